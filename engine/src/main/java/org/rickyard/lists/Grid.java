@@ -1,0 +1,72 @@
+package org.rickyard.lists;
+
+import java.util.List;
+
+/** The cells of one sheet of the client's workbook, as they were read. Rows and columns are zero-based. */
+public interface Grid {
+    /** What a cell holds. */
+    enum Kind {
+        /** Nothing. */
+        BLANK,
+        /** A number, typed or the stored value of a formula. */
+        NUMBER,
+        /** Text; the empty text of a formula too. */
+        TEXT,
+        /** TRUE or FALSE. */
+        LOGICAL,
+        /** An error such as #N/A. */
+        ERROR,
+        /** A formula for which the file stores no value. */
+        UNCOMPUTED
+    }
+
+    /** How a number is shown, so far as it changes what was meant. */
+    enum Format {
+        /** An ordinary number. */
+        GENERAL,
+        /** Shown as per cent: 0.5 is read by people as 50. */
+        PERCENT,
+        /** Shown as a day or time. */
+        DATE
+    }
+
+    /**
+     * An Excel table on the sheet; the range includes its header and totals rows.
+     *
+     * @param name display name
+     * @param headerRows 0 or 1
+     * @param totalsRows 0 or 1
+     */
+    record TableRange(
+            String name, int firstRow, int lastRow, int firstColumn, int lastColumn, int headerRows, int totalsRows) {}
+
+    /** The sheet's name. */
+    String sheet();
+
+    /** One more than the last used row. */
+    int rows();
+
+    /** One more than the last used column. */
+    int columns();
+
+    /** What the cell holds; BLANK outside the used range. */
+    Kind kind(int row, int column);
+
+    /** The number of a NUMBER cell; 0 of any other, so ask {@link #kind} first. */
+    double number(int row, int column);
+
+    /** The text of a TEXT cell, the code of an ERROR cell, "TRUE" or "FALSE"; "" of any other. */
+    String text(int row, int column);
+
+    /** How a NUMBER cell is shown. */
+    Format format(int row, int column);
+
+    /** Whether the cell holds a formula. */
+    boolean isFormula(int row, int column);
+
+    /** The Excel tables on this sheet. */
+    List<TableRange> tables();
+
+    /** Whether the sheet is hidden or very hidden. */
+    boolean hidden();
+}

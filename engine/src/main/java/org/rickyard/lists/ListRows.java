@@ -1,0 +1,59 @@
+package org.rickyard.lists;
+
+import java.util.Optional;
+import org.rickyard.quantity.Unit;
+
+/**
+ * All rows of one kind of list in the workbook, in sheet and row order, however many places they stand in. Numbers are
+ * given in the unit the client wrote them in; nothing is converted here, so that a link can show its conversion.
+ */
+public interface ListRows {
+    /** Whether a cell gave a usable value, and if not, why. */
+    enum State {
+        /** The workbook has no such column for this row. */
+        NO_COLUMN,
+        /** The cell is blank or holds the empty text. */
+        BLANK,
+        /** A usable value. */
+        GIVEN,
+        /** A usable number that had to be read out of text, by a rule: {@code 45°} as a batter, say. */
+        READ_FROM_TEXT,
+        /** Text or TRUE/FALSE where a number or day is wanted, or a word that is not one of the choices. */
+        NOT_READABLE,
+        /** A number outside the possible range. */
+        IMPOSSIBLE,
+        /** An error such as #N/A. */
+        ERROR,
+        /** A formula for which the file stores no value. */
+        UNCOMPUTED,
+        /** The column's meaning or unit could be read in two ways; a finding asks which. */
+        ASKED
+    }
+
+    /** Which list. */
+    ListSpec spec();
+
+    /** How many rows. */
+    int size();
+
+    /** The state of a cell. */
+    State state(ColumnSpec column, int row);
+
+    /** The number in the client's unit; meaningful when GIVEN or READ_FROM_TEXT. Per cent formats are already times 100. */
+    double number(ColumnSpec column, int row);
+
+    /** The text, trimmed, as the client wrote it; the canonical word for a choice; "" if blank. */
+    String text(ColumnSpec column, int row);
+
+    /** The unit the number is in; empty for text columns or where no unit is known. */
+    Optional<Unit> unit(ColumnSpec column, int row);
+
+    /**
+     * What the raw stored cell number must be multiplied by to be in {@link #unit}: 100 for a cell shown as per cent,
+     * otherwise 1.
+     */
+    int cellScale(ColumnSpec column, int row);
+
+    /** Where the cell is; empty if there is no such column. */
+    Optional<CellAddress> address(ColumnSpec column, int row);
+}
