@@ -1,0 +1,114 @@
+package org.rickyard.formula;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+
+/** Reads which quantities, constants and tables an expression uses, in reading order. */
+public final class Inputs {
+    private final Set<Symbol> symbols = new LinkedHashSet<>();
+    private final Set<Constant> constants = new LinkedHashSet<>();
+    private final Set<ReferenceTable> tables = new LinkedHashSet<>();
+
+    private Inputs() {}
+
+    /** The quantities and words of the same row. */
+    public static Set<Symbol> of(Expr expr) {
+        return read(expr).symbols;
+    }
+
+    /** The quantities and words of the same row that a condition reads. */
+    public static Set<Symbol> of(Condition condition) {
+        Inputs inputs = new Inputs();
+        inputs.condition(condition);
+        return inputs.symbols;
+    }
+
+    /** The constants. */
+    public static Set<Constant> constantsOf(Expr expr) {
+        return read(expr).constants;
+    }
+
+    /** The reference tables. */
+    public static Set<ReferenceTable> tablesOf(Expr expr) {
+        return read(expr).tables;
+    }
+
+    private static Inputs read(Expr expr) {
+        Inputs inputs = new Inputs();
+        inputs.expr(expr);
+        return inputs;
+    }
+
+    private void expr(Expr expr) {
+        if (expr instanceof Expr.Ref e) {
+            symbols.add(e.symbol());
+        } else if (expr instanceof Expr.Const e) {
+            constants.add(e.constant());
+        } else if (expr instanceof Expr.Sum e) {
+            both(e.a(), e.b());
+        } else if (expr instanceof Expr.Difference e) {
+            both(e.a(), e.b());
+        } else if (expr instanceof Expr.Product e) {
+            both(e.a(), e.b());
+        } else if (expr instanceof Expr.Quotient e) {
+            both(e.a(), e.b());
+        } else if (expr instanceof Expr.Power e) {
+            expr(e.base());
+        } else if (expr instanceof Expr.Negate e) {
+            expr(e.a());
+        } else if (expr instanceof Expr.Scale e) {
+            expr(e.a());
+        } else if (expr instanceof Expr.NumberOf e) {
+            expr(e.a());
+        } else if (expr instanceof Expr.AsUnit e) {
+            expr(e.a());
+        } else if (expr instanceof Expr.Call e) {
+            e.arguments().forEach(this::expr);
+        } else if (expr instanceof Expr.Choice e) {
+            condition(e.when());
+            both(e.then(), e.otherwise());
+        } else if (expr instanceof Expr.GivenElse e) {
+            symbols.add(e.given());
+            expr(e.otherwise());
+        } else if (expr instanceof Expr.Lookup e) {
+            tables.add(e.table());
+            expr(e.key());
+        } else if (expr instanceof Expr.Join e) {
+            e.parts().forEach(this::expr);
+        } else if (expr instanceof Expr.Total e) {
+            symbols.add(e.keyHere());
+        } else if (expr instanceof Expr.Count e) {
+            symbols.add(e.keyHere());
+        } else if (expr instanceof Expr.Position e) {
+            symbols.add(e.keyHere());
+        } else if (expr instanceof Expr.From e) {
+            symbols.add(e.position());
+        }
+    }
+
+    private void both(Expr a, Expr b) {
+        expr(a);
+        expr(b);
+    }
+
+    private void condition(Condition condition) {
+        if (condition instanceof Condition.Compare c) {
+            both(c.a(), c.b());
+        } else if (condition instanceof Condition.Is c) {
+            symbols.add(c.symbol());
+        } else if (condition instanceof Condition.Given c) {
+            symbols.add(c.symbol());
+        } else if (condition instanceof Condition.Blank c) {
+            symbols.add(c.symbol());
+        } else if (condition instanceof Condition.InTable c) {
+            tables.add(c.table());
+            expr(c.key());
+        } else if (condition instanceof Condition.All c) {
+            c.parts().forEach(this::condition);
+        } else if (condition instanceof Condition.Any c) {
+            c.parts().forEach(this::condition);
+        } else if (condition instanceof Condition.Not c) {
+            condition(c.condition());
+        }
+    }
+}

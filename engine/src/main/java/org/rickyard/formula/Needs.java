@@ -1,0 +1,141 @@
+package org.rickyard.formula;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.rickyard.formula.Condition.Relation;
+
+/**
+ * What an arithmetic expression needs before it may be evaluated: quantities that must have a value, and conditions
+ * such as a divisor other than zero. The guard of a cell, the evaluator and the status text all come from here.
+ */
+final class Needs {
+    /** A condition and what to say where it fails. */
+    record Requirement(Condition condition, String otherwise) {}
+
+    private final Set<Symbol> quantities = new LinkedHashSet<>();
+    private final Set<Symbol> words = new LinkedHashSet<>();
+    private final List<Requirement> requirements = new ArrayList<>();
+
+    private Needs() {}
+
+    static Needs of(Expr expr) {
+        Needs needs = new Needs();
+        needs.read(expr);
+        return needs;
+    }
+
+    static Needs of(Condition condition) {
+        Needs needs = new Needs();
+        needs.read(condition);
+        return needs;
+    }
+
+    /** Number quantities that must have a value. */
+    Set<Symbol> quantities() {
+        return quantities;
+    }
+
+    /** Word quantities that are read. */
+    Set<Symbol> words() {
+        return words;
+    }
+
+    List<Requirement> requirements() {
+        return requirements;
+    }
+
+    private void require(Condition condition, String otherwise) {
+        Requirement requirement = new Requirement(condition, otherwise);
+        if (!requirements.contains(requirement)) {
+            requirements.add(requirement);
+        }
+    }
+
+    private void read(Expr expr) {
+        if (expr instanceof Expr.Ref e) {
+            (e.symbol().type() == Symbol.Type.TEXT ? words : quantities).add(e.symbol());
+        } else if (expr instanceof Expr.Sum e) {
+            both(e.a(), e.b());
+        } else if (expr instanceof Expr.Difference e) {
+            both(e.a(), e.b());
+        } else if (expr instanceof Expr.Product e) {
+            both(e.a(), e.b());
+        } else if (expr instanceof Expr.Quotient e) {
+            both(e.a(), e.b());
+            if (!Signs.positive(e.b())) {
+                require(
+                        Condition.compare(e.b(), Relation.NOT_EQUAL, new Expr.AsUnit(new Expr.Num(0), e.b().unit())),
+                        WordsPrinter.words(e.b()) + " is zero");
+            }
+        } else if (expr instanceof Expr.Power e) {
+            read(e.base());
+            if (e.exponent() < 0 && !Signs.positive(e.base())) {
+                require(
+                        Condition.compare(
+                                e.base(), Relation.NOT_EQUAL, new Expr.AsUnit(new Expr.Num(0), e.base().unit())),
+                        WordsPrinter.words(e.base()) + " is zero");
+            }
+        } else if (expr instanceof Expr.Negate e) {
+            read(e.a());
+        } else if (expr instanceof Expr.Scale e) {
+            read(e.a());
+        } else if (expr instanceof Expr.NumberOf e) {
+            read(e.a());
+        } else if (expr instanceof Expr.AsUnit e) {
+            read(e.a());
+        } else if (expr instanceof Expr.Call e) {
+            call(e);
+        } else if (expr instanceof Expr.Lookup e) {
+            read(e.key());
+            require(
+                    new Condition.InTable(e.table(), e.key(), e.mode()),
+                    WordsPrinter.words(e.key()) + " is not in the table '" + e.table().name() + "'");
+        } else if (expr instanceof Expr.Join e) {
+            e.parts().forEach(this::read);
+        } else if (expr instanceof Expr.Position e) {
+            quantities.add(e.keyHere());
+        } else if (expr instanceof Expr.Choice
+                || expr instanceof Expr.GivenElse
+                || expr instanceof Expr.From
+                || expr instanceof Expr.Total
+                || expr instanceof Expr.Count) {
+            throw new IllegalArgumentException(expr.getClass().getSimpleName()
+                    + " stands only at the top of a formula; give it a column of its own");
+        }
+    }
+
+    private void both(Expr a, Expr b) {
+        read(a);
+        read(b);
+    }
+
+    private void call(Expr.Call call) {
+        call.arguments().forEach(this::read);
+        Expr first = call.arguments().get(0);
+        Expr zero = new Expr.AsUnit(new Expr.Num(0), first.unit());
+        if (call.function() == Function.SQRT && !Signs.notNegative(first)) {
+            require(Condition.compare(first, Relation.AT_LEAST, zero), WordsPrinter.words(first) + " is below zero");
+        }
+        if (call.function() == Function.LN && !Signs.positive(first)) {
+            require(Condition.compare(first, Relation.MORE, zero), WordsPrinter.words(first) + " is not above zero");
+        }
+    }
+
+    private void read(Condition condition) {
+        if (condition instanceof Condition.Compare c) {
+            both(c.a(), c.b());
+        } else if (condition instanceof Condition.All c) {
+            c.parts().forEach(this::read);
+        } else if (condition instanceof Condition.Any c) {
+            c.parts().forEach(this::read);
+        } else if (condition instanceof Condition.Not c) {
+            read(c.condition());
+        } else if (condition instanceof Condition.InTable c) {
+            read(c.key());
+        } else if (condition instanceof Condition.Is c) {
+            words.add(c.symbol());
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package org.rickyard.formula;
+
+import org.rickyard.quantity.Unit;
+
+/** Prints an expression with the numbers of one row: {@code 10 × 3 × 80 % ÷ 10}. Of a choice, the branch taken. */
+public final class NumbersPrinter extends WordsPrinter {
+    private final RowValues values;
+    private final int row;
+
+    private NumbersPrinter(RowValues values, int row) {
+        this.values = values;
+        this.row = row;
+    }
+
+    /** The expression with the numbers of a row; a quantity without value appears by its name. */
+    public static String numbers(Expr expr, RowValues values, int row) {
+        return new NumbersPrinter(values, row).print(expr, 1);
+    }
+
+    @Override
+    protected String quantity(Symbol symbol) {
+        Values column = values.of(symbol);
+        if (!column.has(row)) {
+            return "(" + symbol.name() + ": none)";
+        }
+        return column.words() ? column.word(row) : number(column.number(row), symbol.unit());
+    }
+
+    @Override
+    protected String constant(Constant constant) {
+        return number(values.constant(constant), constant.unit());
+    }
+
+    @Override
+    protected String choice(Expr.Choice e) {
+        Boolean taken = Evaluator.condition(e.when(), values).at(row);
+        return taken == null ? super.choice(e) : print(taken ? e.then() : e.otherwise(), 1);
+    }
+
+    @Override
+    protected String givenElse(Expr.GivenElse e) {
+        return values.of(e.given()).has(row) ? quantity(e.given()) : print(e.otherwise(), 1);
+    }
+
+    @Override
+    protected String lookup(Expr.Lookup e) {
+        double[] found = new double[1];
+        if (e.table().wordValues()) {
+            return "'" + e.table().name() + "' at " + print(e.key(), 3);
+        }
+        return Evaluator.number(new Expr.Scale(e, e.table().valueUnit()), values).at(row, found)
+                ? number(found[0], e.table().valueUnit()) + " (from '" + e.table().name() + "')"
+                : super.lookup(e);
+    }
+
+    @Override
+    protected String from(Expr.From e) {
+        Values column = values.of(e.table(), e.symbol());
+        Values position = values.of(e.position());
+        if (!position.has(row)) {
+            return super.from(e);
+        }
+        int there = (int) position.number(row) - 1;
+        if (!column.has(there)) {
+            return super.from(e);
+        }
+        return column.words() ? column.word(there) : number(column.number(there), e.symbol().unit());
+    }
+
+    private static String number(double value, Unit unit) {
+        return Numbers.readable(value) + (UnitChecker.isPercent(unit) ? " %" : "");
+    }
+}

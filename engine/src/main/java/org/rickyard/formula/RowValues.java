@@ -1,0 +1,13 @@
+package org.rickyard.formula;
+
+/** The columns a formula is read against: those of its own table, those of others, and the constants in force. */
+public interface RowValues {
+    /** A column of this table. */
+    Values of(Symbol symbol);
+
+    /** A column of another table, already evaluated. */
+    Values of(String table, Symbol symbol);
+
+    /** The constant's value after Assumptions. */
+    double constant(Constant constant);
+}

@@ -1,0 +1,162 @@
+package org.rickyard.formula;
+
+import java.util.stream.Collectors;
+
+/** Prints an expression in words: {@code speed × working width × field efficiency ÷ 10}. */
+public class WordsPrinter {
+    private static final int SUM = 1;
+    private static final int PRODUCT = 2;
+    private static final int ATOM = 3;
+
+    /** A printer of names. */
+    protected WordsPrinter() {}
+
+    /** The expression in words. */
+    public static String words(Expr expr) {
+        return new WordsPrinter().print(expr, SUM);
+    }
+
+    /** The condition in words. */
+    public static String words(Condition condition) {
+        return new WordsPrinter().condition(condition);
+    }
+
+    /** A quantity of the row. */
+    protected String quantity(Symbol symbol) {
+        return symbol.name();
+    }
+
+    /** A constant. */
+    protected String constant(Constant constant) {
+        return constant.name();
+    }
+
+    /** A choice between two. */
+    protected String choice(Expr.Choice e) {
+        return "if " + condition(e.when()) + ": " + print(e.then(), SUM) + "; otherwise: " + print(e.otherwise(), SUM);
+    }
+
+    /** A given value or another. */
+    protected String givenElse(Expr.GivenElse e) {
+        return quantity(e.given()) + " if given, otherwise " + print(e.otherwise(), SUM);
+    }
+
+    /** A reading of a table. */
+    protected String lookup(Expr.Lookup e) {
+        String how = e.mode() == Expr.Lookup.Mode.LINEAR ? " (between the rows on a straight line)" : "";
+        return "'" + e.table().name() + "' at " + print(e.key(), ATOM) + how;
+    }
+
+    /** A total over another table. */
+    protected String total(Expr.Total e) {
+        return "total of " + e.summed().name();
+    }
+
+    /** A count over another table. */
+    protected String count(Expr.Count e) {
+        return "rows " + (e.missing() ? "without " : "with ") + e.counted().name();
+    }
+
+    /** A quantity of another table. */
+    protected String from(Expr.From e) {
+        return e.symbol().name() + " of that row";
+    }
+
+    final String print(Expr expr, int least) {
+        if (expr instanceof Expr.Num e) {
+            return Numbers.exact(e.value());
+        } else if (expr instanceof Expr.Const e) {
+            return constant(e.constant());
+        } else if (expr instanceof Expr.Ref e) {
+            return quantity(e.symbol());
+        } else if (expr instanceof Expr.Sum e) {
+            return bracket(print(e.a(), SUM) + " + " + print(e.b(), PRODUCT), SUM, least);
+        } else if (expr instanceof Expr.Difference e) {
+            return bracket(print(e.a(), SUM) + " − " + print(e.b(), PRODUCT), SUM, least);
+        } else if (expr instanceof Expr.Product e) {
+            return bracket(print(e.a(), PRODUCT) + " × " + print(e.b(), ATOM), PRODUCT, least);
+        } else if (expr instanceof Expr.Quotient e) {
+            return bracket(print(e.a(), PRODUCT) + " ÷ " + print(e.b(), ATOM), PRODUCT, least);
+        } else if (expr instanceof Expr.Power e) {
+            return print(e.base(), ATOM) + superscript(e.exponent());
+        } else if (expr instanceof Expr.Negate e) {
+            return "(−" + print(e.a(), ATOM) + ")";
+        } else if (expr instanceof Expr.Scale e) {
+            return scale(e, least);
+        } else if (expr instanceof Expr.NumberOf e) {
+            return print(UnitChecker.in(e.a(), e.in()), least);
+        } else if (expr instanceof Expr.AsUnit e) {
+            return print(e.a(), least);
+        } else if (expr instanceof Expr.Call e) {
+            return call(e);
+        } else if (expr instanceof Expr.Choice e) {
+            return bracket(choice(e), SUM, least);
+        } else if (expr instanceof Expr.GivenElse e) {
+            return bracket(givenElse(e), SUM, least);
+        } else if (expr instanceof Expr.Lookup e) {
+            return lookup(e);
+        } else if (expr instanceof Expr.Text e) {
+            return "\"" + e.text() + "\"";
+        } else if (expr instanceof Expr.Join e) {
+            return e.parts().stream().map(part -> print(part, SUM)).collect(Collectors.joining(" and "));
+        } else if (expr instanceof Expr.Total e) {
+            return total(e);
+        } else if (expr instanceof Expr.Count e) {
+            return count(e);
+        } else if (expr instanceof Expr.Position e) {
+            return "the row with this " + e.keyHere().name();
+        } else if (expr instanceof Expr.From e) {
+            return from(e);
+        }
+        throw new IllegalArgumentException("unknown expression " + expr);
+    }
+
+    private String scale(Expr.Scale e, int least) {
+        if (UnitChecker.storedUnit(e.a()) != null && UnitChecker.storedUnit(e.a()).isSameScale(e.to())) {
+            return print(e.a(), least);
+        }
+        Scaling scaling = Scaling.of(e.a().unit().ratioTo(e.to()));
+        return scaling.isNothing() ? print(e.a(), least) : bracket(print(e.a(), PRODUCT) + scaling.words(), PRODUCT, least);
+    }
+
+    private String call(Expr.Call e) {
+        if (e.function() == Function.ROUND) {
+            return print(e.arguments().get(0), ATOM) + " rounded to " + print(e.arguments().get(1), ATOM) + " decimals";
+        }
+        return e.function().words() + " "
+                + e.arguments().stream().map(a -> print(a, SUM)).collect(Collectors.joining("; ", "(", ")"));
+    }
+
+    final String condition(Condition condition) {
+        if (condition instanceof Condition.Compare c) {
+            return print(c.a(), SUM) + " is " + c.relation().words() + " " + print(c.b(), SUM);
+        } else if (condition instanceof Condition.Is c) {
+            return c.symbol().name() + " is " + c.word();
+        } else if (condition instanceof Condition.Given c) {
+            return c.symbol().name() + " is given";
+        } else if (condition instanceof Condition.Blank c) {
+            return c.symbol().name() + " is blank";
+        } else if (condition instanceof Condition.InTable c) {
+            return print(c.key(), SUM) + " is in the table '" + c.table().name() + "'";
+        } else if (condition instanceof Condition.All c) {
+            return c.parts().stream().map(this::condition).collect(Collectors.joining(" and "));
+        } else if (condition instanceof Condition.Any c) {
+            return c.parts().stream().map(this::condition).collect(Collectors.joining(" or "));
+        } else if (condition instanceof Condition.Not c) {
+            return "not (" + condition(c.condition()) + ")";
+        }
+        throw new IllegalArgumentException("unknown condition " + condition);
+    }
+
+    private static String superscript(int exponent) {
+        return switch (exponent) {
+            case 2 -> "²";
+            case 3 -> "³";
+            default -> "^" + exponent;
+        };
+    }
+
+    private static String bracket(String text, int strength, int least) {
+        return strength < least ? "(" + text + ")" : text;
+    }
+}
