@@ -101,6 +101,9 @@ public final class CellPrinter {
         if (expr instanceof Expr.AsUnit e) {
             return print(e.a(), least);
         }
+        if (expr instanceof Expr.Only e) {
+            return print(e.then(), least);
+        }
         String leaf = leaf(expr);
         if (leaf != null) {
             boolean percent = UnitChecker.isPercent(UnitChecker.storedUnit(expr));

@@ -160,6 +160,8 @@ public final class Evaluator {
             return bare(UnitChecker.in(e.a(), e.in()));
         } else if (expr instanceof Expr.AsUnit e) {
             return bare(e.a());
+        } else if (expr instanceof Expr.Only e) {
+            return bare(e.then());
         }
         Bare leaf = leaf(expr);
         if (leaf != null) {

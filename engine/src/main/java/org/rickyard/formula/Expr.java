@@ -116,6 +116,9 @@ public sealed interface Expr {
         }
     }
 
+    /** A value only where a condition holds; elsewhere it is withheld, and {@code otherwise} says why. */
+    record Only(Condition when, Expr then, String otherwise) implements Expr {}
+
     /** A reading of a reference table. */
     record Lookup(ReferenceTable table, Expr key, Mode mode) implements Expr {
         /** How a table is read between its keys. */
@@ -258,6 +261,11 @@ public sealed interface Expr {
     /** One of two. */
     static Expr choice(Condition when, Expr then, Expr otherwise) {
         return new Choice(when, then, otherwise);
+    }
+
+    /** This, only where a condition holds. */
+    default Expr onlyWhen(Condition when, String otherwise) {
+        return new Only(when, this, otherwise);
     }
 
     /** The given value, or else another. */

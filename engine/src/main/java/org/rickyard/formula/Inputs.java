@@ -67,6 +67,9 @@ public final class Inputs {
         } else if (expr instanceof Expr.Choice e) {
             condition(e.when());
             both(e.then(), e.otherwise());
+        } else if (expr instanceof Expr.Only e) {
+            condition(e.when());
+            expr(e.then());
         } else if (expr instanceof Expr.GivenElse e) {
             symbols.add(e.given());
             expr(e.otherwise());

@@ -85,6 +85,10 @@ final class Needs {
             read(e.a());
         } else if (expr instanceof Expr.AsUnit e) {
             read(e.a());
+        } else if (expr instanceof Expr.Only e) {
+            read(e.when());
+            require(e.when(), e.otherwise());
+            read(e.then());
         } else if (expr instanceof Expr.Call e) {
             call(e);
         } else if (expr instanceof Expr.Lookup e) {

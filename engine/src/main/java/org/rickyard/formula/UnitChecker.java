@@ -40,6 +40,8 @@ final class UnitChecker {
             return e.unitGiven();
         } else if (expr instanceof Expr.Choice e) {
             return unitOf(e.then());
+        } else if (expr instanceof Expr.Only e) {
+            return unitOf(e.then());
         } else if (expr instanceof Expr.GivenElse e) {
             return e.given().unit();
         } else if (expr instanceof Expr.Lookup e) {
@@ -72,6 +74,9 @@ final class UnitChecker {
         }
         if (expr instanceof Expr.Choice choice) {
             return new Expr.Choice(choice.when(), in(choice.then(), unit), in(choice.otherwise(), unit));
+        }
+        if (expr instanceof Expr.Only only) {
+            return new Expr.Only(only.when(), in(only.then(), unit), only.otherwise());
         }
         return new Expr.Scale(expr, unit);
     }

@@ -87,6 +87,8 @@ public class WordsPrinter {
             return print(UnitChecker.in(e.a(), e.in()), least);
         } else if (expr instanceof Expr.AsUnit e) {
             return print(e.a(), least);
+        } else if (expr instanceof Expr.Only e) {
+            return print(e.then(), least);
         } else if (expr instanceof Expr.Call e) {
             return call(e);
         } else if (expr instanceof Expr.Choice e) {

@@ -1,0 +1,200 @@
+package org.rickyard.trade.silage;
+
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.given;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.DM_TARGET;
+import static org.rickyard.trade.Quantities.DRY_MATTER_DENSITY;
+import static org.rickyard.trade.Quantities.FRESH_DENSITY;
+import static org.rickyard.trade.silage.ClampShape.VOLUME;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.ReferenceTable;
+import org.rickyard.formula.ReferenceTable.Row;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Units;
+
+/** How dense silage lies, what a clamp holds, and how full the crop makes it. */
+public final class ClampContents {
+    private ClampContents() {}
+
+    /** Dry matter content of what the clamp holds. */
+    public static final Symbol CLAMP_DM = Symbol.number("dry matter of the silage", Units.PERCENT_DM)
+            .possible(new Range(5, true, 95, true))
+            .decimals(1);
+    /** Fresh density reckoned with. */
+    public static final Symbol DENSITY =
+            Symbol.number("clamp density (fresh)", Units.KG_PER_M3).possible(Range.above(0, 1150)).decimals(0);
+    /** Dry matter density reckoned with. */
+    public static final Symbol DENSITY_DM = Symbol.number("clamp density (dry matter)", Units.KG_DM_PER_M3)
+            .possible(Range.above(0, 500))
+            .decimals(0);
+    /** Fresh silage the clamp holds. */
+    public static final Symbol CAPACITY =
+            Symbol.number("clamp capacity (fresh)", Units.T).possible(Range.POSITIVE).decimals(0);
+    /** Dry matter the clamp holds. */
+    public static final Symbol CAPACITY_DM =
+            Symbol.number("clamp capacity (dry matter)", Units.T_DM).possible(Range.POSITIVE).decimals(0);
+    /** Fresh crop allotted to the clamp. */
+    public static final Symbol CROP_IN =
+            Symbol.number("crop in clamp (fresh)", Units.T).possible(Range.POSITIVE).decimals(0);
+    /** Dry matter of the crop allotted to the clamp. */
+    public static final Symbol CROP_IN_DM =
+            Symbol.number("crop in clamp (dry matter)", Units.T_DM).possible(Range.POSITIVE).decimals(0);
+    /** How full the crop makes the clamp. */
+    public static final Symbol FILL =
+            Symbol.number("clamp fill", Units.PERCENT).possible(Range.POSITIVE).decimals(0);
+
+    private static final Source DAERA = Source.published("DAERA (Northern Ireland), Winter feed planning, 14 Sept 2017,"
+            + " grass 20-45 %; the row at 18 %: Teagasc as reported by agriland.ie (press)");
+    private static final Source PRESS_EXAMPLE =
+            Source.published("agriland.co.uk (press), clamp 3 × 10 × 30 m: 900 m3 × 0.68 = 612 t at 25 %");
+    private static final Source SECOND_PRESS_EXAMPLE =
+            Source.secondHand("independent.ie, clamp 40 × 10 × 3 m at 25 %: 1,200 m3, 816 t");
+
+    /** Density of settled grass silage by dry matter. */
+    public static final ReferenceTable GRASS_DENSITY = new ReferenceTable(
+            "Density of settled grass silage",
+            "dry matter",
+            Units.PERCENT_DM,
+            "fresh density",
+            Units.T_PER_M3,
+            List.of(
+                    Row.of(18, 0.81),
+                    Row.of(20, 0.77),
+                    Row.of(25, 0.68),
+                    Row.of(30, 0.60),
+                    Row.of(35, 0.54),
+                    Row.of(40, 0.48),
+                    Row.of(45, 0.42)),
+            DAERA);
+
+    /** Dry matter of the silage: target if typed, otherwise the mean of the crop going in, weighted by mass. */
+    public static final Formula DM_OF_CLAMP = new Formula(
+            "clamp-dry-matter",
+            CLAMP_DM,
+            given(DM_TARGET, value(CROP_IN_DM).over(CROP_IN)),
+            Source.derived("typed; otherwise dry matter going in over fresh mass going in"),
+            "the crop as ensiled; effluent and losses change it later",
+            List.of(WorkedExample.from(Source.derived("48 t fresh with 12 t dry matter is 25 %"))
+                    .with(CROP_IN, 48)
+                    .with(CROP_IN_DM, 12)
+                    .gives(25, Units.PERCENT_DM, 6)));
+
+    /** {@code clamp-density}: typed fresh, or typed dry over dry matter, or the published table. */
+    public static final Formula CLAMP_DENSITY = new Formula(
+            "clamp-density",
+            DENSITY,
+            given(
+                    FRESH_DENSITY,
+                    choice(
+                            new Condition.Given(DRY_MATTER_DENSITY),
+                            value(DRY_MATTER_DENSITY).over(CLAMP_DM),
+                            new Expr.Lookup(GRASS_DENSITY, value(CLAMP_DM), Expr.Lookup.Mode.LINEAR)
+                                    .onlyWhen(
+                                            new Condition.Blank(DRY_MATTER_DENSITY),
+                                            "the dry matter density typed cannot be used"))),
+            DAERA,
+            "settled grass silage, 18-45 % dry matter, straight lines between the printed rows; no value beyond them."
+                    + " Other tables give 650-719 kg/m3 at 25 %",
+            List.of(
+                    table(20, 0.77), table(25, 0.68), table(30, 0.60), table(35, 0.54), table(40, 0.48), table(45, 0.42),
+                    table(18, 0.81),
+                    WorkedExample.from(Source.derived("170 kg dry matter per m3 at 25 % is 680 kg fresh"))
+                            .with(DRY_MATTER_DENSITY, 170)
+                            .with(CLAMP_DM, 25)
+                            .gives(680, Units.KG_PER_M3, 3)));
+
+    /** Dry matter density: fresh density × dry matter. */
+    public static final Formula CLAMP_DENSITY_DM = new Formula(
+            "clamp-density-dry-matter",
+            DENSITY_DM,
+            value(DENSITY).times(CLAMP_DM),
+            Source.derived("fresh density × dry matter content"),
+            "a figure above 500 kg/m3 means fresh and dry were mistaken for one another",
+            List.of(
+                    WorkedExample.from(Source.published("Undersander, Univ. Wisconsin, Farm Progress 2009:"
+                                    + " 44 lb as fed and 15 lb DM per ft3 go together at about 34 % dry matter"))
+                            .with(DENSITY, 44, Units.LB.over(Units.FT3))
+                            .with(CLAMP_DM, 34)
+                            .givesWithin(240.3, Units.KG_DM_PER_M3, 0.7),
+                    WorkedExample.from(Source.secondHand("Farmers Weekly (press): 700 kg fresh is about 220 kg DM"))
+                            .with(DENSITY, 700)
+                            .with(CLAMP_DM, 31.4)
+                            .givesWithin(220, Units.KG_DM_PER_M3, 1)));
+
+    /** {@code clamp-capacity}: volume × density, fresh. */
+    public static final Formula CLAMP_CAPACITY = new Formula(
+            "clamp-capacity",
+            CAPACITY,
+            value(VOLUME).times(DENSITY),
+            PRESS_EXAMPLE,
+            "settled, level with the height stated",
+            List.of(
+                    WorkedExample.from(PRESS_EXAMPLE)
+                            .with(VOLUME, 900)
+                            .with(DENSITY, 680)
+                            .gives(612, Units.T, 0),
+                    WorkedExample.from(SECOND_PRESS_EXAMPLE)
+                            .with(VOLUME, 1200)
+                            .with(DENSITY, 680)
+                            .gives(816, Units.T, 0),
+                    WorkedExample.from(Source.secondHand("Teagasc (E. Webb 2021-22): 756 m3 ÷ 1.35 = 560 t"))
+                            .with(VOLUME, 756)
+                            .with(DENSITY, 1 / 1.35, Units.T_PER_M3)
+                            .gives(560, Units.T, 0)));
+
+    /** {@code clamp-capacity-dry-matter}: capacity × dry matter. */
+    public static final Formula CLAMP_CAPACITY_DM = new Formula(
+            "clamp-capacity-dry-matter",
+            CAPACITY_DM,
+            value(CAPACITY).times(CLAMP_DM),
+            Source.derived("fresh capacity × dry matter content"),
+            "settled, level with the height stated",
+            List.of(WorkedExample.from(Source.published("Teagasc, 100 cows for 140 days: 763 t at 22 % is 168 t DM"))
+                    .with(CAPACITY, 763)
+                    .with(CLAMP_DM, 22)
+                    .gives(168, Units.T_DM, 0)));
+
+    /** {@code crop-in-clamp}: fresh crop of the fields allotted to the clamp; withheld if one field's is. */
+    public static final Formula CROP_IN_CLAMP = new Formula(
+            "crop-in-clamp",
+            CROP_IN,
+            new Expr.Total("crop", Crop.ENSILED, Keys.CLAMP_KEY, Keys.CLAMP_KEY, true),
+            Source.derived("sum over the fields and cuts whose Clamp is this one"),
+            "all cuts together; fresh, as ensiled, losses not taken off",
+            List.of());
+
+    /** Dry matter of the fields allotted to the clamp. */
+    public static final Formula CROP_IN_CLAMP_DM = new Formula(
+            "crop-in-clamp-dry-matter",
+            CROP_IN_DM,
+            new Expr.Total("crop", Crop.CROP_DM, Keys.CLAMP_KEY, Keys.CLAMP_KEY, true),
+            Source.derived("sum over the fields and cuts whose Clamp is this one"),
+            "all cuts together; losses not taken off",
+            List.of());
+
+    /** {@code clamp-fill}: crop in clamp ÷ capacity. */
+    public static final Formula CLAMP_FILL = new Formula(
+            "clamp-fill",
+            FILL,
+            value(CROP_IN).over(CAPACITY),
+            Source.derived("fresh crop going in over fresh capacity"),
+            "losses and settling are not taken off the crop, so it errs towards full",
+            List.of(WorkedExample.from(Source.derived("306 t into 612 t is half full"))
+                    .with(CROP_IN, 306)
+                    .with(CAPACITY, 612)
+                    .gives(50, Units.PERCENT, 6)));
+
+    private static WorkedExample table(double dryMatter, double tonnesPerCubicMetre) {
+        return WorkedExample.from(DAERA)
+                .with(CLAMP_DM, dryMatter)
+                .gives(tonnesPerCubicMetre, Units.T_PER_M3, 2);
+    }
+}

@@ -1,0 +1,157 @@
+package org.rickyard.trade.workrate;
+
+import static org.rickyard.formula.Expr.given;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.AREA;
+import static org.rickyard.trade.Quantities.FIELD_EFFICIENCY;
+import static org.rickyard.trade.Quantities.MACHINE_TYPE;
+import static org.rickyard.trade.Quantities.SPEED;
+import static org.rickyard.trade.Quantities.WORKING_WIDTH;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.ReferenceTable;
+import org.rickyard.formula.ReferenceTable.Row;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Units;
+
+/** Work rate of a machine by width, speed and field efficiency, and the hours a field takes. */
+public final class FieldRates {
+    private FieldRates() {}
+
+    /** Area covered per hour if nothing but work were done. */
+    public static final Symbol SPOT_RATE =
+            Symbol.number("spot work rate", Units.HA_PER_H).possible(Range.POSITIVE).decimals(2);
+    /** The efficiency reckoned with: typed, or the typical one of the type. */
+    public static final Symbol EFFICIENCY_USED =
+            Symbol.number("field efficiency", Units.PERCENT).possible(Range.above(0, 100)).decimals(0);
+    /** Area covered per hour in the field, turning and filling included. */
+    public static final Symbol RATE =
+            Symbol.number("work rate", Units.HA_PER_H).possible(Range.POSITIVE).decimals(2);
+    /** Hours one field takes. */
+    public static final Symbol FIELD_HOURS =
+            Symbol.number("hours", Units.H).possible(Range.POSITIVE).decimals(1);
+
+    private static final Source SRIVASTAVA = Source.published(
+            "Srivastava et al. 2006, Engineering Principles of Agricultural Machines, 2nd ed., ASABE, eq. 15.1");
+    private static final Source HUNT =
+            Source.secondHand("Hunt, Farm Power and Machinery Management, example 1.1, solution sheet");
+    private static final Source GRDC = Source.published("GRDC, Machinery: replace or repair?");
+    private static final Source PROGRESSIVE =
+            Source.published("Progressive Forage, Field equipment efficiency versus capacity");
+    private static final Source IOWA = Source.published("Iowa State University AgDM A3-24, table of field capacities");
+
+    /** Typical field efficiency by type, for full working width. */
+    public static final ReferenceTable TYPICAL_EFFICIENCY = new ReferenceTable(
+            "Typical field efficiency",
+            "machine type",
+            Units.ONE,
+            "field efficiency",
+            Units.PERCENT,
+            List.of(
+                    Row.of("mower", 80),
+                    Row.of("tedder", 80),
+                    Row.of("rake", 80),
+                    Row.of("forager", 70),
+                    Row.of("baler", 65),
+                    Row.of("sprayer", 65),
+                    Row.of("air-blast sprayer", 60),
+                    Row.of("fertiliser spreader", 70),
+                    Row.of("muck spreader", 63),
+                    Row.of("plough", 85),
+                    Row.of("cultivator", 85),
+                    Row.of("drill", 70),
+                    Row.of("field rolls", 85),
+                    Row.of("combine", 70)),
+            Source.memory("ASAE D497, Table 3, typical values; tedder as rake, baler as large round baler;"
+                    + " muck spreader 60-63 % in Iowa State University AgDM A3-24"));
+
+    /** {@code spot-work-rate}: speed × working width. */
+    public static final Formula SPOT_WORK_RATE = new Formula(
+            "spot-work-rate",
+            SPOT_RATE,
+            value(SPEED).times(WORKING_WIDTH),
+            SRIVASTAVA,
+            "full working width, constant speed, nothing lost to turning, filling or overlap",
+            List.of(
+                    WorkedExample.from(HUNT)
+                            .with(WORKING_WIDTH, 3)
+                            .with(SPEED, 100.0 / 52, Units.M_PER_S)
+                            .gives(2.08, Units.HA_PER_H, 2),
+                    WorkedExample.from(PROGRESSIVE)
+                            .with(WORKING_WIDTH, 30, Units.FT)
+                            .with(SPEED, 5, Units.MPH)
+                            .gives(18.2, Units.AC_PER_H, 1)));
+
+    /** The efficiency a row is reckoned with. */
+    public static final Formula EFFICIENCY = new Formula(
+            "field-efficiency-used",
+            EFFICIENCY_USED,
+            given(
+                    FIELD_EFFICIENCY,
+                    new Expr.Lookup(TYPICAL_EFFICIENCY, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT)),
+            Source.memory("typed; otherwise the typical value of the type, ASAE D497, Table 3"),
+            "goes with the full working width: it holds turning, overlap and filling already",
+            List.of(WorkedExample.from(Source.memory("ASAE D497, Table 3: rotary mower typical 80 %"))
+                    .with(MACHINE_TYPE, "mower")
+                    .gives(80, Units.PERCENT, 0)));
+
+    /** {@code work-rate}: speed × working width × field efficiency. */
+    public static final Formula WORK_RATE = new Formula(
+            "work-rate",
+            RATE,
+            value(SPEED).times(WORKING_WIDTH).times(EFFICIENCY_USED),
+            SRIVASTAVA,
+            "field work only: daily service, road and repairs come on top; throughput may set a lower limit",
+            rateExamples());
+
+    /** {@code hours}: area ÷ work rate. */
+    public static final Formula HOURS = new Formula(
+            "hours",
+            FIELD_HOURS,
+            value(AREA).over(RATE),
+            Source.derived("area over area per hour"),
+            "one pass over the net area",
+            List.of(WorkedExample.from(
+                            Source.derived("Canterbury Agricultural College, Waitaki 5 March 1940: 15 ac mown in 12 h,"
+                                    + " so 1.25 ac/h takes 12 h"))
+                    .with(AREA, 15, Units.AC)
+                    .with(RATE, 1.25, Units.AC_PER_H)
+                    .gives(12, Units.H, 0)));
+
+    private static List<WorkedExample> rateExamples() {
+        List<WorkedExample> examples = new ArrayList<>();
+        examples.add(WorkedExample.from(GRDC)
+                .with(SPEED, 8)
+                .with(WORKING_WIDTH, 18.33)
+                .with(EFFICIENCY_USED, 80)
+                .gives(11.73, Units.HA_PER_H, 2));
+        examples.add(imperial(PROGRESSIVE, 30, 5, 80, 14.5, 1));
+        examples.add(imperial(PROGRESSIVE, 30, 5, 60, 10.9, 1));
+        double[][] rows = {
+            {40, 6, 70, 20.4}, {60, 6, 68, 29.7}, {60, 12, 68, 59.3}, {80, 6, 68, 39.6}, {80, 12, 68, 79.1},
+            {15, 5, 63, 5.7}, {20, 6, 63, 9.2}, {30, 6, 60, 13.1}, {36, 5, 60, 13.1}, {45, 5, 60, 16.4},
+            {37.5, 6, 65, 17.7}, {42.5, 6, 63, 19.5}, {57.5, 5, 63, 22.0}, {8, 5, 85, 4.1}, {12, 5, 85, 6.2},
+        };
+        for (double[] row : rows) {
+            examples.add(imperial(IOWA, row[0], row[1], row[2], row[3], 1));
+        }
+        examples.add(imperial(
+                Source.secondHand("Iowa State University AgDM A3-29, chisel plough example"), 25, 4.5, 81, 11.05, 2));
+        return List.copyOf(examples);
+    }
+
+    private static WorkedExample imperial(
+            Source source, double feet, double mph, double efficiency, double acresPerHour, int decimals) {
+        return WorkedExample.from(source)
+                .with(WORKING_WIDTH, feet, Units.FT)
+                .with(SPEED, mph, Units.MPH)
+                .with(EFFICIENCY_USED, efficiency)
+                .gives(acresPerHour, Units.AC_PER_H, decimals);
+    }
+}
