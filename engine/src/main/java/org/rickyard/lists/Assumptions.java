@@ -7,7 +7,7 @@ import java.util.List;
 import org.rickyard.trade.Quantities;
 
 /**
- * What overrules a constant or default of the engine, by its name. {@link #VALUE} is a number in the unit of its row, or
+ * What overrules a constant or default of the engine, by its name. {@link #VALUE} is a number in the unit of its row or
  * words. The item {@value #CUSTOMARY_UNITS} with the value UK, US or metric settles gallons, pints, fluid ounces,
  * hundredweights and tons.
  */
@@ -20,17 +20,16 @@ public final class Assumptions {
     /** Its name. */
     public static final ColumnSpec ITEM = text("Item", Quantities.ITEM)
             .needed()
-            .also("assumption", "constant", "parameter", "name")
+            .also("assumption, constant, parameter, name")
             .help("The name as Basis gives it.");
     /** What it shall be. */
-    public static final ColumnSpec VALUE = special(
-                    "Value", ColumnSpec.Type.TEXT_OR_NUMBER, Quantities.VALUE_NUMBER)
+    public static final ColumnSpec VALUE = special("Value", ColumnSpec.Type.TEXT_OR_NUMBER, Quantities.VALUE_NUMBER)
             .needed()
-            .also("set to", "assumed value", "assumed")
+            .also("set to, assumed value, assumed")
             .help("A number in the unit beside it, or a word.");
     /** In which unit. */
     public static final ColumnSpec UNIT =
-            text("Unit", Quantities.UNIT).also("units", "UOM").help("Blank means the unit on Basis.");
+            text("Unit", Quantities.UNIT).also("units, UOM").help("Blank means the unit on Basis.");
 
     /** The list. */
     public static final ListSpec LIST = new ListSpec(

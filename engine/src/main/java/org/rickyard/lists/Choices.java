@@ -23,7 +23,8 @@ public final class Choices {
     /** What a yield was weighed as. */
     public static final Map<String, List<String>> YIELD_BASIS = of(
             "standing fresh: standing, as standing, standing crop, before wilting, at cutting, at mowing",
-            "as carted fresh: as carted, carted, wilted, as ensiled, ensiled, at ensiling, as lifted, over the weighbridge",
+            "as carted fresh: as carted, carted, wilted, as ensiled, ensiled, at ensiling, as lifted, over the"
+                    + " weighbridge",
             "dry matter: dm, dry, as dry matter");
 
     /** Types of machine. */
@@ -43,11 +44,13 @@ public final class Choices {
             "field rolls: rolls, ring rolls, cambridge rolls, flat roll, field roller, land roller",
             "loader: loading shovel, wheeled loader, wheel loader, telehandler, telescopic handler, front loader, "
                     + "skid steer",
-            "sprayer: boom sprayer, field sprayer, self propelled sprayer, trailed sprayer, mounted sprayer, crop sprayer",
+            "sprayer: boom sprayer, field sprayer, self propelled sprayer, trailed sprayer, mounted sprayer, crop"
+                    + " sprayer",
             "air-blast sprayer: airblast, air assisted sprayer, orchard sprayer, mist blower, air carrier sprayer",
             "knapsack: knapsack sprayer, backpack sprayer",
             "wiper: weed wiper, wick, rope wick, weed wick",
-            "fertiliser spreader: fertilizer spreader, fert spreader, spinner, fertiliser broadcaster, spinning disc spreader",
+            "fertiliser spreader: fertilizer spreader, fert spreader, spinner, fertiliser broadcaster, spinning disc"
+                    + " spreader",
             "muck spreader: manure spreader, dung spreader, rear discharge spreader, side discharge spreader",
             "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker",
             "plough: plow, reversible plough, mouldboard plough",
@@ -115,8 +118,9 @@ public final class Choices {
             of("winter: cold season", "summer: buffer, warm season", "all year: year round, whole year, all");
 
     /** What a store is. */
-    public static final Map<String, List<String>> STORE_KIND =
-            of("clamp: pit, silo, bunker, heap, pile, bay", "bales: bale, round bales, square bales, big bales, wrapped bales");
+    public static final Map<String, List<String>> STORE_KIND = of(
+            "clamp: pit, silo, bunker, heap, pile, bay",
+            "bales: bale, round bales, square bales, big bales, wrapped bales");
 
     /** Operations by their common names; any other stands as it is. */
     public static final Map<String, List<String>> OPERATION = of(

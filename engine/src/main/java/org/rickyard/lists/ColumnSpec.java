@@ -114,10 +114,10 @@ public record ColumnSpec(
         return new ColumnSpec(name, true, type, symbol, synonyms, choices, help, alternatives, unclear);
     }
 
-    /** The same, also known by these headers. */
-    ColumnSpec also(String... headers) {
+    /** The same, also known by these headers, parted by commas. */
+    ColumnSpec also(String headers) {
         List<String> all = new ArrayList<>(synonyms);
-        all.addAll(List.of(headers));
+        all.addAll(List.of(headers.split(", ")));
         return new ColumnSpec(name, required, type, symbol, List.copyOf(all), choices, help, alternatives, unclear);
     }
 

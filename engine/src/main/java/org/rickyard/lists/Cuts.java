@@ -14,14 +14,14 @@ public final class Cuts {
     public static final ColumnSpec HOLDING = Shared.HOLDING;
     /** The field cut; or the crop. */
     public static final ColumnSpec FIELD = text("Field", Quantities.FIELD)
-            .also("field name", "name", "parcel", "paddock", "enclosure", "field no")
+            .also("field name, name, parcel, paddock, enclosure, field no")
             .help("One field; or leave it out and name the crop.");
     /** The crop cut, all its fields. */
     public static final ColumnSpec CROP = Fields.CROP.help("All fields of this crop are cut.");
     /** Which cut. */
     public static final ColumnSpec CUT = number("Cut", Quantities.CUT_NUMBER)
             .needed()
-            .also("cut no", "cut number", "which cut")
+            .also("cut no, cut number, which cut")
             .help("1 for the first cut of the season.");
     /** First day. */
     public static final ColumnSpec START = Shared.START.help("First day of the cut.");
@@ -43,7 +43,16 @@ public final class Cuts {
                     "Cuts",
                     List.of("cut list", "cutting plan", "silage cuts", "cut plan", "harvests"),
                     List.of(
-                            HOLDING, FIELD, CROP, CUT, START, END, YIELD, YIELD_BASIS, DM_AT_CUTTING, DM_AT_ENSILING,
+                            HOLDING,
+                            FIELD,
+                            CROP,
+                            CUT,
+                            START,
+                            END,
+                            YIELD,
+                            YIELD_BASIS,
+                            DM_AT_CUTTING,
+                            DM_AT_ENSILING,
                             CLAMP))
             .identifiedBy(FIELD, CROP)
             .needsOneOf(List.of(FIELD), List.of(CROP))

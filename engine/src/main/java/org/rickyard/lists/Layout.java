@@ -13,13 +13,12 @@ public final class Layout {
     public static final ColumnSpec LIST_NAME =
             text("List", Quantities.LIST).needed().help("Fields, Machines, Products, ...");
     /** Which of its columns. */
-    public static final ColumnSpec COLUMN = text("Column", Quantities.COLUMN)
-            .needed()
-            .help("The canonical name, such as Water volume.");
+    public static final ColumnSpec COLUMN =
+            text("Column", Quantities.COLUMN).needed().help("The canonical name, such as Water volume.");
     /** The header meant. */
     public static final ColumnSpec HEADER = text("Header in this workbook", Quantities.HEADER)
             .needed()
-            .also("header", "header here", "heading")
+            .also("header, header here, heading")
             .help("As it stands in the workbook.");
     /** Its unit. */
     public static final ColumnSpec UNIT =

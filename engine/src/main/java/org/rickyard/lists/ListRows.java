@@ -39,7 +39,7 @@ public interface ListRows {
     /** The state of a cell. */
     State state(ColumnSpec column, int row);
 
-    /** The number in the client's unit; meaningful when GIVEN or READ_FROM_TEXT. Per cent formats are already times 100. */
+    /** The number in the client's unit if GIVEN or READ_FROM_TEXT. Per cent formats are already times 100. */
     double number(ColumnSpec column, int row);
 
     /** The text, trimmed, as the client wrote it; the canonical word for a choice; "" if blank. */

@@ -40,7 +40,8 @@ public record ListSpec(
         public String words() {
             List<String> texts = new ArrayList<>();
             for (List<ColumnSpec> way : ways) {
-                texts.add(String.join(" with ", way.stream().map(ColumnSpec::name).toList()));
+                texts.add(
+                        String.join(" with ", way.stream().map(ColumnSpec::name).toList()));
             }
             return String.join(", or ", texts);
         }
@@ -62,13 +63,14 @@ public record ListSpec(
 
     /** The column of this name, in any case. */
     public java.util.Optional<ColumnSpec> column(String header) {
-        return columns.stream().filter(column -> column.name().equalsIgnoreCase(header)).findFirst();
+        return columns.stream()
+                .filter(column -> column.name().equalsIgnoreCase(header))
+                .findFirst();
     }
 
     /** The same, its rows named by these columns. */
     ListSpec identifiedBy(ColumnSpec... names) {
-        return new ListSpec(
-                name, synonyms, columns, List.of(names), oneOf, least, unclear, qualifiers, unitColumns);
+        return new ListSpec(name, synonyms, columns, List.of(names), oneOf, least, unclear, qualifiers, unitColumns);
     }
 
     /** The same, needing the one or the other of these sets of columns. */
