@@ -1,19 +1,28 @@
 package org.rickyard.lists;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.rickyard.formula.Symbol;
+import org.rickyard.quantity.Unit;
 
 /**
  * A column of an input list, declared once.
+ *
+ * <p>Some columns may hold one of several quantities (an output in t/h or in m3/h). They are one column here, as they
+ * are for the client: {@code symbol} is the quantity taken when the header names no unit, {@code alternatives} are the
+ * others, and {@link ListRows#unit} tells by its dimension which one a row holds ({@link #symbolFor}).
  *
  * @param name canonical header without unit ("Working width")
  * @param required whether the list is useless without it
  * @param type how its cells are read
  * @param symbol the quantity it holds (name, default unit, possible and usual range); its type is TEXT for words
  * @param synonyms further headers that mean this column for certain
- * @param choices for {@link Type#CHOICE}: canonical word to the further words that mean it
+ * @param choices canonical word to the further words that mean it; for {@link Type#CHOICE} no other word will do, for
+ *     {@link Type#TEXT} any other word stands as it is
  * @param help one line for the person who fills it in
+ * @param alternatives further quantities, of other dimensions, that the column may hold
+ * @param unclear words that could be read in two ways, with the question to ask
  */
 public record ColumnSpec(
         String name,
@@ -22,11 +31,13 @@ public record ColumnSpec(
         Symbol symbol,
         List<String> synonyms,
         Map<String, List<String>> choices,
-        String help) {
+        String help,
+        List<Symbol> alternatives,
+        Map<String, String> unclear) {
 
     /** How the cells of a column are read. */
     public enum Type {
-        /** Words as they stand. */
+        /** Words as they stand; a number is taken as its digits, so that a field called 7 keeps its name. */
         TEXT,
         /** A number in the header's unit or the symbol's. */
         NUMBER,
@@ -40,6 +51,111 @@ public record ColumnSpec(
          */
         DOSE,
         /** A wall or pit slope, horizontal per vertical: a number, "1 in 3", "45°" or "2:1". */
-        BATTER
+        BATTER,
+        /** A nozzle's size: a number is the size code 4 of "04", "ISO 04", "11004" or "F110/1.6/3.0". */
+        NOZZLE,
+        /** A number in a unit, or else words: a volume or the name of a tank. A row has a unit if it is a number. */
+        TEXT_OR_NUMBER
+    }
+
+    /** A column of one quantity without words that need asking about. */
+    public ColumnSpec(
+            String name,
+            boolean required,
+            Type type,
+            Symbol symbol,
+            List<String> synonyms,
+            Map<String, List<String>> choices,
+            String help) {
+        this(name, required, type, symbol, synonyms, choices, help, List.of(), Map.of());
+    }
+
+    private static ColumnSpec of(String name, Type type, Symbol symbol, Map<String, List<String>> choices) {
+        return new ColumnSpec(name, false, type, symbol, List.of(), choices, "");
+    }
+
+    /** An optional column of words. */
+    static ColumnSpec text(String name, Symbol symbol) {
+        return of(name, Type.TEXT, symbol, Map.of());
+    }
+
+    /** An optional column of words, some of which are known by several names. */
+    static ColumnSpec words(String name, Symbol symbol, Map<String, List<String>> known) {
+        return of(name, Type.TEXT, symbol, known);
+    }
+
+    /** An optional column of numbers. */
+    static ColumnSpec number(String name, Symbol symbol) {
+        return of(name, Type.NUMBER, symbol, Map.of());
+    }
+
+    /** An optional column of days. */
+    static ColumnSpec date(String name, Symbol symbol) {
+        return of(name, Type.DATE, symbol, Map.of());
+    }
+
+    /** An optional column that takes only the given words. */
+    static ColumnSpec choice(String name, Symbol symbol, Map<String, List<String>> choices) {
+        return of(name, Type.CHOICE, symbol, choices);
+    }
+
+    /** An optional column of product doses. */
+    static ColumnSpec dose(String name, Symbol perArea, Symbol perSpray) {
+        return of(name, Type.DOSE, perArea, Map.of()).or(perSpray);
+    }
+
+    /** An optional column read by a rule of its own. */
+    static ColumnSpec special(String name, Type type, Symbol symbol) {
+        return of(name, type, symbol, Map.of());
+    }
+
+    /** The same, without which its list is useless. */
+    ColumnSpec needed() {
+        return new ColumnSpec(name, true, type, symbol, synonyms, choices, help, alternatives, unclear);
+    }
+
+    /** The same, also known by these headers, parted by commas. */
+    ColumnSpec also(String headers) {
+        List<String> all = new ArrayList<>(synonyms);
+        all.addAll(List.of(headers.split(", ")));
+        return new ColumnSpec(name, required, type, symbol, List.copyOf(all), choices, help, alternatives, unclear);
+    }
+
+    /** The same, with a line for the person who fills it in. */
+    ColumnSpec help(String line) {
+        return new ColumnSpec(name, required, type, symbol, synonyms, choices, line, alternatives, unclear);
+    }
+
+    /** The same, able to hold these quantities too. */
+    ColumnSpec or(Symbol... others) {
+        return new ColumnSpec(name, required, type, symbol, synonyms, choices, help, List.of(others), unclear);
+    }
+
+    /** The same, with words that need asking about. */
+    ColumnSpec asking(Map<String, String> questions) {
+        return new ColumnSpec(
+                name, required, type, symbol, synonyms, choices, help, alternatives, Map.copyOf(questions));
+    }
+
+    /** The quantity, among those the column may hold, that a unit measures; the first one if none does. */
+    public Symbol symbolFor(Unit unit) {
+        if (!symbol.unit().isCompatible(unit)) {
+            for (Symbol other : alternatives) {
+                if (other.unit().isCompatible(unit)) {
+                    return other;
+                }
+            }
+        }
+        return symbol;
+    }
+
+    /** Whether the column may hold a quantity that this unit measures. */
+    public boolean measuredBy(Unit unit) {
+        return symbolFor(unit).unit().isCompatible(unit);
+    }
+
+    /** Whether its cells are numbers, days included, rather than words. */
+    public boolean isNumeric() {
+        return type == Type.NUMBER || type == Type.DATE || type == Type.DOSE || type == Type.BATTER;
     }
 }

@@ -39,14 +39,25 @@ public interface ListRows {
     /** The state of a cell. */
     State state(ColumnSpec column, int row);
 
-    /** The number in the client's unit; meaningful when GIVEN or READ_FROM_TEXT. Per cent formats are already times 100. */
+    /** The number in the client's unit if GIVEN or READ_FROM_TEXT. Per cent formats are already times 100. */
     double number(ColumnSpec column, int row);
 
     /** The text, trimmed, as the client wrote it; the canonical word for a choice; "" if blank. */
     String text(ColumnSpec column, int row);
 
-    /** The unit the number is in; empty for text columns or where no unit is known. */
+    /**
+     * The unit the number is in; empty for text columns or where no unit is known. Where a column may hold several
+     * quantities, its dimension tells which; for a dose it is in the product's own unit per area or per spray.
+     */
     Optional<Unit> unit(ColumnSpec column, int row);
+
+    /**
+     * What a product is measured in, where the unit of a dose, pack or stock says so: "L", "kg" or "tablet"; empty for
+     * all other columns.
+     */
+    default Optional<String> productUnit(ColumnSpec column, int row) {
+        return Optional.empty();
+    }
 
     /**
      * What the raw stored cell number must be multiplied by to be in {@link #unit}: 100 for a cell shown as per cent,

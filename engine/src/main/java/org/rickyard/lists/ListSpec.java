@@ -1,6 +1,9 @@
 package org.rickyard.lists;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * An input list, declared once.
@@ -8,5 +11,99 @@ import java.util.List;
  * @param name its canonical name ("Fields"), also the usual sheet name
  * @param synonyms further names a sheet or table of this kind goes by
  * @param columns in canonical order
+ * @param identity the columns that name a row; a row in which all of them are blank is not a row of this list
+ * @param oneOf for each entry, at least one of its ways must be there in full (Days, or Start and End)
+ * @param least how many recognised headers a table needs to be taken for this list when neither its sheet nor its table
+ *     is called by the list's name
+ * @param unclear header to the columns it could mean
+ * @param qualifiers column to the column of words that may stand in its header ("Power (PTO kW)")
+ * @param unitColumns column to the column that names the unit of each row
  */
-public record ListSpec(String name, List<String> synonyms, List<ColumnSpec> columns) {}
+public record ListSpec(
+        String name,
+        List<String> synonyms,
+        List<ColumnSpec> columns,
+        List<ColumnSpec> identity,
+        List<OneOf> oneOf,
+        int least,
+        Map<String, List<ColumnSpec>> unclear,
+        Map<ColumnSpec, ColumnSpec> qualifiers,
+        Map<ColumnSpec, ColumnSpec> unitColumns) {
+
+    /**
+     * Sets of columns of which one must be there.
+     *
+     * @param ways each a set of columns that together will do
+     */
+    public record OneOf(List<List<ColumnSpec>> ways) {
+        /** In words: "Days, or Start with End". */
+        public String words() {
+            List<String> texts = new ArrayList<>();
+            for (List<ColumnSpec> way : ways) {
+                texts.add(
+                        String.join(" with ", way.stream().map(ColumnSpec::name).toList()));
+            }
+            return String.join(", or ", texts);
+        }
+    }
+
+    /** A list known by its required columns alone. */
+    public ListSpec(String name, List<String> synonyms, List<ColumnSpec> columns) {
+        this(
+                name,
+                synonyms,
+                columns,
+                columns.stream().filter(ColumnSpec::required).limit(1).toList(),
+                List.of(),
+                2,
+                Map.of(),
+                Map.of(),
+                Map.of());
+    }
+
+    /** The column of this name, in any case. */
+    public java.util.Optional<ColumnSpec> column(String header) {
+        return columns.stream()
+                .filter(column -> column.name().equalsIgnoreCase(header))
+                .findFirst();
+    }
+
+    /** The same, its rows named by these columns. */
+    ListSpec identifiedBy(ColumnSpec... names) {
+        return new ListSpec(name, synonyms, columns, List.of(names), oneOf, least, unclear, qualifiers, unitColumns);
+    }
+
+    /** The same, needing the one or the other of these sets of columns. */
+    ListSpec needsOneOf(List<ColumnSpec> one, List<ColumnSpec> other) {
+        List<OneOf> all = new ArrayList<>(oneOf);
+        all.add(new OneOf(List.of(one, other)));
+        return new ListSpec(
+                name, synonyms, columns, identity, List.copyOf(all), least, unclear, qualifiers, unitColumns);
+    }
+
+    /** The same, taken for this list only with at least so many known headers. */
+    ListSpec needsHeaders(int count) {
+        return new ListSpec(name, synonyms, columns, identity, oneOf, count, unclear, qualifiers, unitColumns);
+    }
+
+    /** The same, with a header that could mean any of these columns. */
+    ListSpec unclear(List<String> headers, ColumnSpec... candidates) {
+        Map<String, List<ColumnSpec>> all = new LinkedHashMap<>(unclear);
+        headers.forEach(header -> all.put(header, List.of(candidates)));
+        return new ListSpec(name, synonyms, columns, identity, oneOf, least, all, qualifiers, unitColumns);
+    }
+
+    /** The same, words of the one column being understood in the header of the other. */
+    ListSpec qualifier(ColumnSpec column, ColumnSpec words) {
+        Map<ColumnSpec, ColumnSpec> all = new LinkedHashMap<>(qualifiers);
+        all.put(column, words);
+        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, all, unitColumns);
+    }
+
+    /** The same, one column naming the unit of others row by row. */
+    ListSpec unitColumn(ColumnSpec unit, ColumnSpec... of) {
+        Map<ColumnSpec, ColumnSpec> all = new LinkedHashMap<>(unitColumns);
+        List.of(of).forEach(column -> all.put(column, unit));
+        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, all);
+    }
+}

@@ -1,0 +1,156 @@
+package org.rickyard.lists;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The words that columns of words take: canonical word to the further British, Irish and American words for it. */
+public final class Choices {
+    private Choices() {}
+
+    /** Yes or no. */
+    public static final Map<String, List<String>> YES_NO = of("yes: y, true, 1, x", "no: n, false, 0");
+
+    /** Watercourses, from harmless to not; a blank is never "none". */
+    public static final Map<String, List<String>> WATERCOURSE = of(
+            "none: no, nil, no watercourse",
+            "dry ditch: dry, ditch dry",
+            "stream: brook, beck, burn, ditch, wet ditch, drain, watercourse, bourne",
+            "river: canal",
+            "lake: pond, reservoir, lough, loch, mere");
+
+    /** What a yield was weighed as. */
+    public static final Map<String, List<String>> YIELD_BASIS = of(
+            "standing fresh: standing, as standing, standing crop, before wilting, at cutting, at mowing",
+            "as carted fresh: as carted, carted, wilted, as ensiled, ensiled, at ensiling, as lifted, over the"
+                    + " weighbridge",
+            "dry matter: dm, dry, as dry matter");
+
+    /** Types of machine. */
+    public static final Map<String, List<String>> MACHINE_TYPE = of(
+            "mower: mower conditioner, disc mower, disk mower, drum mower, finger bar mower, reciprocating mower, "
+                    + "conditioner mower, discbine, haybine",
+            "tedder: tedding machine, shaker, hay tedder, spreader tedder",
+            "rake: rower, row up, hay rake, twin rotor rake, single rotor rake, grouper",
+            "forager: forage harvester, chopper, precision chop, precision chopper, self propelled forager, "
+                    + "sp forager, harvester forage, spfh",
+            "forage wagon: loader wagon, self loading wagon, pick up wagon, silage wagon, loading wagon",
+            "baler: round baler, square baler, big baler, big square baler, small baler",
+            "wrapper: bale wrapper",
+            "trailer: wagon, cart, silage trailer, grain trailer, dump trailer, tipping trailer",
+            "buckrake: push off buckrake, pusher, folding fork, buck rake, silage fork, push off fork",
+            "clamp roller: silage roller, pit roller, packing tractor, rolling tractor, compactor",
+            "field rolls: rolls, ring rolls, cambridge rolls, flat roll, field roller, land roller",
+            "loader: loading shovel, wheeled loader, wheel loader, telehandler, telescopic handler, front loader, "
+                    + "skid steer",
+            "sprayer: boom sprayer, field sprayer, self propelled sprayer, trailed sprayer, mounted sprayer, crop"
+                    + " sprayer",
+            "air-blast sprayer: airblast, air assisted sprayer, orchard sprayer, mist blower, air carrier sprayer",
+            "knapsack: knapsack sprayer, backpack sprayer",
+            "wiper: weed wiper, wick, rope wick, weed wick",
+            "fertiliser spreader: fertilizer spreader, fert spreader, spinner, fertiliser broadcaster, spinning disc"
+                    + " spreader",
+            "muck spreader: manure spreader, dung spreader, rear discharge spreader, side discharge spreader",
+            "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker",
+            "plough: plow, reversible plough, mouldboard plough",
+            "cultivator: harrow, power harrow, disc harrow, discs, tine cultivator, chisel plough, subsoiler, tillage",
+            "drill: seed drill, seeder, planter, precision drill, corn planter",
+            "combine: combine harvester",
+            "excavator: digger, backhoe, back hoe, 360, trackhoe, tracked excavator",
+            "tractor: four wheel drive tractor, crawler",
+            "other: miscellaneous, misc");
+
+    /** Where power is measured. */
+    public static final Map<String, List<String>> POWER_BASIS =
+            of("engine: flywheel, gross engine, rated engine", "PTO: power take off, at pto, at the pto, p t o");
+
+    /** Whether soil is measured before it is dug or after. */
+    public static final Map<String, List<String>> OUTPUT_BASIS = of(
+            "in ground: bank, bank measure, in the ground, in situ, solid, bcm",
+            "loose: bulked, loose measure, in the bucket, heaped, lcm");
+
+    /** What a charge is counted by. */
+    public static final Map<String, List<String>> CHARGE_UNIT = of(
+            "h: hour, hr, per hour, per h, per hr, hourly, an hour",
+            "ha: hectare, per hectare, per ha",
+            "ac: acre, per acre, per ac, an acre",
+            "t: tonne, per tonne, per t",
+            "bale: per bale, each, a bale");
+
+    /** Whose machine it is. */
+    public static final Map<String, List<String>> OWN_OR_HIRED =
+            of("own: owned, yes own, farm", "hired: hire, contractor, contract, rented, leased, lease");
+
+    /** Droplet classes. */
+    public static final Map<String, List<String>> SPRAY_QUALITY = of(
+            "very fine: vf",
+            "fine: f",
+            "medium: m",
+            "coarse: c",
+            "very coarse: vc",
+            "extremely coarse: xc, extra coarse",
+            "ultra coarse: uc");
+
+    /** What a product is measured in. */
+    public static final Map<String, List<String>> PRODUCT_UNIT =
+            of("L: l, litre, liter, lt, ltr", "kg: kilo, kilogram", "tablet: tab, piece, pellet, sachet");
+
+    /** How a clamp is built. */
+    public static final Map<String, List<String>> CLAMP_KIND = of(
+            "walled: walled clamp, bunker, bunker silo, bay, walls, concrete, sleeper, silo, walled pit",
+            "earth pit: pit, earth bank, earth walled, dug pit, trench, trench silo, dungle",
+            "heap: pile, drive over pile, outdoor heap, apron heap, slab, heap on concrete",
+            "field heap: field clamp, field pile, heap on soil",
+            "measured: measured clamp, surveyed, as measured");
+
+    /** Whose law a clamp stands under. */
+    public static final Map<String, List<String>> COUNTRY = of(
+            "England: eng, gb england",
+            "Wales: cymru",
+            "Scotland: scot, alba",
+            "Northern Ireland: ni, n ireland, ulster",
+            "Ireland: republic of ireland, roi, eire, irl",
+            "other: elsewhere");
+
+    /** When feed is used. */
+    public static final Map<String, List<String>> FEEDING_SEASON =
+            of("winter: cold season", "summer: buffer, warm season", "all year: year round, whole year, all");
+
+    /** What a store is. */
+    public static final Map<String, List<String>> STORE_KIND = of(
+            "clamp: pit, silo, bunker, heap, pile, bay",
+            "bales: bale, round bales, square bales, big bales, wrapped bales");
+
+    /** Operations by their common names; any other stands as it is. */
+    public static final Map<String, List<String>> OPERATION = of(
+            "mowing: mow, cut, cutting",
+            "tedding: ted, shake out, shaking out, spread out, tedding out",
+            "raking: rake, row up, rowing up, windrow, windrowing",
+            "chopping: chop, lift, lifting, forage, foraging, pick up, picking up, harvesting forage",
+            "carting: cart, lead, leading, draw, drawing, haul, hauling, haulage",
+            "clamping: clamp, buckrake, buckraking, push up, pushing up",
+            "rolling: roll, packing, compacting, pack",
+            "baling: bale",
+            "wrapping: wrap",
+            "spraying: spray",
+            "spreading: spread, fertilising, fertilizing, fertiliser",
+            "muck spreading: spread muck, manure spreading, dung spreading",
+            "slurry spreading: slurry, spread slurry",
+            "ploughing: plough, plow, plowing",
+            "cultivating: cultivate, harrowing, harrow, tillage",
+            "drilling: drill, sowing, sow, planting, plant, seeding",
+            "combining: combine, threshing",
+            "digging: dig, excavating, excavation, excavate",
+            "loading: load");
+
+    /** Words and the further words for each, written "word: other, other". */
+    private static Map<String, List<String>> of(String... lines) {
+        Map<String, List<String>> map = new LinkedHashMap<>();
+        for (String line : lines) {
+            int colon = line.indexOf(": ");
+            map.put(line.substring(0, colon), List.of(line.substring(colon + 2).split(", ")));
+        }
+        return Collections.unmodifiableMap(map);
+    }
+}

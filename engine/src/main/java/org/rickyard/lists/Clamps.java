@@ -1,0 +1,157 @@
+package org.rickyard.lists;
+
+import static org.rickyard.lists.ColumnSpec.choice;
+import static org.rickyard.lists.ColumnSpec.number;
+import static org.rickyard.lists.ColumnSpec.special;
+
+import java.util.List;
+import org.rickyard.trade.Quantities;
+
+/**
+ * The clamps, pits and heaps. {@link #EFFLUENT_TANK} is the name of a tank or its volume: a row whose
+ * {@link ListRows#unit} is present holds a volume.
+ */
+public final class Clamps {
+    private Clamps() {}
+
+    /** Whose clamp. */
+    public static final ColumnSpec HOLDING = Shared.HOLDING;
+    /** Its name. */
+    public static final ColumnSpec CLAMP =
+            Shared.CLAMP.needed().also("name").help("The name you know it by; each name once on a holding.");
+    /** How it is built. */
+    public static final ColumnSpec KIND = choice("Kind", Quantities.CLAMP_KIND, Choices.CLAMP_KIND)
+            .needed()
+            .also("type, clamp kind, clamp type, construction, kind of clamp, silo type")
+            .help("walled, earth pit, heap, field heap or measured.");
+    /** Length. */
+    public static final ColumnSpec LENGTH = number("Length", Quantities.CLAMP_LENGTH)
+            .needed()
+            .also("clamp length, floor length, pit length, length at floor, overall length")
+            .help("At the floor, toe to toe.");
+    /** Floor width. */
+    public static final ColumnSpec FLOOR_WIDTH = number("Floor width", Quantities.FLOOR_WIDTH)
+            .needed()
+            .also("width, clamp width, bottom width, width at floor, base width, internal width, " + "inside width")
+            .help("Between the walls at the floor.");
+    /** Wall height. */
+    public static final ColumnSpec WALL_HEIGHT = number("Wall height", Quantities.WALL_HEIGHT)
+            .needed()
+            .also("height of wall, side height, height of walls, depth, pit depth, wall")
+            .help("Or depth of a pit; 0 for a heap without walls.");
+    /** Settled height. */
+    public static final ColumnSpec SETTLED_HEIGHT = number("Settled height", Quantities.SETTLED_HEIGHT)
+            .also("silage height, height settled, settled depth, height of silage, " + "average settled height")
+            .help("Mean height of the silage four weeks or more after closing.");
+    /** Batter. */
+    public static final ColumnSpec BATTER = special("Batter", ColumnSpec.Type.BATTER, Quantities.BATTER)
+            .also("side slope, wall batter, wall slope, slope of sides, batter of sides, side batter")
+            .help("Metres out for each metre up; or 1 in 3 (1 up, 3 out), 45°. A bare ratio such as 1:3 is asked.");
+    /** Ramped ends. */
+    public static final ColumnSpec RAMPS = number("Ramps", Quantities.RAMPS)
+            .also("number of ramps, ramped ends, no of ramps")
+            .help("0, 1 or 2.");
+    /** Slope of a ramp. */
+    public static final ColumnSpec RAMP_RUN = number("Ramp run", Quantities.RAMP_RUN)
+            .also("ramp slope, ramp, run of ramp, end slope")
+            .help("Metres along for each metre up.");
+    /** Crown. */
+    public static final ColumnSpec CROWN = number("Crown", Quantities.CROWN)
+            .also("crown height, dome, doming, height of crown")
+            .help("Height of the middle above the walls.");
+    /** Fresh density. */
+    public static final ColumnSpec FRESH_DENSITY = number("Density, fresh", Quantities.FRESH_DENSITY)
+            .also("fresh density, density fresh weight, density FW, density as fed, density FM, "
+                    + "fresh matter density, bulk density fresh")
+            .help("Measured; without it a published table is used.");
+    /** Dry matter density. */
+    public static final ColumnSpec DRY_MATTER_DENSITY = number("Density, dry matter", Quantities.DRY_MATTER_DENSITY)
+            .also("dry matter density, DM density, density DM, density dry")
+            .help("Measured; without it a published table is used.");
+    /** Dry matter aimed at. */
+    public static final ColumnSpec DM_TARGET = number("DM target", Quantities.DM_TARGET)
+            .also("target DM, dry matter target, target dry matter, aim DM")
+            .help("At ensiling.");
+    /** Roller mass. */
+    public static final ColumnSpec ROLLER_MASS = number("Roller mass", Quantities.ROLLER_MASS)
+            .also("rolling weight, packing weight, compaction weight, rolling mass, packing mass, "
+                    + "compaction mass, roller weight, packing tractor weight")
+            .help("All machines that roll, together.");
+    /** Layer. */
+    public static final ColumnSpec LAYER = number("Layer", Quantities.LAYER)
+            .also("layer thickness, layer depth, thickness of layer")
+            .help("Before rolling.");
+    /** Delivery. */
+    public static final ColumnSpec DELIVERY = number("Delivery", Quantities.DELIVERY)
+            .also("delivery rate, filling rate, fill rate, harvest rate, intake rate, rate of filling")
+            .help("Fresh crop brought in an hour.");
+    /** Effluent tank. */
+    public static final ColumnSpec EFFLUENT_TANK = special(
+                    "Effluent tank", ColumnSpec.Type.TEXT_OR_NUMBER, Quantities.EFFLUENT_TANK_VOLUME)
+            .also("effluent tank volume, effluent tank size, effluent store, effluent tank capacity, " + "effluent")
+            .help("Its volume, or its name where several clamps share it.");
+    /** To water. */
+    public static final ColumnSpec DISTANCE_TO_WATERCOURSE = Shared.DISTANCE_TO_WATERCOURSE;
+    /** Year. */
+    public static final ColumnSpec YEAR_BUILT = number("Year built or enlarged", Quantities.YEAR_BUILT)
+            .also("year built, built, year of construction, year enlarged, construction year")
+            .help("Some rules look at it.");
+    /** Country. */
+    public static final ColumnSpec COUNTRY = choice("Country", Quantities.COUNTRY, Choices.COUNTRY)
+            .also("nation, jurisdiction")
+            .help("England, Wales, Scotland, Northern Ireland, Ireland or other.");
+    /** Feed-out. */
+    public static final ColumnSpec FEED_OUT_RATE = number("Feed-out rate", Quantities.FEED_OUT_RATE)
+            .also("feedout rate, feed out, advance, face advance, removal rate, feedout, "
+                    + "rate of advance, feeding rate")
+            .help("How far the face moves back.");
+    /** Season. */
+    public static final ColumnSpec FEEDING_SEASON = choice(
+                    "Feeding season", Quantities.FEEDING_SEASON, Choices.FEEDING_SEASON)
+            .also("season fed, fed in, feed season, season")
+            .help("winter, summer or all year.");
+
+    /** The list. */
+    public static final ListSpec LIST = new ListSpec(
+                    "Clamps",
+                    List.of(
+                            "clamp list",
+                            "pits",
+                            "silos",
+                            "bunkers",
+                            "silage clamps",
+                            "silage pits",
+                            "clamps and pits",
+                            "bunker silos",
+                            "heaps"),
+                    List.of(
+                            HOLDING,
+                            CLAMP,
+                            KIND,
+                            LENGTH,
+                            FLOOR_WIDTH,
+                            WALL_HEIGHT,
+                            SETTLED_HEIGHT,
+                            BATTER,
+                            RAMPS,
+                            RAMP_RUN,
+                            CROWN,
+                            FRESH_DENSITY,
+                            DRY_MATTER_DENSITY,
+                            DM_TARGET,
+                            ROLLER_MASS,
+                            LAYER,
+                            DELIVERY,
+                            EFFLUENT_TANK,
+                            DISTANCE_TO_WATERCOURSE,
+                            YEAR_BUILT,
+                            COUNTRY,
+                            FEED_OUT_RATE,
+                            FEEDING_SEASON))
+            .identifiedBy(CLAMP)
+            .needsHeaders(4)
+            .unclear(List.of("height", "filled height"), WALL_HEIGHT, SETTLED_HEIGHT)
+            .unclear(List.of("density", "bulk density"), FRESH_DENSITY, DRY_MATTER_DENSITY)
+            .unclear(List.of("slope"), BATTER, RAMP_RUN)
+            .unclear(List.of("distance to water"), DISTANCE_TO_WATERCOURSE);
+}

@@ -1,0 +1,160 @@
+package org.rickyard.lists;
+
+import static org.rickyard.lists.ColumnSpec.choice;
+import static org.rickyard.lists.ColumnSpec.number;
+import static org.rickyard.lists.ColumnSpec.text;
+
+import java.util.List;
+import org.rickyard.trade.Quantities;
+
+/**
+ * The field list.
+ *
+ * <p>A yield may be written fresh (t/ha) or as dry matter (t DM/ha); {@link ListRows#unit} of {@link #YIELD} is in
+ * dry matter for a row whose basis is dry matter, whether the header or the basis says so.
+ */
+public final class Fields {
+    private Fields() {}
+
+    /** Whose field. */
+    public static final ColumnSpec HOLDING = Shared.HOLDING;
+    /** Its name. */
+    public static final ColumnSpec FIELD = text("Field", Quantities.FIELD)
+            .needed()
+            .also("field name, name, parcel, parcel name, paddock, paddock name, enclosure, field no, "
+                    + "field number, field id, sheet parcel no, sheet parcel, OS no, OS field no, "
+                    + "parcel no, field parcel, land parcel, paddock no")
+            .help("The name you know it by; each name once on a holding.");
+    /** What grows there. */
+    public static final ColumnSpec CROP = text("Crop", Quantities.CROP)
+            .also("crop name, cropping, crop type, land use")
+            .help("Grass, maize, wheat, ...");
+    /** Net area. */
+    public static final ColumnSpec AREA = number("Area", Quantities.AREA)
+            .needed()
+            .also("field area, size, field size, ha, hectares, hectarage, ac, acres, acreage, "
+                    + "statute acres, cropped area, net area, sprayable area, net cropped area, area net, "
+                    + "worked area, effective area, area cropped")
+            .help("Net area worked, without headlands left and buffer strips.");
+    /** A group of fields. */
+    public static final ColumnSpec BLOCK = Shared.BLOCK;
+    /** Length of a run. */
+    public static final ColumnSpec RUN_LENGTH = number("Run length", Quantities.RUN_LENGTH)
+            .also("bout length, row length, length of run, length of work, average run, run, bout")
+            .help("Average length of one run between turns.");
+    /** To the clamp. */
+    public static final ColumnSpec DISTANCE_TO_CLAMP = number("Distance to clamp", Quantities.DISTANCE_TO_CLAMP)
+            .also("haul distance, haulage distance, distance to pit, distance to yard, "
+                    + "distance to silo, distance to bunker, haul, cartage distance, distance from clamp, "
+                    + "distance from yard, carting distance, distance to farmstead")
+            .help("One way, by the road the trailers take.");
+    /** To the fill point. */
+    public static final ColumnSpec DISTANCE_TO_FILL_POINT = number(
+                    "Distance to fill point", Quantities.DISTANCE_TO_FILL_POINT)
+            .also("fill point distance, distance to water point, distance to bowser, distance to tap, "
+                    + "distance to filling point, distance to fill, fill distance, "
+                    + "distance to sprayer fill point")
+            .help("One way, to where the sprayer is filled.");
+    /** Nearest watercourse. */
+    public static final ColumnSpec WATERCOURSE = choice("Watercourse", Quantities.WATERCOURSE, Choices.WATERCOURSE)
+            .also("nearest watercourse, water course, surface water")
+            .help("none, dry ditch, stream, river or lake. Blank does not mean none.");
+    /** To the watercourse. */
+    public static final ColumnSpec DISTANCE_TO_WATERCOURSE = number(
+                    "Distance to watercourse", Quantities.DISTANCE_TO_WATERCOURSE)
+            .also("watercourse distance, distance to ditch, distance to stream, distance to river, "
+                    + "distance from watercourse, distance to surface water, distance to bank")
+            .help("From the top of the bank to the nearest crop.");
+    /** Power lines. */
+    public static final ColumnSpec OVERHEAD_LINES = choice("Overhead lines", Quantities.OVERHEAD_LINES, Choices.YES_NO)
+            .also("overhead line, power lines, overhead power lines, OHL, electric lines, pylons")
+            .help("yes or no; blank does not mean no.");
+    /** Slope. */
+    public static final ColumnSpec SLOPE =
+            number("Slope", Quantities.SLOPE).also("gradient, steepness").help("Steepest worked slope, rise over run.");
+    /** Perimeter. */
+    public static final ColumnSpec PERIMETER = number("Perimeter", Quantities.PERIMETER)
+            .also("boundary length, circumference, boundary")
+            .help("All round the field.");
+    /** Yield, fresh or dry matter. */
+    public static final ColumnSpec YIELD = number("Yield", Quantities.YIELD)
+            .or(Quantities.YIELD_DRY_MATTER)
+            .also("crop yield, expected yield, fresh yield, dry matter yield, DM yield, yield DM, "
+                    + "yield dry matter, standing yield, yield as carted, est yield, estimated yield")
+            .help("One cut; say what it was weighed as in Yield basis.");
+    /** What the yield was weighed as. */
+    public static final ColumnSpec YIELD_BASIS = choice("Yield basis", Quantities.YIELD_BASIS, Choices.YIELD_BASIS)
+            .also("basis of yield, yield type, yield as")
+            .help("standing fresh, as carted fresh or dry matter.");
+    /** Dry matter at cutting. */
+    public static final ColumnSpec DM_AT_CUTTING = number("DM at cutting", Quantities.DM_AT_CUTTING)
+            .also(Shared.DM_AT_CUTTING)
+            .help("Dry matter of the standing crop.");
+    /** Dry matter at ensiling. */
+    public static final ColumnSpec DM_AT_ENSILING = number("DM at ensiling", Quantities.DM_AT_ENSILING)
+            .also(Shared.DM_AT_ENSILING)
+            .help("Dry matter as it goes into the clamp.");
+    /** Where the crop goes. */
+    public static final ColumnSpec CLAMP = Shared.CLAMP.help("Clamp or pit the crop goes to.");
+    /** Orchard rows. */
+    public static final ColumnSpec ROW_SPACING = number("Row spacing", Quantities.ROW_SPACING)
+            .also("row width, spacing of rows, alley width, inter row, distance between rows, " + "row distance")
+            .help("Orchards and bushes only.");
+    /** Tree height. */
+    public static final ColumnSpec TREE_HEIGHT = number("Tree height", Quantities.TREE_HEIGHT)
+            .also("canopy height, height of trees, crop height")
+            .help("Orchards and bushes only.");
+    /** Tree width. */
+    public static final ColumnSpec TREE_WIDTH = number("Tree width", Quantities.TREE_WIDTH)
+            .also("canopy width, width of trees, tree spread, canopy depth")
+            .help("Orchards and bushes only; not more than the row spacing.");
+    /** Free words. */
+    public static final ColumnSpec NOTES = text("Notes", Quantities.NOTES)
+            .also("note, remarks, comments, comment")
+            .help("Not read.");
+
+    /** The list. */
+    public static final ListSpec LIST = new ListSpec(
+                    "Fields",
+                    List.of(
+                            "field list",
+                            "field",
+                            "parcels",
+                            "paddocks",
+                            "land",
+                            "field schedule",
+                            "cropping plan",
+                            "fields and crops",
+                            "field register",
+                            "land schedule"),
+                    List.of(
+                            HOLDING,
+                            FIELD,
+                            CROP,
+                            AREA,
+                            BLOCK,
+                            RUN_LENGTH,
+                            DISTANCE_TO_CLAMP,
+                            DISTANCE_TO_FILL_POINT,
+                            WATERCOURSE,
+                            DISTANCE_TO_WATERCOURSE,
+                            OVERHEAD_LINES,
+                            SLOPE,
+                            PERIMETER,
+                            YIELD,
+                            YIELD_BASIS,
+                            DM_AT_CUTTING,
+                            DM_AT_ENSILING,
+                            CLAMP,
+                            ROW_SPACING,
+                            TREE_HEIGHT,
+                            TREE_WIDTH,
+                            NOTES))
+            .identifiedBy(FIELD)
+            .qualifier(YIELD, YIELD_BASIS)
+            .unclear(Shared.LONE_DM, DM_AT_CUTTING, DM_AT_ENSILING)
+            .unclear(List.of("distance to water", "water distance"), DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
+            .unclear(List.of("distance"), DISTANCE_TO_CLAMP, DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
+            .unclear(List.of("height"), TREE_HEIGHT)
+            .unclear(List.of("gross area", "total area"), AREA);
+}

@@ -1,0 +1,69 @@
+package org.rickyard.lists;
+
+import static org.rickyard.lists.ColumnSpec.number;
+import static org.rickyard.lists.ColumnSpec.text;
+
+import java.util.List;
+import org.rickyard.trade.Quantities;
+
+/**
+ * The stock to be fed. {@link #INTAKE} of one head is dry matter ("kg DM/day") or fresh ("t/month", with {@link #DM});
+ * {@link ListRows#unit} tells which.
+ */
+public final class Herds {
+    private Herds() {}
+
+    /** Whose stock. */
+    public static final ColumnSpec HOLDING = Shared.HOLDING;
+    /** The group. */
+    public static final ColumnSpec GROUP = text("Group", Quantities.GROUP)
+            .needed()
+            .also("group name, name, bunch, mob, class, stock class, herd, herd name, livestock, " + "class of stock")
+            .help("Stock fed alike.");
+    /** How many. */
+    public static final ColumnSpec HEAD = number("Head", Quantities.HEAD)
+            .needed()
+            .also("hd, number, no, count, number of head, head of stock, heads, animals, " + "number of animals, cows")
+            .help("How many animals.");
+    /** What one eats in a day. */
+    public static final ColumnSpec INTAKE = number("Intake", Quantities.INTAKE)
+            .or(Quantities.INTAKE_FRESH)
+            .needed()
+            .also("daily intake, intake per head, DM intake, DMI, dry matter intake, ration, "
+                    + "fresh intake, feed per head, intake per day")
+            .help("Of this feed, one animal.");
+    /** Dry matter of a fresh intake. */
+    public static final ColumnSpec DM = number("DM", Quantities.INTAKE_DM)
+            .also("dry matter, DM content, dry matter content, feed DM, moisture")
+            .help("Needed where the intake is given fresh.");
+    /** Days fed. */
+    public static final ColumnSpec DAYS = number("Days", Quantities.DAYS)
+            .also("number of days, feeding days, days fed, winter days, feeding period, no of days, " + "period")
+            .help("Or give Start and End.");
+    /** First day. */
+    public static final ColumnSpec START = ColumnSpec.date("Start", Quantities.FEED_START)
+            .also("start date, from, first day, housed, housing date")
+            .help("First day fed.");
+    /** Last day. */
+    public static final ColumnSpec END = ColumnSpec.date("End", Quantities.FEED_END)
+            .also("end date, to, last day, turnout, turnout date, until")
+            .help("Last day fed.");
+    /** Fed from. */
+    public static final ColumnSpec CLAMP = Shared.CLAMP.help("The clamp it is fed from.");
+
+    /** The list. */
+    public static final ListSpec LIST = new ListSpec(
+                    "Herds",
+                    List.of(
+                            "herd list",
+                            "herd",
+                            "livestock",
+                            "stock numbers",
+                            "feeding groups",
+                            "cattle",
+                            "feed demand"),
+                    List.of(HOLDING, GROUP, HEAD, INTAKE, DM, DAYS, START, END, CLAMP))
+            .identifiedBy(GROUP)
+            .needsOneOf(List.of(DAYS), List.of(START, END))
+            .needsHeaders(3);
+}

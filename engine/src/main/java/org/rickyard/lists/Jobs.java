@@ -1,0 +1,139 @@
+package org.rickyard.lists;
+
+import static org.rickyard.lists.ColumnSpec.date;
+import static org.rickyard.lists.ColumnSpec.dose;
+import static org.rickyard.lists.ColumnSpec.number;
+import static org.rickyard.lists.ColumnSpec.text;
+import static org.rickyard.lists.ColumnSpec.words;
+
+import java.util.List;
+import org.rickyard.trade.Quantities;
+
+/**
+ * The jobs. {@link #MACHINE} may name a gang, parted by ";". A flat list with field, area and
+ * machine in one row is a field list and a job list at once; such a job may lack its {@link #OPERATION}, which then
+ * follows from the type of its machine. A block may stand in place of the field.
+ */
+public final class Jobs {
+    private Jobs() {}
+
+    /** Whose fields. */
+    public static final ColumnSpec HOLDING = Shared.HOLDING;
+    /** Its name. */
+    public static final ColumnSpec JOB = text("Job", Quantities.JOB)
+            .also("job name, task, job no, job number, job id")
+            .help("A name of your own, if other jobs come after it.");
+    /** Where. */
+    public static final ColumnSpec FIELD = text("Field", Quantities.FIELD)
+            .needed()
+            .also("field name, parcel, paddock, enclosure, fields, where, field no, field or crop, "
+                    + "field number, field id, paddock name, parcel name")
+            .help("A field, a crop, a block, or all.");
+    /** What is done. */
+    public static final ColumnSpec OPERATION = words("Operation", Quantities.OPERATION, Choices.OPERATION)
+            .needed()
+            .also("operation name, work, activity, what, op")
+            .help("mowing, raking, chopping, spraying, ...");
+    /** By which machines. */
+    public static final ColumnSpec MACHINE = text("Machine", Quantities.GANG)
+            .needed()
+            .also("machines, implement, equipment, gang, machine name, sprayer")
+            .help("Several parted by \";\", several alike as \"Trailer 14 t x 3\".");
+    /** The tractor. */
+    public static final ColumnSpec TRACTOR = text("Tractor", Quantities.TRACTOR)
+            .also("tractor name, prime mover, power unit")
+            .help("From the machine list.");
+    /** The tank mix. */
+    public static final ColumnSpec MIX = text("Mix", Quantities.MIX)
+            .also("tank mix, mix name, tankmix, mixture")
+            .help("From the mixes.");
+    /** Or one product. */
+    public static final ColumnSpec PRODUCT = Shared.PRODUCT.help("In place of a mix; several rows make a mix.");
+    /** Its dose. */
+    public static final ColumnSpec DOSE = dose("Dose", Quantities.DOSE, Quantities.CONCENTRATION)
+            .also("dose rate, product rate, rate of product")
+            .help("With its unit: L/ha, g/ac, %, ml/100 L.");
+    /** The dose's unit, row by row. */
+    public static final ColumnSpec DOSE_UNIT =
+            text("Dose unit", Quantities.UNIT).also("rate unit").help("Where doses differ in unit.");
+    /** Spray liquid per hectare. */
+    public static final ColumnSpec WATER_VOLUME = Shared.WATER_VOLUME;
+    /** Speed of this job. */
+    public static final ColumnSpec SPEED = Shared.SPEED;
+    /** Which cut. */
+    public static final ColumnSpec CUT =
+            number("Cut", Quantities.CUT_NUMBER).also("cut no, cut number").help("1 for the first cut.");
+    /** A group of fields. */
+    public static final ColumnSpec BLOCK = Shared.BLOCK;
+    /** The job before. */
+    public static final ColumnSpec AFTER = text("After", Quantities.AFTER)
+            .also("after job, follows, depends on, predecessor, after op")
+            .help("The job or operation that comes first.");
+    /** Hours to wait. */
+    public static final ColumnSpec LAG = number("Lag", Quantities.LAG)
+            .also("wait, delay, wilt, wilting time, waiting time, lag time")
+            .help("Hours between the job before and this one.");
+    /** First day. */
+    public static final ColumnSpec EARLIEST = date("Earliest", Quantities.EARLIEST)
+            .also("earliest date, earliest start, start, start date, not before, from")
+            .help("First day it may be done.");
+    /** Last day. */
+    public static final ColumnSpec LATEST = date("Latest", Quantities.LATEST)
+            .also("latest date, latest finish, finish by, end, end date, deadline, by, not after")
+            .help("Last day it may be done.");
+    /** Growth stage. */
+    public static final ColumnSpec GROWTH_STAGE = text("Growth stage", Quantities.GROWTH_STAGE)
+            .also("GS, BBCH, crop stage, stage")
+            .help("At the job.");
+    /** Harvest day. */
+    public static final ColumnSpec LAST_HARVEST_DATE = date("Last harvest date", Quantities.LAST_HARVEST_DATE)
+            .also("harvest date, expected harvest, date of harvest, planned harvest")
+            .help("Day the crop is to be cut, grazed or picked.");
+    /** Fit days. */
+    public static final ColumnSpec WORKABLE_DAYS = number("Workable days", Quantities.WORKABLE_DAYS)
+            .also("workable, workable day share, fit days, days fit, suitable days")
+            .help("Share of calendar days fit for the work.");
+    /** Hours per day. */
+    public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
+
+    /** The list. */
+    public static final ListSpec LIST = new ListSpec(
+                    "Jobs",
+                    List.of(
+                            "job list",
+                            "operations",
+                            "tasks",
+                            "work plan",
+                            "spray plan",
+                            "work list",
+                            "plan of work",
+                            "job sheet",
+                            "operation list",
+                            "spray jobs"),
+                    List.of(
+                            HOLDING,
+                            JOB,
+                            FIELD,
+                            OPERATION,
+                            MACHINE,
+                            TRACTOR,
+                            MIX,
+                            PRODUCT,
+                            DOSE,
+                            DOSE_UNIT,
+                            WATER_VOLUME,
+                            SPEED,
+                            CUT,
+                            BLOCK,
+                            AFTER,
+                            LAG,
+                            EARLIEST,
+                            LATEST,
+                            GROWTH_STAGE,
+                            LAST_HARVEST_DATE,
+                            WORKABLE_DAYS,
+                            HOURS_PER_DAY))
+            .identifiedBy(FIELD, BLOCK, JOB)
+            .unitColumn(DOSE_UNIT, DOSE)
+            .unclear(List.of("rate"), WATER_VOLUME, DOSE);
+}

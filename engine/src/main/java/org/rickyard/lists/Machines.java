@@ -1,0 +1,298 @@
+package org.rickyard.lists;
+
+import static org.rickyard.lists.ColumnSpec.choice;
+import static org.rickyard.lists.ColumnSpec.date;
+import static org.rickyard.lists.ColumnSpec.number;
+import static org.rickyard.lists.ColumnSpec.special;
+import static org.rickyard.lists.ColumnSpec.text;
+
+import java.util.List;
+import java.util.Map;
+import org.rickyard.trade.Quantities;
+
+/**
+ * The machine list.
+ *
+ * <p>{@link #OUTPUT} is in t/h, or for diggers and loaders in m3/h; {@link ListRows#unit} tells which, and a list may
+ * have a column of each. {@link #OUTPUT_BASIS} says whether the m3 are in ground or loose; it is also read from the
+ * header "Output (m3/h loose)". {@link #CHARGE} is in money over what {@link #CHARGE_UNIT} says, row by row.
+ */
+public final class Machines {
+    private Machines() {}
+
+    /** Whose machine. */
+    public static final ColumnSpec HOLDING = Shared.HOLDING;
+    /** Its name. */
+    public static final ColumnSpec MACHINE = text("Machine", Quantities.MACHINE)
+            .needed()
+            .also("machine name, name, implement, equipment, item of plant, plant, machine no, model, "
+                    + "make and model")
+            .help("The name you know it by; jobs refer to it.");
+    /** What it does. */
+    public static final ColumnSpec TYPE = choice("Type", Quantities.MACHINE_TYPE, Choices.MACHINE_TYPE)
+            .needed()
+            .also("machine type, kind, class, type of machine, category, implement type")
+            .asking(Map.of(
+                    "swather", "a rake in Britain, a cutter in America: write rake or mower",
+                    "windrower", "a rake in Britain, a cutter in America: write rake or mower",
+                    "roller",
+                            "write clamp roller (packs silage by its weight) or field rolls (rolls land by its width)",
+                    "spreader", "write fertiliser spreader, muck spreader or tedder",
+                    "harvester", "write forager or combine"))
+            .help("mower, tedder, rake, forager, trailer, sprayer, ...");
+    /** How many alike. */
+    public static final ColumnSpec NUMBER = number("Number", Quantities.NUMBER_OF_MACHINES)
+            .also("no of machines, number of machines, quantity, qty, how many, count, no")
+            .help("How many machines alike; blank means one.");
+    /** Working width. */
+    public static final ColumnSpec WORKING_WIDTH = number("Working width", Quantities.WORKING_WIDTH)
+            .also("width, bout width, swath width, cut width, cutting width, boom width, boom, "
+                    + "effective width, spray width, width of work, swathe width, machine width")
+            .help("Ground worked in one pass.");
+    /** Overlap. */
+    public static final ColumnSpec OVERLAP = number("Overlap", Quantities.OVERLAP)
+            .also("overlap width, width overlap")
+            .help("Width worked twice at each pass.");
+    /** Speed at work. */
+    public static final ColumnSpec SPEED = Shared.SPEED;
+    /** Slowest speed. */
+    public static final ColumnSpec LOWEST_SPEED = number("Lowest field speed", Quantities.LOWEST_SPEED)
+            .also("lowest speed, minimum speed, min speed, slowest speed, speed min, min field speed, "
+                    + "minimum field speed")
+            .help("Slowest speed that still does the work.");
+    /** Fastest speed. */
+    public static final ColumnSpec HIGHEST_SPEED = number("Highest field speed", Quantities.HIGHEST_SPEED)
+            .also("highest speed, maximum speed, max speed, top speed, fastest speed, speed max, "
+                    + "max field speed, maximum field speed")
+            .help("Fastest speed for good work.");
+    /** Field efficiency. */
+    public static final ColumnSpec FIELD_EFFICIENCY = number("Field efficiency", Quantities.FIELD_EFFICIENCY)
+            .also("efficiency, field eff, FE")
+            .help("Share of the full rate kept up over a field, 50 to 90 %.");
+    /** Turn time. */
+    public static final ColumnSpec TURN_TIME = number("Turn time", Quantities.TURN_TIME)
+            .also("turning time, headland turn, time per turn, turn, headland turn time")
+            .help("One headland turn.");
+    /** Other lost time. */
+    public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)
+            .also("lost time, other time lost, stoppages")
+            .help("Time lost per hectare other than in turns.");
+    /** Output by mass or volume. */
+    public static final ColumnSpec OUTPUT = number("Output", Quantities.OUTPUT)
+            .or(Quantities.OUTPUT_VOLUME)
+            .also("throughput, t/h, m3/h, handling rate, loading rate, digging rate, output rate, "
+                    + "capacity per hour")
+            .help("Tonnes (or, for diggers, m3) handled in an hour at work.");
+    /** In ground or loose. */
+    public static final ColumnSpec OUTPUT_BASIS = choice("Output basis", Quantities.OUTPUT_BASIS, Choices.OUTPUT_BASIS)
+            .also("volume basis, soil measured, measured in ground or loose")
+            .help("Diggers with an output in m3/h: in ground or loose.");
+    /** Payload. */
+    public static final ColumnSpec PAYLOAD = number("Payload", Quantities.PAYLOAD)
+            .also("load, carrying capacity, net load, trailer load, load capacity, load size")
+            .help("What it carries of this crop, within the law and its plate.");
+    /** Body volume. */
+    public static final ColumnSpec BODY_VOLUME = number("Body volume", Quantities.BODY_VOLUME)
+            .also("volume, body capacity, cubic capacity, trailer volume, body size, bucket volume, " + "bucket size")
+            .help("Volume of the body or bucket.");
+    /** Mass. */
+    public static final ColumnSpec MASS = number("Mass", Quantities.MASS)
+            .also("weight, machine weight, machine mass, operating weight, rolling weight, "
+                    + "packing weight, compaction weight, rolling mass, packing mass, operating mass")
+            .help("As it works; for a roller with all ballast.");
+    /** Unladen mass. */
+    public static final ColumnSpec UNLADEN_MASS = number("Unladen mass", Quantities.UNLADEN_MASS)
+            .also("unladen weight, tare, tare weight, empty weight, unladen, empty mass")
+            .help("Empty.");
+    /** Power. */
+    public static final ColumnSpec POWER = number("Power", Quantities.POWER)
+            .also("kW, hp, bhp, PTO power, engine power, horsepower, horse power, PTO hp, PTO kW, "
+                    + "engine hp, engine kW, rated power, power requirement, power needed, power rating")
+            .help("Say engine or PTO in Power basis.");
+    /** Engine or PTO. */
+    public static final ColumnSpec POWER_BASIS = choice("Power basis", Quantities.POWER_BASIS, Choices.POWER_BASIS)
+            .also("power at, engine or PTO, basis of power, power type")
+            .help("engine or PTO.");
+    /** Fuel burnt. */
+    public static final ColumnSpec FUEL = number("Fuel", Quantities.FUEL_RATE)
+            .also("fuel use, fuel consumption, fuel rate, diesel, fuel per hour")
+            .help("Burnt in an hour at work.");
+    /** People. */
+    public static final ColumnSpec CREW = number("Crew", Quantities.CREW)
+            .also("men, labour units, labor units, operators, people, drivers, staff, labour, labor")
+            .help("People it needs, the driver included.");
+    /** Tank. */
+    public static final ColumnSpec TANK = number("Tank", Quantities.TANK_VOLUME)
+            .also("tank size, tank volume, tank capacity, nominal tank, sprayer tank, main tank, "
+                    + "tanker volume, spray tank")
+            .help("Nominal volume.");
+    /** Usable tank. */
+    public static final ColumnSpec USABLE_TANK = number("Usable tank", Quantities.USABLE_TANK)
+            .also("usable volume, usable tank volume, working tank, effective tank, usable capacity")
+            .help("What is filled and can be sprayed out.");
+    /** Rinse tank. */
+    public static final ColumnSpec RINSE_TANK = number("Rinse tank", Quantities.RINSE_TANK)
+            .also("rinse water tank, clean water tank, rinse volume, rinsing tank, flush tank")
+            .help("Clean water carried for rinsing.");
+    /** Residual volume. */
+    public static final ColumnSpec RESIDUAL = number("Residual", Quantities.RESIDUAL)
+            .also("residual volume, dead volume, sump, undilutable residue, tank residue")
+            .help("Left in tank, pump and lines when spraying ends.");
+    /** Nozzles. */
+    public static final ColumnSpec NOZZLES = number("Number of nozzles", Quantities.NOZZLES)
+            .also("nozzles, no of nozzles, nozzle count, nozzle number, jets, number of jets, tips")
+            .help("All nozzles that spray.");
+    /** Nozzle spacing. */
+    public static final ColumnSpec NOZZLE_SPACING = number("Nozzle spacing", Quantities.NOZZLE_SPACING)
+            .also("spacing, jet spacing, tip spacing, spacing of nozzles")
+            .help("Along the boom.");
+    /** Nozzle size. */
+    public static final ColumnSpec NOZZLE_SIZE = special("Nozzle size", ColumnSpec.Type.NOZZLE, Quantities.NOZZLE_SIZE)
+            .also("nozzle, jet size, tip size, nozzle type, ISO size, nozzle code")
+            .help("04, ISO 04, 11004, F110/1.6/3.0; not the colour alone.");
+    /** Lowest pressure. */
+    public static final ColumnSpec LOWEST_PRESSURE = number("Lowest pressure", Quantities.LOWEST_PRESSURE)
+            .also("minimum pressure, min pressure, pressure min, lowest nozzle pressure")
+            .help("The nozzle's lowest.");
+    /** Highest pressure. */
+    public static final ColumnSpec HIGHEST_PRESSURE = number("Highest pressure", Quantities.HIGHEST_PRESSURE)
+            .also("maximum pressure, max pressure, pressure max, highest nozzle pressure")
+            .help("The nozzle's highest.");
+    /** Droplet class. */
+    public static final ColumnSpec SPRAY_QUALITY = Shared.SPRAY_QUALITY.help("The nozzle's, at the pressure used.");
+    /** Sprayer test. */
+    public static final ColumnSpec LAST_TESTED = date("Last tested", Quantities.LAST_TESTED)
+            .also("last test, last inspection, test date, last inspected, inspection date, MOT, " + "date tested")
+            .help("Day of the last sprayer test.");
+    /** Fill time. */
+    public static final ColumnSpec FILL_TIME = number("Fill time", Quantities.FILL_TIME)
+            .also("filling time, time to fill, refill time, fill")
+            .help("One filling with mixing.");
+    /** Road speed with a load. */
+    public static final ColumnSpec ROAD_SPEED_LADEN = number("Road speed laden", Quantities.ROAD_SPEED_LADEN)
+            .also("laden speed, laden road speed, loaded speed, speed laden, speed loaded, " + "road speed loaded")
+            .help("Average with a load.");
+    /** Road speed without. */
+    public static final ColumnSpec ROAD_SPEED_EMPTY = number("Road speed empty", Quantities.ROAD_SPEED_EMPTY)
+            .also("empty speed, empty road speed, unladen speed, speed empty, road speed unladen, " + "speed unladen")
+            .help("Average without a load.");
+    /** Hours per day. */
+    public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
+    /** Whose machine. */
+    public static final ColumnSpec OWN_OR_HIRED = choice("Own or hired", Quantities.OWN_OR_HIRED, Choices.OWN_OR_HIRED)
+            .also("own hired, ownership, owned or hired, hired or own, own or contractor, own or hire")
+            .help("own or hired.");
+    /** Charge. */
+    public static final ColumnSpec CHARGE = number("Charge", Quantities.CHARGE_PER_HOUR)
+            .or(Quantities.CHARGE_PER_HECTARE, Quantities.CHARGE_PER_TONNE, Quantities.CHARGE_PER_BALE)
+            .also("contractor charge, contract charge, hire charge, contract price, contract rate, "
+                    + "hire rate, contractor rate, hire price, contractor price")
+            .help("Contractor's or hire charge; say per what in Charge unit.");
+    /** What the charge is counted by. */
+    public static final ColumnSpec CHARGE_UNIT = choice("Charge unit", Quantities.CHARGE_UNIT, Choices.CHARGE_UNIT)
+            .also("charge per, charged by, charge basis, unit of charge, charged per")
+            .help("h, ha, t or bale.");
+    /** List price. */
+    public static final ColumnSpec LIST_PRICE = number("List price", Quantities.LIST_PRICE)
+            .also("new price, retail price, price new, replacement price, list")
+            .help("New, from the maker's list.");
+    /** Purchase price. */
+    public static final ColumnSpec PURCHASE_PRICE = number("Purchase price", Quantities.PURCHASE_PRICE)
+            .also("price paid, bought for, purchase cost, capital cost, buying price")
+            .help("What was paid.");
+    /** Trade-in value. */
+    public static final ColumnSpec TRADE_IN_VALUE = number("Trade-in value", Quantities.TRADE_IN_VALUE)
+            .also("trade in, salvage value, salvage, residual value, resale value, remaining value, " + "sale value")
+            .help("At the end of its life.");
+    /** Age. */
+    public static final ColumnSpec AGE =
+            number("Age", Quantities.AGE).also("age now, years old").help("Now.");
+    /** Hours so far. */
+    public static final ColumnSpec HOURS_NOW = number("Hours now", Quantities.HOURS_NOW)
+            .also("hour meter, clock hours, hours on clock, present hours, hours worked, "
+                    + "hours to date, accumulated hours")
+            .help("On the clock.");
+    /** Life. */
+    public static final ColumnSpec LIFE = number("Life", Quantities.LIFE)
+            .also("years kept, ownership period, life years, service life, economic life, working life")
+            .help("Years it is kept.");
+    /** Hours per year. */
+    public static final ColumnSpec HOURS_PER_YEAR = number("Hours per year", Quantities.HOURS_PER_YEAR)
+            .also("annual hours, hours/year, h/yr, annual use, hours a year, hrs per year, " + "yearly hours, hrs/yr")
+            .help("Worked in a year.");
+
+    /** The list. */
+    public static final ListSpec LIST = new ListSpec(
+                    "Machines",
+                    List.of(
+                            "machine list",
+                            "machinery",
+                            "equipment",
+                            "implements",
+                            "fleet",
+                            "machinery list",
+                            "kit",
+                            "plant",
+                            "machinery register",
+                            "tackle"),
+                    List.of(
+                            HOLDING,
+                            MACHINE,
+                            TYPE,
+                            NUMBER,
+                            WORKING_WIDTH,
+                            OVERLAP,
+                            SPEED,
+                            LOWEST_SPEED,
+                            HIGHEST_SPEED,
+                            FIELD_EFFICIENCY,
+                            TURN_TIME,
+                            OTHER_LOST_TIME,
+                            OUTPUT,
+                            OUTPUT_BASIS,
+                            PAYLOAD,
+                            BODY_VOLUME,
+                            MASS,
+                            UNLADEN_MASS,
+                            POWER,
+                            POWER_BASIS,
+                            FUEL,
+                            CREW,
+                            TANK,
+                            USABLE_TANK,
+                            RINSE_TANK,
+                            RESIDUAL,
+                            NOZZLES,
+                            NOZZLE_SPACING,
+                            NOZZLE_SIZE,
+                            LOWEST_PRESSURE,
+                            HIGHEST_PRESSURE,
+                            SPRAY_QUALITY,
+                            LAST_TESTED,
+                            FILL_TIME,
+                            ROAD_SPEED_LADEN,
+                            ROAD_SPEED_EMPTY,
+                            HOURS_PER_DAY,
+                            OWN_OR_HIRED,
+                            CHARGE,
+                            CHARGE_UNIT,
+                            LIST_PRICE,
+                            PURCHASE_PRICE,
+                            TRADE_IN_VALUE,
+                            AGE,
+                            HOURS_NOW,
+                            LIFE,
+                            HOURS_PER_YEAR))
+            .identifiedBy(MACHINE)
+            .qualifier(OUTPUT, OUTPUT_BASIS)
+            .qualifier(POWER, POWER_BASIS)
+            .qualifier(CHARGE, CHARGE_UNIT)
+            .unitColumn(CHARGE_UNIT, CHARGE)
+            .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
+            .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
+            .unclear(List.of("pressure"), LOWEST_PRESSURE, HIGHEST_PRESSURE)
+            .unclear(List.of("road speed"), ROAD_SPEED_LADEN, ROAD_SPEED_EMPTY)
+            .unclear(List.of("capacity"), PAYLOAD, BODY_VOLUME, TANK, OUTPUT)
+            .unclear(List.of("hours"), HOURS_PER_DAY, HOURS_NOW, HOURS_PER_YEAR)
+            .unclear(List.of("price", "cost", "value"), LIST_PRICE, PURCHASE_PRICE, TRADE_IN_VALUE);
+}

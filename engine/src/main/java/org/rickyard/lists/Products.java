@@ -1,0 +1,137 @@
+package org.rickyard.lists;
+
+import static org.rickyard.lists.ColumnSpec.dose;
+import static org.rickyard.lists.ColumnSpec.number;
+import static org.rickyard.lists.ColumnSpec.text;
+import static org.rickyard.lists.ColumnSpec.words;
+
+import java.util.List;
+import org.rickyard.trade.Quantities;
+
+/**
+ * The product list.
+ *
+ * <p>Doses are read in the unit of their header ("Dose (L/ha)") or of {@link #UNIT} ("L", "L/ha", "ml/100 L"), row by
+ * row; {@link ListRows#unit} is then in product unit per area or per spray, and {@link ListRows#productUnit} says
+ * whether the product unit is L, kg or tablet. Pack size, stock and price are in the same product unit; a price per
+ * pack has the unit money alone.
+ */
+public final class Products {
+    private Products() {}
+
+    /** Its name. */
+    public static final ColumnSpec PRODUCT = Shared.PRODUCT.needed();
+    /** What it is measured in. */
+    public static final ColumnSpec UNIT = words("Unit", Quantities.PRODUCT_UNIT, Choices.PRODUCT_UNIT)
+            .also("product unit, units, measured in, dose unit, formulation unit, UOM")
+            .help("L, kg or tablet; or a dose unit such as g/ha or ml/100 L.");
+    /** Dose where no job or mix gives one. */
+    public static final ColumnSpec DOSE = dose("Dose", Quantities.DOSE, Quantities.CONCENTRATION)
+            .also("dose rate, product rate, usual dose, label rate, label dose, normal dose, "
+                    + "recommended dose, rate of product")
+            .help("Used where neither job nor mix says a dose, and shown as a default.");
+    /** Highest dose at one application. */
+    public static final ColumnSpec HIGHEST_DOSE = dose(
+                    "Highest dose", Quantities.HIGHEST_DOSE, Quantities.HIGHEST_CONCENTRATION)
+            .also("maximum dose, max dose, max rate, maximum individual dose, max individual dose, "
+                    + "max single dose, maximum rate")
+            .help("At one application, from the label.");
+    /** Highest dose in all. */
+    public static final ColumnSpec HIGHEST_TOTAL_DOSE = dose(
+                    "Highest total dose", Quantities.HIGHEST_TOTAL_DOSE, Quantities.HIGHEST_CONCENTRATION)
+            .also("maximum total dose, max total dose, season maximum, max season dose, "
+                    + "max per season, maximum per season, max per crop")
+            .help("In a season or crop, from the label.");
+    /** Most applications. */
+    public static final ColumnSpec MOST_APPLICATIONS = number("Most applications", Quantities.MOST_APPLICATIONS)
+            .also("maximum applications, max applications, max number of applications, max treatments, "
+                    + "maximum number of applications, number of applications")
+            .help("To one crop, from the label.");
+    /** Days between. */
+    public static final ColumnSpec LEAST_INTERVAL = number("Least interval", Quantities.LEAST_INTERVAL)
+            .also("minimum interval, min interval, interval, interval between applications, " + "retreatment interval")
+            .help("Days between two applications, from the label.");
+    /** Days before harvest. */
+    public static final ColumnSpec HARVEST_INTERVAL = number("Harvest interval", Quantities.HARVEST_INTERVAL)
+            .also("PHI, pre harvest interval, withholding period, days to harvest, harvest withholding")
+            .help("Days from the last application to harvest, from the label.");
+    /** Latest stage. */
+    public static final ColumnSpec LATEST_STAGE = text("Latest stage", Quantities.LATEST_STAGE)
+            .also("latest growth stage, latest timing, latest time of application, latest GS")
+            .help("From the label.");
+    /** Least water. */
+    public static final ColumnSpec LOWEST_WATER_VOLUME = number("Lowest water volume", Quantities.LOWEST_WATER_VOLUME)
+            .also("minimum water volume, min water volume, min water, water min, minimum water, " + "lowest water")
+            .help("From the label.");
+    /** Most water. */
+    public static final ColumnSpec HIGHEST_WATER_VOLUME = number(
+                    "Highest water volume", Quantities.HIGHEST_WATER_VOLUME)
+            .also("maximum water volume, max water volume, max water, water max, maximum water, " + "highest water")
+            .help("From the label.");
+    /** Droplet class. */
+    public static final ColumnSpec SPRAY_QUALITY = Shared.SPRAY_QUALITY.help("Asked for by the label.");
+    /** Buffer category. */
+    public static final ColumnSpec BUFFER_CATEGORY = text("Buffer category", Quantities.BUFFER_CATEGORY)
+            .also("buffer, buffer zone, buffer zone category, LERAP, LERAP category")
+            .help("From the label.");
+    /** Authorisation number. */
+    public static final ColumnSpec AUTHORISATION_NUMBER = text("Authorisation no.", Quantities.AUTHORISATION_NUMBER)
+            .also("authorisation number, authorization no, authorization number, MAPP, MAPP no, "
+                    + "PCS no, PCS, registration no, EPA reg no, registration number, MAPP number")
+            .help("From the label.");
+    /** Density. */
+    public static final ColumnSpec DENSITY = number("Density", Quantities.PRODUCT_DENSITY)
+            .also("specific gravity, SG, relative density, density of product")
+            .help("Liquids: kilograms in a litre.");
+    /** Pack size. */
+    public static final ColumnSpec PACK_SIZE = number("Pack size", Quantities.PACK_SIZE)
+            .also("pack, container size, container, can size, bag size, package size")
+            .help("In the product's unit.");
+    /** Stock. */
+    public static final ColumnSpec STOCK = number("Stock", Quantities.STOCK)
+            .also("in stock, on hand, stock in store, quantity in store, in store")
+            .help("In the product's unit.");
+    /** Price. */
+    public static final ColumnSpec PRICE = number("Price", Quantities.PRICE)
+            .or(Quantities.PACK_PRICE)
+            .also("unit price, cost, price per unit, price per litre, price per kg, price per pack, " + "pack price")
+            .help("For one product unit; write Price per pack if it is that.");
+
+    /** The list. */
+    public static final ListSpec LIST = new ListSpec(
+                    "Products",
+                    List.of(
+                            "product list",
+                            "chemicals",
+                            "pesticides",
+                            "spray store",
+                            "chemical list",
+                            "chemical store",
+                            "plant protection products",
+                            "agrochemicals",
+                            "sprays"),
+                    List.of(
+                            PRODUCT,
+                            UNIT,
+                            DOSE,
+                            HIGHEST_DOSE,
+                            HIGHEST_TOTAL_DOSE,
+                            MOST_APPLICATIONS,
+                            LEAST_INTERVAL,
+                            HARVEST_INTERVAL,
+                            LATEST_STAGE,
+                            LOWEST_WATER_VOLUME,
+                            HIGHEST_WATER_VOLUME,
+                            SPRAY_QUALITY,
+                            BUFFER_CATEGORY,
+                            AUTHORISATION_NUMBER,
+                            DENSITY,
+                            PACK_SIZE,
+                            STOCK,
+                            PRICE))
+            .identifiedBy(PRODUCT)
+            .needsHeaders(3)
+            .unitColumn(UNIT, DOSE, HIGHEST_DOSE, HIGHEST_TOTAL_DOSE, PACK_SIZE, STOCK, PRICE)
+            .unclear(List.of("rate"), DOSE, LOWEST_WATER_VOLUME)
+            .unclear(List.of("water volume", "water rate"), LOWEST_WATER_VOLUME, HIGHEST_WATER_VOLUME);
+}

@@ -1,0 +1,59 @@
+package org.rickyard.lists;
+
+import static org.rickyard.lists.ColumnSpec.choice;
+import static org.rickyard.lists.ColumnSpec.date;
+import static org.rickyard.lists.ColumnSpec.number;
+import static org.rickyard.lists.ColumnSpec.text;
+
+import java.util.List;
+import org.rickyard.trade.Quantities;
+
+/** Columns and header words that several lists have alike. */
+final class Shared {
+    private Shared() {}
+
+    static final ColumnSpec HOLDING = text("Holding", Quantities.HOLDING)
+            .also("farm, farm name, holding name, farmstead, business, unit, site, herd no, "
+                    + "herd number, steading, holding no, holding number, client, customer")
+            .help("Needed only where two holdings use the same name.");
+    static final ColumnSpec BLOCK =
+            text("Block", Quantities.BLOCK).also("block name, field block").help("Fields worked together.");
+    static final ColumnSpec CLAMP = text("Clamp", Quantities.CLAMP)
+            .also("clamp name, pit, pit name, silo, silo name, bunker, bunker name, bay, slab, heap, "
+                    + "pile, clamp no, pit no, clamp number, clamp pit");
+    static final ColumnSpec PRODUCT = text("Product", Quantities.PRODUCT)
+            .also("product name, chemical, pesticide, material, spray product, trade name, "
+                    + "plant protection product, fertiliser product, agrochemical")
+            .help("The name on its label.");
+    static final ColumnSpec WATER_VOLUME = number("Water volume", Quantities.WATER_VOLUME)
+            .also("water rate, application rate, spray rate, carrier, carrier volume, carrier rate, "
+                    + "gpa, spray volume, application volume, water, volume rate, spray application rate")
+            .help("Spray liquid on a hectare.");
+    static final ColumnSpec SPEED = number("Speed", Quantities.SPEED)
+            .also("forward speed, working speed, field speed, ground speed, km/h, kph, mph, km/hr, "
+                    + "travel speed, spraying speed, operating speed")
+            .help("At work in the field.");
+    static final ColumnSpec HOURS_PER_DAY = number("Hours per day", Quantities.HOURS_PER_DAY)
+            .also("hours/day, h/day, working day, hours a day, hrs per day, hrs/day, daily hours")
+            .help("Hours worked in a day.");
+    static final ColumnSpec START = date("Start", Quantities.CUT_START).also("start date, from, first day, begin");
+    static final ColumnSpec END = date("End", Quantities.CUT_END).also("end date, to, last day, finish, until");
+    static final ColumnSpec SPRAY_QUALITY = choice("Spray quality", Quantities.SPRAY_QUALITY, Choices.SPRAY_QUALITY)
+            .also("droplet class, droplet size, spray class, droplet category");
+    static final ColumnSpec DISTANCE_TO_WATERCOURSE = number(
+                    "Distance to watercourse", Quantities.DISTANCE_TO_WATERCOURSE)
+            .also("watercourse distance, distance to ditch, distance to stream, distance to river, "
+                    + "distance from watercourse, distance to surface water")
+            .help("From the nearest edge to the nearest ditch, stream or drain.");
+
+    static final String DM_AT_CUTTING =
+            "DM at cut, dry matter at cutting, DM cut, DM cutting, DM standing, standing DM, "
+                    + "DM at mowing, dry matter at mowing, dry matter at cut, cutting DM, "
+                    + "moisture at cutting, moisture at mowing, standing dry matter";
+    static final String DM_AT_ENSILING =
+            "DM ensiling, DM ensiled, dry matter at ensiling, DM at clamping, ensiling DM, "
+                    + "DM carted, DM as carted, DM wilted, wilted DM, dry matter ensiled, DM at lifting, "
+                    + "DM in clamp, clamp DM, moisture at ensiling, harvest DM, moisture at harvest";
+    static final List<String> LONE_DM =
+            List.of("DM", "dry matter", "DM content", "dry matter content", "moisture", "DM analysis");
+}

@@ -1,0 +1,66 @@
+package org.rickyard.lists;
+
+import static org.rickyard.lists.ColumnSpec.choice;
+import static org.rickyard.lists.ColumnSpec.date;
+import static org.rickyard.lists.ColumnSpec.number;
+import static org.rickyard.lists.ColumnSpec.text;
+
+import java.util.List;
+import org.rickyard.trade.Quantities;
+
+/** The feed in store: an amount, or a count of bales and the weight of each. */
+public final class Stocks {
+    private Stocks() {}
+
+    /** Whose store. */
+    public static final ColumnSpec HOLDING = Shared.HOLDING;
+    /** Its name. */
+    public static final ColumnSpec STORE = text("Store", Quantities.STORE)
+            .needed()
+            .also("store name, name, feed store, forage, feed, stack")
+            .help("The clamp's name, or the stack's.");
+    /** Clamp or bales. */
+    public static final ColumnSpec KIND = choice("Kind", Quantities.STORE_KIND, Choices.STORE_KIND)
+            .also("type, store kind, store type")
+            .help("clamp or bales.");
+    /** Amount. */
+    public static final ColumnSpec AMOUNT = number("Amount", Quantities.AMOUNT)
+            .also("tonnes, quantity, amount in store, stock, in store, tonnage, fresh weight")
+            .help("Fresh; or give Count and Weight each.");
+    /** How many bales. */
+    public static final ColumnSpec COUNT = number("Count", Quantities.COUNT)
+            .also("number of bales, bales, no of bales, number, no, bale count, how many")
+            .help("How many bales.");
+    /** Weight of one. */
+    public static final ColumnSpec WEIGHT_EACH = number("Weight each", Quantities.WEIGHT_EACH)
+            .also("bale weight, weight per bale, weight of each, weight, mass each, kg each")
+            .help("Fresh weight of one bale.");
+    /** Dry matter. */
+    public static final ColumnSpec DM = number("DM", Quantities.STORE_DM)
+            .also("dry matter, DM content, dry matter content, moisture, DM analysis")
+            .help("Of the feed as it lies in store.");
+    /** Day measured. */
+    public static final ColumnSpec DATE = date("Date", Quantities.STOCK_DATE)
+            .also("date measured, measured on, date of stock, stocktake date, as at")
+            .help("Day it was measured.");
+    /** Taken out. */
+    public static final ColumnSpec ALREADY_FED = number("Already fed", Quantities.ALREADY_FED)
+            .also("fed, used, fed so far, used so far, fed out, already used")
+            .help("Taken out since it was measured.");
+
+    /** The list. */
+    public static final ListSpec LIST = new ListSpec(
+                    "Stocks",
+                    List.of(
+                            "stock list",
+                            "feed stocks",
+                            "forage stocks",
+                            "stores",
+                            "silage stocks",
+                            "feed in store",
+                            "forage in store"),
+                    List.of(HOLDING, STORE, KIND, AMOUNT, COUNT, WEIGHT_EACH, DM, DATE, ALREADY_FED))
+            .identifiedBy(STORE)
+            .needsOneOf(List.of(AMOUNT), List.of(COUNT, WEIGHT_EACH))
+            .needsHeaders(3);
+}

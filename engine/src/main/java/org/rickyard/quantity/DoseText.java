@@ -1,0 +1,131 @@
+package org.rickyard.quantity;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A dose unit as labels and advisers write it: "L/ha", "g/ac", "tablets/ha", "%", "ml/100 L". The amount is reckoned in
+ * the product's own unit (litre, kilogram or tablet), the basis is an area or a volume of spray.
+ */
+public sealed interface DoseText {
+    /**
+     * One certain dose unit.
+     *
+     * @param productUnit "L", "kg" or "tablet"
+     * @param unit the product unit per area ({@link Units#DOSE}), per volume of spray ({@link Units#CONCENTRATION}), or
+     *     alone ({@link Units#PRODUCT_UNIT}) where the text names no basis
+     */
+    record Known(String productUnit, Unit unit) implements DoseText {
+        /** Whether it is an amount per area. */
+        public boolean isPerArea() {
+            return unit.isCompatible(Units.DOSE);
+        }
+
+        /** Whether it is an amount in a volume of spray. */
+        public boolean isPerSpray() {
+            return unit.isCompatible(Units.CONCENTRATION);
+        }
+    }
+
+    /**
+     * A text that two countries understand differently.
+     *
+     * @param candidates what it could mean
+     * @param question what to ask, as a sentence
+     */
+    record Ambiguous(List<Known> candidates, String question) implements DoseText {}
+
+    /** Not a dose unit known here. */
+    record Unknown(String text) implements DoseText {}
+
+    /** Reads a dose unit; an amount without basis ("L") is known too. */
+    static DoseText read(String text, CustomaryUnits customary) {
+        String plain = UnitText.plain(text);
+        if (plain.equals("%")
+                || plain.equals("% v/v")
+                || plain.equals("%v/v")
+                || plain.equals("% vol")
+                || plain.equals("v/v %")
+                || plain.equals("% of spray")) {
+            return new Known("L", Unit.of("%", Units.CONCENTRATION.dimension(), perLitre(Ratio.of(1, 100))));
+        }
+        int slash = plain.indexOf('/');
+        String amountText = slash < 0 ? plain : plain.substring(0, slash);
+        List<Known> amounts = amounts(amountText.strip(), customary);
+        List<Known> results = new ArrayList<>();
+        if (slash < 0) {
+            results = amounts;
+        } else {
+            for (Unit basis : bases(plain.substring(slash + 1).strip(), customary)) {
+                for (Known amount : amounts) {
+                    results.add(new Known(amount.productUnit(), amount.unit().over(basis)));
+                }
+            }
+        }
+        return switch (results.size()) {
+            case 0 -> new Unknown(text);
+            case 1 -> results.get(0);
+            default -> new Ambiguous(List.copyOf(results), question(text, results));
+        };
+    }
+
+    private static List<Known> amounts(String word, CustomaryUnits customary) {
+        if (word.equals("tablet")
+                || word.equals("tablets")
+                || word.equals("tab")
+                || word.equals("tabs")
+                || word.equals("piece")
+                || word.equals("pieces")
+                || word.equals("sachet")
+                || word.equals("sachets")) {
+            return List.of(new Known("tablet", Unit.of("tablet", Units.PRODUCT_UNIT.dimension(), Ratio.ONE)));
+        }
+        List<Known> results = new ArrayList<>();
+        for (Unit unit : UnitWords.meanings(word, customary)) {
+            if (unit.isCompatible(Units.L)) {
+                results.add(amount("L", unit, Units.L));
+            } else if (unit.isCompatible(Units.KG)) {
+                results.add(amount("kg", unit, Units.KG));
+            }
+        }
+        return results;
+    }
+
+    private static Known amount(String productUnit, Unit unit, Unit own) {
+        return new Known(productUnit, Unit.of(unit.symbol(), Units.PRODUCT_UNIT.dimension(), unit.ratioTo(own)));
+    }
+
+    private static List<Unit> bases(String text, CustomaryUnits customary) {
+        int letters = 0;
+        while (letters < text.length() && (Character.isDigit(text.charAt(letters)) || text.charAt(letters) == '.')) {
+            letters++;
+        }
+        Ratio count = letters == 0 ? Ratio.ONE : Ratio.of(text.substring(0, letters));
+        String word = text.substring(letters).strip().replaceAll("( of)? (spray|water|mix)$", "");
+        List<Unit> results = new ArrayList<>();
+        List<Unit> meanings = word.equals("hl")
+                ? List.of(Unit.of("hl", Units.L.dimension(), Units.L.factor().times(Ratio.of(100))))
+                : UnitWords.meanings(word, customary);
+        for (Unit unit : meanings) {
+            boolean fits = letters == 0
+                    ? unit.isCompatible(Units.HA) || unit.isCompatible(Units.L)
+                    : unit.isCompatible(Units.L) && count.numerator().signum() > 0;
+            if (fits) {
+                String symbol = letters == 0 ? unit.symbol() : text.substring(0, letters) + " " + unit.symbol();
+                results.add(Unit.of(symbol, unit.dimension(), unit.factor().times(count)));
+            }
+        }
+        return results;
+    }
+
+    private static Ratio perLitre(Ratio share) {
+        return share.over(Units.L.factor());
+    }
+
+    private static String question(String text, List<Known> meanings) {
+        List<String> names =
+                meanings.stream().map(Known::unit).map(Unit::symbol).distinct().toList();
+        return "\"" + text.strip() + "\" could be " + String.join(" or ", names) + ": write which, or add the item "
+                + "\"Customary units\" with the value UK or US to a sheet Assumptions.";
+    }
+}

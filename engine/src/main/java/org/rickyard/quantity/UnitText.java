@@ -1,0 +1,181 @@
+package org.rickyard.quantity;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * A unit as an adviser writes it: "ac", "km/hr", "litres per hectare", "kg DM/m³", "gpa". Case, brackets and spaces do
+ * not matter. A word that two countries understand differently is never guessed.
+ */
+public sealed interface UnitText {
+    /** One certain unit. */
+    record Known(Unit unit) implements UnitText {}
+
+    /**
+     * A text that could mean several units, or one that cannot be reckoned with as it stands.
+     *
+     * @param candidates the units it could mean; empty if something else must be asked
+     * @param question what to ask, as a sentence
+     */
+    record Ambiguous(List<Unit> candidates, String question) implements UnitText {}
+
+    /** Not a unit known here. */
+    record Unknown(String text) implements UnitText {}
+
+    /** American moisture content, per cent of the fresh mass: 100 less the dry matter. */
+    Unit PERCENT_MOISTURE = new Unit("% moisture", Units.PERCENT_DM.dimension(), Ratio.of(-1, 100), Ratio.ONE);
+
+    /** Texts that need more than a choice of unit, with what to ask. Keys are in lower case. */
+    Map<String, String> QUESTIONS = Map.ofEntries(
+            Map.entry("m3/t", "Cubic metres per tonne runs the other way round: write kg/m3 (1000 divided by m3/t)."),
+            Map.entry("ft3/t", "Cubic feet per ton runs the other way round: write lb/ft3 or kg/m3."),
+            Map.entry("ft3/ton", "Cubic feet per ton runs the other way round: write lb/ft3 or kg/m3."),
+            Map.entry(
+                    "units/ac", "A unit per acre is 1.2545 kg/ha of nutrient, not of product: write kg/ha of product."),
+            Map.entry(
+                    "units/acre",
+                    "A unit per acre is 1.2545 kg/ha of nutrient, not of product: write kg/ha of product."),
+            Map.entry("bales/ac", "Bales need a weight and a dry matter: write the yield in t/ha."),
+            Map.entry("bales/ha", "Bales need a weight and a dry matter: write the yield in t/ha."),
+            Map.entry("bales/acre", "Bales need a weight and a dry matter: write the yield in t/ha."),
+            Map.entry("loads/ac", "Loads need a weight and a dry matter: write the yield in t/ha."),
+            Map.entry("loads/ha", "Loads need a weight and a dry matter: write the yield in t/ha."),
+            Map.entry("loads/acre", "Loads need a weight and a dry matter: write the yield in t/ha."),
+            Map.entry("a-r-p", "Acres, roods and perches: write decimal acres (a rood is 0.25 ac, a perch 1/160 ac)."),
+            Map.entry("arp", "Acres, roods and perches: write decimal acres (a rood is 0.25 ac, a perch 1/160 ac)."),
+            Map.entry("% of liveweight", "A share of liveweight needs the liveweight: write kg DM/day."),
+            Map.entry("% lw", "A share of liveweight needs the liveweight: write kg DM/day."),
+            Map.entry("deg", "Degrees are not proportional to a slope in per cent: write %, or 1 in 3."),
+            Map.entry("degrees", "Degrees are not proportional to a slope in per cent: write %, or 1 in 3."),
+            Map.entry("°", "Degrees are not proportional to a slope in per cent: write %, or 1 in 3."));
+
+    /** Reads a unit text. */
+    static UnitText read(String text, CustomaryUnits customary) {
+        String plain = plain(text);
+        if (plain.isEmpty()) {
+            return new Unknown(text);
+        }
+        String question = QUESTIONS.get(plain);
+        if (question != null) {
+            return new Ambiguous(List.of(), question);
+        }
+        if (plain.equals("lb/in2") || plain.equals("lb/sq in") || plain.equals("lbs/sq in")) {
+            return new Known(Units.PSI);
+        }
+        List<Unit> meanings = compound(plain, customary);
+        return switch (meanings.size()) {
+            case 0 -> new Unknown(text);
+            case 1 -> new Known(meanings.get(0));
+            default -> new Ambiguous(meanings, question(text, meanings));
+        };
+    }
+
+    /**
+     * The same unit counted as dry matter: kg/m3 as kg DM/m3, % as % DM. For a column that can only hold dry matter, so
+     * that its header need not say so twice. Returned as it is if it is dry matter already or has no such reading.
+     */
+    static Unit ofDryMatter(Unit unit) {
+        Dimension dimension = unit.dimension();
+        if (dimension.exponent(Dimension.Base.DRY_MATTER) != 0) {
+            return unit;
+        }
+        if (dimension.equals(Dimension.NONE)) {
+            return unit.isSameScale(Units.PERCENT)
+                    ? Units.PERCENT_DM
+                    : Unit.of(unit.symbol(), Units.PERCENT_DM.dimension(), unit.factor());
+        }
+        if (dimension.exponent(Dimension.Base.MASS) != 1) {
+            return unit;
+        }
+        int slash = unit.symbol().indexOf('/');
+        String symbol = slash < 0
+                ? unit.symbol() + " DM"
+                : unit.symbol().substring(0, slash) + " DM" + unit.symbol().substring(slash);
+        return Unit.of(symbol, dimension.over(Units.KG.dimension()).times(Units.KG_DM.dimension()), unit.factor());
+    }
+
+    /** A text in lower case with single spaces, no brackets, and a slash for "per". */
+    static String plain(String text) {
+        String lower = text.toLowerCase(Locale.ROOT)
+                .replace('\u00a0', ' ')
+                .replace('\u202f', ' ')
+                .replace("²", "2")
+                .replace("³", "3")
+                .replace('’', '\'')
+                .replace('“', '"')
+                .replace('”', '"')
+                .replace('″', '"')
+                .replace('′', '\'')
+                .replace("per cent", "%")
+                .replace(" per ", "/")
+                .replaceAll("^per |^/", "/")
+                .replaceAll("[\\[\\]{}]", " ")
+                .replaceAll("\\s*/\\s*", "/")
+                .replaceAll("\\s+", " ")
+                .strip();
+        while (lower.length() > 1 && lower.startsWith("(") && lower.endsWith(")")) {
+            lower = lower.substring(1, lower.length() - 1).strip();
+        }
+        return lower.endsWith(".") ? lower.substring(0, lower.length() - 1) : lower;
+    }
+
+    private static List<Unit> compound(String plain, CustomaryUnits customary) {
+        String[] parts = plain.split("/", -1);
+        List<Unit> results = part(parts[0], customary);
+        for (int i = 1; i < parts.length && !results.isEmpty(); i++) {
+            List<Unit> next = new ArrayList<>();
+            for (Unit denominator : part(parts[i], customary)) {
+                for (Unit numerator : results) {
+                    if (isProportional(numerator) && isProportional(denominator)) {
+                        next.add(numerator.over(denominator));
+                    }
+                }
+            }
+            results = next;
+        }
+        return results;
+    }
+
+    private static boolean isProportional(Unit unit) {
+        return unit.offset().numerator().signum() == 0;
+    }
+
+    private static List<Unit> part(String part, CustomaryUnits customary) {
+        String word = part.replace("dry matter", "dm").strip();
+        boolean dry = false;
+        StringBuilder kept = new StringBuilder();
+        for (String token : word.split(" ")) {
+            switch (token) {
+                case "dm", "(dm)" -> dry = true;
+                case "fresh", "fw", "fm", "(fw)", "(fresh)" -> {
+                    // Fresh mass is what a mass is unless dry matter is said.
+                }
+                default -> kept.append(kept.isEmpty() ? "" : " ").append(token);
+            }
+        }
+        String rest = kept.toString();
+        if (rest.equals("% moisture") || rest.equals("moisture %")) {
+            return List.of(PERCENT_MOISTURE);
+        }
+        List<Unit> meanings = UnitWords.meanings(rest, customary);
+        if (!dry) {
+            return meanings;
+        }
+        List<Unit> ofDry = new ArrayList<>();
+        for (Unit unit : meanings) {
+            Unit converted = ofDryMatter(unit);
+            if (converted.dimension().exponent(Dimension.Base.DRY_MATTER) != 0) {
+                ofDry.add(converted);
+            }
+        }
+        return ofDry;
+    }
+
+    private static String question(String text, List<Unit> meanings) {
+        List<String> names = meanings.stream().map(Unit::symbol).toList();
+        return "\"" + text.strip() + "\" could be " + String.join(" or ", names) + ": write which, or add the item "
+                + "\"Customary units\" with the value UK or US to a sheet Assumptions.";
+    }
+}

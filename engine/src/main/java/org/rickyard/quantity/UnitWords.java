@@ -1,0 +1,121 @@
+package org.rickyard.quantity;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The words for single units: what stands between the slashes of "kg DM/m3". All in lower case. */
+final class UnitWords {
+    private UnitWords() {}
+
+    /** US hundredweight of 100 lb. */
+    static final Unit CWT_US =
+            Unit.of("cwt(US)", Units.KG.dimension(), Units.LB.factor().times(Ratio.of(100)));
+    /** Square foot and the like are built from lengths. */
+    private static final Unit MONTH =
+            Unit.of("month", Units.S.dimension(), Units.YR.factor().times(Ratio.of(1, 12)));
+
+    private static final Unit PENNY = Unit.of("p", Units.MONEY_UNIT.dimension(), Ratio.of(1, 100));
+    private static final Unit QT_UK =
+            Unit.of("qt(UK)", Units.L.dimension(), Units.PT_UK.factor().times(Ratio.of(2)));
+    private static final Unit QT_US =
+            Unit.of("qt(US)", Units.L.dimension(), Units.PT_US.factor().times(Ratio.of(2)));
+
+    private static final Map<String, List<Unit>> WORDS = new HashMap<>();
+
+    static {
+        add(Units.M, "m, metre, metres, meter, meters, mtr, mtrs");
+        add(Units.CM, "cm, centimetre, centimetres, centimeter, centimeters");
+        add(Units.MM, "mm, millimetre, millimetres, millimeter, millimeters");
+        add(Units.KM, "km, kms, kilometre, kilometres, kilometer, kilometers");
+        add(Units.FT, "ft, foot, feet, '");
+        add(Units.IN, "in, ins, inch, inches, \"");
+        add(Units.YD, "yd, yds, yard, yards");
+        add(Units.MILE, "mile, miles, mi");
+        add(Units.M2, "m2, m^2, sq m, sqm, square metre, square metres, square meter, square meters");
+        add(Units.HA, "ha, has, hectare, hectares, hect");
+        add(Units.AC, "ac, acs, acre, acres, statute acre, statute acres");
+        add(Units.M3, "m3, m^3, cu m, cum, cbm, cubic metre, cubic metres, cubic meter, cubic meters, bcm, lcm");
+        add(Units.L, "l, litre, litres, liter, liters, lt, ltr, ltrs, lts, lit");
+        add(Units.ML, "ml, mls, millilitre, millilitres, milliliter, milliliters, cc");
+        add(Units.FT3, "ft3, ft^3, cu ft, cubic foot, cubic feet, cuft");
+        add(Units.YD3, "yd3, yd^3, cu yd, cubic yard, cubic yards, cuyd");
+        add(Units.KG, "kg, kgs, kilo, kilos, kilogram, kilograms, kilogramme, kilogrammes");
+        add(Units.G, "g, gm, gms, gram, grams, gramme, grammes");
+        add(Units.T, "t, te, tonne, tonnes, metric ton, metric tons, metric tonne, metric tonnes, mt");
+        add(Units.LB, "lb, lbs, pound, pounds");
+        add(Units.OZ, "oz, ozs, ounce, ounces");
+        add(Units.LONG_TON, "long ton, long tons, imperial ton, imperial tons, uk ton, uk tons");
+        add(Units.SHORT_TON, "short ton, short tons, us ton, us tons");
+        add(Units.S, "s, sec, secs, second, seconds");
+        add(Units.MIN, "min, mins, minute, minutes");
+        add(Units.H, "h, hr, hrs, hour, hours");
+        add(Units.D, "d, day, days");
+        add(Units.WEEK, "week, weeks, wk, wks");
+        add(MONTH, "month, months, mth, mths");
+        add(Units.YR, "yr, yrs, year, years, annum");
+        add(Units.BAR, "bar, bars");
+        add(Units.KPA, "kpa");
+        add(Units.MPA, "mpa");
+        add(Units.PSI, "psi, lb in2");
+        add(Units.KW, "kw, kilowatt, kilowatts, pto kw, kw pto, engine kw, kw engine");
+        add(Units.HP, "hp, bhp, horsepower, horse power, pto hp, hp pto, engine hp, hp engine, mechanical hp");
+        add(Units.PS, "ps, cv, pk, metric hp");
+        add(Units.PERCENT, "%, percent, pct, percentage");
+        add(Units.PER_MILLE, "‰");
+        add(Units.CELSIUS, "°c, deg c, celsius");
+        add(Units.FAHRENHEIT, "°f, deg f, fahrenheit");
+        add(Units.MONEY_UNIT, "£, €, $, gbp, eur, usd, euro, euros, dollar, dollars, pound sterling, money");
+        add(PENNY, "p, pence, penny, cent, cents");
+        add(Units.ONE, "head, hd, cow, animal, no, number, count, bale, each, nozzle");
+        add(Units.MPH, "mph");
+        add(Units.KM_PER_H, "kph, kmh, kmph");
+        add(Units.L_PER_MIN, "lpm");
+        add(Units.T_PER_H, "tph");
+        add(Units.GAL_UK, "gal(uk), uk gal, uk gallon, uk gallons, imperial gallon, imperial gallons, imp gal, gal uk");
+        add(Units.GAL_US, "gal(us), us gal, us gallon, us gallons, gal us");
+        add(Units.PT_UK, "pt(uk), uk pt, uk pint, uk pints, imperial pint, imperial pints, pt uk");
+        add(Units.PT_US, "pt(us), us pt, us pint, us pints, pt us");
+        add(Units.FL_OZ_UK, "fl oz(uk), uk fl oz, imperial fl oz, fl oz uk");
+        add(Units.FL_OZ_US, "fl oz(us), us fl oz, fl oz us");
+        add(Units.CWT, "cwt(uk), uk cwt, long cwt, cwt uk");
+        add(CWT_US, "cwt(us), us cwt, short cwt, cwt us");
+        add(List.of(Units.GAL_UK, Units.GAL_US), "gal, gals, gallon, gallons, gall, galls");
+        add(List.of(Units.PT_UK, Units.PT_US), "pt, pts, pint, pints");
+        add(List.of(QT_UK, QT_US), "qt, qts, quart, quarts");
+        add(List.of(Units.FL_OZ_UK, Units.FL_OZ_US), "fl oz, floz, fluid oz, fluid ounce, fluid ounces, fl ozs");
+        add(List.of(Units.CWT, CWT_US), "cwt, cwts, hundredweight, hundredweights");
+        add(List.of(Units.LONG_TON, Units.SHORT_TON, Units.T), "ton, tons");
+        add(List.of(Units.GAL_UK.over(Units.AC), Units.GAL_US.over(Units.AC)), "gpa");
+        add(List.of(Units.GAL_UK.over(Units.MIN), Units.GAL_US.over(Units.MIN)), "gpm");
+        add(List.of(Units.GAL_UK.over(Units.H), Units.GAL_US.over(Units.H)), "gph");
+    }
+
+    private static void add(Unit unit, String words) {
+        add(List.of(unit), words);
+    }
+
+    private static void add(List<Unit> candidates, String words) {
+        for (String word : words.split(", ")) {
+            WORDS.put(word, candidates);
+        }
+    }
+
+    /**
+     * The units a word may mean; one if it is certain, none if the word is not known.
+     *
+     * @param word in lower case, single spaces
+     */
+    static List<Unit> meanings(String word, CustomaryUnits customary) {
+        List<Unit> all = WORDS.getOrDefault(word, List.of());
+        if (all.size() < 2) {
+            return all;
+        }
+        return switch (customary) {
+            case UNSET -> all;
+            case UK -> all.subList(0, 1);
+            case US -> all.subList(1, 2);
+            case METRIC -> all.size() > 2 ? all.subList(2, 3) : all;
+        };
+    }
+}
