@@ -30,7 +30,8 @@ public record CellAddress(String sheet, int row, int column) {
 
     /** A sheet name as formulas need it: quoted unless it is a plain word that cannot be read as a cell. */
     public static String quoted(String sheet) {
-        boolean plain = sheet.matches("[A-Za-z_][A-Za-z_]*") && !sheet.matches("(?i)[A-Z]{1,3}|true|false|R[0-9]*C?[0-9]*|C[0-9]*");
+        boolean plain = sheet.matches("[A-Za-z_][A-Za-z_]*")
+                && !sheet.matches("(?i)[A-Z]{1,3}|true|false|R[0-9]*C?[0-9]*|C[0-9]*");
         return plain ? sheet : "'" + sheet.replace("'", "''") + "'";
     }
 }

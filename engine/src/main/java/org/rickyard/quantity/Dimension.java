@@ -90,7 +90,8 @@ public final class Dimension {
         for (Base base : Base.values()) {
             int exponent = exponent(base);
             if (exponent != 0) {
-                text.append(text.isEmpty() ? "" : "·").append(base.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
+                text.append(text.isEmpty() ? "" : "·")
+                        .append(base.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
                 text.append(exponent == 1 ? "" : "^" + exponent);
             }
         }

@@ -55,7 +55,9 @@ public record Range(double low, boolean lowOpen, double high, boolean highOpen) 
         }
         String lower = !hasLow() ? "" : (lowOpen ? "above " : hasHigh() ? "from " : "at least ") + number(low);
         String upper = !hasHigh() ? "" : (highOpen ? "below " : hasLow() ? "up to " : "at most ") + number(high);
-        return lower.isEmpty() || upper.isEmpty() ? lower + upper : lower + (highOpen ? ", " : lowOpen ? ", " : " ") + upper;
+        return lower.isEmpty() || upper.isEmpty()
+                ? lower + upper
+                : lower + (highOpen ? ", " : lowOpen ? ", " : " ") + upper;
     }
 
     private static String number(double value) {

@@ -72,7 +72,8 @@ public record Ratio(BigInteger numerator, BigInteger denominator) {
     public double toDouble() {
         return denominator.equals(BigInteger.ONE)
                 ? numerator.doubleValue()
-                : new BigDecimal(numerator).divide(new BigDecimal(denominator), java.math.MathContext.DECIMAL128)
+                : new BigDecimal(numerator)
+                        .divide(new BigDecimal(denominator), java.math.MathContext.DECIMAL128)
                         .doubleValue();
     }
 

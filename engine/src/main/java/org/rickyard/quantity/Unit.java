@@ -23,7 +23,8 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, Ratio offse
     public Unit over(Unit other) {
         requireProportional();
         other.requireProportional();
-        String text = other.symbol.isEmpty() ? symbol : symbol.isEmpty() ? "1/" + other.symbol : symbol + "/" + other.symbol;
+        String text =
+                other.symbol.isEmpty() ? symbol : symbol.isEmpty() ? "1/" + other.symbol : symbol + "/" + other.symbol;
         return of(text, dimension.over(other.dimension), factor.over(other.factor));
     }
 

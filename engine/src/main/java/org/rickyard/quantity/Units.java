@@ -152,7 +152,8 @@ public final class Units {
             LB.factor().times(Ratio.of("9.80665")).over(IN.factor().pow(2)));
 
     /** Kilowatt. */
-    public static final Unit KW = Unit.of("kW", KG.times(M.pow(2)).over(S.pow(3)).dimension(), Ratio.of(1000));
+    public static final Unit KW =
+            Unit.of("kW", KG.times(M.pow(2)).over(S.pow(3)).dimension(), Ratio.of(1000));
     /** Mechanical horsepower: 550 ft·lbf/s. */
     public static final Unit HP = Unit.of(
             "hp",
@@ -166,8 +167,8 @@ public final class Units {
     /** Degree Celsius. */
     public static final Unit CELSIUS = new Unit("°C", KELVIN.dimension(), Ratio.ONE, Ratio.of("273.15"));
     /** Degree Fahrenheit. */
-    public static final Unit FAHRENHEIT =
-            new Unit("°F", KELVIN.dimension(), Ratio.of(5, 9), Ratio.of("459.67").times(Ratio.of(5, 9)));
+    public static final Unit FAHRENHEIT = new Unit(
+            "°F", KELVIN.dimension(), Ratio.of(5, 9), Ratio.of("459.67").times(Ratio.of(5, 9)));
 
     /** The workbook's currency. */
     public static final Unit MONEY_UNIT = Unit.of("money", Dimension.of(MONEY), Ratio.ONE);
