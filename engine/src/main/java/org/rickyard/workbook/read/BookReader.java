@@ -1,0 +1,80 @@
+package org.rickyard.workbook.read;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.rickyard.lists.Grid.TableRange;
+import org.rickyard.workbook.open.PartSource;
+import org.rickyard.workbook.open.SheetRef;
+
+/** Reads the sheets of one workbook. Shared strings and formats are read once, when it is made. */
+public final class BookReader {
+    private final PartSource parts;
+    private final SheetStream stream;
+
+    /**
+     * A reader of an opened workbook.
+     *
+     * @throws UnreadablePartException if the styles or shared strings part is damaged
+     */
+    public BookReader(
+            PartSource parts, Optional<String> stylesPart, Optional<String> sharedStringsPart, boolean date1904)
+            throws IOException {
+        this.parts = parts;
+        this.stream = new SheetStream(
+                SharedStrings.read(parts, sharedStringsPart),
+                NumberFormats.read(parts, stylesPart),
+                Epoch.of(date1904));
+    }
+
+    /**
+     * Reads the cells of the wanted worksheets, in the order of the sheets; chart sheets and the like are left out.
+     *
+     * @throws UnreadablePartException if a part is damaged
+     */
+    public static List<SheetCells> read(
+            PartSource parts,
+            List<SheetRef> sheets,
+            Optional<String> stylesPart,
+            Optional<String> sharedStringsPart,
+            boolean date1904,
+            Predicate<SheetRef> wanted)
+            throws IOException {
+        return new BookReader(parts, stylesPart, sharedStringsPart, date1904).cells(sheets, wanted, sheet -> null);
+    }
+
+    /**
+     * As {@link #read}, and gives each cell to a further sink in the same pass.
+     *
+     * @param alongside the further sink of a sheet; null for none
+     */
+    public List<SheetCells> cells(
+            List<SheetRef> sheets, Predicate<SheetRef> wanted, Function<SheetRef, CellSink> alongside)
+            throws IOException {
+        List<SheetCells> read = new ArrayList<>();
+        for (SheetRef sheet : sheets) {
+            if (sheet.worksheet() && wanted.test(sheet)) {
+                List<TableRange> tables =
+                        tables(sheet).stream().map(TableParts.Table::range).toList();
+                SheetCells cells = new SheetCells(sheet.name(), sheet.hidden(), tables);
+                CellSink further = alongside.apply(sheet);
+                stream(sheet, further == null ? cells : CellSink.both(cells, further));
+                read.add(cells);
+            }
+        }
+        return read;
+    }
+
+    /** The Excel tables of a sheet, with the names of their columns. */
+    public List<TableParts.Table> tables(SheetRef sheet) throws IOException {
+        return TableParts.read(parts, sheet.name(), sheet.part());
+    }
+
+    /** Gives the cells of one worksheet to a sink and keeps nothing. */
+    public void stream(SheetRef sheet, CellSink sink) throws IOException {
+        stream.read(parts, sheet, sink);
+    }
+}

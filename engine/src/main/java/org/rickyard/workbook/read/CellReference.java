@@ -1,0 +1,73 @@
+package org.rickyard.workbook.read;
+
+/** The limits of the grid and the reading of plain cell references such as {@code C5}. */
+final class CellReference {
+    /** Rows of a sheet. */
+    static final int ROWS = 1_048_576;
+    /** Columns of a sheet. */
+    static final int COLUMNS = 16_384;
+
+    private static final int ROW_BITS = 24;
+
+    private CellReference() {}
+
+    /**
+     * The zero-based place of a reference in A1 style without dollar signs.
+     *
+     * @return the column times 2^24 plus the row; -1 if the text is no reference; places beyond the grid's limits are
+     *     given as {@link #COLUMNS} or {@link #ROWS}
+     */
+    static long parse(CharSequence text) {
+        int length = text.length();
+        int i = 0;
+        int column = 0;
+        for (; i < length; i++) {
+            int letter = (text.charAt(i) | 0x20) - 'a';
+            if (letter < 0 || letter > 25) {
+                break;
+            }
+            column = Math.min(COLUMNS + 1, 26 * column + letter + 1);
+        }
+        int letters = i;
+        int row = 0;
+        for (; i < length; i++) {
+            int digit = text.charAt(i) - '0';
+            if (digit < 0 || digit > 9) {
+                return -1;
+            }
+            row = Math.min(ROWS + 1, 10 * row + digit);
+        }
+        if (letters == 0 || letters == length || row == 0) {
+            return -1;
+        }
+        return (long) (column - 1) << ROW_BITS | row - 1;
+    }
+
+    static int row(long place) {
+        return (int) (place & (1 << ROW_BITS) - 1);
+    }
+
+    static int column(long place) {
+        return (int) (place >>> ROW_BITS);
+    }
+
+    static boolean onGrid(int row, int column) {
+        return row >= 0 && row < ROWS && column >= 0 && column < COLUMNS;
+    }
+
+    /**
+     * The area of a reference such as {@code A1:C5} or {@code B2}, dollar signs ignored.
+     *
+     * @return the area on that sheet; null if the text is no such reference on the grid
+     */
+    static CellArea area(String sheet, String reference) {
+        String plain = reference.replace("$", "").strip();
+        int colon = plain.indexOf(':');
+        long first = parse(colon < 0 ? plain : plain.substring(0, colon));
+        long last = colon < 0 ? first : parse(plain.substring(colon + 1));
+        if (first < 0 || last < 0 || !onGrid(row(first), column(first)) || !onGrid(row(last), column(last))) {
+            return null;
+        }
+        return CellArea.between(sheet, row(first), column(first), row(last), column(last));
+    }
+}

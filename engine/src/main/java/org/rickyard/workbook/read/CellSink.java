@@ -1,0 +1,45 @@
+package org.rickyard.workbook.read;
+
+import org.rickyard.lists.Grid.Format;
+import org.rickyard.lists.Grid.Kind;
+
+/** Takes the cells of one sheet as they are read. Blank cells are not given. */
+@FunctionalInterface
+public interface CellSink {
+    /**
+     * One cell.
+     *
+     * @param row zero-based, less than 1,048,576
+     * @param column zero-based, less than 16,384
+     * @param kind what the cell holds, or what its formula last gave
+     * @param number the number of a NUMBER cell, 1 or 0 of a LOGICAL one, otherwise 0
+     * @param text the text of a TEXT cell, the code of an ERROR cell, "TRUE" or "FALSE"; "" of any other
+     * @param format how a number is shown
+     * @param formula the formula without equals sign; null if there is none. It is "" if {@link #wantsFormulaText} is
+     *     false, or if the file does not tell it (a shared formula whose first cell is missing)
+     */
+    void cell(int row, int column, Kind kind, double number, String text, Format format, String formula);
+
+    /** Whether formulas must be given in full; shared ones are then written out for each cell. */
+    default boolean wantsFormulaText() {
+        return true;
+    }
+
+    /** Gives every cell to both, in this order. */
+    static CellSink both(CellSink first, CellSink second) {
+        boolean wantsText = first.wantsFormulaText() || second.wantsFormulaText();
+        return new CellSink() {
+            @Override
+            public void cell(
+                    int row, int column, Kind kind, double number, String text, Format format, String formula) {
+                first.cell(row, column, kind, number, text, format, formula);
+                second.cell(row, column, kind, number, text, format, formula);
+            }
+
+            @Override
+            public boolean wantsFormulaText() {
+                return wantsText;
+            }
+        };
+    }
+}

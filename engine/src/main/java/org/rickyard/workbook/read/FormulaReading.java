@@ -1,0 +1,102 @@
+package org.rickyard.workbook.read;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javax.xml.stream.XMLStreamConstants;
+
+/**
+ * The formulas of one sheet as they come by: plain, shared (told once, meant for many cells) and over an area (told at
+ * its first cell, where the others look like constants).
+ */
+final class FormulaReading {
+    private final PartXml xml;
+    private final boolean wantsText;
+    private final StringBuilder text = new StringBuilder();
+    private final Map<String, Shared> shared = new HashMap<>();
+    private final List<Spread> spreads = new ArrayList<>();
+    private String formula;
+
+    private record Shared(int row, int column, String formula) {}
+
+    private record Spread(CellArea area, String formula) {}
+
+    FormulaReading(PartXml xml, boolean wantsText) {
+        this.xml = xml;
+        this.wantsText = wantsText;
+    }
+
+    void enterRow(int row) {
+        if (!spreads.isEmpty()) {
+            spreads.removeIf(spread -> spread.area.lastRow() < row);
+        }
+    }
+
+    void clear() {
+        formula = null;
+    }
+
+    /** From the start tag of a formula to its end tag. */
+    void read(int row, int column) throws IOException {
+        String type = xml.attribute("t");
+        String reference = type == null ? null : xml.attribute("ref");
+        String index = "shared".equals(type) ? xml.attribute("si") : null;
+        boolean written = readText();
+        String own = written && wantsText ? text.toString() : "";
+        if (index != null) {
+            Shared first = shared.get(index);
+            if (written) {
+                formula = own;
+                if (first == null && wantsText) {
+                    shared.put(index, new Shared(row, column, own));
+                }
+            } else {
+                boolean told = first != null && CellReference.onGrid(row, column);
+                formula = told ? ShiftedFormula.of(first.formula, row - first.row, column - first.column) : "";
+            }
+        } else if (written || "array".equals(type) || "dataTable".equals(type)) {
+            formula = own;
+            CellArea area = reference == null ? null : CellReference.area("", reference);
+            if (area != null && !area.single()) {
+                spreads.add(new Spread(area, own));
+            }
+        }
+    }
+
+    /** Gathers the text; whether there was any. */
+    private boolean readText() throws IOException {
+        text.setLength(0);
+        boolean any = false;
+        for (int event = xml.next(); event != XMLStreamConstants.END_ELEMENT; event = xml.next()) {
+            switch (event) {
+                case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> {
+                    any |= !xml.at.isWhiteSpace();
+                    if (wantsText) {
+                        text.append(xml.at.getTextCharacters(), xml.at.getTextStart(), xml.at.getTextLength());
+                    }
+                }
+                case XMLStreamConstants.START_ELEMENT -> xml.skip();
+                case XMLStreamConstants.END_DOCUMENT -> {
+                    return any;
+                }
+                default -> {}
+            }
+        }
+        return any;
+    }
+
+    /** The formula of the cell just read; null if it has none. */
+    String formula(int row, int column) {
+        if (formula != null || spreads.isEmpty()) {
+            return formula;
+        }
+        for (Spread spread : spreads) {
+            if (spread.area.contains(row, column)) {
+                return spread.formula;
+            }
+        }
+        return null;
+    }
+}
