@@ -3,6 +3,7 @@ package org.rickyard.formula;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import org.rickyard.quantity.Ratio;
+import org.rickyard.quantity.Unit;
 
 /**
  * How an exact ratio is applied to a number: the same steps here, in a cell formula and in words, so that all three
@@ -16,10 +17,18 @@ public final class Scaling {
     private final double divisor;
     private final String multiplierText;
     private final String divisorText;
+    private final String addedText;
+    private final double added;
 
     private Scaling(String multiplierText, String divisorText) {
+        this(multiplierText, divisorText, "0");
+    }
+
+    private Scaling(String multiplierText, String divisorText, String addedText) {
         this.multiplierText = multiplierText;
         this.divisorText = divisorText;
+        this.addedText = addedText;
+        this.added = Double.parseDouble(addedText);
         this.multiplier = Double.parseDouble(multiplierText);
         this.divisor = Double.parseDouble(divisorText);
     }
@@ -28,6 +37,9 @@ public final class Scaling {
     public static Scaling of(Ratio ratio) {
         BigInteger numerator = ratio.numerator();
         BigInteger denominator = ratio.denominator();
+        if (ratio.isOne()) {
+            return new Scaling("1", "1");
+        }
         if (numerator.equals(BigInteger.ONE) && denominator.compareTo(EXACT_DOUBLE) < 0) {
             return new Scaling("1", denominator.toString());
         }
@@ -39,6 +51,25 @@ public final class Scaling {
             return new Scaling(numerator.toString(), denominator.toString());
         }
         return new Scaling(BigDecimal.valueOf(ratio.toDouble()).toPlainString(), "1");
+    }
+
+    /**
+     * The steps from one unit to another where zero is not zero in both: moisture to dry matter, °F to °C.
+     *
+     * @param cellScale what the stored number is multiplied by before it is in {@code from}
+     */
+    public static Scaling between(Unit from, Unit to, Ratio cellScale) {
+        if (from.offset().equals(to.offset())) {
+            return of(from.ratioTo(to).times(cellScale));
+        }
+        Scaling steps = of(from.factor().over(to.factor()).times(cellScale));
+        double difference = (from.offset().toDouble() - to.offset().toDouble()) / to.factor().toDouble();
+        return new Scaling(
+                steps.multiplierText,
+                steps.divisorText,
+                BigDecimal.valueOf(Function.round(difference, Function.NOISE_DECIMALS))
+                        .stripTrailingZeros()
+                        .toPlainString());
     }
 
     private static BigDecimal finiteDecimal(Ratio ratio) {
@@ -54,27 +85,29 @@ public final class Scaling {
 
     /** Whether nothing is to be done. */
     public boolean isNothing() {
-        return multiplierText.equals("1") && divisorText.equals("1");
+        return multiplierText.equals("1") && divisorText.equals("1") && addedText.equals("0");
     }
 
     /** The number after the steps. */
     public double apply(double x) {
         double product = multiplierText.equals("1") ? x : x * multiplier;
-        return divisorText.equals("1") ? product : product / divisor;
+        double quotient = divisorText.equals("1") ? product : product / divisor;
+        return addedText.equals("0") ? quotient : quotient + added;
     }
 
     /** The steps as a cell formula writes them behind the number: {@code /10}, {@code *0.40468564224}. */
     public String cell() {
-        return steps("*", "/");
+        return steps("*", "/", "+");
     }
 
     /** The steps in words: {@code  ÷ 10}. */
     public String words() {
-        return steps(" × ", " ÷ ");
+        return steps(" × ", " ÷ ", " + ");
     }
 
-    private String steps(String times, String over) {
+    private String steps(String times, String over, String plus) {
         return (multiplierText.equals("1") ? "" : times + multiplierText)
-                + (divisorText.equals("1") ? "" : over + divisorText);
+                + (divisorText.equals("1") ? "" : over + divisorText)
+                + (addedText.equals("0") ? "" : plus + addedText);
     }
 }

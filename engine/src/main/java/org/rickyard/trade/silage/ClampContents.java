@@ -3,6 +3,7 @@ package org.rickyard.trade.silage;
 import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Keys.CLAMP_KEY;
 import static org.rickyard.trade.Quantities.DM_TARGET;
 import static org.rickyard.trade.Quantities.DRY_MATTER_DENSITY;
 import static org.rickyard.trade.Quantities.FRESH_DENSITY;
@@ -166,7 +167,7 @@ public final class ClampContents {
     public static final Formula CROP_IN_CLAMP = new Formula(
             "crop-in-clamp",
             CROP_IN,
-            new Expr.Total("crop", Crop.ENSILED, Keys.CLAMP_KEY, Keys.CLAMP_KEY, true),
+            new Expr.Total("crop", Crop.ENSILED, CLAMP_KEY, CLAMP_KEY, true),
             Source.derived("sum over the fields and cuts whose Clamp is this one"),
             "all cuts together; fresh, as ensiled, losses not taken off",
             List.of());
@@ -175,7 +176,7 @@ public final class ClampContents {
     public static final Formula CROP_IN_CLAMP_DM = new Formula(
             "crop-in-clamp-dry-matter",
             CROP_IN_DM,
-            new Expr.Total("crop", Crop.CROP_DM, Keys.CLAMP_KEY, Keys.CLAMP_KEY, true),
+            new Expr.Total("crop", Crop.CROP_DM, CLAMP_KEY, CLAMP_KEY, true),
             Source.derived("sum over the fields and cuts whose Clamp is this one"),
             "all cuts together; losses not taken off",
             List.of());

@@ -1,0 +1,93 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.rickyard.formula.Constant;
+import org.rickyard.lists.Assumptions;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.ListRows;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.UnitText;
+
+/** The constants of a run: as declared, or as the workbook's Assumptions overrule them. */
+public final class ConstantsInForce {
+    /**
+     * A constant overruled in the workbook.
+     *
+     * @param cell the cell it was typed in
+     * @param unit the unit it was typed in
+     * @param value its value in the constant's own unit
+     */
+    public record Overruled(CellAddress cell, Unit unit, double value) {}
+
+    private final Map<Constant, Overruled> overruled = new LinkedHashMap<>();
+
+    private ConstantsInForce() {}
+
+    /** Reads Assumptions against the constants there are. */
+    static ConstantsInForce read(
+            List<Constant> constants, ListRows assumptions, CustomaryUnits customary, List<Finding> findings) {
+        ConstantsInForce inForce = new ConstantsInForce();
+        Map<String, Constant> byName = new LinkedHashMap<>();
+        constants.forEach(constant -> byName.put(plain(constant.name()), constant));
+        for (int row = 0; row < assumptions.size(); row++) {
+            Constant constant = byName.get(plain(assumptions.text(Assumptions.ITEM, row)));
+            if (constant != null) {
+                inForce.take(constant, assumptions, row, customary, findings);
+            }
+        }
+        return inForce;
+    }
+
+    private void take(
+            Constant constant, ListRows assumptions, int row, CustomaryUnits customary, List<Finding> findings) {
+        CellAddress cell = assumptions.address(Assumptions.VALUE, row).orElse(null);
+        boolean number = assumptions.state(Assumptions.VALUE, row) == ListRows.State.GIVEN
+                && assumptions.unit(Assumptions.VALUE, row).isPresent();
+        if (!number) {
+            findings.add(Finding.stop(cell, "'" + constant.name() + "' wants a number on Assumptions; the value held,"
+                    + " " + constant.value() + " " + constant.unit() + ", is used until there is one."));
+            return;
+        }
+        Unit unit = constant.unit();
+        String written = assumptions.text(Assumptions.UNIT, row);
+        if (!written.isEmpty()) {
+            UnitText read = UnitText.read(written, customary);
+            if (!(read instanceof UnitText.Known known) || !known.unit().isCompatible(constant.unit())) {
+                findings.add(Finding.stop(
+                        assumptions.address(Assumptions.UNIT, row).orElse(cell),
+                        "the unit '" + written + "' does not fit '" + constant.name() + "', which is in "
+                                + constant.unit() + "; the value held is used until the unit is mended."));
+                return;
+            }
+            unit = known.unit();
+        }
+        overruled.put(constant, new Overruled(cell, unit, unit.convert(assumptions.number(Assumptions.VALUE, row), constant.unit())));
+    }
+
+    private static String plain(String name) {
+        return name.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+    }
+
+    /** The value in force. */
+    public double value(Constant constant) {
+        Overruled found = overruled.get(constant);
+        return found == null ? constant.value() : found.value();
+    }
+
+    /** Where a constant was overruled, if it was. */
+    public Optional<Overruled> overruled(Constant constant) {
+        return Optional.ofNullable(overruled.get(constant));
+    }
+
+    /** All that was overruled. */
+    public List<Constant> all() {
+        return new ArrayList<>(overruled.keySet());
+    }
+}

@@ -1,0 +1,132 @@
+package org.rickyard.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.rickyard.formula.Scaling;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.ListRows;
+import org.rickyard.quantity.Ratio;
+import org.rickyard.quantity.Unit;
+
+/**
+ * The client's cells behind one linked column, row by row: of the places a value may be typed, the first that is not
+ * blank; if all are blank, the last that exists, so that filling it in brings the row to life.
+ */
+public final class LinkCells {
+    private final Symbol symbol;
+    private final List<Candidate> places;
+    private final ListRows[] lists;
+    private final int[][] listRows;
+    private final byte[] chosen;
+
+    LinkCells(Symbol symbol, List<Candidate> places, RowSources sources, int rows) {
+        this.symbol = symbol;
+        this.places = places;
+        lists = new ListRows[places.size()];
+        listRows = new int[places.size()][];
+        for (int i = 0; i < places.size(); i++) {
+            lists[i] = sources.list(places.get(i).role());
+            listRows[i] = sources.rows(places.get(i).role());
+        }
+        chosen = new byte[rows];
+        for (int row = 0; row < rows; row++) {
+            chosen[row] = choose(row);
+        }
+    }
+
+    private byte choose(int row) {
+        byte last = -1;
+        for (byte i = 0; i < lists.length; i++) {
+            if (lists[i] == null || listRows[i] == null || listRows[i][row] < 0) {
+                continue;
+            }
+            ListRows.State state = lists[i].state(places.get(i).column(), listRows[i][row]);
+            if (state == ListRows.State.NO_COLUMN || !fits(i, row)) {
+                continue;
+            }
+            if (state != ListRows.State.BLANK) {
+                return i;
+            }
+            last = i;
+        }
+        return last;
+    }
+
+    /** A cell whose unit measures another quantity is another column's cell: t/h is no m3/h. */
+    private boolean fits(int i, int row) {
+        ColumnSpec column = places.get(i).column();
+        if (column.type() != ColumnSpec.Type.NUMBER && column.type() != ColumnSpec.Type.DOSE) {
+            return true;
+        }
+        return lists[i].unit(column, listRows[i][row])
+                .map(unit -> unit.isCompatible(symbol.unit()))
+                .orElse(true);
+    }
+
+    /** Whether there is a cell behind this row at all. */
+    public boolean exists(int row) {
+        return chosen[row] >= 0;
+    }
+
+    /** What the cell gave; NO_COLUMN if there is none. */
+    public ListRows.State state(int row) {
+        return exists(row) ? list(row).state(column(row), listRow(row)) : ListRows.State.NO_COLUMN;
+    }
+
+    /** The cell's address. */
+    public Optional<CellAddress> address(int row) {
+        return exists(row) ? list(row).address(column(row), listRow(row)) : Optional.empty();
+    }
+
+    /** The unit the client's number is in. */
+    public Optional<Unit> unit(int row) {
+        return exists(row) ? list(row).unit(column(row), listRow(row)) : Optional.empty();
+    }
+
+    /** The client's number in the client's unit. */
+    public double typedNumber(int row) {
+        return list(row).number(column(row), listRow(row));
+    }
+
+    /** The client's words, or the canonical word of a choice. */
+    public String text(int row) {
+        return exists(row) ? list(row).text(column(row), listRow(row)) : "";
+    }
+
+    /** What a product is measured in, where the cell's unit says so. */
+    public Optional<String> productUnit(int row) {
+        return exists(row) ? list(row).productUnit(column(row), listRow(row)) : Optional.empty();
+    }
+
+    /** How the cell's stored number becomes the symbol's number. */
+    public Scaling scaling(int row) {
+        Unit unit = unit(row).orElse(symbol.unit());
+        Ratio scale = Ratio.of(list(row).cellScale(column(row), listRow(row)));
+        return Scaling.between(unit, symbol.unit(), scale);
+    }
+
+    /** The number in the symbol's unit, by the same steps as the cell formula. */
+    public double number(int row) {
+        int cellScale = list(row).cellScale(column(row), listRow(row));
+        return scaling(row).apply(typedNumber(row) / cellScale);
+    }
+
+    /** Whether the place chosen is a fallback. */
+    public boolean isDefault(int row) {
+        return exists(row) && places.get(chosen[row]).standing() == Candidate.Standing.DEFAULT;
+    }
+
+    private ListRows list(int row) {
+        return lists[chosen[row]];
+    }
+
+    private ColumnSpec column(int row) {
+        return places.get(chosen[row]).column();
+    }
+
+    private int listRow(int row) {
+        return listRows[chosen[row]][row];
+    }
+}

@@ -1,0 +1,186 @@
+package org.rickyard.plan;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.rickyard.formula.Constant;
+import org.rickyard.formula.Evaluator;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.RowValues;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.Values;
+import org.rickyard.lists.ListRows;
+import org.rickyard.trade.Quantities;
+
+/** A result table with its rows: what each cell is linked to, and once evaluated, what it holds. */
+public final class ResultTable implements RowValues {
+    private final TableSpec spec;
+    private final RowSources sources;
+    private final String emptyBecause;
+    private final Map<Symbol, Values> values = new HashMap<>();
+    private final Map<Symbol, LinkCells> links = new HashMap<>();
+    private Map<String, ResultTable> others = Map.of();
+    private ConstantsInForce constants;
+
+    ResultTable(TableSpec spec, RowSources sources, String emptyBecause) {
+        this.spec = spec;
+        this.sources = sources;
+        this.emptyBecause = emptyBecause;
+    }
+
+    /** The declaration. */
+    public TableSpec spec() {
+        return spec;
+    }
+
+    /** How many rows. */
+    public int rows() {
+        return sources.rows();
+    }
+
+    /** Why there are no rows, when there are none. */
+    public String emptyBecause() {
+        return emptyBecause;
+    }
+
+    /** The client's cells behind a linked column. */
+    public LinkCells links(Symbol symbol) {
+        return links.get(symbol);
+    }
+
+    /** Another table of the same run. */
+    public ResultTable other(String table) {
+        return others.get(table);
+    }
+
+    /** Evaluates all columns from left to right; the tables it reads from must have been evaluated before. */
+    void evaluate(Map<String, ResultTable> tables, ConstantsInForce inForce) {
+        others = tables;
+        constants = inForce;
+        for (TableColumn column : spec.columns()) {
+            values.put(column.symbol(), evaluate(column));
+        }
+    }
+
+    private Values evaluate(TableColumn column) {
+        if (column instanceof TableColumn.Name name) {
+            return names(name);
+        } else if (column instanceof TableColumn.Word word) {
+            return words(word);
+        } else if (column instanceof TableColumn.Key key) {
+            Values result = Values.ofNumbers(rows());
+            int[] keys = sources.key(key.symbol());
+            for (int row = 0; row < rows(); row++) {
+                result.set(row, keys[row]);
+            }
+            return result;
+        } else if (column instanceof TableColumn.Link link) {
+            return numbers(link);
+        } else if (column instanceof TableColumn.Calculated calculated) {
+            return calculated(calculated.formula().expr(), calculated.symbol());
+        } else if (column instanceof TableColumn.Joined joined) {
+            return calculated(joined.expr(), joined.symbol());
+        }
+        return calculated(((TableColumn.Sentence) column).expr(), column.symbol());
+    }
+
+    private Values names(TableColumn.Name name) {
+        LinkCells cells = new LinkCells(name.symbol(), name.places(), sources, rows());
+        links.put(name.symbol(), cells);
+        Values result = Values.ofWords(rows());
+        for (int row = 0; row < rows(); row++) {
+            result.set(row, cells.text(row));
+        }
+        return result;
+    }
+
+    private Values words(TableColumn.Word word) {
+        Values result = Values.ofWords(rows());
+        String[] found = sources.words(word.symbol());
+        LinkCells cells = new LinkCells(word.symbol(), word.places(), sources, rows());
+        links.put(word.symbol(), cells);
+        for (int row = 0; row < rows(); row++) {
+            boolean usable = cells.state(row) == ListRows.State.GIVEN;
+            result.set(row, found != null && found[row] != null ? found[row] : usable ? cells.text(row) : "");
+        }
+        return result;
+    }
+
+    private Values numbers(TableColumn.Link link) {
+        LinkCells cells = new LinkCells(link.symbol(), link.places(), sources, rows());
+        links.put(link.symbol(), cells);
+        Values result = Values.ofNumbers(rows());
+        for (int row = 0; row < rows(); row++) {
+            switch (cells.state(row)) {
+                case GIVEN, READ_FROM_TEXT -> {
+                    double number = cells.number(row);
+                    if (link.symbol().possible().contains(number)) {
+                        result.set(row, number);
+                    } else {
+                        result.mark(row, Values.State.UNUSABLE);
+                    }
+                }
+                case IMPOSSIBLE, ASKED -> result.mark(row, Values.State.UNUSABLE);
+                // A required link shows nothing for text or an error, as it does for a blank; an optional one says so.
+                case NOT_READABLE, ERROR ->
+                    result.mark(row, link.optional() ? Values.State.UNUSABLE : Values.State.BLANK);
+                default -> result.mark(row, Values.State.BLANK);
+            }
+        }
+        return result;
+    }
+
+    private Values calculated(Expr expr, Symbol symbol) {
+        if (symbol.type() == Symbol.Type.TEXT) {
+            Values result = Values.ofWords(rows());
+            Evaluator.WordAt word = Evaluator.words(expr, this);
+            for (int row = 0; row < rows(); row++) {
+                result.set(row, word.at(row));
+            }
+            return result;
+        }
+        Values result = Values.ofNumbers(rows());
+        Evaluator.NumberAt number = Evaluator.number(expr, this);
+        double[] out = new double[1];
+        for (int row = 0; row < rows(); row++) {
+            if (number.at(row, out)) {
+                result.set(row, out[0]);
+            } else {
+                result.mark(row, Values.State.WITHHELD);
+            }
+        }
+        return result;
+    }
+
+    @Override
+    public Values of(Symbol symbol) {
+        Values found = values.get(symbol);
+        if (found == null) {
+            throw new IllegalArgumentException("'" + symbol + "' stands in no column before it in '" + spec.sheet() + "'");
+        }
+        return found;
+    }
+
+    @Override
+    public Values of(String table, Symbol symbol) {
+        ResultTable other = others.get(table);
+        if (other == null) {
+            throw new IllegalArgumentException("there is no table '" + table + "' before '" + spec.id() + "'");
+        }
+        return other.of(symbol);
+    }
+
+    @Override
+    public double constant(Constant constant) {
+        return constants.value(constant);
+    }
+
+    /** The unit a row's number of a symbol is in: a product's own unit where that differs from row to row. */
+    public String unit(Symbol symbol, int row) {
+        String unit = symbol.unit().symbol();
+        Optional<String> own = spec.column(Quantities.PRODUCT_UNIT)
+                .map(column -> of(column.symbol()).word(row))
+                .filter(word -> !word.isEmpty());
+        return own.map(word -> unit.replace("product unit", word)).orElse(unit);
+    }
+}

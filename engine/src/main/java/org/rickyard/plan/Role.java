@@ -1,0 +1,39 @@
+package org.rickyard.plan;
+
+import org.rickyard.lists.Clamps;
+import org.rickyard.lists.Cuts;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.Mixes;
+import org.rickyard.lists.Products;
+
+/** The part a list row plays in a result row. */
+public enum Role {
+    /** The field worked. */
+    FIELD(Fields.LIST),
+    /** The machine at work. */
+    MACHINE(Machines.LIST),
+    /** The job being done. */
+    JOB(Jobs.LIST),
+    /** The cut of the field. */
+    CUT(Cuts.LIST),
+    /** The product in the tank. */
+    PRODUCT(Products.LIST),
+    /** The line of a tank mix. */
+    MIX(Mixes.LIST),
+    /** The clamp. */
+    CLAMP(Clamps.LIST);
+
+    private final ListSpec list;
+
+    Role(ListSpec list) {
+        this.list = list;
+    }
+
+    /** The list whose rows play this part. */
+    public ListSpec list() {
+        return list;
+    }
+}

@@ -1,0 +1,59 @@
+package org.rickyard.plan;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.ListRows;
+
+/** Which list rows each row of a result table is joined from, and the keys by which tables are joined. */
+public final class RowSources {
+    private final int rows;
+    private final Map<Role, ListRows> lists = new EnumMap<>(Role.class);
+    private final Map<Role, int[]> listRows = new EnumMap<>(Role.class);
+    private final Map<Symbol, int[]> keys = new HashMap<>();
+    private final Map<Symbol, String[]> words = new HashMap<>();
+
+    RowSources(int rows) {
+        this.rows = rows;
+    }
+
+    int rows() {
+        return rows;
+    }
+
+    /** The list rows that play a part; -1 where a row has none. */
+    RowSources with(Role role, ListRows list, int[] rowsOfList) {
+        lists.put(role, list);
+        listRows.put(role, rowsOfList);
+        return this;
+    }
+
+    /** The values of a key column. */
+    RowSources with(Symbol key, int[] values) {
+        keys.put(key, values);
+        return this;
+    }
+
+    /** Words that the plan itself found, for a column that no single list column holds. */
+    RowSources with(Symbol word, String[] values) {
+        words.put(word, values);
+        return this;
+    }
+
+    ListRows list(Role role) {
+        return lists.get(role);
+    }
+
+    int[] rows(Role role) {
+        return listRows.get(role);
+    }
+
+    int[] key(Symbol key) {
+        return keys.get(key);
+    }
+
+    String[] words(Symbol word) {
+        return words.get(word);
+    }
+}

@@ -1,0 +1,126 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Needed;
+import org.rickyard.formula.Symbol;
+
+/**
+ * Reads off a table's formulas the live sentence that says what a row still lacks. Steps are followed down to what
+ * was typed; an input that only one branch of a choice needs is asked for only in that branch.
+ */
+final class StatusText {
+    /** The symbol of every Status column. */
+    static final Symbol STATUS = Symbol.text("status");
+    /** The symbol of every Cautions column. */
+    static final Symbol CAUTIONS = Symbol.text("cautions");
+
+    private final Map<Symbol, TableColumn> columns = new LinkedHashMap<>();
+    private final Map<Expr, List<Condition>> sentences = new LinkedHashMap<>();
+
+    private StatusText(List<TableColumn> columns) {
+        columns.forEach(column -> this.columns.put(column.symbol(), column));
+    }
+
+    /** The status of a row: "ok", or what is missing, impossible or undefined. */
+    static Expr of(List<TableColumn> columns) {
+        StatusText status = new StatusText(columns);
+        List<Condition> given = new ArrayList<>();
+        for (TableColumn column : columns) {
+            if (column instanceof TableColumn.Calculated calculated && calculated.result()) {
+                given.add(new Condition.Given(column.symbol()));
+                status.read(calculated.formula().expr(), List.of());
+            }
+        }
+        List<Expr> parts = new ArrayList<>();
+        status.sentences.forEach((sentence, paths) -> parts.add(
+                paths.isEmpty() ? sentence : Expr.choice(Condition.any(paths), sentence, Expr.text(""))));
+        if (parts.isEmpty()) {
+            return Expr.choice(Condition.all(given), Expr.text("ok"), Expr.text("withheld"));
+        }
+        return Expr.choice(Condition.all(given), Expr.text("ok"), new Expr.Join(parts));
+    }
+
+    private void read(Expr expr, List<Condition> path) {
+        if (expr instanceof Expr.Choice e) {
+            for (Symbol symbol : Needed.quantities(e.when())) {
+                symbol(symbol, path);
+            }
+            read(e.then(), with(path, e.when()));
+            read(e.otherwise(), with(path, new Condition.Not(e.when())));
+        } else if (expr instanceof Expr.GivenElse e) {
+            add(unusable(e.given()), path);
+            read(e.otherwise(), with(path, new Condition.Blank(e.given())));
+        } else if (expr instanceof Expr.From || expr instanceof Expr.Total || expr instanceof Expr.Count) {
+            throw new IllegalArgumentException("a joined column is asked for by its own name");
+        } else {
+            Set<Symbol> quantities = new LinkedHashSet<>(Needed.quantities(expr));
+            quantities.forEach(symbol -> symbol(symbol, path));
+            List<Condition> given = new ArrayList<>(path);
+            quantities.forEach(symbol -> given.add(new Condition.Given(symbol)));
+            Needed.requirements(expr).forEach((condition, otherwise) ->
+                    add(Expr.text(otherwise + ". "), with(given, new Condition.Not(condition))));
+        }
+    }
+
+    private void symbol(Symbol symbol, List<Condition> path) {
+        TableColumn column = columns.get(symbol);
+        if (column instanceof TableColumn.Calculated calculated && !joins(calculated.formula().expr())) {
+            read(calculated.formula().expr(), path);
+        } else if (column instanceof TableColumn.Link) {
+            add(
+                    Expr.choice(
+                            new Condition.Given(symbol),
+                            Expr.text(""),
+                            Expr.choice(
+                                    new Condition.Blank(symbol),
+                                    Expr.text(symbol.name() + " missing. "),
+                                    Expr.text(symbol.name() + " impossible or not readable. "))),
+                    path);
+        } else if (column != null) {
+            add(
+                    Expr.choice(
+                            new Condition.Given(symbol), Expr.text(""), Expr.text(symbol.name() + " is withheld. ")),
+                    path);
+        } else {
+            throw new IllegalArgumentException("'" + symbol + "' has no column in its table");
+        }
+    }
+
+    private static boolean joins(Expr expr) {
+        return expr instanceof Expr.From || expr instanceof Expr.Total || expr instanceof Expr.Count;
+    }
+
+    private static Expr unusable(Symbol symbol) {
+        return Expr.choice(
+                Condition.any(List.of(new Condition.Given(symbol), new Condition.Blank(symbol))),
+                Expr.text(""),
+                Expr.text(symbol.name() + " impossible or not readable. "));
+    }
+
+    private static List<Condition> with(List<Condition> path, Condition further) {
+        List<Condition> longer = new ArrayList<>(path);
+        if (!longer.contains(further)) {
+            longer.add(further);
+        }
+        return longer;
+    }
+
+    /** A sentence already said without condition is said once; otherwise each path to it is an alternative. */
+    private void add(Expr sentence, List<Condition> path) {
+        List<Condition> paths = sentences.get(sentence);
+        if (path.isEmpty()) {
+            sentences.put(sentence, List.of());
+        } else if (paths == null) {
+            sentences.put(sentence, new ArrayList<>(List.of(Condition.all(path))));
+        } else if (!paths.isEmpty() && !paths.contains(Condition.all(path))) {
+            paths.add(Condition.all(path));
+        }
+    }
+}

@@ -1,0 +1,48 @@
+package org.rickyard.plan;
+
+import java.util.List;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Symbol;
+
+/** A column of a result table. */
+public sealed interface TableColumn {
+    /** The quantity or word the column holds. */
+    Symbol symbol();
+
+    /** What stands over it. */
+    default String label() {
+        String name = symbol().name();
+        return Character.toUpperCase(name.charAt(0)) + name.substring(1);
+    }
+
+    /** A name, linked to the client's cell. */
+    record Name(Symbol symbol, List<Candidate> places) implements TableColumn {}
+
+    /** A word in canonical form, read from the client's text. */
+    record Word(Symbol symbol, List<Candidate> places) implements TableColumn {}
+
+    /** A whole number that joins rows; written by us. */
+    record Key(Symbol symbol) implements TableColumn {}
+
+    /**
+     * A number or day of the client's, linked and brought to the symbol's unit.
+     *
+     * @param optional whether a blank is no fault, so that blank and unusable must be told apart
+     */
+    record Link(Symbol symbol, List<Candidate> places, boolean optional) implements TableColumn {}
+
+    /** A formula's value; a result has its line in the trail, a step stands only beside it. */
+    record Calculated(Formula formula, boolean result) implements TableColumn {
+        @Override
+        public Symbol symbol() {
+            return formula.result();
+        }
+    }
+
+    /** A joined or counted value that is no formula of the trade. */
+    record Joined(Symbol symbol, Expr expr) implements TableColumn {}
+
+    /** A live sentence about the row. */
+    record Sentence(Symbol symbol, Expr expr) implements TableColumn {}
+}

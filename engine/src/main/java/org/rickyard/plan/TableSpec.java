@@ -1,0 +1,46 @@
+package org.rickyard.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.rickyard.formula.Symbol;
+
+/**
+ * A result table, declared: what one row is, and its columns from left to right. Columns are only ever appended.
+ *
+ * @param id stable for ever
+ * @param sheet the sheet it is written to
+ * @param title what stands at the top
+ * @param grain what one row is
+ * @param columns identity, inputs, steps, results, then cautions and status
+ * @param totals columns whose total stands above the data under a workbook name
+ * @param cautions sentences that hold for the whole sheet
+ * @param rules cautions of single rows
+ */
+public record TableSpec(
+        String id,
+        String sheet,
+        String title,
+        String grain,
+        List<TableColumn> columns,
+        List<TotalName> totals,
+        List<String> cautions,
+        List<CautionRule> rules) {
+
+    /** A total and the workbook name it goes by. */
+    public record TotalName(Symbol symbol, String name) {}
+
+    /** The column of a symbol. */
+    public Optional<TableColumn> column(Symbol symbol) {
+        return columns.stream().filter(column -> column.symbol().equals(symbol)).findFirst();
+    }
+
+    /** Its position from the left, counted from 0. */
+    public int position(Symbol symbol) {
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).symbol().equals(symbol)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("'" + symbol + "' is no column of '" + sheet + "'");
+    }
+}

@@ -1,0 +1,45 @@
+package org.rickyard.trade;
+
+import java.util.List;
+
+/**
+ * The cautions that hold for a whole family of work. They stand on the sheets above the figures. None of them is a
+ * clearance: the label, the law of the place, the maker's book and licensed practice decide. Common practice unless a
+ * body is named.
+ */
+public final class Cautions {
+    private Cautions() {}
+
+    /** Spraying. */
+    public static final List<String> SPRAYING = List.of(
+            "The product label and the law of the place come first: dose, water volume, crop, interval, buffer zone."
+                    + " These figures never overrule them.",
+            "Protective clothing as the label and your own assessment say; the concentrate is the greatest danger."
+                    + " Fill away from water, never leave a tank filling, no back-siphoning, rinse cans into the tank.",
+            "Wind, weather, neighbours, paths, bees and watercourses are judged on the day by a trained operator with a"
+                    + " tested sprayer. Look up before unfolding a boom: overhead lines kill without being touched.");
+
+    /** Silage clamps. */
+    public static final List<String> CLAMPS = List.of(
+            "Capacity is at settled height and density; on the day of filling silage stands 1-2 m higher. Check wall"
+                    + " and power line heights with the height on the day, and the wall's own loading notice.",
+            "Machines overturn at clamp edges and slopes; faces collapse: never undercut a face or stand below it, and"
+                    + " sheet and unsheet with a fall in mind. Keep children and bystanders away at silage time.",
+            "Silage gas kills: nitrogen dioxide for weeks after filling, carbon dioxide in pits and low rooms. Effluent"
+                    + " run into a slurry store gives off hydrogen sulphide. Effluent must not reach water: the local"
+                    + " regulator's rules on clamps, tanks and distances apply.");
+
+    /** Digging a pit. */
+    public static final List<String> DIGGING = List.of(
+            "Before digging: local law on unlined pits, groundwater and distances; find buried services first. In many"
+                    + " places a new unlined pit is not allowed: ask the regulator.",
+            "Keep spoil, plant and vehicles back from the edge by at least the depth of the pit unless an engineer says"
+                    + " otherwise; batter or support the sides; nobody in an unsupported pit; fence the edge.");
+
+    /** Field machines. */
+    public static final List<String> MACHINES = List.of(
+            "Guards on and safe stop before leaving the seat: handbrake on, controls neutral, engine off, key out."
+                    + " Clear blockages only with the engine stopped; nobody rides on loads, drawbars or implements.",
+            "Slopes, ditch sides, overhead lines, children and bystanders are judged on the spot. Road weight, width and"
+                    + " brake law are those of the place. Long days tire: rates hold only for rested drivers.");
+}

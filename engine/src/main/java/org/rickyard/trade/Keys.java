@@ -1,0 +1,27 @@
+package org.rickyard.trade;
+
+import org.rickyard.formula.Symbol;
+import org.rickyard.quantity.Units;
+
+/**
+ * The whole numbers by which result rows are joined in the grid. Names are never matched there: a name such as {@code
+ * a?c*} or {@code >5} would be read as a pattern.
+ */
+public final class Keys {
+    private Keys() {}
+
+    /** A machine's number in list order. */
+    public static final Symbol MACHINE_KEY = key("machine key");
+    /** A holding's number in order of appearance. */
+    public static final Symbol HOLDING_KEY = key("holding key");
+    /** A spray block's number; 0 on work that is no spraying. */
+    public static final Symbol BLOCK_KEY = key("block key");
+    /** A clamp's number in list order; 0 on a field that names none. */
+    public static final Symbol CLAMP_KEY = key("clamp key");
+    /** Where a spray block stands in its own table. */
+    public static final Symbol BLOCK_POSITION = key("row of the block");
+
+    private static Symbol key(String name) {
+        return Symbol.number(name, Units.ONE).decimals(0);
+    }
+}
