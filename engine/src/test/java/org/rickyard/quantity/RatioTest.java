@@ -52,6 +52,15 @@ class RatioTest {
     }
 
     @Test
+    void equalRatiosAreEqualHoweverTheyWereMade() {
+        assertThat(Ratio.of(2, 4)).isEqualTo(Ratio.of("0.5")).hasSameHashCodeAs(Ratio.of("0.5"));
+        assertThat(Ratio.of(1, 2))
+                .isNotEqualTo(Ratio.of(1, 3))
+                .isNotEqualTo(Ratio.of(3, 2))
+                .isNotEqualTo(0.5);
+    }
+
+    @Test
     void isOneOnlyWhenExactlyOne() {
         assertThat(Ratio.of(7, 7).isOne()).isTrue();
         assertThat(Ratio.of("1.000000000000000000001").isOne()).isFalse();

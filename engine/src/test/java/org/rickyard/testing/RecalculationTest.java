@@ -133,6 +133,21 @@ class RecalculationTest {
     }
 
     @Test
+    void theValidatorDoesNotCompareWhereItStoppedCounting() throws IOException {
+        OoxmlValidator.required();
+        Path many = workbook(
+                "many.xlsx",
+                "<v>6</v>",
+                "<v>a2</v>",
+                "<v>#DIV/0!</v>",
+                "<v>1</v></c>" + "<c r=\"E1\" t=\"none\"></c>".repeat(1001) + "<c r=\"E1\">",
+                "<v></v>",
+                "");
+        assertThat(OoxmlValidator.worseThan(many, many))
+                .containsExactly("the input has 1000 errors or more: the two cannot be compared");
+    }
+
+    @Test
     void theValidatorSaysThatAFileCannotBeOpened() throws IOException {
         OoxmlValidator.required();
         Path broken = Files.writeString(folder.resolve("broken.xlsx"), "PK, but not for long");
