@@ -1,0 +1,103 @@
+package org.rickyard.workbook.graft;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
+import java.util.Locale;
+
+/**
+ * The result cannot be written. The message is a whole sentence for the adviser; the former file is whole, and nothing
+ * half-written is left beside it.
+ */
+public final class OutputException extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    /** Why it cannot be written; each carries its wording. */
+    public enum Reason {
+        /** No room. */
+        DISK_FULL("there is no room left on the disk. Free some space and run again"),
+        /** The file or its file system may only be read. */
+        READ_ONLY("it may only be read. Clear its read-only mark or write to another file"),
+        /** The folder may not be written to. */
+        NO_PERMISSION("you are not allowed to write there. Choose another folder or ask its owner"),
+        /** An office program has it open. */
+        HELD("a spreadsheet program has it open. Close it there and run again"),
+        /** Another run works on it. */
+        ALREADY_RUNNING("another run is working on it. Wait until it is done and run again"),
+        /** The file is no longer the one that was read. */
+        CHANGED_MEANWHILE("it was changed while it was being read. Run again to work from its new content"),
+        /** Over the limits of the format. */
+        TOO_LARGE("it would be larger than 4 GB, which office programs cannot open. Split the lists"),
+        /** A check of the written file failed. */
+        NOT_AS_WRITTEN("the written file did not pass its check. Nothing was replaced; please report this"),
+        /** Anything else. */
+        FAILED("the file could not be written");
+
+        private final String sentence;
+
+        Reason(String sentence) {
+            this.sentence = sentence;
+        }
+    }
+
+    private final Reason reason;
+
+    /** @param what the file or part that cannot be written */
+    public OutputException(Reason reason, String what) {
+        super("\"" + what + "\" was not written: " + reason.sentence + ".");
+        this.reason = reason;
+    }
+
+    private OutputException(Reason reason, String what, String detail, IOException cause) {
+        super("\"" + what + "\" was not written: " + reason.sentence + " (" + detail + ").", cause);
+        this.reason = reason;
+    }
+
+    /** With what was found, a clause without full stop. */
+    static OutputException withDetail(Reason reason, String what, String detail) {
+        return new OutputException(reason, what, detail, null);
+    }
+
+    /** Puts a failure of the file system into words. */
+    public static OutputException of(Path file, IOException cause) {
+        if (cause instanceof OutputException already) {
+            return already;
+        }
+        String name = String.valueOf(file.getFileName());
+        String text = cause instanceof FileSystemException failure && failure.getReason() != null
+                ? failure.getReason()
+                : String.valueOf(cause.getMessage());
+        Reason reason = reason(cause, text.toLowerCase(Locale.ROOT));
+        if (reason == Reason.FAILED) {
+            return new OutputException(reason, name, text, cause);
+        }
+        OutputException named = new OutputException(reason, name);
+        named.initCause(cause);
+        return named;
+    }
+
+    private static Reason reason(IOException cause, String text) {
+        if (text.contains("read-only file system")) {
+            return Reason.READ_ONLY;
+        }
+        if (text.contains("no space left") || text.contains("not enough space") || text.contains("quota exceeded")) {
+            return Reason.DISK_FULL;
+        }
+        boolean denied = cause instanceof AccessDeniedException || text.contains("permission denied");
+        return denied ? Reason.NO_PERMISSION : Reason.FAILED;
+    }
+
+    /** A file system that may only be read. */
+    static OutputException readOnly(Path file, ReadOnlyFileSystemException cause) {
+        OutputException named = new OutputException(Reason.READ_ONLY, String.valueOf(file.getFileName()));
+        named.initCause(cause);
+        return named;
+    }
+
+    /** Why. */
+    public Reason reason() {
+        return reason;
+    }
+}

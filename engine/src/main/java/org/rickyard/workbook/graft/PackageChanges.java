@@ -1,0 +1,98 @@
+package org.rickyard.workbook.graft;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.channels.FileChannel;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.rickyard.workbook.open.BookPackage;
+import org.rickyard.workbook.open.PartNames;
+import org.rickyard.workbook.open.RefusedException;
+
+/** What differs between the package read and the package written; everything else is copied as it is. */
+final class PackageChanges {
+    private final BookPackage source;
+    private final Map<String, SheetContent> contents = new LinkedHashMap<>();
+    private final Map<String, String> names = new LinkedHashMap<>();
+    private final Set<String> dropped = new HashSet<>();
+    private final Set<String> edited = new HashSet<>();
+    private final Set<String> written = new HashSet<>();
+    private final Set<String> removed = new HashSet<>();
+
+    PackageChanges(BookPackage source) {
+        this.source = source;
+    }
+
+    /** A part of ours, which takes the place of one of the same name. */
+    void write(String part, SheetContent content) {
+        String key = PartNames.key(part);
+        contents.put(key, content);
+        names.put(key, part);
+        dropped.remove(key);
+        removed.remove(part);
+        written.add(part);
+    }
+
+    /** A part of ours that is held in memory. */
+    void write(String part, byte[] bytes) {
+        write(part, out -> out.write(bytes));
+    }
+
+    /** A part of the client's with insertions; where nothing was inserted it is copied like any other. */
+    void edit(String part, byte[] bytes) throws RefusedException, IOException {
+        if (!Arrays.equals(bytes, source.bytes(part))) {
+            write(part, bytes);
+            written.remove(part);
+            edited.add(part);
+        }
+    }
+
+    /** A part that is left out. */
+    void drop(String part) {
+        if (source.exists(part) && !contents.containsKey(PartNames.key(part)) && dropped.add(PartNames.key(part))) {
+            removed.add(part);
+        }
+    }
+
+    Set<String> edited() {
+        return edited;
+    }
+
+    Set<String> written() {
+        return written;
+    }
+
+    Set<String> removed() {
+        return removed;
+    }
+
+    /** Writes the package: changed parts in the place of the former ones, new ones at the end. */
+    long assemble(Path target, int level, int threads) throws IOException {
+        Map<String, SheetContent> left = new LinkedHashMap<>(contents);
+        try (FileChannel channel = FileChannel.open(
+                        target,
+                        StandardOpenOption.CREATE,
+                        StandardOpenOption.WRITE,
+                        StandardOpenOption.TRUNCATE_EXISTING);
+                ZipAssembler zip = new ZipAssembler(channel)) {
+            for (ZipArchiveEntry entry : source.entries()) {
+                String key = PartNames.key(entry.getName());
+                SheetContent content = left.remove(key);
+                if (content != null) {
+                    zip.add(entry.getName(), content, level, threads);
+                } else if (!dropped.contains(key)) {
+                    zip.copy(source, entry);
+                }
+            }
+            for (Map.Entry<String, SheetContent> each : left.entrySet()) {
+                zip.add(names.get(each.getKey()), each.getValue(), level, threads);
+            }
+            return zip.finish();
+        }
+    }
+}
