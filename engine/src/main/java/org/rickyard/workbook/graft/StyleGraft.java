@@ -90,7 +90,7 @@ public final class StyleGraft {
     }
 
     /** Adds looks to a styles part, or to none for null. */
-    static StyleGraft of(byte[] present, List<CellLook> looks) throws RefusedException {
+    public static StyleGraft ofPart(byte[] present, List<CellLook> looks) throws RefusedException {
         return new StyleGraft(present, "styles", "workbook", looks);
     }
 
