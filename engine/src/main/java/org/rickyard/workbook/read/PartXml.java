@@ -35,8 +35,8 @@ final class PartXml implements AutoCloseable {
         factory.setXMLReporter((message, type, information, location) -> {});
         InputStream stream = parts.open(part);
         try {
-            return new PartXml(part, stream, factory.createXMLStreamReader(stream));
-        } catch (XMLStreamException | RuntimeException e) {
+            return new PartXml(part, stream, factory.createXMLStreamReader(PartText.reader(stream)));
+        } catch (XMLStreamException | IOException | RuntimeException e) {
             stream.close();
             throw UnreadablePartException.notXml(part, 0, 0, e);
         }
