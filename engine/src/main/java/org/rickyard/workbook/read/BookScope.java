@@ -161,8 +161,6 @@ public final class BookScope {
         int colon = plain.indexOf(':');
         int first = position(colon < 0 ? plain : plain.substring(0, colon));
         int last = colon < 0 ? first : position(plain.substring(colon + 1));
-        return first < 0 || last < 0
-                ? new int[] {0, -1}
-                : new int[] {Math.min(first, last), Math.max(first, last)};
+        return first < 0 || last < 0 ? new int[] {0, -1} : new int[] {Math.min(first, last), Math.max(first, last)};
     }
 }

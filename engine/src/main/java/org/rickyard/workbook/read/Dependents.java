@@ -30,7 +30,8 @@ public final class Dependents {
     }
 
     /**
-     * Follows the mentions through the client's sheets, which are read once more; does nothing if there are no mentions.
+     * Follows the mentions through the client's sheets, which are read once more; does nothing if there are no
+     * mentions.
      *
      * @param clientSheets the client's sheets, without ours
      */
@@ -102,8 +103,7 @@ public final class Dependents {
     }
 
     private boolean isMarked(int cell) {
-        return isDependent(
-                cells.sheet(cell), cells.row(cell), cells.row(cell), cells.column(cell), cells.column(cell));
+        return isDependent(cells.sheet(cell), cells.row(cell), cells.row(cell), cells.column(cell), cells.column(cell));
     }
 
     private boolean refersToDependent(int cell) {
@@ -120,8 +120,8 @@ public final class Dependents {
         if (firstColumn == lastColumn) {
             return touches(rows.get(key(sheet, firstColumn)), firstRow, lastRow);
         }
-        for (BitSet column :
-                rows.subMap(key(sheet, firstColumn), true, key(sheet, lastColumn), true).values()) {
+        for (BitSet column : rows.subMap(key(sheet, firstColumn), true, key(sheet, lastColumn), true)
+                .values()) {
             if (touches(column, firstRow, lastRow)) {
                 return true;
             }

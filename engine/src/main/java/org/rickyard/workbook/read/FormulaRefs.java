@@ -12,9 +12,9 @@ import org.rickyard.lists.Grid.Format;
 import org.rickyard.lists.Grid.Kind;
 
 /**
- * Finds, while the client's sheets are read, the cells whose formula points to our sheets: by sheet name, by one of our
- * defined names, by a table on our sheets, or by a client's name that leads there. Formulas that merely hold such a name
- * in a text are not meant.
+ * Finds, while the client's sheets are read, the cells whose formula points to our sheets: by sheet name, by one of
+ * our defined names, by a table on our sheets, or by a client's name that leads there. Formulas that merely hold such a
+ * name in a text are not meant.
  */
 public final class FormulaRefs {
     /** How our defined names begin. */

@@ -2,7 +2,7 @@ package org.rickyard.workbook.read;
 
 import java.util.Arrays;
 
-/** A growing list of places in the workbook (sheet, row, column), each with an optional mark, without an object each. */
+/** A growing list of places in the workbook: sheet, row, column and an optional mark, without an object each. */
 final class PlaceList {
     private static final int COLUMN_BITS = 14;
     private static final int ROW_BITS = 20;

@@ -36,8 +36,8 @@ class BookReaderTest {
     @Test
     void unwantedSheetsAreNotEvenOpened() throws IOException {
         Parts parts = parts().with(NOTES.part(), "damaged");
-        List<SheetCells> read = BookReader.read(
-                parts, SHEETS, Optional.empty(), Optional.empty(), false, sheet -> sheet != NOTES);
+        List<SheetCells> read =
+                BookReader.read(parts, SHEETS, Optional.empty(), Optional.empty(), false, sheet -> sheet != NOTES);
         assertThat(read).hasSize(2);
     }
 

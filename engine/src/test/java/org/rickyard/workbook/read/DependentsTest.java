@@ -78,10 +78,14 @@ class DependentsTest {
     void longChainsUpTheSheetAreFollowed() throws IOException {
         StringBuilder rows = new StringBuilder();
         for (int row = 1; row <= 5_000; row++) {
-            rows.append("<row r=\"" + row + "\">").append(cell("A" + row, "A" + (row + 1))).append("</row>");
+            rows.append("<row r=\"" + row + "\">")
+                    .append(cell("A" + row, "A" + (row + 1)))
+                    .append("</row>");
         }
         rows.append("<row r=\"5001\">").append(cell("A5001", "Summary!A1")).append("</row>");
-        assertThat(trace(new Parts().withRows(FIELDS, rows.toString()).withRows(NOTES, "")).size()).isEqualTo(5_001);
+        assertThat(trace(new Parts().withRows(FIELDS, rows.toString()).withRows(NOTES, ""))
+                        .size())
+                .isEqualTo(5_001);
     }
 
     @ParameterizedTest
@@ -109,8 +113,8 @@ class DependentsTest {
                 };
                 rows.append(cell(
                         own,
-                        "SUM(" + CellAddress.letters(left) + (top + 1) + ":" + CellAddress.letters(span[3]) + (span[2] + 1)
-                                + ")"));
+                        "SUM(" + CellAddress.letters(left) + (top + 1) + ":" + CellAddress.letters(span[3])
+                                + (span[2] + 1) + ")"));
             }
             spans.add(span);
             rows.append(column == size - 1 ? "</row>" : "");
@@ -128,7 +132,8 @@ class DependentsTest {
                 }
             }
         }
-        Dependents dependents = trace(new Parts().withRows(FIELDS, rows.toString()).withRows(NOTES, ""));
+        Dependents dependents =
+                trace(new Parts().withRows(FIELDS, rows.toString()).withRows(NOTES, ""));
         for (int i = 0; i < size * size; i++) {
             assertThat(dependents.contains(new CellAddress("Fields", i / size, i % size)))
                     .as("cell %s", i)

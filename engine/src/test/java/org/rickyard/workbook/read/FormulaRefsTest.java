@@ -18,7 +18,9 @@ class FormulaRefsTest {
     private static final List<String> OURS = List.of("Work rates", "Summary", "O'Brien's clamps");
     private static final List<SheetRef> SHEETS = IntStream.range(0, 5)
             .mapToObj(i -> Parts.sheet(
-                    List.of("Fields", "Work rates", "Notes", "Summary", "O'Brien's clamps").get(i), i + 1))
+                    List.of("Fields", "Work rates", "Notes", "Summary", "O'Brien's clamps")
+                            .get(i),
+                    i + 1))
             .toList();
     private static final BookScope SCOPE = new BookScope(
             SHEETS,
@@ -31,8 +33,12 @@ class FormulaRefsTest {
                     "LeftOfMe", "Fields!A1",
                     "Harmless", "Fields!$A$1"),
             List.of(
-                    new TableParts.Table("Summary", new TableRange("OurTable", 4, 9, 0, 1, 1, 1), List.of("Name", "Output")),
-                    new TableParts.Table("Fields", new TableRange("FieldList", 0, 9, 0, 2, 1, 0), List.of("Field", "Area", "Crop"))));
+                    new TableParts.Table(
+                            "Summary", new TableRange("OurTable", 4, 9, 0, 1, 1, 1), List.of("Name", "Output")),
+                    new TableParts.Table(
+                            "Fields",
+                            new TableRange("FieldList", 0, 9, 0, 2, 1, 0),
+                            List.of("Field", "Area", "Crop"))));
 
     private static FormulaRefs read(String... formulas) throws IOException {
         StringBuilder rows = new StringBuilder("<row r=\"1\">");
@@ -131,8 +137,9 @@ class FormulaRefsTest {
         FormulaRefs refs = new FormulaRefs(SCOPE, OURS);
         new BookReader(
                         new Parts()
-                                .withRows("<row r=\"1\"><c r=\"A1\"><f t=\"shared\" si=\"0\" ref=\"A1:A2\">Summary!C5</f></c></row>"
-                                        + "<row r=\"2\"><c r=\"A2\"><f t=\"shared\" si=\"0\"/></c></row>"),
+                                .withRows("<row r=\"1\"><c r=\"A1\"><f t=\"shared\" si=\"0\""
+                                        + " ref=\"A1:A2\">Summary!C5</f></c></row><row r=\"2\"><c r=\"A2\"><f"
+                                        + " t=\"shared\" si=\"0\"/></c></row>"),
                         Optional.empty(),
                         Optional.empty(),
                         false)
@@ -143,13 +150,15 @@ class FormulaRefsTest {
 
     @Test
     void relativeNamesAreSeenFromTheirCell() {
-        assertThat(SCOPE.areas("LeftOfMe", new CellAddress("Notes", 4, 2)).toString()).isEqualTo("[Fields!C5]");
+        assertThat(SCOPE.areas("LeftOfMe", new CellAddress("Notes", 4, 2)).toString())
+                .isEqualTo("[Fields!C5]");
     }
 
     @Test
     void thisRowOfATableIsOneRow() {
         CellAddress inside = new CellAddress("Fields", 4, 2);
-        assertThat(SCOPE.areas("FieldList[[#This Row],[Area]]", inside).toString()).isEqualTo("[Fields!B5]");
+        assertThat(SCOPE.areas("FieldList[[#This Row],[Area]]", inside).toString())
+                .isEqualTo("[Fields!B5]");
         assertThat(SCOPE.areas("[@Area]*2", inside).toString()).isEqualTo("[Fields!B5]");
         assertThat(SCOPE.areas("FieldList[@[Area]:[Crop]]", inside).toString()).isEqualTo("[Fields!B5:C5]");
         assertThat(SCOPE.areas("FieldList[#Totals]", inside)).isEmpty();
@@ -157,6 +166,7 @@ class FormulaRefsTest {
 
     @Test
     void withoutSheetsOfOursNoFormulaTextIsAskedFor() {
-        assertThat(new FormulaRefs(SCOPE, List.of()).reading("Fields").wantsFormulaText()).isFalse();
+        assertThat(new FormulaRefs(SCOPE, List.of()).reading("Fields").wantsFormulaText())
+                .isFalse();
     }
 }

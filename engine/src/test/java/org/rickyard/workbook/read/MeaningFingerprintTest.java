@@ -45,41 +45,47 @@ class MeaningFingerprintTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-        "A1+B2 | a1 + b2",
-        "SUM('Fields'!A1) | SUM(Fields!A1)",
-        "'Work rates'!A1 | 'WORK RATES'!a1",
-        "'O''Brien'!A1 | 'o''brien'!A1",
-        "IF(TRUE,1,2) | IF(true(),1,2)",
-        "A1*0.000000001 | A1*1E-9",
-        "A1/1E+019 | A1/10000000000000000000",
-        "1.0+A1 | 1+A1",
-        "_xlfn.MAXIFS(A1:A2,B1:B2,1) | MAXIFS(A1:A2,B1:B2,1)",
-        "12345678.123456789*A1 | 12345678.1234568*A1",
-        "=A1 | A1",
-        "TRUE() | true"
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "A1+B2 | a1 + b2",
+                "SUM('Fields'!A1) | SUM(Fields!A1)",
+                "'Work rates'!A1 | 'WORK RATES'!a1",
+                "'O''Brien'!A1 | 'o''brien'!A1",
+                "IF(TRUE,1,2) | IF(true(),1,2)",
+                "A1*0.000000001 | A1*1E-9",
+                "A1/1E+019 | A1/10000000000000000000",
+                "1.0+A1 | 1+A1",
+                "_xlfn.MAXIFS(A1:A2,B1:B2,1) | MAXIFS(A1:A2,B1:B2,1)",
+                "12345678.123456789*A1 | 12345678.1234568*A1",
+                "=A1 | A1",
+                "TRUE() | true"
+            })
     void waysOfWritingTheSameFormulaDoNotDiffer(String one, String other) {
         assertThat(ofFormula(one)).isEqualTo(ofFormula(other));
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-        "A1+B2 | A1+B3",
-        "A1+B2 | A1-B2",
-        "A1 | $A1",
-        "IF(A1=\"x\",1,2) | IF(A1=\"X\",1,2)",
-        "A1&\"a b\" | A1&\"ab\"",
-        "A1&\"'x'\" | A1&\"x\"",
-        "A1*2 | A1*2.1",
-        "A1*2 | A1*20",
-        "A12 | A1*2",
-        "A1&\"TRUE()\" | A1&\"TRUE\"",
-        "TRUEST() | TRUEST",
-        "Fields!A1 | Field!A1",
-        "A1 | A1+0",
-        "1*A1 | 2*A1"
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "A1+B2 | A1+B3",
+                "A1+B2 | A1-B2",
+                "A1 | $A1",
+                "IF(A1=\"x\",1,2) | IF(A1=\"X\",1,2)",
+                "A1&\"a b\" | A1&\"ab\"",
+                "A1&\"'x'\" | A1&\"x\"",
+                "A1*2 | A1*2.1",
+                "A1*2 | A1*20",
+                "A12 | A1*2",
+                "A1&\"TRUE()\" | A1&\"TRUE\"",
+                "TRUEST() | TRUEST",
+                "Fields!A1 | Field!A1",
+                "A1 | A1+0",
+                "1*A1 | 2*A1"
+            })
     void formulasOfDifferentMeaningDiffer(String one, String other) {
         assertThat(ofFormula(one)).isNotEqualTo(ofFormula(other));
     }
@@ -127,7 +133,9 @@ class MeaningFingerprintTest {
         Collections.shuffle(places, new Random(5));
         assertThat(ofPlaces(places, 0)).isEqualTo(inOrder);
         assertThat(ofPlaces(places, 1)).as("moved one row down").isNotEqualTo(inOrder);
-        assertThat(ofPlaces(places.subList(1, places.size()), 0)).as("one cell less").isNotEqualTo(inOrder);
+        assertThat(ofPlaces(places.subList(1, places.size()), 0))
+                .as("one cell less")
+                .isNotEqualTo(inOrder);
     }
 
     private static String ofPlaces(List<int[]> places, int down) {

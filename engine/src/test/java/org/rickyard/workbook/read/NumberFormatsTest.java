@@ -13,36 +13,38 @@ import org.rickyard.lists.Grid.Format;
 
 class NumberFormatsTest {
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "General | GENERAL",
-        "0.00 | GENERAL",
-        "#,##0.0\" m\" | GENERAL",
-        "0.0\" days\" | GENERAL",
-        "0.0 \\d\\a\\y | GENERAL",
-        "[Red]0.00;[Blue]-0.00 | GENERAL",
-        "[$€-407]#,##0.00 | GENERAL",
-        "0.00E+00 | GENERAL",
-        "# ?/? | GENERAL",
-        "_-* #,##0.00_-;-* #,##0.00_- | GENERAL",
-        "@ | GENERAL",
-        "0;0% | GENERAL",
-        "\"5%\"0 | GENERAL",
-        "0.0 m | GENERAL",
-        "0% | PERCENT",
-        "0.0\\ % | PERCENT",
-        "[>1]0.0%;0.00% | PERCENT",
-        "dd/mm/yyyy | DATE",
-        "[$-809]dd mmmm yyyy;@ | DATE",
-        "yyyy\\-mm\\-dd | DATE",
-        "D.M.YY | DATE",
-        "h:mm AM/PM | DATE",
-        "[h]:mm | DATE",
-        "[mm]:ss | DATE",
-        "[ss].00 | DATE",
-        "mm:ss.0 | DATE",
-        "\"cut on \"d mmm | DATE",
-        "[Red]d/m | DATE"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "General | GENERAL",
+                "0.00 | GENERAL",
+                "#,##0.0\" m\" | GENERAL",
+                "0.0\" days\" | GENERAL",
+                "0.0 \\d\\a\\y | GENERAL",
+                "[Red]0.00;[Blue]-0.00 | GENERAL",
+                "[$€-407]#,##0.00 | GENERAL",
+                "0.00E+00 | GENERAL",
+                "# ?/? | GENERAL",
+                "_-* #,##0.00_-;-* #,##0.00_- | GENERAL",
+                "@ | GENERAL",
+                "0;0% | GENERAL",
+                "\"5%\"0 | GENERAL",
+                "0.0 m | GENERAL",
+                "0% | PERCENT",
+                "0.0\\ % | PERCENT",
+                "[>1]0.0%;0.00% | PERCENT",
+                "dd/mm/yyyy | DATE",
+                "[$-809]dd mmmm yyyy;@ | DATE",
+                "yyyy\\-mm\\-dd | DATE",
+                "D.M.YY | DATE",
+                "h:mm AM/PM | DATE",
+                "[h]:mm | DATE",
+                "[mm]:ss | DATE",
+                "[ss].00 | DATE",
+                "mm:ss.0 | DATE",
+                "\"cut on \"d mmm | DATE",
+                "[Red]d/m | DATE"
+            })
     void aFormatCodeSaysWhetherANumberIsAShareOrADay(String code, Format expected) {
         assertThat(NumberFormats.ofCode(code)).isEqualTo(expected);
     }
@@ -72,15 +74,14 @@ class NumberFormatsTest {
         Parts parts = new Parts()
                 .with(
                         "xl/styles.xml",
-                        "<x:styleSheet xmlns:x=\"u\" xmlns:mc=\"m\"><x:numFmts count=\"2\">"
-                                + "<x:numFmt numFmtId=\"164\" formatCode=\"0.0%\"/>"
-                                + "<mc:AlternateContent><mc:Choice Requires=\"x14\"><x:numFmt numFmtId=\"165\" formatCode=\"d/m\"/>"
-                                + "</mc:Choice><mc:Fallback><x:numFmt numFmtId=\"165\" formatCode=\"0\"/></mc:Fallback>"
-                                + "</mc:AlternateContent></x:numFmts>"
-                                + "<x:cellStyleXfs><x:xf numFmtId=\"14\"/></x:cellStyleXfs>"
-                                + "<x:cellXfs><x:xf/><x:xf numFmtId=\"164\"/><x:xf numFmtId=\"165\"/><x:xf numFmtId=\"14\"/></x:cellXfs>"
-                                + "<x:dxfs><x:dxf><x:numFmt numFmtId=\"164\" formatCode=\"0\"/></x:dxf></x:dxfs>"
-                                + "</x:styleSheet>");
+                        "<x:styleSheet xmlns:x=\"u\" xmlns:mc=\"m\"><x:numFmts count=\"2\"><x:numFmt numFmtId=\"164\""
+                                + " formatCode=\"0.0%\"/><mc:AlternateContent><mc:Choice Requires=\"x14\"><x:numFmt"
+                                + " numFmtId=\"165\" formatCode=\"d/m\"/></mc:Choice><mc:Fallback><x:numFmt"
+                                + " numFmtId=\"165\" formatCode=\"0\"/></mc:Fallback>"
+                                + "</mc:AlternateContent></x:numFmts><x:cellStyleXfs><x:xf"
+                                + " numFmtId=\"14\"/></x:cellStyleXfs><x:cellXfs><x:xf/><x:xf numFmtId=\"164\"/><x:xf"
+                                + " numFmtId=\"165\"/><x:xf numFmtId=\"14\"/></x:cellXfs><x:dxfs><x:dxf><x:numFmt"
+                                + " numFmtId=\"164\" formatCode=\"0\"/></x:dxf></x:dxfs></x:styleSheet>");
         NumberFormats formats = NumberFormats.read(parts, Parts.STYLES);
         assertThat(formats.ofStyle(0)).isEqualTo(Format.GENERAL);
         assertThat(formats.ofStyle(1)).isEqualTo(Format.PERCENT);

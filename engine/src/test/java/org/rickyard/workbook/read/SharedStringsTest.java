@@ -15,9 +15,11 @@ class SharedStringsTest {
                 new Parts()
                         .with(
                                 "xl/sharedStrings.xml",
-                                "<sst count=\"9\"><si><t>Mower</t></si><si/><si><t xml:space=\"preserve\"> a </t></si>"
-                                        + "<si><r><rPr><sz val=\"9\"/></rPr><t>Long </t></r>\n<r><t>Acre</t></r>"
-                                        + "<rPh sb=\"0\" eb=\"1\"><t>no</t></rPh></si><si><t>tab_x0009_&amp;_x005F_x0009_</t></si></sst>"),
+                                "<sst count=\"9\"><si><t>Mower</t></si><si/><si><t xml:space=\"preserve\"> a"
+                                        + " </t></si><si><r><rPr><sz val=\"9\"/></rPr><t>Long </t></r>\n"
+                                        + "<r><t>Acre</t></r><rPh sb=\"0\""
+                                        + " eb=\"1\"><t>no</t></rPh></si>"
+                                        + "<si><t>tab_x0009_&amp;_x005F_x0009_</t></si></sst>"),
                 Parts.STRINGS);
         assertThat(strings.size()).isEqualTo(5);
         assertThat(strings.text(0)).isEqualTo("Mower");

@@ -38,21 +38,15 @@ class SheetCellsTest {
             int row = random.nextInt(height);
             int column = random.nextInt(width);
             Stored stored = random(random);
-            cells.cell(
-                    row,
-                    column,
-                    stored.kind,
-                    stored.number,
-                    stored.text,
-                    stored.format,
-                    stored.formula ? "" : null);
+            cells.cell(row, column, stored.kind, stored.number, stored.text, stored.format, stored.formula ? "" : null);
             expected.put(List.of(row, column), stored);
             rows = Math.max(rows, row + 1);
             columns = Math.max(columns, column + 1);
         }
         assertThat(cells.rows()).isEqualTo(rows);
         assertThat(cells.columns()).isEqualTo(columns);
-        expected.forEach((place, stored) -> assertThat(read(cells, place.get(0), place.get(1))).isEqualTo(stored));
+        expected.forEach((place, stored) ->
+                assertThat(read(cells, place.get(0), place.get(1))).isEqualTo(stored));
         Stored blank = new Stored(Kind.BLANK, 0, "", Format.GENERAL, false);
         for (int i = 0; i < 20_000; i++) {
             int row = random.nextInt(height + 1_000);

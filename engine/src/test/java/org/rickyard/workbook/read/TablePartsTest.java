@@ -44,19 +44,23 @@ class TablePartsTest {
                         "<Relationships><Relationship Id=\"a\" Type=\"" + TYPE + "\" Target=\"/xl/tables/t1.xml\"/>"
                                 + "<Relationship Id=\"b\" Type=\"" + TYPE + "\" Target=\"../tables/T2.xml\"/>"
                                 + "<Relationship Id=\"c\" Type=\"" + TYPE + "\" Target=\"../tables/gone.xml\"/>"
-                                + "<Relationship Id=\"d\" Type=\"" + TYPE + "SingleCells\" Target=\"../tables/t1.xml\"/>"
+                                + "<Relationship Id=\"d\" Type=\"" + TYPE
+                                + "SingleCells\" Target=\"../tables/t1.xml\"/>"
                                 + "<Relationship Id=\"e\" Type=\"" + TYPE
                                 + "\" Target=\"../tables/t1.xml\" TargetMode=\"External\"/></Relationships>")
                 .with(
                         "xl/tables/t1.xml",
-                        "<x:table xmlns:x=\"u\" ref=\"A1:B5\" displayName=\"Loads\"><x:tableColumns>"
-                                + "<x:tableColumn id=\"1\" name=\"Wet_x000a_weight\"/><x:tableColumn id=\"2\" name=\"DM\"/>"
+                        "<x:table xmlns:x=\"u\" ref=\"A1:B5\" displayName=\"Loads\"><x:tableColumns><x:tableColumn"
+                                + " id=\"1\" name=\"Wet_x000a_weight\"/><x:tableColumn id=\"2\" name=\"DM\"/>"
                                 + "</x:tableColumns></x:table>")
-                .with("xl/tables/t2.xml", "<table ref=\"$D$2:$D$9\" name=\"Bare\" headerRowCount=\"0\" totalsRowCount=\"1\"/>");
+                .with(
+                        "xl/tables/t2.xml",
+                        "<table ref=\"$D$2:$D$9\" name=\"Bare\" headerRowCount=\"0\" totalsRowCount=\"1\"/>");
         List<TableParts.Table> tables = TableParts.read(parts, "Fields", Parts.SHEET.part());
         assertThat(tables)
                 .containsExactly(
-                        new TableParts.Table("Fields", new TableRange("Loads", 0, 4, 0, 1, 1, 0), List.of("Wet\nweight", "DM")),
+                        new TableParts.Table(
+                                "Fields", new TableRange("Loads", 0, 4, 0, 1, 1, 0), List.of("Wet\nweight", "DM")),
                         new TableParts.Table("Fields", new TableRange("Bare", 1, 8, 3, 3, 0, 1), List.of()));
     }
 
