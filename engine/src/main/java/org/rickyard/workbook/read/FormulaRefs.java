@@ -3,6 +3,7 @@ package org.rickyard.workbook.read;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,9 +22,13 @@ public final class FormulaRefs {
     public static final String OUR_NAMES = "Rickyard_";
 
     private static final int DEEPEST = 20;
+    /** Two sheet names of 31 characters, their apostrophes doubled, with a colon between. */
+    private static final int LONGEST_SPAN = 126;
 
     private final BookScope scope;
-    private final Set<String> ours = new HashSet<>();
+    /** Our sheets, folded, and how their names are written between quotes. */
+    private final Map<String, String> ours = new HashMap<>();
+
     private final Set<String> words = new HashSet<>();
     private final List<Mention> mentions = new ArrayList<>();
 
@@ -43,9 +48,9 @@ public final class FormulaRefs {
      */
     public FormulaRefs(BookScope scope, Collection<String> ourSheets) {
         this.scope = scope;
-        ourSheets.forEach(sheet -> ours.add(BookScope.folded(sheet)));
+        ourSheets.forEach(sheet -> ours.put(BookScope.folded(sheet), sheet.replace("'", "''")));
         scope.tables().forEach((name, table) -> {
-            if (isOurs(table.sheet())) {
+            if (isOurs(table.sheet()) && !name.isEmpty()) {
                 words.add(name);
             }
         });
@@ -96,22 +101,53 @@ public final class FormulaRefs {
     }
 
     private boolean isOurs(String sheet) {
-        return ours.contains(BookScope.folded(sheet));
+        return ours.containsKey(BookScope.folded(sheet));
     }
 
-    /** A quick look that lets most formulas pass by. */
+    /** A quick look that lets most formulas pass by; it may take some for a mention that are none. */
     private boolean mayMention(String formula) {
-        if (formula.indexOf('!') >= 0) {
-            return true;
+        for (int mark = formula.indexOf('!'); mark >= 0; mark = formula.indexOf('!', mark + 1)) {
+            if (prefixMayBeOurs(formula, mark)) {
+                return true;
+            }
         }
         for (String word : words) {
-            for (int i = 0; i <= formula.length() - word.length(); i++) {
-                if (formula.regionMatches(true, i, word, 0, word.length())) {
-                    return true;
-                }
+            if (contains(formula, word)) {
+                return true;
             }
         }
         return false;
+    }
+
+    private static boolean contains(String formula, String word) {
+        char first = word.charAt(0);
+        char firstCapital = Character.toUpperCase(first);
+        for (int i = 0; i <= formula.length() - word.length(); i++) {
+            char c = formula.charAt(i);
+            if ((c == first || c == firstCapital) && formula.regionMatches(true, i, word, 0, word.length())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean prefixMayBeOurs(String formula, int mark) {
+        boolean quoted = mark > 0 && formula.charAt(mark - 1) == '\'';
+        int end = quoted ? mark - 1 : mark;
+        for (String written : ours.values()) {
+            if (formula.regionMatches(true, end - written.length(), written, 0, written.length())) {
+                return true;
+            }
+        }
+        // A reference through several sheets can span ours without naming it.
+        if (quoted) {
+            return formula.lastIndexOf(':', end) > end - LONGEST_SPAN;
+        }
+        int start = end;
+        while (start > 0 && FormulaText.isWordPart(formula.charAt(start - 1))) {
+            start--;
+        }
+        return start > 0 && formula.charAt(start - 1) == ':';
     }
 
     private boolean mentionsUs(String formula, String sheet, int depth) {

@@ -2,7 +2,8 @@ package org.rickyard.workbook.read;
 
 /**
  * A cursor over the parts of a formula that say what it refers to. Everything else (operators, brackets, white space)
- * is passed over as single characters of kind OTHER. Formulas are as files hold them: English, comma separated, A1 style.
+ * is passed over as single characters of kind OTHER. Formulas are as files hold them: English, comma separated, A1
+ * style.
  */
 final class FormulaTokens {
     /** What stands at the cursor. */

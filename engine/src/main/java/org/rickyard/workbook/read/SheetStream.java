@@ -30,7 +30,7 @@ public final class SheetStream {
      *     missing
      */
     public void read(PartSource parts, SheetRef sheet, CellSink sink) throws IOException {
-        try (PartXml xml = PartXml.open(parts, sheet.part())) {
+        try (PartXml xml = PartXml.open(parts, sheet.part(), "The sheet " + sheet.name())) {
             if (xml.nextStart("sheetData")) {
                 new CellReading(xml, sheet, strings, formats, epoch, pool, sink).readRows();
             }

@@ -64,6 +64,8 @@ class FormulaRefsTest {
                 "'O''Brien''s clamps'!A1",
                 "SUM(Fields:Notes!A1)",
                 "SUM('Fields:Notes'!A1)",
+                "SUM(A1:B2,'Fields:O''Brien''s clamps'!A1)",
+                "Fields!A1+SUM(Notes!A1:'Work rates'!A1)",
                 "Summary!#REF!",
                 "'Work rates'!Anything",
                 "Rickyard_total",

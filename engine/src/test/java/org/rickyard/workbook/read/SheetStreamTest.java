@@ -279,6 +279,27 @@ class SheetStreamTest {
     }
 
     @Test
+    void aMissingSheetPartIsRefusedWithTheNameOfTheSheet() {
+        assertThatThrownBy(() -> new Parts().cells())
+                .isInstanceOf(UnreadablePartException.class)
+                .hasMessageContaining("The sheet Fields cannot be read")
+                .hasMessageContaining("is missing from the file");
+    }
+
+    @Test
+    void logicalsAreReadInBothSpellings() throws IOException {
+        SheetCells cells = new Parts()
+                .withRows("<row><c t=\"b\"><v>1</v></c><c t=\"b\"><v>false</v></c><c t=\"b\"><v> true </v></c>"
+                        + "<c t=\"b\"><v>2</v></c><c t=\"e\"><v> #N/A </v></c></row>")
+                .cells();
+        assertThat(cells.text(0, 0)).isEqualTo("TRUE");
+        assertThat(cells.text(0, 1)).isEqualTo("FALSE");
+        assertThat(cells.text(0, 2)).isEqualTo("TRUE");
+        assertThat(cells.kind(0, 3)).isEqualTo(Kind.TEXT);
+        assertThat(cells.text(0, 4)).isEqualTo("#N/A");
+    }
+
+    @Test
     void brokenBytesAreRefusedInWords() {
         byte[] bytes = "<worksheet><sheetData><row><c t=\"str\"><v>S?d</v></c></row></sheetData></worksheet>"
                 .getBytes(StandardCharsets.US_ASCII);
