@@ -141,7 +141,8 @@ public final class FormulaRefs {
         }
         // A reference through several sheets can span ours without naming it.
         if (quoted) {
-            return formula.lastIndexOf(':', end) > end - LONGEST_SPAN;
+            int colon = formula.lastIndexOf(':', end);
+            return colon >= 0 && colon > end - LONGEST_SPAN;
         }
         int start = end;
         while (start > 0 && FormulaText.isWordPart(formula.charAt(start - 1))) {
