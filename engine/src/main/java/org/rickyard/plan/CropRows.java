@@ -34,9 +34,8 @@ final class CropRows {
         this.cuts = lists.rows(Cuts.LIST);
         this.clamps = lists.rows(Clamps.LIST);
         this.findings = findings;
-        // Doubles among fields are found once, where jobs are read.
-        this.fieldNames = NameKey.of(fields, Fields.HOLDING, Fields.FIELD, new ArrayList<>());
-        this.clampNames = NameKey.of(clamps, Clamps.HOLDING, Clamps.CLAMP, findings);
+        this.fieldNames = NameKey.of(fields, Fields.FIELD);
+        this.clampNames = NameKey.of(clamps, Clamps.CLAMP);
         Set<Integer> cutFields = new HashSet<>();
         for (int cut = 0; cut < cuts.size(); cut++) {
             for (int field : fieldsOf(cut)) {
@@ -67,25 +66,25 @@ final class CropRows {
         String holding = cuts.text(Cuts.HOLDING, cut);
         String name = cuts.text(Cuts.FIELD, cut);
         if (!name.isEmpty()) {
-            int field = fieldNames.resolve(holding, name);
-            if (field >= 0) {
-                return List.of(field);
+            NameKey.Resolution resolution = fieldNames.resolve(holding, name);
+            if (resolution instanceof NameKey.Found found) {
+                return List.of(found.row());
             }
             findings.add(Finding.stop(
                     cuts.address(Cuts.FIELD, cut).orElse(null),
-                    field == NameKey.AMBIGUOUS
+                    resolution instanceof NameKey.Ambiguous
                             ? "more than one holding has a field '" + name + "'; say which in the Holding column. This"
                                     + " cut is left out."
                             : "there is no field '" + name + "' in the field list; mend the name here or there. This"
                                     + " cut is left out."));
             return List.of();
         }
-        String crop = JobLines.plain(cuts.text(Cuts.CROP, cut));
+        String crop = NameKey.key(cuts.text(Cuts.CROP, cut));
         List<Integer> found = new ArrayList<>();
         for (int field = 0; field < fields.size(); field++) {
             boolean sameHolding = holding.isEmpty()
-                    || JobLines.plain(holding).equals(JobLines.plain(fields.text(Fields.HOLDING, field)));
-            if (!crop.isEmpty() && sameHolding && crop.equals(JobLines.plain(fields.text(Fields.CROP, field)))) {
+                    || NameKey.key(holding).equals(NameKey.key(fields.text(Fields.HOLDING, field)));
+            if (!crop.isEmpty() && sameHolding && crop.equals(NameKey.key(fields.text(Fields.CROP, field)))) {
                 found.add(field);
             }
         }
@@ -150,23 +149,23 @@ final class CropRows {
             return 0;
         }
         String holding = fields.text(Fields.HOLDING, field);
-        int clamp = clampNames.resolve(holding, name);
-        if (clamp == NameKey.NONE) {
-            clamp = clampNames.resolve("", name);
+        NameKey.Resolution resolution = clampNames.resolve(holding, name);
+        if (resolution instanceof NameKey.None) {
+            resolution = clampNames.resolve("", name);
         }
-        if (clamp < 0) {
+        if (!(resolution instanceof NameKey.Found found)) {
             CellAddress cell = (ofCut ? cuts.address(Cuts.CLAMP, cut) : fields.address(Fields.CLAMP, field))
                     .orElse(null);
             findings.add(Finding.stop(
                     cell,
-                    clamp == NameKey.AMBIGUOUS
+                    resolution instanceof NameKey.Ambiguous
                             ? "more than one clamp is called '" + name + "'; each holding must name its clamps apart."
                                     + " This crop is allotted to none."
                             : "there is no clamp '" + name + "' in the clamp list; add it there or mend the name. This"
                                     + " crop is allotted to none."));
             return 0;
         }
-        return clamp + 1;
+        return found.row() + 1;
     }
 
     static int[] ascending(int count, int from) {

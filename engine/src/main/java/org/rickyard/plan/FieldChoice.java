@@ -21,7 +21,7 @@ final class FieldChoice {
     FieldChoice(ListRows fields, List<Finding> findings) {
         this.fields = fields;
         this.findings = findings;
-        this.names = NameKey.of(fields, Fields.HOLDING, Fields.FIELD, findings);
+        this.names = NameKey.of(fields, Fields.FIELD);
         for (int field = 0; field < fields.size(); field++) {
             group(byCrop, fields.text(Fields.CROP, field), field);
             group(byBlock, fields.text(Fields.BLOCK, field), field);
@@ -30,7 +30,7 @@ final class FieldChoice {
 
     private static void group(Map<String, List<Integer>> groups, String word, int field) {
         if (!word.isBlank()) {
-            groups.computeIfAbsent(JobLines.plain(word), w -> new ArrayList<>()).add(field);
+            groups.computeIfAbsent(NameKey.key(word), w -> new ArrayList<>()).add(field);
         }
     }
 
@@ -41,15 +41,14 @@ final class FieldChoice {
         if (name.isEmpty()) {
             return List.of();
         }
-        int field = names.resolve(holding, name);
-        if (field >= 0) {
-            return List.of(field);
+        NameKey.Resolution resolution = names.resolve(holding, name);
+        if (resolution instanceof NameKey.Found found) {
+            return List.of(found.row());
         }
-        if (field == NameKey.AMBIGUOUS) {
+        if (resolution instanceof NameKey.Ambiguous ambiguous) {
             findings.add(Finding.stop(
                     jobs.address(Jobs.FIELD, job).orElse(null),
-                    "more than one holding has a field '" + name + "' (" + String.join(", ", names.holdingsOf(name))
-                            + "); say which in the Holding column of this job. The row is left out."));
+                    several(name, ambiguous)));
             return List.of();
         }
         List<Integer> group = group(name);
@@ -60,15 +59,15 @@ final class FieldChoice {
                             + " in the field list; write a name from that list, or \"all\". The row is left out."));
             return List.of();
         }
-        String plainHolding = JobLines.plain(holding);
+        String plainHolding = NameKey.key(holding);
         return group.stream()
                 .filter(f -> plainHolding.isEmpty()
-                        || plainHolding.equals(JobLines.plain(fields.text(Fields.HOLDING, f))))
+                        || plainHolding.equals(NameKey.key(fields.text(Fields.HOLDING, f))))
                 .toList();
     }
 
     private List<Integer> group(String name) {
-        String plain = JobLines.plain(name);
+        String plain = NameKey.key(name);
         if (plain.equals("all") || plain.equals("all fields")) {
             List<Integer> all = new ArrayList<>();
             for (int field = 0; field < fields.size(); field++) {
@@ -78,5 +77,13 @@ final class FieldChoice {
         }
         List<Integer> block = byBlock.get(plain);
         return block != null ? block : byCrop.get(plain);
+    }
+
+    private static String several(String name, NameKey.Ambiguous ambiguous) {
+        return ambiguous.holdings().size() > 1
+                ? "more than one holding has a field '" + name + "' (" + String.join(", ", ambiguous.holdings())
+                        + "); say which in the Holding column of this job. The row is left out."
+                : "the field '" + name + "' stands " + ambiguous.rows().size() + " times in the field list of one"
+                        + " holding; give each its own name. The row is left out.";
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.ListRows;
+import org.rickyard.lists.NameKey;
 
 /** The holdings of the field list, numbered from 1 in order of appearance; fields without a holding make one too. */
 final class Holdings {
@@ -17,7 +18,7 @@ final class Holdings {
         Map<String, Integer> numbers = new HashMap<>();
         keys = new int[fields.size()];
         for (int field = 0; field < keys.length; field++) {
-            String holding = JobLines.plain(fields.text(Fields.HOLDING, field));
+            String holding = NameKey.key(fields.text(Fields.HOLDING, field));
             Integer known = numbers.get(holding);
             if (known == null) {
                 known = numbers.size() + 1;

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.rickyard.lists.Fields;
@@ -15,6 +14,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
+import org.rickyard.lists.NameKey;
 import org.rickyard.trade.workrate.Suitability;
 
 /**
@@ -82,13 +82,13 @@ final class JobLines {
                     if (!Suitability.worksByWidth(type)) {
                         continue;
                     }
-                    String name = plain(jobs.text(Jobs.JOB, job)) + '\u0000' + plain(jobs.text(Jobs.OPERATION, job));
+                    String name = NameKey.key(jobs.text(Jobs.JOB, job)) + '\u0000' + NameKey.key(jobs.text(Jobs.OPERATION, job));
                     Spraying spraying = null;
                     if (sprays(type)) {
                         spraying = new Spraying(
-                                name, machine, plain(block(job, field)), waterOf(job), field);
+                                name, machine, NameKey.key(block(job, field)), waterOf(job), field);
                         mixes.computeIfAbsent(spraying, s -> new LinkedHashSet<>())
-                                .add(plain(jobs.text(Jobs.PRODUCT, job)) + '\u0000' + plain(jobs.text(Jobs.MIX, job))
+                                .add(NameKey.key(jobs.text(Jobs.PRODUCT, job)) + '\u0000' + NameKey.key(jobs.text(Jobs.MIX, job))
                                         + '\u0000' + doseOf(job));
                         rows.computeIfAbsent(spraying, s -> new ArrayList<>()).add(job);
                     }
@@ -113,7 +113,7 @@ final class JobLines {
                         s.machine(),
                         s.block(),
                         s.water(),
-                        plain(fields.text(Fields.HOLDING, work.field())),
+                        NameKey.key(fields.text(Fields.HOLDING, work.field())),
                         mixes.get(s));
                 Block block = byContent.get(content);
                 if (block == null) {
@@ -149,10 +149,10 @@ final class JobLines {
     private void ifDoneOnce() {
         for (int machine = 0; machine < machines.size(); machine++) {
             String type = machines.text(Machines.TYPE, machine);
-            String holding = plain(machines.text(Machines.HOLDING, machine));
+            String holding = NameKey.key(machines.text(Machines.HOLDING, machine));
             for (int field = 0; field < fields.size(); field++) {
                 boolean sameHolding =
-                        holding.isEmpty() || holding.equals(plain(fields.text(Fields.HOLDING, field)));
+                        holding.isEmpty() || holding.equals(NameKey.key(fields.text(Fields.HOLDING, field)));
                 if (sameHolding && Suitability.suits(type, fields.text(Fields.CROP, field))) {
                     lines.add(new Line(-1, field, machine, 0));
                 }
@@ -162,9 +162,5 @@ final class JobLines {
 
     static boolean sprays(String type) {
         return type.equals("sprayer") || type.equals("air-blast sprayer") || type.equals("knapsack");
-    }
-
-    static String plain(String text) {
-        return text.strip().toLowerCase(Locale.ROOT);
     }
 }

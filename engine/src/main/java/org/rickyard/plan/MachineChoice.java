@@ -13,22 +13,22 @@ final class MachineChoice {
     private final List<Finding> findings;
 
     MachineChoice(ListRows machines, List<Finding> findings) {
-        this.names = NameKey.of(machines, Machines.HOLDING, Machines.MACHINE, findings);
+        this.names = NameKey.of(machines, Machines.MACHINE);
         this.findings = findings;
     }
 
     /** The machine of that name, first on the job's own holding; none, with a finding, if there is none. */
     List<Integer> find(ListRows jobs, int job, String name) {
-        int machine = names.resolve(jobs.text(Jobs.HOLDING, job), name);
-        if (machine == NameKey.NONE) {
+        NameKey.Resolution resolution = names.resolve(jobs.text(Jobs.HOLDING, job), name);
+        if (resolution instanceof NameKey.None) {
             // Machines are lent within a farm group, so a name that only another holding has will do.
-            machine = names.resolve("", name);
+            resolution = names.resolve("", name);
         }
-        if (machine >= 0) {
-            return List.of(machine);
+        if (resolution instanceof NameKey.Found found) {
+            return List.of(found.row());
         }
-        String why = machine == NameKey.AMBIGUOUS
-                ? "more than one holding has a machine '" + name + "' (" + String.join(", ", names.holdingsOf(name))
+        String why = resolution instanceof NameKey.Ambiguous ambiguous
+                ? "more than one holding has a machine '" + name + "' (" + String.join(", ", ambiguous.holdings())
                         + "); say which in the Holding column of this job."
                 : "there is no machine '" + name + "' in the machine list; add it there or mend the name here.";
         findings.add(

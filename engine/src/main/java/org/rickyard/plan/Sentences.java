@@ -22,9 +22,9 @@ final class Sentences {
             }
         }
         if (!sentences.isEmpty()) {
-            all.add(new TableColumn.Sentence(StatusText.CAUTIONS, new Expr.Join(sentences)));
+            all.add(new TableColumn.Sentence(TableSpec.CAUTIONS, new Expr.Join(sentences)));
         }
-        all.add(new TableColumn.Sentence(StatusText.STATUS, StatusText.of(columns)));
+        all.add(new TableColumn.Sentence(TableSpec.STATUS, StatusText.of(columns)));
         return List.copyOf(all);
     }
 

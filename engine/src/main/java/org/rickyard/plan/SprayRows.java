@@ -17,6 +17,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
 import org.rickyard.lists.Products;
+import org.rickyard.lists.NameKey;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 
@@ -39,11 +40,11 @@ final class SprayRows {
         this.products = lists.rows(Products.LIST);
         this.findings = findings;
         for (int mix = 0; mix < mixes.size(); mix++) {
-            mixRows.computeIfAbsent(JobLines.plain(mixes.text(Mixes.MIX, mix)), m -> new ArrayList<>())
+            mixRows.computeIfAbsent(NameKey.key(mixes.text(Mixes.MIX, mix)), m -> new ArrayList<>())
                     .add(mix);
         }
         for (int product = 0; product < products.size(); product++) {
-            productRows.putIfAbsent(JobLines.plain(products.text(Products.PRODUCT, product)), product);
+            productRows.putIfAbsent(NameKey.key(products.text(Products.PRODUCT, product)), product);
         }
         for (int i = 0; i < blocks.size(); i++) {
             read(i, blocks.get(i));
@@ -57,7 +58,7 @@ final class SprayRows {
     private void read(int index, JobLines.Block block) {
         Set<String> seen = new LinkedHashSet<>();
         for (int job : block.jobs()) {
-            String mix = JobLines.plain(jobs.text(Jobs.MIX, job));
+            String mix = NameKey.key(jobs.text(Jobs.MIX, job));
             String product = jobs.text(Jobs.PRODUCT, job);
             if (!mix.isEmpty()) {
                 List<Integer> lines = mixRows.get(mix);
@@ -79,7 +80,7 @@ final class SprayRows {
                                     + " there or mend the name. Its products are left out."));
                 }
             }
-            if (!product.isEmpty() && seen.add("product " + JobLines.plain(product))) {
+            if (!product.isEmpty() && seen.add("product " + NameKey.key(product))) {
                 add(index, job, -1, product, jobs.address(Jobs.PRODUCT, job));
             }
         }
@@ -87,7 +88,7 @@ final class SprayRows {
 
     private void add(
             int block, int job, int mix, String name, Optional<CellAddress> cell) {
-        int product = productRows.getOrDefault(JobLines.plain(name), -1);
+        int product = productRows.getOrDefault(NameKey.key(name), -1);
         if (product < 0 && products.size() > 0) {
             findings.add(Finding.caution(
                     cell.orElse(null),

@@ -19,6 +19,7 @@ import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
+import org.rickyard.lists.NameKey;
 import org.rickyard.trade.Catalogue;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.silage.ClampShape;
@@ -177,8 +178,8 @@ public final class WorkPlan {
     }
 
     private boolean together(int clamp, int machine) {
-        String owner = JobLines.plain(lists.rows(Machines.LIST).text(Machines.HOLDING, machine));
-        String holding = JobLines.plain(lists.rows(Clamps.LIST).text(Clamps.HOLDING, clamp));
+        String owner = NameKey.key(lists.rows(Machines.LIST).text(Machines.HOLDING, machine));
+        String holding = NameKey.key(lists.rows(Clamps.LIST).text(Clamps.HOLDING, clamp));
         return owner.isEmpty() || holding.isEmpty() || owner.equals(holding);
     }
 

@@ -8,9 +8,11 @@ import org.rickyard.formula.CellPrinter;
 /** A cell formula cut into fixed pieces between which the row's number goes. */
 final class CellFormula {
     private final byte[][] pieces;
+    private final String formula;
 
-    private CellFormula(byte[][] pieces) {
+    private CellFormula(byte[][] pieces, String formula) {
         this.pieces = pieces;
+        this.formula = formula;
     }
 
     /** The formula of a whole column, with {@link CellPrinter#ROW} where the row's number goes. */
@@ -22,7 +24,7 @@ final class CellFormula {
             from = at + 1;
         }
         pieces.add(SheetXml.bytes(ByteText.escape(formula.substring(from))));
-        return new CellFormula(pieces.toArray(byte[][]::new));
+        return new CellFormula(pieces.toArray(byte[][]::new), formula);
     }
 
     void put(ByteText out, int rowNumber) throws IOException {
@@ -30,5 +32,10 @@ final class CellFormula {
         for (int i = 1; i < pieces.length; i++) {
             out.put(rowNumber).put(pieces[i]);
         }
+    }
+
+    /** The formula of one row. */
+    String text(int rowNumber) {
+        return formula.replace(String.valueOf(CellPrinter.ROW), Integer.toString(rowNumber));
     }
 }

@@ -12,10 +12,14 @@ import org.rickyard.quantity.Range;
 final class LinkFormula {
     /** Stands where the address of the client's cell goes. */
     static final char SOURCE = '\u0002';
+    /** The same, as a text. */
+    static final String SOURCE_TEXT = String.valueOf(SOURCE);
 
     static final String IMPOSSIBLE = "impossible";
     static final String NOT_A_NUMBER = "not a number";
     static final String ERROR = "error";
+    /** Shown for a cell that would lead back to our own results. */
+    static final String LOOP = "loop";
 
     private LinkFormula() {}
 
@@ -25,7 +29,7 @@ final class LinkFormula {
      * @param optional whether a blank must be told from what cannot be used
      */
     static String of(Symbol symbol, Scaling scaling, boolean optional) {
-        String s = String.valueOf(SOURCE);
+        String s = SOURCE_TEXT;
         String value = s + scaling.cell();
         String possible = possible(symbol.possible(), value);
         String number = possible == null ? value : "IF(" + possible + "," + value + ",\"" + IMPOSSIBLE + "\")";

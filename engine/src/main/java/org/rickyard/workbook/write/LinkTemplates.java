@@ -15,7 +15,7 @@ final class LinkTemplates {
     void put(ByteText out, String formula, CellAddress cell) throws IOException {
         byte[][] pieces = templates.get(formula);
         if (pieces == null) {
-            String[] parts = formula.split(String.valueOf(LinkFormula.SOURCE), -1);
+            String[] parts = formula.split(LinkFormula.SOURCE_TEXT, -1);
             pieces = new byte[parts.length][];
             for (int i = 0; i < parts.length; i++) {
                 pieces[i] = SheetXml.bytes(ByteText.escape(parts[i]));

@@ -1,7 +1,6 @@
 package org.rickyard.workbook.write;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -15,6 +14,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.formula.WordsPrinter;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListRows;
 import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
@@ -23,10 +23,9 @@ import org.rickyard.plan.TableColumn;
 import org.rickyard.plan.TableSpec;
 import org.rickyard.workbook.graft.CellLook;
 import org.rickyard.workbook.graft.Note;
-import org.rickyard.workbook.graft.SheetContent;
 
 /** Writes one result table as a sheet. */
-final class ResultSheet implements SheetContent {
+final class ResultSheet extends OurSheet {
     private static final int WORDS_HEIGHT = 78;
     private static final int LABEL_HEIGHT = 32;
     private static final int MOST_FROZEN_COLUMNS = 3;
@@ -72,8 +71,7 @@ final class ResultSheet implements SheetContent {
     }
 
     @Override
-    public void write(OutputStream stream) throws IOException {
-        SheetXml sheet = new SheetXml(stream);
+    void write(SheetXml sheet) throws IOException {
         sheet.begin(widths(), SheetPlaces.FIRST_ROW, frozenColumns());
         head(sheet);
         if (table.rows() == 0) {
@@ -276,6 +274,8 @@ final class ResultSheet implements SheetContent {
             ListRows.State state = links.state(row);
             if (cell.isEmpty() || state == ListRows.State.NO_COLUMN) {
                 sheet.empty(at, style);
+            } else if (state == ListRows.State.ERROR && links.text(row).equals(Grid.LOOP)) {
+                sheet.text(at, textStyle, LinkFormula.LOOP);
             } else if (state == ListRows.State.ASKED) {
                 sheet.text(at, textStyle, ASKED);
             } else if (state == ListRows.State.READ_FROM_TEXT) {

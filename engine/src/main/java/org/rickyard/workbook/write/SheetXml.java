@@ -30,12 +30,24 @@ final class SheetXml {
     private static final byte[] END_ROW = bytes("</row>");
 
     private final ByteText out;
+    private final Meaning meaning;
     private final byte[][] letters = new byte[400][];
     private final LinkTemplates links = new LinkTemplates();
     private int row = -1;
 
+    /** Writes the part. */
     SheetXml(OutputStream stream) {
-        out = new ByteText(stream);
+        this(stream, null);
+    }
+
+    /** Writes nothing, and says what each cell means. */
+    SheetXml(Meaning meaning) {
+        this(OutputStream.nullOutputStream(), meaning);
+    }
+
+    private SheetXml(OutputStream stream, Meaning meaning) {
+        this.out = new ByteText(stream);
+        this.meaning = meaning;
     }
 
     static byte[] bytes(String text) {
@@ -96,6 +108,10 @@ final class SheetXml {
 
     /** A typed number. */
     void number(int column, int style, double value) throws IOException {
+        if (meaning != null) {
+            meaning.number(row, column, value);
+            return;
+        }
         open(column, style);
         out.put(NUMBER).put(value).put(END_VALUE);
     }
@@ -106,13 +122,21 @@ final class SheetXml {
             empty(column, style);
             return;
         }
-        open(column, style);
         String shown = text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) : text;
+        if (meaning != null) {
+            meaning.text(row, column, shown);
+            return;
+        }
+        open(column, style);
         out.put(INLINE).put(ByteText.escape(shown)).put(END_INLINE);
     }
 
     /** A formula with a number as its present value. */
     void formula(int column, int style, CellFormula formula, double value) throws IOException {
+        if (meaning != null) {
+            meaning.formula(row, column, formula.text(row + 1));
+            return;
+        }
         open(column, style);
         out.put(FORMULA);
         formula.put(out, row + 1);
@@ -121,6 +145,10 @@ final class SheetXml {
 
     /** A formula with a text as its present value. */
     void formula(int column, int style, CellFormula formula, String value) throws IOException {
+        if (meaning != null) {
+            meaning.formula(row, column, formula.text(row + 1));
+            return;
+        }
         open(column, style);
         out.put(WORD_FORMULA);
         formula.put(out, row + 1);
@@ -133,6 +161,10 @@ final class SheetXml {
 
     /** A link with a number as its present value. */
     void link(int column, int style, String formula, CellAddress cell, double value) throws IOException {
+        if (meaning != null) {
+            meaning.formula(row, column, formula.replace(LinkFormula.SOURCE_TEXT, cell.absolute()));
+            return;
+        }
         open(column, style);
         out.put(FORMULA);
         links.put(out, formula, cell);
@@ -141,6 +173,10 @@ final class SheetXml {
 
     /** A link with a text as its present value. */
     void link(int column, int style, String formula, CellAddress cell, String value) throws IOException {
+        if (meaning != null) {
+            meaning.formula(row, column, formula.replace(LinkFormula.SOURCE_TEXT, cell.absolute()));
+            return;
+        }
         open(column, style);
         out.put(WORD_FORMULA);
         links.put(out, formula, cell);

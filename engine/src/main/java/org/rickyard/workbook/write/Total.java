@@ -12,7 +12,7 @@ record Total(double sum, int leftOut) {
         int leftOut = 0;
         for (int row = 0; row < table.rows(); row++) {
             if (values.has(row)) {
-                sum += values.number(row);
+                sum += values.words() ? 0 : values.number(row);
             } else {
                 leftOut++;
             }
