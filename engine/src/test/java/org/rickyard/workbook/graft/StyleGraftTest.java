@@ -102,6 +102,21 @@ class StyleGraftTest {
     }
 
     @Test
+    void ourTypefaceIsTheClientsButAColourWrittenWrongIsNotCopied() throws RefusedException {
+        String font = "<sz val=\"10\"/><color theme=\"1\"/><name val=\"Arial\"/>";
+        CellLook bold = CellLook.of("Rickyard title").withBold();
+        assertThat(text(StyleGraft.ofPart(withFont(font), List.of(bold)))).contains("<font><b/>" + font + "<family");
+        String wrong = font.replace("theme=\"1\"", "rgb=\"000000\"");
+        assertThat(text(StyleGraft.ofPart(withFont(wrong), List.of(bold))))
+                .contains("<font><b/><sz val=\"10\"/><name val=\"Arial\"/>");
+    }
+
+    private static byte[] withFont(String font) {
+        return SmallPackage.plain().edit("xl/styles.xml", "<sz val=\"10\"/><name val=\"Arial\"/>", font)
+                .text("xl/styles.xml").getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Test
     void missingStylesAreCreatedWithWhatEveryWorkbookNeeds() throws RefusedException {
         StyleGraft styles = StyleGraft.ofPart(null, List.of(INPUT));
         assertThat(styles.index(INPUT)).isEqualTo(1);

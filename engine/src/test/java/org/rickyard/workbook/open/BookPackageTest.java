@@ -147,6 +147,15 @@ class BookPackageTest {
     }
 
     @Test
+    void anOldMacroModuleCountsAsASheetWithoutPart() throws Exception {
+        SmallPackage module = SmallPackage.plain()
+                .edit(WORKBOOK, "</sheets>", "<sheet name=\"Module\" sheetId=\"2\" r:id=\"\"/></sheets>");
+        try (BookPackage book = open(module)) {
+            assertThat(book.sheets()).last().isEqualTo(new SheetRef("Module", 1, 2, "", false, false));
+        }
+    }
+
+    @Test
     void aMacroWorkbookIsAccepted() throws Exception {
         SmallPackage macros = SmallPackage.plain().edit(TYPES, "application/vnd.openxmlformats-officedocument."
                 + "spreadsheetml.sheet.main+xml", "application/vnd.ms-excel.sheet.macroEnabled.main+xml");
