@@ -84,7 +84,8 @@ class StyleGraftTest {
         String mc = "http://schemas.openxmlformats.org/markup-compatibility/2006";
         String one = "<xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/>";
         byte[] alternatives = SmallPackage.plain().edit("xl/styles.xml", "xfId=\"0\"/></cellXfs>", "xfId=\"0\"/>"
-                        + "<mc:AlternateContent xmlns:mc=\"" + mc + "\"><mc:Choice xmlns:z=\"urn:unknown\" Requires=\"z\">"
+                        + "<mc:AlternateContent xmlns:mc=\"" + mc + "\">"
+                        + "<mc:Choice xmlns:z=\"urn:unknown\" Requires=\"z\">"
                         + one + one + one + "</mc:Choice><mc:Fallback>" + one + one
                         + "</mc:Fallback></mc:AlternateContent></cellXfs>")
                 .text("xl/styles.xml").getBytes(StandardCharsets.UTF_8);

@@ -62,8 +62,8 @@ class VerificationTest {
     @Test
     void aSheetOfOursThatIsNotWellFormedIsFound() throws Exception {
         try (BookPackage source = BookPackage.open(client)) {
-            NewSheet broken = new NewSheet("Broken", out -> out.write("<worksheet>".getBytes(StandardCharsets.US_ASCII)), List.of(),
-                    List.of());
+            byte[] half = "<worksheet>".getBytes(StandardCharsets.US_ASCII);
+            NewSheet broken = new NewSheet("Broken", out -> out.write(half), List.of(), List.of());
             report = Graft.write(source, new GraftPlan().addSheet(broken), written, 6);
         }
         assertFails(written, report, "xl/worksheets/sheet2.xml", "cannot be read");

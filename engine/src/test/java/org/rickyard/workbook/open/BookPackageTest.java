@@ -52,8 +52,8 @@ class BookPackageTest {
     void sheetsAndNamesAreListedAsTheTabsShowThem() throws Exception {
         SmallPackage small = SmallPackage.plain()
                 .edit(WORKBOOK, "</sheets>", "<sheet name=\"A &amp; B\" sheetId=\"7\" state=\"hidden\" r:id=\"rId9\"/>"
-                        + "</sheets><definedNames><definedName name=\"Area\" localSheetId=\"1\" hidden=\"1\">'A &amp; B'!"
-                        + "$A$1</definedName></definedNames><calcPr calcMode=\"manual\"/>")
+                        + "</sheets><definedNames><definedName name=\"Area\" localSheetId=\"1\" hidden=\"1\">"
+                        + "'A &amp; B'!$A$1</definedName></definedNames><calcPr calcMode=\"manual\"/>")
                 .edit(WORKBOOK, "<bookViews>", "<workbookPr date1904=\"true\"/><bookViews>")
                 .edit(LINKS, "</Relationships>",
                         SmallPackage.link("rId9", "chartsheet", "/xl/charts%20of%20us/ONE.xml") + "</Relationships>")
