@@ -20,7 +20,8 @@ import org.rickyard.workbook.graft.OutputException.Reason;
  * is written beside it, brought to the disk, and moved over it in one step, while the former one is kept under another
  * name. Whatever fails, the former file is as it was and nothing half-written is left.
  *
- * <p>Use: {@link #begin} before the file is read, write to {@link #temporary}, then {@link #commit}, then close.
+ * <p>Use: {@link #begin} before the file is read, write to {@link #temporary}, close what reads the file, then
+ * {@link #commit}, then close this.
  */
 public final class SafeReplacement implements Closeable {
     private final Path target;

@@ -288,10 +288,12 @@ public final class BookPackage implements PartSource, Closeable {
         return part.isEmpty() ? Optional.empty() : Optional.of(bytes(part.get()));
     }
 
-    /** The part that holds that item. */
+    /** The part that holds that item. LibreOffice hangs such items on the package instead of the workbook. */
     public Optional<String> customXmlPart(String rootNamespace) throws RefusedException, IOException {
         Set<String> seen = new HashSet<>();
-        for (Relationship link : read(workbookPart)) {
+        List<Relationship> links = new ArrayList<>(read(workbookPart));
+        links.addAll(read(""));
+        for (Relationship link : links) {
             boolean item = link.is("customXml") && !link.external() && exists(link.target());
             if (item && seen.add(link.target())) {
                 try (InputStream in = open(link.target())) {

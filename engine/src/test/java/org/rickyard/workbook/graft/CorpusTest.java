@@ -39,9 +39,12 @@ class CorpusTest {
     @Test
     void everyWorkbookComesThroughWholeOrIsRefusedWithASentence() throws IOException {
         String given = System.getProperty("rickyard.corpus");
-        assumeTrue(given != null && Files.isDirectory(Path.of(given)), "no corpus given");
+        assumeTrue(given != null, "no corpus given");
+        Path fromHere = Path.of(given);
+        Path corpus = Files.isDirectory(fromHere) ? fromHere : Path.of("..").resolve(given);
+        assertThat(corpus).as("the corpus given, from the module or from the project").isDirectory();
         List<Path> files;
-        try (Stream<Path> all = Files.walk(Path.of(given))) {
+        try (Stream<Path> all = Files.walk(corpus)) {
             files = all.filter(file -> file.toString().toLowerCase(Locale.ROOT).matches(".*\\.xls[xmb]"))
                     .sorted()
                     .toList();

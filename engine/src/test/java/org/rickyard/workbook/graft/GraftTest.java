@@ -366,6 +366,22 @@ class GraftTest {
     }
 
     @Test
+    void stateThatLibreOfficeHasHungOnThePackageIsFoundAndReplacedInPlace() throws Exception {
+        SmallPackage saved = SmallPackage.plain()
+                .edit("_rels/.rels", "</Relationships>",
+                        SmallPackage.link("rId4", "customXml", "../customXml/item1.xml") + "</Relationships>")
+                .part("customXml/item1.xml", "<state xmlns=\"" + Grafting.NAMESPACE + "\">former</state>");
+        Path out = folder.resolve("out.xlsx");
+        GraftReport report = Grafting.of("Work rates").run(saved.writeTo(folder.resolve("client.xlsx")), out);
+        assertThat(report.written()).contains("customXml/item1.xml").doesNotContain("customXml/item2.xml");
+        assertThat(part(out, "customXml/item1.xml")).doesNotContain("former");
+        assertThat(part(out, LINKS)).contains("\"../customXml/item1.xml\"");
+        Path twice = folder.resolve("twice.xlsx");
+        Grafting.of("Work rates").run(out, twice);
+        assertThat(Files.mismatch(out, twice)).isEqualTo(-1);
+    }
+
+    @Test
     void foreignEntriesKeepTheirPlaceTimeAndPackedBytes() throws IOException, RefusedException {
         Path in = SmallPackage.plain().writeTo(folder.resolve("client.xlsx"));
         Path out = folder.resolve("out.xlsx");

@@ -309,7 +309,8 @@ public final class PackageLinter {
                 findings.add(part + ": sheetId " + id + " is not valid or not unique");
             }
             String link = sheet.getAttributeNS(RELATIONSHIPS, "id");
-            if (!links.getOrDefault(part, Map.of()).containsKey(link) || !targets.add(link)) {
+            boolean dangling = !link.isEmpty() && !links.getOrDefault(part, Map.of()).containsKey(link);
+            if (dangling || !link.isEmpty() && !targets.add(link)) {
                 findings.add(part + ": relationship " + link + " of a sheet is missing or used twice");
             }
         }

@@ -84,7 +84,8 @@ class StyleGraftTest {
         String mc = "http://schemas.openxmlformats.org/markup-compatibility/2006";
         String one = "<xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/>";
         byte[] alternatives = SmallPackage.plain().edit("xl/styles.xml", "xfId=\"0\"/></cellXfs>", "xfId=\"0\"/>"
-                        + "<mc:AlternateContent xmlns:mc=\"" + mc + "\"><mc:Choice xmlns:z=\"urn:unknown\" Requires=\"z\">"
+                        + "<mc:AlternateContent xmlns:mc=\"" + mc + "\">"
+                        + "<mc:Choice xmlns:z=\"urn:unknown\" Requires=\"z\">"
                         + one + one + one + "</mc:Choice><mc:Fallback>" + one + one
                         + "</mc:Fallback></mc:AlternateContent></cellXfs>")
                 .text("xl/styles.xml").getBytes(StandardCharsets.UTF_8);
@@ -99,6 +100,21 @@ class StyleGraftTest {
                 .text("xl/styles.xml").getBytes(StandardCharsets.UTF_8);
         StyleGraft styles = StyleGraft.ofPart(lined, List.of(INPUT));
         assertThat(text(styles)).contains("<borders count=\"2\">").contains("borderId=\"1\" xfId=\"1\"");
+    }
+
+    @Test
+    void ourTypefaceIsTheClientsButAColourWrittenWrongIsNotCopied() throws RefusedException {
+        String font = "<sz val=\"10\"/><color theme=\"1\"/><name val=\"Arial\"/>";
+        CellLook bold = CellLook.of("Rickyard title").withBold();
+        assertThat(text(StyleGraft.ofPart(withFont(font), List.of(bold)))).contains("<font><b/>" + font + "<family");
+        String wrong = font.replace("theme=\"1\"", "rgb=\"000000\"");
+        assertThat(text(StyleGraft.ofPart(withFont(wrong), List.of(bold))))
+                .contains("<font><b/><sz val=\"10\"/><name val=\"Arial\"/>");
+    }
+
+    private static byte[] withFont(String font) {
+        return SmallPackage.plain().edit("xl/styles.xml", "<sz val=\"10\"/><name val=\"Arial\"/>", font)
+                .text("xl/styles.xml").getBytes(StandardCharsets.UTF_8);
     }
 
     @Test

@@ -52,8 +52,8 @@ class BookPackageTest {
     void sheetsAndNamesAreListedAsTheTabsShowThem() throws Exception {
         SmallPackage small = SmallPackage.plain()
                 .edit(WORKBOOK, "</sheets>", "<sheet name=\"A &amp; B\" sheetId=\"7\" state=\"hidden\" r:id=\"rId9\"/>"
-                        + "</sheets><definedNames><definedName name=\"Area\" localSheetId=\"1\" hidden=\"1\">'A &amp; B'!"
-                        + "$A$1</definedName></definedNames><calcPr calcMode=\"manual\"/>")
+                        + "</sheets><definedNames><definedName name=\"Area\" localSheetId=\"1\" hidden=\"1\">"
+                        + "'A &amp; B'!$A$1</definedName></definedNames><calcPr calcMode=\"manual\"/>")
                 .edit(WORKBOOK, "<bookViews>", "<workbookPr date1904=\"true\"/><bookViews>")
                 .edit(LINKS, "</Relationships>",
                         SmallPackage.link("rId9", "chartsheet", "/xl/charts%20of%20us/ONE.xml") + "</Relationships>")
@@ -144,6 +144,15 @@ class BookPackageTest {
         SmallPackage shared = SmallPackage.plain().edit(LINKS, "</Relationships>",
                 SmallPackage.link("rId5", "revisionHeaders", "revisions/revisionHeaders.xml") + "</Relationships>");
         assertThat(refusal(shared).reason()).isEqualTo(Reason.SHARED);
+    }
+
+    @Test
+    void anOldMacroModuleCountsAsASheetWithoutPart() throws Exception {
+        SmallPackage module = SmallPackage.plain()
+                .edit(WORKBOOK, "</sheets>", "<sheet name=\"Module\" sheetId=\"2\" r:id=\"\"/></sheets>");
+        try (BookPackage book = open(module)) {
+            assertThat(book.sheets()).last().isEqualTo(new SheetRef("Module", 1, 2, "", false, false));
+        }
     }
 
     @Test

@@ -41,15 +41,18 @@ public final class SmallPackage {
                 + "<sheets><sheet name=\"Fields\" sheetId=\"1\" r:id=\"rId1\"/></sheets></workbook>");
         small.part("xl/_rels/workbook.xml.rels", relationships(
                 link("rId1", "worksheet", "worksheets/sheet1.xml"), link("rId2", "styles", "styles.xml")));
-        small.part("xl/worksheets/sheet1.xml", sheet("<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is><t>Long Acre</t></is>"
+        small.part("xl/worksheets/sheet1.xml", sheet("<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is>"
+                + "<t>Long Acre</t></is>"
                 + "</c><c r=\"B1\"><v>4.25</v></c></row>"));
         small.part("xl/styles.xml", DECLARATION + "<styleSheet xmlns=\"" + MAIN + "\">"
                 + "<fonts count=\"1\"><font><sz val=\"10\"/><name val=\"Arial\"/><family val=\"2\"/></font></fonts>"
                 + "<fills count=\"2\"><fill><patternFill patternType=\"none\"/></fill>"
                 + "<fill><patternFill patternType=\"gray125\"/></fill></fills>"
                 + "<borders count=\"1\"><border><left/><right/><top/><bottom/><diagonal/></border></borders>"
-                + "<cellStyleXfs count=\"1\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\"/></cellStyleXfs>"
-                + "<cellXfs count=\"1\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/></cellXfs>"
+                + "<cellStyleXfs count=\"1\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\"/>"
+                + "</cellStyleXfs>"
+                + "<cellXfs count=\"1\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/>"
+                + "</cellXfs>"
                 + "<cellStyles count=\"1\"><cellStyle name=\"Normal\" xfId=\"0\" builtinId=\"0\"/></cellStyles>"
                 + "</styleSheet>");
         return small;
