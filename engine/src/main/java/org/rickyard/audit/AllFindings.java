@@ -80,8 +80,10 @@ public final class AllFindings {
                 cause.what() + ", so " + count + (count == 1 ? " result" : " results") + " on '" + sheet
                         + "' cannot be given (" + first.get(cause) + (count > 1 ? " and others" : "") + ").")));
         if (more > 0) {
-            findings.add(Finding.caution(null, more + " more results on '" + sheet + "' are withheld for like reasons;"
-                    + " the Status column of each row says why."));
+            findings.add(Finding.caution(
+                    null,
+                    more + " more results on '" + sheet + "' are withheld for like reasons;"
+                            + " the Status column of each row says why."));
         }
     }
 
@@ -102,7 +104,8 @@ public final class AllFindings {
                 findings.add(new Finding(
                         rule.severity(),
                         Optional.empty(),
-                        (count - MOST_OF_A_KIND) + " more rows on '" + places.sheet(table.spec()) + "': " + rule.text()));
+                        (count - MOST_OF_A_KIND) + " more rows on '" + places.sheet(table.spec()) + "': "
+                                + rule.text()));
             }
         }
     }

@@ -73,9 +73,8 @@ public final class Causes {
 
     private void plain(ResultTable table, Expr expr, int row) {
         Set<Symbol> quantities = Needed.quantities(expr);
-        int before = found.size();
         quantities.forEach(symbol -> symbol(table, symbol, row));
-        if (found.size() > before) {
+        if (!quantities.stream().allMatch(symbol -> table.of(symbol).has(row))) {
             return;
         }
         Needed.requirements(expr).forEach((condition, otherwise) -> {
@@ -98,17 +97,18 @@ public final class Causes {
     private void total(ResultTable table, Expr.Total e, int row) {
         ResultTable other = table.other(e.table());
         double key = table.of(e.keyHere()).number(row);
-        int before = found.size();
         int rows = 0;
+        boolean explained = false;
         for (int there = 0; there < other.rows(); there++) {
             if (other.of(e.keyThere()).number(there) == key) {
                 rows++;
+                explained |= !other.of(e.summed()).has(there);
                 symbol(other, e.summed(), there);
             }
         }
         if (rows == 0) {
             found.add(new Cause("no row of '" + other.spec().sheet() + "' belongs to it", Optional.empty()));
-        } else if (found.size() == before) {
+        } else if (!explained) {
             found.add(new Cause(e.summed().name() + " is withheld", Optional.empty()));
         }
     }
@@ -123,13 +123,15 @@ public final class Causes {
                     case BLANK -> name + " missing";
                     case NOT_READABLE -> name + " is not readable: '" + links.text(row) + "'";
                     case ERROR -> name + " is an error: " + links.text(row);
-                    case UNCOMPUTED -> name + " is a formula without a stored value: open and save the workbook in a"
-                            + " spreadsheet program first";
+                    case UNCOMPUTED ->
+                        name + " is a formula without a stored value: open and save the workbook in a"
+                                + " spreadsheet program first";
                     case ASKED -> name + " could be read in two ways: see Checks";
-                    case IMPOSSIBLE, GIVEN, READ_FROM_TEXT -> name + " impossible: "
-                            + Numbers.readable(links.typedNumber(row))
-                            + links.unit(row).map(unit -> " " + unit).orElse("") + ", possible is "
-                            + symbol.possible().words() + " " + symbol.unit();
+                    case IMPOSSIBLE, GIVEN, READ_FROM_TEXT ->
+                        name + " impossible: "
+                                + Numbers.readable(links.typedNumber(row))
+                                + links.unit(row).map(unit -> " " + unit).orElse("") + ", possible is "
+                                + symbol.possible().words() + " " + symbol.unit();
                 };
         return new Cause(what.strip(), cell);
     }

@@ -23,9 +23,12 @@ import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
 import org.rickyard.plan.TableColumn.Calculated;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.trade.Quantities;
 
 /** Reads the results of a plan one after another, each with its derivation; none is kept. */
 public final class Results {
+    private static final int MOST_ADDENDS = 30;
+
     private final WorkPlan plan;
     private final SheetPlaces places;
     private final BasisPlaces basis;
@@ -103,10 +106,14 @@ public final class Results {
 
     private List<InputUsed> inputs(ResultTable table, Formula formula, int row) {
         List<InputUsed> inputs = new ArrayList<>();
-        for (Symbol symbol : formula.inputs()) {
+        RowInputs used = new RowInputs(table, row, formula.expr());
+        for (Expr.Total total : used.totals()) {
+            addends(table, total, row, inputs);
+        }
+        for (Symbol symbol : used.symbols()) {
             input(table, symbol, row).ifPresent(inputs::add);
         }
-        for (Constant constant : Inputs.constantsOf(formula.expr())) {
+        for (Constant constant : used.constants()) {
             inputs.add(new InputUsed(
                     constant.name(),
                     Optional.of(table.constant(constant)),
@@ -116,6 +123,47 @@ public final class Results {
                     From.CONSTANT));
         }
         return inputs;
+    }
+
+    /** The rows a total added up; of very many only the first are named. */
+    private void addends(ResultTable table, Expr.Total total, int row, List<InputUsed> inputs) {
+        ResultTable other = table.other(total.table());
+        Values keys = other.of(total.keyThere());
+        double key = table.of(total.keyHere()).number(row);
+        int named = 0;
+        int more = 0;
+        for (int there = 0; there < other.rows(); there++) {
+            if (keys.number(there) != key) {
+                continue;
+            }
+            if (named == MOST_ADDENDS) {
+                more++;
+                continue;
+            }
+            named++;
+            Values values = other.of(total.summed());
+            LinkCells links = other.links(total.summed());
+            inputs.add(new InputUsed(
+                    total.summed().name() + addend(other, there),
+                    values.has(there) ? Optional.of(values.number(there)) : Optional.empty(),
+                    "",
+                    other.unit(total.summed(), there),
+                    links == null
+                            ? Optional.of(places.cell(other.spec(), total.summed(), there))
+                            : links.address(there),
+                    !values.has(there)
+                            ? From.MISSING
+                            : links == null ? From.CALCULATED : typedFrom(links, there, true)));
+        }
+        if (more > 0) {
+            inputs.add(new InputUsed(
+                    "and " + more + " more rows", Optional.empty(), "added up", "", Optional.empty(), From.CALCULATED));
+        }
+    }
+
+    private static String addend(ResultTable table, int row) {
+        Values fields = table.spec().column(Quantities.FIELD).isPresent() ? table.of(Quantities.FIELD) : null;
+        return fields == null || fields.word(row).isEmpty() ? "" : " of " + fields.word(row);
     }
 
     private Optional<InputUsed> input(ResultTable table, Symbol symbol, int row) {
@@ -130,7 +178,12 @@ public final class Results {
                 return Optional.empty();
             }
             return Optional.of(new InputUsed(
-                    symbol.name(), number, word, table.unit(symbol, row), links.address(row), typedFrom(links, row, given)));
+                    symbol.name(),
+                    number,
+                    word,
+                    table.unit(symbol, row),
+                    links.address(row),
+                    typedFrom(links, row, given)));
         }
         From from = !given ? From.MISSING : isDefault(table, column, row) ? From.DEFAULT : From.CALCULATED;
         CellAddress cell = places.cell(table.spec(), symbol, row);
@@ -155,8 +208,7 @@ public final class Results {
         }
         Expr expr = calculated.formula().expr();
         while (expr instanceof Expr.Choice choice) {
-            Boolean taken =
-                    Evaluator.condition(choice.when(), table).at(row);
+            Boolean taken = Evaluator.condition(choice.when(), table).at(row);
             if (taken == null) {
                 return false;
             }

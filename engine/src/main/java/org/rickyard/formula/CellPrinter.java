@@ -60,7 +60,8 @@ public final class CellPrinter {
             String required = needs.requirements().stream()
                     .map(r -> condition(r.condition()))
                     .collect(Collectors.joining(","));
-            inner = "IF(" + (needs.requirements().size() == 1 ? required : "AND(" + required + ")") + "," + body + ",\"\")";
+            inner = "IF(" + (needs.requirements().size() == 1 ? required : "AND(" + required + ")") + "," + body
+                    + ",\"\")";
         }
         return conditions.isEmpty() ? inner : "IF(" + conditions.get(0) + "," + inner + ",\"\")";
     }
@@ -68,7 +69,8 @@ public final class CellPrinter {
     private String from(Expr.From e) {
         String position = names.cell(e.position());
         String read = "INDEX(" + names.column(e.table(), e.symbol()) + "," + position + ")";
-        String body = e.symbol().type() == Symbol.Type.TEXT ? read + "&\"\"" : "IF(ISNUMBER(" + read + ")," + read + ",\"\")";
+        String body =
+                e.symbol().type() == Symbol.Type.TEXT ? read + "&\"\"" : "IF(ISNUMBER(" + read + ")," + read + ",\"\")";
         return "IF(ISNUMBER(" + position + ")," + body + ",\"\")";
     }
 
@@ -121,7 +123,8 @@ public final class CellPrinter {
             return bracket(print(e.a(), PRODUCT) + "/" + print(e.b(), ATOM), PRODUCT, least);
         } else if (expr instanceof Expr.Power e) {
             // POI and the grid read -2^2 differently, so powers and negations always stand in brackets.
-            return "(" + print(e.base(), ATOM) + "^" + (e.exponent() < 0 ? "(" + e.exponent() + ")" : e.exponent()) + ")";
+            return "(" + print(e.base(), ATOM) + "^" + (e.exponent() < 0 ? "(" + e.exponent() + ")" : e.exponent())
+                    + ")";
         } else if (expr instanceof Expr.Negate e) {
             return "(-" + print(e.a(), ATOM) + ")";
         } else if (expr instanceof Expr.Call e) {
@@ -152,17 +155,21 @@ public final class CellPrinter {
     }
 
     private String scale(Expr.Scale e, int least) {
-        if (UnitChecker.storedUnit(e.a()) != null && UnitChecker.storedUnit(e.a()).isSameScale(e.to())) {
+        if (UnitChecker.storedUnit(e.a()) != null
+                && UnitChecker.storedUnit(e.a()).isSameScale(e.to())) {
             return leaf(e.a());
         }
         Scaling scaling = Scaling.of(e.a().unit().ratioTo(e.to()));
-        return scaling.isNothing() ? print(e.a(), least) : bracket(print(e.a(), PRODUCT) + scaling.cell(), PRODUCT, least);
+        return scaling.isNothing()
+                ? print(e.a(), least)
+                : bracket(print(e.a(), PRODUCT) + scaling.cell(), PRODUCT, least);
     }
 
     private String call(Expr.Call e) {
         String arguments = e.arguments().stream().map(this::print).collect(Collectors.joining(","));
         return switch (e.function()) {
-            case ROUND_UP, ROUND_DOWN -> e.function().cell() + "(ROUND(" + arguments + "," + Function.NOISE_DECIMALS + "),0)";
+            case ROUND_UP, ROUND_DOWN ->
+                e.function().cell() + "(ROUND(" + arguments + "," + Function.NOISE_DECIMALS + "),0)";
             default -> e.function().cell() + "(" + arguments + ")";
         };
     }
@@ -175,7 +182,8 @@ public final class CellPrinter {
             case EXACT -> "INDEX(" + values + ",MATCH(" + key + "," + keys + ",0))";
             case STEP -> "INDEX(" + values + ",MATCH(" + key + "," + keys + ",1))";
             case LINEAR -> {
-                String row = "MIN(MATCH(" + key + "," + keys + ",1)," + (e.table().rows().size() - 1) + ")";
+                String row = "MIN(MATCH(" + key + "," + keys + ",1),"
+                        + (e.table().rows().size() - 1) + ")";
                 String next = "(" + row + "+1)";
                 String low = "INDEX(" + keys + "," + row + ")";
                 yield "(INDEX(" + values + "," + row + ")+(" + key + "-" + low + ")*(INDEX(" + values + "," + next

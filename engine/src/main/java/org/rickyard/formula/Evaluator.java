@@ -292,10 +292,13 @@ public final class Evaluator {
             ReferenceTable table = e.table();
             if (table.wordKeys()) {
                 WordAt key = word(e.key());
-                return row -> guard.at(row) ? table.rows().get(table.find(key.at(row))).text() : "";
+                return row -> guard.at(row)
+                        ? table.rows().get(table.find(key.at(row))).text()
+                        : "";
             }
             Bare key = bare(e.key());
-            return row -> guard.at(row) ? table.rows().get(table.step(key.at(row))).text() : "";
+            return row ->
+                    guard.at(row) ? table.rows().get(table.step(key.at(row))).text() : "";
         }
         throw new IllegalArgumentException(expr.getClass().getSimpleName() + " gives no words");
     }
@@ -351,16 +354,18 @@ public final class Evaluator {
         }
         Bare key = bare(c.key());
         return switch (c.mode()) {
-            case EXACT -> row -> {
-                double x = key.at(row);
-                int i = table.step(x);
-                return i >= 0 && table.rows().get(i).key() == x;
-            };
+            case EXACT ->
+                row -> {
+                    double x = key.at(row);
+                    int i = table.step(x);
+                    return i >= 0 && table.rows().get(i).key() == x;
+                };
             case STEP -> row -> key.at(row) >= table.lowestKey();
-            case LINEAR -> row -> {
-                double x = key.at(row);
-                return x >= table.lowestKey() && x <= table.highestKey();
-            };
+            case LINEAR ->
+                row -> {
+                    double x = key.at(row);
+                    return x >= table.lowestKey() && x <= table.highestKey();
+                };
         };
     }
 }

@@ -10,7 +10,10 @@ public final class FormulaPage {
     public static String print(Formula formula) {
         StringBuilder page = new StringBuilder();
         page.append(formula.id()).append('\n');
-        page.append("  ").append(formula.result().name()).append(unit(formula.result())).append(" = ");
+        page.append("  ")
+                .append(formula.result().name())
+                .append(unit(formula.result()))
+                .append(" = ");
         page.append(formula.words()).append("\n\n");
         page.append("  Inputs\n");
         for (Symbol input : formula.inputs()) {
@@ -23,10 +26,18 @@ public final class FormulaPage {
         }
         for (Constant constant : formula.constants()) {
             page.append("    ").append(constant.name()).append(" = ").append(Numbers.readable(constant.value()));
-            page.append(' ').append(constant.unit()).append("; ").append(constant.source()).append('\n');
+            page.append(' ')
+                    .append(constant.unit())
+                    .append("; ")
+                    .append(constant.source())
+                    .append('\n');
         }
         for (ReferenceTable table : formula.tables()) {
-            page.append("    table '").append(table.name()).append("'; ").append(table.source()).append('\n');
+            page.append("    table '")
+                    .append(table.name())
+                    .append("'; ")
+                    .append(table.source())
+                    .append('\n');
         }
         page.append("\n  Source    ").append(formula.source()).append('\n');
         page.append("  Validity  ").append(formula.validity()).append('\n');
@@ -44,10 +55,16 @@ public final class FormulaPage {
         StringBuilder line = new StringBuilder();
         for (Symbol input : formula.inputs()) {
             if (example.numbers().containsKey(input)) {
-                line.append(input.name()).append(' ').append(Numbers.readable(example.numbers().get(input)));
-                line.append(input.unit().symbol().isEmpty() ? "" : " " + input.unit()).append(", ");
+                line.append(input.name())
+                        .append(' ')
+                        .append(Numbers.readable(example.numbers().get(input)));
+                line.append(input.unit().symbol().isEmpty() ? "" : " " + input.unit())
+                        .append(", ");
             } else if (example.words().containsKey(input)) {
-                line.append(input.name()).append(' ').append(example.words().get(input)).append(", ");
+                line.append(input.name())
+                        .append(' ')
+                        .append(example.words().get(input))
+                        .append(", ");
             }
         }
         if (line.length() > 1) {
@@ -59,7 +76,12 @@ public final class FormulaPage {
         } else {
             line.append(Numbers.exact(example.answer())).append(' ').append(example.answerUnit());
         }
-        line.append("  [").append(example.source().standing().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        line.append("  [")
+                .append(example.source()
+                        .standing()
+                        .name()
+                        .toLowerCase(Locale.ROOT)
+                        .replace('_', ' '));
         return line.append("] ").append(example.source().reference()).toString();
     }
 

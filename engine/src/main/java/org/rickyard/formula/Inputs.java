@@ -24,6 +24,13 @@ public final class Inputs {
         return inputs.symbols;
     }
 
+    /** The constants that a condition reads. */
+    public static Set<Constant> constantsOf(Condition condition) {
+        Inputs inputs = new Inputs();
+        inputs.condition(condition);
+        return inputs.constants;
+    }
+
     /** The constants. */
     public static Set<Constant> constantsOf(Expr expr) {
         return read(expr).constants;

@@ -74,7 +74,9 @@ final class Needs {
             if (e.exponent() < 0 && !Signs.positive(e.base())) {
                 require(
                         Condition.compare(
-                                e.base(), Relation.NOT_EQUAL, new Expr.AsUnit(new Expr.Num(0), e.base().unit())),
+                                e.base(),
+                                Relation.NOT_EQUAL,
+                                new Expr.AsUnit(new Expr.Num(0), e.base().unit())),
                         WordsPrinter.words(e.base()) + " is zero");
             }
         } else if (expr instanceof Expr.Negate e) {
@@ -95,7 +97,8 @@ final class Needs {
             read(e.key());
             require(
                     new Condition.InTable(e.table(), e.key(), e.mode()),
-                    WordsPrinter.words(e.key()) + " is not in the table '" + e.table().name() + "'");
+                    WordsPrinter.words(e.key()) + " is not in the table '"
+                            + e.table().name() + "'");
         } else if (expr instanceof Expr.Join e) {
             e.parts().forEach(this::read);
         } else if (expr instanceof Expr.Position e) {

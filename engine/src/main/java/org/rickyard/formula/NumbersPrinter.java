@@ -48,8 +48,10 @@ public final class NumbersPrinter extends WordsPrinter {
         if (e.table().wordValues()) {
             return "'" + e.table().name() + "' at " + print(e.key(), 3);
         }
-        return Evaluator.number(new Expr.Scale(e, e.table().valueUnit()), values).at(row, found)
-                ? number(found[0], e.table().valueUnit()) + " (from '" + e.table().name() + "')"
+        return Evaluator.number(new Expr.Scale(e, e.table().valueUnit()), values)
+                        .at(row, found)
+                ? number(found[0], e.table().valueUnit()) + " (from '"
+                        + e.table().name() + "')"
                 : super.lookup(e);
     }
 
@@ -64,7 +66,9 @@ public final class NumbersPrinter extends WordsPrinter {
         if (!column.has(there)) {
             return super.from(e);
         }
-        return column.words() ? column.word(there) : number(column.number(there), e.symbol().unit());
+        return column.words()
+                ? column.word(there)
+                : number(column.number(there), e.symbol().unit());
     }
 
     private static String number(double value, Unit unit) {

@@ -46,7 +46,8 @@ public record ReferenceTable(
     public ReferenceTable {
         rows = List.copyOf(rows);
         for (int i = 1; i < rows.size(); i++) {
-            if (rows.get(i).word() == null && !(rows.get(i).key() > rows.get(i - 1).key())) {
+            if (rows.get(i).word() == null
+                    && !(rows.get(i).key() > rows.get(i - 1).key())) {
                 throw new IllegalArgumentException("the keys of '" + name + "' must ascend");
             }
         }

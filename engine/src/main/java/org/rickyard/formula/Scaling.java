@@ -63,7 +63,8 @@ public final class Scaling {
             return of(from.ratioTo(to).times(cellScale));
         }
         Scaling steps = of(from.factor().over(to.factor()).times(cellScale));
-        double difference = (from.offset().toDouble() - to.offset().toDouble()) / to.factor().toDouble();
+        double difference = (from.offset().toDouble() - to.offset().toDouble())
+                / to.factor().toDouble();
         return new Scaling(
                 steps.multiplierText,
                 steps.divisorText,

@@ -60,8 +60,7 @@ final class Signs {
         } else if (expr instanceof Expr.Call e) {
             return e.function() == Function.ABS
                     || e.function() == Function.SQRT
-                    || e.arguments().stream().allMatch(Signs::notNegative)
-                            && e.function() != Function.LN;
+                    || e.arguments().stream().allMatch(Signs::notNegative) && e.function() != Function.LN;
         }
         return false;
     }

@@ -114,16 +114,20 @@ public class WordsPrinter {
     }
 
     private String scale(Expr.Scale e, int least) {
-        if (UnitChecker.storedUnit(e.a()) != null && UnitChecker.storedUnit(e.a()).isSameScale(e.to())) {
+        if (UnitChecker.storedUnit(e.a()) != null
+                && UnitChecker.storedUnit(e.a()).isSameScale(e.to())) {
             return print(e.a(), least);
         }
         Scaling scaling = Scaling.of(e.a().unit().ratioTo(e.to()));
-        return scaling.isNothing() ? print(e.a(), least) : bracket(print(e.a(), PRODUCT) + scaling.words(), PRODUCT, least);
+        return scaling.isNothing()
+                ? print(e.a(), least)
+                : bracket(print(e.a(), PRODUCT) + scaling.words(), PRODUCT, least);
     }
 
     private String call(Expr.Call e) {
         if (e.function() == Function.ROUND) {
-            return print(e.arguments().get(0), ATOM) + " rounded to " + print(e.arguments().get(1), ATOM) + " decimals";
+            return print(e.arguments().get(0), ATOM) + " rounded to "
+                    + print(e.arguments().get(1), ATOM) + " decimals";
         }
         return e.function().words() + " "
                 + e.arguments().stream().map(a -> print(a, SUM)).collect(Collectors.joining("; ", "(", ")"));

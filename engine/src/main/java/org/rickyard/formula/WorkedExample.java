@@ -69,8 +69,7 @@ public record WorkedExample(
 
         /** The answer as a word. */
         public WorkedExample gives(String word) {
-            return new WorkedExample(
-                    source, Map.copyOf(numbers), Map.copyOf(words), Double.NaN, null, 0, word);
+            return new WorkedExample(source, Map.copyOf(numbers), Map.copyOf(words), Double.NaN, null, 0, word);
         }
     }
 

@@ -94,9 +94,7 @@ final class ClampTables {
                     Condition.all(List.of(
                             Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
                             Condition.compare(
-                                    Expr.value(ClampShape.HEIGHT),
-                                    Relation.MORE,
-                                    Expr.value(Quantities.WALL_HEIGHT)))),
+                                    Expr.value(ClampShape.HEIGHT), Relation.MORE, Expr.value(Quantities.WALL_HEIGHT)))),
                     "silage above the wall: check the wall's loading notice."),
             new CautionRule(
                     Severity.CAUTION,
@@ -128,8 +126,7 @@ final class ClampTables {
                             Names.optional(Quantities.RAMPS, Candidate.typed(Role.CLAMP, Clamps.RAMPS)),
                             Names.link(Quantities.RAMP_RUN, Candidate.typed(Role.CLAMP, Clamps.RAMP_RUN)),
                             Names.optional(Quantities.DM_TARGET, Candidate.typed(Role.CLAMP, Clamps.DM_TARGET)),
-                            Names.optional(
-                                    Quantities.FRESH_DENSITY, Candidate.typed(Role.CLAMP, Clamps.FRESH_DENSITY)),
+                            Names.optional(Quantities.FRESH_DENSITY, Candidate.typed(Role.CLAMP, Clamps.FRESH_DENSITY)),
                             Names.optional(
                                     Quantities.DRY_MATTER_DENSITY,
                                     Candidate.typed(Role.CLAMP, Clamps.DRY_MATTER_DENSITY)),

@@ -51,8 +51,10 @@ public final class ConstantsInForce {
         boolean number = assumptions.state(Assumptions.VALUE, row) == ListRows.State.GIVEN
                 && assumptions.unit(Assumptions.VALUE, row).isPresent();
         if (!number) {
-            findings.add(Finding.stop(cell, "'" + constant.name() + "' wants a number on Assumptions; the value held,"
-                    + " " + constant.value() + " " + constant.unit() + ", is used until there is one."));
+            findings.add(Finding.stop(
+                    cell,
+                    "'" + constant.name() + "' wants a number on Assumptions; the value held," + " " + constant.value()
+                            + " " + constant.unit() + ", is used until there is one."));
             return;
         }
         Unit unit = constant.unit();
@@ -68,7 +70,9 @@ public final class ConstantsInForce {
             }
             unit = known.unit();
         }
-        overruled.put(constant, new Overruled(cell, unit, unit.convert(assumptions.number(Assumptions.VALUE, row), constant.unit())));
+        overruled.put(
+                constant,
+                new Overruled(cell, unit, unit.convert(assumptions.number(Assumptions.VALUE, row), constant.unit())));
     }
 
     private static String plain(String name) {

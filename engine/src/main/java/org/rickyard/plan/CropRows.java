@@ -82,8 +82,8 @@ final class CropRows {
         String crop = NameKey.key(cuts.text(Cuts.CROP, cut));
         List<Integer> found = new ArrayList<>();
         for (int field = 0; field < fields.size(); field++) {
-            boolean sameHolding = holding.isEmpty()
-                    || NameKey.key(holding).equals(NameKey.key(fields.text(Fields.HOLDING, field)));
+            boolean sameHolding =
+                    holding.isEmpty() || NameKey.key(holding).equals(NameKey.key(fields.text(Fields.HOLDING, field)));
             if (!crop.isEmpty() && sameHolding && crop.equals(NameKey.key(fields.text(Fields.CROP, field)))) {
                 found.add(field);
             }
@@ -154,8 +154,8 @@ final class CropRows {
             resolution = clampNames.resolve("", name);
         }
         if (!(resolution instanceof NameKey.Found found)) {
-            CellAddress cell = (ofCut ? cuts.address(Cuts.CLAMP, cut) : fields.address(Fields.CLAMP, field))
-                    .orElse(null);
+            CellAddress cell =
+                    (ofCut ? cuts.address(Cuts.CLAMP, cut) : fields.address(Fields.CLAMP, field)).orElse(null);
             findings.add(Finding.stop(
                     cell,
                     resolution instanceof NameKey.Ambiguous

@@ -46,9 +46,7 @@ final class FieldChoice {
             return List.of(found.row());
         }
         if (resolution instanceof NameKey.Ambiguous ambiguous) {
-            findings.add(Finding.stop(
-                    jobs.address(Jobs.FIELD, job).orElse(null),
-                    several(name, ambiguous)));
+            findings.add(Finding.stop(jobs.address(Jobs.FIELD, job).orElse(null), several(name, ambiguous)));
             return List.of();
         }
         List<Integer> group = group(name);
@@ -61,8 +59,7 @@ final class FieldChoice {
         }
         String plainHolding = NameKey.key(holding);
         return group.stream()
-                .filter(f -> plainHolding.isEmpty()
-                        || plainHolding.equals(NameKey.key(fields.text(Fields.HOLDING, f))))
+                .filter(f -> plainHolding.isEmpty() || plainHolding.equals(NameKey.key(fields.text(Fields.HOLDING, f))))
                 .toList();
     }
 

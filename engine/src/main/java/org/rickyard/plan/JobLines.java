@@ -82,14 +82,18 @@ final class JobLines {
                     if (!Suitability.worksByWidth(type)) {
                         continue;
                     }
-                    String name = NameKey.key(jobs.text(Jobs.JOB, job)) + '\u0000' + NameKey.key(jobs.text(Jobs.OPERATION, job));
+                    String name = NameKey.key(jobs.text(Jobs.JOB, job))
+                            + '\u0000'
+                            + NameKey.key(jobs.text(Jobs.OPERATION, job));
                     Spraying spraying = null;
                     if (sprays(type)) {
-                        spraying = new Spraying(
-                                name, machine, NameKey.key(block(job, field)), waterOf(job), field);
+                        spraying = new Spraying(name, machine, NameKey.key(block(job, field)), waterOf(job), field);
                         mixes.computeIfAbsent(spraying, s -> new LinkedHashSet<>())
-                                .add(NameKey.key(jobs.text(Jobs.PRODUCT, job)) + '\u0000' + NameKey.key(jobs.text(Jobs.MIX, job))
-                                        + '\u0000' + doseOf(job));
+                                .add(NameKey.key(jobs.text(Jobs.PRODUCT, job))
+                                        + '\u0000'
+                                        + NameKey.key(jobs.text(Jobs.MIX, job))
+                                        + '\u0000'
+                                        + doseOf(job));
                         rows.computeIfAbsent(spraying, s -> new ArrayList<>()).add(job);
                     }
                     if (seen.add(new Seen(name, field, machine))) {
@@ -101,8 +105,7 @@ final class JobLines {
         assign(works, mixes, rows);
     }
 
-    private void assign(
-            List<Work> works, Map<Spraying, Set<String>> mixes, Map<Spraying, List<Integer>> rows) {
+    private void assign(List<Work> works, Map<Spraying, Set<String>> mixes, Map<Spraying, List<Integer>> rows) {
         Map<List<Object>, Block> byContent = new LinkedHashMap<>();
         for (Work work : works) {
             int key = 0;
@@ -117,8 +120,7 @@ final class JobLines {
                         mixes.get(s));
                 Block block = byContent.get(content);
                 if (block == null) {
-                    block = new Block(
-                            byContent.size() + 1, work.job(), work.field(), work.machine(), rows.get(s));
+                    block = new Block(byContent.size() + 1, work.job(), work.field(), work.machine(), rows.get(s));
                     byContent.put(content, block);
                     blocks.add(block);
                 }

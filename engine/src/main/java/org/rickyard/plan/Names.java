@@ -1,5 +1,6 @@
 package org.rickyard.plan;
 
+import java.util.List;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Fields;
@@ -7,8 +8,6 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.Machines;
 import org.rickyard.plan.TableColumn.Name;
 import org.rickyard.trade.Quantities;
-
-import java.util.List;
 
 /** The identity columns that several tables share. */
 final class Names {

@@ -159,7 +159,8 @@ public final class ResultTable implements RowValues {
     public Values of(Symbol symbol) {
         Values found = values.get(symbol);
         if (found == null) {
-            throw new IllegalArgumentException("'" + symbol + "' stands in no column before it in '" + spec.sheet() + "'");
+            throw new IllegalArgumentException(
+                    "'" + symbol + "' stands in no column before it in '" + spec.sheet() + "'");
         }
         return found;
     }

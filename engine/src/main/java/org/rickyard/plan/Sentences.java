@@ -36,10 +36,12 @@ final class Sentences {
         }
         Expr value = new Expr.Scale(Expr.value(symbol), symbol.unit());
         if (symbol.usual().hasLow()) {
-            sentences.add(unusual(symbol, value, Condition.Relation.LESS, symbol.usual().low(), "low"));
+            sentences.add(unusual(
+                    symbol, value, Condition.Relation.LESS, symbol.usual().low(), "low"));
         }
         if (symbol.usual().hasHigh()) {
-            sentences.add(unusual(symbol, value, Condition.Relation.MORE, symbol.usual().high(), "high"));
+            sentences.add(unusual(
+                    symbol, value, Condition.Relation.MORE, symbol.usual().high(), "high"));
         }
         return sentences;
     }

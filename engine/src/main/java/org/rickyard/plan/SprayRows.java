@@ -16,8 +16,8 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
-import org.rickyard.lists.Products;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.Products;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 
@@ -86,8 +86,7 @@ final class SprayRows {
         }
     }
 
-    private void add(
-            int block, int job, int mix, String name, Optional<CellAddress> cell) {
+    private void add(int block, int job, int mix, String name, Optional<CellAddress> cell) {
         int product = productRows.getOrDefault(NameKey.key(name), -1);
         if (product < 0 && products.size() > 0) {
             findings.add(Finding.caution(
@@ -98,8 +97,7 @@ final class SprayRows {
         rows.add(new Row(block, job, mix, product, unitOf(job, mix, product, name, cell)));
     }
 
-    private String unitOf(
-            int job, int mix, int product, String name, Optional<CellAddress> cell) {
+    private String unitOf(int job, int mix, int product, String name, Optional<CellAddress> cell) {
         Optional<String> dosed = job >= 0 ? doseUnit(jobs, Jobs.DOSE, job) : doseUnit(mixes, Mixes.DOSE, mix);
         String listed = product < 0 || products.state(Products.UNIT, product) != ListRows.State.GIVEN
                 ? ""

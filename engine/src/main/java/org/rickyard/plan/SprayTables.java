@@ -68,10 +68,8 @@ final class SprayTables {
                                     Candidate.typed(Role.JOB, Jobs.SPEED),
                                     Candidate.typed(Role.MACHINE, Machines.SPEED)),
                             Names.link(
-                                    Quantities.NOZZLE_SPACING,
-                                    Candidate.typed(Role.MACHINE, Machines.NOZZLE_SPACING)),
-                            Names.optional(
-                                    Quantities.USABLE_TANK, Candidate.typed(Role.MACHINE, Machines.USABLE_TANK)),
+                                    Quantities.NOZZLE_SPACING, Candidate.typed(Role.MACHINE, Machines.NOZZLE_SPACING)),
+                            Names.optional(Quantities.USABLE_TANK, Candidate.typed(Role.MACHINE, Machines.USABLE_TANK)),
                             Names.link(Quantities.TANK_VOLUME, Candidate.typed(Role.MACHINE, Machines.TANK)),
                             new TableColumn.Calculated(TankPlan.TANK, false),
                             new TableColumn.Calculated(SprayRates.NOZZLE_OUTPUT, true),
@@ -114,8 +112,7 @@ final class SprayTables {
                                             Candidate.typed(Role.PRODUCT, Products.UNIT))),
                             new TableColumn.Key(Keys.BLOCK_KEY),
                             new TableColumn.Joined(
-                                    Keys.BLOCK_POSITION,
-                                    new Expr.Position(BLOCKS_ID, Keys.BLOCK_KEY, Keys.BLOCK_KEY)),
+                                    Keys.BLOCK_POSITION, new Expr.Position(BLOCKS_ID, Keys.BLOCK_KEY, Keys.BLOCK_KEY)),
                             fromBlock(TankPlan.BLOCK_AREA),
                             fromBlock(Quantities.WATER_VOLUME),
                             fromBlock(TankPlan.TANKFUL_AREA),

@@ -30,12 +30,12 @@ final class StatusText {
         for (TableColumn column : columns) {
             if (column instanceof TableColumn.Calculated calculated && calculated.result()) {
                 given.add(new Condition.Given(column.symbol()));
-                status.read(calculated.formula().expr(), List.of());
+                status.symbol(column.symbol(), List.of());
             }
         }
         List<Expr> parts = new ArrayList<>();
-        status.sentences.forEach((sentence, paths) -> parts.add(
-                paths.isEmpty() ? sentence : Expr.choice(Condition.any(paths), sentence, Expr.text(""))));
+        status.sentences.forEach((sentence, paths) ->
+                parts.add(paths.isEmpty() ? sentence : Expr.choice(Condition.any(paths), sentence, Expr.text(""))));
         if (parts.isEmpty()) {
             return Expr.choice(Condition.all(given), Expr.text("ok"), Expr.text("withheld"));
         }
@@ -59,14 +59,16 @@ final class StatusText {
             quantities.forEach(symbol -> symbol(symbol, path));
             List<Condition> given = new ArrayList<>(path);
             quantities.forEach(symbol -> given.add(new Condition.Given(symbol)));
-            Needed.requirements(expr).forEach((condition, otherwise) ->
-                    add(Expr.text(otherwise + ". "), with(given, new Condition.Not(condition))));
+            Needed.requirements(expr)
+                    .forEach((condition, otherwise) ->
+                            add(Expr.text(otherwise + ". "), with(given, new Condition.Not(condition))));
         }
     }
 
     private void symbol(Symbol symbol, List<Condition> path) {
         TableColumn column = columns.get(symbol);
-        if (column instanceof TableColumn.Calculated calculated && !joins(calculated.formula().expr())) {
+        if (column instanceof TableColumn.Calculated calculated
+                && !joins(calculated.formula().expr())) {
             read(calculated.formula().expr(), path);
         } else if (column instanceof TableColumn.Link) {
             add(

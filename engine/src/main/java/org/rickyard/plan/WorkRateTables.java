@@ -16,9 +16,7 @@ final class WorkRateTables {
     private WorkRateTables() {}
 
     private static final TableColumn.Link SPEED = Names.link(
-            Quantities.SPEED,
-            Candidate.typed(Role.JOB, Jobs.SPEED),
-            Candidate.typed(Role.MACHINE, Machines.SPEED));
+            Quantities.SPEED, Candidate.typed(Role.JOB, Jobs.SPEED), Candidate.typed(Role.MACHINE, Machines.SPEED));
 
     /** One row per job, field and machine that works by its width. */
     static final TableSpec WORK_RATES = rates("Work rates", "Work rates: what each machine gets through");
@@ -82,9 +80,7 @@ final class WorkRateTables {
                 title,
                 "one row per job, field and machine",
                 Sentences.appended(columns, List.of()),
-                once
-                        ? List.of()
-                        : List.of(new TableSpec.TotalName(FieldRates.FIELD_HOURS, "Rickyard_hours")),
+                once ? List.of() : List.of(new TableSpec.TotalName(FieldRates.FIELD_HOURS, "Rickyard_hours")),
                 Cautions.MACHINES,
                 List.of());
     }

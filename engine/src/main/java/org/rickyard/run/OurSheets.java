@@ -46,7 +46,8 @@ final class OurSheets {
 
     private void take(String id, SheetRef sheet, RunState state) {
         SheetRef before = byId.get(id);
-        boolean recorded = state.sheetId(id).filter(known -> known == sheet.sheetId()).isPresent();
+        boolean recorded =
+                state.sheetId(id).filter(known -> known == sheet.sheetId()).isPresent();
         if (before == null) {
             byId.put(id, sheet);
         } else if (recorded) {

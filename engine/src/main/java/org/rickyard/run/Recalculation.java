@@ -180,10 +180,7 @@ public final class Recalculation {
     public GraftReport write(Path target) throws IOException, RefusedException {
         StyleGraft styles = StyleGraft.of(book, SheetSet.looks());
         RunState next = new RunState();
-        GraftPlan graft = new GraftPlan()
-                .looks(styles)
-                .fullCalcOnLoad(true)
-                .ownsName(this::isOurs);
+        GraftPlan graft = new GraftPlan().looks(styles).fullCalcOnLoad(true).ownsName(this::isOurs);
         long cells = 0;
         int nextSheetId = nextSheetId();
         for (SheetSet.Sheet sheet : sheets.sheets(styles.indices(), options.mostTrailRows(), VERSION)) {
@@ -194,10 +191,7 @@ public final class Recalculation {
             } else {
                 graft.addSheet(part);
             }
-            next.put(
-                    sheet.id(),
-                    existing != null ? existing.sheetId() : nextSheetId++,
-                    fingerprint(sheet));
+            next.put(sheet.id(), existing != null ? existing.sheetId() : nextSheetId++, fingerprint(sheet));
         }
         for (SheetRef kept : ours.kept()) {
             graft.localName(kept, new LocalName(OurSheets.KEPT_MARKER, "TRUE"));

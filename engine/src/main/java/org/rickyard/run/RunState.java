@@ -31,7 +31,8 @@ final class RunState {
         try {
             XMLStreamReader reader = factory.createXMLStreamReader(new ByteArrayInputStream(xml.get()));
             while (reader.hasNext()) {
-                if (reader.next() == XMLStreamConstants.START_ELEMENT && reader.getLocalName().equals("sheet")) {
+                if (reader.next() == XMLStreamConstants.START_ELEMENT
+                        && reader.getLocalName().equals("sheet")) {
                     state.put(
                             reader.getAttributeValue(null, "id"),
                             Integer.parseInt(reader.getAttributeValue(null, "sheetId")),

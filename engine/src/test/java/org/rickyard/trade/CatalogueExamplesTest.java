@@ -14,9 +14,8 @@ import org.rickyard.formula.WorkedExample;
 class CatalogueExamplesTest {
 
     static Stream<Arguments> examples() {
-        return Catalogue.all().stream()
-                .flatMap(formula -> formula.examples().stream()
-                        .map(example -> Arguments.of(formula.id(), example.source(), formula, example)));
+        return Catalogue.all().stream().flatMap(formula -> formula.examples().stream()
+                .map(example -> Arguments.of(formula.id(), example.source(), formula, example)));
     }
 
     @ParameterizedTest(name = "{0}: {1}")

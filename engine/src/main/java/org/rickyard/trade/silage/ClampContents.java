@@ -30,24 +30,29 @@ public final class ClampContents {
             .possible(new Range(5, true, 95, true))
             .decimals(1);
     /** Fresh density reckoned with. */
-    public static final Symbol DENSITY =
-            Symbol.number("clamp density (fresh)", Units.KG_PER_M3).possible(Range.above(0, 1150)).decimals(0);
+    public static final Symbol DENSITY = Symbol.number("clamp density (fresh)", Units.KG_PER_M3)
+            .possible(Range.above(0, 1150))
+            .decimals(0);
     /** Dry matter density reckoned with. */
     public static final Symbol DENSITY_DM = Symbol.number("clamp density (dry matter)", Units.KG_DM_PER_M3)
             .possible(Range.above(0, 500))
             .decimals(0);
     /** Fresh silage the clamp holds. */
-    public static final Symbol CAPACITY =
-            Symbol.number("clamp capacity (fresh)", Units.T).possible(Range.POSITIVE).decimals(0);
+    public static final Symbol CAPACITY = Symbol.number("clamp capacity (fresh)", Units.T)
+            .possible(Range.POSITIVE)
+            .decimals(0);
     /** Dry matter the clamp holds. */
-    public static final Symbol CAPACITY_DM =
-            Symbol.number("clamp capacity (dry matter)", Units.T_DM).possible(Range.POSITIVE).decimals(0);
+    public static final Symbol CAPACITY_DM = Symbol.number("clamp capacity (dry matter)", Units.T_DM)
+            .possible(Range.POSITIVE)
+            .decimals(0);
     /** Fresh crop allotted to the clamp. */
-    public static final Symbol CROP_IN =
-            Symbol.number("crop in clamp (fresh)", Units.T).possible(Range.POSITIVE).decimals(0);
+    public static final Symbol CROP_IN = Symbol.number("crop in clamp (fresh)", Units.T)
+            .possible(Range.POSITIVE)
+            .decimals(0);
     /** Dry matter of the crop allotted to the clamp. */
-    public static final Symbol CROP_IN_DM =
-            Symbol.number("crop in clamp (dry matter)", Units.T_DM).possible(Range.POSITIVE).decimals(0);
+    public static final Symbol CROP_IN_DM = Symbol.number("crop in clamp (dry matter)", Units.T_DM)
+            .possible(Range.POSITIVE)
+            .decimals(0);
     /** How full the crop makes the clamp. */
     public static final Symbol FILL =
             Symbol.number("clamp fill", Units.PERCENT).possible(Range.POSITIVE).decimals(0);
@@ -105,7 +110,12 @@ public final class ClampContents {
             "settled grass silage, 18-45 % dry matter, straight lines between the printed rows; no value beyond them."
                     + " Other tables give 650-719 kg/m3 at 25 %",
             List.of(
-                    table(20, 0.77), table(25, 0.68), table(30, 0.60), table(35, 0.54), table(40, 0.48), table(45, 0.42),
+                    table(20, 0.77),
+                    table(25, 0.68),
+                    table(30, 0.60),
+                    table(35, 0.54),
+                    table(40, 0.48),
+                    table(45, 0.42),
                     table(18, 0.81),
                     WorkedExample.from(Source.derived("170 kg dry matter per m3 at 25 % is 680 kg fresh"))
                             .with(DRY_MATTER_DENSITY, 170)
@@ -194,8 +204,6 @@ public final class ClampContents {
                     .gives(50, Units.PERCENT, 6)));
 
     private static WorkedExample table(double dryMatter, double tonnesPerCubicMetre) {
-        return WorkedExample.from(DAERA)
-                .with(CLAMP_DM, dryMatter)
-                .gives(tonnesPerCubicMetre, Units.T_PER_M3, 2);
+        return WorkedExample.from(DAERA).with(CLAMP_DM, dryMatter).gives(tonnesPerCubicMetre, Units.T_PER_M3, 2);
     }
 }

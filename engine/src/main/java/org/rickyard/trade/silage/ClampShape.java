@@ -53,8 +53,9 @@ public final class ClampShape {
     public static final Symbol RAMPS_USED =
             Symbol.number("ramped ends", Units.ONE).possible(Range.of(0, 2)).decimals(0);
     /** Cross-section between the walls. */
-    public static final Symbol SECTION =
-            Symbol.number("section of full height", Units.M2).possible(Range.POSITIVE).decimals(2);
+    public static final Symbol SECTION = Symbol.number("section of full height", Units.M2)
+            .possible(Range.POSITIVE)
+            .decimals(2);
     /** Length taken up by one ramp. */
     public static final Symbol RAMP_LENGTH =
             Symbol.number("ramp length", Units.M).possible(Range.NOT_NEGATIVE).decimals(2);
@@ -97,10 +98,7 @@ public final class ClampShape {
     public static final Formula SIDE_SLOPE = new Formula(
             "side-slope",
             BATTER_USED,
-            choice(
-                    Condition.is(CLAMP_KIND, WALLED),
-                    given(BATTER, constant(WALL_BATTER)),
-                    value(BATTER)),
+            choice(Condition.is(CLAMP_KIND, WALLED), given(BATTER, constant(WALL_BATTER)), value(BATTER)),
             Source.commonPractice("typed; walls without a typed batter are reckoned upright"),
             "horizontal per vertical, each side",
             List.of(WorkedExample.from(Source.derived("the typed batter stands before the default"))
@@ -123,7 +121,9 @@ public final class ClampShape {
     public static final Formula FULL_SECTION = new Formula(
             "clamp-section",
             SECTION,
-            value(FLOOR_WIDTH).times(HEIGHT).plus(value(BATTER_USED).times(value(HEIGHT).power(2))),
+            value(FLOOR_WIDTH)
+                    .times(HEIGHT)
+                    .plus(value(BATTER_USED).times(value(HEIGHT).power(2))),
             GEOMETRY,
             "walls battered alike on both sides",
             List.of(WorkedExample.from(Source.derived("12 m floor, 3 m high, batter 0.1: 36.9 m2"))
@@ -180,9 +180,10 @@ public final class ClampShape {
                                     value(CLAMP_LENGTH).times(FLOOR_WIDTH).times(HEIGHT),
                                     prismoid(HEAP_HEIGHT, -1)
                                             .onlyWhen(
-                                                    Condition.any(List.of(
-                                                            Condition.is(CLAMP_KIND, HEAP),
-                                                            Condition.is(CLAMP_KIND, FIELD_HEAP))),
+                                                    Condition.any(
+                                                            List.of(
+                                                                    Condition.is(CLAMP_KIND, HEAP),
+                                                                    Condition.is(CLAMP_KIND, FIELD_HEAP))),
                                                     "clamp kind missing (walled, earth pit, heap, field heap or"
                                                             + " measured)")))),
             PRISMOID,
@@ -208,10 +209,26 @@ public final class ClampShape {
                             .with(HEIGHT, 3)
                             .with(BATTER_USED, 0.1)
                             .gives(1308.6, Units.M3, 1),
-                    pit(Source.derived("pit 30 × 12 m at the top, 24 × 6 m floor, 3 m deep: 738.0 m3"), Units.M,
-                            24, 6, 3, 1, 738.0, Units.M3, 1),
-                    pit(Source.memory("worked example ascribed to USDA-NRCS Agriculture Handbook 590, Ponds"), Units.FT,
-                            100, 40, 12, 2, 3612, Units.YD3, 0),
+                    pit(
+                            Source.derived("pit 30 × 12 m at the top, 24 × 6 m floor, 3 m deep: 738.0 m3"),
+                            Units.M,
+                            24,
+                            6,
+                            3,
+                            1,
+                            738.0,
+                            Units.M3,
+                            1),
+                    pit(
+                            Source.memory("worked example ascribed to USDA-NRCS Agriculture Handbook 590, Ponds"),
+                            Units.FT,
+                            100,
+                            40,
+                            12,
+                            2,
+                            3612,
+                            Units.YD3,
+                            0),
                     WorkedExample.from(TEAGASC)
                             .with(CLAMP_KIND, MEASURED)
                             .with(CLAMP_LENGTH, 28)
@@ -229,7 +246,9 @@ public final class ClampShape {
     /** A clamp between walls: full section over the length without ramps, and the ramps' own wedges. */
     private static Expr walled() {
         Expr ramps = value(RAMPS_USED).times(RAMP_LENGTH);
-        Expr wedge = value(FLOOR_WIDTH).times(HEIGHT).over(number(2))
+        Expr wedge = value(FLOOR_WIDTH)
+                .times(HEIGHT)
+                .over(number(2))
                 .plus(value(BATTER_USED).times(value(HEIGHT).power(2)).over(number(3)));
         return value(SECTION)
                 .times(value(CLAMP_LENGTH).minus(ramps))
@@ -246,7 +265,9 @@ public final class ClampShape {
         Expr floor = value(CLAMP_LENGTH).times(FLOOR_WIDTH);
         Expr middle = moved(CLAMP_LENGTH, once, direction).times(moved(FLOOR_WIDTH, once, direction));
         Expr top = moved(CLAMP_LENGTH, twice, direction).times(moved(FLOOR_WIDTH, twice, direction));
-        return value(height).over(number(6)).times(floor.plus(number(4).times(middle)).plus(top));
+        return value(height)
+                .over(number(6))
+                .times(floor.plus(number(4).times(middle)).plus(top));
     }
 
     private static Expr moved(Symbol edge, Expr by, int direction) {

@@ -31,14 +31,17 @@ public final class Crop {
     public static final String DRY_MATTER = "dry matter";
 
     /** Fresh crop standing in the field. */
-    public static final Symbol STANDING_CROP_MASS =
-            Symbol.number("standing crop (fresh)", Units.T).possible(Range.POSITIVE).decimals(0);
+    public static final Symbol STANDING_CROP_MASS = Symbol.number("standing crop (fresh)", Units.T)
+            .possible(Range.POSITIVE)
+            .decimals(0);
     /** Fresh crop as it goes into the clamp. */
-    public static final Symbol ENSILED =
-            Symbol.number("crop ensiled (fresh)", Units.T).possible(Range.POSITIVE).decimals(0);
+    public static final Symbol ENSILED = Symbol.number("crop ensiled (fresh)", Units.T)
+            .possible(Range.POSITIVE)
+            .decimals(0);
     /** Dry matter of the crop. */
-    public static final Symbol CROP_DM =
-            Symbol.number("crop (dry matter)", Units.T_DM).possible(Range.POSITIVE).decimals(0);
+    public static final Symbol CROP_DM = Symbol.number("crop (dry matter)", Units.T_DM)
+            .possible(Range.POSITIVE)
+            .decimals(0);
 
     private static final Source IDENTITY =
             Source.published("Irish Independent 2019: 1.0 t at 30 % dry matter is 1.2 t at 25 %");

@@ -35,8 +35,9 @@ public final class Digging {
     public static final Symbol IN_GROUND_VOLUME =
             Symbol.number("volume in ground", Units.M3).possible(Range.POSITIVE).decimals(0);
     /** Soil once dug. */
-    public static final Symbol SPOIL =
-            Symbol.number("spoil volume (loose)", Units.M3).possible(Range.POSITIVE).decimals(0);
+    public static final Symbol SPOIL = Symbol.number("spoil volume (loose)", Units.M3)
+            .possible(Range.POSITIVE)
+            .decimals(0);
     /** Mass of the soil. */
     public static final Symbol SPOIL_TONNES =
             Symbol.number("spoil mass", Units.T).possible(Range.POSITIVE).decimals(0);
@@ -123,8 +124,9 @@ public final class Digging {
                             .with(SPOIL_TONNES, 100)
                             .with(OUTPUT, 10)
                             .gives(10, Units.H, 3),
-                    WorkedExample.from(Source.derived(
-                                    "89,600 loose yd3 at 162 loose yd3/h take 553.09 h (inputs of a published exercise)"))
+                    WorkedExample.from(
+                                    Source.derived(
+                                            "89,600 loose yd3 at 162 loose yd3/h take 553.09 h (inputs of a published exercise)"))
                             .with(OUTPUT_BASIS, LOOSE)
                             .with(SPOIL, 89600, Units.YD3)
                             .with(OUTPUT_VOLUME, 162, Units.YD3.over(Units.H))

@@ -28,8 +28,9 @@ public final class SprayRates {
     private SprayRates() {}
 
     /** Flow of one nozzle. */
-    public static final Symbol OUTPUT_PER_NOZZLE =
-            Symbol.number("nozzle output", Units.L_PER_MIN).possible(Range.POSITIVE).decimals(2);
+    public static final Symbol OUTPUT_PER_NOZZLE = Symbol.number("nozzle output", Units.L_PER_MIN)
+            .possible(Range.POSITIVE)
+            .decimals(2);
     /** Class of a water volume. */
     public static final Symbol CLASS = Symbol.text("volume class");
 

@@ -37,20 +37,24 @@ public final class TankPlan {
     public static final Symbol TANKFUL_AREA =
             Symbol.number("area per tankful", Units.HA).possible(Range.POSITIVE).decimals(2);
     /** Whole tankfuls. */
-    public static final Symbol FULL =
-            Symbol.number("full tankfuls", Units.ONE).possible(Range.NOT_NEGATIVE).decimals(0);
+    public static final Symbol FULL = Symbol.number("full tankfuls", Units.ONE)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
     /** What is left for the last, smaller load; 0 if the full ones come out even. */
     public static final Symbol PART =
             Symbol.number("part tankful", Units.L).possible(Range.NOT_NEGATIVE).decimals(0);
     /** The dose per hectare reckoned with. */
-    public static final Symbol DOSE_USED =
-            Symbol.number("dose per hectare", Units.DOSE).possible(Range.POSITIVE).decimals(3);
+    public static final Symbol DOSE_USED = Symbol.number("dose per hectare", Units.DOSE)
+            .possible(Range.POSITIVE)
+            .decimals(3);
     /** Product for the block. */
-    public static final Symbol PRODUCT_FOR_BLOCK =
-            Symbol.number("product total", Units.PRODUCT_UNIT).possible(Range.POSITIVE).decimals(2);
+    public static final Symbol PRODUCT_FOR_BLOCK = Symbol.number("product total", Units.PRODUCT_UNIT)
+            .possible(Range.POSITIVE)
+            .decimals(2);
     /** Product in each full tank. */
-    public static final Symbol PRODUCT_FULL =
-            Symbol.number("product per full tankful", Units.PRODUCT_UNIT).possible(Range.POSITIVE).decimals(2);
+    public static final Symbol PRODUCT_FULL = Symbol.number("product per full tankful", Units.PRODUCT_UNIT)
+            .possible(Range.POSITIVE)
+            .decimals(2);
     /** Product in the last, smaller load. */
     public static final Symbol PRODUCT_PART = Symbol.number("product in part tankful", Units.PRODUCT_UNIT)
             .possible(Range.NOT_NEGATIVE)
@@ -59,8 +63,8 @@ public final class TankPlan {
     public static final Symbol PACK_COUNT =
             Symbol.number("packs", Units.ONE).possible(Range.NOT_NEGATIVE).decimals(0);
 
-    private static final Source FACTSHEET = Source.published("Calculating Spray Application Information, Canadian"
-            + " provincial fact sheet (issuing body not shown)");
+    private static final Source FACTSHEET = Source.published(
+            "Calculating Spray Application Information, Canadian" + " provincial fact sheet (issuing body not shown)");
     private static final Source EXERCISE =
             Source.published("Extension calibration exercise 7b: 300 gal tank, 40 GPA, 0.5 lb/ac from 2 lb/gal");
     private static final Source BLOCK_DERIVATION = Source.derived(

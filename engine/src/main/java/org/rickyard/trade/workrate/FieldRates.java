@@ -25,11 +25,13 @@ public final class FieldRates {
     private FieldRates() {}
 
     /** Area covered per hour if nothing but work were done. */
-    public static final Symbol SPOT_RATE =
-            Symbol.number("spot work rate", Units.HA_PER_H).possible(Range.POSITIVE).decimals(2);
+    public static final Symbol SPOT_RATE = Symbol.number("spot work rate", Units.HA_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(2);
     /** The efficiency reckoned with: typed, or the typical one of the type. */
-    public static final Symbol EFFICIENCY_USED =
-            Symbol.number("field efficiency", Units.PERCENT).possible(Range.above(0, 100)).decimals(0);
+    public static final Symbol EFFICIENCY_USED = Symbol.number("field efficiency", Units.PERCENT)
+            .possible(Range.above(0, 100))
+            .decimals(0);
     /** Area covered per hour in the field, turning and filling included. */
     public static final Symbol RATE =
             Symbol.number("work rate", Units.HA_PER_H).possible(Range.POSITIVE).decimals(2);
@@ -92,9 +94,7 @@ public final class FieldRates {
     public static final Formula EFFICIENCY = new Formula(
             "field-efficiency-used",
             EFFICIENCY_USED,
-            given(
-                    FIELD_EFFICIENCY,
-                    new Expr.Lookup(TYPICAL_EFFICIENCY, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT)),
+            given(FIELD_EFFICIENCY, new Expr.Lookup(TYPICAL_EFFICIENCY, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT)),
             Source.memory("typed; otherwise the typical value of the type, ASAE D497, Table 3"),
             "goes with the full working width: it holds turning, overlap and filling already",
             List.of(WorkedExample.from(Source.memory("ASAE D497, Table 3: rotary mower typical 80 %"))

@@ -15,7 +15,8 @@ public final class Suitability {
     private static final String CHOPPED = FODDER + ", maize, wholecrop";
     private static final String ARABLE = "wheat, barley, oats, rye, triticale, cereal, corn, maize, rape, bean, pea,"
             + " linseed, potato, beet, turnip, kale, reseed, arable, stubble, fallow, cover";
-    private static final String THRESHED = "wheat, barley, oats, rye, triticale, cereal, corn, rape, bean, pea, linseed";
+    private static final String THRESHED =
+            "wheat, barley, oats, rye, triticale, cereal, corn, rape, bean, pea, linseed";
 
     /** The crops each type of machine works. */
     public static final ReferenceTable CROPS = new ReferenceTable(
@@ -32,7 +33,9 @@ public final class Suitability {
                     row("baler", FODDER + ", " + THRESHED),
                     row("field rolls", ANY),
                     row("sprayer", ANY),
-                    row("air-blast sprayer", "orchard, apple, pear, plum, cherry, vine, hop, fruit, tree, bush, currant"),
+                    row(
+                            "air-blast sprayer",
+                            "orchard, apple, pear, plum, cherry, vine, hop, fruit, tree, bush, currant"),
                     row("wiper", FODDER),
                     row("fertiliser spreader", ANY),
                     row("muck spreader", ANY),

@@ -29,7 +29,8 @@ public final class WorkTotals {
     public static final Symbol HOURS_OF_HOLDING =
             Symbol.number("holding hours", Units.H).possible(Range.POSITIVE).decimals(1);
     /** Rows of work whose hours are withheld and so are not in the total. */
-    public static final Symbol ROWS_LEFT_OUT = Symbol.number("rows left out", Units.ONE).decimals(0);
+    public static final Symbol ROWS_LEFT_OUT =
+            Symbol.number("rows left out", Units.ONE).decimals(0);
 
     private static final Source SUM = Source.derived("sum of the hours given; rows left out are counted beside it");
 

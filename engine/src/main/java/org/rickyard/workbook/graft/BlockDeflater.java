@@ -38,11 +38,13 @@ final class BlockDeflater extends OutputStream {
         this.packed = packed;
         this.level = level;
         this.ahead = threads * 2;
-        this.threads = threads <= 1 ? null : Executors.newFixedThreadPool(threads, job -> {
-            Thread thread = new Thread(job, "deflate");
-            thread.setDaemon(true);
-            return thread;
-        });
+        this.threads = threads <= 1
+                ? null
+                : Executors.newFixedThreadPool(threads, job -> {
+                    Thread thread = new Thread(job, "deflate");
+                    thread.setDaemon(true);
+                    return thread;
+                });
     }
 
     @Override
@@ -106,8 +108,8 @@ final class BlockDeflater extends OutputStream {
             byte[] out = new byte[length / 4 + 1024];
             int used = 0;
             while (true) {
-                int count = deflater.deflate(
-                        out, used, out.length - used, last ? Deflater.NO_FLUSH : Deflater.SYNC_FLUSH);
+                int count =
+                        deflater.deflate(out, used, out.length - used, last ? Deflater.NO_FLUSH : Deflater.SYNC_FLUSH);
                 used += count;
                 if (last ? deflater.finished() : used < out.length) {
                     return Arrays.copyOf(out, used);

@@ -74,18 +74,15 @@ public record CellLook(
     }
 
     public CellLook withNumberFormat(String code) {
-        return new CellLook(
-                role, code, bold, italic, fontRgb, fillRgb, border, align, wrap, vertical, size);
+        return new CellLook(role, code, bold, italic, fontRgb, fillRgb, border, align, wrap, vertical, size);
     }
 
     public CellLook withBold() {
-        return new CellLook(
-                role, numberFormat, true, italic, fontRgb, fillRgb, border, align, wrap, vertical, size);
+        return new CellLook(role, numberFormat, true, italic, fontRgb, fillRgb, border, align, wrap, vertical, size);
     }
 
     public CellLook withItalic() {
-        return new CellLook(
-                role, numberFormat, bold, true, fontRgb, fillRgb, border, align, wrap, vertical, size);
+        return new CellLook(role, numberFormat, bold, true, fontRgb, fillRgb, border, align, wrap, vertical, size);
     }
 
     public CellLook withFont(String rgb) {
@@ -97,18 +94,15 @@ public record CellLook(
     }
 
     public CellLook withBorder(Border lines) {
-        return new CellLook(
-                role, numberFormat, bold, italic, fontRgb, fillRgb, lines, align, wrap, vertical, size);
+        return new CellLook(role, numberFormat, bold, italic, fontRgb, fillRgb, lines, align, wrap, vertical, size);
     }
 
     public CellLook withAlign(Align where) {
-        return new CellLook(
-                role, numberFormat, bold, italic, fontRgb, fillRgb, border, where, wrap, vertical, size);
+        return new CellLook(role, numberFormat, bold, italic, fontRgb, fillRgb, border, where, wrap, vertical, size);
     }
 
     public CellLook withWrap() {
-        return new CellLook(
-                role, numberFormat, bold, italic, fontRgb, fillRgb, border, align, true, vertical, size);
+        return new CellLook(role, numberFormat, bold, italic, fontRgb, fillRgb, border, align, true, vertical, size);
     }
 
     public CellLook withVertical(Vertical where) {
@@ -116,8 +110,7 @@ public record CellLook(
     }
 
     public CellLook withSize(int points) {
-        return new CellLook(
-                role, numberFormat, bold, italic, fontRgb, fillRgb, border, align, wrap, vertical, points);
+        return new CellLook(role, numberFormat, bold, italic, fontRgb, fillRgb, border, align, wrap, vertical, points);
     }
 
     /** The look of the role itself: without what a single column adds. */

@@ -30,7 +30,8 @@ public final class CellText {
     }
 
     private static boolean startsEscape(String text, int at) {
-        return at + 7 <= text.length() && ESCAPE_LIKE.matcher(text).region(at, at + 7).matches();
+        return at + 7 <= text.length()
+                && ESCAPE_LIKE.matcher(text).region(at, at + 7).matches();
     }
 
     private static void letter(StringBuilder out, String text, int at) {

@@ -27,8 +27,10 @@ final class ContentTypesEdit {
             edits.set(present.get(), "ContentType", type);
             return;
         }
-        edits.append(root, "<" + root.named("Override") + " PartName=\"/" + types.markup().escaped(part)
-                + "\" ContentType=\"" + type + "\"/>");
+        edits.append(
+                root,
+                "<" + root.named("Override") + " PartName=\"/" + types.markup().escaped(part) + "\" ContentType=\""
+                        + type + "\"/>");
     }
 
     /** Sees to it that a part has this type, through its extension where that is free or says so already. */
@@ -36,8 +38,10 @@ final class ContentTypesEdit {
         String extension = part.substring(part.lastIndexOf('.') + 1);
         if (types.override(part).isEmpty() && types.defaultOf(extension).isEmpty()) {
             if (defaulted.add(extension)) {
-                edits.append(root, "<" + root.named("Default") + " Extension=\"" + extension + "\" ContentType=\""
-                        + type + "\"/>");
+                edits.append(
+                        root,
+                        "<" + root.named("Default") + " Extension=\"" + extension + "\" ContentType=\"" + type
+                                + "\"/>");
             }
         } else if (!types.of(part).filter(type::equals).isPresent()) {
             part(part, type);

@@ -251,10 +251,11 @@ public final class Graft {
         if (plan.ownsName().test(name)) {
             return true;
         }
-        boolean onOurs = plan.replaced().keySet().stream().anyMatch(sheet -> Integer.valueOf(sheet.position())
-                .equals(name.localSheetId()));
+        boolean onOurs = plan.replaced().keySet().stream()
+                .anyMatch(sheet -> Integer.valueOf(sheet.position()).equals(name.localSheetId()));
         return onOurs
-                && ourNames.stream().anyMatch(our -> name.localSheetId().equals(our.localSheetId())
-                        && name.name().equalsIgnoreCase(our.name()));
+                && ourNames.stream()
+                        .anyMatch(our -> name.localSheetId().equals(our.localSheetId())
+                                && name.name().equalsIgnoreCase(our.name()));
     }
 }

@@ -23,8 +23,13 @@ final class NewRelationships {
 
     NewRelationships add(String type, String part) {
         count++;
-        links.append("<Relationship Id=\"rId").append(count).append("\" Type=\"").append(type)
-                .append("\" Target=\"").append(CellText.escaped(PartNames.relative(from, part))).append("\"/>");
+        links.append("<Relationship Id=\"rId")
+                .append(count)
+                .append("\" Type=\"")
+                .append(type)
+                .append("\" Target=\"")
+                .append(CellText.escaped(PartNames.relative(from, part)))
+                .append("\"/>");
         return this;
     }
 

@@ -68,7 +68,9 @@ final class OldSheetParts {
                 String from = key.substring(0, folder) + key.substring(folder + 6, key.length() - 5);
                 for (Relationship link : source.relationships(from)) {
                     if (!link.external()) {
-                        referrers.computeIfAbsent(PartNames.key(link.target()), any -> new HashSet<>()).add(from);
+                        referrers
+                                .computeIfAbsent(PartNames.key(link.target()), any -> new HashSet<>())
+                                .add(from);
                     }
                 }
             }

@@ -33,7 +33,8 @@ final class PartAllocator {
     List<String> fresh(List<String> stems, String ending) {
         for (int number = 1; ; number++) {
             int current = number;
-            List<String> names = stems.stream().map(stem -> stem + current + ending).toList();
+            List<String> names =
+                    stems.stream().map(stem -> stem + current + ending).toList();
             if (names.stream().allMatch(this::free)) {
                 names.forEach(name -> taken.add(PartNames.key(name)));
                 return names;
@@ -42,7 +43,6 @@ final class PartAllocator {
     }
 
     private boolean free(String name) {
-        return !taken.contains(PartNames.key(name))
-                && !taken.contains(PartNames.key(PartNames.relationshipsOf(name)));
+        return !taken.contains(PartNames.key(name)) && !taken.contains(PartNames.key(PartNames.relationshipsOf(name)));
     }
 }

@@ -30,7 +30,9 @@ final class RelationshipsEdit {
             if (id.matches("rid[0-9]{1,8}")) {
                 next = Math.max(next, Integer.parseInt(id.substring(3)) + 1);
             }
-            absolute |= link.value("Target").filter(target -> target.startsWith("/")).isPresent();
+            absolute |= link.value("Target")
+                    .filter(target -> target.startsWith("/"))
+                    .isPresent();
         }
     }
 
@@ -41,8 +43,10 @@ final class RelationshipsEdit {
         }
         String id = "rId" + next;
         String target = markup.escaped(absolute ? "/" + part : PartNames.relative(from, part));
-        edits.append(root, "<" + root.named("Relationship") + " Id=\"" + id + "\" Type=\"" + type + "\" Target=\""
-                + target + "\"/>");
+        edits.append(
+                root,
+                "<" + root.named("Relationship") + " Id=\"" + id + "\" Type=\"" + type + "\" Target=\"" + target
+                        + "\"/>");
         return id;
     }
 
@@ -50,7 +54,8 @@ final class RelationshipsEdit {
     void removed(String part) {
         List<MarkupElement> links = root.children("Relationship");
         for (MarkupElement link : links) {
-            boolean external = link.value("TargetMode").filter("External"::equals).isPresent();
+            boolean external =
+                    link.value("TargetMode").filter("External"::equals).isPresent();
             String target = PartNames.resolve(from, link.value("Target").orElse(""));
             if (!external && PartNames.key(target).equals(PartNames.key(part))) {
                 edits.remove(link);

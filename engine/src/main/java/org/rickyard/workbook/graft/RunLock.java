@@ -37,7 +37,8 @@ final class RunLock implements Closeable {
             FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             if (!locked(channel)) {
                 channel.close();
-                throw new OutputException(Reason.ALREADY_RUNNING, target.getFileName().toString());
+                throw new OutputException(
+                        Reason.ALREADY_RUNNING, target.getFileName().toString());
             }
             if (isStill(file, channel)) {
                 return new RunLock(file, channel);

@@ -79,7 +79,8 @@ public final class SafeReplacement implements Closeable {
         }
         Path absolute = file.toAbsolutePath().normalize();
         if (Files.isSymbolicLink(absolute)) {
-            Path goal = absolute.resolveSibling(Files.readSymbolicLink(absolute)).normalize();
+            Path goal =
+                    absolute.resolveSibling(Files.readSymbolicLink(absolute)).normalize();
             return goal.getParent().toRealPath().resolve(goal.getFileName());
         }
         return absolute.getParent().toRealPath().resolve(absolute.getFileName());
@@ -150,7 +151,8 @@ public final class SafeReplacement implements Closeable {
         boolean there = Files.exists(target);
         boolean same = before == null ? !there : there && before.equals(FileFingerprint.of(target));
         if (!same) {
-            throw new OutputException(Reason.CHANGED_MEANWHILE, target.getFileName().toString());
+            throw new OutputException(
+                    Reason.CHANGED_MEANWHILE, target.getFileName().toString());
         }
     }
 

@@ -8,13 +8,38 @@ import org.rickyard.workbook.open.MarkupElement;
 enum SchemaOrder {
     /** Of the workbook part (ECMA-376 part 1, CT_Workbook). */
     WORKBOOK(List.of(
-            "fileVersion", "fileSharing", "workbookPr", "workbookProtection", "bookViews", "sheets", "functionGroups",
-            "externalReferences", "definedNames", "calcPr", "oleSize", "customWorkbookViews", "pivotCaches",
-            "smartTagPr", "smartTagTypes", "webPublishing", "fileRecoveryPr", "webPublishObjects", "extLst")),
+            "fileVersion",
+            "fileSharing",
+            "workbookPr",
+            "workbookProtection",
+            "bookViews",
+            "sheets",
+            "functionGroups",
+            "externalReferences",
+            "definedNames",
+            "calcPr",
+            "oleSize",
+            "customWorkbookViews",
+            "pivotCaches",
+            "smartTagPr",
+            "smartTagTypes",
+            "webPublishing",
+            "fileRecoveryPr",
+            "webPublishObjects",
+            "extLst")),
     /** Of the styles (ECMA-376 part 1, CT_Stylesheet). */
     STYLES(List.of(
-            "numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cellXfs", "cellStyles", "dxfs", "tableStyles",
-            "colors", "extLst"));
+            "numFmts",
+            "fonts",
+            "fills",
+            "borders",
+            "cellStyleXfs",
+            "cellXfs",
+            "cellStyles",
+            "dxfs",
+            "tableStyles",
+            "colors",
+            "extLst"));
 
     private final List<String> order;
 

@@ -45,7 +45,8 @@ final class StateItem {
         changes.write(item, state);
         changes.write(properties, properties(namespace).getBytes(StandardCharsets.UTF_8));
         String holder = PartNames.relationshipsOf(item);
-        changes.write(holder, NewRelationships.of(item).add(PROPERTIES, properties).bytes());
+        changes.write(
+                holder, NewRelationships.of(item).add(PROPERTIES, properties).bytes());
         types.byExtension(item, "application/xml");
         types.part(properties, PROPERTIES_TYPE);
         types.byExtension(holder, NewRelationships.TYPE);

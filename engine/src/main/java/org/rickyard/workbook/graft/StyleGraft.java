@@ -25,17 +25,14 @@ public final class StyleGraft {
     private static final int FIRST_OWN_NUMBER_FORMAT = 164;
 
     /** The number formats whose codes are the same in every language (ECMA-376 part 1, 18.8.30). */
-    private static final Map<String, Integer> BUILT_IN = Map.of(
-            "General", 0, "0", 1, "0.00", 2, "#,##0", 3, "#,##0.00", 4, "0%", 9, "0.00%", 10, "@", 49);
+    private static final Map<String, Integer> BUILT_IN =
+            Map.of("General", 0, "0", 1, "0.00", 2, "#,##0", 3, "#,##0.00", 4, "0%", 9, "0.00%", 10, "@", 49);
 
     private static final String EMPTY = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n"
             + "<styleSheet xmlns=\"" + Namespaces.MAIN + "\"></styleSheet>";
 
     private static final Tag DEFAULT_FONT = Tag.of("font")
-            .holding(
-                    Tag.of("sz", "val", "11"),
-                    Tag.of("name", "val", "Calibri"),
-                    Tag.of("family", "val", "2"));
+            .holding(Tag.of("sz", "val", "11"), Tag.of("name", "val", "Calibri"), Tag.of("family", "val", "2"));
 
     private final String workbook;
     private final Markup markup;
@@ -64,11 +61,15 @@ public final class StyleGraft {
         borders = new StyleTable(markup, "borders", "border", lined);
         styleFormats = new StyleTable(markup, "cellStyleXfs", "xf", plain);
         cellFormats = new StyleTable(
-                markup, "cellXfs", "xf", Tag.of("xf", "numFmtId", "0", "fontId", "0", "fillId", "0", "borderId", "0",
-                        "xfId", "0"));
+                markup,
+                "cellXfs",
+                "xf",
+                Tag.of("xf", "numFmtId", "0", "fontId", "0", "fillId", "0", "borderId", "0", "xfId", "0"));
         styles = new StyleTable(
-                markup, "cellStyles", "cellStyle", Tag.of("cellStyle", "name", "Normal", "xfId", "0", "builtinId",
-                        "0"));
+                markup,
+                "cellStyles",
+                "cellStyle",
+                Tag.of("cellStyle", "name", "Normal", "xfId", "0", "builtinId", "0"));
         clientFont = fonts.rows().get(0);
         for (CellLook look : looks) {
             if (!indices.containsKey(look)) {
@@ -127,9 +128,8 @@ public final class StyleGraft {
         attributes.addAll(List.of("xfId", Integer.toString(role(look))));
         attributes.addAll(List.of("applyNumberFormat", "1", "applyFont", "1", "applyFill", "1", "applyBorder", "1"));
         Tag alignment = alignment(look);
-        Tag format = alignment == null
-                ? Tag.of("xf", attributes.toArray(String[]::new))
-                : aligned(attributes, alignment);
+        Tag format =
+                alignment == null ? Tag.of("xf", attributes.toArray(String[]::new)) : aligned(attributes, alignment);
         int index = cellFormats.indexOf(format);
         if (cellFormats.rows().size() > MOST_FORMATS) {
             String detail = "more than 64,000 cell formats; unused ones can be cleared away";
@@ -169,7 +169,9 @@ public final class StyleGraft {
                 return row;
             }
             int row = number(present.get(), "xfId");
-            if (row >= 0 && row < styleFormats.rows().size() && styleFormats.rows().get(row).equals(format)) {
+            if (row >= 0
+                    && row < styleFormats.rows().size()
+                    && styleFormats.rows().get(row).equals(format)) {
                 roles.put(look.role(), row);
                 return row;
             }
@@ -179,7 +181,8 @@ public final class StyleGraft {
     private Optional<Tag> style(String name) {
         String wanted = name.toLowerCase(Locale.ROOT);
         return styles.rows().stream()
-                .filter(style -> wanted.equals(style.attributes().getOrDefault("name", "").toLowerCase(Locale.ROOT)))
+                .filter(style -> wanted.equals(
+                        style.attributes().getOrDefault("name", "").toLowerCase(Locale.ROOT)))
                 .findFirst();
     }
 
@@ -226,7 +229,9 @@ public final class StyleGraft {
     }
 
     private Optional<Tag> clientPart(String part) {
-        return clientFont.children().stream().filter(tag -> tag.name().equals(part)).findFirst();
+        return clientFont.children().stream()
+                .filter(tag -> tag.name().equals(part))
+                .findFirst();
     }
 
     /** Some programs write RRGGBB where AARRGGBB is asked for; such a colour is not spread further. */
@@ -273,9 +278,8 @@ public final class StyleGraft {
     }
 
     private static Tag alignment(CellLook look) {
-        boolean plain = look.align() == CellLook.Align.GENERAL
-                && look.vertical() == CellLook.Vertical.BOTTOM
-                && !look.wrap();
+        boolean plain =
+                look.align() == CellLook.Align.GENERAL && look.vertical() == CellLook.Vertical.BOTTOM && !look.wrap();
         if (plain) {
             return null;
         }

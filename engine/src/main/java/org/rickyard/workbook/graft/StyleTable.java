@@ -16,8 +16,8 @@ final class StyleTable {
      * Stems of the extensions that today's spreadsheet programs understand: of alternative content they take the
      * first choice that asks for nothing else.
      */
-    private static final Set<String> UNDERSTOOD = Set.of(
-            "http://schemas.microsoft.com/office/spreadsheetml/", "http://schemas.microsoft.com/office/excel/");
+    private static final Set<String> UNDERSTOOD =
+            Set.of("http://schemas.microsoft.com/office/spreadsheetml/", "http://schemas.microsoft.com/office/excel/");
 
     private final String name;
     private final MarkupElement root;
@@ -58,7 +58,10 @@ final class StyleTable {
     private void branch(MarkupElement alternatives, String row) {
         for (MarkupElement choice : alternatives.children()) {
             boolean fallback = choice.localName().equals("Fallback");
-            if (fallback || choice.value("Requires").filter(needs -> understood(choice, needs)).isPresent()) {
+            if (fallback
+                    || choice.value("Requires")
+                            .filter(needs -> understood(choice, needs))
+                            .isPresent()) {
                 collect(choice, row);
                 return;
             }

@@ -37,9 +37,8 @@ record Tag(String name, Map<String, String> attributes, List<Tag> children) {
                 .filter(attribute -> !attribute.name().startsWith("xmlns"))
                 .forEach(attribute -> map.put(attribute.name(), attribute.value()));
         List<Tag> inner = element.children().stream().map(Tag::of).toList();
-        String name = element.prefix().isEmpty() || element.is(element.localName())
-                ? element.localName()
-                : element.name();
+        String name =
+                element.prefix().isEmpty() || element.is(element.localName()) ? element.localName() : element.name();
         return new Tag(name, map, inner);
     }
 
@@ -53,8 +52,11 @@ record Tag(String name, Map<String, String> attributes, List<Tag> children) {
     private void write(StringBuilder out, MarkupElement like, Markup markup) {
         String tag = like.named(name);
         out.append('<').append(tag);
-        attributes.forEach((key, value) ->
-                out.append(' ').append(key).append("=\"").append(markup.escaped(value)).append('"'));
+        attributes.forEach((key, value) -> out.append(' ')
+                .append(key)
+                .append("=\"")
+                .append(markup.escaped(value))
+                .append('"'));
         if (children.isEmpty()) {
             out.append("/>");
             return;

@@ -36,8 +36,10 @@ final class WorkbookEdit {
         Optional<String> bound = sheets.prefixOf(Namespaces.RELATIONSHIPS);
         String prefix = bound.orElse("rel");
         String declared = bound.isPresent() ? "" : " xmlns:rel=\"" + Namespaces.RELATIONSHIPS + "\"";
-        edits.append(sheets, "<" + sheets.named("sheet") + declared + " name=\"" + markup.escaped(name)
-                + "\" sheetId=\"" + sheetId + "\" " + prefix + ":id=\"" + relationshipId + "\"/>");
+        edits.append(
+                sheets,
+                "<" + sheets.named("sheet") + declared + " name=\"" + markup.escaped(name) + "\" sheetId=\"" + sheetId
+                        + "\" " + prefix + ":id=\"" + relationshipId + "\"/>");
     }
 
     /**

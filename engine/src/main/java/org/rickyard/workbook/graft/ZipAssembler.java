@@ -10,9 +10,9 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.compress.archivers.zip.UnicodePathExtraField;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipExtraField;
-import org.apache.commons.compress.archivers.zip.UnicodePathExtraField;
 import org.rickyard.workbook.open.BookPackage;
 
 /**
@@ -37,8 +37,20 @@ final class ZipAssembler implements Closeable {
     private static final long LIMIT = 0xFFFF_FFFFL;
 
     private record Header(
-            int madeBy, int needed, int flags, int method, int time, long crc, long packed, long size,
-            byte[] name, byte[] extra, byte[] comment, int internal, long external, long offset) {}
+            int madeBy,
+            int needed,
+            int flags,
+            int method,
+            int time,
+            long crc,
+            long packed,
+            long size,
+            byte[] name,
+            byte[] extra,
+            byte[] comment,
+            int internal,
+            long external,
+            long offset) {}
 
     private final FileChannel channel;
     private final List<Header> headers = new ArrayList<>();
@@ -53,11 +65,20 @@ final class ZipAssembler implements Closeable {
         ZipExtraField path = entry.getExtraField(UnicodePathExtraField.UPATH_ID);
         String comment = entry.getComment();
         Header header = new Header(
-                entry.getVersionMadeBy(), needed(entry), entry.getRawFlag() & ~HAS_DESCRIPTOR, entry.getMethod(),
-                source.dosTime(entry), entry.getCrc(), entry.getCompressedSize(), entry.getSize(),
-                entry.getRawName(), path == null ? new byte[0] : field(path),
+                entry.getVersionMadeBy(),
+                needed(entry),
+                entry.getRawFlag() & ~HAS_DESCRIPTOR,
+                entry.getMethod(),
+                source.dosTime(entry),
+                entry.getCrc(),
+                entry.getCompressedSize(),
+                entry.getSize(),
+                entry.getRawName(),
+                path == null ? new byte[0] : field(path),
                 comment == null ? new byte[0] : comment.getBytes(StandardCharsets.UTF_8),
-                entry.getInternalAttributes(), entry.getExternalAttributes(), channel.position());
+                entry.getInternalAttributes(),
+                entry.getExternalAttributes(),
+                channel.position());
         writeLocal(header);
         headers.add(header);
         long left = header.packed();
@@ -82,7 +103,9 @@ final class ZipAssembler implements Closeable {
     private static byte[] field(ZipExtraField field) {
         byte[] data = field.getCentralDirectoryData();
         ByteBuffer out = ByteBuffer.allocate(data.length + 4).order(ByteOrder.LITTLE_ENDIAN);
-        out.putShort((short) field.getHeaderId().getValue()).putShort((short) data.length).put(data);
+        out.putShort((short) field.getHeaderId().getValue())
+                .putShort((short) data.length)
+                .put(data);
         return out.array();
     }
 
@@ -100,8 +123,7 @@ final class ZipAssembler implements Closeable {
             if (deflater.size() > LIMIT || deflater.packedSize() > LIMIT) {
                 throw new OutputException(OutputException.Reason.TOO_LARGE, name);
             }
-            headers.add(ours(
-                    bytes, flags, deflater.checksum(), deflater.packedSize(), deflater.size(), offset));
+            headers.add(ours(bytes, flags, deflater.checksum(), deflater.packedSize(), deflater.size(), offset));
         }
         long end = channel.position();
         channel.position(offset);

@@ -262,7 +262,8 @@ public final class BookPackage implements PartSource, Closeable {
         List<Relationship> links = new ArrayList<>();
         if (exists(holder)) {
             for (MarkupElement link : markup(holder).root().children("Relationship")) {
-                boolean external = link.value("TargetMode").filter("External"::equals).isPresent();
+                boolean external =
+                        link.value("TargetMode").filter("External"::equals).isPresent();
                 String target = link.value("Target").orElse("");
                 String type = link.value("Type").orElse("");
                 String resolved = external ? target : existing(PartNames.resolve(part, target));
@@ -297,7 +298,9 @@ public final class BookPackage implements PartSource, Closeable {
             boolean item = link.is("customXml") && !link.external() && exists(link.target());
             if (item && seen.add(link.target())) {
                 try (InputStream in = open(link.target())) {
-                    if (CustomXmlRoot.namespaceOf(in).filter(rootNamespace::equals).isPresent()) {
+                    if (CustomXmlRoot.namespaceOf(in)
+                            .filter(rootNamespace::equals)
+                            .isPresent()) {
                         return Optional.of(link.target());
                     }
                 }

@@ -67,7 +67,9 @@ public final class Markup {
         }
         try {
             Charset charset = Charset.forName(declared.group(1));
-            if (!charset.canEncode() || charset.name().startsWith("UTF-16") || charset.name().startsWith("UTF-32")) {
+            if (!charset.canEncode()
+                    || charset.name().startsWith("UTF-16")
+                    || charset.name().startsWith("UTF-32")) {
                 throw new MalformedMarkupException("it is not in the encoding " + declared.group(1) + " it declares");
             }
             return charset;

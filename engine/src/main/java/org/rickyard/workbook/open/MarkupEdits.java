@@ -69,7 +69,8 @@ public final class MarkupEdits {
             out.append(markup.text(), done, edit.from()).append(edit.text());
             done = edit.to();
         }
-        return markup.encode(out.append(markup.text(), done, markup.text().length()).toString());
+        return markup.encode(
+                out.append(markup.text(), done, markup.text().length()).toString());
     }
 
     private static Edit appending(MarkupElement parent, String children) {

@@ -43,7 +43,8 @@ public final class MarkupElement {
         for (Attribute attribute : attributes) {
             if (attribute.name().equals("xmlns") || attribute.name().startsWith("xmlns:")) {
                 found = found == null ? new LinkedHashMap<>() : found;
-                found.put(attribute.name().equals("xmlns") ? "" : attribute.name().substring(6), attribute.value());
+                found.put(
+                        attribute.name().equals("xmlns") ? "" : attribute.name().substring(6), attribute.value());
             }
         }
         this.declared = found == null ? Map.of() : found;
@@ -152,7 +153,9 @@ public final class MarkupElement {
 
     /** An attribute without prefix. */
     public Optional<Attribute> attribute(String name) {
-        return attributes.stream().filter(attribute -> attribute.name().equals(name)).findFirst();
+        return attributes.stream()
+                .filter(attribute -> attribute.name().equals(name))
+                .findFirst();
     }
 
     /** The value of an attribute without prefix. */
@@ -175,7 +178,9 @@ public final class MarkupElement {
 
     /** Whether a yes/no attribute says yes. */
     public boolean flag(String name) {
-        return value(name).map(String::strip).filter(v -> v.equals("1") || v.equals("true") || v.equals("on"))
+        return value(name)
+                .map(String::strip)
+                .filter(v -> v.equals("1") || v.equals("true") || v.equals("on"))
                 .isPresent();
     }
 

@@ -25,7 +25,9 @@ final class WorkbookPart {
         if (!root.localName().equals("workbook") || !root.namespace().equals(Namespaces.MAIN)) {
             throw RefusedException.damaged(workbook, part, "it is not a workbook");
         }
-        boolean locked = root.child("workbookProtection").filter(p -> p.flag("lockStructure")).isPresent();
+        boolean locked = root.child("workbookProtection")
+                .filter(p -> p.flag("lockStructure"))
+                .isPresent();
         if (locked) {
             throw new RefusedException(Reason.LOCKED_STRUCTURE, workbook);
         }
@@ -39,7 +41,8 @@ final class WorkbookPart {
         Map<String, Relationship> byId = new HashMap<>();
         links.forEach(link -> byId.put(link.id(), link));
         List<SheetRef> sheets = new ArrayList<>();
-        List<MarkupElement> listed = root.child("sheets").map(s -> s.children("sheet")).orElse(List.of());
+        List<MarkupElement> listed =
+                root.child("sheets").map(s -> s.children("sheet")).orElse(List.of());
         for (MarkupElement sheet : listed) {
             String name = sheet.value("name").orElse("");
             String state = sheet.value("state").orElse("visible");

@@ -50,7 +50,10 @@ final class AboutSheet {
         for (Place place : plan.lists().places()) {
             page.line()
                     .text(Looks.NAME, place.list().name())
-                    .linkTo(new CellAddress(place.sheet(), place.headerRow(), place.columns().get(0).sheetColumn()))
+                    .linkTo(new CellAddress(
+                            place.sheet(),
+                            place.headerRow(),
+                            place.columns().get(0).sheetColumn()))
                     .text(Looks.TEXT, "rows " + (place.firstRow() + 1) + " to " + (place.lastRow() + 1))
                     .text(Looks.TEXT, columns(place));
         }
@@ -76,7 +79,9 @@ final class AboutSheet {
                 ", ",
                 place.columns().stream()
                         .map(column -> column.column().name()
-                                + column.unit().map(unit -> unit.symbol().isEmpty() ? "" : " (" + unit + ")").orElse("")
+                                + column.unit()
+                                        .map(unit -> unit.symbol().isEmpty() ? "" : " (" + unit + ")")
+                                        .orElse("")
                                 + (column.assumed() ? " unit assumed" : ""))
                         .toList());
     }

@@ -1,11 +1,9 @@
 package org.rickyard.workbook.write;
 
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.rickyard.audit.BasisPlaces;
 import org.rickyard.formula.Checked;
 import org.rickyard.formula.Constant;
@@ -20,7 +18,6 @@ import org.rickyard.quantity.Ratio;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Catalogue;
-import org.rickyard.trade.workrate.Suitability;
 
 /** Basis: the constants, conversions, reference tables and formulas all results rest on, with their sources. */
 final class BasisSheet implements BasisPlaces {
@@ -47,7 +44,7 @@ final class BasisSheet implements BasisPlaces {
     private final List<Constant> constants = WorkPlan.constants();
     private final Map<Constant, Integer> constantRows = new HashMap<>();
     private final Map<ReferenceTable, Integer> tableRows = new HashMap<>();
-    private final Set<ReferenceTable> tables = new LinkedHashSet<>();
+    private final List<ReferenceTable> tables = Catalogue.tables();
 
     /** Lays the sheet out; the places do not depend on the data. */
     BasisSheet(String sheet) {
@@ -55,10 +52,6 @@ final class BasisSheet implements BasisPlaces {
         for (int i = 0; i < constants.size(); i++) {
             constantRows.put(constants.get(i), FIRST_CONSTANT + i);
         }
-        for (Formula formula : Catalogue.all()) {
-            tables.addAll(formula.tables());
-        }
-        tables.add(Suitability.CROPS);
         int row = FIRST_CONSTANT + constants.size() + 1 + 2 + CONVERSIONS.size() + 1 + 1;
         for (ReferenceTable table : tables) {
             tableRows.put(table, row + 2);
@@ -139,19 +132,23 @@ final class BasisSheet implements BasisPlaces {
             Scaling scaling = Scaling.between(overruled.get().unit(), constant.unit(), Ratio.ONE);
             line.formula(
                     Looks.CONSTANT,
-                    "IF(ISNUMBER(" + cell + ")," + cell + scaling.cell() + ","
-                            + Numbers.exact(constant.value()) + ")",
+                    "IF(ISNUMBER(" + cell + ")," + cell + scaling.cell() + "," + Numbers.exact(constant.value()) + ")",
                     inForce.value(constant));
         } else {
             line.number(Looks.CONSTANT, constant.value());
         }
         String unit = constant.unit().symbol();
-        line.text(Looks.UNIT, unit.isEmpty() ? "-" : unit).text(Looks.TEXT_WRAPPED, constant.source().toString());
+        line.text(Looks.UNIT, unit.isEmpty() ? "-" : unit)
+                .text(Looks.TEXT_WRAPPED, constant.source().toString());
         overruled.ifPresent(found -> line.linkTo(found.cell()));
     }
 
     private void table(PlainSheet basis, ReferenceTable table) {
-        basis.line().text(Looks.HEADING, table.name()).skip().skip().text(Looks.TEXT_WRAPPED, table.source().toString());
+        basis.line()
+                .text(Looks.HEADING, table.name())
+                .skip()
+                .skip()
+                .text(Looks.TEXT_WRAPPED, table.source().toString());
         head(basis, label(table.keyName(), table.keyUnit()), label(table.valueName(), table.valueUnit()));
         if (basis.next() != tableRows.get(table)) {
             throw new IllegalStateException("Basis is laid out otherwise than it is written: " + table.name());

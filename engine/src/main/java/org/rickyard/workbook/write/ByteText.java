@@ -150,8 +150,7 @@ final class ByteText {
         }
         boolean loneHigh = Character.isHighSurrogate(c)
                 && (at + 1 >= text.length() || !Character.isLowSurrogate(text.charAt(at + 1)));
-        boolean loneLow =
-                Character.isLowSurrogate(c) && (at == 0 || !Character.isHighSurrogate(text.charAt(at - 1)));
+        boolean loneLow = Character.isLowSurrogate(c) && (at == 0 || !Character.isHighSurrogate(text.charAt(at - 1)));
         return loneHigh || loneLow ? "\uFFFD" : null;
     }
 

@@ -23,7 +23,8 @@ final class Looks {
     private static final String WHITE = "FFFFFF";
     private static final String LINE_GREEN = "3D5A45";
 
-    static final CellLook TITLE = CellLook.of("Rickyard title").withBold().withSize(14).withFont(INK);
+    static final CellLook TITLE =
+            CellLook.of("Rickyard title").withBold().withSize(14).withFont(INK);
     static final CellLook CHECK = CellLook.of("Rickyard check").withBold().withFont(EARTH);
     static final CellLook CAUTION = CellLook.of("Rickyard caution").withFont(WARNING);
     static final CellLook CAUTION_WRAPPED = CAUTION.withWrap().withVertical(Vertical.TOP);
@@ -47,26 +48,51 @@ final class Looks {
             .withSize(8)
             .withWrap()
             .withVertical(Vertical.TOP);
-    static final CellLook TOTAL = CellLook.of("Rickyard total").withBold().withFont(INK).withBorder(Border.BOTTOM);
+    static final CellLook TOTAL =
+            CellLook.of("Rickyard total").withBold().withFont(INK).withBorder(Border.BOTTOM);
     static final CellLook NAME = CellLook.of("Rickyard name").withFont(INK).withBorder(Border.THIN);
-    static final CellLook KEY =
-            CellLook.of("Rickyard key").withFont("7A7A7A").withBorder(Border.THIN).withNumberFormat("0");
+    static final CellLook KEY = CellLook.of("Rickyard key")
+            .withFont("7A7A7A")
+            .withBorder(Border.THIN)
+            .withNumberFormat("0");
     static final CellLook INPUT =
             CellLook.of("Rickyard input").withFont(LINK_BLUE).withFill(STRAW).withBorder(Border.THIN);
     static final CellLook STEP = CellLook.of("Rickyard step").withFont(INK).withBorder(Border.THIN);
-    static final CellLook RESULT =
-            CellLook.of("Rickyard result").withBold().withFont(INK).withFill(GRASS).withBorder(Border.THIN);
-    static final CellLook SENTENCE = CellLook.of("Rickyard sentence").withFont(EARTH).withBorder(Border.THIN);
+    static final CellLook RESULT = CellLook.of("Rickyard result")
+            .withBold()
+            .withFont(INK)
+            .withFill(GRASS)
+            .withBorder(Border.THIN);
+    static final CellLook SENTENCE =
+            CellLook.of("Rickyard sentence").withFont(EARTH).withBorder(Border.THIN);
     static final CellLook TEXT = CellLook.of("Rickyard text").withFont(INK).withVertical(Vertical.TOP);
     static final CellLook TEXT_WRAPPED = TEXT.withWrap();
-    static final CellLook HEADING = CellLook.of("Rickyard heading").withBold().withSize(11).withFont(LINE_GREEN);
+    static final CellLook HEADING =
+            CellLook.of("Rickyard heading").withBold().withSize(11).withFont(LINE_GREEN);
     static final CellLook CONSTANT =
             CellLook.of("Rickyard constant").withFont(EARTH).withFill(STRAW).withBorder(Border.THIN);
     static final CellLook LINK = CellLook.of("Rickyard link").withFont(LINK_BLUE);
 
     private static final List<CellLook> PLAIN = List.of(
-            TITLE, CHECK, CAUTION, CAUTION_WRAPPED, LABEL, UNIT, WORDS, TOTAL, NAME, KEY, SENTENCE, TEXT, TEXT_WRAPPED,
-            HEADING, LINK, INPUT, STEP, RESULT, CONSTANT);
+            TITLE,
+            CHECK,
+            CAUTION,
+            CAUTION_WRAPPED,
+            LABEL,
+            UNIT,
+            WORDS,
+            TOTAL,
+            NAME,
+            KEY,
+            SENTENCE,
+            TEXT,
+            TEXT_WRAPPED,
+            HEADING,
+            LINK,
+            INPUT,
+            STEP,
+            RESULT,
+            CONSTANT);
 
     /** A look with so many decimals shown. */
     static CellLook decimals(CellLook look, int decimals) {

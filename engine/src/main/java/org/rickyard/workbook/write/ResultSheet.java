@@ -38,8 +38,7 @@ final class ResultSheet extends OurSheet {
     private final String masterCheck;
     private final String masterCheckValue;
 
-    ResultSheet(
-            ResultTable table, GridNames names, Looks.Numbers looks, String masterCheck, String masterCheckValue) {
+    ResultSheet(ResultTable table, GridNames names, Looks.Numbers looks, String masterCheck, String masterCheckValue) {
         this.table = table;
         this.spec = table.spec();
         this.looks = looks;
@@ -91,7 +90,9 @@ final class ResultSheet extends OurSheet {
                             ? 48
                             : column instanceof TableColumn.Name || column instanceof TableColumn.Word
                                     ? 16
-                                    : column instanceof TableColumn.Key || column instanceof TableColumn.Joined ? 9 : 13);
+                                    : column instanceof TableColumn.Key || column instanceof TableColumn.Joined
+                                            ? 9
+                                            : 13);
         }
         return widths;
     }

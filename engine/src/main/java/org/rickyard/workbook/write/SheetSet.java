@@ -103,20 +103,22 @@ public final class SheetSet {
             String id = entry.getKey();
             String name = entry.getValue();
             switch (id) {
-                case SUMMARY -> sheets.add(new Sheet(
-                        id, name, SummarySheet.build(looks, plan, places, findings, check, verdict), List.of(), 2));
-                case BASIS -> sheets.add(
-                        new Sheet(id, name, basis.build(looks, plan.constantsInForce()), List.of(), 1));
-                case TRAIL -> sheets.add(new Sheet(
-                        id,
-                        name,
-                        new TrailSheet(plan, results, places, looks, check, verdict, mostTrailRows),
-                        List.of(),
-                        3));
-                case CHECKS -> sheets.add(
-                        new Sheet(id, name, checks.build(looks, plan, places, findings), List.of(), 2));
-                case ABOUT -> sheets.add(
-                        new Sheet(id, name, AboutSheet.build(looks, plan, places, version), List.of(), 0));
+                case SUMMARY ->
+                    sheets.add(new Sheet(
+                            id, name, SummarySheet.build(looks, plan, places, findings, check, verdict), List.of(), 2));
+                case BASIS ->
+                    sheets.add(new Sheet(id, name, basis.build(looks, plan.constantsInForce()), List.of(), 1));
+                case TRAIL ->
+                    sheets.add(new Sheet(
+                            id,
+                            name,
+                            new TrailSheet(plan, results, places, looks, check, verdict, mostTrailRows),
+                            List.of(),
+                            3));
+                case CHECKS ->
+                    sheets.add(new Sheet(id, name, checks.build(looks, plan, places, findings), List.of(), 2));
+                case ABOUT ->
+                    sheets.add(new Sheet(id, name, AboutSheet.build(looks, plan, places, version), List.of(), 0));
                 default -> {
                     ResultTable table = plan.table(id);
                     ResultSheet sheet =

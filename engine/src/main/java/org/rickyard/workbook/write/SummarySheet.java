@@ -10,9 +10,9 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
+import org.rickyard.plan.Headlines;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.Headlines;
 import org.rickyard.plan.TableColumn;
 import org.rickyard.plan.TableSpec;
 import org.rickyard.plan.WorkPlan;
@@ -123,9 +123,7 @@ final class SummarySheet {
         CellAddress cell = places.cell(table.spec(), formula.result(), row);
         Values values = table.of(formula.result());
         Symbol symbol = formula.result();
-        PlainSheet.Line line = page.line()
-                .text(Looks.NAME, headline.about())
-                .text(Looks.NAME, symbol.name());
+        PlainSheet.Line line = page.line().text(Looks.NAME, headline.about()).text(Looks.NAME, symbol.name());
         var look = Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals()));
         if (values.has(row) && !values.words()) {
             line.formula(look, cell.absolute(), values.number(row));
@@ -134,7 +132,10 @@ final class SummarySheet {
         }
         line.text(Looks.UNIT, table.unit(symbol, row).isEmpty() ? "-" : table.unit(symbol, row));
         CellAddress status = places.cell(table.spec(), TableSpec.STATUS, row);
-        line.formula(Looks.SENTENCE, status.absolute(), table.of(TableSpec.STATUS).word(row))
+        line.formula(
+                        Looks.SENTENCE,
+                        status.absolute(),
+                        table.of(TableSpec.STATUS).word(row))
                 .linkTo(cell);
     }
 }

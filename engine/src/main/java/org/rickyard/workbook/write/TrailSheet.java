@@ -15,7 +15,16 @@ import org.rickyard.plan.WorkPlan;
 /** Trail: one row per result with its whole derivation; beyond a limit, one row per column. */
 final class TrailSheet extends OurSheet {
     private static final List<String> LABELS = List.of(
-            "Result", "About", "Value", "Unit", "Formula in words", "With numbers", "Inputs", "Source", "Status", "Go to");
+            "Result",
+            "About",
+            "Value",
+            "Unit",
+            "Formula in words",
+            "With numbers",
+            "Inputs",
+            "Source",
+            "Status",
+            "Go to");
     private static final int HEAD_ROWS = 3;
 
     private final WorkPlan plan;
@@ -90,7 +99,8 @@ final class TrailSheet extends OurSheet {
         int text = looks.of(Looks.TEXT);
         sheet.text(0, text, formula.result().name());
         sheet.text(1, text, String.join(", ", result.about().values()));
-        int style = looks.of(Looks.decimals(Looks.RESULT, Math.min(4, formula.result().decimals())));
+        int style = looks.of(
+                Looks.decimals(Looks.RESULT, Math.min(4, formula.result().decimals())));
         CellFormula link = CellFormula.of(result.cell().absolute());
         if (result.number().isPresent()) {
             sheet.formula(2, style, link, result.number().get());
@@ -100,10 +110,18 @@ final class TrailSheet extends OurSheet {
         sheet.text(3, text, result.unit());
         sheet.text(4, text, formula.words());
         sheet.text(5, text, result.numbers());
-        sheet.text(6, text, String.join("; ", result.inputs().stream().map(InputUsed::toString).toList()));
+        sheet.text(
+                6,
+                text,
+                String.join(
+                        "; ", result.inputs().stream().map(InputUsed::toString).toList()));
         sheet.text(7, text, formula.source().toString());
         sheet.text(8, text, result.given() ? "ok" : "withheld: " + result.reason());
-        sheet.formula(9, looks.of(Looks.LINK), CellFormula.of(Hyperlink.to(result.cell())), result.cell().toString());
+        sheet.formula(
+                9,
+                looks.of(Looks.LINK),
+                CellFormula.of(Hyperlink.to(result.cell())),
+                result.cell().toString());
     }
 
     private void columns(SheetXml sheet) throws IOException {
@@ -123,7 +141,12 @@ final class TrailSheet extends OurSheet {
                 sheet.text(3, text, formula.result().unit().symbol());
                 sheet.text(4, text, formula.words());
                 sheet.empty(5, text);
-                sheet.text(6, text, String.join("; ", formula.inputs().stream().map(s -> s.name()).toList()));
+                sheet.text(
+                        6,
+                        text,
+                        String.join(
+                                "; ",
+                                formula.inputs().stream().map(s -> s.name()).toList()));
                 sheet.text(7, text, formula.source().toString());
                 sheet.text(8, text, total.leftOut() == 0 ? "ok" : total.leftOut() + " withheld");
                 var first = places.cell(table.spec(), formula.result(), 0);

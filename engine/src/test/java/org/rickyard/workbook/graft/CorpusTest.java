@@ -42,7 +42,9 @@ class CorpusTest {
         assumeTrue(given != null, "no corpus given");
         Path fromHere = Path.of(given);
         Path corpus = Files.isDirectory(fromHere) ? fromHere : Path.of("..").resolve(given);
-        assertThat(corpus).as("the corpus given, from the module or from the project").isDirectory();
+        assertThat(corpus)
+                .as("the corpus given, from the module or from the project")
+                .isDirectory();
         List<Path> files;
         try (Stream<Path> all = Files.walk(corpus)) {
             files = all.filter(file -> file.toString().toLowerCase(Locale.ROOT).matches(".*\\.xls[xmb]"))
@@ -60,7 +62,9 @@ class CorpusTest {
         System.out.println("corpus: " + files.size() + " files, " + grafted + " grafted (" + readable
                 + " readable by POI before and after), refused " + refused);
         assertThat(faults).isEmpty();
-        assertThat(grafted + refused.values().stream().mapToInt(Integer::intValue).sum()).isEqualTo(files.size());
+        assertThat(grafted
+                        + refused.values().stream().mapToInt(Integer::intValue).sum())
+                .isEqualTo(files.size());
     }
 
     private void graft(Path file) throws Exception {
@@ -70,12 +74,16 @@ class CorpusTest {
         try {
             grafting.run(file, once, 1, 1);
         } catch (RefusedException refusal) {
-            assertThat(refusal.getMessage()).startsWith("\"" + file.getFileName() + "\" ").endsWith(".");
+            assertThat(refusal.getMessage())
+                    .startsWith("\"" + file.getFileName() + "\" ")
+                    .endsWith(".");
             refused.merge(refusal.reason(), 1, Integer::sum);
             return;
         }
         grafting.run(once, twice, 1, 1);
-        assertThat(Files.mismatch(once, twice)).as("a second run changes nothing").isEqualTo(-1);
+        assertThat(Files.mismatch(once, twice))
+                .as("a second run changes nothing")
+                .isEqualTo(-1);
         if (Files.size(file) < LINTED_UP_TO) {
             List<String> worse = new ArrayList<>(PackageLinter.lint(once));
             PackageLinter.lint(file).forEach(worse::remove);

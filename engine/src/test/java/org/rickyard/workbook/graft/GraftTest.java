@@ -41,7 +41,8 @@ class GraftTest {
                 Arguments.of("prefixed content types", prefixed(TYPES)),
                 Arguments.of(
                         "self-closing lists",
-                        SmallPackage.plain().edit(WORKBOOK, "</sheets>", "</sheets><definedNames/><calcPr/>")
+                        SmallPackage.plain()
+                                .edit(WORKBOOK, "</sheets>", "</sheets><definedNames/><calcPr/>")
                                 .edit("xl/styles.xml", "<fonts count", "<numFmts count=\"0\"/><fonts count")),
                 Arguments.of(
                         "full calculation refused before",
@@ -51,54 +52,76 @@ class GraftTest {
                         SmallPackage.plain().edit(WORKBOOK, "</sheets>", "</sheets><oleSize ref=\"A1\"/><extLst/>")),
                 Arguments.of(
                         "UTF-16 little endian",
-                        SmallPackage.plain().edit(WORKBOOK, "<?xml", "\uFEFF<?xml")
+                        SmallPackage.plain()
+                                .edit(WORKBOOK, "<?xml", "\uFEFF<?xml")
                                 .encode(WORKBOOK, StandardCharsets.UTF_16LE, "UTF-16")),
                 Arguments.of(
                         "UTF-16 big endian styles",
-                        SmallPackage.plain().edit("xl/styles.xml", "<?xml", "\uFEFF<?xml")
+                        SmallPackage.plain()
+                                .edit("xl/styles.xml", "<?xml", "\uFEFF<?xml")
                                 .encode("xl/styles.xml", StandardCharsets.UTF_16BE, "UTF-16")),
                 Arguments.of("byte order mark", SmallPackage.plain().edit(WORKBOOK, "<?xml", "\uFEFF<?xml")),
                 Arguments.of(
                         "Latin-1",
-                        SmallPackage.plain().edit(WORKBOOK, "Fields", "Fl\u00e4chen")
+                        SmallPackage.plain()
+                                .edit(WORKBOOK, "Fields", "Fl\u00e4chen")
                                 .encode(WORKBOOK, StandardCharsets.ISO_8859_1, "ISO-8859-1")),
                 Arguments.of("no styles", withoutStyles()),
-                Arguments.of("empty styles", SmallPackage.plain().part("xl/styles.xml",
-                        "<styleSheet xmlns='" + SmallPackage.MAIN + "'/>")),
-                Arguments.of("emptied style lists", SmallPackage.plain().part("xl/styles.xml",
-                        "<styleSheet xmlns='" + SmallPackage.MAIN + "'><fonts count='0'/><fills/><borders/>"
-                                + "<cellXfs/></styleSheet>")),
-                Arguments.of("absolute targets", SmallPackage.plain()
-                        .edit(LINKS, "\"worksheets/", "\"/xl/worksheets/")
-                        .edit(LINKS, "\"styles.xml", "\"/xl/styles.xml")),
-                Arguments.of("targets in another case", SmallPackage.plain()
-                        .edit(LINKS, "worksheets/sheet1.xml", "Worksheets/Sheet1.XML")),
+                Arguments.of(
+                        "empty styles",
+                        SmallPackage.plain().part("xl/styles.xml", "<styleSheet xmlns='" + SmallPackage.MAIN + "'/>")),
+                Arguments.of(
+                        "emptied style lists",
+                        SmallPackage.plain()
+                                .part(
+                                        "xl/styles.xml",
+                                        "<styleSheet xmlns='" + SmallPackage.MAIN
+                                                + "'><fonts count='0'/><fills/><borders/>"
+                                                + "<cellXfs/></styleSheet>")),
+                Arguments.of(
+                        "absolute targets",
+                        SmallPackage.plain()
+                                .edit(LINKS, "\"worksheets/", "\"/xl/worksheets/")
+                                .edit(LINKS, "\"styles.xml", "\"/xl/styles.xml")),
+                Arguments.of(
+                        "targets in another case",
+                        SmallPackage.plain().edit(LINKS, "worksheets/sheet1.xml", "Worksheets/Sheet1.XML")),
                 Arguments.of("workbook elsewhere", workbookElsewhere()),
-                Arguments.of("no relationship prefix on the root", SmallPackage.plain()
-                        .edit(WORKBOOK, " xmlns:r=\"" + SmallPackage.REL + "\"", "")
-                        .edit(WORKBOOK, "r:id=", "xmlns:q=\"" + SmallPackage.REL + "\" q:id=")),
-                Arguments.of("relationship prefix that means something else", SmallPackage.plain()
-                        .edit(WORKBOOK, " xmlns:r=\"" + SmallPackage.REL + "\"", " xmlns:r=\"urn:other\"")
-                        .edit(WORKBOOK, "r:id=", "xmlns:q=\"" + SmallPackage.REL + "\" q:id=")),
+                Arguments.of(
+                        "no relationship prefix on the root",
+                        SmallPackage.plain()
+                                .edit(WORKBOOK, " xmlns:r=\"" + SmallPackage.REL + "\"", "")
+                                .edit(WORKBOOK, "r:id=", "xmlns:q=\"" + SmallPackage.REL + "\" q:id=")),
+                Arguments.of(
+                        "relationship prefix that means something else",
+                        SmallPackage.plain()
+                                .edit(WORKBOOK, " xmlns:r=\"" + SmallPackage.REL + "\"", " xmlns:r=\"urn:other\"")
+                                .edit(WORKBOOK, "r:id=", "xmlns:q=\"" + SmallPackage.REL + "\" q:id=")),
                 Arguments.of("chart sheet and hidden sheet", chartAndHidden()),
                 Arguments.of("foreign notes", foreignNotes()),
-                Arguments.of("no line breaks, single quotes", SmallPackage.plain()
-                        .part(LINKS, SmallPackage.relationships(
-                                        SmallPackage.link("R1", "worksheet", "worksheets/sheet1.xml"),
-                                        SmallPackage.link("rid7", "styles", "styles.xml"))
-                                .replace('"', '\''))
-                        .edit(WORKBOOK, "rId1", "R1")),
-                Arguments.of("default type for xml is the workbook", SmallPackage.plain()
-                        .edit(TYPES, "Extension=\"xml\" ContentType=\"application/xml\"",
-                                "Extension=\"xml\" ContentType=\"application/vnd.openxmlformats-officedocument."
-                                        + "spreadsheetml.sheet.main+xml\"")));
+                Arguments.of(
+                        "no line breaks, single quotes",
+                        SmallPackage.plain()
+                                .part(
+                                        LINKS,
+                                        SmallPackage.relationships(
+                                                        SmallPackage.link("R1", "worksheet", "worksheets/sheet1.xml"),
+                                                        SmallPackage.link("rid7", "styles", "styles.xml"))
+                                                .replace('"', '\''))
+                                .edit(WORKBOOK, "rId1", "R1")),
+                Arguments.of(
+                        "default type for xml is the workbook",
+                        SmallPackage.plain()
+                                .edit(
+                                        TYPES,
+                                        "Extension=\"xml\" ContentType=\"application/xml\"",
+                                        "Extension=\"xml\" ContentType=\"application/vnd.openxmlformats-officedocument."
+                                                + "spreadsheetml.sheet.main+xml\"")));
     }
 
     private static SmallPackage prefixed(String part) {
         SmallPackage small = SmallPackage.plain();
-        String text = small.text(part)
-                .replaceAll("<(/?)([A-Za-z])", "<$1x:$2")
-                .replace("xmlns=", "xmlns:x=");
+        String text = small.text(part).replaceAll("<(/?)([A-Za-z])", "<$1x:$2").replace("xmlns=", "xmlns:x=");
         return small.part(part, text);
     }
 
@@ -106,8 +129,11 @@ class GraftTest {
         return SmallPackage.plain()
                 .without("xl/styles.xml")
                 .edit(LINKS, SmallPackage.link("rId2", "styles", "styles.xml"), "")
-                .edit(TYPES, "<Override PartName=\"/xl/styles.xml\" ContentType=\"application/vnd.openxmlformats-"
-                        + "officedocument.spreadsheetml.styles+xml\"/>", "");
+                .edit(
+                        TYPES,
+                        "<Override PartName=\"/xl/styles.xml\" ContentType=\"application/vnd.openxmlformats-"
+                                + "officedocument.spreadsheetml.styles+xml\"/>",
+                        "");
     }
 
     private static SmallPackage workbookElsewhere() {
@@ -125,38 +151,64 @@ class GraftTest {
 
     private static SmallPackage chartAndHidden() {
         return SmallPackage.plain()
-                .linked("xl/chartsheets/sheet1.xml",
-                        "application/vnd.openxmlformats-officedocument.spreadsheetml.chartsheet+xml", "rId3",
-                        "chartsheet", "chartsheets/sheet1.xml", "<chartsheet xmlns=\"" + SmallPackage.MAIN
+                .linked(
+                        "xl/chartsheets/sheet1.xml",
+                        "application/vnd.openxmlformats-officedocument.spreadsheetml.chartsheet+xml",
+                        "rId3",
+                        "chartsheet",
+                        "chartsheets/sheet1.xml",
+                        "<chartsheet xmlns=\"" + SmallPackage.MAIN
                                 + "\"><sheetViews><sheetView workbookViewId=\"0\"/></sheetViews></chartsheet>")
-                .linked("xl/worksheets/sheet2.xml", SmallPackage.SHEET, "rId4", "worksheet", "worksheets/sheet2.xml",
+                .linked(
+                        "xl/worksheets/sheet2.xml",
+                        SmallPackage.SHEET,
+                        "rId4",
+                        "worksheet",
+                        "worksheets/sheet2.xml",
                         SmallPackage.sheet(""))
-                .edit(WORKBOOK, "</sheets>", "<sheet name=\"Chart\" sheetId=\"9\" r:id=\"rId3\"/>"
-                        + "<sheet name=\"Old\" sheetId=\"4\" state=\"veryHidden\" r:id=\"rId4\"/></sheets>"
-                        + "<definedNames><definedName name=\"Local\" localSheetId=\"2\">Old!$A$1</definedName>"
-                        + "<definedName name=\"Area\">Fields!$B$1</definedName></definedNames>");
+                .edit(
+                        WORKBOOK,
+                        "</sheets>",
+                        "<sheet name=\"Chart\" sheetId=\"9\" r:id=\"rId3\"/>"
+                                + "<sheet name=\"Old\" sheetId=\"4\" state=\"veryHidden\" r:id=\"rId4\"/></sheets>"
+                                + "<definedNames><definedName name=\"Local\" localSheetId=\"2\">Old!$A$1</definedName>"
+                                + "<definedName name=\"Area\">Fields!$B$1</definedName></definedNames>");
     }
 
     private static SmallPackage foreignNotes() {
         return SmallPackage.plain()
-                .edit(TYPES, "<Default Extension=\"xml\"", "<Default Extension=\"vml\" ContentType=\"application/"
-                        + "vnd.openxmlformats-officedocument.vmlDrawing\"/><Default Extension=\"xml\"")
-                .edit(TYPES, "</Types>", "<Override PartName=\"/xl/comments1.xml\" ContentType=\"application/"
-                        + "vnd.openxmlformats-officedocument.spreadsheetml.comments+xml\"/></Types>")
-                .part("xl/worksheets/_rels/sheet1.xml.rels", SmallPackage.relationships(
-                        SmallPackage.link("rId1", "vmlDrawing", "../drawings/vmlDrawing1.vml"),
-                        SmallPackage.link("rId2", "comments", "../comments1.xml")))
-                .part("xl/comments1.xml", "<comments xmlns=\"" + SmallPackage.MAIN + "\"><authors><author>A</author>"
-                        + "</authors><commentList><comment ref=\"A1\" authorId=\"0\"><text><t>n</t></text></comment>"
-                        + "</commentList></comments>")
-                .part("xl/drawings/vmlDrawing1.vml", "<xml xmlns:v=\"urn:schemas-microsoft-com:vml\""
-                        + " xmlns:o=\"urn:schemas-microsoft-com:office:office\""
-                        + " xmlns:x=\"urn:schemas-microsoft-com:office:excel\"><o:shapelayout v:ext=\"edit\">"
-                        + "<o:idmap v:ext=\"edit\" data=\"1\"/></o:shapelayout><v:shape id=\"_x0000_s1025\""
-                        + " type=\"#_x0000_t202\"><x:ClientData ObjectType=\"Note\"><x:Row>0</x:Row>"
-                        + "<x:Column>0</x:Column></x:ClientData></v:shape></xml>")
-                .edit("xl/worksheets/sheet1.xml", "</worksheet>", "<legacyDrawing xmlns:r=\"" + SmallPackage.REL
-                        + "\" r:id=\"rId1\"/></worksheet>");
+                .edit(
+                        TYPES,
+                        "<Default Extension=\"xml\"",
+                        "<Default Extension=\"vml\" ContentType=\"application/"
+                                + "vnd.openxmlformats-officedocument.vmlDrawing\"/><Default Extension=\"xml\"")
+                .edit(
+                        TYPES,
+                        "</Types>",
+                        "<Override PartName=\"/xl/comments1.xml\" ContentType=\"application/"
+                                + "vnd.openxmlformats-officedocument.spreadsheetml.comments+xml\"/></Types>")
+                .part(
+                        "xl/worksheets/_rels/sheet1.xml.rels",
+                        SmallPackage.relationships(
+                                SmallPackage.link("rId1", "vmlDrawing", "../drawings/vmlDrawing1.vml"),
+                                SmallPackage.link("rId2", "comments", "../comments1.xml")))
+                .part(
+                        "xl/comments1.xml",
+                        "<comments xmlns=\"" + SmallPackage.MAIN + "\"><authors><author>A</author>"
+                                + "</authors><commentList><comment ref=\"A1\" authorId=\"0\"><text><t>n</t></text></comment>"
+                                + "</commentList></comments>")
+                .part(
+                        "xl/drawings/vmlDrawing1.vml",
+                        "<xml xmlns:v=\"urn:schemas-microsoft-com:vml\""
+                                + " xmlns:o=\"urn:schemas-microsoft-com:office:office\""
+                                + " xmlns:x=\"urn:schemas-microsoft-com:office:excel\"><o:shapelayout v:ext=\"edit\">"
+                                + "<o:idmap v:ext=\"edit\" data=\"1\"/></o:shapelayout><v:shape id=\"_x0000_s1025\""
+                                + " type=\"#_x0000_t202\"><x:ClientData ObjectType=\"Note\"><x:Row>0</x:Row>"
+                                + "<x:Column>0</x:Column></x:ClientData></v:shape></xml>")
+                .edit(
+                        "xl/worksheets/sheet1.xml",
+                        "</worksheet>",
+                        "<legacyDrawing xmlns:r=\"" + SmallPackage.REL + "\" r:id=\"rId1\"/></worksheet>");
     }
 
     @ParameterizedTest(name = "{0}")
@@ -176,7 +228,8 @@ class GraftTest {
             var cell = book.getSheet("Work rates").getRow(2).getCell(0);
             assertThat(cell.getNumericCellValue()).isEqualTo(4.25);
             assertThat(cell.getCellStyle().getDataFormatString()).isEqualTo("#,##0.00\" ha\"");
-            assertThat(cell.getCellStyle().getFillForegroundColorColor().getARGBHex()).isEqualTo("FFFFF2CC");
+            assertThat(cell.getCellStyle().getFillForegroundColorColor().getARGBHex())
+                    .isEqualTo("FFFFF2CC");
             assertThat(cell.getCellComment().getString().getString()).isEqualTo("Work rate\nspeed \u00d7 width");
             assertThat(book.getForceFormulaRecalculation()).isTrue();
             assertThat(book.getName("Rickyard_rate").getRefersToFormula()).isEqualTo("'Work rates'!$A$3");
@@ -215,7 +268,9 @@ class GraftTest {
         Path out = folder.resolve("out.xlsx");
         Grafting.of("Work rates").run(in, out);
         for (String part : List.of(WORKBOOK, LINKS, TYPES)) {
-            assertThat(isSubsequence(small.text(part), part(out, part))).as(part).isTrue();
+            assertThat(isSubsequence(small.text(part), part(out, part)))
+                    .as(part)
+                    .isTrue();
         }
         String styles = small.text("xl/styles.xml").replaceAll("count=\"\\d+\"", "count=\"\"");
         assertThat(isSubsequence(styles, part(out, "xl/styles.xml"))).isTrue();
@@ -260,8 +315,9 @@ class GraftTest {
         Path twice = folder.resolve("twice.xlsx");
         Grafting.of("Work rates").run(in, once);
         GraftReport report = Grafting.of("Work rates").withoutNotes().run(once, twice);
-        assertThat(report.removed()).containsExactlyInAnyOrder(
-                "xl/worksheets/_rels/sheet2.xml.rels", "xl/comments2.xml", "xl/drawings/vmlDrawing2.vml");
+        assertThat(report.removed())
+                .containsExactlyInAnyOrder(
+                        "xl/worksheets/_rels/sheet2.xml.rels", "xl/comments2.xml", "xl/drawings/vmlDrawing2.vml");
         assertThat(PackageLinter.lint(twice)).isEmpty();
         assertThat(part(twice, TYPES)).contains("/xl/comments1.xml").doesNotContain("/xl/comments2.xml");
     }
@@ -271,7 +327,9 @@ class GraftTest {
         Path in = foreignNotes().writeTo(folder.resolve("client.xlsx"));
         Path out = folder.resolve("out.xlsx");
         Grafting.of("Work rates").run(in, out);
-        assertThat(part(out, "xl/drawings/vmlDrawing2.vml")).contains("data=\"2\"").contains("_x0000_s2049");
+        assertThat(part(out, "xl/drawings/vmlDrawing2.vml"))
+                .contains("data=\"2\"")
+                .contains("_x0000_s2049");
     }
 
     @Test
@@ -279,7 +337,12 @@ class GraftTest {
         String type = "application/vnd.openxmlformats-officedocument.spreadsheetml.calcChain+xml";
         SmallPackage small = SmallPackage.plain()
                 .edit("xl/worksheets/sheet1.xml", "<v>4.25</v>", "<f>1+1</f><v>2</v>")
-                .linked("xl/calcChain.xml", type, "rId3", "calcChain", "calcChain.xml",
+                .linked(
+                        "xl/calcChain.xml",
+                        type,
+                        "rId3",
+                        "calcChain",
+                        "calcChain.xml",
                         "<calcChain xmlns=\"" + SmallPackage.MAIN + "\"><c r=\"B1\" i=\"1\"/></calcChain>");
         Path in = small.writeTo(folder.resolve("client.xlsx"));
         Path once = folder.resolve("once.xlsx");
@@ -287,8 +350,10 @@ class GraftTest {
         assertThat(Grafting.of("Work rates").run(in, once).removed()).isEmpty();
         assertThat(Grafting.of("Work rates").run(once, twice).removed()).isEmpty();
 
-        SmallPackage recalculated = small.part("xl/calcChain.xml", "<calcChain xmlns=\"" + SmallPackage.MAIN
-                + "\"><c r=\"B1\" i=\"1\"/><c r=\"A3\" i=\"2\"/></calcChain>");
+        SmallPackage recalculated = small.part(
+                "xl/calcChain.xml",
+                "<calcChain xmlns=\"" + SmallPackage.MAIN
+                        + "\"><c r=\"B1\" i=\"1\"/><c r=\"A3\" i=\"2\"/></calcChain>");
         Path naming = Repacked.with(once, "xl/calcChain.xml", recalculated.text("xl/calcChain.xml"), folder);
         assertThat(PackageLinter.lint(naming)).isEmpty();
         assertThat(Grafting.of("Work rates").run(naming, twice).removed()).containsExactly("xl/calcChain.xml");
@@ -316,7 +381,9 @@ class GraftTest {
     @Test
     void aNameOfOursThatTheClientUsesIsRefusedWithASentence() throws Exception {
         Path in = SmallPackage.plain()
-                .edit(WORKBOOK, "</sheets>",
+                .edit(
+                        WORKBOOK,
+                        "</sheets>",
                         "</sheets><definedNames><definedName name=\"RATES\">Fields!$A$1</definedName></definedNames>")
                 .writeTo(folder.resolve("client.xlsx"));
         try (BookPackage book = BookPackage.open(in)) {
@@ -359,8 +426,9 @@ class GraftTest {
         Path out = folder.resolve("out.xlsx");
         Grafting.of("Work rates").run(in, out);
         try (BookPackage book = BookPackage.open(out)) {
-            assertThat(book.customXml(Grafting.NAMESPACE)).hasValueSatisfying(state ->
-                    assertThat(new String(state, StandardCharsets.UTF_8)).startsWith("<state "));
+            assertThat(book.customXml(Grafting.NAMESPACE))
+                    .hasValueSatisfying(state -> assertThat(new String(state, StandardCharsets.UTF_8))
+                            .startsWith("<state "));
             assertThat(book.customXml("urn:other")).isEmpty();
         }
     }
@@ -368,7 +436,9 @@ class GraftTest {
     @Test
     void stateThatLibreOfficeHasHungOnThePackageIsFoundAndReplacedInPlace() throws Exception {
         SmallPackage saved = SmallPackage.plain()
-                .edit("_rels/.rels", "</Relationships>",
+                .edit(
+                        "_rels/.rels",
+                        "</Relationships>",
                         SmallPackage.link("rId4", "customXml", "../customXml/item1.xml") + "</Relationships>")
                 .part("customXml/item1.xml", "<state xmlns=\"" + Grafting.NAMESPACE + "\">former</state>");
         Path out = folder.resolve("out.xlsx");
@@ -391,7 +461,8 @@ class GraftTest {
                 BookPackage after = BookPackage.open(out)) {
             var old = before.entries();
             for (int index = 0; index < old.size(); index++) {
-                assertThat(after.entries().get(index).getName()).isEqualTo(old.get(index).getName());
+                assertThat(after.entries().get(index).getName())
+                        .isEqualTo(old.get(index).getName());
             }
             var sheet = old.get(4);
             assertThat(sheet.getName()).isEqualTo("xl/worksheets/sheet1.xml");

@@ -56,7 +56,8 @@ final class Grafting {
         GraftPlan plan = new GraftPlan()
                 .looks(styles)
                 .fullCalcOnLoad(true)
-                .ownsName(name -> name.name().equals(TestSheets.MARKER) || name.name().startsWith("Rickyard_"))
+                .ownsName(name ->
+                        name.name().equals(TestSheets.MARKER) || name.name().startsWith("Rickyard_"))
                 .state(NAMESPACE, ("<state xmlns=\"" + NAMESPACE + "\"/>").getBytes(StandardCharsets.UTF_8));
         List<SheetRef> ours = new ArrayList<>();
         book.definedNames().stream()

@@ -27,15 +27,39 @@ import org.xml.sax.SAXException;
  */
 public final class PackageLinter {
     private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-    private static final String RELATIONSHIPS =
-            "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+    private static final String RELATIONSHIPS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     private static final List<String> WORKBOOK_ORDER = List.of(
-            "fileVersion", "fileSharing", "workbookPr", "workbookProtection", "bookViews", "sheets", "functionGroups",
-            "externalReferences", "definedNames", "calcPr", "oleSize", "customWorkbookViews", "pivotCaches",
-            "smartTagPr", "smartTagTypes", "webPublishing", "fileRecoveryPr", "webPublishObjects", "extLst");
+            "fileVersion",
+            "fileSharing",
+            "workbookPr",
+            "workbookProtection",
+            "bookViews",
+            "sheets",
+            "functionGroups",
+            "externalReferences",
+            "definedNames",
+            "calcPr",
+            "oleSize",
+            "customWorkbookViews",
+            "pivotCaches",
+            "smartTagPr",
+            "smartTagTypes",
+            "webPublishing",
+            "fileRecoveryPr",
+            "webPublishObjects",
+            "extLst");
     private static final List<String> STYLES_ORDER = List.of(
-            "numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cellXfs", "cellStyles", "dxfs", "tableStyles",
-            "colors", "extLst");
+            "numFmts",
+            "fonts",
+            "fills",
+            "borders",
+            "cellStyleXfs",
+            "cellXfs",
+            "cellStyles",
+            "dxfs",
+            "tableStyles",
+            "colors",
+            "extLst");
 
     private final Map<String, byte[]> parts = new TreeMap<>();
     private final Map<String, String> spelled = new HashMap<>();
@@ -113,7 +137,9 @@ public final class PackageLinter {
     }
 
     private static List<Element> children(Element parent, String name) {
-        return children(parent).stream().filter(child -> name.equals(child.getLocalName())).toList();
+        return children(parent).stream()
+                .filter(child -> name.equals(child.getLocalName()))
+                .toList();
     }
 
     private static Element child(Element parent, String name) {
@@ -136,7 +162,9 @@ public final class PackageLinter {
                 String target = link.getAttribute("Target");
                 boolean inside = !link.getAttribute("TargetMode").equals("External");
                 String part = inside ? resolve(from, target) : target;
-                if (inside && !target.startsWith("#") && !parts.containsKey(part)
+                if (inside
+                        && !target.startsWith("#")
+                        && !parts.containsKey(part)
                         && !parts.containsKey(part.replace("%20", " "))) {
                     findings.add(key + ": target " + target + " does not exist");
                 }
@@ -299,8 +327,12 @@ public final class PackageLinter {
         List<Element> sheets = children(child(workbook, "sheets"), "sheet");
         for (Element sheet : sheets) {
             String name = sheet.getAttribute("name");
-            boolean valid = !name.isEmpty() && name.length() <= 31 && !name.matches(".*[:\\\\/?*\\[\\]].*")
-                    && !name.startsWith("'") && !name.endsWith("'") && !name.equalsIgnoreCase("history");
+            boolean valid = !name.isEmpty()
+                    && name.length() <= 31
+                    && !name.matches(".*[:\\\\/?*\\[\\]].*")
+                    && !name.startsWith("'")
+                    && !name.endsWith("'")
+                    && !name.equalsIgnoreCase("history");
             if (!valid || !names.add(name.toLowerCase(Locale.ROOT))) {
                 findings.add(part + ": sheet name " + name + " is not valid or not unique");
             }
@@ -309,7 +341,8 @@ public final class PackageLinter {
                 findings.add(part + ": sheetId " + id + " is not valid or not unique");
             }
             String link = sheet.getAttributeNS(RELATIONSHIPS, "id");
-            boolean dangling = !link.isEmpty() && !links.getOrDefault(part, Map.of()).containsKey(link);
+            boolean dangling =
+                    !link.isEmpty() && !links.getOrDefault(part, Map.of()).containsKey(link);
             if (dangling || !link.isEmpty() && !targets.add(link)) {
                 findings.add(part + ": relationship " + link + " of a sheet is missing or used twice");
             }
@@ -388,7 +421,8 @@ public final class PackageLinter {
             Element drawing = root(part.getKey());
             var maps = drawing == null ? null : drawing.getElementsByTagNameNS("*", "idmap");
             for (int index = 0; maps != null && index < maps.getLength(); index++) {
-                for (String block : ((Element) maps.item(index)).getAttribute("data").split(",")) {
+                for (String block :
+                        ((Element) maps.item(index)).getAttribute("data").split(",")) {
                     String other = blocks.put(block.strip(), part.getKey());
                     if (other != null) {
                         findings.add(part.getKey() + ": shape block " + block + " is taken by " + other);

@@ -21,9 +21,10 @@ final class Repacked {
                 ZipEntry entry = all.nextElement();
                 packed.putNextEntry(new ZipEntry(entry.getName()));
                 boolean exchanged = entry.getName().equals(part);
-                packed.write(exchanged
-                        ? content.getBytes(StandardCharsets.UTF_8)
-                        : zip.getInputStream(entry).readAllBytes());
+                packed.write(
+                        exchanged
+                                ? content.getBytes(StandardCharsets.UTF_8)
+                                : zip.getInputStream(entry).readAllBytes());
                 packed.closeEntry();
             }
         }

@@ -56,8 +56,8 @@ class SafeReplacementTest {
     @Test
     void theNewFileTakesThePlaceAndTheFormerIsKept() throws IOException {
         Outcome outcome = replace("ours 1");
-        assertThat(outcome).isEqualTo(new Outcome(true, Optional.of(
-                book.toRealPath().resolveSibling("client.before.xlsx"))));
+        assertThat(outcome)
+                .isEqualTo(new Outcome(true, Optional.of(book.toRealPath().resolveSibling("client.before.xlsx"))));
         assertThat(book).hasContent("ours 1");
         assertThat(folder.resolve("client.before.xlsx")).hasContent("first");
         assertThat(files()).containsExactly("client.before.xlsx", "client.xlsx");
@@ -114,8 +114,8 @@ class SafeReplacementTest {
     void aFileThatASpreadsheetProgramHoldsIsRefused() throws IOException {
         for (String mark : List.of("~$client.xlsx", ".~lock.client.xlsx#")) {
             Path held = Files.createFile(folder.resolve(mark));
-            OutputException refused =
-                    catchThrowableOfType(OutputException.class, () -> SafeReplacement.begin(book).close());
+            OutputException refused = catchThrowableOfType(
+                    OutputException.class, () -> SafeReplacement.begin(book).close());
             assertThat(refused.reason()).isEqualTo(Reason.HELD);
             assertThat(refused).hasMessageContaining("client.xlsx").hasMessageContaining("Close it there");
             Files.delete(held);
@@ -143,8 +143,8 @@ class SafeReplacementTest {
             Files.writeString(replacement.temporary(), "ours 1");
             Files.writeString(book, "FIRST");
             Files.setLastModifiedTime(book, time);
-            OutputException refused = catchThrowableOfType(
-                    OutputException.class, () -> replacement.commit(SafeReplacementTest::ours));
+            OutputException refused =
+                    catchThrowableOfType(OutputException.class, () -> replacement.commit(SafeReplacementTest::ours));
             assertThat(refused.reason()).isEqualTo(Reason.CHANGED_MEANWHILE);
         }
         assertThat(book).hasContent("FIRST");
@@ -155,8 +155,8 @@ class SafeReplacementTest {
     void aSecondRunOnTheSameFileIsRefused() throws IOException {
         try (SafeReplacement first = SafeReplacement.begin(book)) {
             Files.writeString(first.temporary(), "ours 1");
-            OutputException refused =
-                    catchThrowableOfType(OutputException.class, () -> SafeReplacement.begin(book).close());
+            OutputException refused = catchThrowableOfType(
+                    OutputException.class, () -> SafeReplacement.begin(book).close());
             assertThat(refused.reason()).isEqualTo(Reason.ALREADY_RUNNING);
             assertThat(first.commit(SafeReplacementTest::ours).written()).isTrue();
         }
@@ -182,7 +182,8 @@ class SafeReplacementTest {
         assumeTrue(Files.getFileStore(book).supportsFileAttributeView("posix"), "no modes on this file system");
         Files.setPosixFilePermissions(book, PosixFilePermissions.fromString("rw-r-----"));
         replace("ours 1");
-        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(book))).isEqualTo("rw-r-----");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(book)))
+                .isEqualTo("rw-r-----");
     }
 
     @Test
@@ -205,11 +206,13 @@ class SafeReplacementTest {
         assertThat(OutputException.of(book, new FileSystemException("a", null, "No space left on device")))
                 .hasMessage("\"client.xlsx\" was not written: there is no room left on the disk."
                         + " Free some space and run again.");
-        assertThat(OutputException.of(book, new IOException("No space left on device")).reason())
+        assertThat(OutputException.of(book, new IOException("No space left on device"))
+                        .reason())
                 .isEqualTo(Reason.DISK_FULL);
         assertThat(OutputException.of(book, new AccessDeniedException("a")).reason())
                 .isEqualTo(Reason.NO_PERMISSION);
-        assertThat(OutputException.of(book, new FileSystemException("a", null, "Read-only file system")).reason())
+        assertThat(OutputException.of(book, new FileSystemException("a", null, "Read-only file system"))
+                        .reason())
                 .isEqualTo(Reason.READ_ONLY);
         assertThat(OutputException.of(book, new IOException("odd"))).hasMessageContaining("(odd)");
     }

@@ -9,15 +9,47 @@ import org.w3c.dom.Node;
 /** The part of the linter that looks into a worksheet. */
 final class SheetLinter {
     private static final List<String> ORDER = List.of(
-            "sheetPr", "dimension", "sheetViews", "sheetFormatPr", "cols", "sheetData", "sheetCalcPr",
-            "sheetProtection", "protectedRanges", "scenarios", "autoFilter", "sortState", "dataConsolidate",
-            "customSheetViews", "mergeCells", "phoneticPr", "conditionalFormatting", "dataValidations", "hyperlinks",
-            "printOptions", "pageMargins", "pageSetup", "headerFooter", "rowBreaks", "colBreaks", "customProperties",
-            "cellWatches", "ignoredErrors", "smartTags", "drawing", "legacyDrawing", "legacyDrawingHF", "drawingHF",
-            "picture", "oleObjects", "controls", "webPublishItems", "tableParts", "extLst");
+            "sheetPr",
+            "dimension",
+            "sheetViews",
+            "sheetFormatPr",
+            "cols",
+            "sheetData",
+            "sheetCalcPr",
+            "sheetProtection",
+            "protectedRanges",
+            "scenarios",
+            "autoFilter",
+            "sortState",
+            "dataConsolidate",
+            "customSheetViews",
+            "mergeCells",
+            "phoneticPr",
+            "conditionalFormatting",
+            "dataValidations",
+            "hyperlinks",
+            "printOptions",
+            "pageMargins",
+            "pageSetup",
+            "headerFooter",
+            "rowBreaks",
+            "colBreaks",
+            "customProperties",
+            "cellWatches",
+            "ignoredErrors",
+            "smartTags",
+            "drawing",
+            "legacyDrawing",
+            "legacyDrawingHF",
+            "drawingHF",
+            "picture",
+            "oleObjects",
+            "controls",
+            "webPublishItems",
+            "tableParts",
+            "extLst");
     private static final Set<String> EMPTY_FORBIDDEN = Set.of("cols", "mergeCells", "hyperlinks", "dataValidations");
-    private static final String RELATIONSHIPS =
-            "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+    private static final String RELATIONSHIPS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     private static final int MOST_HYPERLINKS = 65_530;
 
     private final String part;
@@ -64,7 +96,9 @@ final class SheetLinter {
                 if (empty && EMPTY_FORBIDDEN.contains(element.getLocalName())) {
                     add(element.getLocalName() + " is empty");
                 }
-                int hyperlinks = element.getLocalName().equals("hyperlinks") ? element.getChildNodes().getLength() : 0;
+                int hyperlinks = element.getLocalName().equals("hyperlinks")
+                        ? element.getChildNodes().getLength()
+                        : 0;
                 if (hyperlinks > MOST_HYPERLINKS) {
                     add("too many hyperlinks");
                 }
@@ -107,7 +141,8 @@ final class SheetLinter {
             if (node instanceof Element cell && "c".equals(cell.getLocalName())) {
                 String reference = cell.getAttribute("r");
                 int column = reference.isEmpty() ? last + 1 : column(reference);
-                boolean inRow = reference.isEmpty() || reference.replaceAll("[A-Za-z]", "").equals(number + "");
+                boolean inRow = reference.isEmpty()
+                        || reference.replaceAll("[A-Za-z]", "").equals(number + "");
                 if (column <= last || column > 16_384 || !inRow) {
                     add("cell " + reference + " is out of order");
                 }

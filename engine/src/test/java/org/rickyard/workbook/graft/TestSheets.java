@@ -33,8 +33,12 @@ final class TestSheets {
     static NewSheet sheet(String name, StyleGraft styles, List<Note> notes, double value) {
         byte[] bytes = xml(styles, !notes.isEmpty(), value).getBytes(StandardCharsets.UTF_8);
         String quoted = "'" + name.replace("'", "''") + "'";
-        return new NewSheet(name, out -> out.write(bytes), notes, List.of(
-                new LocalName(MARKER, quoted + "!$A$1", true),
-                new LocalName("_xlnm.Print_Titles", quoted + "!$1:$1")));
+        return new NewSheet(
+                name,
+                out -> out.write(bytes),
+                notes,
+                List.of(
+                        new LocalName(MARKER, quoted + "!$A$1", true),
+                        new LocalName("_xlnm.Print_Titles", quoted + "!$1:$1")));
     }
 }

@@ -39,7 +39,8 @@ class BookPackageTest {
     }
 
     private static RefusedException refusal(Path file) {
-        RefusedException refused = catchThrowableOfType(RefusedException.class, () -> BookPackage.open(file).close());
+        RefusedException refused = catchThrowableOfType(
+                RefusedException.class, () -> BookPackage.open(file).close());
         assertThat(refused).as("refused").isNotNull();
         assertThat(refused.getMessage())
                 .startsWith("\"" + file.getFileName() + "\" ")
@@ -51,17 +52,23 @@ class BookPackageTest {
     @Test
     void sheetsAndNamesAreListedAsTheTabsShowThem() throws Exception {
         SmallPackage small = SmallPackage.plain()
-                .edit(WORKBOOK, "</sheets>", "<sheet name=\"A &amp; B\" sheetId=\"7\" state=\"hidden\" r:id=\"rId9\"/>"
-                        + "</sheets><definedNames><definedName name=\"Area\" localSheetId=\"1\" hidden=\"1\">"
-                        + "'A &amp; B'!$A$1</definedName></definedNames><calcPr calcMode=\"manual\"/>")
+                .edit(
+                        WORKBOOK,
+                        "</sheets>",
+                        "<sheet name=\"A &amp; B\" sheetId=\"7\" state=\"hidden\" r:id=\"rId9\"/>"
+                                + "</sheets><definedNames><definedName name=\"Area\" localSheetId=\"1\" hidden=\"1\">"
+                                + "'A &amp; B'!$A$1</definedName></definedNames><calcPr calcMode=\"manual\"/>")
                 .edit(WORKBOOK, "<bookViews>", "<workbookPr date1904=\"true\"/><bookViews>")
-                .edit(LINKS, "</Relationships>",
+                .edit(
+                        LINKS,
+                        "</Relationships>",
                         SmallPackage.link("rId9", "chartsheet", "/xl/charts%20of%20us/ONE.xml") + "</Relationships>")
                 .part("xl/charts of us/one.xml", "<chartsheet xmlns=\"" + SmallPackage.MAIN + "\"/>");
         try (BookPackage book = open(small)) {
-            assertThat(book.sheets()).containsExactly(
-                    new SheetRef("Fields", 0, 1, "xl/worksheets/sheet1.xml", false, true),
-                    new SheetRef("A & B", 1, 7, "xl/charts of us/one.xml", true, false));
+            assertThat(book.sheets())
+                    .containsExactly(
+                            new SheetRef("Fields", 0, 1, "xl/worksheets/sheet1.xml", false, true),
+                            new SheetRef("A & B", 1, 7, "xl/charts of us/one.xml", true, false));
             assertThat(book.definedNames()).containsExactly(new DefinedName("Area", 1, "'A & B'!$A$1", true));
             assertThat(book.date1904()).isTrue();
             assertThat(book.manualCalculation()).isTrue();
@@ -126,23 +133,30 @@ class BookPackageTest {
 
     @Test
     void kindsOfWorkbookThatCannotBeExtendedAreRefused() throws Exception {
-        SmallPackage binary = SmallPackage.plain().edit(TYPES, "application/vnd.openxmlformats-officedocument."
-                + "spreadsheetml.sheet.main+xml", "application/vnd.ms-excel.sheet.binary.macroEnabled.main");
+        SmallPackage binary = SmallPackage.plain()
+                .edit(
+                        TYPES,
+                        "application/vnd.openxmlformats-officedocument." + "spreadsheetml.sheet.main+xml",
+                        "application/vnd.ms-excel.sheet.binary.macroEnabled.main");
         assertThat(refusal(binary).reason()).isEqualTo(Reason.BINARY);
         SmallPackage document = SmallPackage.plain()
                 .part("mimetype", "application/vnd.oasis.opendocument.spreadsheet")
                 .part("content.xml", "<a/>");
         assertThat(refusal(document).reason()).isEqualTo(Reason.OPEN_DOCUMENT);
-        SmallPackage strict = SmallPackage.plain()
-                .edit(WORKBOOK, SmallPackage.MAIN, "http://purl.oclc.org/ooxml/spreadsheetml/main");
+        SmallPackage strict =
+                SmallPackage.plain().edit(WORKBOOK, SmallPackage.MAIN, "http://purl.oclc.org/ooxml/spreadsheetml/main");
         assertThat(refusal(strict).reason()).isEqualTo(Reason.STRICT);
         SmallPackage signed = SmallPackage.plain().part("_xmlsignatures/sig1.xml", "<a/>");
         assertThat(refusal(signed).reason()).isEqualTo(Reason.SIGNED);
         SmallPackage locked = SmallPackage.plain()
                 .edit(WORKBOOK, "<bookViews>", "<workbookProtection lockStructure=\"1\"/><bookViews>");
         assertThat(refusal(locked).reason()).isEqualTo(Reason.LOCKED_STRUCTURE);
-        SmallPackage shared = SmallPackage.plain().edit(LINKS, "</Relationships>",
-                SmallPackage.link("rId5", "revisionHeaders", "revisions/revisionHeaders.xml") + "</Relationships>");
+        SmallPackage shared = SmallPackage.plain()
+                .edit(
+                        LINKS,
+                        "</Relationships>",
+                        SmallPackage.link("rId5", "revisionHeaders", "revisions/revisionHeaders.xml")
+                                + "</Relationships>");
         assertThat(refusal(shared).reason()).isEqualTo(Reason.SHARED);
     }
 
@@ -157,8 +171,11 @@ class BookPackageTest {
 
     @Test
     void aMacroWorkbookIsAccepted() throws Exception {
-        SmallPackage macros = SmallPackage.plain().edit(TYPES, "application/vnd.openxmlformats-officedocument."
-                + "spreadsheetml.sheet.main+xml", "application/vnd.ms-excel.sheet.macroEnabled.main+xml");
+        SmallPackage macros = SmallPackage.plain()
+                .edit(
+                        TYPES,
+                        "application/vnd.openxmlformats-officedocument." + "spreadsheetml.sheet.main+xml",
+                        "application/vnd.ms-excel.sheet.macroEnabled.main+xml");
         try (BookPackage book = open(macros)) {
             assertThat(book.sheets()).hasSize(1);
         }
@@ -172,8 +189,8 @@ class BookPackageTest {
         assertThat(refusal(noWorkbook)).hasMessageContaining(WORKBOOK);
         SmallPackage noSheetPart = SmallPackage.plain().without("xl/worksheets/sheet1.xml");
         assertThat(refusal(noSheetPart)).hasMessageContaining("Fields");
-        SmallPackage noSheets = SmallPackage.plain()
-                .edit(WORKBOOK, "<sheet name=\"Fields\" sheetId=\"1\" r:id=\"rId1\"/>", "");
+        SmallPackage noSheets =
+                SmallPackage.plain().edit(WORKBOOK, "<sheet name=\"Fields\" sheetId=\"1\" r:id=\"rId1\"/>", "");
         assertThat(refusal(noSheets).reason()).isEqualTo(Reason.NO_SHEETS);
         SmallPackage unclosed = SmallPackage.plain().edit(WORKBOOK, "</sheets>", "");
         assertThat(refusal(unclosed)).hasMessageContaining(WORKBOOK);
@@ -202,10 +219,14 @@ class BookPackageTest {
     void capsAreAppliedBeforeAnythingIsParsed() throws Exception {
         SmallPackage small = SmallPackage.plain().part("xl/media/hay.bin", new byte[200_000]);
         PackageCaps caps = PackageCaps.DEFAULT;
-        assertThat(refusal(small, new PackageCaps(1000, 99, 1 << 20, 1 << 20, 999, 0, 9999))).contains("client.xlsx");
-        assertThat(refusal(small, new PackageCaps(1 << 20, 5, 1 << 20, 1 << 20, 9999, 0, 9999))).contains("7 parts");
-        assertThat(refusal(small, new PackageCaps(1 << 20, 99, 100_000, 1 << 20, 9999, 0, 9999))).contains("hay.bin");
-        assertThat(refusal(small, new PackageCaps(1 << 20, 99, 1 << 20, 150_000, 9999, 0, 9999))).contains("unpacked");
+        assertThat(refusal(small, new PackageCaps(1000, 99, 1 << 20, 1 << 20, 999, 0, 9999)))
+                .contains("client.xlsx");
+        assertThat(refusal(small, new PackageCaps(1 << 20, 5, 1 << 20, 1 << 20, 9999, 0, 9999)))
+                .contains("7 parts");
+        assertThat(refusal(small, new PackageCaps(1 << 20, 99, 100_000, 1 << 20, 9999, 0, 9999)))
+                .contains("hay.bin");
+        assertThat(refusal(small, new PackageCaps(1 << 20, 99, 1 << 20, 150_000, 9999, 0, 9999)))
+                .contains("unpacked");
         assertThat(refusal(small, new PackageCaps(1 << 20, 99, 1 << 20, 1 << 20, 100, 1 << 16, 9999)))
                 .contains("hay.bin");
         assertThat(refusal(small, new PackageCaps(1 << 20, 99, 1 << 20, 1 << 20, 9999, 0, 100)))
@@ -217,8 +238,9 @@ class BookPackageTest {
     private String refusal(SmallPackage small, PackageCaps caps) throws Exception {
         Path file = small.writeTo(folder.resolve("client.xlsx"));
         try (var channel = Files.newByteChannel(file)) {
-            RefusedException refused = catchThrowableOfType(
-                    RefusedException.class, () -> BookPackage.open(channel, "client.xlsx", caps).close());
+            RefusedException refused =
+                    catchThrowableOfType(RefusedException.class, () -> BookPackage.open(channel, "client.xlsx", caps)
+                            .close());
             assertThat(refused.reason()).isEqualTo(Reason.TOO_LARGE);
             return refused.getMessage();
         }

@@ -58,10 +58,26 @@ class MarkupTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "", "<r>", "<r></s>", "<r/><s/>", "text<r/>", "<r a='1' a='2'/>", "<r a=1/>", "<r a='<'/>", "<r>&nbsp;</r>",
-        "<r>&amp</r>", "<x:r/>", "<r x:a='1'/>", "<r><!-- </r>", "<r", "<r a='1'b='2'/>", "<>", "<r>&#xZZ;</r>"
-    })
+    @ValueSource(
+            strings = {
+                "",
+                "<r>",
+                "<r></s>",
+                "<r/><s/>",
+                "text<r/>",
+                "<r a='1' a='2'/>",
+                "<r a=1/>",
+                "<r a='<'/>",
+                "<r>&nbsp;</r>",
+                "<r>&amp</r>",
+                "<x:r/>",
+                "<r x:a='1'/>",
+                "<r><!-- </r>",
+                "<r",
+                "<r a='1'b='2'/>",
+                "<>",
+                "<r>&#xZZ;</r>"
+            })
     void whatIsNotWellFormedIsRefused(String text) {
         assertThatThrownBy(() -> parse(text))
                 .isInstanceOf(RefusedException.class)
@@ -86,11 +102,13 @@ class MarkupTest {
 
     @Test
     void targetsAreResolvedFromTheirPart() {
-        assertThat(PartNames.resolve("xl/worksheets/sheet1.xml", "../comments1.xml")).isEqualTo("xl/comments1.xml");
+        assertThat(PartNames.resolve("xl/worksheets/sheet1.xml", "../comments1.xml"))
+                .isEqualTo("xl/comments1.xml");
         assertThat(PartNames.resolve("xl/workbook.xml", "/xl/./a/../b.xml#x")).isEqualTo("xl/b.xml");
         assertThat(PartNames.resolve("", "xl\\workbook.xml")).isEqualTo("xl/workbook.xml");
         assertThat(PartNames.resolve("a/b.xml", "../../../c.xml")).isEqualTo("c.xml");
-        assertThat(PartNames.relative("xl/worksheets/sheet1.xml", "xl/comments1.xml")).isEqualTo("../comments1.xml");
+        assertThat(PartNames.relative("xl/worksheets/sheet1.xml", "xl/comments1.xml"))
+                .isEqualTo("../comments1.xml");
         assertThat(PartNames.relative("xl/workbook.xml", "xl/worksheets/s.xml")).isEqualTo("worksheets/s.xml");
         assertThat(PartNames.relative("workbook.xml", "customXml/item1.xml")).isEqualTo("customXml/item1.xml");
         assertThat(PartNames.relationshipsOf("xl/workbook.xml")).isEqualTo("xl/_rels/workbook.xml.rels");

@@ -16,45 +16,53 @@ public final class SmallPackage {
     private static final String DECLARATION = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\r\n";
     public static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
     public static final String REL = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-    public static final String SHEET =
-            "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
-    private static final String WORKBOOK =
-            "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml";
+    public static final String SHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
+    private static final String WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml";
 
     private final Map<String, byte[]> parts = new LinkedHashMap<>();
 
     /** One sheet "Fields" with a name and a size, styles, no shared strings. */
     public static SmallPackage plain() {
         SmallPackage small = new SmallPackage();
-        small.part("[Content_Types].xml", DECLARATION
-                + "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\">"
-                + "<Default Extension=\"rels\""
-                + " ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/>"
-                + "<Default Extension=\"xml\" ContentType=\"application/xml\"/>"
-                + "<Override PartName=\"/xl/workbook.xml\" ContentType=\"" + WORKBOOK + "\"/>"
-                + "<Override PartName=\"/xl/worksheets/sheet1.xml\" ContentType=\"" + SHEET + "\"/>"
-                + "<Override PartName=\"/xl/styles.xml\" ContentType=\""
-                + "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml\"/></Types>");
+        small.part(
+                "[Content_Types].xml",
+                DECLARATION
+                        + "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\">"
+                        + "<Default Extension=\"rels\""
+                        + " ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/>"
+                        + "<Default Extension=\"xml\" ContentType=\"application/xml\"/>"
+                        + "<Override PartName=\"/xl/workbook.xml\" ContentType=\"" + WORKBOOK + "\"/>"
+                        + "<Override PartName=\"/xl/worksheets/sheet1.xml\" ContentType=\"" + SHEET + "\"/>"
+                        + "<Override PartName=\"/xl/styles.xml\" ContentType=\""
+                        + "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml\"/></Types>");
         small.part("_rels/.rels", relationships(link("rId1", "officeDocument", "xl/workbook.xml")));
-        small.part("xl/workbook.xml", DECLARATION + "<workbook xmlns=\"" + MAIN + "\" xmlns:r=\"" + REL + "\">"
-                + "<bookViews><workbookView/></bookViews>"
-                + "<sheets><sheet name=\"Fields\" sheetId=\"1\" r:id=\"rId1\"/></sheets></workbook>");
-        small.part("xl/_rels/workbook.xml.rels", relationships(
-                link("rId1", "worksheet", "worksheets/sheet1.xml"), link("rId2", "styles", "styles.xml")));
-        small.part("xl/worksheets/sheet1.xml", sheet("<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is>"
-                + "<t>Long Acre</t></is>"
-                + "</c><c r=\"B1\"><v>4.25</v></c></row>"));
-        small.part("xl/styles.xml", DECLARATION + "<styleSheet xmlns=\"" + MAIN + "\">"
-                + "<fonts count=\"1\"><font><sz val=\"10\"/><name val=\"Arial\"/><family val=\"2\"/></font></fonts>"
-                + "<fills count=\"2\"><fill><patternFill patternType=\"none\"/></fill>"
-                + "<fill><patternFill patternType=\"gray125\"/></fill></fills>"
-                + "<borders count=\"1\"><border><left/><right/><top/><bottom/><diagonal/></border></borders>"
-                + "<cellStyleXfs count=\"1\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\"/>"
-                + "</cellStyleXfs>"
-                + "<cellXfs count=\"1\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/>"
-                + "</cellXfs>"
-                + "<cellStyles count=\"1\"><cellStyle name=\"Normal\" xfId=\"0\" builtinId=\"0\"/></cellStyles>"
-                + "</styleSheet>");
+        small.part(
+                "xl/workbook.xml",
+                DECLARATION + "<workbook xmlns=\"" + MAIN + "\" xmlns:r=\"" + REL + "\">"
+                        + "<bookViews><workbookView/></bookViews>"
+                        + "<sheets><sheet name=\"Fields\" sheetId=\"1\" r:id=\"rId1\"/></sheets></workbook>");
+        small.part(
+                "xl/_rels/workbook.xml.rels",
+                relationships(
+                        link("rId1", "worksheet", "worksheets/sheet1.xml"), link("rId2", "styles", "styles.xml")));
+        small.part(
+                "xl/worksheets/sheet1.xml",
+                sheet("<row r=\"1\"><c r=\"A1\" t=\"inlineStr\"><is>"
+                        + "<t>Long Acre</t></is>"
+                        + "</c><c r=\"B1\"><v>4.25</v></c></row>"));
+        small.part(
+                "xl/styles.xml",
+                DECLARATION + "<styleSheet xmlns=\"" + MAIN + "\">"
+                        + "<fonts count=\"1\"><font><sz val=\"10\"/><name val=\"Arial\"/><family val=\"2\"/></font></fonts>"
+                        + "<fills count=\"2\"><fill><patternFill patternType=\"none\"/></fill>"
+                        + "<fill><patternFill patternType=\"gray125\"/></fill></fills>"
+                        + "<borders count=\"1\"><border><left/><right/><top/><bottom/><diagonal/></border></borders>"
+                        + "<cellStyleXfs count=\"1\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\"/>"
+                        + "</cellStyleXfs>"
+                        + "<cellXfs count=\"1\"><xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/>"
+                        + "</cellXfs>"
+                        + "<cellStyles count=\"1\"><cellStyle name=\"Normal\" xfId=\"0\" builtinId=\"0\"/></cellStyles>"
+                        + "</styleSheet>");
         return small;
     }
 
@@ -105,7 +113,9 @@ public final class SmallPackage {
 
     /** Adds a part with its type and a link from the workbook. */
     public SmallPackage linked(String name, String type, String id, String kind, String target, String content) {
-        edit("[Content_Types].xml", "</Types>",
+        edit(
+                "[Content_Types].xml",
+                "</Types>",
                 "<Override PartName=\"/" + name + "\" ContentType=\"" + type + "\"/></Types>");
         edit("xl/_rels/workbook.xml.rels", "</Relationships>", link(id, kind, target) + "</Relationships>");
         return part(name, content);

@@ -1,0 +1,59 @@
+package org.rickyard.audit;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import org.rickyard.formula.Constant;
+import org.rickyard.formula.Evaluator;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Inputs;
+import org.rickyard.formula.Symbol;
+import org.rickyard.plan.ResultTable;
+
+/** What one row of a formula used: of each choice the branch it took, of a default only what stood in. */
+final class RowInputs {
+    private final ResultTable table;
+    private final int row;
+    private final Set<Symbol> symbols = new LinkedHashSet<>();
+    private final Set<Constant> constants = new LinkedHashSet<>();
+    private final Set<Expr.Total> totals = new LinkedHashSet<>();
+
+    RowInputs(ResultTable table, int row, Expr expr) {
+        this.table = table;
+        this.row = row;
+        read(expr);
+    }
+
+    Set<Symbol> symbols() {
+        return symbols;
+    }
+
+    Set<Constant> constants() {
+        return constants;
+    }
+
+    /** The totals whose rows it added up. */
+    Set<Expr.Total> totals() {
+        return totals;
+    }
+
+    private void read(Expr expr) {
+        if (expr instanceof Expr.Choice e) {
+            symbols.addAll(Inputs.of(e.when()));
+            constants.addAll(Inputs.constantsOf(e.when()));
+            Boolean taken = Evaluator.condition(e.when(), table).at(row);
+            if (taken != null) {
+                read(taken ? e.then() : e.otherwise());
+            }
+        } else if (expr instanceof Expr.GivenElse e) {
+            symbols.add(e.given());
+            if (!table.of(e.given()).has(row)) {
+                read(e.otherwise());
+            }
+        } else if (expr instanceof Expr.Total e) {
+            totals.add(e);
+        } else {
+            symbols.addAll(Inputs.of(expr));
+            constants.addAll(Inputs.constantsOf(expr));
+        }
+    }
+}

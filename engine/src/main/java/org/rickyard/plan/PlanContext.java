@@ -1,0 +1,56 @@
+package org.rickyard.plan;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.FoundLists;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.ListSpec;
+
+/** What the families of tables share while a plan is built: the lists, the findings, and the tables made before. */
+final class PlanContext {
+    private final FoundLists lists;
+    private final ConstantsInForce constants;
+    private final List<Finding> findings;
+    private final Map<String, ResultTable> tables = new LinkedHashMap<>();
+
+    PlanContext(FoundLists lists, ConstantsInForce constants, List<Finding> findings) {
+        this.lists = lists;
+        this.constants = constants;
+        this.findings = findings;
+    }
+
+    FoundLists lists() {
+        return lists;
+    }
+
+    ListRows rows(ListSpec list) {
+        return lists.rows(list);
+    }
+
+    ConstantsInForce constants() {
+        return constants;
+    }
+
+    List<Finding> findings() {
+        return findings;
+    }
+
+    Map<String, ResultTable> tables() {
+        return tables;
+    }
+
+    /** A table made before. */
+    ResultTable table(String id) {
+        return tables.get(id);
+    }
+
+    /** Makes and evaluates a table; the tables it reads must have been made before. */
+    ResultTable add(TableSpec spec, RowSources sources, String emptyBecause) {
+        ResultTable table = new ResultTable(spec, sources, emptyBecause);
+        tables.put(spec.id(), table);
+        table.evaluate(tables, constants);
+        return table;
+    }
+}

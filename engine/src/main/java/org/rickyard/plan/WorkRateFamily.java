@@ -1,0 +1,56 @@
+package org.rickyard.plan;
+
+import java.util.Arrays;
+import java.util.List;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.Machines;
+import org.rickyard.trade.Keys;
+
+/** Makes the tables of work rates from the lines of the job list. */
+final class WorkRateFamily {
+    private WorkRateFamily() {}
+
+    static void build(PlanContext plan, JobLines jobLines) {
+        boolean hasJobs = plan.rows(Jobs.LIST).size() > 0;
+        Holdings holdings = new Holdings(plan.rows(Fields.LIST));
+        List<JobLines.Line> lines = jobLines.lines();
+        int[] job = lines.stream().mapToInt(JobLines.Line::job).toArray();
+        int[] field = lines.stream().mapToInt(JobLines.Line::field).toArray();
+        int[] machine = lines.stream().mapToInt(JobLines.Line::machine).toArray();
+        int[] block = lines.stream().mapToInt(JobLines.Line::block).toArray();
+        RowSources sources = new RowSources(lines.size())
+                .with(Role.JOB, plan.rows(Jobs.LIST), job)
+                .with(Role.FIELD, plan.rows(Fields.LIST), field)
+                .with(Role.MACHINE, plan.rows(Machines.LIST), machine)
+                .with(Keys.MACHINE_KEY, plusOne(machine))
+                .with(Keys.HOLDING_KEY, keys(holdings, field))
+                .with(Keys.BLOCK_KEY, block);
+        plan.add(
+                hasJobs ? WorkRateTables.WORK_RATES : WorkRateTables.IF_DONE_ONCE,
+                sources,
+                "no machine that works by width meets a field it is for");
+        int[] machines = hasJobs ? Arrays.stream(machine).distinct().sorted().toArray() : new int[0];
+        plan.add(
+                WorkRateTables.MACHINE_TOTALS,
+                new RowSources(machines.length)
+                        .with(Role.MACHINE, plan.rows(Machines.LIST), machines)
+                        .with(Keys.MACHINE_KEY, plusOne(machines)),
+                "no jobs are listed, so hours are not added up");
+        int[] firstFields = hasJobs ? holdings.firstFields(field) : new int[0];
+        plan.add(
+                WorkRateTables.HOLDING_TOTALS,
+                new RowSources(firstFields.length)
+                        .with(Role.FIELD, plan.rows(Fields.LIST), firstFields)
+                        .with(Keys.HOLDING_KEY, keys(holdings, firstFields)),
+                "no jobs are listed, so hours are not added up");
+    }
+
+    private static int[] keys(Holdings holdings, int[] fields) {
+        return Arrays.stream(fields).map(holdings::key).toArray();
+    }
+
+    private static int[] plusOne(int[] numbers) {
+        return Arrays.stream(numbers).map(n -> n + 1).toArray();
+    }
+}
