@@ -31,6 +31,7 @@ final class ColumnReader {
     private final CellFindings findings;
     private final Map<String, String> words;
     private final Map<String, String> wordOf = new HashMap<>();
+    private final Map<String, RowUnits.At> written = new HashMap<>();
     private final TreeSet<String> assumed = new TreeSet<>();
 
     private FoundTable table;
@@ -317,6 +318,9 @@ final class ColumnReader {
         }
         if (at != null && at.assumed() != null) {
             assumed.add(at.assumed());
+        } else if (spec.type() == ColumnSpec.Type.TEXT_OR_NUMBER
+                && binding.unit().assumed()) {
+            assumed.add("numbers without a unit are in " + unit);
         }
         double value = grid.number(sheetRow, binding.sheetColumn());
         Grid.Format format = grid.format(sheetRow, binding.sheetColumn());
@@ -383,7 +387,8 @@ final class ColumnReader {
         }
         DoseText unit = DoseText.read(text.substring(end), customary);
         if (unit instanceof DoseText.Known known && (known.isPerArea() || known.isPerSpray())) {
-            RowUnits.At at = new RowUnits.At(known.unit(), known.productUnit(), null, null);
+            RowUnits.At at = written.computeIfAbsent(
+                    text.substring(end), key -> new RowUnits.At(known.unit(), known.productUnit(), null, null));
             column.unit[row] = column.unitIndex(at);
             return readFromText(row, sheetRow, binding, value, known.unit());
         }

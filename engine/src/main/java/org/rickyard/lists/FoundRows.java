@@ -37,7 +37,7 @@ final class FoundRows implements ListRows {
 
         short unitIndex(RowUnits.At at) {
             for (int i = 0; i < units.length; i++) {
-                if (units[i].equals(at)) {
+                if (units[i] == at) {
                     return (short) (i + 1);
                 }
             }

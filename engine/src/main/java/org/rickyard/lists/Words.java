@@ -29,7 +29,14 @@ final class Words {
 
     /** What a name is joined by: trimmed and without case. */
     static String key(String name) {
-        return trim(name).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
+        String trimmed = trim(name);
+        for (int i = 0; i < trimmed.length(); i++) {
+            if (trimmed.charAt(i) >= '\u0080') {
+                // Upper case first, so that letters with two small forms (the Greek sigma) meet.
+                return trimmed.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
+            }
+        }
+        return trimmed.toLowerCase(Locale.ROOT);
     }
 
     /**
