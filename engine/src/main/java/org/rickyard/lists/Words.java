@@ -40,8 +40,8 @@ final class Words {
     }
 
     /**
-     * Letters and digits in lower case, words parted by single spaces, without the plural s of longer words: "Sheet/parcel
-     * nos." is {@code sheet parcel nos}, "Hectares" is {@code hectare}.
+     * Letters and digits in lower case, words parted by single spaces, without the plural s of longer words:
+     * "Sheet/parcel nos." is {@code sheet parcel nos}, "Hectares" is {@code hectare}.
      */
     static String normal(String text) {
         StringBuilder out = new StringBuilder(text.length());
@@ -84,6 +84,14 @@ final class Words {
             }
         }
         return false;
+    }
+
+    /** Whether a text stands for "not known": a dash, a question mark, n/a. */
+    static boolean marksBlank(String text) {
+        return switch (text) {
+            case "-", "–", "—", "?", "n/a", "N/A", "na", "NA", "n.a." -> true;
+            default -> false;
+        };
     }
 
     /** A number in digits as a person writes it: 7, 7.5. */
