@@ -76,8 +76,10 @@ final class ChoicesSheet {
             write(sheet, row, lines.get(row), style(looks, row));
         }
         int column = 0;
-        for (String heading : words.keySet()) {
-            sheet.setColumnWidth(column++, Math.max(14, heading.length() / 2 + 6) * 256);
+        for (Map.Entry<String, List<String>> entry : words.entrySet()) {
+            int longest =
+                    entry.getValue().stream().mapToInt(String::length).max().orElse(0);
+            sheet.setColumnWidth(column++, Math.max(longest + 4, entry.getKey().length() / 2 + 7) * 256);
         }
         sheet.getRow(0).setHeightInPoints(24);
         sheet.getRow(HEADING_ROW).setHeightInPoints(34);

@@ -30,7 +30,7 @@ final class ClientSheet {
         words(0, title, Looks.Role.TITLE).setHeightInPoints(26);
         words(1, remark, Looks.Role.NOTE);
         sheet.createRow(2);
-        sheet.createRow(HEADING_ROW).setHeightInPoints(48);
+        sheet.createRow(HEADING_ROW).setHeightInPoints(50);
     }
 
     /** Adds a column of words. */

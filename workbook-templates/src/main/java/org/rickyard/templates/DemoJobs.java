@@ -17,7 +17,7 @@ final class DemoJobs {
                 .words("Job", 15)
                 .words("Field", 13)
                 .words("Operation", 12)
-                .words("Machine", 40)
+                .words("Machine", 62)
                 .words("Tractor", 16)
                 .words("Mix", 18)
                 .words("Product", 14)

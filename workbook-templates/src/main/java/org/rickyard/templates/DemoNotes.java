@@ -15,7 +15,8 @@ final class DemoNotes {
         XSSFSheet sheet = workbook.createSheet("Notes");
         sheet.setColumnWidth(0, 46 * 256);
         sheet.setColumnWidth(1, 14 * 256);
-        sheet.setColumnWidth(2, 62 * 256);
+        sheet.setColumnWidth(2, 2 * 256);
+        sheet.setColumnWidth(3, 50 * 256);
         text(sheet, 0, 0, "Thrushmere group, season 2026", looks, Looks.Role.TITLE);
         sheet.getRow(0).setHeightInPoints(26);
         text(
@@ -63,7 +64,7 @@ final class DemoNotes {
             text(sheet, FIRST_ROW + 7 + i, 0, remarks[i], looks, i == 0 ? Looks.Role.TITLE : Looks.Role.NOTE);
         }
         sheet.getRow(FIRST_ROW + 7).setHeightInPoints(26);
-        PageSetup.apply(sheet, 3, 0, 0);
+        PageSetup.apply(sheet, 4, 0, 0);
     }
 
     private static void figure(XSSFSheet sheet, Looks looks, int line, String label, String formula, String remark) {
@@ -74,7 +75,9 @@ final class DemoNotes {
         if (!formula.isEmpty()) {
             cell.setCellFormula(formula);
         }
-        text(sheet, row, 2, remark, looks, Looks.Role.NOTE);
+        if (!remark.isEmpty()) {
+            text(sheet, row, 3, remark, looks, Looks.Role.NOTE);
+        }
     }
 
     private static void text(XSSFSheet sheet, int row, int column, String text, Looks looks, Looks.Role role) {

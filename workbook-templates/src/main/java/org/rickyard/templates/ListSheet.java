@@ -25,7 +25,7 @@ final class ListSheet {
     /** The row of the headings, counted from 0. */
     static final int HEADING_ROW = 5;
 
-    private static final int ENTRY_ROWS = 60;
+    private static final int ENTRY_ROWS = 34;
     private static final int LAST_CHECKED_ROW = 2000;
     private static final int NARROWEST = 11;
     private static final int WIDEST = 27;
@@ -55,6 +55,7 @@ final class ListSheet {
         ListSheet made = new ListSheet(workbook, looks, list, columns);
         made.writeTop();
         made.writeColumns();
+        made.acceptDigitsAsWords();
         EntryRules rules = new EntryRules(made.sheet, HEADING_ROW + 1, LAST_CHECKED_ROW);
         for (int i = 0; i < columns.size(); i++) {
             rules.add(columns.get(i), i, choices.range(list, columns.get(i).spec()));
@@ -76,19 +77,23 @@ final class ListSheet {
     }
 
     private void writeColumns() {
-        row(NEEDED_ROW, 26);
+        XSSFRow neededRow = row(NEEDED_ROW, 14);
         row(EXAMPLE_ROW, 28);
-        row(HEADING_ROW, 34);
+        XSSFRow headingRow = row(HEADING_ROW, 18);
         for (int row = HEADING_ROW + 1; row <= HEADING_ROW + ENTRY_ROWS; row++) {
             sheet.createRow(row);
         }
         XSSFRow helpRow = row(HELP_ROW, 12);
         int lines = 1;
+        int neededLines = 1;
+        int headingLines = 1;
         for (int i = 0; i < columns.size(); i++) {
             TemplateColumn column = columns.get(i);
             String example = "e.g. " + guide.example(column).orElseThrow();
             int width = width(column, example);
             lines = Math.max(lines, lines(column.spec().help(), width));
+            neededLines = Math.max(neededLines, lines(need(column.spec()), width));
+            headingLines = Math.max(headingLines, lines(column.heading(), width - 2));
             sheet.setColumnWidth(i, width * 256);
             cell(NEEDED_ROW, i, need(column.spec()), looks.of(Looks.Role.HELP));
             cell(HELP_ROW, i, column.spec().help(), looks.of(Looks.Role.HELP));
@@ -102,13 +107,26 @@ final class ListSheet {
             for (int row = HEADING_ROW + 1; row <= HEADING_ROW + ENTRY_ROWS; row++) {
                 sheet.getRow(row).createCell(i).setCellStyle(input);
             }
-            if (input.getDataFormatString().equals(Looks.WORDS)) {
+        }
+        neededRow.setHeightInPoints(2 + 12f * neededLines);
+        headingRow.setHeightInPoints(4 + 15f * headingLines);
+        helpRow.setHeightInPoints(4 + 12f * lines);
+    }
+
+    /** No office program shall complain of a field called 7: columns of words hold digits as words. */
+    private void acceptDigitsAsWords() {
+        int from = -1;
+        for (int i = 0; i <= columns.size(); i++) {
+            boolean words = i < columns.size() && format(columns.get(i).spec()).equals(Looks.WORDS);
+            if (words && from < 0) {
+                from = i;
+            } else if (!words && from >= 0) {
                 sheet.addIgnoredErrors(
-                        new CellRangeAddress(HEADING_ROW + 1, LAST_CHECKED_ROW, i, i),
+                        new CellRangeAddress(HEADING_ROW + 1, LAST_CHECKED_ROW, from, i - 1),
                         IgnoredErrorType.NUMBER_STORED_AS_TEXT);
+                from = -1;
             }
         }
-        helpRow.setHeightInPoints(4 + 12f * lines);
     }
 
     /** "needed", "optional", or what it may be exchanged for. */

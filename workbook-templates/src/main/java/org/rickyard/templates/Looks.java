@@ -128,6 +128,11 @@ final class Looks {
                 style.setFont(font(POINTS, false, false, "000000"));
                 fill(style, "FFFDF2");
                 edges(style, BorderStyle.HAIR);
+                if (!format.equals(WORDS)) {
+                    // Keeps a number off the word in the next column.
+                    style.setAlignment(HorizontalAlignment.RIGHT);
+                    style.setIndention((short) 1);
+                }
             }
             case OWN -> style.setFont(font(POINTS, false, false, "000000"));
             case TOTAL -> {

@@ -9,7 +9,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 /** How a sheet is printed: A4 landscape, fitted to its width, heading rows repeated, page x of y. */
 final class PageSetup {
     /** Columns that are still readable side by side on one page. */
-    private static final int COLUMNS_ON_A_PAGE = 18;
+    private static final int COLUMNS_ON_A_PAGE = 20;
 
     private PageSetup() {}
 

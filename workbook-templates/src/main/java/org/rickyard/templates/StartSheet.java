@@ -44,7 +44,7 @@ final class StartSheet {
 
     private static void line(XSSFSheet sheet, int index, String text, Looks looks, Looks.Role role) {
         XSSFRow row = sheet.createRow(index);
-        row.setHeightInPoints(role == Looks.Role.TITLE ? 26 : text.length() > 110 ? 34 : 19);
+        row.setHeightInPoints(role == Looks.Role.TITLE ? 26 : text.length() > 125 ? 34 : 19);
         XSSFCell cell = row.createCell(0);
         cell.setCellValue(text);
         cell.setCellStyle(looks.of(role));
