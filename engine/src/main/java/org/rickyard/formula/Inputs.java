@@ -8,6 +8,7 @@ public final class Inputs {
     private final Set<Symbol> symbols = new LinkedHashSet<>();
     private final Set<Constant> constants = new LinkedHashSet<>();
     private final Set<ReferenceTable> tables = new LinkedHashSet<>();
+    private final Set<String> others = new LinkedHashSet<>();
 
     private Inputs() {}
 
@@ -31,6 +32,11 @@ public final class Inputs {
     /** The reference tables. */
     public static Set<ReferenceTable> tablesOf(Expr expr) {
         return read(expr).tables;
+    }
+
+    /** The ids of the other tables it reads. */
+    public static Set<String> otherTablesOf(Expr expr) {
+        return read(expr).others;
     }
 
     private static Inputs read(Expr expr) {
@@ -79,12 +85,16 @@ public final class Inputs {
         } else if (expr instanceof Expr.Join e) {
             e.parts().forEach(this::expr);
         } else if (expr instanceof Expr.Total e) {
+            others.add(e.table());
             symbols.add(e.keyHere());
         } else if (expr instanceof Expr.Count e) {
+            others.add(e.table());
             symbols.add(e.keyHere());
         } else if (expr instanceof Expr.Position e) {
+            others.add(e.table());
             symbols.add(e.keyHere());
         } else if (expr instanceof Expr.From e) {
+            others.add(e.table());
             symbols.add(e.position());
         }
     }

@@ -150,6 +150,7 @@ public final class Clamps {
                             FEEDING_SEASON))
             .identifiedBy(CLAMP)
             .needsHeaders(4)
+            .substitute(WALL_HEIGHT, SETTLED_HEIGHT)
             .unclear(List.of("height", "filled height"), WALL_HEIGHT, SETTLED_HEIGHT)
             .unclear(List.of("density", "bulk density"), FRESH_DENSITY, DRY_MATTER_DENSITY)
             .unclear(List.of("slope"), BATTER, RAMP_RUN)

@@ -4,6 +4,9 @@ import java.util.List;
 
 /** The cells of one sheet of the client's workbook, as they were read. Rows and columns are zero-based. */
 public interface Grid {
+    /** The error text of a cell that depends on our own results and so cannot be an input. */
+    String LOOP = "#LOOP: it depends on Rickyard's own results";
+
     /** What a cell holds. */
     enum Kind {
         /** Nothing. */

@@ -10,7 +10,7 @@ import java.util.List;
 import org.rickyard.trade.Quantities;
 
 /**
- * The jobs. {@link #MACHINE} may name a gang, parted by ";". A flat list with field, area and
+ * The jobs. {@link #MACHINE} may name a gang, parted by ";" ({@link MachineMention}). A flat list with field, area and
  * machine in one row is a field list and a job list at once; such a job may lack its {@link #OPERATION}, which then
  * follows from the type of its machine. A block may stand in place of the field.
  */
@@ -135,5 +135,7 @@ public final class Jobs {
                             HOURS_PER_DAY))
             .identifiedBy(FIELD, BLOCK, JOB)
             .unitColumn(DOSE_UNIT, DOSE)
+            .substitute(FIELD, BLOCK)
+            .substitute(OPERATION, MIX, PRODUCT, DOSE, WATER_VOLUME)
             .unclear(List.of("rate"), WATER_VOLUME, DOSE);
 }

@@ -18,6 +18,7 @@ import java.util.Map;
  * @param unclear header to the columns it could mean
  * @param qualifiers column to the column of words that may stand in its header ("Power (PTO kW)")
  * @param unitColumns column to the column that names the unit of each row
+ * @param substitutes required column to the columns any of which makes up for it ("Block" for "Field" of a job)
  */
 public record ListSpec(
         String name,
@@ -28,7 +29,8 @@ public record ListSpec(
         int least,
         Map<String, List<ColumnSpec>> unclear,
         Map<ColumnSpec, ColumnSpec> qualifiers,
-        Map<ColumnSpec, ColumnSpec> unitColumns) {
+        Map<ColumnSpec, ColumnSpec> unitColumns,
+        Map<ColumnSpec, List<ColumnSpec>> substitutes) {
 
     /**
      * Sets of columns of which one must be there.
@@ -58,6 +60,7 @@ public record ListSpec(
                 2,
                 Map.of(),
                 Map.of(),
+                Map.of(),
                 Map.of());
     }
 
@@ -70,7 +73,8 @@ public record ListSpec(
 
     /** The same, its rows named by these columns. */
     ListSpec identifiedBy(ColumnSpec... names) {
-        return new ListSpec(name, synonyms, columns, List.of(names), oneOf, least, unclear, qualifiers, unitColumns);
+        return new ListSpec(
+                name, synonyms, columns, List.of(names), oneOf, least, unclear, qualifiers, unitColumns, substitutes);
     }
 
     /** The same, needing the one or the other of these sets of columns. */
@@ -78,32 +82,49 @@ public record ListSpec(
         List<OneOf> all = new ArrayList<>(oneOf);
         all.add(new OneOf(List.of(one, other)));
         return new ListSpec(
-                name, synonyms, columns, identity, List.copyOf(all), least, unclear, qualifiers, unitColumns);
+                name,
+                synonyms,
+                columns,
+                identity,
+                List.copyOf(all),
+                least,
+                unclear,
+                qualifiers,
+                unitColumns,
+                substitutes);
     }
 
     /** The same, taken for this list only with at least so many known headers. */
     ListSpec needsHeaders(int count) {
-        return new ListSpec(name, synonyms, columns, identity, oneOf, count, unclear, qualifiers, unitColumns);
+        return new ListSpec(
+                name, synonyms, columns, identity, oneOf, count, unclear, qualifiers, unitColumns, substitutes);
     }
 
     /** The same, with a header that could mean any of these columns. */
     ListSpec unclear(List<String> headers, ColumnSpec... candidates) {
         Map<String, List<ColumnSpec>> all = new LinkedHashMap<>(unclear);
         headers.forEach(header -> all.put(header, List.of(candidates)));
-        return new ListSpec(name, synonyms, columns, identity, oneOf, least, all, qualifiers, unitColumns);
+        return new ListSpec(name, synonyms, columns, identity, oneOf, least, all, qualifiers, unitColumns, substitutes);
     }
 
     /** The same, words of the one column being understood in the header of the other. */
     ListSpec qualifier(ColumnSpec column, ColumnSpec words) {
         Map<ColumnSpec, ColumnSpec> all = new LinkedHashMap<>(qualifiers);
         all.put(column, words);
-        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, all, unitColumns);
+        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, all, unitColumns, substitutes);
     }
 
     /** The same, one column naming the unit of others row by row. */
     ListSpec unitColumn(ColumnSpec unit, ColumnSpec... of) {
         Map<ColumnSpec, ColumnSpec> all = new LinkedHashMap<>(unitColumns);
         List.of(of).forEach(column -> all.put(column, unit));
-        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, all);
+        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, all, substitutes);
+    }
+
+    /** The same, a required column being made up for by any of the others. */
+    ListSpec substitute(ColumnSpec needed, ColumnSpec... others) {
+        Map<ColumnSpec, List<ColumnSpec>> all = new LinkedHashMap<>(substitutes);
+        all.put(needed, List.of(others));
+        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, all);
     }
 }

@@ -9,6 +9,8 @@ import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.ListRows;
 import org.rickyard.quantity.Ratio;
 import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
 
 /**
  * The client's cells behind one linked column, row by row: of the places a value may be typed, the first that is not
@@ -32,7 +34,7 @@ public final class LinkCells {
         }
         chosen = new byte[rows];
         for (int row = 0; row < rows; row++) {
-            chosen[row] = choose(row);
+            chosen[row] = sources.applies(symbol, row) ? choose(row) : -1;
         }
     }
 
@@ -61,8 +63,14 @@ public final class LinkCells {
             return true;
         }
         return lists[i].unit(column, listRows[i][row])
-                .map(unit -> unit.isCompatible(symbol.unit()))
+                .map(unit -> asDryMatter(unit).isCompatible(symbol.unit()))
                 .orElse(true);
+    }
+
+    /** A yield in t/ha whose basis says dry matter is one of dry matter, whatever its header leaves out. */
+    private Unit asDryMatter(Unit unit) {
+        boolean plainMass = symbol.equals(Quantities.YIELD_DRY_MATTER) && unit.isCompatible(Units.T_PER_HA);
+        return plainMass ? Unit.of(unit.symbol(), Units.T_DM_PER_HA.dimension(), unit.factor()) : unit;
     }
 
     /** Whether there is a cell behind this row at all. */
@@ -82,7 +90,7 @@ public final class LinkCells {
 
     /** The unit the client's number is in. */
     public Optional<Unit> unit(int row) {
-        return exists(row) ? list(row).unit(column(row), listRow(row)) : Optional.empty();
+        return exists(row) ? list(row).unit(column(row), listRow(row)).map(this::asDryMatter) : Optional.empty();
     }
 
     /** The client's number in the client's unit. */

@@ -9,6 +9,7 @@ import org.rickyard.formula.Expr;
 import org.rickyard.formula.RowValues;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
+import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListRows;
 import org.rickyard.trade.Quantities;
 
@@ -122,8 +123,10 @@ public final class ResultTable implements RowValues {
                 }
                 case IMPOSSIBLE, ASKED -> result.mark(row, Values.State.UNUSABLE);
                 // A required link shows nothing for text or an error, as it does for a blank; an optional one says so.
-                case NOT_READABLE, ERROR ->
-                    result.mark(row, link.optional() ? Values.State.UNUSABLE : Values.State.BLANK);
+                case NOT_READABLE, ERROR -> {
+                    boolean told = link.optional() || cells.text(row).equals(Grid.LOOP);
+                    result.mark(row, told ? Values.State.UNUSABLE : Values.State.BLANK);
+                }
                 default -> result.mark(row, Values.State.BLANK);
             }
         }

@@ -17,6 +17,8 @@ public enum Role {
     MACHINE(Machines.LIST),
     /** The job being done. */
     JOB(Jobs.LIST),
+    /** The job row that names this very product. */
+    DOSED_JOB(Jobs.LIST),
     /** The cut of the field. */
     CUT(Cuts.LIST),
     /** The product in the tank. */

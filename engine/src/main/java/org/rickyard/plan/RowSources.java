@@ -13,6 +13,7 @@ public final class RowSources {
     private final Map<Role, int[]> listRows = new EnumMap<>(Role.class);
     private final Map<Symbol, int[]> keys = new HashMap<>();
     private final Map<Symbol, String[]> words = new HashMap<>();
+    private final Map<Symbol, boolean[]> only = new HashMap<>();
 
     RowSources(int rows) {
         this.rows = rows;
@@ -39,6 +40,17 @@ public final class RowSources {
     RowSources with(Symbol word, String[] values) {
         words.put(word, values);
         return this;
+    }
+
+    /** The rows a linked column applies to; elsewhere its cell stays empty though the client's cell may not be. */
+    RowSources only(Symbol link, boolean[] applies) {
+        only.put(link, applies);
+        return this;
+    }
+
+    boolean applies(Symbol link, int row) {
+        boolean[] applies = only.get(link);
+        return applies == null || applies[row];
     }
 
     ListRows list(Role role) {

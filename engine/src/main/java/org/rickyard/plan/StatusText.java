@@ -16,11 +16,6 @@ import org.rickyard.formula.Symbol;
  * was typed; an input that only one branch of a choice needs is asked for only in that branch.
  */
 final class StatusText {
-    /** The symbol of every Status column. */
-    static final Symbol STATUS = Symbol.text("status");
-    /** The symbol of every Cautions column. */
-    static final Symbol CAUTIONS = Symbol.text("cautions");
-
     private final Map<Symbol, TableColumn> columns = new LinkedHashMap<>();
     private final Map<Expr, List<Condition>> sentences = new LinkedHashMap<>();
 

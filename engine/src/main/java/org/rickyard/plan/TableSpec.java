@@ -1,7 +1,10 @@
 package org.rickyard.plan;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Symbol;
 
 /**
@@ -26,12 +29,30 @@ public record TableSpec(
         List<String> cautions,
         List<CautionRule> rules) {
 
+    /** The symbol of every Status column. */
+    public static final Symbol STATUS = Symbol.text("status");
+    /** The symbol of every Cautions column. */
+    public static final Symbol CAUTIONS = Symbol.text("cautions");
+
     /** A total and the workbook name it goes by. */
     public record TotalName(Symbol symbol, String name) {}
 
     /** The column of a symbol. */
     public Optional<TableColumn> column(Symbol symbol) {
         return columns.stream().filter(column -> column.symbol().equals(symbol)).findFirst();
+    }
+
+    /** The ids of the other tables its columns read, without which its formulas would lead nowhere. */
+    public Set<String> reads() {
+        Set<String> reads = new LinkedHashSet<>();
+        for (TableColumn column : columns) {
+            if (column instanceof TableColumn.Calculated calculated) {
+                reads.addAll(Inputs.otherTablesOf(calculated.formula().expr()));
+            } else if (column instanceof TableColumn.Joined joined) {
+                reads.addAll(Inputs.otherTablesOf(joined.expr()));
+            }
+        }
+        return reads;
     }
 
     /** Its position from the left, counted from 0. */

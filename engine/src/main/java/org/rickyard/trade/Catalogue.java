@@ -10,6 +10,7 @@ import org.rickyard.trade.silage.Digging;
 import org.rickyard.trade.spraying.SprayRates;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.trade.workrate.WorkTotals;
 
 /** Every formula of the engine, in reading order. */
 public final class Catalogue {
@@ -20,6 +21,9 @@ public final class Catalogue {
             FieldRates.EFFICIENCY,
             FieldRates.WORK_RATE,
             FieldRates.HOURS,
+            WorkTotals.MACHINE_HOURS,
+            WorkTotals.MACHINE_AREA,
+            WorkTotals.HOLDING_HOURS,
             SprayRates.NOZZLE_OUTPUT,
             SprayRates.VOLUME_CLASS,
             TankPlan.TOTAL_SPRAY_MIX,

@@ -238,7 +238,7 @@ public final class Quantities {
     public static final Symbol DOSE = number("dose", Units.DOSE, Range.above(0, 10000), Range.above(0, 600), 3);
     /** Product in a litre of spray. */
     public static final Symbol CONCENTRATION =
-            number("concentration", Units.CONCENTRATION, Range.above(0, 1), Range.above(0, 0.05), 4);
+            number("dose in the spray", Units.CONCENTRATION, Range.above(0, 1), Range.above(0, 0.05), 4);
     /** Highest dose at one application on the label. */
     public static final Symbol HIGHEST_DOSE = number("highest dose", Units.DOSE, Range.above(0, 10000), Range.ANY, 3);
     /** Highest concentration on the label. */

@@ -128,6 +128,7 @@ public final class Graft {
         styles();
         calcChain();
         plan.globalNames().forEach((name, formula) -> ourNames.add(new DefinedName(name, null, formula, false)));
+        ourNames.addAll(plan.localNames());
         workbook.names(ourNames, this::goes);
         if (plan.fullCalcOnLoad()) {
             workbook.fullCalcOnLoad();

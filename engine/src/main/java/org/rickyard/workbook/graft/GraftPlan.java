@@ -14,6 +14,7 @@ public final class GraftPlan {
     private final List<NewSheet> added = new ArrayList<>();
     private final Map<SheetRef, NewSheet> replaced = new LinkedHashMap<>();
     private final Map<String, String> globalNames = new LinkedHashMap<>();
+    private final List<DefinedName> localNames = new ArrayList<>();
     private Predicate<DefinedName> ownsName = name -> false;
     private StyleGraft styles;
     private String stateNamespace;
@@ -46,6 +47,12 @@ public final class GraftPlan {
         return this;
     }
 
+    /** Defines a name that belongs to a sheet already there and left as it is. */
+    public GraftPlan localName(SheetRef sheet, LocalName name) {
+        localNames.add(new DefinedName(name.name(), sheet.position(), name.formula(), name.hidden()));
+        return this;
+    }
+
     /** Says which defined names are ours from a former run: they are removed before the new ones are put in. */
     public GraftPlan ownsName(Predicate<DefinedName> owns) {
         ownsName = owns;
@@ -69,6 +76,10 @@ public final class GraftPlan {
     public GraftPlan fullCalcOnLoad(boolean wanted) {
         fullCalcOnLoad = wanted;
         return this;
+    }
+
+    List<DefinedName> localNames() {
+        return localNames;
     }
 
     List<NewSheet> added() {

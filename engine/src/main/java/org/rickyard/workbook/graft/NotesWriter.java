@@ -54,7 +54,8 @@ final class NotesWriter {
     /** @param blocks blocks of shape numbers, enough for the notes */
     void drawing(OutputStream out, List<Integer> blocks) throws IOException {
         Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-        text.append("<xml xmlns:v=\"urn:schemas-microsoft-com:vml\" xmlns:o=\"urn:schemas-microsoft-com:office:office\"")
+        text.append("<xml xmlns:v=\"urn:schemas-microsoft-com:vml\"")
+                .append(" xmlns:o=\"urn:schemas-microsoft-com:office:office\"")
                 .append(" xmlns:x=\"urn:schemas-microsoft-com:office:excel\">")
                 .append("<o:shapelayout v:ext=\"edit\"><o:idmap v:ext=\"edit\" data=\"")
                 .append(String.join(",", blocks.stream().map(String::valueOf).toList()))

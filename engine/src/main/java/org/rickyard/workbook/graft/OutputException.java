@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
-import java.nio.file.ReadOnlyFileSystemException;
 import java.util.Locale;
 
 /**
@@ -87,13 +86,6 @@ public final class OutputException extends IOException {
         }
         boolean denied = cause instanceof AccessDeniedException || text.contains("permission denied");
         return denied ? Reason.NO_PERMISSION : Reason.FAILED;
-    }
-
-    /** A file system that may only be read. */
-    static OutputException readOnly(Path file, ReadOnlyFileSystemException cause) {
-        OutputException named = new OutputException(Reason.READ_ONLY, String.valueOf(file.getFileName()));
-        named.initCause(cause);
-        return named;
     }
 
     /** Why. */

@@ -32,6 +32,11 @@ final class StateItem {
         Optional<String> present = source.customXmlPart(namespace);
         if (present.isPresent()) {
             changes.write(present.get(), state);
+            boolean linked = source.relationships(source.workbookPart()).stream()
+                    .anyMatch(link -> PartNames.key(link.target()).equals(PartNames.key(present.get())));
+            if (!linked) {
+                links.add(ITEM, present.get());
+            }
             return;
         }
         List<String> fresh = names.fresh(List.of("customXml/item", "customXml/itemProps"), ".xml");

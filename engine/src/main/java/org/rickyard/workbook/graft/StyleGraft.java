@@ -90,7 +90,7 @@ public final class StyleGraft {
     }
 
     /** Adds looks to a styles part, or to none for null. */
-    static StyleGraft of(byte[] present, List<CellLook> looks) throws RefusedException {
+    public static StyleGraft ofPart(byte[] present, List<CellLook> looks) throws RefusedException {
         return new StyleGraft(present, "styles", "workbook", looks);
     }
 
@@ -217,7 +217,7 @@ public final class StyleGraft {
         }
         parts.add(look.size() > 0 ? Tag.of("sz", "val", Integer.toString(look.size())) : ofClient("sz"));
         Optional<Tag> colour = look.fontRgb() == null
-                ? clientPart("color")
+                ? clientPart("color").filter(StyleGraft::wellFormedColour)
                 : Optional.of(rgb("color", look.fontRgb()));
         colour.ifPresent(parts::add);
         parts.add(ofClient("name"));
@@ -227,6 +227,11 @@ public final class StyleGraft {
 
     private Optional<Tag> clientPart(String part) {
         return clientFont.children().stream().filter(tag -> tag.name().equals(part)).findFirst();
+    }
+
+    /** Some programs write RRGGBB where AARRGGBB is asked for; such a colour is not spread further. */
+    private static boolean wellFormedColour(Tag colour) {
+        return colour.attributes().getOrDefault("rgb", "FF000000").matches("[0-9A-Fa-f]{8}");
     }
 
     private Tag ofClient(String part) {

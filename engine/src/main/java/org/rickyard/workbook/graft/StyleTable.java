@@ -10,7 +10,7 @@ import org.rickyard.workbook.open.MarkupEdits;
 import org.rickyard.workbook.open.MarkupElement;
 import org.rickyard.workbook.open.Namespaces;
 
-/** One of the numbered tables in the styles (fonts, fills, cellXfs …): cells know its rows by number, so it only grows. */
+/** A numbered table in the styles (fonts, fills, cellXfs …): cells know its rows by number, so it only grows. */
 final class StyleTable {
     /**
      * Stems of the extensions that today's spreadsheet programs understand: of alternative content they take the

@@ -6,6 +6,7 @@ import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.SeekableByteChannel;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -98,10 +99,21 @@ public final class BookPackage implements PartSource, Closeable {
         }
         try {
             ZipDirectory.checkAnnounced(channel, displayName, caps);
-            ZipFile zip = ZipFile.builder().setSeekableByteChannel(channel).get();
-            return new BookPackage(channel, zip, displayName, caps);
+            return new BookPackage(channel, zip(channel), displayName, caps);
         } catch (ZipException | EOFException | IllegalArgumentException broken) {
             throw new RefusedException(Reason.DAMAGED, displayName, clause(broken));
+        }
+    }
+
+    /** Any failure but one of the disk means that the zip is broken; the library wraps both alike. */
+    private static ZipFile zip(SeekableByteChannel channel) throws IOException {
+        try {
+            return ZipFile.builder().setSeekableByteChannel(channel).get();
+        } catch (IOException failed) {
+            if (failed.getCause() instanceof FileSystemException) {
+                throw failed;
+            }
+            throw new ZipException("its zip directory cannot be read");
         }
     }
 
@@ -276,10 +288,12 @@ public final class BookPackage implements PartSource, Closeable {
         return part.isEmpty() ? Optional.empty() : Optional.of(bytes(part.get()));
     }
 
-    /** The part that holds that item. */
+    /** The part that holds that item. LibreOffice hangs such items on the package instead of the workbook. */
     public Optional<String> customXmlPart(String rootNamespace) throws RefusedException, IOException {
         Set<String> seen = new HashSet<>();
-        for (Relationship link : read(workbookPart)) {
+        List<Relationship> links = new ArrayList<>(read(workbookPart));
+        links.addAll(read(""));
+        for (Relationship link : links) {
             boolean item = link.is("customXml") && !link.external() && exists(link.target());
             if (item && seen.add(link.target())) {
                 try (InputStream in = open(link.target())) {

@@ -47,7 +47,8 @@ public final class RefusedException extends Exception {
                 "Open it in your spreadsheet program, check it and save it anew"),
         /** A document type declaration, which no spreadsheet program writes. */
         DOCTYPE(
-                "holds a document type declaration, which no spreadsheet program writes and which can be used to attack",
+                "holds a document type declaration, which no spreadsheet program writes"
+                        + " and which can be used to attack",
                 "Do not trust this file until you know who made it; save a trusted copy anew"),
         /** Over a cap. */
         TOO_LARGE("is larger than can be read safely", "Split it into smaller workbooks"),

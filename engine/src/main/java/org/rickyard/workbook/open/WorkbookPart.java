@@ -43,14 +43,17 @@ final class WorkbookPart {
         for (MarkupElement sheet : listed) {
             String name = sheet.value("name").orElse("");
             String state = sheet.value("state").orElse("visible");
-            Relationship link = sheet.value(Namespaces.RELATIONSHIPS, "id").map(byId::get).orElse(null);
-            boolean worksheet = link != null && link.is("worksheet");
-            boolean lost = link == null || link.external() || !parts.exists(link.target());
+            String id = sheet.value(Namespaces.RELATIONSHIPS, "id").orElse("");
+            Relationship link = byId.get(id);
+            boolean lost = !id.isEmpty() && (link == null || link.external() || !parts.exists(link.target()));
             if (name.isEmpty() || lost) {
                 throw RefusedException.damaged(workbook, part, "the sheet \"" + name + "\" has no content");
             }
-            sheets.add(new SheetRef(
-                    name, sheets.size(), number(sheet, "sheetId"), link.target(), !state.equals("visible"), worksheet));
+            // A macro module from before 1997 is listed as a sheet without a part.
+            boolean worksheet = link != null && link.is("worksheet");
+            String sheetPart = link == null ? "" : link.target();
+            boolean hidden = !state.equals("visible");
+            sheets.add(new SheetRef(name, sheets.size(), number(sheet, "sheetId"), sheetPart, hidden, worksheet));
         }
         if (sheets.isEmpty()) {
             throw new RefusedException(Reason.NO_SHEETS, workbook);

@@ -193,10 +193,15 @@ final class CellReading {
         }
         switch (type) {
             case SHARED -> give(at, Kind.TEXT, 0, sharedText(at, start, end), formula);
-            case ERROR -> give(at, Kind.ERROR, 0, pool.text(value, length), formula);
+            case ERROR -> give(at, Kind.ERROR, 0, pool.text(value, start, end), formula);
             case LOGICAL -> {
-                boolean yes = value[start] == '1' || value[start] == 't' || value[start] == 'T';
-                give(at, Kind.LOGICAL, yes ? 1 : 0, yes ? "TRUE" : "FALSE", formula);
+                String text = pool.text(value, start, end);
+                boolean yes = text.equals("1") || text.equalsIgnoreCase("true");
+                if (yes || text.equals("0") || text.equalsIgnoreCase("false")) {
+                    give(at, Kind.LOGICAL, yes ? 1 : 0, yes ? "TRUE" : "FALSE", formula);
+                } else {
+                    give(at, Kind.TEXT, 0, text, formula);
+                }
             }
             case DATE -> {
                 String text = new String(value, start, end - start);
@@ -223,7 +228,7 @@ final class CellReading {
     }
 
     private String textOf(char[] characters, int count) {
-        return EscapedText.decode(pool.text(characters, count));
+        return EscapedText.decode(pool.text(characters, 0, count));
     }
 
     private String sharedText(int at, int start, int end) throws IOException {

@@ -32,8 +32,8 @@ public enum Epoch {
     /**
      * The day of a stored number; its part of a day is dropped.
      *
-     * @return the day; empty if the number is no day: before the first or after 31 December 9999, a mere time of day (1900
-     *     epoch, below 1), or the day 60 of the 1900 epoch
+     * @return the day; empty if the number is no day: before the first or after 31 December 9999, a mere time of day
+     *     (1900 epoch, below 1), or the day 60 of the 1900 epoch
      */
     public Optional<LocalDate> toDate(double serial) {
         if (!(serial >= 0 && serial < 3_000_000)) {

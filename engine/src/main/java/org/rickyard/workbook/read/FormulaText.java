@@ -2,6 +2,16 @@ package org.rickyard.workbook.read;
 
 /** Where the pieces of a formula's text end. */
 final class FormulaText {
+    private static final boolean[] WORD_START = new boolean[128];
+    private static final boolean[] WORD_PART = new boolean[128];
+
+    static {
+        for (char c = 0; c < 128; c++) {
+            WORD_START[c] = c == '$' || c == '_' || c == '\\' || isLetter(c);
+            WORD_PART[c] = WORD_START[c] || c == '.' || c == '?' || c >= '0' && c <= '9';
+        }
+    }
+
     private FormulaText() {}
 
     /** Where a quoted part ends, its doubled quotes passed over; the end of the formula if it is not closed. */
@@ -83,12 +93,12 @@ final class FormulaText {
     }
 
     static boolean isWordStart(char c) {
-        return c == '$' || c == '_' || c == '\\' || Character.isLetter(c) || Character.isSurrogate(c);
+        return c < 128 ? WORD_START[c] : Character.isLetter(c) || Character.isSurrogate(c);
     }
 
     /** Whether a word (name, function, plain sheet name, reference) goes on with this character. */
     static boolean isWordPart(char c) {
-        return isWordStart(c) || c == '.' || c == '?' || Character.isLetterOrDigit(c);
+        return c < 128 ? WORD_PART[c] : Character.isLetterOrDigit(c) || Character.isSurrogate(c);
     }
 
     static boolean isLetter(char c) {

@@ -1,8 +1,9 @@
 package org.rickyard.workbook.read;
 
 /**
- * A cursor over the parts of a formula that say what it refers to. Everything else (operators, brackets, white space) is
- * passed over as single characters of kind OTHER. Formulas are as files hold them: English, comma separated, A1 style.
+ * A cursor over the parts of a formula that say what it refers to. Everything else (operators, brackets, white space)
+ * is passed over as single characters of kind OTHER. Formulas are as files hold them: English, comma separated, A1
+ * style.
  */
 final class FormulaTokens {
     /** What stands at the cursor. */
@@ -128,7 +129,8 @@ final class FormulaTokens {
     private void bracket() {
         int close = FormulaText.endOfBrackets(formula, position);
         int word = close;
-        while (word < formula.length() && (FormulaText.isWordPart(formula.charAt(word)) || formula.charAt(word) == ':')) {
+        while (word < formula.length()
+                && (FormulaText.isWordPart(formula.charAt(word)) || formula.charAt(word) == ':')) {
             word++;
         }
         if (word < formula.length() && formula.charAt(word) == '!') {

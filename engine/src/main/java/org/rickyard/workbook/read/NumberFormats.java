@@ -33,7 +33,7 @@ public final class NumberFormats {
         }
         Map<Integer, Format> codes = new HashMap<>();
         boolean inCellStyles = false;
-        try (PartXml xml = PartXml.open(parts, part.get())) {
+        try (PartXml xml = PartXml.open(parts, part.get(), "The list of cell styles")) {
             for (int event = xml.next(); event != XMLStreamConstants.END_DOCUMENT; event = xml.next()) {
                 if (event == XMLStreamConstants.END_ELEMENT) {
                     inCellStyles &= !xml.at.getLocalName().equals("cellXfs");

@@ -15,31 +15,42 @@ import org.rickyard.workbook.open.PartSource;
  */
 final class PartXml implements AutoCloseable {
     private final String part;
+    private final String subject;
     private final InputStream stream;
 
     /** The cursor; move it by {@link #next} only, so that every fault gets its sentence. */
     final XMLStreamReader at;
 
-    private PartXml(String part, InputStream stream, XMLStreamReader at) {
+    private PartXml(String part, String subject, InputStream stream) throws IOException {
         this.part = part;
+        this.subject = subject;
         this.stream = stream;
-        this.at = at;
-    }
-
-    static PartXml open(PartSource parts, String part) throws IOException {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_COALESCING, false);
         // Without a reporter of its own the parser prints to the error stream.
         factory.setXMLReporter((message, type, information, location) -> {});
-        InputStream stream = parts.open(part);
         try {
-            return new PartXml(part, stream, factory.createXMLStreamReader(stream));
-        } catch (XMLStreamException | RuntimeException e) {
+            at = factory.createXMLStreamReader(PartText.reader(stream));
+        } catch (XMLStreamException | IOException | RuntimeException e) {
             stream.close();
-            throw UnreadablePartException.notXml(part, 0, 0, e);
+            throw damaged(null, e);
         }
+    }
+
+    /**
+     * Opens a part.
+     *
+     * @param subject what the part is, as the subject of a sentence: {@code The sheet Fields}
+     * @throws UnreadablePartException if the part is missing or damaged from its first byte
+     */
+    static PartXml open(PartSource parts, String part, String subject) throws IOException {
+        if (!parts.exists(part)) {
+            String missing = subject + " cannot be read: its part " + part + " is missing from the file.";
+            throw new UnreadablePartException(part, missing, null);
+        }
+        return new PartXml(part, subject, parts.open(part));
     }
 
     /**
@@ -55,20 +66,30 @@ final class PartXml implements AutoCloseable {
             }
             event = at.next();
         } catch (XMLStreamException e) {
-            Location where = e.getLocation();
-            throw UnreadablePartException.notXml(
-                    part, where == null ? 0 : where.getLineNumber(), where == null ? 0 : where.getColumnNumber(), e);
+            throw damaged(e.getLocation(), e);
         } catch (RuntimeException e) {
             // The parser lets some faults of malformed input through unwrapped.
-            throw UnreadablePartException.notXml(part, 0, 0, e);
+            throw damaged(null, e);
         }
         if (event == XMLStreamConstants.DTD) {
-            throw UnreadablePartException.doctype(part);
+            throw new UnreadablePartException(
+                    part,
+                    subject + " cannot be read: its part " + part + " holds a document type declaration (DOCTYPE),"
+                            + " which no spreadsheet program writes and which can hide harmful content.",
+                    null);
         }
         if (event == XMLStreamConstants.ENTITY_REFERENCE) {
-            throw UnreadablePartException.notXml(part, at.getLocation().getLineNumber(), 0, null);
+            throw damaged(at.getLocation(), null);
         }
         return event;
+    }
+
+    private UnreadablePartException damaged(Location where, Throwable cause) {
+        String place = where == null || where.getLineNumber() < 1
+                ? ""
+                : " (line " + where.getLineNumber() + ", column " + where.getColumnNumber() + ")";
+        String damaged = subject + " cannot be read: its part " + part + " is damaged, it is not XML" + place + ".";
+        return new UnreadablePartException(part, damaged, cause);
     }
 
     /** Moves to the next start tag of that local name; false if there is none before the end of the part. */
@@ -117,7 +138,7 @@ final class PartXml implements AutoCloseable {
         try {
             at.close();
         } catch (XMLStreamException e) {
-            throw UnreadablePartException.notXml(part, 0, 0, e);
+            throw damaged(null, e);
         } finally {
             stream.close();
         }

@@ -39,8 +39,8 @@ record ReferencePart(int column, int row, boolean columnHeld, boolean rowHeld, i
         while (i < length && formula.charAt(i) >= '0' && formula.charAt(i) <= '9') {
             i++;
         }
-        boolean wordGoesOn = i < length
-                && (FormulaText.isWordPart(formula.charAt(i)) || "(![".indexOf(formula.charAt(i)) >= 0);
+        boolean wordGoesOn =
+                i < length && (FormulaText.isWordPart(formula.charAt(i)) || "(![".indexOf(formula.charAt(i)) >= 0);
         if (wordGoesOn || lettersEnd - letters > 3 || i - digits > 7 || i == letters) {
             return null;
         }

@@ -28,7 +28,7 @@ public final class SharedStrings {
         if (part.isEmpty() || !parts.exists(part.get())) {
             return strings;
         }
-        try (PartXml xml = PartXml.open(parts, part.get())) {
+        try (PartXml xml = PartXml.open(parts, part.get(), "The list of shared texts")) {
             RichText text = new RichText();
             while (xml.nextStart("si")) {
                 text.clear();

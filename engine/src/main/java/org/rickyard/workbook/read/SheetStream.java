@@ -26,10 +26,11 @@ public final class SheetStream {
      * Gives every cell of the sheet that is not blank to the sink, in the order of the part. Cells beyond the limits of
      * the grid are passed over.
      *
-     * @throws UnreadablePartException if the part is damaged, holds a DOCTYPE, or points to shared texts that are missing
+     * @throws UnreadablePartException if the part is damaged, holds a DOCTYPE, or points to shared texts that are
+     *     missing
      */
     public void read(PartSource parts, SheetRef sheet, CellSink sink) throws IOException {
-        try (PartXml xml = PartXml.open(parts, sheet.part())) {
+        try (PartXml xml = PartXml.open(parts, sheet.part(), "The sheet " + sheet.name())) {
             if (xml.nextStart("sheetData")) {
                 new CellReading(xml, sheet, strings, formats, epoch, pool, sink).readRows();
             }

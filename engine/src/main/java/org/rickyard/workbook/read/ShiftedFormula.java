@@ -26,11 +26,11 @@ final class ShiftedFormula {
     /** Appends the letters or digits from a place on, moved unless a dollar sign holds them; gives where they end. */
     private static int appendShifted(String formula, int from, int end, int rows, int columns, StringBuilder shifted) {
         char c = formula.charAt(from);
-        if (c == '\'') {
-            // A sheet name within the reference, as in Fields!A1:'Long Acre'!B2.
-            int close = FormulaText.endOfQuoted(formula, from, '\'');
-            shifted.append(formula, from, close);
-            return close;
+        if (c == ':') {
+            // The sheet may be named again within the reference, as in Fields!A1:Fields!B2.
+            int next = Math.max(from, formula.lastIndexOf('!', end - 1)) + 1;
+            shifted.append(formula, from, next);
+            return next;
         }
         boolean held = c == '$';
         int i = held ? from + 1 : from;

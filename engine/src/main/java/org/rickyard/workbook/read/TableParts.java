@@ -37,7 +37,7 @@ public final class TableParts {
             return List.of();
         }
         List<String> targets = new ArrayList<>();
-        try (PartXml xml = PartXml.open(parts, relationships)) {
+        try (PartXml xml = PartXml.open(parts, relationships, "The list of tables of the sheet " + sheet)) {
             while (xml.nextStart("Relationship")) {
                 String type = xml.attribute("Type");
                 String target = xml.attribute("Target");
@@ -60,7 +60,7 @@ public final class TableParts {
     }
 
     private static Table readTable(PartSource parts, String sheet, String part) throws IOException {
-        try (PartXml xml = PartXml.open(parts, part)) {
+        try (PartXml xml = PartXml.open(parts, part, "A table of the sheet " + sheet)) {
             if (!xml.nextStart("table")) {
                 return null;
             }

@@ -7,32 +7,33 @@ final class TextPool {
 
     private final String[] recent = new String[SLOTS];
 
-    String text(char[] characters, int length) {
+    String text(char[] characters, int start, int end) {
+        int length = end - start;
         if (length == 0) {
             return "";
         }
         if (length > LONGEST) {
-            return new String(characters, 0, length);
+            return new String(characters, start, length);
         }
         int hash = 0;
-        for (int i = 0; i < length; i++) {
+        for (int i = start; i < end; i++) {
             hash = 31 * hash + characters[i];
         }
         int slot = (hash ^ hash >>> 15) & SLOTS - 1;
         String known = recent[slot];
-        if (known == null || !equal(known, characters, length)) {
-            known = new String(characters, 0, length);
+        if (known == null || !equal(known, characters, start, length)) {
+            known = new String(characters, start, length);
             recent[slot] = known;
         }
         return known;
     }
 
-    private static boolean equal(String known, char[] characters, int length) {
+    private static boolean equal(String known, char[] characters, int start, int length) {
         if (known.length() != length) {
             return false;
         }
         for (int i = 0; i < length; i++) {
-            if (known.charAt(i) != characters[i]) {
+            if (known.charAt(i) != characters[start + i]) {
                 return false;
             }
         }

@@ -14,22 +14,6 @@ public final class UnreadablePartException extends IOException {
         this.part = part;
     }
 
-    static UnreadablePartException doctype(String part) {
-        return new UnreadablePartException(
-                part,
-                "The part " + part + " of this workbook holds a document type declaration (DOCTYPE), which no"
-                        + " spreadsheet program writes and which can hide harmful content, so it is not read.",
-                null);
-    }
-
-    static UnreadablePartException notXml(String part, int line, int column, Throwable cause) {
-        String where = line > 0 ? " (line " + line + ", column " + column + ")" : "";
-        return new UnreadablePartException(
-                part,
-                "The part " + part + " of this workbook is damaged: it cannot be read as XML" + where + ".",
-                cause);
-    }
-
     /** The part's name without leading slash. */
     public String part() {
         return part;

@@ -30,9 +30,11 @@ class DecimalTextTest {
             case 0 -> Double.toString(random.nextGaussian() * Math.pow(10, random.nextInt(20) - 10));
             case 1 -> BigDecimal.valueOf(random.nextLong(), random.nextInt(40)).toPlainString();
             case 2 -> Integer.toString(random.nextInt(200_000) - 100_000);
-            case 3 -> BigDecimal.valueOf(random.nextInt(1_000_000), random.nextInt(6)).toPlainString();
-            case 4 -> (random.nextBoolean() ? "-" : "+") + "000" + Math.abs(random.nextLong()) + "."
-                    + Math.abs(random.nextLong()) + "e" + (random.nextInt(80) - 40);
+            case 3 ->
+                BigDecimal.valueOf(random.nextInt(1_000_000), random.nextInt(6)).toPlainString();
+            case 4 ->
+                (random.nextBoolean() ? "-" : "+") + "000" + Math.abs(random.nextLong()) + "."
+                        + Math.abs(random.nextLong()) + "e" + (random.nextInt(80) - 40);
             default -> random.nextInt(1000) + "E" + (random.nextInt(600) - 330);
         };
     }
@@ -40,8 +42,20 @@ class DecimalTextTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "0", "-0", "1.", ".5", "9007199254740992", "9007199254740993", "123456789012345678", "1e22", "1e23", "4.9E-324",
-                "1.7976931348623157E308", "0.1", "0.10000000000000001", "2.2250738585072012e-308"
+                "0",
+                "-0",
+                "1.",
+                ".5",
+                "9007199254740992",
+                "9007199254740993",
+                "123456789012345678",
+                "1e22",
+                "1e23",
+                "4.9E-324",
+                "1.7976931348623157E308",
+                "0.1",
+                "0.10000000000000001",
+                "2.2250738585072012e-308"
             })
     void equalsTheNearestDoubleAtTheEdges(String text) {
         assertThat(Double.doubleToRawLongBits(parse(text)))
@@ -50,7 +64,23 @@ class DecimalTextTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"", "-", ".", "1.2.3", "1,5", "NaN", "Infinity", "0x1p3", "1d", "1f", "1e", "1e+", "e5", "1 2", "1E999"})
+            strings = {
+                "",
+                "-",
+                ".",
+                "1.2.3",
+                "1,5",
+                "NaN",
+                "Infinity",
+                "0x1p3",
+                "1d",
+                "1f",
+                "1e",
+                "1e+",
+                "e5",
+                "1 2",
+                "1E999"
+            })
     void anythingElseIsNotANumber(String text) {
         assertThat(parse(text)).isNaN();
     }

@@ -115,9 +115,10 @@ class SheetStreamTest {
     @Test
     void placesBeyondTheGridArePassedOver() throws IOException {
         SheetCells cells = new Parts()
-                .withRows("<row r=\"1\"><c r=\"XFE1\"><v>1</v></c><c r=\"ZZZZZZZZZ1\"><v>1</v></c>"
-                        + "<c r=\"A99999999999\"><v>1</v></c><c r=\"B1\"><v>2</v></c></row>"
-                        + "<row r=\"1048577\"><c><v>3</v></c></row><row r=\"1048576\"><c r=\"XFD1048576\"><v>4</v></c></row>")
+                .withRows("<row r=\"1\"><c r=\"XFE1\"><v>1</v></c><c r=\"ZZZZZZZZZ1\"><v>1</v></c><c"
+                        + " r=\"A99999999999\"><v>1</v></c><c r=\"B1\"><v>2</v></c></row><row"
+                        + " r=\"1048577\"><c><v>3</v></c></row><row r=\"1048576\"><c"
+                        + " r=\"XFD1048576\"><v>4</v></c></row>")
                 .cells();
         assertThat(cells.number(0, 1)).isEqualTo(2);
         assertThat(cells.number(1_048_575, 16_383)).isEqualTo(4);
@@ -172,15 +173,13 @@ class SheetStreamTest {
     @Test
     void sharedFormulasAreWrittenOutForEachCell() throws IOException {
         Parts parts = new Parts()
-                .withRows("<row r=\"2\"><c r=\"C2\"><f t=\"shared\" ref=\"C2:C4\" si=\"0\">A2*$B$1+Mix!$A2&amp;\"A2\"</f></c></row>"
-                        + "<row r=\"3\"><c r=\"C3\"><f t=\"shared\" si=\"0\"/><v>3</v></c></row>"
-                        + "<row r=\"4\"><c r=\"D4\"><f t=\"shared\" si=\"0\"/></c><c r=\"E4\"><f t=\"shared\" si=\"9\"/></c></row>");
+                .withRows("<row r=\"2\"><c r=\"C2\"><f t=\"shared\" ref=\"C2:C4\""
+                        + " si=\"0\">A2*$B$1+Mix!$A2&amp;\"A2\"</f></c></row><row r=\"3\"><c r=\"C3\"><f"
+                        + " t=\"shared\" si=\"0\"/><v>3</v></c></row><row r=\"4\"><c r=\"D4\"><f t=\"shared\""
+                        + " si=\"0\"/></c><c r=\"E4\"><f t=\"shared\" si=\"9\"/></c></row>");
         assertThat(formulas(parts))
                 .containsExactly(
-                        "C2 A2*$B$1+Mix!$A2&\"A2\"",
-                        "C3 A3*$B$1+Mix!$A3&\"A2\"",
-                        "D4 B4*$B$1+Mix!$A4&\"A2\"",
-                        "E4 ");
+                        "C2 A2*$B$1+Mix!$A2&\"A2\"", "C3 A3*$B$1+Mix!$A3&\"A2\"", "D4 B4*$B$1+Mix!$A4&\"A2\"", "E4 ");
         assertThat(parts.cells().isFormula(2, 2)).isTrue();
         assertThat(parts.cells().kind(3, 4)).isEqualTo(Kind.UNCOMPUTED);
     }
@@ -210,11 +209,17 @@ class SheetStreamTest {
     @ValueSource(strings = {"UTF-16", "UTF-16LE", "ISO-8859-1", "UTF-8"})
     void prefixesAndEncodingsMakeNoDifference(String encoding) throws IOException {
         String text = "<?xml version=\"1.0\" encoding=\"" + encoding.replace("LE", "") + "\"?>\n"
-                + "<x:worksheet xmlns:x=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">"
-                + "<x:dimension ref=\"A1\"/><x:sheetData>\n <x:row r=\"1\">\n  <x:c r=\"A1\" t=\"inlineStr\"><x:is><x:t>Süd</x:t>"
-                + "</x:is></x:c>\n <x:c r=\"B1\">\n<x:v> 2.5 </x:v>\n</x:c></x:row></x:sheetData></x:worksheet>";
-        byte[] bytes = ((encoding.endsWith("LE") ? "\uFEFF" : "") + text)
-                .getBytes(java.nio.charset.Charset.forName(encoding));
+                + "<x:worksheet"
+                + " xmlns:x=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><x:dimension"
+                + " ref=\"A1\"/><x:sheetData>\n"
+                + " <x:row r=\"1\">\n"
+                + "  <x:c r=\"A1\""
+                + " t=\"inlineStr\"><x:is><x:t>Süd</x:t></x:is></x:c>\n"
+                + " <x:c r=\"B1\">\n"
+                + "<x:v> 2.5 </x:v>\n"
+                + "</x:c></x:row></x:sheetData></x:worksheet>";
+        byte[] bytes =
+                ((encoding.endsWith("LE") ? "\uFEFF" : "") + text).getBytes(java.nio.charset.Charset.forName(encoding));
         SheetCells cells = new Parts().with(Parts.SHEET.part(), bytes).cells();
         assertThat(cells.text(0, 0)).isEqualTo("Süd");
         assertThat(cells.number(0, 1)).isEqualTo(2.5);
@@ -271,6 +276,27 @@ class SheetStreamTest {
         assertThatThrownBy(() -> new Parts().with(Parts.SHEET.part(), text).cells())
                 .isInstanceOf(UnreadablePartException.class)
                 .hasMessageContaining("is damaged");
+    }
+
+    @Test
+    void aMissingSheetPartIsRefusedWithTheNameOfTheSheet() {
+        assertThatThrownBy(() -> new Parts().cells())
+                .isInstanceOf(UnreadablePartException.class)
+                .hasMessageContaining("The sheet Fields cannot be read")
+                .hasMessageContaining("is missing from the file");
+    }
+
+    @Test
+    void logicalsAreReadInBothSpellings() throws IOException {
+        SheetCells cells = new Parts()
+                .withRows("<row><c t=\"b\"><v>1</v></c><c t=\"b\"><v>false</v></c><c t=\"b\"><v> true </v></c>"
+                        + "<c t=\"b\"><v>2</v></c><c t=\"e\"><v> #N/A </v></c></row>")
+                .cells();
+        assertThat(cells.text(0, 0)).isEqualTo("TRUE");
+        assertThat(cells.text(0, 1)).isEqualTo("FALSE");
+        assertThat(cells.text(0, 2)).isEqualTo("TRUE");
+        assertThat(cells.kind(0, 3)).isEqualTo(Kind.TEXT);
+        assertThat(cells.text(0, 4)).isEqualTo("#N/A");
     }
 
     @Test

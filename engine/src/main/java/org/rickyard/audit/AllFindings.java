@@ -1,0 +1,128 @@
+package org.rickyard.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rickyard.formula.Evaluator;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.plan.CautionRule;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.TableColumn.Calculated;
+import org.rickyard.plan.WorkPlan;
+
+/**
+ * Everything to be said about a run, stops first: what reading and joining noticed, what withholds results, which
+ * cautions touch rows, and where a default stands in for an answer the client could give.
+ */
+public final class AllFindings {
+    private static final int MOST_OF_A_KIND = 100;
+
+    private final WorkPlan plan;
+    private final SheetPlaces places;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private AllFindings(WorkPlan plan, SheetPlaces places) {
+        this.plan = plan;
+        this.places = places;
+    }
+
+    /** The findings of a plan, in order of severity and then of tables and rows. */
+    public static List<Finding> of(WorkPlan plan, SheetPlaces places, List<Finding> further) {
+        AllFindings all = new AllFindings(plan, places);
+        all.findings.addAll(plan.findings());
+        all.findings.addAll(further);
+        for (ResultTable table : plan.tables()) {
+            all.withheld(table);
+            all.cautions(table);
+            all.defaults(table);
+        }
+        List<Finding> ordered = new ArrayList<>();
+        for (Severity severity : Severity.values()) {
+            all.findings.stream()
+                    .filter(finding -> finding.severity() == severity)
+                    .distinct()
+                    .forEach(ordered::add);
+        }
+        return ordered;
+    }
+
+    /** One finding per cause, with how many results it withholds. */
+    private void withheld(ResultTable table) {
+        Map<Cause, Integer> counts = new LinkedHashMap<>();
+        Map<Cause, String> first = new LinkedHashMap<>();
+        int more = 0;
+        for (Calculated column : Results.resultColumns(table)) {
+            Symbol symbol = column.symbol();
+            for (int row = 0; row < table.rows(); row++) {
+                if (table.of(symbol).has(row)) {
+                    continue;
+                }
+                if (counts.size() >= MOST_OF_A_KIND) {
+                    more++;
+                    continue;
+                }
+                for (Cause cause : Causes.of(table, symbol, row)) {
+                    counts.merge(cause, 1, Integer::sum);
+                    first.putIfAbsent(cause, symbol.name());
+                }
+            }
+        }
+        String sheet = places.sheet(table.spec());
+        counts.forEach((cause, count) -> findings.add(new Finding(
+                Severity.CAUTION,
+                cause.cell(),
+                cause.what() + ", so " + count + (count == 1 ? " result" : " results") + " on '" + sheet
+                        + "' cannot be given (" + first.get(cause) + (count > 1 ? " and others" : "") + ").")));
+        if (more > 0) {
+            findings.add(Finding.caution(null, more + " more results on '" + sheet + "' are withheld for like reasons;"
+                    + " the Status column of each row says why."));
+        }
+    }
+
+    private void cautions(ResultTable table) {
+        for (CautionRule rule : table.spec().rules()) {
+            Evaluator.TruthAt when = Evaluator.condition(rule.when(), table);
+            Symbol shown = Results.resultColumns(table).get(0).symbol();
+            int count = 0;
+            for (int row = 0; row < table.rows(); row++) {
+                if (Boolean.TRUE.equals(when.at(row)) && count++ < MOST_OF_A_KIND) {
+                    findings.add(new Finding(
+                            rule.severity(),
+                            Optional.of(places.cell(table.spec(), shown, row)),
+                            String.join(", ", Results.about(table, row).values()) + ": " + rule.text()));
+                }
+            }
+            if (count > MOST_OF_A_KIND) {
+                findings.add(new Finding(
+                        rule.severity(),
+                        Optional.empty(),
+                        (count - MOST_OF_A_KIND) + " more rows on '" + places.sheet(table.spec()) + "': " + rule.text()));
+            }
+        }
+    }
+
+    /** A default is shown as one, and which answer would improve which result. */
+    private void defaults(ResultTable table) {
+        for (TableColumn column : table.spec().columns()) {
+            int count = 0;
+            for (int row = 0; row < table.rows(); row++) {
+                count += Results.isDefault(table, column, row) ? 1 : 0;
+            }
+            if (count > 0) {
+                Calculated calculated = (Calculated) column;
+                findings.add(Finding.note(
+                        places.cell(table.spec(), column.symbol(), 0),
+                        "the default " + column.symbol().name() + " is used in " + count
+                                + (count == 1 ? " row" : " rows") + " of '" + places.sheet(table.spec())
+                                + "'; typing your own would make it surer ("
+                                + calculated.formula().source() + ")."));
+            }
+        }
+    }
+}

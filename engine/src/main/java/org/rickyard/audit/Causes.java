@@ -1,0 +1,136 @@
+package org.rickyard.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Evaluator;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Inputs;
+import org.rickyard.formula.Needed;
+import org.rickyard.formula.Numbers;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.Values;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.plan.LinkCells;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.TableColumn;
+
+/** Finds why a result is withheld: follows the branch its row takes down to the cells that were typed, or not. */
+public final class Causes {
+    private final Set<Cause> found = new LinkedHashSet<>();
+
+    private Causes() {}
+
+    /** The causes for a row of a column; empty if there is a value. */
+    public static List<Cause> of(ResultTable table, Symbol symbol, int row) {
+        Causes causes = new Causes();
+        causes.symbol(table, symbol, row);
+        return new ArrayList<>(causes.found);
+    }
+
+    private void symbol(ResultTable table, Symbol symbol, int row) {
+        if (table.of(symbol).has(row)) {
+            return;
+        }
+        TableColumn column = table.spec().column(symbol).orElseThrow();
+        if (column instanceof TableColumn.Calculated calculated) {
+            expr(table, calculated.formula().expr(), row);
+        } else if (column instanceof TableColumn.Joined joined) {
+            expr(table, joined.expr(), row);
+        } else if (column instanceof TableColumn.Link || column instanceof TableColumn.Word) {
+            found.add(typed(table, symbol, row));
+        }
+    }
+
+    private void expr(ResultTable table, Expr expr, int row) {
+        if (expr instanceof Expr.Choice e) {
+            Boolean taken = Evaluator.condition(e.when(), table).at(row);
+            if (taken == null) {
+                Needed.quantities(e.when()).forEach(symbol -> symbol(table, symbol, row));
+            } else {
+                expr(table, taken ? e.then() : e.otherwise(), row);
+            }
+        } else if (expr instanceof Expr.GivenElse e) {
+            if (table.of(e.given()).state(row) == Values.State.UNUSABLE) {
+                symbol(table, e.given(), row);
+            } else {
+                expr(table, e.otherwise(), row);
+            }
+        } else if (expr instanceof Expr.Total e) {
+            total(table, e, row);
+        } else if (expr instanceof Expr.From e) {
+            Values position = table.of(e.position());
+            if (position.has(row)) {
+                symbol(table.other(e.table()), e.symbol(), (int) position.number(row) - 1);
+            }
+        } else if (!(expr instanceof Expr.Count)) {
+            plain(table, expr, row);
+        }
+    }
+
+    private void plain(ResultTable table, Expr expr, int row) {
+        Set<Symbol> quantities = Needed.quantities(expr);
+        int before = found.size();
+        quantities.forEach(symbol -> symbol(table, symbol, row));
+        if (found.size() > before) {
+            return;
+        }
+        Needed.requirements(expr).forEach((condition, otherwise) -> {
+            if (!Boolean.TRUE.equals(Evaluator.condition(condition, table).at(row))) {
+                found.add(new Cause(otherwise, cellOf(table, condition, row)));
+            }
+        });
+    }
+
+    private Optional<CellAddress> cellOf(ResultTable table, Condition condition, int row) {
+        for (Symbol symbol : Inputs.of(condition)) {
+            LinkCells links = table.links(symbol);
+            if (links != null && links.address(row).isPresent()) {
+                return links.address(row);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void total(ResultTable table, Expr.Total e, int row) {
+        ResultTable other = table.other(e.table());
+        double key = table.of(e.keyHere()).number(row);
+        int before = found.size();
+        int rows = 0;
+        for (int there = 0; there < other.rows(); there++) {
+            if (other.of(e.keyThere()).number(there) == key) {
+                rows++;
+                symbol(other, e.summed(), there);
+            }
+        }
+        if (rows == 0) {
+            found.add(new Cause("no row of '" + other.spec().sheet() + "' belongs to it", Optional.empty()));
+        } else if (found.size() == before) {
+            found.add(new Cause(e.summed().name() + " is withheld", Optional.empty()));
+        }
+    }
+
+    private static Cause typed(ResultTable table, Symbol symbol, int row) {
+        LinkCells links = table.links(symbol);
+        String name = symbol.name();
+        Optional<CellAddress> cell = links.address(row);
+        String what =
+                switch (links.state(row)) {
+                    case NO_COLUMN -> name + " missing: no list has a column for it here";
+                    case BLANK -> name + " missing";
+                    case NOT_READABLE -> name + " is not readable: '" + links.text(row) + "'";
+                    case ERROR -> name + " is an error: " + links.text(row);
+                    case UNCOMPUTED -> name + " is a formula without a stored value: open and save the workbook in a"
+                            + " spreadsheet program first";
+                    case ASKED -> name + " could be read in two ways: see Checks";
+                    case IMPOSSIBLE, GIVEN, READ_FROM_TEXT -> name + " impossible: "
+                            + Numbers.readable(links.typedNumber(row))
+                            + links.unit(row).map(unit -> " " + unit).orElse("") + ", possible is "
+                            + symbol.possible().words() + " " + symbol.unit();
+                };
+        return new Cause(what.strip(), cell);
+    }
+}

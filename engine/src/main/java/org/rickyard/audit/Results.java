@@ -1,0 +1,171 @@
+package org.rickyard.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.rickyard.audit.InputUsed.From;
+import org.rickyard.formula.Constant;
+import org.rickyard.formula.Evaluator;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Inputs;
+import org.rickyard.formula.NumbersPrinter;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.Values;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ListRows;
+import org.rickyard.plan.LinkCells;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.TableColumn.Calculated;
+import org.rickyard.plan.WorkPlan;
+
+/** Reads the results of a plan one after another, each with its derivation; none is kept. */
+public final class Results {
+    private final WorkPlan plan;
+    private final SheetPlaces places;
+    private final BasisPlaces basis;
+
+    /** Results of a plan whose sheets stand in these places. */
+    public Results(WorkPlan plan, SheetPlaces places, BasisPlaces basis) {
+        this.plan = plan;
+        this.places = places;
+        this.basis = basis;
+    }
+
+    /** How many results there are, withheld ones included. */
+    public static long count(WorkPlan plan) {
+        long count = 0;
+        for (ResultTable table : plan.tables()) {
+            count += (long) table.rows() * resultColumns(table).size();
+        }
+        return count;
+    }
+
+    /** The columns of a table that are results. */
+    public static List<Calculated> resultColumns(ResultTable table) {
+        List<Calculated> columns = new ArrayList<>();
+        for (TableColumn column : table.spec().columns()) {
+            if (column instanceof Calculated calculated && calculated.result()) {
+                columns.add(calculated);
+            }
+        }
+        return columns;
+    }
+
+    /** Hands every result to a reader, table by table, row by row. */
+    public void forEach(Consumer<Result> reader) {
+        for (ResultTable table : plan.tables()) {
+            List<Calculated> columns = resultColumns(table);
+            for (int row = 0; row < table.rows(); row++) {
+                for (Calculated column : columns) {
+                    reader.accept(of(table, column.formula(), row));
+                }
+            }
+        }
+    }
+
+    /** The result, or step, of one row. */
+    public Result of(ResultTable table, Formula formula, int row) {
+        Values values = table.of(formula.result());
+        boolean given = values.has(row);
+        Optional<Double> number = given && !values.words() ? Optional.of(values.number(row)) : Optional.empty();
+        Optional<String> word = given && values.words() ? Optional.of(values.word(row)) : Optional.empty();
+        return new Result(
+                formula,
+                places.cell(table.spec(), formula.result(), row),
+                about(table, row),
+                number,
+                word,
+                table.unit(formula.result(), row),
+                given ? List.of() : Causes.of(table, formula.result(), row),
+                NumbersPrinter.numbers(formula.expr(), table, row),
+                inputs(table, formula, row));
+    }
+
+    /** What a row is about: its names, blank ones left out. */
+    public static Map<String, String> about(ResultTable table, int row) {
+        Map<String, String> about = new LinkedHashMap<>();
+        for (TableColumn column : table.spec().columns()) {
+            if (column instanceof TableColumn.Name) {
+                String name = table.of(column.symbol()).word(row);
+                if (!name.isEmpty()) {
+                    about.put(column.label(), name);
+                }
+            }
+        }
+        return about;
+    }
+
+    private List<InputUsed> inputs(ResultTable table, Formula formula, int row) {
+        List<InputUsed> inputs = new ArrayList<>();
+        for (Symbol symbol : formula.inputs()) {
+            input(table, symbol, row).ifPresent(inputs::add);
+        }
+        for (Constant constant : Inputs.constantsOf(formula.expr())) {
+            inputs.add(new InputUsed(
+                    constant.name(),
+                    Optional.of(table.constant(constant)),
+                    "",
+                    constant.unit().symbol(),
+                    Optional.of(basis.constant(constant)),
+                    From.CONSTANT));
+        }
+        return inputs;
+    }
+
+    private Optional<InputUsed> input(ResultTable table, Symbol symbol, int row) {
+        TableColumn column = table.spec().column(symbol).orElseThrow();
+        Values values = table.of(symbol);
+        boolean given = values.has(row);
+        Optional<Double> number = given && !values.words() ? Optional.of(values.number(row)) : Optional.empty();
+        String word = values.words() ? values.word(row) : "";
+        LinkCells links = table.links(symbol);
+        if (links != null) {
+            if (!given && column instanceof TableColumn.Link link && link.optional() && !links.exists(row)) {
+                return Optional.empty();
+            }
+            return Optional.of(new InputUsed(
+                    symbol.name(), number, word, table.unit(symbol, row), links.address(row), typedFrom(links, row, given)));
+        }
+        From from = !given ? From.MISSING : isDefault(table, column, row) ? From.DEFAULT : From.CALCULATED;
+        CellAddress cell = places.cell(table.spec(), symbol, row);
+        return Optional.of(
+                new InputUsed(symbol.name(), number, word, table.unit(symbol, row), Optional.of(cell), from));
+    }
+
+    private static From typedFrom(LinkCells links, int row, boolean given) {
+        if (!given) {
+            return From.MISSING;
+        }
+        if (links.state(row) == ListRows.State.READ_FROM_TEXT) {
+            return From.READ_FROM_TEXT;
+        }
+        return links.isDefault(row) ? From.DEFAULT : From.TYPED;
+    }
+
+    /** Whether a step's value is the default because nothing was typed. */
+    public static boolean isDefault(ResultTable table, TableColumn column, int row) {
+        if (!(column instanceof Calculated calculated)) {
+            return false;
+        }
+        Expr expr = calculated.formula().expr();
+        while (expr instanceof Expr.Choice choice) {
+            Boolean taken =
+                    Evaluator.condition(choice.when(), table).at(row);
+            if (taken == null) {
+                return false;
+            }
+            expr = taken ? choice.then() : choice.otherwise();
+        }
+        return expr instanceof Expr.GivenElse given
+                && table.of(column.symbol()).has(row)
+                && !table.of(given.given()).has(row)
+                && (!Inputs.constantsOf(given.otherwise()).isEmpty()
+                        || !Inputs.tablesOf(given.otherwise()).isEmpty());
+    }
+}

@@ -1,0 +1,76 @@
+package org.rickyard.lists;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** Reads a slope written in words as metres out for each metre up. */
+final class BatterText {
+    private BatterText() {}
+
+    /** Whether a text is a bare ratio that could run either way: "1:3" (3 out for 1 up, or 3 up for 1 out). */
+    static boolean isBareRatio(String text) {
+        double[] parts = ratio(text);
+        return parts != null && parts[0] == 1 && parts[1] != 1;
+    }
+
+    /**
+     * "1 in 3" is 3, "45°" is 1, "2:1" is 2 (horizontal to vertical, as slopes are written with the 1 last), "vertical"
+     * is 0. Empty if it cannot be read or would have to be asked.
+     */
+    static OptionalDouble read(String text) {
+        String plain = text.strip().toLowerCase(Locale.ROOT);
+        if (plain.equals("vertical") || plain.equals("upright")) {
+            return OptionalDouble.of(0);
+        }
+        int in = plain.indexOf(" in ");
+        if (in > 0) {
+            double up = number(plain.substring(0, in));
+            double out = number(plain.substring(in + 4));
+            return up > 0 && out >= 0 ? OptionalDouble.of(out / up) : OptionalDouble.empty();
+        }
+        for (String mark : new String[] {"°", "degrees", "deg"}) {
+            if (plain.endsWith(mark)) {
+                return ofDegrees(number(plain.substring(0, plain.length() - mark.length())));
+            }
+        }
+        double[] parts = ratio(plain);
+        if (parts != null && parts[1] == 1 && parts[0] >= 0) {
+            return OptionalDouble.of(parts[0]);
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** The slope of a side that rises at this angle from the level. */
+    static OptionalDouble ofDegrees(double degrees) {
+        if (!(degrees > 0 && degrees <= 90)) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(
+                degrees == 90 ? 0 : degrees == 45 ? 1 : 1 / StrictMath.tan(StrictMath.toRadians(degrees)));
+    }
+
+    private static double[] ratio(String text) {
+        int colon = text.indexOf(':');
+        if (colon < 0) {
+            return null;
+        }
+        double first = number(text.substring(0, colon));
+        double second = number(text.substring(colon + 1));
+        return first >= 0 && second >= 0 ? new double[] {first, second} : null;
+    }
+
+    /** A plain decimal, or NaN. */
+    static double number(String text) {
+        String digits = text.strip();
+        boolean point = false;
+        for (int i = 0; i < digits.length(); i++) {
+            char c = digits.charAt(i);
+            if (c == '.' && !point) {
+                point = true;
+            } else if (c < '0' || c > '9') {
+                return Double.NaN;
+            }
+        }
+        return digits.isEmpty() || digits.equals(".") ? Double.NaN : Double.parseDouble(digits);
+    }
+}

@@ -1,0 +1,241 @@
+package org.rickyard.lists;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+
+/** Settles, for one table and one list, which column of the sheet is which column of the list and in which unit. */
+final class Binder {
+    /** What is known of a list's columns in one table. */
+    record Bound(
+            Map<ColumnSpec, List<Binding>> bindings, Map<ColumnSpec, String> words, Map<ColumnSpec, Integer> wordsAt) {}
+
+    private final FoundTable table;
+    private final HeaderRow.Match match;
+    private final ListSpec spec;
+    private final CustomaryUnits customary;
+    private final List<Finding> findings;
+    private final Map<ColumnSpec, List<Binding>> bindings = new IdentityHashMap<>();
+    private final Map<ColumnSpec, String> words = new IdentityHashMap<>();
+    private final Map<ColumnSpec, Integer> wordsAt = new IdentityHashMap<>();
+    private final List<String> assumed = new ArrayList<>();
+
+    Binder(FoundTable table, HeaderRow.Match match, CustomaryUnits customary, List<Finding> findings) {
+        this.table = table;
+        this.match = match;
+        this.spec = match.vocabulary().spec;
+        this.customary = customary;
+        this.findings = findings;
+    }
+
+    Bound bind() {
+        for (ColumnSpec column : spec.columns()) {
+            bindCertain(column);
+        }
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            if (heading != null && !heading.isCertain()) {
+                askWhichColumn(heading, match.firstColumn() + i);
+            }
+        }
+        askAboutPower();
+        if (!assumed.isEmpty()) {
+            findings.add(Finding.note(
+                    table.address(table.headerRow, table.firstColumn),
+                    "No unit is written in the headers of " + spec.name() + " for " + String.join(", ", assumed)
+                            + "; the units in brackets are taken. Write the units to be sure."));
+        }
+        return new Bound(bindings, words, wordsAt);
+    }
+
+    private void bindCertain(ColumnSpec column) {
+        List<Integer> places = new ArrayList<>();
+        boolean settled = false;
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            if (heading == null || !heading.isCertain() || heading.column() != column) {
+                continue;
+            }
+            if (heading.settled() && !settled) {
+                places.clear();
+                settled = true;
+            }
+            if (heading.settled() || !settled) {
+                places.add(i);
+            }
+        }
+        List<Binding> found = new ArrayList<>();
+        for (int place : places) {
+            found.add(binding(column, match.headings()[place], match.firstColumn() + place));
+        }
+        if (found.size() > 1 && !differInKind(column, found)) {
+            found = List.of(askWhichHeader(column, found));
+        }
+        if (!found.isEmpty()) {
+            bindings.put(column, found);
+        }
+    }
+
+    private Binding binding(ColumnSpec column, Vocabulary.Heading heading, int sheetColumn) {
+        String header = table.headers[sheetColumn];
+        String rest = heading.rest();
+        if (rest.isEmpty() && table.unitsRow >= 0) {
+            rest = Words.trim(table.grid.text(table.unitsRow, sheetColumn));
+            if (rest.equals("-") || rest.equals("–")) {
+                rest = "";
+            }
+        }
+        ColumnSpec qualifier = spec.qualifiers().get(column);
+        if (qualifier != null && heading.word() != null) {
+            words.put(qualifier, heading.word());
+            wordsAt.put(qualifier, sheetColumn);
+        }
+        ColumnUnit unit = unit(column, header, rest);
+        if (unit.question() != null) {
+            findings.add(Finding.stop(
+                    table.address(table.headerRow, sheetColumn),
+                    "The unit of " + Words.quoted(header) + " is not certain. " + unit.question()
+                            + " Until then its cells are not used."));
+        } else if (unit.assumed()) {
+            noteAssumed(column, unit.unit());
+        }
+        return new Binding(sheetColumn, header, rest, unit, unit.question() != null);
+    }
+
+    private ColumnUnit unit(ColumnSpec column, String header, String rest) {
+        return switch (column.type()) {
+            case TEXT, CHOICE, DATE, NOZZLE, DOSE -> new ColumnUnit(null, false, null);
+            case BATTER -> batterUnit(rest);
+            case NUMBER, TEXT_OR_NUMBER ->
+                RowUnits.isByRow(spec, column)
+                        ? new ColumnUnit(null, false, null)
+                        : ColumnUnit.of(column, header, rest, customary);
+        };
+    }
+
+    private static ColumnUnit batterUnit(String rest) {
+        return switch (Words.normal(rest)) {
+            case "",
+                    "h v",
+                    "horizontal per vertical",
+                    "m m",
+                    "1 in",
+                    "1 in x",
+                    "1 in n",
+                    "out per up",
+                    "ratio",
+                    "h per v",
+                    "horizontal vertical",
+                    "deg",
+                    "degree",
+                    "run per rise",
+                    "m per m" -> new ColumnUnit(Units.ONE, false, null);
+            default ->
+                rest.strip().equals("°")
+                        ? new ColumnUnit(Units.ONE, false, null)
+                        : new ColumnUnit(
+                                null,
+                                false,
+                                Words.quoted(rest)
+                                        + " is not a way to write a batter known here: write metres out for each"
+                                        + " metre up, 1 in 3, or degrees.");
+        };
+    }
+
+    private void noteAssumed(ColumnSpec column, Unit unit) {
+        if (!unit.symbol().isEmpty() && !unit.isSameScale(Units.MONEY_UNIT)) {
+            assumed.add(column.name() + " (" + unit + ")");
+        }
+    }
+
+    /** Two headers of one column are no contradiction if they measure different things: t/h and m3/h. */
+    private boolean differInKind(ColumnSpec column, List<Binding> found) {
+        for (Binding one : found) {
+            for (Binding other : found) {
+                Unit first = kind(column, one);
+                Unit second = kind(column, other);
+                if (one != other && (first == null || second == null || first.isCompatible(second))) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private Unit kind(ColumnSpec column, Binding binding) {
+        return RowUnits.isByRow(spec, column)
+                ? new RowUnits(spec, column, binding, customary).at("").unit()
+                : binding.unit().unit();
+    }
+
+    private Binding askWhichHeader(ColumnSpec column, List<Binding> found) {
+        List<String> headers = new ArrayList<>();
+        for (Binding binding : found) {
+            headers.add(Words.quoted(binding.header()) + " (" + table.address(table.headerRow, binding.sheetColumn())
+                    + ")");
+        }
+        Binding first = found.get(0);
+        findings.add(Finding.stop(
+                table.address(table.headerRow, first.sheetColumn()),
+                "The headers " + String.join(" and ", headers) + " could all be " + column.name() + " of "
+                        + spec.name() + ". Rename all but one, or add a sheet Layout with the row " + spec.name()
+                        + " | "
+                        + column.name() + " | " + first.header() + ". Until then none of them is used."));
+        return new Binding(first.sheetColumn(), first.header(), first.rest(), first.unit(), true);
+    }
+
+    private void askWhichColumn(Vocabulary.Heading heading, int sheetColumn) {
+        List<ColumnSpec> open = new ArrayList<>();
+        for (ColumnSpec candidate : heading.candidates()) {
+            if (!bindings.containsKey(candidate)) {
+                open.add(candidate);
+            }
+        }
+        boolean rival = heading.candidates().size() == 1 && open.isEmpty();
+        if (open.isEmpty() && !rival) {
+            return;
+        }
+        List<ColumnSpec> candidates = rival ? heading.candidates() : open;
+        String header = table.headers[sheetColumn];
+        String names = String.join(
+                " or ", heading.candidates().stream().map(ColumnSpec::name).toList());
+        boolean needed = candidates.stream().anyMatch(ColumnSpec::required);
+        String message = "The header " + Words.quoted(header)
+                + (heading.candidates().size() == 1
+                        ? " may or may not be the " + names + " of " + spec.name()
+                        : " could mean " + names + " of " + spec.name())
+                + ". Rename it to what it is, or add a sheet Layout (List | Column | Header in this workbook | Unit)"
+                + " with the row " + spec.name() + " | " + candidates.get(0).name() + " | " + header
+                + ". Until then it is not used.";
+        CellAddress cell = table.address(table.headerRow, sheetColumn);
+        findings.add(needed ? Finding.stop(cell, message) : Finding.caution(cell, message));
+        for (ColumnSpec candidate : candidates) {
+            bindings.put(
+                    candidate,
+                    List.of(new Binding(
+                            sheetColumn, header, heading.rest(), new ColumnUnit(null, false, message), true)));
+        }
+    }
+
+    private void askAboutPower() {
+        if (bindings.containsKey(Machines.POWER)
+                && !bindings.containsKey(Machines.POWER_BASIS)
+                && !words.containsKey(Machines.POWER_BASIS)) {
+            Binding power = bindings.get(Machines.POWER).get(0);
+            findings.add(Finding.caution(
+                    table.address(table.headerRow, power.sheetColumn()),
+                    "Is " + Words.quoted(power.header())
+                            + " the power of the engine or at the PTO? Write it in the header"
+                            + " (Power (PTO kW)) or in a column Power basis. Until then results that need to know are"
+                            + " left out."));
+            bindings.put(
+                    Machines.POWER_BASIS,
+                    List.of(new Binding(
+                            power.sheetColumn(), power.header(), "", new ColumnUnit(null, false, "basis"), true)));
+        }
+    }
+}

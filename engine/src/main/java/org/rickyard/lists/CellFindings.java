@@ -1,0 +1,112 @@
+package org.rickyard.lists;
+
+import java.util.List;
+import org.rickyard.formula.Symbol;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+
+/** The findings about the cells of one column: one each, up to a number that can still be read, then a count. */
+final class CellFindings {
+    private static final int MOST = 50;
+
+    private final ListSpec list;
+    private final ColumnSpec column;
+    private final List<Finding> findings;
+    private int bad;
+    private int unusual;
+    private CellAddress lastBad;
+    private CellAddress lastUnusual;
+
+    CellFindings(ListSpec list, ColumnSpec column, List<Finding> findings) {
+        this.list = list;
+        this.column = column;
+        this.findings = findings;
+    }
+
+    /** A cell that cannot be used. */
+    void bad(CellAddress cell, String message) {
+        lastBad = cell;
+        if (bad++ < MOST) {
+            findings.add(Finding.stop(cell, message));
+        }
+    }
+
+    /** A cell that is used, but is not what such cells usually hold. */
+    void unusual(CellAddress cell, Symbol symbol, double value, Unit unit) {
+        lastUnusual = cell;
+        if (unusual++ < MOST) {
+            findings.add(Finding.caution(
+                    cell,
+                    column.name() + " " + amount(value, unit) + " is unusual (usually "
+                            + range(symbol.usual(), symbol.unit())
+                            + "). It is used as it is; check the value and its unit."));
+        }
+    }
+
+    /** Something about the whole column. */
+    void note(String what) {
+        findings.add(new Finding(
+                Finding.Severity.NOTE,
+                java.util.Optional.empty(),
+                list.name() + ", " + column.name() + ": " + what + ". Write the unit to be sure."));
+    }
+
+    void finish() {
+        if (bad > MOST) {
+            findings.add(Finding.stop(
+                    lastBad,
+                    "And " + (bad - MOST) + " more cells of " + list.name() + ", " + column.name()
+                            + ", down to this one, cannot be used."));
+        }
+        if (unusual > MOST) {
+            findings.add(Finding.caution(
+                    lastUnusual,
+                    "And " + (unusual - MOST) + " more cells of " + list.name() + ", " + column.name()
+                            + ", down to this one, are unusual."));
+        }
+    }
+
+    static String impossible(ColumnSpec column, Symbol symbol, double value, Unit unit, double own) {
+        String text = column.name() + " " + amount(value, unit) + " cannot be: expected "
+                + range(symbol.possible(), symbol.unit()) + ".";
+        boolean percent =
+                symbol.unit().isSameScale(Units.PERCENT) || symbol.unit().isSameScale(Units.PERCENT_DM);
+        if (percent && own > 0 && own <= 1) {
+            return text + " If " + Words.digits(Math.round(own * 1e4) / 1e2) + " % is meant, write "
+                    + Words.digits(Math.round(own * 1e4) / 1e2) + ".";
+        }
+        if (percent && own > 100 && own <= 1000) {
+            return text + " If it is grams per kilogram, write g/kg in the header.";
+        }
+        return symbol.unit().symbol().isEmpty()
+                ? text + " Correct the value."
+                : text + " Correct the value, or the unit in the header.";
+    }
+
+    /** What a cell of the column should hold, in words. */
+    static String expected(ColumnSpec column) {
+        Symbol symbol = column.symbol();
+        return switch (column.type()) {
+            case TEXT -> "words";
+            case DATE -> "a day";
+            case CHOICE -> "one of " + String.join(", ", column.choices().keySet());
+            case DOSE -> "a dose";
+            case BATTER -> "a batter, metres out for each metre up";
+            case NOZZLE -> "a nozzle size such as 04";
+            case NUMBER, TEXT_OR_NUMBER -> {
+                String range = range(symbol.possible(), symbol.unit());
+                yield symbol.possible().equals(Range.ANY) ? "a number" : "a number " + range;
+            }
+        };
+    }
+
+    private static String range(Range range, Unit unit) {
+        return unit.symbol().isEmpty() ? range.words() : range.words() + " " + unit;
+    }
+
+    private static String amount(double value, Unit unit) {
+        String digits = Words.digits(Double.parseDouble(String.format(java.util.Locale.ROOT, "%.6g", value)));
+        return unit.symbol().isEmpty() ? digits : digits + " " + unit;
+    }
+}

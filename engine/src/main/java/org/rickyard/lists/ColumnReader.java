@@ -1,0 +1,429 @@
+package org.rickyard.lists;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.ListRows.State;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+
+/** Reads one column of a list: the state of each of its cells, and a finding for each that cannot be used. */
+final class ColumnReader {
+    /** Days of the spreadsheet calendar from 1982 to 2119; other whole numbers are hardly days. */
+    private static final int FIRST_DAY = 30_000;
+
+    private static final int LAST_DAY = 80_000;
+    private static final long DAY_OF_1970 = 25_569;
+
+    private final FoundRows rows;
+    private final ListSpec list;
+    private final ColumnSpec spec;
+    private final FoundRows.Column column;
+    private final ColumnSpec decider;
+    private final CustomaryUnits customary;
+    private final CellFindings findings;
+    private final Map<String, String> words;
+    private final Map<String, String> wordOf = new HashMap<>();
+    private final TreeSet<String> assumed = new TreeSet<>();
+
+    private FoundTable table;
+    private Grid grid;
+    private List<Binding> bindings;
+    private RowUnits[] rowUnits;
+    private int tableIndex = -1;
+    private Unit rangeUnit;
+    private double factor;
+    private double shift;
+    private Symbol symbol;
+
+    ColumnReader(FoundRows rows, ColumnSpec spec, CustomaryUnits customary, List<Finding> findings) {
+        this.rows = rows;
+        this.list = rows.spec();
+        this.spec = spec;
+        this.column = new FoundRows.Column(spec, rows.size());
+        this.decider = RowUnits.decidedBy(list, spec);
+        this.customary = customary;
+        this.findings = new CellFindings(list, spec, findings);
+        this.words = spec.choices().isEmpty() ? Map.of() : Vocabulary.wordsOf(spec);
+        for (Binder.Bound bound : rows.bound) {
+            List<Binding> found = bound.bindings().get(spec);
+            if (found != null && found.size() > 1) {
+                column.pick = new byte[rows.size()];
+            }
+        }
+        if (decider != null || spec.type() == ColumnSpec.Type.DOSE) {
+            column.unit = new short[rows.size()];
+        }
+        if (!words.isEmpty()) {
+            column.word = new byte[rows.size()];
+        }
+    }
+
+    /** Reads all rows and puts the column into them; does nothing if no place of the list has it. */
+    void read() {
+        boolean anywhere = false;
+        for (Binder.Bound bound : rows.bound) {
+            anywhere |= bound.bindings().containsKey(spec) || bound.words().containsKey(spec);
+        }
+        if (!anywhere) {
+            return;
+        }
+        rows.put(column);
+        for (int row = 0; row < rows.size(); row++) {
+            if (rows.tableOf[row] != tableIndex) {
+                enter(rows.tableOf[row]);
+            }
+            column.state[row] = (byte) state(row).ordinal();
+        }
+        findings.finish();
+        for (String what : assumed) {
+            findings.note(what);
+        }
+    }
+
+    private void enter(int index) {
+        tableIndex = index;
+        table = rows.tables[index];
+        grid = table.grid;
+        bindings = rows.bound[index].bindings().get(spec);
+        rangeUnit = null;
+        if (bindings != null && column.unit != null) {
+            rowUnits = new RowUnits[bindings.size()];
+            for (int i = 0; i < rowUnits.length; i++) {
+                rowUnits[i] = new RowUnits(list, spec, bindings.get(i), customary);
+            }
+        }
+    }
+
+    private State state(int row) {
+        if (bindings == null) {
+            String word = rows.bound[tableIndex].words().get(spec);
+            if (word == null) {
+                return State.NO_COLUMN;
+            }
+            column.word[row] = column.wordIndex(word);
+            return State.READ_FROM_TEXT;
+        }
+        int sheetRow = rows.sheetRow[row];
+        Binding binding = bindings.get(0);
+        if (bindings.size() > 1) {
+            int filled = 0;
+            for (int i = bindings.size() - 1; i >= 0; i--) {
+                if (!isBlank(sheetRow, bindings.get(i).sheetColumn())) {
+                    filled++;
+                    column.pick[row] = (byte) i;
+                }
+            }
+            binding = bindings.get(column.pick[row]);
+            if (filled > 1) {
+                findings.bad(
+                        address(sheetRow, binding),
+                        "Two columns of this row say its " + spec.name()
+                                + " in different units; leave one of them blank.");
+                return State.ASKED;
+            }
+        }
+        RowUnits.At at = column.unit == null ? null : unitOf(row, binding);
+        int sheetColumn = binding.sheetColumn();
+        Grid.Kind kind = grid.kind(sheetRow, sheetColumn);
+        if (kind == Grid.Kind.BLANK || kind == Grid.Kind.TEXT && isBlankText(grid.text(sheetRow, sheetColumn))) {
+            return State.BLANK;
+        }
+        if (binding.asked()) {
+            return State.ASKED;
+        }
+        if (kind == Grid.Kind.ERROR) {
+            findings.bad(
+                    address(sheetRow, binding),
+                    "The cell shows the error " + grid.text(sheetRow, sheetColumn) + " in place of " + expected()
+                            + ".");
+            return State.ERROR;
+        }
+        if (kind == Grid.Kind.UNCOMPUTED) {
+            findings.bad(
+                    address(sheetRow, binding),
+                    "The formula of this cell has no stored value. Open the workbook in"
+                            + " a spreadsheet program, let it recalculate, and save it.");
+            return State.UNCOMPUTED;
+        }
+        return switch (spec.type()) {
+            case TEXT, CHOICE -> word(row, sheetRow, binding);
+            case DATE -> day(row, sheetRow, binding, kind);
+            case BATTER -> batter(row, sheetRow, binding, kind);
+            case NOZZLE -> nozzle(row, sheetRow, binding, kind);
+            case TEXT_OR_NUMBER -> kind == Grid.Kind.NUMBER ? number(row, sheetRow, binding, at) : State.GIVEN;
+            case NUMBER ->
+                kind == Grid.Kind.NUMBER ? number(row, sheetRow, binding, at) : numberFromText(row, sheetRow, binding);
+            case DOSE ->
+                kind == Grid.Kind.NUMBER ? number(row, sheetRow, binding, at) : doseFromText(row, sheetRow, binding);
+        };
+    }
+
+    private boolean isBlank(int sheetRow, int sheetColumn) {
+        Grid.Kind kind = grid.kind(sheetRow, sheetColumn);
+        return kind == Grid.Kind.BLANK || kind == Grid.Kind.TEXT && isBlankText(grid.text(sheetRow, sheetColumn));
+    }
+
+    /** Nothing but spaces; in a column of figures a dash or "n/a" too, as people mark what they do not know. */
+    private boolean isBlankText(String text) {
+        String trimmed = Words.trim(text);
+        if (trimmed.isEmpty()) {
+            return true;
+        }
+        return trimmed.length() <= 3
+                && spec.type() != ColumnSpec.Type.TEXT
+                && spec.type() != ColumnSpec.Type.TEXT_OR_NUMBER
+                && (trimmed.equals("-")
+                        || trimmed.equals("–")
+                        || trimmed.equals("—")
+                        || trimmed.equals("?")
+                        || trimmed.equalsIgnoreCase("n/a")
+                        || trimmed.equalsIgnoreCase("na"));
+    }
+
+    private State word(int row, int sheetRow, Binding binding) {
+        if (words.isEmpty()) {
+            return State.GIVEN;
+        }
+        String text = FoundRows.cellText(grid, sheetRow, binding.sheetColumn());
+        String canonical = wordOf.get(text);
+        if (canonical == null && wordOf.size() < 10_000) {
+            canonical = words.getOrDefault(Words.normal(text), "");
+            wordOf.put(text, canonical);
+        } else if (canonical == null) {
+            canonical = words.getOrDefault(Words.normal(text), "");
+        }
+        if (!canonical.isEmpty()) {
+            column.word[row] = column.wordIndex(canonical);
+            return State.GIVEN;
+        }
+        if (spec.type() == ColumnSpec.Type.TEXT) {
+            return State.GIVEN;
+        }
+        String question = spec.unclear().get(Words.normal(text));
+        if (question != null) {
+            findings.bad(address(sheetRow, binding), Words.quoted(text) + " can mean two things: " + question + ".");
+            return State.ASKED;
+        }
+        findings.bad(
+                address(sheetRow, binding),
+                Words.quoted(text) + " is not a word known here for " + spec.name() + ": write "
+                        + String.join(", ", spec.choices().keySet()) + ".");
+        return State.NOT_READABLE;
+    }
+
+    private State day(int row, int sheetRow, Binding binding, Grid.Kind kind) {
+        int sheetColumn = binding.sheetColumn();
+        if (kind == Grid.Kind.NUMBER) {
+            double value = grid.number(sheetRow, sheetColumn);
+            boolean isDay = grid.format(sheetRow, sheetColumn) == Grid.Format.DATE
+                    ? value >= 1 && value < 2_958_466
+                    : value >= FIRST_DAY && value <= LAST_DAY;
+            if (isDay) {
+                return State.GIVEN;
+            }
+            findings.bad(address(sheetRow, binding), Words.digits(value) + " is not a day; write a date.");
+            return State.NOT_READABLE;
+        }
+        String text = Words.trim(grid.text(sheetRow, sheetColumn));
+        if (text.length() == 10 && text.charAt(4) == '-' && text.charAt(7) == '-') {
+            try {
+                column.read.put(row, (double) (LocalDate.parse(text).toEpochDay() + DAY_OF_1970));
+                return State.READ_FROM_TEXT;
+            } catch (DateTimeException notADay) {
+                // Said below with all other texts that are no days.
+            }
+        }
+        findings.bad(
+                address(sheetRow, binding),
+                Words.quoted(text) + " is text, not a day. Write it as a date of the"
+                        + " spreadsheet program, or as text in the form 2026-05-14.");
+        return State.NOT_READABLE;
+    }
+
+    private State batter(int row, int sheetRow, Binding binding, Grid.Kind kind) {
+        String rest = Words.normal(binding.rest());
+        boolean degrees = rest.startsWith("deg") || binding.rest().strip().equals("°");
+        int sheetColumn = binding.sheetColumn();
+        OptionalDouble value;
+        if (kind == Grid.Kind.NUMBER) {
+            if (!degrees) {
+                return number(row, sheetRow, binding, null);
+            }
+            value = BatterText.ofDegrees(grid.number(sheetRow, sheetColumn));
+        } else {
+            value = BatterText.read(Words.trim(grid.text(sheetRow, sheetColumn)));
+        }
+        String text = FoundRows.cellText(grid, sheetRow, sheetColumn);
+        if (value.isEmpty()) {
+            boolean ratio = BatterText.isBareRatio(text);
+            findings.bad(
+                    address(sheetRow, binding),
+                    ratio
+                            ? "Which way does " + Words.quoted(text)
+                                    + " run? Write metres out for each metre up, or 1 in 3 for 3 m" + " out and 1 m up."
+                            : Words.quoted(text)
+                                    + " is not a batter: write metres out for each metre up, 1 in 3, or 45°.");
+            return ratio ? State.ASKED : State.NOT_READABLE;
+        }
+        return readFromText(row, sheetRow, binding, value.getAsDouble(), Units.ONE);
+    }
+
+    private State nozzle(int row, int sheetRow, Binding binding, Grid.Kind kind) {
+        int sheetColumn = binding.sheetColumn();
+        String text = FoundRows.cellText(grid, sheetRow, sheetColumn);
+        if (kind == Grid.Kind.NUMBER) {
+            double value = grid.number(sheetRow, sheetColumn);
+            if (NozzleText.hasLostZero(value)) {
+                findings.bad(
+                        address(sheetRow, binding),
+                        "Is " + text + " the nozzle size " + text + " or 0" + text + "? Write it as text, '0" + text
+                                + " or '" + text + ".");
+                return State.ASKED;
+            }
+            if (value < 100) {
+                return inRange(row, sheetRow, binding, value, Units.ONE) ? State.GIVEN : State.IMPOSSIBLE;
+            }
+        }
+        if (NozzleText.isColourOnly(text)) {
+            findings.bad(
+                    address(sheetRow, binding),
+                    "A colour alone does not settle the nozzle size, since makers differ:"
+                            + " write the size on the nozzle, such as 04.");
+            return State.ASKED;
+        }
+        OptionalDouble value = NozzleText.read(text);
+        if (value.isEmpty()) {
+            findings.bad(
+                    address(sheetRow, binding),
+                    Words.quoted(text) + " is not a nozzle size known here: write 04," + " 11004 or F110/1.6/3.0.");
+            return State.NOT_READABLE;
+        }
+        return readFromText(row, sheetRow, binding, value.getAsDouble(), Units.ONE);
+    }
+
+    private State number(int row, int sheetRow, Binding binding, RowUnits.At at) {
+        Unit unit = at == null ? binding.unit().unit() : at.unit();
+        if (at != null && at.question() != null) {
+            findings.bad(address(sheetRow, binding), at.question());
+            return State.ASKED;
+        }
+        if (at != null && at.assumed() != null) {
+            assumed.add(at.assumed());
+        }
+        double value = grid.number(sheetRow, binding.sheetColumn());
+        Grid.Format format = grid.format(sheetRow, binding.sheetColumn());
+        if (format == Grid.Format.PERCENT) {
+            if (FoundRows.isPercent(unit)) {
+                value *= 100;
+            } else if (unit != null && spec.type() != ColumnSpec.Type.TEXT_OR_NUMBER) {
+                findings.bad(
+                        address(sheetRow, binding),
+                        "The cell is shown as per cent, but " + spec.name() + " is in " + unit + "; expected "
+                                + expected() + ".");
+                return State.NOT_READABLE;
+            }
+        } else if (format == Grid.Format.DATE && unit != Units.ONE) {
+            findings.bad(
+                    address(sheetRow, binding),
+                    "The cell is shown as a day, where " + expected()
+                            + " is expected. Set its number format, and check the value.");
+            return State.NOT_READABLE;
+        }
+        return unit == null || inRange(row, sheetRow, binding, value, unit) ? State.GIVEN : State.IMPOSSIBLE;
+    }
+
+    private RowUnits.At unitOf(int row, Binding binding) {
+        String word = decider == null ? "" : rows.text(decider, row);
+        RowUnits.At at = rowUnits[column.pick == null ? 0 : column.pick[row]].at(word);
+        column.unit[row] = column.unitIndex(at);
+        return at;
+    }
+
+    private State numberFromText(int row, int sheetRow, Binding binding) {
+        String text = Words.trim(grid.text(sheetRow, binding.sheetColumn()));
+        Unit unit = binding.unit().unit();
+        if (unit != null && unit.isSameScale(Units.FT)) {
+            OptionalDouble feet = FeetText.read(text);
+            if (feet.isPresent()) {
+                return readFromText(row, sheetRow, binding, feet.getAsDouble(), unit);
+            }
+        }
+        return notANumber(sheetRow, binding, text);
+    }
+
+    private State notANumber(int sheetRow, Binding binding, String text) {
+        boolean digits = !Double.isNaN(BatterText.number(text.replace(",", "")));
+        findings.bad(
+                address(sheetRow, binding),
+                Words.quoted(text)
+                        + (digits ? " is stored as text, not as a number" : " is not a number") + "; expected "
+                        + expected() + "."
+                        + (digits ? " Type it again as a number." : ""));
+        return State.NOT_READABLE;
+    }
+
+    /** "2.5 L/ha" in one cell: the amount and its unit. */
+    private State doseFromText(int row, int sheetRow, Binding binding) {
+        String text = Words.trim(grid.text(sheetRow, binding.sheetColumn()));
+        int end = 0;
+        while (end < text.length() && (Character.isDigit(text.charAt(end)) || text.charAt(end) == '.')) {
+            end++;
+        }
+        double value = BatterText.number(text.substring(0, end));
+        if (end == text.length() || Double.isNaN(value)) {
+            return notANumber(sheetRow, binding, text);
+        }
+        DoseText unit = DoseText.read(text.substring(end), customary);
+        if (unit instanceof DoseText.Known known && (known.isPerArea() || known.isPerSpray())) {
+            RowUnits.At at = new RowUnits.At(known.unit(), known.productUnit(), null, null);
+            column.unit[row] = column.unitIndex(at);
+            return readFromText(row, sheetRow, binding, value, known.unit());
+        }
+        String question = unit instanceof DoseText.Ambiguous ambiguous
+                ? ambiguous.question()
+                : Words.quoted(text) + " is not a dose; write a number, with its unit in the header or in Dose unit.";
+        findings.bad(address(sheetRow, binding), question);
+        return unit instanceof DoseText.Ambiguous ? State.ASKED : State.NOT_READABLE;
+    }
+
+    private State readFromText(int row, int sheetRow, Binding binding, double value, Unit unit) {
+        column.read.put(row, value);
+        return inRange(row, sheetRow, binding, value, unit) ? State.READ_FROM_TEXT : State.IMPOSSIBLE;
+    }
+
+    /** Whether a number can be; one that is unusual is cautioned. */
+    private boolean inRange(int row, int sheetRow, Binding binding, double value, Unit unit) {
+        if (unit != rangeUnit) {
+            rangeUnit = unit;
+            symbol = spec.symbolFor(unit);
+            boolean comparable = symbol.unit().isCompatible(unit);
+            shift = comparable ? unit.convert(0, symbol.unit()) : 0;
+            factor = comparable ? unit.factor().over(symbol.unit().factor()).toDouble() : 1;
+        }
+        double own = value * factor + shift;
+        if (!symbol.possible().contains(own)) {
+            findings.bad(address(sheetRow, binding), CellFindings.impossible(spec, symbol, value, unit, own));
+            return false;
+        }
+        if (!symbol.usual().contains(own)) {
+            findings.unusual(address(sheetRow, binding), symbol, value, unit);
+        }
+        return true;
+    }
+
+    private CellAddress address(int sheetRow, Binding binding) {
+        return table.address(sheetRow, binding.sheetColumn());
+    }
+
+    private String expected() {
+        return CellFindings.expected(spec);
+    }
+}

@@ -1,0 +1,131 @@
+package org.rickyard.lists;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.rickyard.formula.Symbol;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.UnitText;
+import org.rickyard.quantity.Units;
+
+/**
+ * The unit a header gives to its column.
+ *
+ * @param unit null if unknown or not fixed by the header
+ * @param assumed whether the header is silent and the column's default was taken
+ * @param question what must be asked before a number of this column can be used; null if nothing
+ */
+record ColumnUnit(Unit unit, boolean assumed, String question) {
+    private static ColumnUnit known(Unit unit) {
+        return new ColumnUnit(unit, false, null);
+    }
+
+    private static ColumnUnit asked(String question) {
+        return new ColumnUnit(null, false, question);
+    }
+
+    /**
+     * Reads the unit of a column of numbers.
+     *
+     * @param header the header as it stands
+     * @param rest what its header or the units row says beside the name; "" if nothing
+     */
+    static ColumnUnit of(ColumnSpec column, String header, String rest, CustomaryUnits customary) {
+        boolean moisture = Words.holds(Words.normal(header), "moisture");
+        if (rest.isEmpty()) {
+            if (moisture && isDryMatterShare(column.symbol())) {
+                return known(UnitText.PERCENT_MOISTURE);
+            }
+            return UnitText.read(header, customary) instanceof UnitText.Unknown
+                    ? new ColumnUnit(column.symbol().unit(), true, null)
+                    : of(column, "", header, customary);
+        }
+        UnitText text = UnitText.read(rest, customary);
+        if (text instanceof UnitText.Known known) {
+            return fitted(column, known.unit(), rest, moisture);
+        }
+        if (text instanceof UnitText.Ambiguous ambiguous) {
+            List<Unit> fitting = new ArrayList<>();
+            for (Unit candidate : ambiguous.candidates()) {
+                if (column.measuredBy(candidate)) {
+                    fitting.add(candidate);
+                }
+            }
+            return fitting.size() == 1 ? known(fitting.get(0)) : asked(ambiguous.question());
+        }
+        if (column.symbol().unit().isSameScale(Units.ONE)) {
+            return known(column.symbol().unit());
+        }
+        return asked(Words.quoted(rest) + " is not a unit known here: write for example " + example(column) + ".");
+    }
+
+    private static ColumnUnit fitted(ColumnSpec column, Unit unit, String rest, boolean moisture) {
+        Unit own = column.symbol().unit();
+        if (moisture && unit.isSameScale(Units.PERCENT) && isDryMatterShare(column.symbol())) {
+            return known(UnitText.PERCENT_MOISTURE);
+        }
+        if (isPerDay(unit) && !isPerDay(own) && isRate(own)) {
+            return asked("A rate per day needs the hours of that day: write it per hour.");
+        }
+        if (column.measuredBy(unit)) {
+            return known(unit);
+        }
+        Unit dry = UnitText.ofDryMatter(unit);
+        if (column.measuredBy(dry)) {
+            return known(dry);
+        }
+        return asked(Words.quoted(rest) + " does not measure " + column.symbol().name() + ": write for example "
+                + example(column) + ".");
+    }
+
+    private static boolean isRate(Unit unit) {
+        return unit.symbol().endsWith("/h");
+    }
+
+    private static boolean isPerDay(Unit unit) {
+        return unit.symbol().endsWith("/d")
+                || unit.symbol().endsWith("/week")
+                || unit.symbol().endsWith("/yr")
+                || unit.symbol().endsWith("/month");
+    }
+
+    private static boolean isDryMatterShare(Symbol symbol) {
+        return symbol.unit().isCompatible(Units.PERCENT_DM);
+    }
+
+    private static String example(ColumnSpec column) {
+        return column.name() + " (" + column.symbol().unit() + ")";
+    }
+
+    /** The rest of a header without the words that belong to a qualifying column: "t/ha as carted" gives "t/ha". */
+    static String withoutWords(String rest, Map<String, List<String>> choices) {
+        String best = rest;
+        for (Map.Entry<String, List<String>> entry : choices.entrySet()) {
+            List<String> phrases = new ArrayList<>(entry.getValue());
+            phrases.add(entry.getKey());
+            for (String phrase : phrases) {
+                String without = without(rest, phrase);
+                if (without.length() < best.length()
+                        && !(UnitText.read(without, CustomaryUnits.UNSET) instanceof UnitText.Unknown)) {
+                    best = without;
+                }
+            }
+        }
+        return best;
+    }
+
+    private static String without(String rest, String phrase) {
+        String lower = rest.toLowerCase(java.util.Locale.ROOT);
+        String wanted = phrase.toLowerCase(java.util.Locale.ROOT);
+        int at = lower.indexOf(wanted);
+        if (at < 0 || at > 0 && Character.isLetterOrDigit(lower.charAt(at - 1))) {
+            return rest;
+        }
+        int end = at + wanted.length();
+        if (end < rest.length() && Character.isLetterOrDigit(lower.charAt(end))) {
+            return rest;
+        }
+        return (rest.substring(0, at) + " " + rest.substring(end)).replaceAll("^[\\s,;-]+|[\\s,;-]+$", "");
+    }
+}

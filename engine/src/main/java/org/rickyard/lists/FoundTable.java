@@ -1,0 +1,107 @@
+package org.rickyard.lists;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** A place in a sheet that was recognised as one or more lists: its header and the rows that are its data. */
+final class FoundTable {
+    final Grid grid;
+    final int headerRow;
+    final int firstColumn;
+    final int lastColumn;
+    /** The lists it serves, the chief one first; more than one for a flat list. */
+    List<HeaderRow.Match> roles;
+    /** The Excel table it stands in, or null. */
+    final Grid.TableRange range;
+    /** Headers per column of the sheet; null where there is none. */
+    final String[] headers;
+    /** The row of units under the header, or -1. */
+    int unitsRow = -1;
+
+    private int[] rows = new int[64];
+    private int count;
+
+    FoundTable(Grid grid, int headerRow, List<HeaderRow.Match> roles, Grid.TableRange range, String[] headers) {
+        this.grid = grid;
+        this.headerRow = headerRow;
+        this.roles = roles;
+        this.range = range;
+        this.headers = headers;
+        this.firstColumn = roles.get(0).firstColumn();
+        this.lastColumn = roles.get(0).lastColumn();
+    }
+
+    void add(int row) {
+        if (count == rows.length) {
+            rows = Arrays.copyOf(rows, count * 2);
+        }
+        rows[count++] = row;
+    }
+
+    int count() {
+        return count;
+    }
+
+    /** The row of the sheet in which the data row stands. */
+    int row(int index) {
+        return rows[index];
+    }
+
+    /** The match that makes it serve a list, or null. */
+    HeaderRow.Match role(ListSpec spec) {
+        for (HeaderRow.Match match : roles) {
+            if (match.vocabulary().spec == spec) {
+                return match;
+            }
+        }
+        return null;
+    }
+
+    /** Leaves one of several lists out of it. */
+    void dropRole(ListSpec spec) {
+        roles = roles.stream().filter(match -> match.vocabulary().spec != spec).toList();
+    }
+
+    /** The columns of the sheet whose header means one of these for the chief list. */
+    int[] columnsOf(List<ColumnSpec> wanted) {
+        HeaderRow.Match match = roles.get(0);
+        List<Integer> found = new ArrayList<>();
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            if (heading != null && heading.isCertain() && wanted.contains(heading.column())) {
+                found.add(match.firstColumn() + i);
+            }
+        }
+        return found.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** The columns of the sheet that hold numbers for any of its lists. */
+    int[] numericColumns() {
+        java.util.BitSet numeric = new java.util.BitSet();
+        for (HeaderRow.Match match : roles) {
+            for (int i = 0; i < match.headings().length; i++) {
+                Vocabulary.Heading heading = match.headings()[i];
+                if (heading != null && heading.column().isNumeric()) {
+                    numeric.set(match.firstColumn() + i);
+                }
+            }
+        }
+        return numeric.stream().toArray();
+    }
+
+    /** Whether the header of a sheet column means a certain column of any of its lists. */
+    boolean knows(int sheetColumn) {
+        for (HeaderRow.Match match : roles) {
+            Vocabulary.Heading heading = match.headings()[sheetColumn - match.firstColumn()];
+            if (heading != null && heading.isCertain()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    CellAddress address(int row, int column) {
+        return new CellAddress(grid.sheet(), row, column);
+    }
+}

@@ -1,0 +1,185 @@
+package org.rickyard.lists;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** One row of a sheet, or a part of it, read as the header of a list. */
+final class HeaderRow {
+    /**
+     * How well a stretch of a row serves as the header of one list.
+     *
+     * @param headings per column of the sheet, null where the header means nothing to this list
+     * @param missing what the list needs and has not got, in words
+     * @param matched how many headers mean something
+     * @param score the higher the better
+     */
+    record Match(
+            Vocabulary vocabulary,
+            int firstColumn,
+            Vocabulary.Heading[] headings,
+            List<String> missing,
+            int matched,
+            int score) {
+        int lastColumn() {
+            return firstColumn + headings.length - 1;
+        }
+
+        boolean holds(ColumnSpec column) {
+            for (Vocabulary.Heading heading : headings) {
+                if (heading != null && heading.candidates().contains(column)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+
+    private final List<Vocabulary> vocabularies;
+    private final Map<String, HeaderText> texts = new LinkedHashMap<>();
+
+    HeaderRow(List<Vocabulary> vocabularies) {
+        this.vocabularies = vocabularies;
+    }
+
+    /** Reads the headers from one column to another for one list. */
+    Match match(Vocabulary vocabulary, String[] headers, int first, int last, boolean named) {
+        Vocabulary.Heading[] headings = new Vocabulary.Heading[last - first + 1];
+        int matched = 0;
+        int score = named ? 5 : 0;
+        for (int column = first; column <= last; column++) {
+            if (headers[column] != null) {
+                Vocabulary.Heading heading = vocabulary.read(texts.computeIfAbsent(headers[column], HeaderText::of));
+                headings[column - first] = heading;
+                if (heading != null) {
+                    matched++;
+                    score += heading.weight();
+                }
+            }
+        }
+        Match match = new Match(vocabulary, first, headings, List.of(), matched, score);
+        List<String> missing = missing(match, named);
+        return new Match(vocabulary, first, headings, missing, matched, score);
+    }
+
+    private static List<String> missing(Match match, boolean named) {
+        ListSpec spec = match.vocabulary().spec;
+        List<String> missing = new ArrayList<>();
+        for (ColumnSpec column : spec.columns()) {
+            if (column.required() && !match.holds(column)) {
+                boolean replaced = spec.substitutes().getOrDefault(column, List.of()).stream()
+                        .anyMatch(match::holds);
+                if (!replaced) {
+                    missing.add(column.name());
+                }
+            }
+        }
+        for (ListSpec.OneOf group : spec.oneOf()) {
+            if (group.ways().stream().noneMatch(way -> way.stream().allMatch(match::holds))) {
+                missing.add(group.words());
+            }
+        }
+        if (!named && missing.isEmpty() && match.matched() < spec.least()) {
+            missing.add("more headers it knows");
+        }
+        return missing;
+    }
+
+    /** The best of all lists whose needs are met, or null. */
+    Match best(String[] headers, int first, int last, List<Vocabulary> named) {
+        Match best = null;
+        for (Vocabulary vocabulary : vocabularies) {
+            Match match = match(vocabulary, headers, first, last, named.contains(vocabulary));
+            if (match.missing().isEmpty() && (best == null || match.score() > best.score())) {
+                best = match;
+            }
+        }
+        return best;
+    }
+
+    /**
+     * The lists that stand side by side in a row.
+     *
+     * @param headers per column of the sheet, null where there is none
+     */
+    List<Match> split(String[] headers, List<Vocabulary> named) {
+        List<int[]> runs = runs(headers);
+        List<Match> found = new ArrayList<>();
+        int start = 0;
+        while (start < runs.size()) {
+            int end = start;
+            Match match = null;
+            while (end < runs.size() && match == null) {
+                match = best(headers, runs.get(start)[0], runs.get(end)[1], named);
+                end++;
+            }
+            if (match == null) {
+                start++;
+                continue;
+            }
+            int last = end;
+            while (last < runs.size() && !startsAnother(headers, runs, last, named)) {
+                last++;
+            }
+            if (last > end) {
+                match = best(headers, runs.get(start)[0], runs.get(last - 1)[1], named);
+            }
+            found.add(match);
+            addBeside(match, headers, named, found);
+            start = last;
+        }
+        return found;
+    }
+
+    private boolean startsAnother(String[] headers, List<int[]> runs, int from, List<Vocabulary> named) {
+        for (int to = from; to < runs.size(); to++) {
+            if (best(headers, runs.get(from)[0], runs.get(to)[1], named) != null) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A second list may touch the first without a gap: look right and left of the headers the first one knows. */
+    private void addBeside(Match match, String[] headers, List<Vocabulary> named, List<Match> found) {
+        int low = match.lastColumn();
+        int high = match.firstColumn();
+        for (int i = 0; i < match.headings().length; i++) {
+            if (match.headings()[i] != null) {
+                low = Math.min(low, match.firstColumn() + i);
+                high = Math.max(high, match.firstColumn() + i);
+            }
+        }
+        if (high < match.lastColumn()) {
+            Match right = best(headers, high + 1, match.lastColumn(), named);
+            if (right != null) {
+                found.set(found.size() - 1, best(headers, match.firstColumn(), high, named));
+                found.add(right);
+                return;
+            }
+        }
+        if (low > match.firstColumn()) {
+            Match left = best(headers, match.firstColumn(), low - 1, named);
+            if (left != null) {
+                found.set(found.size() - 1, best(headers, low, match.lastColumn(), named));
+                found.add(left);
+            }
+        }
+    }
+
+    private static List<int[]> runs(String[] headers) {
+        List<int[]> runs = new ArrayList<>();
+        int start = -1;
+        for (int i = 0; i <= headers.length; i++) {
+            boolean filled = i < headers.length && headers[i] != null;
+            if (filled && start < 0) {
+                start = i;
+            } else if (!filled && start >= 0) {
+                runs.add(new int[] {start, i - 1});
+                start = -1;
+            }
+        }
+        return runs;
+    }
+}

@@ -1,0 +1,59 @@
+package org.rickyard.lists;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A header cut into words, so that its first words can be taken as a name and the rest as a unit: "Working width (m)".
+ *
+ * @param raw as it stands in the cell
+ * @param words each in the form of {@link Words#normal}
+ * @param ends where each word ends in {@code raw}
+ */
+record HeaderText(String raw, List<String> words, List<Integer> ends) {
+    static HeaderText of(String raw) {
+        List<String> words = new ArrayList<>();
+        List<Integer> ends = new ArrayList<>();
+        int start = -1;
+        for (int i = 0; i <= raw.length(); i++) {
+            char c = i < raw.length() ? Words.plain(raw.charAt(i)) : ' ';
+            boolean inWord = Character.isLetterOrDigit(c) || start >= 0 && (c == '\'' || c == '’');
+            if (inWord && start < 0) {
+                start = i;
+            } else if (!inWord && start >= 0) {
+                words.add(Words.normal(raw.substring(start, i)));
+                ends.add(i);
+                start = -1;
+            }
+        }
+        return new HeaderText(raw, words, ends);
+    }
+
+    /** The first {@code count} words. */
+    String name(int count) {
+        return String.join(" ", words.subList(0, count));
+    }
+
+    /** The whole header in normal form. */
+    String normal() {
+        return name(words.size());
+    }
+
+    /** What follows the first {@code count} words, brackets and leading marks taken off; a leading slash is kept. */
+    String rest(int count) {
+        String tail = count == 0 ? raw : raw.substring(ends.get(count - 1));
+        String open = tail.replaceAll("[\\[\\](){}]", " ").strip();
+        String cut = open.replaceAll("^[\\s,:;.*#_–—-]+|[\\s,:;.*#_–—-]+$", "");
+        return cut.regionMatches(true, 0, "in ", 0, 3) ? cut.substring(3).strip() : cut;
+    }
+
+    /** Whether what follows the first {@code count} words is set off by a bracket, comma, colon or new line. */
+    boolean isSetOff(int count) {
+        String tail = raw.substring(ends.get(count - 1)).replace('\u00a0', ' ');
+        int i = 0;
+        while (i < tail.length() && (tail.charAt(i) == ' ' || tail.charAt(i) == '.' || tail.charAt(i) == '*')) {
+            i++;
+        }
+        return i < tail.length() && "([{,:;\n\r".indexOf(tail.charAt(i)) >= 0;
+    }
+}

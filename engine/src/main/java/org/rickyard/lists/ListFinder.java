@@ -1,0 +1,311 @@
+package org.rickyard.lists;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.rickyard.quantity.CustomaryUnits;
+
+/**
+ * Finds the input lists of a workbook by their headers, wherever they stand.
+ *
+ * <p>What the workbook says of itself is read first: the list Layout (which header means which column) and the item
+ * {@link Assumptions#CUSTOMARY_UNITS}. Then every sheet is gone through; tables of one kind are put together in sheet
+ * order.
+ */
+public final class ListFinder {
+    /** Layout and Assumptions are short and stand high up; so the first look need not go down long lists. */
+    private static final int FIRST_LOOK = 500;
+
+    private final List<? extends Grid> sheets;
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<Vocabulary> vocabularies = new ArrayList<>();
+    private CustomaryUnits customary = CustomaryUnits.UNSET;
+
+    private ListFinder(List<? extends Grid> sheets) {
+        this.sheets = sheets;
+    }
+
+    /** Finds all lists. The sheets are those of the client alone, in workbook order. */
+    public static FoundLists find(List<? extends Grid> sheets) {
+        return new ListFinder(sheets).find();
+    }
+
+    private FoundLists find() {
+        for (ListSpec list : Lists.ALL) {
+            vocabularies.add(new Vocabulary(list));
+        }
+        readOwnWords();
+        List<FoundTable> tables = findTables(vocabularies, Integer.MAX_VALUE, findings);
+        noteHidden(tables);
+        tables = withoutSecondFields(tables);
+        Map<String, ListRows> rows = new LinkedHashMap<>();
+        List<Place> places = new ArrayList<>();
+        for (ListSpec list : Lists.ALL) {
+            rows.put(list.name(), rows(list, tables, places));
+        }
+        noteDuplicates(rows.get(Fields.LIST.name()), Fields.FIELD);
+        noteDuplicates(rows.get(Machines.LIST.name()), Machines.MACHINE);
+        noteDuplicates(rows.get(Products.LIST.name()), Products.PRODUCT);
+        noteDuplicates(rows.get(Clamps.LIST.name()), Clamps.CLAMP);
+        return new FoundLists(rows, List.copyOf(new LinkedHashSet<>(findings)), customary, places);
+    }
+
+    private List<FoundTable> findTables(List<Vocabulary> known, int mostRows, List<Finding> into) {
+        Set<String> firstWords = TableFinder.firstWords(known);
+        List<FoundTable> tables = new ArrayList<>();
+        for (Grid sheet : sheets) {
+            tables.addAll(new TableFinder(sheet, known, firstWords, into).find(mostRows));
+        }
+        return tables;
+    }
+
+    private void readOwnWords() {
+        List<Vocabulary> own = vocabularies.stream()
+                .filter(vocabulary -> vocabulary.spec == Layout.LIST || vocabulary.spec == Assumptions.LIST)
+                .toList();
+        List<Finding> ignored = new ArrayList<>();
+        List<FoundTable> tables = findTables(own, FIRST_LOOK, ignored);
+        ListRows assumptions = rows(Assumptions.LIST, tables, new ArrayList<>(), ignored);
+        for (int row = 0; row < assumptions.size(); row++) {
+            String item = Words.normal(assumptions.text(Assumptions.ITEM, row));
+            if (item.equals(Words.normal(Assumptions.CUSTOMARY_UNITS))) {
+                customary = CustomaryUnits.of(assumptions.text(Assumptions.VALUE, row));
+                if (customary == CustomaryUnits.UNSET
+                        && assumptions.state(Assumptions.VALUE, row) != ListRows.State.BLANK) {
+                    findings.add(Finding.stop(
+                            assumptions.address(Assumptions.VALUE, row).orElse(null),
+                            "Customary units are UK, US or metric; "
+                                    + Words.quoted(assumptions.text(Assumptions.VALUE, row)) + " is none of them."));
+                }
+            }
+        }
+        ListRows layout = rows(Layout.LIST, tables, new ArrayList<>(), ignored);
+        for (int row = 0; row < layout.size(); row++) {
+            settle(layout, row);
+        }
+    }
+
+    private void settle(ListRows layout, int row) {
+        String listName = layout.text(Layout.LIST_NAME, row);
+        String columnName = layout.text(Layout.COLUMN, row);
+        String header = layout.text(Layout.HEADER, row);
+        Vocabulary vocabulary = vocabularies.stream()
+                .filter(candidate -> Words.normal(candidate.spec.name()).equals(Words.normal(listName)))
+                .findFirst()
+                .orElse(null);
+        if (vocabulary == null) {
+            List<String> names = Lists.ALL.stream().map(ListSpec::name).toList();
+            findings.add(Finding.caution(
+                    layout.address(Layout.LIST_NAME, row).orElse(null),
+                    Words.quoted(listName) + " is not a list known here: write one of " + String.join(", ", names)
+                            + "."));
+            return;
+        }
+        Optional<ColumnSpec> column = vocabulary.spec.columns().stream()
+                .filter(candidate -> Words.normal(candidate.name()).equals(Words.normal(columnName)))
+                .findFirst();
+        if (column.isEmpty()) {
+            List<String> names =
+                    vocabulary.spec.columns().stream().map(ColumnSpec::name).toList();
+            findings.add(Finding.caution(
+                    layout.address(Layout.COLUMN, row).orElse(null),
+                    vocabulary.spec.name() + " has no column " + Words.quoted(columnName) + ": write one of "
+                            + String.join(", ", names) + "."));
+            return;
+        }
+        vocabulary.settle(header, new Vocabulary.Settled(column.get(), layout.text(Layout.UNIT, row)));
+    }
+
+    private void noteHidden(List<FoundTable> tables) {
+        for (Grid sheet : sheets) {
+            boolean read = tables.stream().anyMatch(table -> table.grid == sheet);
+            if (sheet.hidden() && read) {
+                findings.add(Finding.note(
+                        new CellAddress(sheet.sheet(), 0, 0),
+                        "The sheet " + Words.quoted(sheet.sheet()) + " is hidden; its lists are read all the same."));
+            }
+        }
+    }
+
+    /** Where the workbook has a field list proper, the areas beside the jobs of a flat list are not a second one. */
+    private List<FoundTable> withoutSecondFields(List<FoundTable> tables) {
+        boolean proper = tables.stream().anyMatch(table -> table.roles.size() == 1 && table.role(Fields.LIST) != null);
+        if (!proper) {
+            return tables;
+        }
+        List<FoundTable> kept = new ArrayList<>();
+        for (FoundTable table : tables) {
+            if (table.roles.size() > 1 && table.role(Fields.LIST) != null) {
+                findings.add(Finding.note(
+                        table.address(table.headerRow, table.firstColumn),
+                        "This list has an area beside each field, but the workbook has a field list too: areas are"
+                                + " taken from the field list."));
+                table.dropRole(Fields.LIST);
+            }
+            kept.add(table);
+        }
+        return kept;
+    }
+
+    private ListRows rows(ListSpec list, List<FoundTable> tables, List<Place> places) {
+        return rows(list, tables, places, findings);
+    }
+
+    private ListRows rows(ListSpec list, List<FoundTable> tables, List<Place> places, List<Finding> into) {
+        List<FoundTable> used = new ArrayList<>();
+        List<Binder.Bound> bound = new ArrayList<>();
+        int size = 0;
+        for (FoundTable table : tables) {
+            HeaderRow.Match match = table.role(list);
+            if (match != null) {
+                Binder.Bound columns = new Binder(table, match, customary, into).bind();
+                used.add(table);
+                bound.add(columns);
+                size += table.count();
+                places.add(place(list, table, match, columns));
+            }
+        }
+        int[] tableOf = new int[size];
+        int[] sheetRow = new int[size];
+        int next = 0;
+        Map<String, CellAddress> seen = new HashMap<>();
+        for (int i = 0; i < used.size(); i++) {
+            FoundTable table = used.get(i);
+            boolean flat = table.roles.size() > 1 && list == Fields.LIST;
+            for (int index = 0; index < table.count(); index++) {
+                if (!flat || isFirst(table, bound.get(i), table.row(index), seen, into)) {
+                    tableOf[next] = i;
+                    sheetRow[next++] = table.row(index);
+                }
+            }
+        }
+        FoundRows rows = new FoundRows(
+                list,
+                used.toArray(new FoundTable[0]),
+                bound.toArray(new Binder.Bound[0]),
+                java.util.Arrays.copyOf(tableOf, next),
+                java.util.Arrays.copyOf(sheetRow, next));
+        readColumns(rows, into);
+        return rows;
+    }
+
+    /** Columns that decide the units of others are read first. */
+    private void readColumns(FoundRows rows, List<Finding> into) {
+        if (rows.tables.length == 0) {
+            return;
+        }
+        ListSpec list = rows.spec();
+        for (ColumnSpec column : list.columns()) {
+            if (decides(list, column)) {
+                new ColumnReader(rows, column, customary, into).read();
+            }
+        }
+        for (ColumnSpec column : list.columns()) {
+            if (!decides(list, column)) {
+                new ColumnReader(rows, column, customary, into).read();
+            }
+        }
+    }
+
+    private static boolean decides(ListSpec list, ColumnSpec column) {
+        return list.unitColumns().containsValue(column) || list.qualifiers().containsValue(column);
+    }
+
+    /** In a flat list a field stands once for each of its jobs; the first row of it is the field. */
+    private static boolean isFirst(
+            FoundTable table, Binder.Bound bound, int row, Map<String, CellAddress> seen, List<Finding> into) {
+        String field = text(table, bound, Fields.FIELD, row);
+        String key = Words.key(text(table, bound, Fields.HOLDING, row)) + '\n' + Words.key(field);
+        List<Binding> area = bound.bindings().get(Fields.AREA);
+        int areaColumn = area.get(0).sheetColumn();
+        CellAddress first = seen.putIfAbsent(key, table.address(row, areaColumn));
+        if (first == null) {
+            return true;
+        }
+        boolean same = first.sheet().equals(table.grid.sheet())
+                && (table.grid.kind(row, areaColumn) == Grid.Kind.BLANK
+                        || table.grid.number(first.row(), first.column()) == table.grid.number(row, areaColumn));
+        if (!same) {
+            into.add(Finding.caution(
+                    table.address(row, areaColumn),
+                    "The field " + Words.quoted(field) + " has another area here than in " + first
+                            + "; the first is used."));
+        }
+        return false;
+    }
+
+    private static String text(FoundTable table, Binder.Bound bound, ColumnSpec column, int row) {
+        List<Binding> bindings = bound.bindings().get(column);
+        return bindings == null
+                ? ""
+                : FoundRows.cellText(table.grid, row, bindings.get(0).sheetColumn());
+    }
+
+    private void noteDuplicates(ListRows rows, ColumnSpec name) {
+        Map<String, Integer> seen = new HashMap<>();
+        ColumnSpec holding = rows.spec().column("Holding").orElse(null);
+        int count = 0;
+        for (int row = 0; row < rows.size(); row++) {
+            String key = (holding == null ? "" : Words.key(rows.text(holding, row)))
+                    + '\n'
+                    + Words.key(rows.text(name, row));
+            Integer first = seen.putIfAbsent(key, row);
+            if (first != null && count++ < 50) {
+                findings.add(Finding.stop(
+                        rows.address(name, row).orElse(null),
+                        name.name() + " " + Words.quoted(rows.text(name, row)) + " stands already in "
+                                + rows.address(name, first)
+                                        .map(CellAddress::toString)
+                                        .orElse("another row")
+                                + ". Give each its own name, or its holding, so that it is clear which is meant."));
+            }
+        }
+        if (count > 50) {
+            findings.add(new Finding(
+                    Finding.Severity.STOP,
+                    Optional.empty(),
+                    "And " + (count - 50) + " more names stand twice in "
+                            + rows.spec().name() + "."));
+        }
+    }
+
+    private static Place place(ListSpec list, FoundTable table, HeaderRow.Match match, Binder.Bound bound) {
+        List<Place.Column> columns = new ArrayList<>();
+        List<String> unrecognised = new ArrayList<>();
+        for (int sheetColumn = match.firstColumn(); sheetColumn <= match.lastColumn(); sheetColumn++) {
+            int before = columns.size();
+            for (ColumnSpec column : list.columns()) {
+                for (Binding binding : bound.bindings().getOrDefault(column, List.of())) {
+                    if (binding.sheetColumn() == sheetColumn) {
+                        columns.add(new Place.Column(
+                                column,
+                                binding.header(),
+                                sheetColumn,
+                                Optional.ofNullable(binding.unit().unit()),
+                                binding.unit().assumed(),
+                                binding.asked()));
+                    }
+                }
+            }
+            if (columns.size() == before && table.headers[sheetColumn] != null && !table.knows(sheetColumn)) {
+                unrecognised.add(table.headers[sheetColumn]);
+            }
+        }
+        int count = table.count();
+        return new Place(
+                list,
+                table.grid.sheet(),
+                Optional.ofNullable(table.range).map(Grid.TableRange::name),
+                table.headerRow,
+                count == 0 ? -1 : table.row(0),
+                count == 0 ? -1 : table.row(count - 1),
+                count,
+                List.copyOf(columns),
+                List.copyOf(unrecognised));
+    }
+}

@@ -1,0 +1,103 @@
+package org.rickyard.lists;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Finds the row of a thing by its holding and name. Case and outer spaces do not matter; every other character stands
+ * for itself, so that {@code *}, {@code >5} and {@code 007} are names like any other.
+ */
+public final class NameKey {
+    /** What a name leads to. */
+    public sealed interface Resolution {}
+
+    /** One row has it. */
+    public record Found(int row) implements Resolution {}
+
+    /** No row has it. */
+    public record None() implements Resolution {}
+
+    /**
+     * Several rows have it.
+     *
+     * @param rows all of them
+     * @param holdings the holdings they belong to, once each, as the client wrote them; "" for none
+     */
+    public record Ambiguous(List<Integer> rows, List<String> holdings) implements Resolution {}
+
+    private static final int[] NO_ROWS = {};
+
+    private final ListRows rows;
+    private final ColumnSpec holding;
+    private final Map<String, int[]> byName = new HashMap<>();
+
+    private NameKey(ListRows rows, ColumnSpec name) {
+        this.rows = rows;
+        this.holding = rows.spec().column("Holding").orElse(null);
+        for (int row = 0; row < rows.size(); row++) {
+            int next = row;
+            byName.compute(Words.key(rows.text(name, row)), (key, old) -> {
+                int[] all = old == null ? new int[1] : Arrays.copyOf(old, old.length + 1);
+                all[all.length - 1] = next;
+                return all;
+            });
+        }
+    }
+
+    /** An index of the rows of a list by the column that names them. */
+    public static NameKey of(ListRows rows, ColumnSpec name) {
+        return new NameKey(rows, name);
+    }
+
+    /**
+     * The row of a name.
+     *
+     * @param inHolding whose it is; where blank, the bare name will do if only one holding has it
+     * @param name its name
+     */
+    public Resolution resolve(String inHolding, String name) {
+        int[] all = byName.getOrDefault(Words.key(name), NO_ROWS);
+        if (all.length == 0 || Words.key(name).isEmpty()) {
+            return new None();
+        }
+        String wanted = Words.key(inHolding);
+        if (wanted.isEmpty() || holding == null) {
+            return of(all);
+        }
+        int[] own = ofHolding(all, wanted);
+        return of(own.length > 0 ? own : ofHolding(all, ""));
+    }
+
+    private int[] ofHolding(int[] all, String wanted) {
+        return Arrays.stream(all)
+                .filter(row -> Words.key(rows.text(holding, row)).equals(wanted))
+                .toArray();
+    }
+
+    private Resolution of(int[] found) {
+        if (found.length == 0) {
+            return new None();
+        }
+        if (found.length == 1) {
+            return new Found(found[0]);
+        }
+        List<Integer> each = new ArrayList<>();
+        List<String> holdings = new ArrayList<>();
+        for (int row : found) {
+            each.add(row);
+            String text = holding == null ? "" : rows.text(holding, row);
+            if (holdings.stream().noneMatch(known -> Words.key(known).equals(Words.key(text)))) {
+                holdings.add(text);
+            }
+        }
+        return new Ambiguous(each, holdings);
+    }
+
+    /** The form of a name by which it is compared: without outer spaces and case. */
+    public static String key(String name) {
+        return Words.key(name);
+    }
+}

@@ -1,0 +1,317 @@
+package org.rickyard.lists;
+
+import java.util.List;
+import java.util.Set;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.UnitText;
+
+/** Goes down the rows under a header and says which are data, and which are units, blanks, totals or something else. */
+final class RowReader {
+    private static final Set<String> TOTALS = Set.of(
+            "total",
+            "sum",
+            "subtotal",
+            "sub total",
+            "grand total",
+            "total area",
+            "total ha",
+            "total ac",
+            "overall",
+            "overall total",
+            "farm total",
+            "average",
+            "mean",
+            "total hectare",
+            "total acre",
+            "total tonne",
+            "total t",
+            "block total",
+            "holding total",
+            "sum total",
+            "total farm",
+            "total all field",
+            "all field");
+
+    private static final int MOST_FINDINGS = 20;
+
+    private final FoundTable table;
+    private final Grid grid;
+    private final List<Finding> findings;
+    private final int[] identity;
+    private final int[] numeric;
+    private boolean blankBefore;
+    private boolean totalsSeen;
+    private boolean ended;
+    private int endedRow;
+    private String endedWhy;
+    private int leftOver;
+    private int nameless;
+    private int lone;
+
+    RowReader(FoundTable table, List<Finding> findings) {
+        this.table = table;
+        this.grid = table.grid;
+        this.findings = findings;
+        this.identity = table.columnsOf(table.roles.get(0).vocabulary().spec.identity());
+        this.numeric = table.numericColumns();
+    }
+
+    FoundTable table() {
+        return table;
+    }
+
+    /** Whether the row holds a number where this list has figures; such a row is no header. */
+    boolean holdsFigures(int row) {
+        for (int column : numeric) {
+            if (grid.kind(row, column) == Grid.Kind.NUMBER) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the list is made of words that could pass for headers, so that no header is looked for in it. */
+    boolean isWords() {
+        ListSpec spec = table.roles.get(0).vocabulary().spec;
+        return spec == Layout.LIST || spec == Assumptions.LIST;
+    }
+
+    /** The same header again, as printed lists repeat it on each page. */
+    void headerAgain(int row) {
+        blankBefore = false;
+        ended = false;
+        totalsSeen = false;
+    }
+
+    void read(int row) {
+        int filled = 0;
+        for (int column = table.firstColumn; column <= table.lastColumn && filled < 2; column++) {
+            if (!isBlank(row, column)) {
+                filled++;
+            }
+        }
+        if (filled == 0) {
+            blankBefore = true;
+            if (totalsSeen) {
+                end(row, "a row of totals");
+            }
+            return;
+        }
+        if (ended) {
+            leftOver++;
+            return;
+        }
+        if (row == table.headerRow + 1 && isUnits(row)) {
+            table.unitsRow = row;
+            return;
+        }
+        if (isTotals(row)) {
+            totalsSeen = true;
+            note(row, "This row of totals is not read as a row of " + name() + ".");
+            return;
+        }
+        if (blankBefore && table.range == null && isForeignHeader(row)) {
+            end(row, "the header of another table");
+            leftOver++;
+            return;
+        }
+        boolean afterBlank = blankBefore;
+        blankBefore = false;
+        totalsSeen = false;
+        if (!isNamed(row)) {
+            if (nameless++ < MOST_FINDINGS) {
+                findings.add(Finding.caution(
+                        table.address(row, identity.length > 0 ? identity[0] : table.firstColumn),
+                        "This row has entries but no " + identityName() + ", so it is left out of " + name()
+                                + ". Write its name, or clear the row."));
+            }
+            return;
+        }
+        if (filled == 1
+                && afterBlank
+                && identity.length > 0
+                && table.lastColumn > table.firstColumn
+                && numeric.length > 0) {
+            if (lone++ < MOST_FINDINGS) {
+                findings.add(Finding.caution(
+                        table.address(row, identity[0]),
+                        "This row holds nothing but " + Words.quoted(text(row, identity[0]))
+                                + ", so it is not read as a row of " + name() + "."));
+            }
+            return;
+        }
+        table.add(row);
+    }
+
+    void finish() {
+        if (leftOver > 0) {
+            findings.add(Finding.caution(
+                    table.address(endedRow, table.firstColumn),
+                    leftOver + (leftOver == 1 ? " row" : " rows") + " from here on, below " + endedWhy
+                            + ", not read as " + name()
+                            + ". If they belong to it, take the blank row and the totals out, or repeat the header."));
+            leftOver = 0;
+        }
+        summarise(nameless, "rows without a name");
+        summarise(lone, "rows with nothing but a name");
+        nameless = 0;
+        lone = 0;
+    }
+
+    private void summarise(int count, String what) {
+        if (count > MOST_FINDINGS) {
+            findings.add(Finding.caution(
+                    table.address(table.headerRow, table.firstColumn),
+                    "And " + (count - MOST_FINDINGS) + " more " + what + " in " + name() + "."));
+        }
+    }
+
+    private void end(int row, String why) {
+        if (!ended && table.range == null) {
+            ended = true;
+            endedRow = row;
+            endedWhy = why;
+        }
+    }
+
+    private String name() {
+        return table.roles.get(0).vocabulary().spec.name();
+    }
+
+    private String identityName() {
+        return table.roles.get(0).vocabulary().spec.identity().get(0).name();
+    }
+
+    private boolean isBlank(int row, int column) {
+        Grid.Kind kind = grid.kind(row, column);
+        return kind == Grid.Kind.BLANK
+                || kind == Grid.Kind.TEXT && Words.trim(grid.text(row, column)).isEmpty();
+    }
+
+    private boolean isNamed(int row) {
+        for (int column : identity) {
+            if (!isBlank(row, column)) {
+                return true;
+            }
+        }
+        return identity.length == 0;
+    }
+
+    private String text(int row, int column) {
+        return grid.kind(row, column) == Grid.Kind.NUMBER
+                ? Words.digits(grid.number(row, column))
+                : grid.text(row, column);
+    }
+
+    /** All filled cells are units, and no column of words is filled. */
+    private boolean isUnits(int row) {
+        int units = 0;
+        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
+            if (isBlank(row, column)) {
+                continue;
+            }
+            if (grid.kind(row, column) != Grid.Kind.TEXT) {
+                return false;
+            }
+            String text = grid.text(row, column);
+            if (isUnit(text)) {
+                units++;
+            } else if (Words.normal(text).length() > 0 && !isDateOrText(text)) {
+                return false;
+            }
+        }
+        return units > 0;
+    }
+
+    private static boolean isUnit(String text) {
+        return !(UnitText.read(text, CustomaryUnits.UNSET) instanceof UnitText.Unknown)
+                || !(DoseText.read(text, CustomaryUnits.UNSET) instanceof DoseText.Unknown);
+    }
+
+    private static boolean isDateOrText(String text) {
+        String normal = Words.normal(text);
+        return normal.equals("date")
+                || normal.equals("text")
+                || normal.equals("name")
+                || normal.equals("n a")
+                || normal.equals("yes no")
+                || normal.equals("y n");
+    }
+
+    private boolean isTotals(int row) {
+        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
+            Grid.Kind kind = grid.kind(row, column);
+            if (kind == Grid.Kind.TEXT) {
+                String text = grid.text(row, column);
+                if (text.length() <= 24 && mayBeTotals(text) && TOTALS.contains(Words.normal(text))) {
+                    return true;
+                }
+            }
+        }
+        if (isNamed(row)) {
+            return false;
+        }
+        for (int column : numeric) {
+            if (grid.isFormula(row, column)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A cheap look at the beginning, since every row is asked. */
+    private static boolean mayBeTotals(String text) {
+        int start = 0;
+        while (start < text.length() && !Character.isLetter(text.charAt(start))) {
+            start++;
+        }
+        if (start == text.length()) {
+            return false;
+        }
+        String beginning =
+                switch (Character.toLowerCase(text.charAt(start))) {
+                    case 't' -> "total";
+                    case 's' -> "su";
+                    case 'g' -> "grand";
+                    case 'a' -> "a";
+                    case 'm' -> "mean";
+                    case 'o' -> "overall";
+                    case 'f' -> "farm total";
+                    case 'b' -> "block total";
+                    case 'h' -> "holding total";
+                    default -> null;
+                };
+        return beginning != null && text.regionMatches(true, start, beginning, 0, beginning.length());
+    }
+
+    /** Words where this list has figures, and no figures: the header of a table this engine does not know. */
+    private boolean isForeignHeader(int row) {
+        int words = 0;
+        for (int column : numeric) {
+            Grid.Kind kind = grid.kind(row, column);
+            if (kind == Grid.Kind.NUMBER) {
+                return false;
+            }
+            if (kind == Grid.Kind.TEXT && looksLikeWord(grid.text(row, column))) {
+                words++;
+            }
+        }
+        return words > 0;
+    }
+
+    private static boolean looksLikeWord(String text) {
+        int letters = 0;
+        for (int i = 0; i < text.length(); i++) {
+            if (Character.isDigit(text.charAt(i))) {
+                return false;
+            }
+            letters += Character.isLetter(text.charAt(i)) ? 1 : 0;
+        }
+        return letters > 2;
+    }
+
+    private void note(int row, String message) {
+        findings.add(Finding.note(table.address(row, table.firstColumn), message));
+    }
+}

@@ -1,0 +1,280 @@
+package org.rickyard.lists;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Dimension;
+import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.Ratio;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.UnitText;
+import org.rickyard.quantity.Units;
+
+/** The units of columns whose unit differs from row to row: doses, amounts of product, charges, yields, values. */
+final class RowUnits {
+    /**
+     * The unit of a cell.
+     *
+     * @param unit null if none is known
+     * @param productUnit "L", "kg" or "tablet"; null if the column is not about products or it is not known
+     * @param question what must be asked before the number can be used; null if nothing
+     * @param assumed what was taken for granted, in words; null if nothing
+     */
+    record At(Unit unit, String productUnit, String question, String assumed) {
+        static At of(Unit unit) {
+            return new At(unit, null, null, null);
+        }
+
+        static At asked(String question) {
+            return new At(null, null, question, null);
+        }
+    }
+
+    private static final Dimension PRODUCT = Units.PRODUCT_UNIT.dimension();
+
+    private final ListSpec spec;
+    private final ColumnSpec column;
+    private final Binding binding;
+    private final CustomaryUnits customary;
+    private final Map<String, At> cache = new HashMap<>();
+
+    RowUnits(ListSpec spec, ColumnSpec column, Binding binding, CustomaryUnits customary) {
+        this.spec = spec;
+        this.column = column;
+        this.binding = binding;
+        this.customary = customary;
+    }
+
+    /** Whether the header alone cannot give the unit of this column. */
+    static boolean isByRow(ListSpec spec, ColumnSpec column) {
+        return column.type() == ColumnSpec.Type.DOSE || spec.unitColumns().containsKey(column);
+    }
+
+    /** The column whose words decide the unit of a row of this one; null if none does. */
+    static ColumnSpec decidedBy(ListSpec spec, ColumnSpec column) {
+        ColumnSpec unit = spec.unitColumns().get(column);
+        if (unit != null) {
+            return unit;
+        }
+        ColumnSpec qualifier = spec.qualifiers().get(column);
+        return qualifier != null && qualifier.equals(Fields.YIELD_BASIS) ? qualifier : null;
+    }
+
+    /**
+     * The unit of a cell.
+     *
+     * @param word the text of the row's unit or qualifying column; "" if blank or there is none
+     */
+    At at(String word) {
+        At known = cache.get(word);
+        if (known == null) {
+            known = work(word);
+            cache.put(word, known);
+        }
+        return known;
+    }
+
+    private At work(String word) {
+        if (column.type() == ColumnSpec.Type.DOSE) {
+            return dose(binding.rest(), word);
+        }
+        if (column.equals(Products.PACK_SIZE) || column.equals(Products.STOCK)) {
+            return amount(binding.rest(), word);
+        }
+        if (column.equals(Products.PRICE)) {
+            return price(word);
+        }
+        if (column.equals(Machines.CHARGE)) {
+            return charge(binding.rest(), word);
+        }
+        if (column.equals(Assumptions.VALUE)) {
+            return value(word.isEmpty() ? binding.rest() : word);
+        }
+        Unit unit = binding.unit().unit();
+        return decidedBy(spec, column) == null || unit == null ? At.of(unit) : ofYield(unit, word);
+    }
+
+    private static At ofYield(Unit unit, String basis) {
+        boolean dryUnit = unit.dimension().exponent(Dimension.Base.DRY_MATTER) != 0;
+        boolean dryBasis = basis.equals("dry matter");
+        if (dryUnit && !dryBasis && !basis.isEmpty()) {
+            return At.asked(
+                    "The header says dry matter (" + unit + ") and the basis says " + basis + ": make them agree.");
+        }
+        return At.of(dryBasis ? UnitText.ofDryMatter(unit) : unit);
+    }
+
+    private At dose(String rest, String word) {
+        if (rest.isEmpty() && word.isEmpty()) {
+            return new At(Units.DOSE, null, null, "doses without a unit are in product unit per ha");
+        }
+        DoseText header = rest.isEmpty() ? null : DoseText.read(rest, customary);
+        DoseText row = word.isEmpty() ? null : DoseText.read(word, customary);
+        if (header instanceof DoseText.Known known && isFull(known)) {
+            return agrees(known, row)
+                    ? new At(known.unit(), known.productUnit(), null, null)
+                    : At.asked("The header says " + rest + " and the row says " + word + ": make them agree.");
+        }
+        if (header instanceof DoseText.Ambiguous ambiguous) {
+            return At.asked(ambiguous.question());
+        }
+        if (row instanceof DoseText.Ambiguous ambiguous) {
+            return At.asked(ambiguous.question());
+        }
+        if (row instanceof DoseText.Known known && isFull(known)) {
+            return new At(known.unit(), known.productUnit(), null, null);
+        }
+        String amount = row instanceof DoseText.Known ? word : header instanceof DoseText.Known ? rest : "";
+        boolean basisSaid = header instanceof DoseText.Unknown;
+        if (row instanceof DoseText.Unknown || amount.isEmpty() && !basisSaid) {
+            return At.asked(Words.quoted(word.isEmpty() ? rest : word)
+                    + " is not a dose unit known here: write L/ha, g/ha, % or ml/100 L.");
+        }
+        String basis = basisSaid ? Basis.of(rest) : "/ha";
+        DoseText whole = DoseText.read((amount.isEmpty() ? "L" : amount) + basis, customary);
+        if (whole instanceof DoseText.Known known && isFull(known)) {
+            if (amount.isEmpty()) {
+                return new At(
+                        Unit.of(
+                                "product unit" + basis,
+                                known.unit().dimension(),
+                                known.unit().factor()),
+                        null,
+                        null,
+                        null);
+            }
+            String assumed = basisSaid ? null : "doses in " + amount + " are per ha";
+            return new At(known.unit(), known.productUnit(), null, assumed);
+        }
+        if (whole instanceof DoseText.Ambiguous ambiguous) {
+            return At.asked(ambiguous.question());
+        }
+        return At.asked(Words.quoted(rest) + " is not a dose unit known here: write L/ha, g/ha, % or ml/100 L.");
+    }
+
+    private static boolean isFull(DoseText.Known known) {
+        return known.isPerArea() || known.isPerSpray();
+    }
+
+    private static boolean agrees(DoseText.Known header, DoseText row) {
+        if (!(row instanceof DoseText.Known known)) {
+            return true;
+        }
+        return known.productUnit().equals(header.productUnit())
+                && (!isFull(known) || known.unit().isSameScale(header.unit()));
+    }
+
+    private At amount(String rest, String word) {
+        if (!rest.isEmpty()) {
+            DoseText header = DoseText.read(rest, customary);
+            if (header instanceof DoseText.Known known && !isFull(known)) {
+                return new At(known.unit(), known.productUnit(), null, null);
+            }
+            if (header instanceof DoseText.Ambiguous ambiguous) {
+                return At.asked(ambiguous.question());
+            }
+            return At.asked(Words.quoted(rest) + " is not an amount of product: write " + column.name() + " (L).");
+        }
+        return ownUnit(word);
+    }
+
+    private At ownUnit(String word) {
+        DoseText row = word.isEmpty() ? null : DoseText.read(word, customary);
+        if (row instanceof DoseText.Known known) {
+            String own = known.productUnit();
+            if (!isFull(known) && !known.unit().factor().isOne()) {
+                return At.asked(column.name() + " may be in " + own + " or in " + known.unit()
+                        + ": write it in the header, " + column.name() + " (" + own + ").");
+            }
+            return new At(Unit.of(own, PRODUCT, Ratio.ONE), own, null, null);
+        }
+        return new At(Units.PRODUCT_UNIT, null, null, null);
+    }
+
+    private At price(String word) {
+        String header = Words.normal(binding.header() + " " + binding.rest());
+        if (Words.holds(header, "pack") || Words.holds(header, "container") || Words.holds(header, "can")) {
+            return At.of(Units.MONEY_UNIT);
+        }
+        String per = Basis.after(binding.rest().isEmpty() ? binding.header() : binding.rest());
+        if (!per.isEmpty() && DoseText.read(per, customary) instanceof DoseText.Known known && !isFull(known)) {
+            return new At(Units.MONEY_UNIT.over(known.unit()), known.productUnit(), null, null);
+        }
+        At own = ownUnit(word);
+        return own.unit() == null
+                ? own
+                : new At(Units.MONEY_UNIT.over(own.unit()), own.productUnit(), null, "prices are for one product unit");
+    }
+
+    private At charge(String rest, String word) {
+        Unit per =
+                switch (word) {
+                    case "h" -> Units.H;
+                    case "ha" -> Units.HA;
+                    case "ac" -> Units.AC;
+                    case "t" -> Units.T;
+                    case "bale" -> Units.ONE;
+                    default -> null;
+                };
+        if (per != null) {
+            return At.of(per == Units.ONE ? Units.MONEY_UNIT.named("money/bale") : Units.MONEY_UNIT.over(per));
+        }
+        if (UnitText.read(rest, customary) instanceof UnitText.Known known
+                && known.unit().dimension().exponent(Dimension.Base.MONEY) == 1
+                && Machines.CHARGE.measuredBy(known.unit())
+                && !known.unit().isCompatible(Units.MONEY_UNIT)) {
+            return At.of(known.unit());
+        }
+        return At.asked("A charge needs its unit: write h, ha, t or bale in the column Charge unit.");
+    }
+
+    private At value(String word) {
+        if (word.isEmpty()) {
+            return At.of(null);
+        }
+        UnitText text = UnitText.read(word, customary);
+        if (text instanceof UnitText.Known known) {
+            return At.of(known.unit());
+        }
+        if (text instanceof UnitText.Ambiguous ambiguous) {
+            return At.asked(ambiguous.question());
+        }
+        if (DoseText.read(word, customary) instanceof DoseText.Known known) {
+            return new At(known.unit(), known.productUnit(), null, null);
+        }
+        return At.asked(Words.quoted(word) + " is not a unit known here.");
+    }
+
+    /** What was taken for granted, in words, once each. */
+    List<String> assumptions() {
+        List<String> met = new ArrayList<>();
+        for (At at : cache.values()) {
+            if (at.assumed() != null && !met.contains(at.assumed())) {
+                met.add(at.assumed());
+            }
+        }
+        met.sort(null);
+        return met;
+    }
+
+    /** The part of a header that says per what. */
+    private static final class Basis {
+        /** "per ha" and "/ha" both as "/ha". */
+        static String of(String rest) {
+            return "/" + after(rest.startsWith("/") ? "x" + rest : rest);
+        }
+
+        /** What follows "per" or the slash; "" if neither stands there. */
+        static String after(String text) {
+            int slash = text.lastIndexOf('/');
+            if (slash >= 0) {
+                return text.substring(slash + 1).strip();
+            }
+            String lower = text.toLowerCase(java.util.Locale.ROOT);
+            int per = lower.startsWith("per ") ? 0 : lower.lastIndexOf(" per ") + (lower.contains(" per ") ? 1 : 0);
+            return lower.startsWith("per ", per) ? text.substring(per + 4).strip() : "";
+        }
+    }
+}

@@ -1,0 +1,307 @@
+package org.rickyard.lists;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Finds the tables of one sheet that are input lists: Excel tables first, then every row that reads as a header,
+ * wherever it stands.
+ */
+final class TableFinder {
+    private static final int MOST_HEADER_COLUMNS = 400;
+
+    private final Grid grid;
+    private final List<Vocabulary> vocabularies;
+    private final HeaderRow headerRow;
+    private final List<Finding> findings;
+    private final Set<String> firstWords;
+    private final List<Vocabulary> namedBySheet;
+    private final List<FoundTable> tables = new ArrayList<>();
+    private final List<RowReader> open = new ArrayList<>();
+    private HeaderRow.Match nearest;
+    private int nearestRow;
+
+    TableFinder(Grid grid, List<Vocabulary> vocabularies, Set<String> firstWords, List<Finding> findings) {
+        this.grid = grid;
+        this.vocabularies = vocabularies;
+        this.headerRow = new HeaderRow(vocabularies);
+        this.firstWords = firstWords;
+        this.findings = findings;
+        this.namedBySheet = named(grid.sheet());
+    }
+
+    private List<Vocabulary> named(String title) {
+        List<Vocabulary> named = new ArrayList<>();
+        for (Vocabulary vocabulary : vocabularies) {
+            if (vocabulary.isNamed(title)) {
+                named.add(vocabulary);
+            }
+        }
+        return named;
+    }
+
+    /** All tables of the sheet, looking for headers no lower than the given number of rows. */
+    List<FoundTable> find(int mostRows) {
+        List<Grid.TableRange> ranges = new ArrayList<>();
+        for (Grid.TableRange range : grid.tables()) {
+            if (range.headerRows() == 1) {
+                ranges.add(range);
+                excelTable(range);
+            }
+        }
+        int rows = Math.min(grid.rows(), mostRows);
+        int columns = Math.min(grid.columns(), MOST_HEADER_COLUMNS);
+        boolean[] taken = new boolean[columns];
+        for (int row = 0; row < rows; row++) {
+            mark(taken, ranges, row);
+            boolean isHeader = looksLikeHeader(row, taken) && openTables(row, taken);
+            if (!isHeader) {
+                int current = row;
+                open.forEach(reader -> reader.read(current));
+            }
+        }
+        open.forEach(RowReader::finish);
+        if (tables.isEmpty()) {
+            explainNearest();
+        }
+        return tables;
+    }
+
+    private void excelTable(Grid.TableRange range) {
+        String[] headers = headers(range.firstRow(), range.firstColumn(), range.lastColumn());
+        List<Vocabulary> named = new ArrayList<>(named(range.name()));
+        named.addAll(namedBySheet);
+        HeaderRow.Match best = headerRow.best(headers, range.firstColumn(), range.lastColumn(), named);
+        if (best == null) {
+            remember(headers, range.firstRow(), range.firstColumn(), range.lastColumn(), named);
+            return;
+        }
+        RowReader reader = new RowReader(table(range.firstRow(), best, range, headers), findings);
+        int end = Math.min(range.lastRow() - range.totalsRows(), grid.rows() - 1);
+        for (int row = range.firstRow() + 1; row <= end; row++) {
+            reader.read(row);
+        }
+        reader.finish();
+    }
+
+    private static void mark(boolean[] taken, List<Grid.TableRange> ranges, int row) {
+        java.util.Arrays.fill(taken, false);
+        for (Grid.TableRange range : ranges) {
+            if (row >= range.firstRow() && row <= range.lastRow()) {
+                for (int column = range.firstColumn();
+                        column <= range.lastColumn() && column < taken.length;
+                        column++) {
+                    taken[column] = true;
+                }
+            }
+        }
+    }
+
+    /** A quick look: two cells begin with a word that begins a header, outside of rows that hold figures of a list. */
+    private boolean looksLikeHeader(int row, boolean[] taken) {
+        for (RowReader reader : open) {
+            if (reader.isWords() || reader.holdsFigures(row)) {
+                FoundTable table = reader.table();
+                for (int column = table.firstColumn; column <= table.lastColumn && column < taken.length; column++) {
+                    taken[column] = true;
+                }
+            }
+        }
+        int known = 0;
+        int other = 0;
+        for (int column = 0; column < taken.length; column++) {
+            if (!taken[column] && grid.kind(row, column) == Grid.Kind.TEXT) {
+                if (beginsHeader(grid.text(row, column))) {
+                    known++;
+                } else {
+                    other++;
+                }
+            }
+        }
+        return known >= 2 && known * 4 >= other;
+    }
+
+    private boolean beginsHeader(String text) {
+        int start = 0;
+        int length = text.length();
+        if (length > 80) {
+            return false;
+        }
+        while (start < length && !Character.isLetterOrDigit(text.charAt(start))) {
+            start++;
+        }
+        int end = start;
+        while (end < length && Character.isLetterOrDigit(text.charAt(end))) {
+            end++;
+        }
+        if (hasNumber(text, start)) {
+            return false;
+        }
+        return end > start && firstWords.contains(Words.normal(text.substring(start, end)));
+    }
+
+    /** Whether digits stand in it that are not the power of a unit: "Field 7", but not "Output (m3/h)". */
+    private static boolean hasNumber(String text, int start) {
+        for (int i = start; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c >= '0' && c <= '9' && (i == 0 || !Character.isLetter(text.charAt(i - 1))) && c != '1') {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean openTables(int row, boolean[] taken) {
+        String[] headers = headers(row, 0, taken.length - 1);
+        for (int column = 0; column < taken.length; column++) {
+            if (taken[column]) {
+                headers[column] = null;
+            }
+        }
+        List<Vocabulary> named = new ArrayList<>(namedBySheet);
+        for (int above = Math.max(0, row - 3); above < row; above++) {
+            for (int column = 0; column < taken.length; column++) {
+                if (grid.kind(above, column) == Grid.Kind.TEXT) {
+                    named.addAll(named(grid.text(above, column)));
+                    break;
+                }
+            }
+        }
+        List<HeaderRow.Match> matches = headerRow.split(headers, named);
+        if (matches.isEmpty()) {
+            remember(headers, row, 0, taken.length - 1, named);
+            return false;
+        }
+        boolean opened = false;
+        for (HeaderRow.Match match : matches) {
+            RowReader same = repeated(match, headers);
+            if (same != null) {
+                same.headerAgain(row);
+                opened = true;
+                continue;
+            }
+            close(match, row);
+            open.add(new RowReader(table(row, match, null, headers), findings));
+            opened = true;
+        }
+        return opened;
+    }
+
+    private RowReader repeated(HeaderRow.Match match, String[] headers) {
+        for (RowReader reader : open) {
+            FoundTable table = reader.table();
+            if (table.roles.get(0).vocabulary() == match.vocabulary()
+                    && table.firstColumn == match.firstColumn()
+                    && java.util.Arrays.equals(
+                            headers,
+                            table.firstColumn,
+                            table.lastColumn + 1,
+                            table.headers,
+                            table.firstColumn,
+                            table.lastColumn + 1)) {
+                return reader;
+            }
+        }
+        return null;
+    }
+
+    private void close(HeaderRow.Match match, int row) {
+        open.removeIf(reader -> {
+            FoundTable table = reader.table();
+            boolean overlaps = table.firstColumn <= match.lastColumn() && match.firstColumn() <= table.lastColumn;
+            if (overlaps) {
+                reader.finish();
+            }
+            return overlaps && table.headerRow < row;
+        });
+    }
+
+    private FoundTable table(int row, HeaderRow.Match best, Grid.TableRange range, String[] headers) {
+        List<HeaderRow.Match> roles = new ArrayList<>();
+        roles.add(best);
+        ListSpec spec = best.vocabulary().spec;
+        if (spec == Fields.LIST || spec == Jobs.LIST || spec == Cuts.LIST) {
+            HeaderRow.Match fields = match(Fields.LIST, headers, best);
+            HeaderRow.Match jobs = match(Jobs.LIST, headers, best);
+            HeaderRow.Match cuts = match(Cuts.LIST, headers, best);
+            boolean flatJobs = jobs != null && jobs.holds(Jobs.FIELD) && jobs.holds(Jobs.MACHINE);
+            if (fields != null && fields.missing().isEmpty() && flatJobs) {
+                roles = List.of(fields, jobs);
+            } else if (fields != null
+                    && fields.missing().isEmpty()
+                    && cuts != null
+                    && cuts.missing().isEmpty()) {
+                roles = List.of(fields, cuts);
+            }
+        }
+        FoundTable table = new FoundTable(grid, row, List.copyOf(roles), range, headers);
+        tables.add(table);
+        return table;
+    }
+
+    private HeaderRow.Match match(ListSpec spec, String[] headers, HeaderRow.Match best) {
+        for (Vocabulary vocabulary : vocabularies) {
+            if (vocabulary.spec == spec) {
+                return headerRow.match(vocabulary, headers, best.firstColumn(), best.lastColumn(), true);
+            }
+        }
+        return null;
+    }
+
+    private String[] headers(int row, int first, int last) {
+        String[] headers = new String[Math.max(last + 1, 0)];
+        for (int column = first; column <= last; column++) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT) {
+                String text = Words.trim(grid.text(row, column));
+                headers[column] = text.isEmpty() ? null : text;
+            } else if (grid.kind(row, column) == Grid.Kind.NUMBER) {
+                headers[column] = Words.digits(grid.number(row, column));
+            }
+        }
+        return headers;
+    }
+
+    /** Keeps the header row that came nearest to a list, for the case that no list is found on the sheet. */
+    private void remember(String[] headers, int row, int first, int last, List<Vocabulary> named) {
+        for (Vocabulary vocabulary : vocabularies) {
+            boolean isNamed = named.contains(vocabulary);
+            HeaderRow.Match match = headerRow.match(vocabulary, headers, first, last, isNamed);
+            int worth = match.matched() + (isNamed ? 2 : 0);
+            boolean near = worth >= 4 && match.score() > match.matched();
+            if (near && (nearest == null || match.score() > nearest.score())) {
+                nearest = match;
+                nearestRow = row;
+            }
+        }
+    }
+
+    private void explainNearest() {
+        if (nearest == null) {
+            return;
+        }
+        ListSpec spec = nearest.vocabulary().spec;
+        int first = nearest.firstColumn();
+        for (int i = 0; i < nearest.headings().length; i++) {
+            if (nearest.headings()[i] != null) {
+                first = nearest.firstColumn() + i;
+                break;
+            }
+        }
+        String message = "This row looks like the header of the list " + spec.name() + ", but it has no column "
+                + String.join(" and no column ", nearest.missing())
+                + ", so nothing of it is read. Add the column, or name it in a sheet Layout (List, Column, Header in"
+                + " this workbook, Unit).";
+        CellAddress cell = new CellAddress(grid.sheet(), nearestRow, first);
+        boolean named = namedBySheet.contains(nearest.vocabulary());
+        findings.add(named ? Finding.stop(cell, message) : Finding.caution(cell, message));
+    }
+
+    /** The first words of all headers and of all that Layout names. */
+    static Set<String> firstWords(List<Vocabulary> vocabularies) {
+        Set<String> words = new HashSet<>();
+        vocabularies.forEach(vocabulary -> words.addAll(vocabulary.firstWords()));
+        return words;
+    }
+}

@@ -1,0 +1,249 @@
+package org.rickyard.lists;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.UnitText;
+import org.rickyard.quantity.Units;
+
+/** The headers one list understands. */
+final class Vocabulary {
+    /**
+     * A header read for one list.
+     *
+     * @param candidates the columns it could mean; one if certain
+     * @param rest what it says beside the name, a unit as a rule
+     * @param weight how good the match is: 3 for the canonical name, 2 for a synonym, 1 for an unclear one
+     * @param settled whether the Layout sheet says so
+     * @param word the canonical word of a qualifying column that the header holds; null if none
+     */
+    record Heading(List<ColumnSpec> candidates, String rest, int weight, boolean settled, String word) {
+        boolean isCertain() {
+            return candidates.size() == 1 && weight > 1;
+        }
+
+        ColumnSpec column() {
+            return candidates.get(0);
+        }
+    }
+
+    /** What the Layout sheet says of one header. */
+    record Settled(ColumnSpec column, String unit) {}
+
+    final ListSpec spec;
+    private final Map<String, ColumnSpec> certain = new HashMap<>();
+    private final Map<String, ColumnSpec> joined = new HashMap<>();
+    private final Map<String, List<ColumnSpec>> unclear = new HashMap<>();
+    private final Map<String, Settled> settled = new HashMap<>();
+    private final Map<ColumnSpec, Map<String, String>> words = new LinkedHashMap<>();
+    private final List<String> names = new ArrayList<>();
+    private int longest;
+
+    Vocabulary(ListSpec spec) {
+        this.spec = spec;
+        names.add(Words.normal(spec.name()));
+        spec.synonyms().forEach(synonym -> names.add(Words.normal(synonym)));
+        for (ColumnSpec column : spec.columns()) {
+            learn(column.name(), column);
+        }
+        for (ColumnSpec column : spec.columns()) {
+            column.synonyms().forEach(synonym -> learn(synonym, column));
+        }
+        spec.unclear().forEach((header, columns) -> {
+            String normal = Words.normal(header);
+            unclear.put(normal, columns);
+            longest = Math.max(longest, normal.split(" ").length);
+        });
+        spec.qualifiers().forEach((column, of) -> words.put(column, wordsOf(of)));
+    }
+
+    private void learn(String header, ColumnSpec column) {
+        String normal = Words.normal(header);
+        certain.putIfAbsent(normal, column);
+        joined.putIfAbsent(normal.replace(" ", ""), column);
+        longest = Math.max(longest, normal.split(" ").length);
+    }
+
+    /** Normal form of each word a choice is known by, to its canonical word. */
+    static Map<String, String> wordsOf(ColumnSpec column) {
+        Map<String, String> map = new HashMap<>();
+        column.choices().forEach((canonical, others) -> {
+            map.put(Words.normal(canonical), canonical);
+            others.forEach(other -> map.putIfAbsent(Words.normal(other), canonical));
+        });
+        return map;
+    }
+
+    /** Takes what the Layout sheet says of a header. */
+    void settle(String header, Settled meaning) {
+        settled.put(Words.normal(header), meaning);
+    }
+
+    /** The first word of every header that means something here. */
+    Set<String> firstWords() {
+        Set<String> first = new HashSet<>();
+        for (Set<String> headers : List.of(certain.keySet(), unclear.keySet(), settled.keySet())) {
+            headers.forEach(header -> first.add(header.split(" ")[0]));
+        }
+        joined.keySet().stream().filter(header -> header.length() > 5).forEach(first::add);
+        return first;
+    }
+
+    /** Whether a sheet, table or title calls the list by its name. */
+    boolean isNamed(String title) {
+        String normal = Words.normal(title);
+        for (String name : names) {
+            if (normal.equals(name) || normal.startsWith(name + " ") || normal.endsWith(" " + name)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Reads a header; null if it means none of this list's columns. */
+    Heading read(HeaderText header) {
+        if (header.words().isEmpty()) {
+            return null;
+        }
+        Settled said = settled.get(header.normal());
+        if (said != null) {
+            String rest = said.unit().isEmpty() ? unitSuffix(header) : said.unit();
+            return new Heading(List.of(said.column()), rest, 3, true, word(said.column(), header));
+        }
+        int most = Math.min(longest, header.words().size());
+        for (int count = most; count > 0; count--) {
+            String name = header.name(count);
+            ColumnSpec column = certain.get(name);
+            if (column == null && count == 1 && header.words().size() == 1 && name.length() > 5) {
+                column = joined.get(name);
+            }
+            if (column != null) {
+                String rest = rest(column, header, count);
+                if (rest != null) {
+                    int weight = name.equals(Words.normal(column.name())) ? 3 : 2;
+                    return new Heading(List.of(column), rest, weight, false, word(column, header));
+                }
+            }
+            List<ColumnSpec> candidates = unclear.get(name);
+            if (column == null && candidates != null) {
+                Heading heading = unclear(candidates, header, count);
+                if (heading != null) {
+                    return heading;
+                }
+            }
+        }
+        return null;
+    }
+
+    private Heading unclear(List<ColumnSpec> candidates, HeaderText header, int count) {
+        List<ColumnSpec> fitting = new ArrayList<>();
+        String rest = "";
+        for (ColumnSpec candidate : candidates) {
+            String read = rest(candidate, header, count);
+            if (read != null && (read.isEmpty() || fits(candidate, read))) {
+                fitting.add(candidate);
+                rest = read;
+            }
+        }
+        if (fitting.isEmpty()) {
+            boolean empty = header.rest(count).isEmpty() || header.isSetOff(count);
+            return empty ? new Heading(candidates, header.rest(count), 1, false, null) : null;
+        }
+        boolean told = fitting.size() == 1 && candidates.size() > 1 && !rest.isEmpty();
+        return new Heading(fitting, rest, told ? 2 : 1, false, null);
+    }
+
+    /** Whether a unit text can only be read as a unit of this column; gallons of product per acre are not a dose. */
+    private static boolean fits(ColumnSpec column, String rest) {
+        if (column.type() == ColumnSpec.Type.DOSE) {
+            return !(DoseText.read(rest, CustomaryUnits.UNSET) instanceof DoseText.Unknown)
+                    && !Words.normal(rest).startsWith("gal")
+                    && !Words.normal(rest).equals("gpa");
+        }
+        UnitText text = UnitText.read(rest, CustomaryUnits.UNSET);
+        if (text instanceof UnitText.Known known) {
+            return column.measuredBy(known.unit())
+                    || column.measuredBy(UnitText.ofDryMatter(known.unit()))
+                            && column.symbol().unit().isCompatible(Units.PERCENT_DM);
+        }
+        return text instanceof UnitText.Ambiguous ambiguous
+                && (ambiguous.candidates().isEmpty()
+                        || ambiguous.candidates().stream().anyMatch(column::measuredBy));
+    }
+
+    /** What a header says beside the name, or null if that makes it another thing ("Field notes"). */
+    private String rest(ColumnSpec column, HeaderText header, int count) {
+        String rest = header.rest(count);
+        if (rest.isEmpty()) {
+            return rest;
+        }
+        boolean text = column.type() == ColumnSpec.Type.TEXT
+                || column.type() == ColumnSpec.Type.CHOICE
+                || column.type() == ColumnSpec.Type.DATE
+                || column.type() == ColumnSpec.Type.NOZZLE;
+        if (text) {
+            return header.isSetOff(count) || UnitWordsOnly.isUnit(rest) ? "" : null;
+        }
+        ColumnSpec qualifier = spec.qualifiers().get(column);
+        String bare = rest;
+        if (qualifier != null && !UnitWordsOnly.isUnit(rest)) {
+            if (words.get(column).containsKey(Words.normal(rest))) {
+                return "";
+            }
+            bare = ColumnUnit.withoutWords(rest, qualifier.choices());
+        }
+        boolean readable = header.isSetOff(count) || UnitWordsOnly.isUnit(bare) || isBasis(bare);
+        return readable ? bare : null;
+    }
+
+    private static boolean isBasis(String rest) {
+        return rest.startsWith("/") || rest.regionMatches(true, 0, "per ", 0, 4);
+    }
+
+    /** The unit at the end of a header whose name is settled elsewhere. */
+    private static String unitSuffix(HeaderText header) {
+        for (int count = 0; count <= header.words().size(); count++) {
+            String rest = header.rest(count);
+            if (UnitWordsOnly.isUnit(rest)) {
+                return rest;
+            }
+        }
+        return "";
+    }
+
+    private String word(ColumnSpec column, HeaderText header) {
+        Map<String, String> known = words.get(column);
+        if (known == null) {
+            return null;
+        }
+        String normal = header.normal();
+        Set<String> found = new HashSet<>();
+        int length = 0;
+        for (Map.Entry<String, String> entry : known.entrySet()) {
+            String phrase = entry.getKey();
+            if (phrase.length() >= length && Words.holds(normal, phrase)) {
+                if (phrase.length() > length) {
+                    found.clear();
+                    length = phrase.length();
+                }
+                found.add(entry.getValue());
+            }
+        }
+        return found.size() == 1 ? found.iterator().next() : null;
+    }
+
+    /** Tells units from other words, whatever country they are from. */
+    private static final class UnitWordsOnly {
+        static boolean isUnit(String text) {
+            return !text.isEmpty()
+                    && (!(UnitText.read(text, CustomaryUnits.UNSET) instanceof UnitText.Unknown)
+                            || !(DoseText.read(text, CustomaryUnits.UNSET) instanceof DoseText.Unknown));
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package org.rickyard.lists;
+
+import java.util.Locale;
+
+/** How words of clients are compared: names by all but case and outer spaces, headers and choices more loosely. */
+final class Words {
+    private Words() {}
+
+    /** Without outer spaces of any kind: no-break, narrow, figure and zero-width ones too. */
+    static String trim(String text) {
+        int start = 0;
+        int end = text.length();
+        while (start < end && isSpace(text.charAt(start))) {
+            start++;
+        }
+        while (end > start && isSpace(text.charAt(end - 1))) {
+            end--;
+        }
+        return start == 0 && end == text.length() ? text : text.substring(start, end);
+    }
+
+    private static boolean isSpace(char c) {
+        return c <= ' ' || c >= '\u007f' && (Character.isWhitespace(c) || Character.isSpaceChar(c) || isInvisible(c));
+    }
+
+    private static boolean isInvisible(char c) {
+        return c >= '\u200b' && c <= '\u200f' || c == '\u2060' || c == '\ufeff' || c == '\u0085' || c == '\u007f';
+    }
+
+    /** What a name is joined by: trimmed and without case. */
+    static String key(String name) {
+        return trim(name).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * Letters and digits in lower case, words parted by single spaces, without the plural s of longer words: "Sheet/parcel
+     * nos." is {@code sheet parcel nos}, "Hectares" is {@code hectare}.
+     */
+    static String normal(String text) {
+        StringBuilder out = new StringBuilder(text.length());
+        int word = 0;
+        for (int i = 0; i <= text.length(); i++) {
+            char c = i < text.length() ? plain(text.charAt(i)) : ' ';
+            if (Character.isLetterOrDigit(c)) {
+                if (out.length() == word && word > 0) {
+                    out.append(' ');
+                    word++;
+                }
+                out.append(Character.toLowerCase(c));
+            } else if (c != '\'' && c != '’' && out.length() > word) {
+                dropPlural(out, word);
+                word = out.length();
+            }
+        }
+        return out.toString();
+    }
+
+    private static void dropPlural(StringBuilder out, int word) {
+        int length = out.length() - word;
+        int last = out.length() - 1;
+        if (length > 3 && out.charAt(last) == 's' && out.charAt(last - 1) != 's') {
+            out.setLength(last);
+        }
+    }
+
+    /** Superscript digits as plain ones. */
+    static char plain(char c) {
+        return c == '²' ? '2' : c == '³' ? '3' : c;
+    }
+
+    /** Whether a normal text holds a phrase as whole words. */
+    static boolean holds(String normal, String phrase) {
+        for (int at = normal.indexOf(phrase); at >= 0; at = normal.indexOf(phrase, at + 1)) {
+            int end = at + phrase.length();
+            if ((at == 0 || normal.charAt(at - 1) == ' ') && (end == normal.length() || normal.charAt(end) == ' ')) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A number in digits as a person writes it: 7, 7.5. */
+    static String digits(double value) {
+        if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+            return Long.toString((long) value);
+        }
+        return new java.math.BigDecimal(Double.toString(value))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    /** A text in quotation marks, cut short if it is long. */
+    static String quoted(String text) {
+        String line = text.replace('\n', ' ');
+        return "\"" + (line.length() > 60 ? line.substring(0, 57) + "..." : line) + "\"";
+    }
+}

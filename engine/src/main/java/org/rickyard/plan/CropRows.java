@@ -1,0 +1,176 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Clamps;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Cuts;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.FoundLists;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.NameKey;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.silage.Crop;
+
+/** Which fields and cuts give silage, and which clamp each goes to. */
+final class CropRows {
+    private final ListRows fields;
+    private final ListRows cuts;
+    private final ListRows clamps;
+    private final NameKey fieldNames;
+    private final NameKey clampNames;
+    private final List<Finding> findings;
+    private final List<int[]> rows = new ArrayList<>();
+
+    CropRows(FoundLists lists, List<Finding> findings) {
+        this.fields = lists.rows(Fields.LIST);
+        this.cuts = lists.rows(Cuts.LIST);
+        this.clamps = lists.rows(Clamps.LIST);
+        this.findings = findings;
+        this.fieldNames = NameKey.of(fields, Fields.FIELD);
+        this.clampNames = NameKey.of(clamps, Clamps.CLAMP);
+        Set<Integer> cutFields = new HashSet<>();
+        for (int cut = 0; cut < cuts.size(); cut++) {
+            for (int field : fieldsOf(cut)) {
+                cutFields.add(field);
+                rows.add(new int[] {field, cut});
+            }
+        }
+        for (int field = 0; field < fields.size(); field++) {
+            if (!cutFields.contains(field) && isForSilage(field)) {
+                rows.add(new int[] {field, -1});
+            }
+        }
+    }
+
+    /** Without cuts, a field is for silage if it names a clamp, or says what its yield was weighed as. */
+    private boolean isForSilage(int field) {
+        return given(fields, Fields.CLAMP, field)
+                || given(fields, Fields.YIELD_BASIS, field)
+                || given(fields, Fields.DM_AT_ENSILING, field);
+    }
+
+    private static boolean given(ListRows list, ColumnSpec column, int row) {
+        ListRows.State state = list.state(column, row);
+        return state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK;
+    }
+
+    private List<Integer> fieldsOf(int cut) {
+        String holding = cuts.text(Cuts.HOLDING, cut);
+        String name = cuts.text(Cuts.FIELD, cut);
+        if (!name.isEmpty()) {
+            NameKey.Resolution resolution = fieldNames.resolve(holding, name);
+            if (resolution instanceof NameKey.Found found) {
+                return List.of(found.row());
+            }
+            findings.add(Finding.stop(
+                    cuts.address(Cuts.FIELD, cut).orElse(null),
+                    resolution instanceof NameKey.Ambiguous
+                            ? "more than one holding has a field '" + name + "'; say which in the Holding column. This"
+                                    + " cut is left out."
+                            : "there is no field '" + name + "' in the field list; mend the name here or there. This"
+                                    + " cut is left out."));
+            return List.of();
+        }
+        String crop = NameKey.key(cuts.text(Cuts.CROP, cut));
+        List<Integer> found = new ArrayList<>();
+        for (int field = 0; field < fields.size(); field++) {
+            boolean sameHolding = holding.isEmpty()
+                    || NameKey.key(holding).equals(NameKey.key(fields.text(Fields.HOLDING, field)));
+            if (!crop.isEmpty() && sameHolding && crop.equals(NameKey.key(fields.text(Fields.CROP, field)))) {
+                found.add(field);
+            }
+        }
+        if (found.isEmpty()) {
+            findings.add(Finding.stop(
+                    cuts.address(Cuts.CUT, cut).orElse(null),
+                    "this cut names no field, and no field in the list has its crop; name one. It is left out."));
+        }
+        return found;
+    }
+
+    RowSources sources() {
+        int count = rows.size();
+        int[] field = new int[count];
+        int[] cut = new int[count];
+        int[] key = new int[count];
+        String[] basis = new String[count];
+        boolean[] fresh = new boolean[count];
+        boolean[] dry = new boolean[count];
+        for (int i = 0; i < count; i++) {
+            field[i] = rows.get(i)[0];
+            cut[i] = rows.get(i)[1];
+            key[i] = clamp(field[i], cut[i]);
+            basis[i] = basis(field[i], cut[i]);
+            dry[i] = Crop.DRY_MATTER.equals(basis[i]);
+            fresh[i] = !dry[i];
+        }
+        return new RowSources(count)
+                .with(Role.FIELD, fields, field)
+                .with(Role.CUT, cuts, cut)
+                .with(Keys.CLAMP_KEY, key)
+                .with(Quantities.YIELD_BASIS, basis)
+                .only(Quantities.YIELD, fresh)
+                .only(Quantities.YIELD_DRY_MATTER, dry);
+    }
+
+    /** The basis typed; a yield whose unit says dry matter needs none. */
+    private String basis(int field, int cut) {
+        boolean ofCut = cut >= 0 && given(cuts, Cuts.YIELD, cut);
+        ListRows list = ofCut ? cuts : fields;
+        int row = ofCut ? cut : field;
+        String typed = cut >= 0 && given(cuts, Cuts.YIELD_BASIS, cut)
+                ? usable(cuts, Cuts.YIELD_BASIS, cut)
+                : usable(fields, Fields.YIELD_BASIS, field);
+        if (typed.isEmpty()
+                && list.unit(Fields.YIELD, row)
+                        .filter(unit -> unit.isCompatible(Units.T_DM_PER_HA))
+                        .isPresent()) {
+            return Crop.DRY_MATTER;
+        }
+        return typed;
+    }
+
+    private static String usable(ListRows list, ColumnSpec column, int row) {
+        return list.state(column, row) == ListRows.State.GIVEN ? list.text(column, row) : "";
+    }
+
+    private int clamp(int field, int cut) {
+        boolean ofCut = cut >= 0 && given(cuts, Cuts.CLAMP, cut);
+        String name = ofCut ? cuts.text(Cuts.CLAMP, cut) : fields.text(Fields.CLAMP, field);
+        if (name.isEmpty()) {
+            return 0;
+        }
+        String holding = fields.text(Fields.HOLDING, field);
+        NameKey.Resolution resolution = clampNames.resolve(holding, name);
+        if (resolution instanceof NameKey.None) {
+            resolution = clampNames.resolve("", name);
+        }
+        if (!(resolution instanceof NameKey.Found found)) {
+            CellAddress cell = (ofCut ? cuts.address(Cuts.CLAMP, cut) : fields.address(Fields.CLAMP, field))
+                    .orElse(null);
+            findings.add(Finding.stop(
+                    cell,
+                    resolution instanceof NameKey.Ambiguous
+                            ? "more than one clamp is called '" + name + "'; each holding must name its clamps apart."
+                                    + " This crop is allotted to none."
+                            : "there is no clamp '" + name + "' in the clamp list; add it there or mend the name. This"
+                                    + " crop is allotted to none."));
+            return 0;
+        }
+        return found.row() + 1;
+    }
+
+    static int[] ascending(int count, int from) {
+        int[] numbers = new int[count];
+        Arrays.setAll(numbers, i -> i + from);
+        return numbers;
+    }
+}

@@ -1,0 +1,89 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.NameKey;
+
+/** Which fields a job row means: one field by its name, the fields of a crop or block, or all of its holding. */
+final class FieldChoice {
+    private final ListRows fields;
+    private final NameKey names;
+    private final List<Finding> findings;
+    private final Map<String, List<Integer>> byCrop = new HashMap<>();
+    private final Map<String, List<Integer>> byBlock = new HashMap<>();
+
+    FieldChoice(ListRows fields, List<Finding> findings) {
+        this.fields = fields;
+        this.findings = findings;
+        this.names = NameKey.of(fields, Fields.FIELD);
+        for (int field = 0; field < fields.size(); field++) {
+            group(byCrop, fields.text(Fields.CROP, field), field);
+            group(byBlock, fields.text(Fields.BLOCK, field), field);
+        }
+    }
+
+    private static void group(Map<String, List<Integer>> groups, String word, int field) {
+        if (!word.isBlank()) {
+            groups.computeIfAbsent(NameKey.key(word), w -> new ArrayList<>()).add(field);
+        }
+    }
+
+    /** The fields of a job row, in list order; none, with a finding, if the words match nothing. */
+    List<Integer> find(ListRows jobs, int job) {
+        String holding = jobs.text(Jobs.HOLDING, job);
+        String name = jobs.text(Jobs.FIELD, job);
+        if (name.isEmpty()) {
+            return List.of();
+        }
+        NameKey.Resolution resolution = names.resolve(holding, name);
+        if (resolution instanceof NameKey.Found found) {
+            return List.of(found.row());
+        }
+        if (resolution instanceof NameKey.Ambiguous ambiguous) {
+            findings.add(Finding.stop(
+                    jobs.address(Jobs.FIELD, job).orElse(null),
+                    several(name, ambiguous)));
+            return List.of();
+        }
+        List<Integer> group = group(name);
+        if (group == null) {
+            findings.add(Finding.stop(
+                    jobs.address(Jobs.FIELD, job).orElse(null),
+                    "there is no field, crop or block '" + name + "'" + (holding.isEmpty() ? "" : " on " + holding)
+                            + " in the field list; write a name from that list, or \"all\". The row is left out."));
+            return List.of();
+        }
+        String plainHolding = NameKey.key(holding);
+        return group.stream()
+                .filter(f -> plainHolding.isEmpty()
+                        || plainHolding.equals(NameKey.key(fields.text(Fields.HOLDING, f))))
+                .toList();
+    }
+
+    private List<Integer> group(String name) {
+        String plain = NameKey.key(name);
+        if (plain.equals("all") || plain.equals("all fields")) {
+            List<Integer> all = new ArrayList<>();
+            for (int field = 0; field < fields.size(); field++) {
+                all.add(field);
+            }
+            return all;
+        }
+        List<Integer> block = byBlock.get(plain);
+        return block != null ? block : byCrop.get(plain);
+    }
+
+    private static String several(String name, NameKey.Ambiguous ambiguous) {
+        return ambiguous.holdings().size() > 1
+                ? "more than one holding has a field '" + name + "' (" + String.join(", ", ambiguous.holdings())
+                        + "); say which in the Holding column of this job. The row is left out."
+                : "the field '" + name + "' stands " + ambiguous.rows().size() + " times in the field list of one"
+                        + " holding; give each its own name. The row is left out.";
+    }
+}

@@ -1,0 +1,78 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Values;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.silage.ClampContents;
+import org.rickyard.trade.silage.Digging;
+import org.rickyard.trade.spraying.TankPlan;
+import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.trade.workrate.WorkTotals;
+
+/** The few answers of a plan that matter most, for summaries. */
+public final class Headlines {
+    private static final int MOST_ROWS_OF_A_TABLE = 20;
+
+    /**
+     * One answer.
+     *
+     * @param table its table
+     * @param formula its formula
+     * @param row its row
+     * @param holding whose it is
+     * @param about what it is about, the holding left out
+     */
+    public record Headline(ResultTable table, Formula formula, int row, String holding, String about) {}
+
+    private Headlines() {}
+
+    /** The answers, table by table. */
+    public static List<Headline> of(WorkPlan plan) {
+        List<Headline> headlines = new ArrayList<>();
+        add(headlines, plan.table("holding-totals"), List.of(WorkTotals.HOLDING_HOURS));
+        if (!plan.hasJobs()) {
+            add(headlines, plan.table(WorkTotals.WORK_RATES), List.of(FieldRates.WORK_RATE, FieldRates.HOURS));
+        }
+        add(
+                headlines,
+                plan.table("spray-blocks"),
+                List.of(TankPlan.TOTAL_SPRAY_MIX, TankPlan.FULL_TANKFULS, TankPlan.PART_TANKFUL));
+        add(headlines, plan.table("tank-mix"), List.of(TankPlan.PRODUCT_TOTAL));
+        add(headlines, plan.table("clamps"), List.of(ClampContents.CLAMP_CAPACITY, ClampContents.CLAMP_FILL));
+        add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
+        return headlines;
+    }
+
+    /** How many rows of those tables are not among the answers. */
+    public static int leftOut(WorkPlan plan) {
+        int more = 0;
+        for (String id : List.of("holding-totals", "spray-blocks", "tank-mix", "clamps", "pit-digging")) {
+            more += Math.max(0, plan.table(id).rows() - MOST_ROWS_OF_A_TABLE);
+        }
+        return more;
+    }
+
+    private static void add(List<Headline> headlines, ResultTable table, List<Formula> formulas) {
+        for (int row = 0; row < table.rows() && row < MOST_ROWS_OF_A_TABLE; row++) {
+            String holding = table.of(Quantities.HOLDING).word(row);
+            for (Formula formula : formulas) {
+                headlines.add(new Headline(table, formula, row, holding, about(table, row)));
+            }
+        }
+    }
+
+    private static String about(ResultTable table, int row) {
+        List<String> words = new ArrayList<>();
+        for (TableColumn column : table.spec().columns()) {
+            if (column instanceof TableColumn.Name && !column.symbol().equals(Quantities.HOLDING)) {
+                Values values = table.of(column.symbol());
+                if (!values.word(row).isEmpty()) {
+                    words.add(values.word(row));
+                }
+            }
+        }
+        return words.isEmpty() ? "all listed work" : String.join(", ", words);
+    }
+}

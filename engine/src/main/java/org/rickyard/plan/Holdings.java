@@ -1,0 +1,50 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.NameKey;
+
+/** The holdings of the field list, numbered from 1 in order of appearance; fields without a holding make one too. */
+final class Holdings {
+    private final int[] keys;
+
+    Holdings(ListRows fields) {
+        Map<String, Integer> numbers = new HashMap<>();
+        keys = new int[fields.size()];
+        for (int field = 0; field < keys.length; field++) {
+            String holding = NameKey.key(fields.text(Fields.HOLDING, field));
+            Integer known = numbers.get(holding);
+            if (known == null) {
+                known = numbers.size() + 1;
+                numbers.put(holding, known);
+            }
+            keys[field] = known;
+        }
+    }
+
+    /** The number of a field's holding. */
+    int key(int field) {
+        return keys[field];
+    }
+
+    /** One field of each holding that occurs, in order of the holdings' numbers. */
+    int[] firstFields(int[] fields) {
+        Set<Integer> seen = new HashSet<>();
+        List<Integer> firsts = new ArrayList<>();
+        for (int field : fields) {
+            if (seen.add(keys[field])) {
+                firsts.add(field);
+            }
+        }
+        return firsts.stream()
+                .sorted((a, b) -> Integer.compare(keys[a], keys[b]))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+}

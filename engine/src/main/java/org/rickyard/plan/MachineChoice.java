@@ -1,0 +1,38 @@
+package org.rickyard.plan;
+
+import java.util.List;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.NameKey;
+
+/** Which machine a job row means by a name. */
+final class MachineChoice {
+    private final NameKey names;
+    private final List<Finding> findings;
+
+    MachineChoice(ListRows machines, List<Finding> findings) {
+        this.names = NameKey.of(machines, Machines.MACHINE);
+        this.findings = findings;
+    }
+
+    /** The machine of that name, first on the job's own holding; none, with a finding, if there is none. */
+    List<Integer> find(ListRows jobs, int job, String name) {
+        NameKey.Resolution resolution = names.resolve(jobs.text(Jobs.HOLDING, job), name);
+        if (resolution instanceof NameKey.None) {
+            // Machines are lent within a farm group, so a name that only another holding has will do.
+            resolution = names.resolve("", name);
+        }
+        if (resolution instanceof NameKey.Found found) {
+            return List.of(found.row());
+        }
+        String why = resolution instanceof NameKey.Ambiguous ambiguous
+                ? "more than one holding has a machine '" + name + "' (" + String.join(", ", ambiguous.holdings())
+                        + "); say which in the Holding column of this job."
+                : "there is no machine '" + name + "' in the machine list; add it there or mend the name here.";
+        findings.add(
+                Finding.stop(jobs.address(Jobs.MACHINE, job).orElse(null), why + " Its work on this job is left out."));
+        return List.of();
+    }
+}

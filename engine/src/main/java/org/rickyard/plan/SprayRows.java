@@ -1,0 +1,161 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.FoundLists;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.Mixes;
+import org.rickyard.lists.Products;
+import org.rickyard.lists.NameKey;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+
+/** The products that go into the tank of each block: from a mix, or from the job rows themselves. */
+final class SprayRows {
+    /** One product of one block; -1 where a list has no row for it. */
+    record Row(int block, int job, int mix, int product, String productUnit) {}
+
+    private final ListRows jobs;
+    private final ListRows mixes;
+    private final ListRows products;
+    private final List<Finding> findings;
+    private final Map<String, List<Integer>> mixRows = new HashMap<>();
+    private final Map<String, Integer> productRows = new HashMap<>();
+    private final List<Row> rows = new ArrayList<>();
+
+    SprayRows(FoundLists lists, List<JobLines.Block> blocks, List<Finding> findings) {
+        this.jobs = lists.rows(Jobs.LIST);
+        this.mixes = lists.rows(Mixes.LIST);
+        this.products = lists.rows(Products.LIST);
+        this.findings = findings;
+        for (int mix = 0; mix < mixes.size(); mix++) {
+            mixRows.computeIfAbsent(NameKey.key(mixes.text(Mixes.MIX, mix)), m -> new ArrayList<>())
+                    .add(mix);
+        }
+        for (int product = 0; product < products.size(); product++) {
+            productRows.putIfAbsent(NameKey.key(products.text(Products.PRODUCT, product)), product);
+        }
+        for (int i = 0; i < blocks.size(); i++) {
+            read(i, blocks.get(i));
+        }
+    }
+
+    List<Row> rows() {
+        return rows;
+    }
+
+    private void read(int index, JobLines.Block block) {
+        Set<String> seen = new LinkedHashSet<>();
+        for (int job : block.jobs()) {
+            String mix = NameKey.key(jobs.text(Jobs.MIX, job));
+            String product = jobs.text(Jobs.PRODUCT, job);
+            if (!mix.isEmpty()) {
+                List<Integer> lines = mixRows.get(mix);
+                if (lines != null) {
+                    for (int line : lines) {
+                        if (seen.add("mix " + line)) {
+                            add(index, -1, line, mixes.text(Mixes.PRODUCT, line), mixes.address(Mixes.PRODUCT, line));
+                        }
+                    }
+                } else if (productRows.containsKey(mix) && product.isEmpty()) {
+                    findings.add(Finding.stop(
+                            jobs.address(Jobs.MIX, job).orElse(null),
+                            "'" + jobs.text(Jobs.MIX, job) + "' is a product, not a mix: write it in the Product"
+                                    + " column. Its amounts are left out."));
+                } else {
+                    findings.add(Finding.stop(
+                            jobs.address(Jobs.MIX, job).orElse(null),
+                            "there is no mix '" + jobs.text(Jobs.MIX, job) + "' in the list of mixes; add its lines"
+                                    + " there or mend the name. Its products are left out."));
+                }
+            }
+            if (!product.isEmpty() && seen.add("product " + NameKey.key(product))) {
+                add(index, job, -1, product, jobs.address(Jobs.PRODUCT, job));
+            }
+        }
+    }
+
+    private void add(
+            int block, int job, int mix, String name, Optional<CellAddress> cell) {
+        int product = productRows.getOrDefault(NameKey.key(name), -1);
+        if (product < 0 && products.size() > 0) {
+            findings.add(Finding.caution(
+                    cell.orElse(null),
+                    "'" + name + "' is not in the product list, so its limits and packs are not known here; add it"
+                            + " there or mend the name."));
+        }
+        rows.add(new Row(block, job, mix, product, unitOf(job, mix, product, name, cell)));
+    }
+
+    private String unitOf(
+            int job, int mix, int product, String name, Optional<CellAddress> cell) {
+        Optional<String> dosed = job >= 0 ? doseUnit(jobs, Jobs.DOSE, job) : doseUnit(mixes, Mixes.DOSE, mix);
+        String listed = product < 0 || products.state(Products.UNIT, product) != ListRows.State.GIVEN
+                ? ""
+                : products.text(Products.UNIT, product);
+        if (dosed.isPresent() && !listed.isEmpty() && !dosed.get().equalsIgnoreCase(listed)) {
+            findings.add(Finding.stop(
+                    cell.orElse(null),
+                    "'" + name + "' is dosed in " + dosed.get() + " here but the product list measures it in " + listed
+                            + "; its packs and limits cannot be compared until both agree."));
+        }
+        if (dosed.isPresent()) {
+            return dosed.get();
+        }
+        if (listed.isEmpty() && product >= 0) {
+            return doseUnit(products, Products.DOSE, product).orElse("");
+        }
+        return listed;
+    }
+
+    private static Optional<String> doseUnit(ListRows list, ColumnSpec column, int row) {
+        return row < 0 || list.state(column, row) != ListRows.State.GIVEN
+                ? Optional.empty()
+                : list.productUnit(column, row);
+    }
+
+    /** The sources of the table of products, block by block. */
+    RowSources sources(FoundLists lists, List<JobLines.Block> blocks) {
+        int count = rows.size();
+        int[] job = new int[count];
+        int[] jobAlways = new int[count];
+        int[] mix = new int[count];
+        int[] product = new int[count];
+        int[] machine = new int[count];
+        int[] field = new int[count];
+        int[] key = new int[count];
+        String[] unit = new String[count];
+        for (int i = 0; i < count; i++) {
+            Row row = rows.get(i);
+            JobLines.Block block = blocks.get(row.block());
+            job[i] = row.job();
+            jobAlways[i] = block.firstJob();
+            mix[i] = row.mix();
+            product[i] = row.product();
+            machine[i] = block.machine();
+            field[i] = block.firstField();
+            key[i] = block.key();
+            unit[i] = row.productUnit().isEmpty() ? null : row.productUnit();
+        }
+        return new RowSources(count)
+                .with(Role.JOB, jobs, jobAlways)
+                .with(Role.DOSED_JOB, jobs, job)
+                .with(Role.MIX, mixes, mix)
+                .with(Role.PRODUCT, products, product)
+                .with(Role.MACHINE, lists.rows(Machines.LIST), machine)
+                .with(Role.FIELD, lists.rows(Fields.LIST), field)
+                .with(Keys.BLOCK_KEY, key)
+                .with(Quantities.PRODUCT_UNIT, unit);
+    }
+}

@@ -1,0 +1,154 @@
+package org.rickyard.plan;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.Mixes;
+import org.rickyard.lists.Products;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Cautions;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.SprayLimits;
+import org.rickyard.trade.spraying.SprayRates;
+import org.rickyard.trade.spraying.TankPlan;
+import org.rickyard.trade.workrate.WorkTotals;
+
+/** The tables of spraying: one row per block, and one per block and product. */
+final class SprayTables {
+    private SprayTables() {}
+
+    /** Id of the table of blocks. */
+    static final String BLOCKS_ID = "spray-blocks";
+
+    private static final Formula AREA_OF_BLOCK = new Formula(
+            "block-area",
+            TankPlan.BLOCK_AREA,
+            new Expr.Total(WorkTotals.WORK_RATES, Quantities.AREA, Keys.BLOCK_KEY, Keys.BLOCK_KEY, true),
+            Source.derived("sum of the block's fields; withheld as soon as one field has no area"),
+            "net areas",
+            List.of());
+
+    private static final List<CautionRule> BLOCK_RULES = List.of(new CautionRule(
+            Severity.CAUTION,
+            Condition.all(List.of(
+                    Condition.compare(Expr.value(TankPlan.PART), Relation.MORE, litres(0)),
+                    Condition.compare(
+                            Expr.value(TankPlan.PART),
+                            Relation.LESS,
+                            Expr.constant(SprayLimits.SMALL_LAST_LOAD).times(TankPlan.TANK_FILLED)))),
+            "the last load is small; consider filling all loads alike."));
+
+    /** One row per block. */
+    static final TableSpec BLOCKS = new TableSpec(
+            BLOCKS_ID,
+            "Spray blocks",
+            "Spray blocks: tankfuls for the fields of one job, mix and sprayer",
+            "one row per block: the fields of one job, mix and sprayer",
+            Sentences.appended(
+                    List.of(
+                            Names.FIELD_HOLDING,
+                            Names.JOB,
+                            Names.name(Quantities.BLOCK, Candidate.typed(Role.JOB, Jobs.BLOCK)),
+                            Names.OPERATION,
+                            Names.MACHINE,
+                            Names.MACHINE_TYPE,
+                            new TableColumn.Key(Keys.BLOCK_KEY),
+                            new TableColumn.Calculated(AREA_OF_BLOCK, false),
+                            Names.link(Quantities.WATER_VOLUME, Candidate.typed(Role.JOB, Jobs.WATER_VOLUME)),
+                            Names.link(
+                                    Quantities.SPEED,
+                                    Candidate.typed(Role.JOB, Jobs.SPEED),
+                                    Candidate.typed(Role.MACHINE, Machines.SPEED)),
+                            Names.link(
+                                    Quantities.NOZZLE_SPACING,
+                                    Candidate.typed(Role.MACHINE, Machines.NOZZLE_SPACING)),
+                            Names.optional(
+                                    Quantities.USABLE_TANK, Candidate.typed(Role.MACHINE, Machines.USABLE_TANK)),
+                            Names.link(Quantities.TANK_VOLUME, Candidate.typed(Role.MACHINE, Machines.TANK)),
+                            new TableColumn.Calculated(TankPlan.TANK, false),
+                            new TableColumn.Calculated(SprayRates.NOZZLE_OUTPUT, true),
+                            new TableColumn.Calculated(SprayRates.VOLUME_CLASS, true),
+                            new TableColumn.Calculated(TankPlan.TOTAL_SPRAY_MIX, true),
+                            new TableColumn.Calculated(TankPlan.AREA_PER_TANKFUL, true),
+                            new TableColumn.Calculated(TankPlan.FULL_TANKFULS, true),
+                            new TableColumn.Calculated(TankPlan.PART_TANKFUL, true)),
+                    BLOCK_RULES),
+            List.of(new TableSpec.TotalName(TankPlan.SPRAY_TOTAL, "Rickyard_total_spray_mix")),
+            Cautions.SPRAYING,
+            BLOCK_RULES);
+
+    private static final List<CautionRule> PRODUCT_RULES = List.of(new CautionRule(
+            Severity.STOP,
+            Condition.compare(Expr.value(TankPlan.DOSE_USED), Relation.MORE, Expr.value(Quantities.HIGHEST_DOSE)),
+            "the dose is above the highest dose typed for this product; do not apply it: check the label."));
+
+    /** One row per block and product. */
+    static final TableSpec TANK_MIX = new TableSpec(
+            "tank-mix",
+            "Tank mix",
+            "Tank mix: product for each block and each tankful",
+            "one row per block and product",
+            Sentences.appended(
+                    List.of(
+                            Names.FIELD_HOLDING,
+                            Names.JOB,
+                            Names.name(Quantities.BLOCK, Candidate.typed(Role.JOB, Jobs.BLOCK)),
+                            Names.MACHINE,
+                            Names.name(
+                                    Quantities.PRODUCT,
+                                    Candidate.typed(Role.DOSED_JOB, Jobs.PRODUCT),
+                                    Candidate.typed(Role.MIX, Mixes.PRODUCT)),
+                            new TableColumn.Word(
+                                    Quantities.PRODUCT_UNIT,
+                                    List.of(
+                                            Candidate.typed(Role.DOSED_JOB, Jobs.DOSE),
+                                            Candidate.typed(Role.MIX, Mixes.DOSE),
+                                            Candidate.typed(Role.PRODUCT, Products.UNIT))),
+                            new TableColumn.Key(Keys.BLOCK_KEY),
+                            new TableColumn.Joined(
+                                    Keys.BLOCK_POSITION,
+                                    new Expr.Position(BLOCKS_ID, Keys.BLOCK_KEY, Keys.BLOCK_KEY)),
+                            fromBlock(TankPlan.BLOCK_AREA),
+                            fromBlock(Quantities.WATER_VOLUME),
+                            fromBlock(TankPlan.TANKFUL_AREA),
+                            fromBlock(TankPlan.PART),
+                            dose(Quantities.DOSE, false),
+                            dose(Quantities.CONCENTRATION, true),
+                            Names.optional(
+                                    Quantities.HIGHEST_DOSE, Candidate.typed(Role.PRODUCT, Products.HIGHEST_DOSE)),
+                            Names.link(Quantities.PACK_SIZE, Candidate.typed(Role.PRODUCT, Products.PACK_SIZE)),
+                            new TableColumn.Calculated(TankPlan.DOSE_PER_HECTARE, false),
+                            new TableColumn.Calculated(TankPlan.PRODUCT_TOTAL, true),
+                            new TableColumn.Calculated(TankPlan.PRODUCT_PER_FULL_TANKFUL, true),
+                            new TableColumn.Calculated(TankPlan.PRODUCT_IN_PART_TANKFUL, true),
+                            new TableColumn.Calculated(TankPlan.PACKS, true)),
+                    PRODUCT_RULES),
+            List.of(),
+            Cautions.SPRAYING,
+            PRODUCT_RULES);
+
+    private static TableColumn fromBlock(Symbol symbol) {
+        return new TableColumn.Joined(symbol, new Expr.From(BLOCKS_ID, symbol, Keys.BLOCK_POSITION));
+    }
+
+    /** Jobs stand before mixes, and the product's own dose is only a fallback. */
+    private static TableColumn dose(Symbol symbol, boolean share) {
+        List<Candidate> places = List.of(
+                Candidate.typed(Role.DOSED_JOB, Jobs.DOSE),
+                Candidate.typed(Role.MIX, Mixes.DOSE),
+                Candidate.fallback(Role.PRODUCT, Products.DOSE));
+        return new TableColumn.Link(symbol, places, !share);
+    }
+
+    private static Expr litres(double value) {
+        return new Expr.AsUnit(Expr.number(value), Units.L);
+    }
+}

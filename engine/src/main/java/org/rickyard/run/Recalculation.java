@@ -1,0 +1,257 @@
+package org.rickyard.run;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.ListFinder;
+import org.rickyard.plan.WorkPlan;
+import org.rickyard.workbook.graft.Graft;
+import org.rickyard.workbook.graft.GraftPlan;
+import org.rickyard.workbook.graft.GraftReport;
+import org.rickyard.workbook.graft.LocalName;
+import org.rickyard.workbook.graft.NewSheet;
+import org.rickyard.workbook.graft.StyleGraft;
+import org.rickyard.workbook.open.BookPackage;
+import org.rickyard.workbook.open.DefinedName;
+import org.rickyard.workbook.open.RefusedException;
+import org.rickyard.workbook.open.SheetRef;
+import org.rickyard.workbook.read.BookReader;
+import org.rickyard.workbook.read.BookScope;
+import org.rickyard.workbook.read.Dependents;
+import org.rickyard.workbook.read.FormulaRefs;
+import org.rickyard.workbook.read.MeaningFingerprint;
+import org.rickyard.workbook.read.SheetCells;
+import org.rickyard.workbook.read.TableParts;
+import org.rickyard.workbook.write.Meaning;
+import org.rickyard.workbook.write.SheetSet;
+
+/**
+ * One workbook read, reckoned and ready to be written. Nothing of the workbook is changed here; {@link #write} makes a
+ * new file. An instance serves one thread; several instances may run side by side.
+ */
+public final class Recalculation {
+    /** Version of the engine. */
+    public static final String VERSION = "0.1.0";
+
+    private static final long LARGE = 2_000_000;
+
+    private final BookPackage book;
+    private final BookReader reader;
+    private final RunState state;
+    private final OurSheets ours;
+    private final List<Finding> findings = new ArrayList<>();
+    private final WorkPlan plan;
+    private final SheetSet sheets;
+    private final Map<String, String> names = new LinkedHashMap<>();
+    private final RunOptions options;
+
+    private Recalculation(BookPackage book, RunOptions options) throws IOException, RefusedException {
+        this.book = book;
+        this.options = options;
+        this.reader = new BookReader(book, book.stylesPart(), book.sharedStringsPart(), book.date1904());
+        this.state = RunState.read(book.customXml(RunState.NAMESPACE));
+        this.ours = OurSheets.find(book, state);
+        keepEdited();
+        this.plan = WorkPlan.of(ListFinder.find(read()));
+        name();
+        if (book.manualCalculation()) {
+            findings.add(Finding.caution(
+                    null,
+                    "this workbook is set to calculate by hand only: press the recalculate key after changing a cell,"
+                            + " or results will lag behind."));
+        }
+        this.sheets = new SheetSet(plan, names, findings);
+    }
+
+    /**
+     * Reads and reckons a workbook.
+     *
+     * @throws RefusedException if the workbook cannot be used, with a sentence that says what to do
+     * @throws IOException if it cannot be read
+     */
+    public static Recalculation of(BookPackage book, RunOptions options) throws IOException, RefusedException {
+        return new Recalculation(book, options);
+    }
+
+    /** A sheet of ours that was edited by hand is the client's from now on. */
+    private void keepEdited() throws IOException {
+        for (Map.Entry<String, SheetRef> entry : Map.copyOf(ours.byId()).entrySet()) {
+            SheetRef sheet = entry.getValue();
+            MeaningFingerprint present = new MeaningFingerprint();
+            reader.stream(sheet, present);
+            boolean same = state.fingerprint(entry.getKey())
+                    .filter(present.hex()::equals)
+                    .isPresent();
+            if (!same) {
+                ours.release(entry.getKey());
+                findings.add(Finding.caution(
+                        null,
+                        "the sheet '" + sheet.name() + "' was edited by hand since the last run, so it is kept as it"
+                                + " is, as your own; a new one is written beside it."));
+            }
+        }
+    }
+
+    private List<Grid> read() throws IOException, RefusedException {
+        List<TableParts.Table> tables = new ArrayList<>();
+        for (SheetRef sheet : book.sheets()) {
+            if (sheet.worksheet()) {
+                tables.addAll(reader.tables(sheet));
+            }
+        }
+        BookScope scope = new BookScope(book.sheets(), definedNames(), tables);
+        FormulaRefs refs = new FormulaRefs(
+                scope, ours.byId().values().stream().map(SheetRef::name).toList());
+        List<SheetCells> cells = reader.cells(book.sheets(), ours::isClients, sheet -> refs.reading(sheet.name()));
+        List<SheetRef> clients = book.sheets().stream().filter(ours::isClients).toList();
+        Dependents dependents = Dependents.trace(scope, reader, clients, refs);
+        if (dependents.size() > 0) {
+            findings.add(Finding.note(
+                    refs.mentions().get(0).cell(),
+                    dependents.size() + (dependents.size() == 1 ? " cell" : " cells")
+                            + " of yours depend on these results; they are recalculated when the workbook is opened."));
+        }
+        List<Grid> grids = new ArrayList<>();
+        for (SheetCells sheet : cells) {
+            grids.add(dependents.size() == 0 ? sheet : new LoopGuard(sheet, dependents));
+        }
+        return grids;
+    }
+
+    private Map<String, String> definedNames() {
+        Map<Integer, String> sheetNames = new HashMap<>();
+        book.sheets().forEach(sheet -> sheetNames.put(sheet.position(), sheet.name()));
+        Map<String, String> formulas = new HashMap<>();
+        for (DefinedName name : book.definedNames()) {
+            String prefix = name.localSheetId() == null ? "" : sheetNames.get(name.localSheetId()) + "!";
+            formulas.put(prefix + name.name(), name.formula());
+        }
+        return formulas;
+    }
+
+    /** A sheet of ours keeps the name it has; a new one takes a free name. */
+    private void name() {
+        Set<String> taken = new HashSet<>();
+        book.sheets().forEach(sheet -> taken.add(sheet.name()));
+        for (String id : SheetSet.wanted(plan, ours.byId().keySet())) {
+            String name = ours.sheet(id)
+                    .map(SheetRef::name)
+                    .orElseGet(() -> Graft.freeName(taken, SheetSet.usualName(plan, id)));
+            taken.add(name);
+            names.put(id, name);
+        }
+    }
+
+    /** The plan with all its values. */
+    public WorkPlan plan() {
+        return plan;
+    }
+
+    /** The sheets to be written, their findings and results. */
+    public SheetSet sheets() {
+        return sheets;
+    }
+
+    /** The names of the sheets of ours, in the order of their tabs. */
+    public List<String> sheetNames() {
+        return List.copyOf(names.values());
+    }
+
+    /** The name of the workbook. */
+    public String workbook() {
+        return book.displayName();
+    }
+
+    /**
+     * Writes the workbook with our sheets to a new file. The source is not touched.
+     *
+     * @throws IOException if the file cannot be written
+     * @throws RefusedException if the styles of the workbook leave no room
+     */
+    public GraftReport write(Path target) throws IOException, RefusedException {
+        StyleGraft styles = StyleGraft.of(book, SheetSet.looks());
+        RunState next = new RunState();
+        GraftPlan graft = new GraftPlan()
+                .looks(styles)
+                .fullCalcOnLoad(true)
+                .ownsName(this::isOurs);
+        long cells = 0;
+        int nextSheetId = nextSheetId();
+        for (SheetSet.Sheet sheet : sheets.sheets(styles.indices(), options.mostTrailRows(), VERSION)) {
+            NewSheet part = new NewSheet(sheet.name(), sheet.content(), sheet.notes(), localNames(sheet));
+            SheetRef existing = ours.byId().get(sheet.id());
+            if (existing != null) {
+                graft.replaceSheet(existing, part);
+            } else {
+                graft.addSheet(part);
+            }
+            next.put(
+                    sheet.id(),
+                    existing != null ? existing.sheetId() : nextSheetId++,
+                    fingerprint(sheet));
+        }
+        for (SheetRef kept : ours.kept()) {
+            graft.localName(kept, new LocalName(OurSheets.KEPT_MARKER, "TRUE"));
+        }
+        sheets.totals().forEach(graft::globalName);
+        graft.state(RunState.NAMESPACE, next.xml(VERSION));
+        for (var table : plan.tables()) {
+            cells += (long) table.rows() * table.spec().columns().size();
+        }
+        return Graft.write(book, graft, target, cells > LARGE ? 1 : 6, options.threads());
+    }
+
+    private int nextSheetId() {
+        return book.sheets().stream().mapToInt(SheetRef::sheetId).max().orElse(0) + 1;
+    }
+
+    private boolean isOurs(DefinedName name) {
+        if (name.localSheetId() == null) {
+            return name.name().startsWith(FormulaRefs.OUR_NAMES);
+        }
+        boolean onOurs = ours.byId().values().stream().anyMatch(sheet -> sheet.position() == name.localSheetId());
+        return onOurs && name.name().startsWith("_xlnm.Print_Titles")
+                || name.name().equals(OurSheets.MARKER)
+                || name.name().equals(OurSheets.KEPT_MARKER);
+    }
+
+    private static List<LocalName> localNames(SheetSet.Sheet sheet) {
+        List<LocalName> names = new ArrayList<>();
+        names.add(new LocalName(OurSheets.MARKER, "\"" + sheet.id() + "\""));
+        if (sheet.headRows() > 0) {
+            String quoted = CellAddress.quoted(sheet.name());
+            names.add(new LocalName("_xlnm.Print_Titles", quoted + "!$1:$" + sheet.headRows()));
+        }
+        return names;
+    }
+
+    private String fingerprint(SheetSet.Sheet sheet) throws IOException {
+        MeaningFingerprint fingerprint = new MeaningFingerprint();
+        sheet.content().describe(new Meaning() {
+            @Override
+            public void formula(int row, int column, String formula) {
+                fingerprint.cell(row, column, Grid.Kind.BLANK, 0, "", Grid.Format.GENERAL, formula);
+            }
+
+            @Override
+            public void number(int row, int column, double number) {
+                fingerprint.cell(row, column, Grid.Kind.NUMBER, number, "", Grid.Format.GENERAL, null);
+            }
+
+            @Override
+            public void text(int row, int column, String text) {
+                fingerprint.cell(row, column, Grid.Kind.TEXT, 0, text, Grid.Format.GENERAL, null);
+            }
+        });
+        return fingerprint.hex();
+    }
+}

@@ -1,0 +1,74 @@
+package org.rickyard.run;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/** What a run leaves in the workbook for the next: which sheets it wrote, and what they meant. */
+final class RunState {
+    /** Namespace of the part it is kept in. */
+    static final String NAMESPACE = "urn:rickyard:state:1";
+
+    private record Sheet(int sheetId, String fingerprint) {}
+
+    private final Map<String, Sheet> sheets = new TreeMap<>();
+
+    /** Reads the state; a missing or damaged one is an empty one, so that edited sheets are kept rather than lost. */
+    static RunState read(Optional<byte[]> xml) {
+        RunState state = new RunState();
+        if (xml.isEmpty()) {
+            return state;
+        }
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        try {
+            XMLStreamReader reader = factory.createXMLStreamReader(new ByteArrayInputStream(xml.get()));
+            while (reader.hasNext()) {
+                if (reader.next() == XMLStreamConstants.START_ELEMENT && reader.getLocalName().equals("sheet")) {
+                    state.put(
+                            reader.getAttributeValue(null, "id"),
+                            Integer.parseInt(reader.getAttributeValue(null, "sheetId")),
+                            reader.getAttributeValue(null, "fingerprint"));
+                }
+            }
+        } catch (XMLStreamException | NumberFormatException | NullPointerException damaged) {
+            state.sheets.clear();
+        }
+        return state;
+    }
+
+    void put(String id, int sheetId, String fingerprint) {
+        sheets.put(id, new Sheet(sheetId, fingerprint));
+    }
+
+    Optional<Integer> sheetId(String id) {
+        return Optional.ofNullable(sheets.get(id)).map(Sheet::sheetId);
+    }
+
+    Optional<String> fingerprint(String id) {
+        return Optional.ofNullable(sheets.get(id)).map(Sheet::fingerprint);
+    }
+
+    byte[] xml(String version) {
+        StringBuilder xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<rickyard xmlns=\"")
+                .append(NAMESPACE)
+                .append("\" engine=\"")
+                .append(version)
+                .append("\">");
+        sheets.forEach((id, sheet) -> xml.append("<sheet id=\"")
+                .append(id)
+                .append("\" sheetId=\"")
+                .append(sheet.sheetId())
+                .append("\" fingerprint=\"")
+                .append(sheet.fingerprint())
+                .append("\"/>"));
+        return xml.append("</rickyard>\n").toString().getBytes(StandardCharsets.UTF_8);
+    }
+}

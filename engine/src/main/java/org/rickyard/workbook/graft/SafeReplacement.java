@@ -1,0 +1,196 @@
+package org.rickyard.workbook.graft;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.rickyard.workbook.graft.OutputException.Reason;
+
+/**
+ * Puts a new file in the place of an old one so that at every moment there is a whole file under the name: the new one
+ * is written beside it, brought to the disk, and moved over it in one step, while the former one is kept under another
+ * name. Whatever fails, the former file is as it was and nothing half-written is left.
+ *
+ * <p>Use: {@link #begin} before the file is read, write to {@link #temporary}, close what reads the file, then
+ * {@link #commit}, then close this.
+ */
+public final class SafeReplacement implements Closeable {
+    private final Path target;
+    private final Path temporary;
+    private final RunLock lock;
+    private final FileFingerprint before;
+
+    private SafeReplacement(Path target, RunLock lock, FileFingerprint before) {
+        this.target = target;
+        this.lock = lock;
+        this.before = before;
+        this.temporary = target.resolveSibling(".rickyard-" + target.getFileName() + ".tmp");
+    }
+
+    /**
+     * What a commit has done.
+     *
+     * @param written whether the file was replaced; not if the new one would be the same
+     * @param former where the former file is kept, if it was
+     */
+    public record Outcome(boolean written, Optional<Path> former) {}
+
+    /**
+     * Prepares to write a file, present or not. Symbolic links are followed, so that the link stays and the file it
+     * leads to is replaced. What a killed run has left beside it is removed.
+     *
+     * @throws OutputException if an office program or another run holds it, or it may not be written
+     */
+    public static SafeReplacement begin(Path file) throws OutputException {
+        try {
+            Path target = resolved(file);
+            refuseIfHeld(target);
+            boolean there = Files.exists(target);
+            if (there && !Files.isWritable(target)) {
+                throw new OutputException(Reason.READ_ONLY, target.getFileName().toString());
+            }
+            RunLock lock = RunLock.acquire(target);
+            try {
+                FileFingerprint before = there ? FileFingerprint.of(target) : null;
+                SafeReplacement replacement = new SafeReplacement(target, lock, before);
+                Files.deleteIfExists(replacement.temporary);
+                return replacement;
+            } catch (IOException | RuntimeException failed) {
+                lock.close();
+                throw failed;
+            }
+        } catch (IOException failed) {
+            throw OutputException.of(file, failed);
+        }
+    }
+
+    private static Path resolved(Path file) throws IOException {
+        if (Files.exists(file)) {
+            return file.toRealPath();
+        }
+        Path absolute = file.toAbsolutePath().normalize();
+        if (Files.isSymbolicLink(absolute)) {
+            Path goal = absolute.resolveSibling(Files.readSymbolicLink(absolute)).normalize();
+            return goal.getParent().toRealPath().resolve(goal.getFileName());
+        }
+        return absolute.getParent().toRealPath().resolve(absolute.getFileName());
+    }
+
+    /** Office programs mark an open file: ~$book.xlsx beside it, or .~lock.book.xlsx#. */
+    private static void refuseIfHeld(Path target) throws OutputException {
+        String name = target.getFileName().toString();
+        boolean held = Files.exists(target.resolveSibling("~$" + name), LinkOption.NOFOLLOW_LINKS)
+                || Files.exists(target.resolveSibling(".~lock." + name + "#"), LinkOption.NOFOLLOW_LINKS);
+        if (held) {
+            throw new OutputException(Reason.HELD, name);
+        }
+    }
+
+    /** The file to be replaced, links resolved. */
+    public Path target() {
+        return target;
+    }
+
+    /** Where to write the new file: in the same folder, so that it can be moved in one step. */
+    public Path temporary() {
+        return temporary;
+    }
+
+    /**
+     * Puts the new file in place and keeps the former one beside it as {@code NAME.before.xlsx}.
+     *
+     * @param isReplaceable whether a former file kept by an earlier run may be overwritten: one that holds no sheets
+     *     of ours is somebody's original and may not; then {@code NAME.before-2.xlsx} is used
+     */
+    public Outcome commit(Predicate<Path> isReplaceable) throws OutputException {
+        return commit(Optional.of(isReplaceable));
+    }
+
+    /** Puts the new file in place and keeps no former one. */
+    public Outcome commitWithoutFormer() throws OutputException {
+        return commit(Optional.empty());
+    }
+
+    private Outcome commit(Optional<Predicate<Path>> keep) throws OutputException {
+        try {
+            force(temporary, StandardOpenOption.WRITE);
+            refuseIfHeld(target);
+            refuseIfChanged();
+            if (before != null && Files.mismatch(temporary, target) == -1) {
+                Files.delete(temporary);
+                return new Outcome(false, Optional.empty());
+            }
+            keepMode();
+            KeptFormer former = before != null && keep.isPresent() ? KeptFormer.of(target, keep.get()) : null;
+            try {
+                move(temporary, target);
+            } catch (IOException | RuntimeException failed) {
+                if (former != null) {
+                    former.undo();
+                }
+                throw failed;
+            }
+            forceFolder();
+            return new Outcome(true, Optional.ofNullable(former).map(KeptFormer::path));
+        } catch (IOException failed) {
+            throw OutputException.of(target, failed);
+        }
+    }
+
+    private void refuseIfChanged() throws IOException {
+        boolean there = Files.exists(target);
+        boolean same = before == null ? !there : there && before.equals(FileFingerprint.of(target));
+        if (!same) {
+            throw new OutputException(Reason.CHANGED_MEANWHILE, target.getFileName().toString());
+        }
+    }
+
+    private void keepMode() throws IOException {
+        if (before != null && Files.getFileStore(target).supportsFileAttributeView("posix")) {
+            Set<PosixFilePermission> mode = Files.getPosixFilePermissions(target);
+            Files.setPosixFilePermissions(temporary, mode);
+        }
+    }
+
+    static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException rare) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static void force(Path file, StandardOpenOption how) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, how)) {
+            channel.force(true);
+        }
+    }
+
+    /** Brings the folder's entry to the disk; systems that cannot open a folder do so of themselves. */
+    private void forceFolder() {
+        try {
+            force(target.getParent(), StandardOpenOption.READ);
+        } catch (IOException notOnThisSystem) {
+            return;
+        }
+    }
+
+    /** Removes what is left of an attempt that was not committed, and lets other runs in. */
+    @Override
+    public void close() throws IOException {
+        try {
+            Files.deleteIfExists(temporary);
+        } finally {
+            lock.close();
+        }
+    }
+}

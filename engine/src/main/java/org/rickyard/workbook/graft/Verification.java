@@ -1,0 +1,170 @@
+package org.rickyard.workbook.graft;
+
+import java.io.EOFException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.rickyard.workbook.open.BookPackage;
+import org.rickyard.workbook.open.PartNames;
+import org.rickyard.workbook.open.RefusedException;
+import org.rickyard.workbook.open.SafeXml;
+
+/**
+ * Proves on the written file that nothing of the client's was touched: every foreign entry has the same name, method,
+ * checksum, sizes, time and packed bytes, none is missing, none was added beyond the report, and our own parts can be
+ * read.
+ */
+public final class Verification {
+    /** Larger parts of ours are only compared with the sizes written: reading them again costs as much as writing. */
+    private static final long PARSED_UP_TO = 4L << 20;
+
+    private final BookPackage source;
+    private final BookPackage target;
+    private final GraftReport report;
+    private final String name;
+
+    private Verification(BookPackage source, BookPackage target, GraftReport report) {
+        this.source = source;
+        this.target = target;
+        this.report = report;
+        this.name = source.displayName();
+    }
+
+    /**
+     * Checks a written file against the one it was made from.
+     *
+     * @throws OutputException if anything is not as it must be; the file written must not be used then
+     */
+    public static void check(BookPackage source, Path written, GraftReport report) throws IOException {
+        try (BookPackage target = BookPackage.open(written)) {
+            Verification verification = new Verification(source, target, report);
+            verification.foreignParts();
+            verification.ourParts();
+            verification.sheets();
+        } catch (RefusedException refused) {
+            throw failure(source.displayName(), refused.getMessage());
+        }
+    }
+
+    private static OutputException failure(String workbook, String detail) {
+        return OutputException.withDetail(OutputException.Reason.NOT_AS_WRITTEN, workbook, detail);
+    }
+
+    private void foreignParts() throws IOException {
+        Map<String, ZipArchiveEntry> there = new HashMap<>();
+        for (ZipArchiveEntry entry : target.entries()) {
+            there.put(entry.getName(), entry);
+        }
+        Set<String> ours = keys(report.written());
+        Set<String> changed = new HashSet<>(ours);
+        changed.addAll(keys(report.edited()));
+        Set<String> removed = keys(report.removed());
+        for (ZipArchiveEntry entry : source.entries()) {
+            String key = PartNames.key(entry.getName());
+            ZipArchiveEntry copy = there.remove(entry.getName());
+            if (removed.contains(key) ? copy != null : copy == null) {
+                throw failure(name, "the part " + entry.getName() + (copy == null ? " is missing" : " is still there"));
+            }
+            if (copy != null && !changed.contains(key)) {
+                compare(entry, copy);
+            }
+        }
+        for (String rest : there.keySet()) {
+            if (!ours.contains(PartNames.key(rest))) {
+                throw failure(name, "the part " + rest + " was not planned");
+            }
+        }
+    }
+
+    private static Set<String> keys(Set<String> parts) {
+        Set<String> keys = new HashSet<>();
+        parts.forEach(part -> keys.add(PartNames.key(part)));
+        return keys;
+    }
+
+    private void compare(ZipArchiveEntry entry, ZipArchiveEntry copy) throws IOException {
+        boolean alike = entry.getCrc() == copy.getCrc()
+                && entry.getSize() == copy.getSize()
+                && entry.getCompressedSize() == copy.getCompressedSize()
+                && entry.getMethod() == copy.getMethod()
+                && Arrays.equals(entry.getRawName(), copy.getRawName())
+                && source.dosTime(entry) == target.dosTime(copy);
+        if (!alike || !samePacked(entry, copy)) {
+            throw failure(name, "the part " + entry.getName() + " is not the same as before");
+        }
+    }
+
+    private boolean samePacked(ZipArchiveEntry entry, ZipArchiveEntry copy) throws IOException {
+        byte[] left = new byte[1 << 16];
+        byte[] right = new byte[1 << 16];
+        try (InputStream before = source.raw(entry);
+                InputStream after = target.raw(copy)) {
+            while (true) {
+                int count = before.readNBytes(left, 0, left.length);
+                int other = after.readNBytes(right, 0, right.length);
+                if (count != other || !Arrays.equals(left, 0, count, right, 0, count)) {
+                    return false;
+                }
+                if (count < left.length) {
+                    return true;
+                }
+            }
+        } catch (EOFException truncated) {
+            return false;
+        }
+    }
+
+    private void ourParts() throws IOException {
+        Set<String> parts = new HashSet<>(report.written());
+        parts.addAll(report.edited());
+        Map<String, Long> sizes = new HashMap<>();
+        target.entries().forEach(entry -> sizes.put(PartNames.key(entry.getName()), entry.getSize()));
+        for (String part : parts) {
+            Long size = sizes.get(PartNames.key(part));
+            if (size == null || size == 0) {
+                throw failure(name, "the part " + part + " is missing or empty");
+            }
+            if (size <= PARSED_UP_TO) {
+                parse(part);
+            }
+        }
+    }
+
+    private void parse(String part) throws IOException {
+        boolean xml = part.toLowerCase(Locale.ROOT).matches(".*\\.(xml|rels|vml)");
+        if (!xml) {
+            return;
+        }
+        try (InputStream in = target.open(part)) {
+            XMLStreamReader reader = SafeXml.factory().createXMLStreamReader(in);
+            while (reader.hasNext()) {
+                reader.next();
+            }
+        } catch (XMLStreamException malformed) {
+            throw failure(name, "the part " + part + " cannot be read: " + malformed.getMessage());
+        }
+    }
+
+    private void sheets() throws IOException {
+        int before = source.sheets().size();
+        int added = (int) report.sheets().stream()
+                .filter(sheet -> sheet.position() >= before)
+                .count();
+        boolean whole = target.sheets().size() == before + added;
+        for (GraftReport.PlacedSheet sheet : report.sheets()) {
+            whole = whole && target.sheets().get(sheet.position()).name().equals(sheet.name());
+        }
+        if (!whole) {
+            throw failure(name, "its list of sheets is not as planned");
+        }
+    }
+}

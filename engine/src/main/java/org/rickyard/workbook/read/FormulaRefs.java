@@ -1,0 +1,199 @@
+package org.rickyard.workbook.read;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Grid.Format;
+import org.rickyard.lists.Grid.Kind;
+
+/**
+ * Finds, while the client's sheets are read, the cells whose formula points to our sheets: by sheet name, by one of
+ * our defined names, by a table on our sheets, or by a client's name that leads there. Formulas that merely hold such a
+ * name in a text are not meant.
+ */
+public final class FormulaRefs {
+    /** How our defined names begin. */
+    public static final String OUR_NAMES = "Rickyard_";
+
+    private static final int DEEPEST = 20;
+    /** Two sheet names of 31 characters, their apostrophes doubled, with a colon between. */
+    private static final int LONGEST_SPAN = 126;
+
+    private final BookScope scope;
+    /** Our sheets, folded, and how their names are written between quotes. */
+    private final Map<String, String> ours = new HashMap<>();
+
+    private final Set<String> words = new HashSet<>();
+    private final List<Mention> mentions = new ArrayList<>();
+
+    /**
+     * A client's cell that points to us.
+     *
+     * @param cell where
+     * @param formula its formula, shared ones written out
+     */
+    public record Mention(CellAddress cell, String formula) {}
+
+    /**
+     * A collector for one workbook.
+     *
+     * @param scope its sheets, names and tables
+     * @param ourSheets the names of our sheets
+     */
+    public FormulaRefs(BookScope scope, Collection<String> ourSheets) {
+        this.scope = scope;
+        ourSheets.forEach(sheet -> ours.put(BookScope.folded(sheet), sheet.replace("'", "''")));
+        scope.tables().forEach((name, table) -> {
+            if (isOurs(table.sheet()) && !name.isEmpty()) {
+                words.add(name);
+            }
+        });
+        // Only names that lead to us are worth looking for in every formula.
+        for (Map.Entry<String, String> name : scope.definedNames().entrySet()) {
+            int mark = name.getKey().lastIndexOf('!');
+            String sheet = mark < 0 ? "" : name.getKey().substring(0, mark);
+            if (mentionsUs(name.getValue(), sheet, 1)) {
+                words.add(name.getKey().substring(mark + 1));
+            }
+        }
+        words.add(BookScope.folded(OUR_NAMES));
+    }
+
+    /** A sink for a client's sheet; it asks for the text of formulas only if there are sheets of ours. */
+    public CellSink reading(String sheet) {
+        boolean any = !ours.isEmpty();
+        return new CellSink() {
+            @Override
+            public void cell(
+                    int row, int column, Kind kind, double number, String text, Format format, String formula) {
+                if (any && formula != null && mayMention(formula) && mentionsUs(formula, sheet, 0)) {
+                    mentions.add(new Mention(new CellAddress(sheet, row, column), formula));
+                }
+            }
+
+            @Override
+            public boolean wantsFormulaText() {
+                return any;
+            }
+        };
+    }
+
+    /** The cells found so far, in reading order. */
+    public List<Mention> mentions() {
+        return Collections.unmodifiableList(mentions);
+    }
+
+    /** The areas on our sheets that a mention points at directly; empty if what it points at is gone (#REF!). */
+    public List<CellArea> targets(Mention mention) {
+        List<CellArea> targets = new ArrayList<>();
+        scope.visit(mention.formula(), mention.cell(), area -> {
+            if (isOurs(area.sheet())) {
+                targets.add(area);
+            }
+        });
+        return targets;
+    }
+
+    private boolean isOurs(String sheet) {
+        return ours.containsKey(BookScope.folded(sheet));
+    }
+
+    /** A quick look that lets most formulas pass by; it may take some for a mention that are none. */
+    private boolean mayMention(String formula) {
+        for (int mark = formula.indexOf('!'); mark >= 0; mark = formula.indexOf('!', mark + 1)) {
+            if (prefixMayBeOurs(formula, mark)) {
+                return true;
+            }
+        }
+        for (String word : words) {
+            if (contains(formula, word)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean contains(String formula, String word) {
+        char first = word.charAt(0);
+        char firstCapital = Character.toUpperCase(first);
+        for (int i = 0; i <= formula.length() - word.length(); i++) {
+            char c = formula.charAt(i);
+            if ((c == first || c == firstCapital) && formula.regionMatches(true, i, word, 0, word.length())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean prefixMayBeOurs(String formula, int mark) {
+        boolean quoted = mark > 0 && formula.charAt(mark - 1) == '\'';
+        int end = quoted ? mark - 1 : mark;
+        for (String written : ours.values()) {
+            if (formula.regionMatches(true, end - written.length(), written, 0, written.length())) {
+                return true;
+            }
+        }
+        // A reference through several sheets can span ours without naming it.
+        if (quoted) {
+            int colon = formula.lastIndexOf(':', end);
+            return colon >= 0 && colon > end - LONGEST_SPAN;
+        }
+        int start = end;
+        while (start > 0 && FormulaText.isWordPart(formula.charAt(start - 1))) {
+            start--;
+        }
+        return start > 0 && formula.charAt(start - 1) == ':';
+    }
+
+    private boolean mentionsUs(String formula, String sheet, int depth) {
+        FormulaTokens tokens = new FormulaTokens(formula);
+        while (tokens.next()) {
+            if (tokens.sheet() != null && prefixIsOurs(tokens.sheet())) {
+                return true;
+            }
+            boolean name = tokens.kind() == FormulaTokens.Kind.NAME || tokens.kind() == FormulaTokens.Kind.STRUCTURED;
+            if (name && nameIsOurs(tokens, sheet, depth)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean prefixIsOurs(String prefix) {
+        String plain = prefix.startsWith("[0]") ? prefix.substring(3) : prefix;
+        if (isOurs(plain)) {
+            return true;
+        }
+        if (plain.indexOf(':') >= 0) {
+            int[] span = scope.span(plain, "");
+            for (int position = span[0]; position <= span[1]; position++) {
+                if (isOurs(scope.sheet(position))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean nameIsOurs(FormulaTokens tokens, String sheet, int depth) {
+        String name = tokens.name();
+        if (BookScope.isOtherWorkbook(tokens.sheet())) {
+            return false;
+        }
+        if (name.regionMatches(true, 0, OUR_NAMES, 0, OUR_NAMES.length())) {
+            return true;
+        }
+        TableParts.Table table = scope.tables().get(BookScope.folded(name));
+        if (table != null && isOurs(table.sheet())) {
+            return true;
+        }
+        String meaning = scope.nameFormula(tokens.sheet(), name, sheet);
+        return meaning != null && depth < DEEPEST && mentionsUs(meaning, sheet, depth + 1);
+    }
+}

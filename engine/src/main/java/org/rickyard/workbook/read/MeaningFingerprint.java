@@ -1,0 +1,114 @@
+package org.rickyard.workbook.read;
+
+import java.nio.ByteBuffer;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import org.rickyard.lists.Grid.Format;
+import org.rickyard.lists.Grid.Kind;
+
+/**
+ * A fingerprint of what a sheet means: the formula or the constant at each address. It stays the same when an office
+ * program opens and saves the sheet, and changes when somebody edits a cell. Stored values of formulas, styles, blank
+ * cells and empty texts do not count; numbers count to 15 significant digits, as many as programs keep.
+ *
+ * <p>Each cell is hashed by itself to 128 bits and the hashes are added up, so the order of the cells is of no account.
+ * The sums guard against accidents, not against somebody who forges a sheet on purpose.
+ */
+public final class MeaningFingerprint implements CellSink {
+    private static final long TEXT = 1;
+    private static final long NUMBER = 2;
+    private static final long LOGICAL = 3;
+    private static final long ERROR = 4;
+    private static final long FORMULA = 5;
+
+    private final MeaningHash hash = new MeaningHash();
+    private long first;
+    private long second;
+    private long cells;
+
+    @Override
+    public void cell(int row, int column, Kind kind, double number, String text, Format format, String formula) {
+        hash.start((long) row * CellReference.COLUMNS + column);
+        if (formula != null) {
+            if (!constantFormula(formula)) {
+                hash.mix(FORMULA);
+                NormalFormula.mix(formula, hash);
+            }
+        } else {
+            switch (kind) {
+                case TEXT -> {
+                    if (text.isEmpty()) {
+                        return;
+                    }
+                    hash.mix(TEXT);
+                    text(text);
+                }
+                case NUMBER -> {
+                    hash.mix(NUMBER);
+                    hash.mix(NormalNumber.bits(number));
+                }
+                case LOGICAL -> constant(LOGICAL, text);
+                case ERROR -> constant(ERROR, text);
+                default -> {
+                    return;
+                }
+            }
+        }
+        first += hash.first();
+        second += hash.second();
+        cells++;
+    }
+
+    /** LibreOffice stores a typed TRUE as the formula TRUE() and a typed error as a formula of that error. */
+    private boolean constantFormula(String formula) {
+        if (formula.length() > 14) {
+            return false;
+        }
+        String plain = formula.strip();
+        for (String logical : new String[] {"TRUE", "FALSE"}) {
+            if (plain.equalsIgnoreCase(logical) || plain.equalsIgnoreCase(logical + "()")) {
+                constant(LOGICAL, logical);
+                return true;
+            }
+        }
+        if (plain.startsWith("#") && FormulaText.endOfError(plain, 0) == plain.length()) {
+            constant(ERROR, plain);
+            return true;
+        }
+        return false;
+    }
+
+    private void constant(long tag, String text) {
+        hash.mix(tag);
+        for (int i = 0; i < text.length(); i++) {
+            hash.mix(Character.toUpperCase(text.charAt(i)));
+        }
+    }
+
+    /** Line ends differ from program to program. */
+    private void text(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '\r' && i + 1 < text.length() && text.charAt(i + 1) == '\n') {
+                continue;
+            }
+            hash.mix(c);
+        }
+    }
+
+    /** The fingerprint of the cells given so far: 64 hexadecimal digits. */
+    public String hex() {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            digest.update(ByteBuffer.allocate(3 * Long.BYTES)
+                    .putLong(first)
+                    .putLong(second)
+                    .putLong(cells)
+                    .array());
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package org.rickyard.workbook.write;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Place;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.WorkPlan;
+
+/** About: what these sheets are, how to read them, what was read from where, and the cautions. */
+final class AboutSheet {
+    private AboutSheet() {}
+
+    static PlainSheet build(Looks.Numbers looks, WorkPlan plan, SheetPlaces places, String version) {
+        PlainSheet page = new PlainSheet(looks, List.of(28, 60, 30, 80), 0);
+        page.line().text(Looks.TITLE, "About these sheets").height(22);
+        page.line().text(Looks.TEXT, "Written by Rickyard, engine " + version + ". Your own sheets were not changed.");
+        page.line();
+        page.line().text(Looks.HEADING, "How to read them");
+        for (String text : List.of(
+                "Every result is a live formula. Change your own cell and the result follows; run Rickyard again to take"
+                        + " up new rows.",
+                "Left to right: names (linked to your cells), inputs (linked, brought to the unit under the label),"
+                        + " steps, results, cautions, status.",
+                "A missing input is never taken as zero: the results that need it stay empty, and Status says what is"
+                        + " missing. Others are given.",
+                "Trail shows each result with its formula, the formula with numbers, every input and its cell, and the"
+                        + " source. Basis holds constants, tables and sources.",
+                "Checks lists what was found, stops first. A default is always shown as one; \"from memory\" and"
+                        + " \"common practice\" mean just that.",
+                "If you edit one of these sheets by hand it is kept as yours at the next run, and a new one is written"
+                        + " beside it.")) {
+            page.line().text(Looks.TEXT, "-").text(Looks.TEXT, text);
+        }
+        page.line();
+        page.line().text(Looks.HEADING, "What the looks mean (words and places say the same)");
+        page.line().text(Looks.INPUT, "input").text(Looks.TEXT, "taken from your cell, or read from your text");
+        page.line().text(Looks.STEP, "step").text(Looks.TEXT, "worked out on the way to a result");
+        page.line().text(Looks.RESULT, "result").text(Looks.TEXT, "an answer");
+        page.line().text(Looks.CONSTANT, "constant").text(Looks.TEXT, "on Basis; may be overruled on Assumptions");
+        page.line().text(Looks.CAUTION, "caution").text(Looks.TEXT, "read it before you act");
+        page.line();
+        page.line().text(Looks.HEADING, "What was read from where");
+        PlainSheet.Line head = page.line();
+        for (String label : List.of("List", "From", "Rows", "Columns recognised")) {
+            head.text(Looks.LABEL, label);
+        }
+        for (Place place : plan.lists().places()) {
+            page.line()
+                    .text(Looks.NAME, place.list().name())
+                    .linkTo(new CellAddress(place.sheet(), place.headerRow(), place.columns().get(0).sheetColumn()))
+                    .text(Looks.TEXT, "rows " + (place.firstRow() + 1) + " to " + (place.lastRow() + 1))
+                    .text(Looks.TEXT, columns(place));
+        }
+        page.line();
+        page.line().text(Looks.HEADING, "Cautions");
+        Set<String> cautions = new LinkedHashSet<>();
+        for (ResultTable table : plan.tables()) {
+            cautions.addAll(table.spec().cautions());
+        }
+        for (String caution : cautions) {
+            page.line().text(Looks.CAUTION, caution);
+        }
+        page.line()
+                .text(
+                        Looks.CAUTION,
+                        "Nothing here is a clearance. Labels, local codes, the maker's book and licensed practice"
+                                + " decide.");
+        return page;
+    }
+
+    private static String columns(Place place) {
+        return String.join(
+                ", ",
+                place.columns().stream()
+                        .map(column -> column.column().name()
+                                + column.unit().map(unit -> unit.symbol().isEmpty() ? "" : " (" + unit + ")").orElse("")
+                                + (column.assumed() ? " unit assumed" : ""))
+                        .toList());
+    }
+}

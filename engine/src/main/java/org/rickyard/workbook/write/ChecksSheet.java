@@ -1,0 +1,105 @@
+package org.rickyard.workbook.write;
+
+import java.util.List;
+import org.rickyard.audit.BalanceCheck;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Finding;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.WorkPlan;
+
+/** Checks: totals by two routes, live; then findings, stops first; then the cautions that hold for whole sheets. */
+final class ChecksSheet {
+    private static final int MASTER_ROW = 1;
+    private static final int FIRST_CHECK = 5;
+    private static final String PASS = "Checks: all totals agree";
+    private static final String FAIL = "Checks: LOOK - totals do not agree, see Checks";
+
+    private final String sheet;
+    private final List<BalanceCheck> checks;
+
+    ChecksSheet(String sheet, WorkPlan plan) {
+        this.sheet = sheet;
+        this.checks = BalanceCheck.of(plan);
+    }
+
+    /** The formula by which another sheet shows the master check. */
+    String masterReference() {
+        return new CellAddress(sheet, MASTER_ROW, 0).absolute();
+    }
+
+    /** The master check's present words. */
+    String master() {
+        return checks.stream().anyMatch(check -> check.verdict().equals("CHECK")) ? FAIL : PASS;
+    }
+
+    private String masterFormula() {
+        if (checks.isEmpty()) {
+            return "\"" + PASS + "\"";
+        }
+        return "IF(COUNTIFS(E" + (FIRST_CHECK + 1) + ":E" + (FIRST_CHECK + checks.size()) + ",\"CHECK\")=0,\"" + PASS
+                + "\",\"" + FAIL + "\")";
+    }
+
+    PlainSheet build(Looks.Numbers looks, WorkPlan plan, SheetPlaces places, List<Finding> findings) {
+        PlainSheet page = new PlainSheet(looks, List.of(52, 18, 18, 14, 14, 100), 2);
+        page.line().text(Looks.TITLE, "Checks").height(22);
+        page.line().formula(Looks.CHECK, masterFormula(), master());
+        page.line();
+        page.line().text(Looks.HEADING, "Totals by two routes (live)");
+        head(page, "What", "One way", "Other way", "Rows withheld", "Verdict");
+        for (BalanceCheck check : checks) {
+            int row = page.next();
+            page.line()
+                    .text(Looks.NAME, check.what())
+                    .formula(Looks.decimals(Looks.STEP, 2), check.leftFormula(places), check.left())
+                    .formula(Looks.decimals(Looks.STEP, 2), check.rightFormula(places), check.right())
+                    .formula(Looks.decimals(Looks.STEP, 0), check.withheldFormula(places), check.withheld())
+                    .formula(
+                            Looks.CHECK,
+                            BalanceCheck.verdictFormula(
+                                    new CellAddress(sheet, row, 1),
+                                    new CellAddress(sheet, row, 2),
+                                    new CellAddress(sheet, row, 3)),
+                            check.verdict());
+        }
+        page.line();
+        page.line().text(Looks.HEADING, "Findings, stops first");
+        head(page, "Where", "How grave", "What was found and what to do");
+        if (findings.isEmpty()) {
+            page.line().text(Looks.TEXT, "Nothing to report.");
+        }
+        for (Finding finding : findings) {
+            PlainSheet.Line line = page.line();
+            if (finding.cell().isPresent()) {
+                line.linkTo(finding.cell().get());
+            } else {
+                line.text(Looks.TEXT, "the workbook");
+            }
+            line.text(
+                            finding.severity() == Finding.Severity.NOTE ? Looks.TEXT : Looks.CAUTION,
+                            finding.severity().toString())
+                    .text(Looks.TEXT, finding.message());
+        }
+        page.line();
+        page.line().text(Looks.HEADING, "Cautions that hold for whole sheets");
+        for (ResultTable table : plan.tables()) {
+            if (table.rows() > 0) {
+                for (String caution : table.spec().cautions()) {
+                    page.line()
+                            .text(Looks.TEXT, places.sheet(table.spec()))
+                            .text(Looks.CAUTION, "CAUTION")
+                            .text(Looks.CAUTION, caution);
+                }
+            }
+        }
+        return page;
+    }
+
+    private static void head(PlainSheet page, String... labels) {
+        PlainSheet.Line line = page.line();
+        for (String label : labels) {
+            line.text(Looks.LABEL, label);
+        }
+    }
+}

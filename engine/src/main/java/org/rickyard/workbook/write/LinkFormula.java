@@ -1,0 +1,51 @@
+package org.rickyard.workbook.write;
+
+import org.rickyard.formula.Numbers;
+import org.rickyard.formula.Scaling;
+import org.rickyard.formula.Symbol;
+import org.rickyard.quantity.Range;
+
+/**
+ * The formula by which a cell of ours takes a number from a client's cell: only a number, only a possible one, brought
+ * to our unit. A blank never becomes zero.
+ */
+final class LinkFormula {
+    /** Stands where the address of the client's cell goes. */
+    static final char SOURCE = '\u0002';
+    /** The same, as a text. */
+    static final String SOURCE_TEXT = String.valueOf(SOURCE);
+
+    static final String IMPOSSIBLE = "impossible";
+    static final String NOT_A_NUMBER = "not a number";
+    static final String ERROR = "error";
+    /** Shown for a cell that would lead back to our own results. */
+    static final String LOOP = "loop";
+
+    private LinkFormula() {}
+
+    /**
+     * The formula.
+     *
+     * @param optional whether a blank must be told from what cannot be used
+     */
+    static String of(Symbol symbol, Scaling scaling, boolean optional) {
+        String s = SOURCE_TEXT;
+        String value = s + scaling.cell();
+        String possible = possible(symbol.possible(), value);
+        String number = possible == null ? value : "IF(" + possible + "," + value + ",\"" + IMPOSSIBLE + "\")";
+        String other = optional
+                ? "IF(ISTEXT(" + s + "),IF(" + s + "=\"\",\"\",\"" + NOT_A_NUMBER + "\"),IF(ISNUMBER(" + s + "+0),IF("
+                        + s + "&\"\"=\"\",\"\",\"" + NOT_A_NUMBER + "\"),\"" + ERROR + "\"))"
+                : "\"\"";
+        return "IF(ISNUMBER(" + s + ")," + number + "," + other + ")";
+    }
+
+    private static String possible(Range range, String value) {
+        String low = range.hasLow() ? value + (range.lowOpen() ? ">" : ">=") + Numbers.exact(range.low()) : null;
+        String high = range.hasHigh() ? value + (range.highOpen() ? "<" : "<=") + Numbers.exact(range.high()) : null;
+        if (low == null || high == null) {
+            return low == null ? high : low;
+        }
+        return "AND(" + low + "," + high + ")";
+    }
+}

@@ -1,0 +1,111 @@
+package org.rickyard.workbook.write;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.rickyard.workbook.graft.CellLook;
+import org.rickyard.workbook.graft.CellLook.Align;
+import org.rickyard.workbook.graft.CellLook.Border;
+import org.rickyard.workbook.graft.CellLook.Vertical;
+
+/** How our cells look, by role. Colour only repeats what words and places say already. */
+final class Looks {
+    private Looks() {}
+
+    private static final String INK = "26332B";
+    private static final String EARTH = "6B4E2E";
+    private static final String LINK_BLUE = "1F4E79";
+    private static final String WARNING = "9C2A10";
+    private static final String STONE = "ECE7DC";
+    private static final String STRAW = "FBF6E4";
+    private static final String GRASS = "E3EFDF";
+    private static final String WHITE = "FFFFFF";
+    private static final String LINE_GREEN = "3D5A45";
+
+    static final CellLook TITLE = CellLook.of("Rickyard title").withBold().withSize(14).withFont(INK);
+    static final CellLook CHECK = CellLook.of("Rickyard check").withBold().withFont(EARTH);
+    static final CellLook CAUTION = CellLook.of("Rickyard caution").withFont(WARNING);
+    static final CellLook CAUTION_WRAPPED = CAUTION.withWrap().withVertical(Vertical.TOP);
+    static final CellLook LABEL = CellLook.of("Rickyard label")
+            .withBold()
+            .withFont(WHITE)
+            .withFill(LINE_GREEN)
+            .withBorder(Border.THIN)
+            .withWrap()
+            .withVertical(Vertical.CENTER);
+    static final CellLook UNIT = CellLook.of("Rickyard unit")
+            .withItalic()
+            .withFont(INK)
+            .withFill(STONE)
+            .withBorder(Border.THIN)
+            .withAlign(Align.CENTER);
+    static final CellLook WORDS = CellLook.of("Rickyard words")
+            .withFont(INK)
+            .withFill(STONE)
+            .withBorder(Border.THIN)
+            .withSize(8)
+            .withWrap()
+            .withVertical(Vertical.TOP);
+    static final CellLook TOTAL = CellLook.of("Rickyard total").withBold().withFont(INK).withBorder(Border.BOTTOM);
+    static final CellLook NAME = CellLook.of("Rickyard name").withFont(INK).withBorder(Border.THIN);
+    static final CellLook KEY =
+            CellLook.of("Rickyard key").withFont("7A7A7A").withBorder(Border.THIN).withNumberFormat("0");
+    static final CellLook INPUT =
+            CellLook.of("Rickyard input").withFont(LINK_BLUE).withFill(STRAW).withBorder(Border.THIN);
+    static final CellLook STEP = CellLook.of("Rickyard step").withFont(INK).withBorder(Border.THIN);
+    static final CellLook RESULT =
+            CellLook.of("Rickyard result").withBold().withFont(INK).withFill(GRASS).withBorder(Border.THIN);
+    static final CellLook SENTENCE = CellLook.of("Rickyard sentence").withFont(EARTH).withBorder(Border.THIN);
+    static final CellLook TEXT = CellLook.of("Rickyard text").withFont(INK).withVertical(Vertical.TOP);
+    static final CellLook TEXT_WRAPPED = TEXT.withWrap();
+    static final CellLook HEADING = CellLook.of("Rickyard heading").withBold().withSize(11).withFont(LINE_GREEN);
+    static final CellLook CONSTANT =
+            CellLook.of("Rickyard constant").withFont(EARTH).withFill(STRAW).withBorder(Border.THIN);
+    static final CellLook LINK = CellLook.of("Rickyard link").withFont(LINK_BLUE);
+
+    private static final List<CellLook> PLAIN = List.of(
+            TITLE, CHECK, CAUTION, CAUTION_WRAPPED, LABEL, UNIT, WORDS, TOTAL, NAME, KEY, SENTENCE, TEXT, TEXT_WRAPPED,
+            HEADING, LINK, INPUT, STEP, RESULT, CONSTANT);
+
+    /** A look with so many decimals shown. */
+    static CellLook decimals(CellLook look, int decimals) {
+        return look.withNumberFormat(decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals));
+    }
+
+    /** A look that shows a day. */
+    static CellLook day(CellLook look) {
+        return look.withNumberFormat("yyyy-mm-dd");
+    }
+
+    /** Every look our sheets may use, in a fixed order, so that the styles of a workbook do not depend on its data. */
+    static List<CellLook> all() {
+        List<CellLook> all = new ArrayList<>(PLAIN);
+        for (CellLook look : List.of(INPUT, STEP, RESULT, CONSTANT, TOTAL)) {
+            for (int decimals = 0; decimals <= MOST_DECIMALS; decimals++) {
+                all.add(decimals(look, decimals));
+            }
+            all.add(day(look));
+        }
+        return all;
+    }
+
+    private static final int MOST_DECIMALS = 4;
+
+    /** The style number of each look in the client's workbook. */
+    static final class Numbers {
+        private final Map<CellLook, Integer> numbers = new LinkedHashMap<>();
+
+        Numbers(Map<CellLook, Integer> numbers) {
+            this.numbers.putAll(numbers);
+        }
+
+        int of(CellLook look) {
+            Integer number = numbers.get(look);
+            if (number == null) {
+                throw new IllegalArgumentException("the look " + look + " was not asked for");
+            }
+            return number;
+        }
+    }
+}

@@ -1,0 +1,310 @@
+package org.rickyard.workbook.write;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rickyard.formula.CellPrinter;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Scaling;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.Values;
+import org.rickyard.formula.WordsPrinter;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.ListRows;
+import org.rickyard.plan.LinkCells;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.TableSpec;
+import org.rickyard.workbook.graft.CellLook;
+import org.rickyard.workbook.graft.Note;
+
+/** Writes one result table as a sheet. */
+final class ResultSheet extends OurSheet {
+    private static final int WORDS_HEIGHT = 78;
+    private static final int LABEL_HEIGHT = 32;
+    private static final int MOST_FROZEN_COLUMNS = 3;
+    private static final String ASKED = "see Checks";
+
+    private final ResultTable table;
+    private final TableSpec spec;
+    private final Looks.Numbers looks;
+    private final CellPrinter printer;
+    private final String masterCheck;
+    private final String masterCheckValue;
+
+    ResultSheet(
+            ResultTable table, GridNames names, Looks.Numbers looks, String masterCheck, String masterCheckValue) {
+        this.table = table;
+        this.spec = table.spec();
+        this.looks = looks;
+        this.printer = new CellPrinter(names);
+        this.masterCheck = masterCheck;
+        this.masterCheckValue = masterCheckValue;
+    }
+
+    /** A note for each column that is calculated: source, validity, decimals shown. */
+    List<Note> notes() {
+        List<Note> notes = new ArrayList<>();
+        for (int i = 0; i < spec.columns().size(); i++) {
+            TableColumn column = spec.columns().get(i);
+            if (column instanceof TableColumn.Calculated calculated) {
+                Formula formula = calculated.formula();
+                notes.add(new Note(
+                        SheetPlaces.LABEL_ROW,
+                        i,
+                        formula.id() + "\nSource: " + formula.source() + "\nValid: " + formula.validity()));
+            } else if (column instanceof TableColumn.Link link && link.symbol().type() == Symbol.Type.NUMBER) {
+                notes.add(new Note(
+                        SheetPlaces.LABEL_ROW,
+                        i,
+                        "Possible: " + link.symbol().possible().words() + "\nUsual: "
+                                + link.symbol().usual().words()));
+            }
+        }
+        return notes;
+    }
+
+    @Override
+    void write(SheetXml sheet) throws IOException {
+        sheet.begin(widths(), SheetPlaces.FIRST_ROW, frozenColumns());
+        head(sheet);
+        if (table.rows() == 0) {
+            sheet.row(SheetPlaces.FIRST_ROW);
+            sheet.text(0, looks.of(Looks.TEXT), "No rows: " + table.emptyBecause() + ".");
+        } else {
+            rows(sheet);
+        }
+        sheet.end(!notes().isEmpty());
+    }
+
+    private List<Integer> widths() {
+        List<Integer> widths = new ArrayList<>();
+        for (TableColumn column : spec.columns()) {
+            widths.add(
+                    column instanceof TableColumn.Sentence
+                            ? 48
+                            : column instanceof TableColumn.Name || column instanceof TableColumn.Word
+                                    ? 16
+                                    : column instanceof TableColumn.Key || column instanceof TableColumn.Joined ? 9 : 13);
+        }
+        return widths;
+    }
+
+    private int frozenColumns() {
+        int names = 0;
+        while (names < spec.columns().size() && spec.columns().get(names) instanceof TableColumn.Name) {
+            names++;
+        }
+        return Math.min(names, MOST_FROZEN_COLUMNS);
+    }
+
+    private void head(SheetXml sheet) throws IOException {
+        sheet.row(SheetPlaces.TITLE_ROW, 22);
+        sheet.text(0, looks.of(Looks.TITLE), spec.title());
+        int check = Math.max(frozenColumns(), spec.columns().size() > 8 ? 8 : 4);
+        sheet.formula(check, looks.of(Looks.CHECK), CellFormula.of(masterCheck), masterCheckValue);
+        for (int i = 0; i < spec.cautions().size() && i < SheetPlaces.CAUTION_ROWS; i++) {
+            sheet.row(SheetPlaces.CAUTION_ROW + i);
+            sheet.text(0, looks.of(Looks.CAUTION), spec.cautions().get(i));
+        }
+        totals(sheet);
+        sheet.row(SheetPlaces.LABEL_ROW, LABEL_HEIGHT);
+        for (int i = 0; i < spec.columns().size(); i++) {
+            sheet.text(i, looks.of(Looks.LABEL), spec.columns().get(i).label());
+        }
+        sheet.row(SheetPlaces.UNIT_ROW);
+        for (int i = 0; i < spec.columns().size(); i++) {
+            Symbol symbol = spec.columns().get(i).symbol();
+            String unit = symbol.unit().symbol();
+            sheet.text(i, looks.of(Looks.UNIT), unit.isEmpty() ? "-" : unit);
+        }
+        sheet.row(SheetPlaces.WORDS_ROW, WORDS_HEIGHT);
+        for (int i = 0; i < spec.columns().size(); i++) {
+            sheet.text(i, looks.of(Looks.WORDS), words(spec.columns().get(i)));
+        }
+    }
+
+    private static String words(TableColumn column) {
+        if (column instanceof TableColumn.Calculated calculated) {
+            return calculated.formula().words();
+        } else if (column instanceof TableColumn.Joined joined) {
+            return WordsPrinter.words(joined.expr());
+        } else if (column instanceof TableColumn.Word) {
+            return "read from your text";
+        } else if (column instanceof TableColumn.Key) {
+            return "joins rows";
+        } else if (column instanceof TableColumn.Sentence) {
+            return "live: changes with the cells of its row";
+        }
+        return "your cell";
+    }
+
+    private void totals(SheetXml sheet) throws IOException {
+        if (spec.totals().isEmpty()) {
+            return;
+        }
+        sheet.row(SheetPlaces.TOTAL_ROW);
+        sheet.text(0, looks.of(Looks.TOTAL), "Total");
+        for (TableSpec.TotalName total : ordered()) {
+            Total sum = Total.of(table, total.symbol());
+            sheet.formula(
+                    spec.position(total.symbol()),
+                    looks.of(Looks.decimals(Looks.TOTAL, decimals(total.symbol()))),
+                    CellFormula.of("SUM(" + range(total.symbol()) + ")"),
+                    sum.sum());
+        }
+        sheet.row(SheetPlaces.LEFT_OUT_ROW);
+        sheet.text(0, looks.of(Looks.TOTAL), "Rows left out of it");
+        for (TableSpec.TotalName total : ordered()) {
+            Total sum = Total.of(table, total.symbol());
+            sheet.formula(
+                    spec.position(total.symbol()),
+                    looks.of(Looks.decimals(Looks.TOTAL, 0)),
+                    CellFormula.of(table.rows() + "-COUNT(" + range(total.symbol()) + ")"),
+                    sum.leftOut());
+        }
+    }
+
+    private List<TableSpec.TotalName> ordered() {
+        List<TableSpec.TotalName> ordered = new ArrayList<>(spec.totals());
+        ordered.sort((a, b) -> Integer.compare(spec.position(a.symbol()), spec.position(b.symbol())));
+        return ordered;
+    }
+
+    private String range(Symbol symbol) {
+        String letters = CellAddress.letters(spec.position(symbol));
+        return letters + "$" + (SheetPlaces.FIRST_ROW + 1) + ":" + letters + "$"
+                + (SheetPlaces.FIRST_ROW + Math.max(1, table.rows()));
+    }
+
+    private static int decimals(Symbol symbol) {
+        return Math.min(symbol.decimals(), 4);
+    }
+
+    private void rows(SheetXml sheet) throws IOException {
+        int count = spec.columns().size();
+        ColumnWriter[] writers = new ColumnWriter[count];
+        for (int i = 0; i < count; i++) {
+            writers[i] = writer(spec.columns().get(i), i);
+        }
+        for (int row = 0; row < table.rows(); row++) {
+            sheet.row(SheetPlaces.FIRST_ROW + row);
+            for (ColumnWriter writer : writers) {
+                writer.put(sheet, row);
+            }
+        }
+    }
+
+    @FunctionalInterface
+    private interface ColumnWriter {
+        void put(SheetXml sheet, int row) throws IOException;
+    }
+
+    private ColumnWriter writer(TableColumn column, int at) {
+        Values values = table.of(column.symbol());
+        if (column instanceof TableColumn.Name) {
+            return nameWriter(column.symbol(), values, at);
+        } else if (column instanceof TableColumn.Word) {
+            int style = looks.of(Looks.INPUT);
+            return (sheet, row) -> sheet.text(at, style, values.word(row));
+        } else if (column instanceof TableColumn.Key) {
+            int style = looks.of(Looks.KEY);
+            return (sheet, row) -> sheet.number(at, style, values.number(row));
+        } else if (column instanceof TableColumn.Link link) {
+            return linkWriter(link, values, at);
+        } else if (column instanceof TableColumn.Calculated calculated) {
+            CellLook look = calculated.result() ? Looks.RESULT : Looks.STEP;
+            return formulaWriter(calculated.formula().expr(), column.symbol(), values, look, at);
+        } else if (column instanceof TableColumn.Joined joined) {
+            return formulaWriter(joined.expr(), column.symbol(), values, Looks.STEP, at);
+        }
+        int style = looks.of(Looks.SENTENCE);
+        CellFormula formula = CellFormula.of(printer.guarded(((TableColumn.Sentence) column).expr()));
+        return (sheet, row) -> sheet.formula(at, style, formula, values.word(row));
+    }
+
+    private ColumnWriter formulaWriter(Expr expr, Symbol symbol, Values values, CellLook look, int at) {
+        CellFormula formula = CellFormula.of(printer.guarded(expr));
+        if (values.words()) {
+            int style = looks.of(look);
+            return (sheet, row) -> sheet.formula(at, style, formula, values.word(row));
+        }
+        int style = looks.of(Looks.decimals(look, decimals(symbol)));
+        return (sheet, row) -> {
+            if (values.has(row)) {
+                sheet.formula(at, style, formula, values.number(row));
+            } else {
+                sheet.formula(at, style, formula, "");
+            }
+        };
+    }
+
+    private ColumnWriter nameWriter(Symbol symbol, Values values, int at) {
+        LinkCells links = table.links(symbol);
+        int style = looks.of(Looks.NAME);
+        String formula = LinkFormula.SOURCE + "&\"\"";
+        return (sheet, row) -> {
+            Optional<CellAddress> cell = links.address(row);
+            boolean linked = cell.isPresent() && links.state(row) != ListRows.State.ERROR;
+            if (linked) {
+                sheet.link(at, style, formula, cell.get(), values.word(row));
+            } else {
+                sheet.empty(at, style);
+            }
+        };
+    }
+
+    private ColumnWriter linkWriter(TableColumn.Link link, Values values, int at) {
+        Symbol symbol = link.symbol();
+        LinkCells links = table.links(symbol);
+        int style = looks.of(
+                symbol.type() == Symbol.Type.DATE
+                        ? Looks.day(Looks.INPUT)
+                        : Looks.decimals(Looks.INPUT, decimals(symbol)));
+        int textStyle = looks.of(Looks.INPUT);
+        Map<String, String> formulas = new HashMap<>();
+        return (sheet, row) -> {
+            Optional<CellAddress> cell = links.address(row);
+            ListRows.State state = links.state(row);
+            if (cell.isEmpty() || state == ListRows.State.NO_COLUMN) {
+                sheet.empty(at, style);
+            } else if (state == ListRows.State.ERROR && links.text(row).equals(Grid.LOOP)) {
+                sheet.text(at, textStyle, LinkFormula.LOOP);
+            } else if (state == ListRows.State.ASKED) {
+                sheet.text(at, textStyle, ASKED);
+            } else if (state == ListRows.State.READ_FROM_TEXT) {
+                if (values.has(row)) {
+                    sheet.number(at, style, values.number(row));
+                } else {
+                    sheet.text(at, textStyle, LinkFormula.IMPOSSIBLE);
+                }
+            } else {
+                Scaling scaling = links.scaling(row);
+                String formula =
+                        formulas.computeIfAbsent(scaling.cell(), s -> LinkFormula.of(symbol, scaling, link.optional()));
+                if (values.has(row)) {
+                    sheet.link(at, style, formula, cell.get(), values.number(row));
+                } else {
+                    sheet.link(at, style, formula, cell.get(), unusable(state, values.state(row)));
+                }
+            }
+        };
+    }
+
+    private static String unusable(ListRows.State state, Values.State value) {
+        if (value != Values.State.UNUSABLE) {
+            return "";
+        }
+        return switch (state) {
+            case NOT_READABLE -> LinkFormula.NOT_A_NUMBER;
+            case ERROR -> LinkFormula.ERROR;
+            default -> LinkFormula.IMPOSSIBLE;
+        };
+    }
+}

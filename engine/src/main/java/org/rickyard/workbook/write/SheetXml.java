@@ -1,0 +1,203 @@
+package org.rickyard.workbook.write;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.workbook.graft.NewSheet;
+
+/** Writes a worksheet part from top to bottom. Rows and cells are given in ascending order. */
+final class SheetXml {
+    private static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n"
+            + "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\""
+            + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\">"
+            + "<sheetPr><tabColor rgb=\"FF3D5A45\"/><pageSetUpPr fitToPage=\"1\"/></sheetPr>";
+    private static final int LONGEST_TEXT = 32_767;
+
+    private static final byte[] CELL = bytes("<c r=\"");
+    private static final byte[] STYLE = bytes("\" s=\"");
+    private static final byte[] END_EMPTY = bytes("\"/>");
+    private static final byte[] NUMBER = bytes("\"><v>");
+    private static final byte[] END_VALUE = bytes("</v></c>");
+    private static final byte[] INLINE = bytes("\" t=\"inlineStr\"><is><t xml:space=\"preserve\">");
+    private static final byte[] END_INLINE = bytes("</t></is></c>");
+    private static final byte[] FORMULA = bytes("\"><f>");
+    private static final byte[] WORD_FORMULA = bytes("\" t=\"str\"><f>");
+    private static final byte[] END_FORMULA = bytes("</f><v>");
+    private static final byte[] ROW = bytes("<row r=\"");
+    private static final byte[] END_ROW_TAG = bytes("\">");
+    private static final byte[] END_ROW = bytes("</row>");
+
+    private final ByteText out;
+    private final Meaning meaning;
+    private final byte[][] letters = new byte[400][];
+    private final LinkTemplates links = new LinkTemplates();
+    private int row = -1;
+
+    /** Writes the part. */
+    SheetXml(OutputStream stream) {
+        this(stream, null);
+    }
+
+    /** Writes nothing, and says what each cell means. */
+    SheetXml(Meaning meaning) {
+        this(OutputStream.nullOutputStream(), meaning);
+    }
+
+    private SheetXml(OutputStream stream, Meaning meaning) {
+        this.out = new ByteText(stream);
+        this.meaning = meaning;
+    }
+
+    static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Begins the part: widths of the columns, and what stays in sight when the rest is scrolled. */
+    void begin(List<Integer> widths, int frozenRows, int frozenColumns) throws IOException {
+        out.put(HEAD);
+        out.put("<sheetViews><sheetView workbookViewId=\"0\" showGridLines=\"0\">");
+        if (frozenRows > 0 || frozenColumns > 0) {
+            String pane = frozenColumns == 0 ? "bottomLeft" : frozenRows == 0 ? "topRight" : "bottomRight";
+            out.put("<pane" + (frozenColumns == 0 ? "" : " xSplit=\"" + frozenColumns + "\"")
+                    + (frozenRows == 0 ? "" : " ySplit=\"" + frozenRows + "\"") + " topLeftCell=\""
+                    + CellAddress.letters(frozenColumns) + (frozenRows + 1) + "\" activePane=\"" + pane
+                    + "\" state=\"frozen\"/><selection pane=\"" + pane + "\"/>");
+        }
+        out.put("</sheetView></sheetViews><sheetFormatPr defaultRowHeight=\"15\"/><cols>");
+        for (int i = 0; i < widths.size(); i++) {
+            out.put("<col min=\"" + (i + 1) + "\" max=\"" + (i + 1) + "\" width=\"" + widths.get(i)
+                    + "\" customWidth=\"1\"/>");
+        }
+        out.put("</cols><sheetData>");
+    }
+
+    /** Begins a row of ordinary height. */
+    void row(int index) throws IOException {
+        endRow();
+        row = index;
+        out.put(ROW).put(index + 1).put(END_ROW_TAG);
+    }
+
+    /** Begins a row of a height in points. */
+    void row(int index, int height) throws IOException {
+        endRow();
+        row = index;
+        out.put(ROW).put(index + 1).put("\" ht=\"" + height + "\" customHeight=\"1\">");
+    }
+
+    private void endRow() throws IOException {
+        if (row >= 0) {
+            out.put(END_ROW);
+        }
+    }
+
+    private void open(int column, int style) throws IOException {
+        if (letters[column] == null) {
+            letters[column] = bytes(CellAddress.letters(column));
+        }
+        out.put(CELL).put(letters[column]).put(row + 1).put(STYLE).put(style);
+    }
+
+    /** A cell with nothing in it but its look. */
+    void empty(int column, int style) throws IOException {
+        open(column, style);
+        out.put(END_EMPTY);
+    }
+
+    /** A typed number. */
+    void number(int column, int style, double value) throws IOException {
+        if (meaning != null) {
+            meaning.number(row, column, value);
+            return;
+        }
+        open(column, style);
+        out.put(NUMBER).put(value).put(END_VALUE);
+    }
+
+    /** A text, never read as a formula. */
+    void text(int column, int style, String text) throws IOException {
+        if (text.isEmpty()) {
+            empty(column, style);
+            return;
+        }
+        String shown = text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) : text;
+        if (meaning != null) {
+            meaning.text(row, column, shown);
+            return;
+        }
+        open(column, style);
+        out.put(INLINE).put(ByteText.escape(shown)).put(END_INLINE);
+    }
+
+    /** A formula with a number as its present value. */
+    void formula(int column, int style, CellFormula formula, double value) throws IOException {
+        if (meaning != null) {
+            meaning.formula(row, column, formula.text(row + 1));
+            return;
+        }
+        open(column, style);
+        out.put(FORMULA);
+        formula.put(out, row + 1);
+        out.put(END_FORMULA).put(value).put(END_VALUE);
+    }
+
+    /** A formula with a text as its present value. */
+    void formula(int column, int style, CellFormula formula, String value) throws IOException {
+        if (meaning != null) {
+            meaning.formula(row, column, formula.text(row + 1));
+            return;
+        }
+        open(column, style);
+        out.put(WORD_FORMULA);
+        formula.put(out, row + 1);
+        out.put(END_FORMULA);
+        if (!value.isEmpty()) {
+            out.put(ByteText.escape(value));
+        }
+        out.put(END_VALUE);
+    }
+
+    /** A link with a number as its present value. */
+    void link(int column, int style, String formula, CellAddress cell, double value) throws IOException {
+        if (meaning != null) {
+            meaning.formula(row, column, formula.replace(LinkFormula.SOURCE_TEXT, cell.absolute()));
+            return;
+        }
+        open(column, style);
+        out.put(FORMULA);
+        links.put(out, formula, cell);
+        out.put(END_FORMULA).put(value).put(END_VALUE);
+    }
+
+    /** A link with a text as its present value. */
+    void link(int column, int style, String formula, CellAddress cell, String value) throws IOException {
+        if (meaning != null) {
+            meaning.formula(row, column, formula.replace(LinkFormula.SOURCE_TEXT, cell.absolute()));
+            return;
+        }
+        open(column, style);
+        out.put(WORD_FORMULA);
+        links.put(out, formula, cell);
+        out.put(END_FORMULA);
+        if (!value.isEmpty()) {
+            out.put(ByteText.escape(value));
+        }
+        out.put(END_VALUE);
+    }
+
+    /** Ends the part; with notes it refers to their drawing. */
+    void end(boolean notes) throws IOException {
+        endRow();
+        out.put("</sheetData><pageMargins left=\"0.4\" right=\"0.4\" top=\"0.6\" bottom=\"0.6\" header=\"0.3\""
+                + " footer=\"0.3\"/><pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"1\""
+                + " fitToHeight=\"0\"/><headerFooter><oddFooter>&amp;L&amp;F, &amp;A&amp;RPage &amp;P of &amp;N"
+                + "</oddFooter></headerFooter>");
+        if (notes) {
+            out.put("<legacyDrawing r:id=\"" + NewSheet.NOTES_RELATIONSHIP + "\"/>");
+        }
+        out.put("</worksheet>");
+        out.flush();
+    }
+}

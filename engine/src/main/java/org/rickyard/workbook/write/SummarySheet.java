@@ -1,0 +1,140 @@
+package org.rickyard.workbook.write;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.rickyard.audit.Results;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.Values;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Finding;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.Headlines;
+import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.TableSpec;
+import org.rickyard.plan.WorkPlan;
+
+/** Summary: the master check, what stops the reader, what was left out, and the few answers that matter. */
+final class SummarySheet {
+    private static final int MOST_STOPS = 12;
+
+    private SummarySheet() {}
+
+    static PlainSheet build(
+            Looks.Numbers looks,
+            WorkPlan plan,
+            SheetPlaces places,
+            List<Finding> findings,
+            String masterCheck,
+            String masterCheckValue) {
+        PlainSheet page = new PlainSheet(looks, List.of(34, 40, 16, 12, 44, 26), 2);
+        page.line().text(Looks.TITLE, "Summary").height(22);
+        page.line().formula(Looks.CHECK, masterCheck, masterCheckValue);
+        page.line();
+        stops(page, findings);
+        page.line().text(Looks.HEADING, "How complete it is");
+        counts(page, plan, findings);
+        page.line();
+        page.line().text(Looks.HEADING, "The answers");
+        PlainSheet.Line head = page.line();
+        for (String label : List.of("About", "Result", "Value", "Unit", "Status", "Go to")) {
+            head.text(Looks.LABEL, label);
+        }
+        for (Map.Entry<String, List<Headlines.Headline>> holding :
+                byHolding(Headlines.of(plan)).entrySet()) {
+            page.line().text(Looks.HEADING, holding.getKey().isEmpty() ? "Without holding" : holding.getKey());
+            for (Headlines.Headline headline : holding.getValue()) {
+                answer(page, places, headline);
+            }
+        }
+        int more = Headlines.leftOut(plan);
+        if (more > 0) {
+            page.line().text(Looks.TEXT, "and " + more + " more on the result sheets");
+        }
+        return page;
+    }
+
+    private static Map<String, List<Headlines.Headline>> byHolding(List<Headlines.Headline> headlines) {
+        Map<String, List<Headlines.Headline>> holdings = new LinkedHashMap<>();
+        headlines.forEach(headline -> holdings.computeIfAbsent(headline.holding(), h -> new ArrayList<>())
+                .add(headline));
+        return holdings;
+    }
+
+    private static void stops(PlainSheet page, List<Finding> findings) {
+        List<Finding> stops = findings.stream()
+                .filter(finding -> finding.severity() == Finding.Severity.STOP)
+                .toList();
+        if (stops.isEmpty()) {
+            return;
+        }
+        page.line().text(Looks.HEADING, "Stops: read these first");
+        for (int i = 0; i < stops.size() && i < MOST_STOPS; i++) {
+            PlainSheet.Line line = page.line();
+            Finding stop = stops.get(i);
+            if (stop.cell().isPresent()) {
+                line.linkTo(stop.cell().get());
+            } else {
+                line.text(Looks.TEXT, "the workbook");
+            }
+            line.text(Looks.CAUTION, "STOP: " + stop.message());
+        }
+        if (stops.size() > MOST_STOPS) {
+            page.line().text(Looks.CAUTION, "and " + (stops.size() - MOST_STOPS) + " more stops on Checks");
+        }
+        page.line();
+    }
+
+    private static void counts(PlainSheet page, WorkPlan plan, List<Finding> findings) {
+        long withheld = 0;
+        long defaults = 0;
+        for (ResultTable table : plan.tables()) {
+            for (var column : table.spec().columns()) {
+                Values values = table.of(column.symbol());
+                boolean result = column instanceof TableColumn.Calculated c && c.result();
+                for (int row = 0; row < table.rows(); row++) {
+                    withheld += result && !values.has(row) ? 1 : 0;
+                    defaults += Results.isDefault(table, column, row) ? 1 : 0;
+                }
+            }
+        }
+        count(page, "Results given", Results.count(plan) - withheld);
+        count(page, "Results withheld (Checks and each Status say why)", withheld);
+        count(page, "Defaults used where nothing was typed", defaults);
+        count(
+                page,
+                "Stops and cautions on Checks",
+                findings.stream()
+                        .filter(finding -> finding.severity() != Finding.Severity.NOTE)
+                        .count());
+    }
+
+    private static void count(PlainSheet page, String what, long count) {
+        page.line().text(Looks.TEXT, what).skip().number(Looks.decimals(Looks.STEP, 0), count);
+    }
+
+    private static void answer(PlainSheet page, SheetPlaces places, Headlines.Headline headline) {
+        ResultTable table = headline.table();
+        Formula formula = headline.formula();
+        int row = headline.row();
+        CellAddress cell = places.cell(table.spec(), formula.result(), row);
+        Values values = table.of(formula.result());
+        Symbol symbol = formula.result();
+        PlainSheet.Line line = page.line()
+                .text(Looks.NAME, headline.about())
+                .text(Looks.NAME, symbol.name());
+        var look = Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals()));
+        if (values.has(row) && !values.words()) {
+            line.formula(look, cell.absolute(), values.number(row));
+        } else {
+            line.formula(look, cell.absolute(), values.words() ? values.word(row) : "");
+        }
+        line.text(Looks.UNIT, table.unit(symbol, row).isEmpty() ? "-" : table.unit(symbol, row));
+        CellAddress status = places.cell(table.spec(), TableSpec.STATUS, row);
+        line.formula(Looks.SENTENCE, status.absolute(), table.of(TableSpec.STATUS).word(row))
+                .linkTo(cell);
+    }
+}

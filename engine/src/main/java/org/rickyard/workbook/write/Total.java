@@ -1,0 +1,22 @@
+package org.rickyard.workbook.write;
+
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.Values;
+import org.rickyard.plan.ResultTable;
+
+/** A column's sum in row order, as the grid adds, and how many rows had nothing to add. */
+record Total(double sum, int leftOut) {
+    static Total of(ResultTable table, Symbol symbol) {
+        Values values = table.of(symbol);
+        double sum = 0;
+        int leftOut = 0;
+        for (int row = 0; row < table.rows(); row++) {
+            if (values.has(row)) {
+                sum += values.words() ? 0 : values.number(row);
+            } else {
+                leftOut++;
+            }
+        }
+        return new Total(sum, leftOut);
+    }
+}

@@ -1,0 +1,134 @@
+package org.rickyard.workbook.write;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.rickyard.audit.InputUsed;
+import org.rickyard.audit.Result;
+import org.rickyard.audit.Results;
+import org.rickyard.formula.Formula;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.WorkPlan;
+
+/** Trail: one row per result with its whole derivation; beyond a limit, one row per column. */
+final class TrailSheet extends OurSheet {
+    private static final List<String> LABELS = List.of(
+            "Result", "About", "Value", "Unit", "Formula in words", "With numbers", "Inputs", "Source", "Status", "Go to");
+    private static final int HEAD_ROWS = 3;
+
+    private final WorkPlan plan;
+    private final Results results;
+    private final SheetPlaces places;
+    private final Looks.Numbers looks;
+    private final String masterCheck;
+    private final String masterCheckValue;
+    private final boolean whole;
+
+    TrailSheet(
+            WorkPlan plan,
+            Results results,
+            SheetPlaces places,
+            Looks.Numbers looks,
+            String masterCheck,
+            String masterCheckValue,
+            long mostRows) {
+        this.plan = plan;
+        this.results = results;
+        this.places = places;
+        this.looks = looks;
+        this.masterCheck = masterCheck;
+        this.masterCheckValue = masterCheckValue;
+        this.whole = Results.count(plan) <= mostRows;
+    }
+
+    @Override
+    void write(SheetXml sheet) throws IOException {
+        sheet.begin(List.of(26, 44, 12, 10, 60, 60, 90, 60, 40, 24), HEAD_ROWS, 1);
+        sheet.row(0, 22);
+        sheet.text(0, looks.of(Looks.TITLE), "Trail: how each number came about");
+        sheet.formula(4, looks.of(Looks.CHECK), CellFormula.of(masterCheck), masterCheckValue);
+        sheet.row(1);
+        sheet.text(
+                0,
+                looks.of(Looks.TEXT),
+                whole
+                        ? "One row per result. Inputs stand as: name = value unit @ cell (origin where it was not typed)."
+                        : "This workbook has too many results for a row each: one row per column stands here. Ask the"
+                                + " explain command for any cell.");
+        sheet.row(2);
+        for (int i = 0; i < LABELS.size(); i++) {
+            sheet.text(i, looks.of(Looks.LABEL), LABELS.get(i));
+        }
+        if (whole) {
+            rows(sheet);
+        } else {
+            columns(sheet);
+        }
+        sheet.end(false);
+    }
+
+    private void rows(SheetXml sheet) throws IOException {
+        int[] next = {HEAD_ROWS};
+        try {
+            results.forEach(result -> {
+                try {
+                    row(sheet, next[0]++, result);
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            });
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+
+    private void row(SheetXml sheet, int row, Result result) throws IOException {
+        sheet.row(row);
+        Formula formula = result.formula();
+        int text = looks.of(Looks.TEXT);
+        sheet.text(0, text, formula.result().name());
+        sheet.text(1, text, String.join(", ", result.about().values()));
+        int style = looks.of(Looks.decimals(Looks.RESULT, Math.min(4, formula.result().decimals())));
+        CellFormula link = CellFormula.of(result.cell().absolute());
+        if (result.number().isPresent()) {
+            sheet.formula(2, style, link, result.number().get());
+        } else {
+            sheet.formula(2, style, link, result.word().orElse(""));
+        }
+        sheet.text(3, text, result.unit());
+        sheet.text(4, text, formula.words());
+        sheet.text(5, text, result.numbers());
+        sheet.text(6, text, String.join("; ", result.inputs().stream().map(InputUsed::toString).toList()));
+        sheet.text(7, text, formula.source().toString());
+        sheet.text(8, text, result.given() ? "ok" : "withheld: " + result.reason());
+        sheet.formula(9, looks.of(Looks.LINK), CellFormula.of(Hyperlink.to(result.cell())), result.cell().toString());
+    }
+
+    private void columns(SheetXml sheet) throws IOException {
+        int row = HEAD_ROWS;
+        int text = looks.of(Looks.TEXT);
+        for (ResultTable table : plan.tables()) {
+            for (TableColumn.Calculated column : Results.resultColumns(table)) {
+                if (table.rows() == 0) {
+                    continue;
+                }
+                Formula formula = column.formula();
+                Total total = Total.of(table, formula.result());
+                sheet.row(row++);
+                sheet.text(0, text, formula.result().name());
+                sheet.text(1, text, table.rows() + " rows of '" + places.sheet(table.spec()) + "'");
+                sheet.empty(2, text);
+                sheet.text(3, text, formula.result().unit().symbol());
+                sheet.text(4, text, formula.words());
+                sheet.empty(5, text);
+                sheet.text(6, text, String.join("; ", formula.inputs().stream().map(s -> s.name()).toList()));
+                sheet.text(7, text, formula.source().toString());
+                sheet.text(8, text, total.leftOut() == 0 ? "ok" : total.leftOut() + " withheld");
+                var first = places.cell(table.spec(), formula.result(), 0);
+                sheet.formula(9, looks.of(Looks.LINK), CellFormula.of(Hyperlink.to(first)), first.toString());
+            }
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package org.rickyard.workbook.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.rickyard.workbook.open.SheetRef;
+
+class BookReaderTest {
+    private static final SheetRef FIELDS = Parts.sheet("Fields", 1);
+    private static final SheetRef CHART = new SheetRef("Chart", 1, 2, "xl/chartsheets/sheet1.xml", false, false);
+    private static final SheetRef HIDDEN = new SheetRef("Machines", 2, 3, "xl/worksheets/sheet3.xml", true, true);
+    private static final SheetRef NOTES = Parts.sheet("Notes", 4);
+    private static final List<SheetRef> SHEETS = List.of(FIELDS, CHART, HIDDEN, NOTES);
+
+    private static Parts parts() {
+        return new Parts()
+                .withRows(FIELDS, "<row><c><v>1</v></c></row>")
+                .withRows(HIDDEN, "<row><c><f>A2</f><v>2</v></c></row>")
+                .withRows(NOTES, "");
+    }
+
+    @Test
+    void worksheetsAreReadInTheirOrderAndChartsLeftOut() throws IOException {
+        List<SheetCells> read =
+                BookReader.read(parts(), SHEETS, Optional.empty(), Optional.empty(), false, sheet -> true);
+        assertThat(read).extracting(SheetCells::sheet).containsExactly("Fields", "Machines", "Notes");
+        assertThat(read).extracting(SheetCells::hidden).containsExactly(false, true, false);
+        assertThat(read.get(2).rows()).isZero();
+        assertThat(read.get(2).columns()).isZero();
+    }
+
+    @Test
+    void unwantedSheetsAreNotEvenOpened() throws IOException {
+        Parts parts = parts().with(NOTES.part(), "damaged");
+        List<SheetCells> read =
+                BookReader.read(parts, SHEETS, Optional.empty(), Optional.empty(), false, sheet -> sheet != NOTES);
+        assertThat(read).hasSize(2);
+    }
+
+    @Test
+    void aFurtherSinkGetsTheSameCellsWithTheirFormulas() throws IOException {
+        List<String> seen = new ArrayList<>();
+        List<SheetCells> read = new BookReader(parts(), Optional.empty(), Optional.empty(), false)
+                .cells(
+                        SHEETS,
+                        sheet -> true,
+                        sheet -> sheet.hidden()
+                                ? (row, column, kind, number, text, format, formula) -> seen.add(number + " " + formula)
+                                : null);
+        assertThat(seen).containsExactly("2.0 A2");
+        assertThat(read.get(1).number(0, 0)).isEqualTo(2);
+        assertThat(read.get(1).isFormula(0, 0)).isTrue();
+    }
+}
