@@ -58,7 +58,7 @@ final class ListSheet {
         made.acceptDigitsAsWords();
         EntryRules rules = new EntryRules(made.sheet, HEADING_ROW + 1, LAST_CHECKED_ROW);
         for (int i = 0; i < columns.size(); i++) {
-            rules.add(columns.get(i), i, choices.range(list, columns.get(i).spec()));
+            rules.add(columns.get(i), i, choices.range(columns.get(i).spec()));
         }
         made.sheet.createFreezePane(made.frozenColumns(), HEADING_ROW + 1);
         PageSetup.apply(made.sheet, columns.size(), HEADING_ROW, HEADING_ROW);

@@ -6,12 +6,15 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint.ValidationType;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFDataValidation;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -19,8 +22,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Lists;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.Stocks;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
@@ -189,13 +196,42 @@ class BlankTemplateTest {
     }
 
     @Test
-    void aListOfWordsTooLongForARuleIsReadOffTheChoicesSheet() {
-        ListSpec machines = Lists.named("Machines").orElseThrow();
-        List<TemplateColumn> columns = TemplateColumn.of(machines);
-        ChoicesSheet choices = new ChoicesSheet(Map.of(machines, columns));
-        Optional<String> range = choices.range(machines, columns.get(2).spec());
-        assertThat(range).contains("Choices!$A$5:$A$30");
-        assertThat(choices.range(machines, columns.get(1).spec())).isEmpty();
+    void theWordsOfAColumnStandWhereItsRangeSays() throws IOException {
+        Map<ListSpec, List<TemplateColumn>> shown = new LinkedHashMap<>();
+        Lists.ALL.forEach(list -> shown.put(list, TemplateColumn.of(list)));
+        ChoicesSheet choices = new ChoicesSheet(shown);
+        assertThat(choices.range(Machines.MACHINE)).isEmpty();
+        try (XSSFWorkbook book = WrittenBook.open(TemplateKind.BLANK)) {
+            for (ColumnSpec spec : List.of(Fields.WATERCOURSE, Machines.TYPE, Jobs.OPERATION, Stocks.KIND)) {
+                AreaReference area = new AreaReference(choices.range(spec).orElseThrow(), SpreadsheetVersion.EXCEL2007);
+                List<String> words = new ArrayList<>();
+                for (CellReference cell : area.getAllReferencedCells()) {
+                    words.add(book.getSheet(cell.getSheetName())
+                            .getRow(cell.getRow())
+                            .getCell(cell.getCol())
+                            .getStringCellValue());
+                }
+                assertThat(words).containsExactlyElementsOf(spec.choices().keySet());
+            }
+        }
+    }
+
+    @Test
+    void aListOfWordsTooLongForARuleRefersToTheChoicesSheet() throws IOException {
+        Map<String, List<String>> many = new LinkedHashMap<>();
+        for (int i = 0; i < 60; i++) {
+            many.put("word " + i, List.of());
+        }
+        ColumnSpec type = Machines.TYPE;
+        ColumnSpec wordy =
+                new ColumnSpec(type.name(), true, type.type(), type.symbol(), type.synonyms(), many, type.help());
+        TemplateColumn column = new TemplateColumn(wordy, wordy.symbol(), wordy.name());
+        try (XSSFWorkbook book = new XSSFWorkbook()) {
+            XSSFSheet sheet = book.createSheet();
+            ChoicesSheet choices = new ChoicesSheet(Map.of(Machines.LIST, List.of(column)));
+            new EntryRules(sheet, 6, 20).add(column, 0, choices.range(wordy));
+            assertThat(rule(sheet, 0).getValidationConstraint().getFormula1()).isEqualTo("Choices!$A$5:$A$64");
+        }
     }
 
     private static XSSFDataValidation rule(XSSFSheet sheet, int column) {

@@ -1,6 +1,7 @@
 package org.rickyard.templates;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -69,7 +70,7 @@ class DemoWorkbookTest {
         double sum = rows("Fields").stream()
                 .mapToDouble(row -> Double.parseDouble(row.get(3)))
                 .sum();
-        assertThat(total.getNumericCellValue()).isEqualTo(sum);
+        assertThat(total.getNumericCellValue()).isCloseTo(sum, within(1e-9));
     }
 
     @Test
