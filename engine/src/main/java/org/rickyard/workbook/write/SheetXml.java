@@ -13,6 +13,9 @@ final class SheetXml {
             + "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\""
             + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\">"
             + "<sheetPr><tabColor rgb=\"FF3D5A45\"/><pageSetUpPr fitToPage=\"1\"/></sheetPr>";
+    private static final int LINE_HEIGHT = 15;
+    private static final int HIGHEST_ROW = 405;
+    private static final int PAGE_WIDTH = 250;
     private static final int LONGEST_TEXT = 32_767;
 
     private static final byte[] CELL = bytes("<c r=\"");
@@ -33,6 +36,7 @@ final class SheetXml {
     private final Meaning meaning;
     private final byte[][] letters = new byte[400][];
     private final LinkTemplates links = new LinkTemplates();
+    private List<Integer> widths = List.of();
     private int row = -1;
 
     /** Writes the part. */
@@ -56,6 +60,7 @@ final class SheetXml {
 
     /** Begins the part: widths of the columns, and what stays in sight when the rest is scrolled. */
     void begin(List<Integer> widths, int frozenRows, int frozenColumns) throws IOException {
+        this.widths = List.copyOf(widths);
         out.put(HEAD);
         out.put("<sheetViews><sheetView workbookViewId=\"0\" showGridLines=\"0\">");
         if (frozenRows > 0 || frozenColumns > 0) {
@@ -85,6 +90,30 @@ final class SheetXml {
         endRow();
         row = index;
         out.put(ROW).put(index + 1).put("\" ht=\"" + height + "\" customHeight=\"1\">");
+    }
+
+    /**
+     * The height that texts need when each is broken into lines in its own column; programs that open the file do not
+     * all work it out for themselves.
+     *
+     * @param texts by column; null or empty where there is none
+     */
+    int heightFor(List<String> texts) {
+        int most = 1;
+        for (int i = 0; i < texts.size() && i < widths.size(); i++) {
+            String text = texts.get(i);
+            if (text != null && !text.isEmpty()) {
+                int room = Math.max(4, widths.get(i) - 2);
+                most = Math.max(most, (text.length() + room - 1) / room);
+            }
+        }
+        return Math.min(HIGHEST_ROW, most * LINE_HEIGHT);
+    }
+
+    /** A sheet too wide for one page in readable letters is fitted to two or more, with its names on each. */
+    private int pagesAcross() {
+        int total = widths.stream().mapToInt(Integer::intValue).sum();
+        return Math.max(1, (total + PAGE_WIDTH - 1) / PAGE_WIDTH);
     }
 
     private void endRow() throws IOException {
@@ -191,7 +220,7 @@ final class SheetXml {
     void end(boolean notes) throws IOException {
         endRow();
         out.put("</sheetData><pageMargins left=\"0.4\" right=\"0.4\" top=\"0.6\" bottom=\"0.6\" header=\"0.3\""
-                + " footer=\"0.3\"/><pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"1\""
+                + " footer=\"0.3\"/><pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"" + pagesAcross() + "\""
                 + " fitToHeight=\"0\"/><headerFooter><oddFooter>&amp;L&amp;F, &amp;A&amp;RPage &amp;P of &amp;N"
                 + "</oddFooter></headerFooter>");
         if (notes) {

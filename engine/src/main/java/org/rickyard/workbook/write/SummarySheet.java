@@ -132,10 +132,11 @@ final class SummarySheet {
         }
         line.text(Looks.UNIT, table.unit(symbol, row).isEmpty() ? "-" : table.unit(symbol, row));
         CellAddress status = places.cell(table.spec(), TableSpec.STATUS, row);
+        String given = "C" + page.next();
         line.formula(
                         Looks.SENTENCE,
-                        status.absolute(),
-                        table.of(TableSpec.STATUS).word(row))
+                        "IF(" + given + "=\"\"," + status.absolute() + ",\"ok\")",
+                        values.has(row) ? "ok" : table.of(TableSpec.STATUS).word(row))
                 .linkTo(cell);
     }
 }
