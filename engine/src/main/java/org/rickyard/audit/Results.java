@@ -191,7 +191,23 @@ public final class Results {
                 new InputUsed(symbol.name(), number, word, table.unit(symbol, row), Optional.of(cell), from));
     }
 
-    private static From typedFrom(LinkCells links, int row, boolean given) {
+    /** The plan they are read from. */
+    WorkPlan plan() {
+        return plan;
+    }
+
+    /** Where its tables stand. */
+    SheetPlaces places() {
+        return places;
+    }
+
+    /** Where its constants stand. */
+    BasisPlaces basis() {
+        return basis;
+    }
+
+    /** How a linked value came there. */
+    static From typedFrom(LinkCells links, int row, boolean given) {
         if (!given) {
             return From.MISSING;
         }

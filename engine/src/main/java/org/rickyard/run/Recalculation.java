@@ -14,6 +14,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListFinder;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.workbook.graft.CellLook;
 import org.rickyard.workbook.graft.Graft;
 import org.rickyard.workbook.graft.GraftPlan;
 import org.rickyard.workbook.graft.GraftReport;
@@ -168,6 +169,13 @@ public final class Recalculation {
         return sheets;
     }
 
+    /** The sheets to be written, without looks: for those who ask what a cell means. */
+    List<SheetSet.Sheet> sheetsUnstyled() {
+        Map<CellLook, Integer> plain = new HashMap<>();
+        SheetSet.looks().forEach(look -> plain.put(look, 0));
+        return sheets.sheets(plain, options.mostTrailRows(), VERSION);
+    }
+
     /** The names of the sheets of ours, in the order of their tabs. */
     public List<String> sheetNames() {
         return List.copyOf(names.values());
@@ -230,7 +238,9 @@ public final class Recalculation {
         names.add(new LocalName(OurSheets.MARKER, "\"" + sheet.id() + "\""));
         if (sheet.headRows() > 0) {
             String quoted = CellAddress.quoted(sheet.name());
-            names.add(new LocalName("_xlnm.Print_Titles", (sheet.headColumns() == 0
+            names.add(new LocalName(
+                    "_xlnm.Print_Titles",
+                    (sheet.headColumns() == 0
                                     ? ""
                                     : quoted + "!$A:$" + CellAddress.letters(sheet.headColumns() - 1) + ",")
                             + quoted + "!$1:$" + sheet.headRows()));
