@@ -74,7 +74,8 @@ final class NewCommand implements Callable<Integer> {
             throw OutputException.of(file, failed);
         }
         console.say("Made " + name + ": " + kind.description() + ".");
-        console.say("Fill it in and run:  rickyard run " + ShellText.quoted(file.toString()));
+        console.say((kind == TemplateKind.DEMO ? "Next:" : "Fill it in, then:") + "  rickyard run "
+                + ShellText.quoted(file.toString()));
         return Exit.DONE;
     }
 

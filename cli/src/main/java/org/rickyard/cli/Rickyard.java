@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
 import org.rickyard.run.Recalculation;
 import org.rickyard.templates.TemplateKind;
 import picocli.CommandLine;
@@ -38,7 +39,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         synopsisSubcommandLabel = "COMMAND",
         commandListHeading = "%nCommands:%n",
         footer = {"", "'rickyard COMMAND --help' shows a command's examples and options."})
-final class Rickyard implements Runnable {
+final class Rickyard implements Callable<Integer> {
     private static final int HELP_WIDTH = 100;
 
     private final Console console;
@@ -56,10 +57,11 @@ final class Rickyard implements Runnable {
         this.console = console;
     }
 
-    /** Without a command: the help. */
+    /** Without a command there is nothing to do but to show what can be asked for. */
     @Override
-    public void run() {
+    public Integer call() {
         spec.commandLine().usage(console.err(), spec.commandLine().getColorScheme());
+        return Exit.USAGE;
     }
 
     /** Runs one command; the exit code is one of {@link Exit}. */

@@ -100,6 +100,11 @@ final class RunCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "--trail-rows takes a number from 0 to 1000000, not " + trailRows);
         }
+        if (dryRun && json.toFile()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--dry-run writes no file; take --json - for standard output, or 'rickyard check' with --json");
+        }
         if (to != null && OutputFile.same(book, to)) {
             throw new ParameterException(
                     spec.commandLine(),
@@ -168,7 +173,6 @@ final class RunCommand implements Callable<Integer> {
                 return Exit.REFUSED;
             }
             document.write(run);
-            document.commit();
             Report report = new Report(console, run, goal);
             report.answers();
             report.messages();

@@ -138,7 +138,7 @@ final class ExplanationTyped {
                 .toList();
         return used.note(
                 sheets.isEmpty()
-                        ? "no result is worked out from it; it may decide which rows there are"
-                        : "no result is worked out from it; it stands on " + String.join(", ", sheets));
+                        ? "no result here is worked out from it; it may serve a caution, or decide which rows there are"
+                        : "no result here is worked out from it; it stands on " + String.join(", ", sheets));
     }
 }
