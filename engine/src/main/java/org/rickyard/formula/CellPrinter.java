@@ -133,6 +133,8 @@ public final class CellPrinter {
             return guardedChoice(e);
         } else if (expr instanceof Expr.Text e) {
             return "\"" + e.text().replace("\"", "\"\"") + "\"";
+        } else if (expr instanceof Expr.Label e) {
+            return names.label(e.symbol());
         } else if (expr instanceof Expr.Join e) {
             return bracket(
                     e.parts().stream().map(part -> print(part, SUM)).collect(Collectors.joining("&")), SUM, least);
@@ -207,13 +209,30 @@ public final class CellPrinter {
         } else if (condition instanceof Condition.InTable c) {
             return inTable(c);
         } else if (condition instanceof Condition.All c) {
-            return c.parts().stream().map(this::condition).collect(Collectors.joining(",", "AND(", ")"));
+            return all(c);
         } else if (condition instanceof Condition.Any c) {
             return c.parts().stream().map(this::condition).collect(Collectors.joining(",", "OR(", ")"));
         } else if (condition instanceof Condition.Not c) {
             return "NOT(" + condition(c.condition()) + ")";
         }
         throw new IllegalArgumentException("unknown condition " + condition);
+    }
+
+    /** Numbers that must all be there are counted in one go; the rest stands in an AND. */
+    private String all(Condition.All all) {
+        List<String> counted = new ArrayList<>();
+        List<String> others = new ArrayList<>();
+        for (Condition part : all.parts()) {
+            if (part instanceof Condition.Given given && given.symbol().type() != Symbol.Type.TEXT) {
+                counted.add(names.cell(given.symbol()));
+            } else {
+                others.add(condition(part));
+            }
+        }
+        if (!counted.isEmpty()) {
+            others.add(0, "COUNT(" + String.join(",", counted) + ")=" + counted.size());
+        }
+        return others.size() == 1 ? others.get(0) : "AND(" + String.join(",", others) + ")";
     }
 
     private String inTable(Condition.InTable c) {

@@ -267,6 +267,8 @@ public final class Evaluator {
             return column::word;
         } else if (expr instanceof Expr.Text e) {
             return row -> e.text();
+        } else if (expr instanceof Expr.Label e) {
+            return row -> e.text();
         } else if (expr instanceof Expr.Join e) {
             WordAt[] parts = e.parts().stream().map(this::word).toArray(WordAt[]::new);
             return row -> {

@@ -140,6 +140,9 @@ public sealed interface Expr {
     /** A word or sentence. */
     record Text(String text) implements Expr {}
 
+    /** The label over a column of the same table, as words: shorter in every row than the words themselves. */
+    record Label(Symbol symbol, String text) implements Expr {}
+
     /** Texts one after another. */
     record Join(List<Expr> parts) implements Expr {
         /** Copies the list. */

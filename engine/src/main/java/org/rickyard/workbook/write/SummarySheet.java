@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.rickyard.audit.DefaultsUsed;
 import org.rickyard.audit.Results;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
@@ -94,10 +95,10 @@ final class SummarySheet {
         for (ResultTable table : plan.tables()) {
             for (var column : table.spec().columns()) {
                 Values values = table.of(column.symbol());
+                defaults += DefaultsUsed.count(table, column);
                 boolean result = column instanceof TableColumn.Calculated c && c.result();
                 for (int row = 0; row < table.rows(); row++) {
                     withheld += result && !values.has(row) ? 1 : 0;
-                    defaults += Results.isDefault(table, column, row) ? 1 : 0;
                 }
             }
         }
