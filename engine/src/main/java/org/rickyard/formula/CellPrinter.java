@@ -1,7 +1,9 @@
 package org.rickyard.formula;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Prints an expression as a cell formula, guarded so that what is missing withholds and never counts as zero. */
@@ -23,11 +25,17 @@ public final class CellPrinter {
 
     /** The formula of a cell, without the leading equals sign; a text expression needs no guard. */
     public String guarded(Expr expr) {
+        return guarded(expr, Set.of());
+    }
+
+    /** As above, where some quantities are known to have a value already. */
+    private String guarded(Expr expr, Set<Symbol> known) {
         if (expr instanceof Expr.Choice e) {
-            return guardedChoice(e);
+            return guardedChoice(e, known);
         } else if (expr instanceof Expr.GivenElse e) {
             String cell = names.cell(e.given());
-            return "IF(ISNUMBER(" + cell + ")," + cell + ",IF(" + cell + "=\"\"," + guarded(e.otherwise()) + ",\"\"))";
+            return "IF(ISNUMBER(" + cell + ")," + cell + ",IF(" + cell + "=\"\"," + guarded(e.otherwise(), known)
+                    + ",\"\"))";
         } else if (expr instanceof Expr.Ref e) {
             String cell = names.cell(e.symbol());
             return e.symbol().type() == Symbol.Type.TEXT ? cell : "IF(ISNUMBER(" + cell + ")," + cell + ",\"\")";
@@ -40,20 +48,23 @@ public final class CellPrinter {
         } else if (expr instanceof Expr.Text || expr instanceof Expr.Join) {
             return print(expr);
         }
-        return guard(Needs.of(expr), print(expr));
+        return guard(Needs.of(expr), known, print(expr));
     }
 
-    private String guardedChoice(Expr.Choice e) {
-        String branches = "IF(" + condition(e.when()) + "," + guarded(e.then()) + "," + guarded(e.otherwise()) + ")";
-        return guard(Needs.of(e.when()), branches);
+    private String guardedChoice(Expr.Choice e, Set<Symbol> known) {
+        Needs needs = Needs.of(e.when());
+        Set<Symbol> inside = new LinkedHashSet<>(known);
+        inside.addAll(needs.quantities());
+        String branches = "IF(" + condition(e.when()) + "," + guarded(e.then(), inside) + ","
+                + guarded(e.otherwise(), inside) + ")";
+        return guard(needs, known, branches);
     }
 
-    private String guard(Needs needs, String body) {
-        List<String> conditions = new ArrayList<>();
-        if (!needs.quantities().isEmpty()) {
-            conditions.add(needs.quantities().stream().map(names::cell).collect(Collectors.joining(",", "COUNT(", ")="))
-                    + needs.quantities().size());
-        }
+    private String guard(Needs needs, Set<Symbol> known, String body) {
+        List<String> counted = needs.quantities().stream()
+                .filter(symbol -> !known.contains(symbol))
+                .map(names::cell)
+                .toList();
         // The grid's AND reads all its parts, so what could fail on a missing value is asked only once all are there.
         String inner = body;
         if (!needs.requirements().isEmpty()) {
@@ -63,7 +74,9 @@ public final class CellPrinter {
             inner = "IF(" + (needs.requirements().size() == 1 ? required : "AND(" + required + ")") + "," + body
                     + ",\"\")";
         }
-        return conditions.isEmpty() ? inner : "IF(" + conditions.get(0) + "," + inner + ",\"\")";
+        return counted.isEmpty()
+                ? inner
+                : "IF(COUNT(" + String.join(",", counted) + ")=" + counted.size() + "," + inner + ",\"\")";
     }
 
     private String from(Expr.From e) {
@@ -130,7 +143,7 @@ public final class CellPrinter {
         } else if (expr instanceof Expr.Call e) {
             return call(e);
         } else if (expr instanceof Expr.Choice e) {
-            return guardedChoice(e);
+            return guardedChoice(e, Set.of());
         } else if (expr instanceof Expr.Text e) {
             return "\"" + e.text().replace("\"", "\"\"") + "\"";
         } else if (expr instanceof Expr.Label e) {

@@ -178,8 +178,7 @@ public final class Recalculation {
      */
     public GraftReport write(Path target) throws IOException, RefusedException {
         StyleGraft styles = StyleGraft.of(book, SheetSet.looks());
-        GraftPlan graft =
-                new GraftPlan().looks(styles).fullCalcOnLoad(true).ownsName(this::isOurs);
+        GraftPlan graft = new GraftPlan().looks(styles).fullCalcOnLoad(true).ownsName(this::isOurs);
         Fingerprints fingerprints = new Fingerprints();
         int nextSheetId = nextSheetId();
         for (SheetSet.Sheet sheet : sheets.sheets(styles.indices(), options.mostTrailRows(), VERSION)) {
@@ -203,7 +202,8 @@ public final class Recalculation {
         // The fingerprints are taken beside the packing; the part that holds them is the last to be written.
         try (fingerprints) {
             fingerprints.begin(options.threads() > 1);
-            graft.state(RunState.NAMESPACE, out -> out.write(fingerprints.state().xml(VERSION)));
+            graft.state(
+                    RunState.NAMESPACE, out -> out.write(fingerprints.state().xml(VERSION)));
             return Graft.write(book, graft, target, cells > LARGE ? 1 : 6, options.threads());
         }
     }
@@ -227,7 +227,9 @@ public final class Recalculation {
         names.add(new LocalName(OurSheets.MARKER, "\"" + sheet.id() + "\""));
         if (sheet.headRows() > 0) {
             String quoted = CellAddress.quoted(sheet.name());
-            names.add(new LocalName("_xlnm.Print_Titles", (sheet.headColumns() == 0
+            names.add(new LocalName(
+                    "_xlnm.Print_Titles",
+                    (sheet.headColumns() == 0
                                     ? ""
                                     : quoted + "!$A:$" + CellAddress.letters(sheet.headColumns() - 1) + ",")
                             + quoted + "!$1:$" + sheet.headRows()));

@@ -34,7 +34,8 @@ final class LinkTemplates {
     }
 
     private static CellFormula made(Key key) {
-        String source = CellAddress.quoted(key.sheet()) + "!$" + CellAddress.letters(key.column()) + "$" + CellPrinter.ROW;
+        String source =
+                CellAddress.quoted(key.sheet()) + "!$" + CellAddress.letters(key.column()) + "$" + CellPrinter.ROW;
         return CellFormula.of(key.formula().replace(LinkFormula.SOURCE_TEXT, source));
     }
 }

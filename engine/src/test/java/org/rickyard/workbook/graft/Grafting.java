@@ -60,8 +60,7 @@ final class Grafting {
                         name.name().equals(TestSheets.MARKER) || name.name().startsWith("Rickyard_"))
                 .state(
                         NAMESPACE,
-                        out -> out.write(
-                                ("<state xmlns=\"" + NAMESPACE + "\"/>").getBytes(StandardCharsets.UTF_8)));
+                        out -> out.write(("<state xmlns=\"" + NAMESPACE + "\"/>").getBytes(StandardCharsets.UTF_8)));
         List<SheetRef> ours = new ArrayList<>();
         book.definedNames().stream()
                 .filter(name -> name.name().equals(TestSheets.MARKER))
