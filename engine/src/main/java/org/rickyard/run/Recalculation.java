@@ -81,6 +81,13 @@ public final class Recalculation {
         return new Recalculation(book, options);
     }
 
+    /** Whether a workbook holds sheets that a run has written, or its client has kept from one. */
+    public static boolean holdsOurSheets(BookPackage book) {
+        return book.definedNames().stream()
+                .anyMatch(name ->
+                        name.name().equals(OurSheets.MARKER) || name.name().equals(OurSheets.KEPT_MARKER));
+    }
+
     /** A sheet of ours that was edited by hand is the client's from now on. */
     private void keepEdited() throws IOException {
         for (Map.Entry<String, SheetRef> entry : Map.copyOf(ours.byId()).entrySet()) {
