@@ -41,6 +41,8 @@ public final class CellPrinter {
             return e.symbol().type() == Symbol.Type.TEXT ? cell : "IF(ISNUMBER(" + cell + ")," + cell + ",\"\")";
         } else if (expr instanceof Expr.From e) {
             return from(e);
+        } else if (expr instanceof Expr.Position e) {
+            return position(e);
         } else if (expr instanceof Expr.Total e) {
             return total(e);
         } else if (expr instanceof Expr.Count e) {
@@ -85,6 +87,12 @@ public final class CellPrinter {
         String body =
                 e.symbol().type() == Symbol.Type.TEXT ? read + "&\"\"" : "IF(ISNUMBER(" + read + ")," + read + ",\"\")";
         return "IF(ISNUMBER(" + position + ")," + body + ",\"\")";
+    }
+
+    /** A key that no row there carries would make MATCH an error, which no guard further on would let by. */
+    private String position(Expr.Position e) {
+        String match = "MATCH(" + names.cell(e.keyHere()) + "," + names.column(e.table(), e.keyThere()) + ",0)";
+        return "IF(ISNUMBER(" + match + ")," + match + ",\"\")";
     }
 
     private String total(Expr.Total e) {
@@ -151,8 +159,6 @@ public final class CellPrinter {
         } else if (expr instanceof Expr.Join e) {
             return bracket(
                     e.parts().stream().map(part -> print(part, SUM)).collect(Collectors.joining("&")), SUM, least);
-        } else if (expr instanceof Expr.Position e) {
-            return "MATCH(" + names.cell(e.keyHere()) + "," + names.column(e.table(), e.keyThere()) + ",0)";
         }
         throw new IllegalArgumentException(expr.getClass().getSimpleName() + " stands only at the top of a formula");
     }

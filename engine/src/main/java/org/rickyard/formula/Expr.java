@@ -119,7 +119,10 @@ public sealed interface Expr {
     /** A value only where a condition holds; elsewhere it is withheld, and {@code otherwise} says why. */
     record Only(Condition when, Expr then, String otherwise) implements Expr {}
 
-    /** A reading of a reference table. */
+    /**
+     * A reading of a reference table. A word key must come from a closed list of words, as word columns do: the grid's
+     * MATCH would read a client's own {@code m*} as a pattern.
+     */
     record Lookup(ReferenceTable table, Expr key, Mode mode) implements Expr {
         /** How a table is read between its keys. */
         public enum Mode {
@@ -168,7 +171,10 @@ public sealed interface Expr {
      */
     record Count(String table, Symbol counted, Symbol keyThere, Symbol keyHere, boolean missing) implements Expr {}
 
-    /** The position of the row of another table whose key is this row's key; 1 is its first data row. */
+    /**
+     * The position of the row of another table whose key is this row's key; 1 is its first data row. Withheld where no
+     * row there carries the key. Stands only at the top of a formula.
+     */
     record Position(String table, Symbol keyThere, Symbol keyHere) implements Expr {}
 
     /** A quantity of the row of another table at a position found before. Stands only at the top of a formula. */
