@@ -15,7 +15,7 @@ final class SheetXml {
             + "<sheetPr><tabColor rgb=\"FF3D5A45\"/><pageSetUpPr fitToPage=\"1\"/></sheetPr>";
     private static final int LINE_HEIGHT = 15;
     private static final int HIGHEST_ROW = 405;
-    private static final int PAGE_WIDTH = 250;
+    private static final int PAGE_WIDTH = 280;
     private static final int LONGEST_TEXT = 32_767;
 
     private static final byte[] CELL = bytes("<c r=\"");
