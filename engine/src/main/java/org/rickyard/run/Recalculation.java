@@ -32,7 +32,6 @@ import org.rickyard.workbook.read.FormulaRefs;
 import org.rickyard.workbook.read.MeaningFingerprint;
 import org.rickyard.workbook.read.SheetCells;
 import org.rickyard.workbook.read.TableParts;
-import org.rickyard.workbook.write.Meaning;
 import org.rickyard.workbook.write.SheetSet;
 
 /**
@@ -194,9 +193,8 @@ public final class Recalculation {
      */
     public GraftReport write(Path target) throws IOException, RefusedException {
         StyleGraft styles = StyleGraft.of(book, SheetSet.looks());
-        RunState next = new RunState();
         GraftPlan graft = new GraftPlan().looks(styles).fullCalcOnLoad(true).ownsName(this::isOurs);
-        long cells = 0;
+        Fingerprints fingerprints = new Fingerprints();
         int nextSheetId = nextSheetId();
         for (SheetSet.Sheet sheet : sheets.sheets(styles.indices(), options.mostTrailRows(), VERSION)) {
             NewSheet part = new NewSheet(sheet.name(), sheet.content(), sheet.notes(), localNames(sheet));
@@ -206,17 +204,23 @@ public final class Recalculation {
             } else {
                 graft.addSheet(part);
             }
-            next.put(sheet.id(), existing != null ? existing.sheetId() : nextSheetId++, fingerprint(sheet));
+            fingerprints.add(sheet, existing != null ? existing.sheetId() : nextSheetId++);
         }
         for (SheetRef kept : ours.kept()) {
             graft.localName(kept, new LocalName(OurSheets.KEPT_MARKER, "TRUE"));
         }
         sheets.totals().forEach(graft::globalName);
-        graft.state(RunState.NAMESPACE, next.xml(VERSION));
+        long cells = 0;
         for (var table : plan.tables()) {
             cells += (long) table.rows() * table.spec().columns().size();
         }
-        return Graft.write(book, graft, target, cells > LARGE ? 1 : 6, options.threads());
+        // The fingerprints are taken beside the packing; the part that holds them is the last to be written.
+        try (fingerprints) {
+            fingerprints.begin(options.threads() > 1);
+            graft.state(
+                    RunState.NAMESPACE, out -> out.write(fingerprints.state().xml(VERSION)));
+            return Graft.write(book, graft, target, cells > LARGE ? 1 : 6, options.threads());
+        }
     }
 
     private int nextSheetId() {
@@ -246,26 +250,5 @@ public final class Recalculation {
                             + quoted + "!$1:$" + sheet.headRows()));
         }
         return names;
-    }
-
-    private String fingerprint(SheetSet.Sheet sheet) throws IOException {
-        MeaningFingerprint fingerprint = new MeaningFingerprint();
-        sheet.content().describe(new Meaning() {
-            @Override
-            public void formula(int row, int column, String formula) {
-                fingerprint.cell(row, column, Grid.Kind.BLANK, 0, "", Grid.Format.GENERAL, formula);
-            }
-
-            @Override
-            public void number(int row, int column, double number) {
-                fingerprint.cell(row, column, Grid.Kind.NUMBER, number, "", Grid.Format.GENERAL, null);
-            }
-
-            @Override
-            public void text(int row, int column, String text) {
-                fingerprint.cell(row, column, Grid.Kind.TEXT, 0, text, Grid.Format.GENERAL, null);
-            }
-        });
-        return fingerprint.hex();
     }
 }

@@ -27,7 +27,7 @@ import org.rickyard.workbook.graft.Note;
 /** Writes one result table as a sheet. */
 final class ResultSheet extends OurSheet {
     private static final int WORDS_HEIGHT = 78;
-    private static final int LABEL_HEIGHT = 32;
+    private static final int LABEL_HEIGHT = 45;
     private static final int MOST_FROZEN_COLUMNS = 3;
     private static final String ASKED = "see Checks";
 
