@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.rickyard.lists.Grid;
+import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.read.FormulaShape;
 import org.rickyard.workbook.read.MeaningFingerprint;
 import org.rickyard.workbook.write.CellFormula;

@@ -20,6 +20,7 @@ import org.rickyard.workbook.graft.GraftPlan;
 import org.rickyard.workbook.graft.GraftReport;
 import org.rickyard.workbook.graft.LocalName;
 import org.rickyard.workbook.graft.NewSheet;
+import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.graft.StyleGraft;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
