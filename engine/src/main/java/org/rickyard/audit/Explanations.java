@@ -62,7 +62,7 @@ final class Explanations {
     private Explanation plain(ResultTable table, Symbol symbol, int row) {
         Values values = table.of(symbol);
         TableColumn column = table.spec().column(symbol).orElseThrow();
-        From from = Results.isDefault(table, column, row) ? From.DEFAULT : From.CALCULATED;
+        From from = DefaultsUsed.in(table, column).test(row) ? From.DEFAULT : From.CALCULATED;
         CellAddress cell = results.places().cell(table.spec(), symbol, row);
         return Explanation.leaf(symbol.name(), cell, present(values, row, table.unit(symbol, row), from));
     }

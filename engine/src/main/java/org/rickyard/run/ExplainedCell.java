@@ -17,6 +17,7 @@ import org.rickyard.lists.Place;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn.Calculated;
+import org.rickyard.workbook.write.CellFormula;
 import org.rickyard.workbook.write.Meaning;
 import org.rickyard.workbook.write.SheetSet;
 
@@ -179,9 +180,9 @@ public final class ExplainedCell {
     /** Keeps the formulas of one row. */
     private record FormulasOfRow(int wanted, Map<Integer, String> formulas) implements Meaning {
         @Override
-        public void formula(int row, int column, String formula) {
+        public void formula(int row, int column, CellFormula formula, int number) {
             if (row == wanted) {
-                formulas.put(column, formula);
+                formulas.put(column, String.join(Integer.toString(number), formula.pieces()));
             }
         }
 
