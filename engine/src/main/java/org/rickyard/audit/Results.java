@@ -93,7 +93,7 @@ public final class Results {
         Map<String, String> about = new LinkedHashMap<>();
         for (TableColumn column : table.spec().columns()) {
             if (column instanceof TableColumn.Name) {
-                String name = table.of(column.symbol()).word(row);
+                String name = table.name(column.symbol(), row);
                 if (!name.isEmpty()) {
                     about.put(column.label(), name);
                 }
@@ -160,8 +160,8 @@ public final class Results {
     }
 
     private static String addend(ResultTable table, int row) {
-        Values fields = table.spec().column(Quantities.FIELD).isPresent() ? table.of(Quantities.FIELD) : null;
-        return fields == null || fields.word(row).isEmpty() ? "" : " of " + fields.word(row);
+        String field = table.spec().column(Quantities.FIELD).isPresent() ? table.name(Quantities.FIELD, row) : "";
+        return field.isEmpty() ? "" : " of " + field;
     }
 
     private Optional<InputUsed> input(ResultTable table, Symbol symbol, int row) {

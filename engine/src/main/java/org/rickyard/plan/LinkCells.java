@@ -104,6 +104,11 @@ public final class LinkCells {
         return exists(row) ? list(row).text(column(row), listRow(row)) : "";
     }
 
+    /** The client's words just as they stand in the cell, spaces and all. */
+    public String typed(int row) {
+        return exists(row) ? list(row).typed(column(row), listRow(row)) : "";
+    }
+
     /** What a product is measured in, where the cell's unit says so. */
     public Optional<String> productUnit(int row) {
         return exists(row) ? list(row).productUnit(column(row), listRow(row)) : Optional.empty();
