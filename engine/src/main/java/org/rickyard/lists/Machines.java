@@ -95,6 +95,14 @@ public final class Machines {
     public static final ColumnSpec BODY_VOLUME = number("Body volume", Quantities.BODY_VOLUME)
             .also("volume, body capacity, cubic capacity, trailer volume, body size, bucket volume, " + "bucket size")
             .help("Volume of the body or bucket.");
+    /** Density of the load. */
+    public static final ColumnSpec LOAD_DENSITY = number("Load density", Quantities.LOAD_DENSITY)
+            .also("density of load, density in trailer, crop density in trailer")
+            .help("Trailers: a cubic metre of crop as it lies in the body.");
+    /** One round. */
+    public static final ColumnSpec ROUND_TIME = number("Round time", Quantities.ROUND_TIME)
+            .also("cycle time, time per round, time per load, minutes per load")
+            .help("Loaders and buckrakes: one load, there and back.");
     /** Mass. */
     public static final ColumnSpec MASS = number("Mass", Quantities.MASS)
             .also("weight, machine weight, machine mass, operating weight, rolling weight, "
@@ -252,6 +260,8 @@ public final class Machines {
                             OUTPUT_BASIS,
                             PAYLOAD,
                             BODY_VOLUME,
+                            LOAD_DENSITY,
+                            ROUND_TIME,
                             MASS,
                             UNLADEN_MASS,
                             POWER,

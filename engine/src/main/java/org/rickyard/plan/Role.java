@@ -25,6 +25,8 @@ public enum Role {
     PRODUCT(Products.LIST),
     /** The line of a tank mix. */
     MIX(Mixes.LIST),
+    /** The tractor that pulls or drives the machine. */
+    TRACTOR(Machines.LIST),
     /** The clamp. */
     CLAMP(Clamps.LIST);
 

@@ -126,6 +126,11 @@ public final class Quantities {
     public static final Symbol PAYLOAD = number("payload", Units.T, Range.above(0, 40), Range.of(1, 18), 1);
     /** Volume a body or bucket holds, level or heaped as the client means it. */
     public static final Symbol BODY_VOLUME = number("body volume", Units.M3, Range.above(0, 100), Range.of(0.3, 60), 0);
+    /** Mass of a cubic metre of crop as it lies in a trailer. */
+    public static final Symbol LOAD_DENSITY =
+            number("load density", Units.KG_PER_M3, Range.above(0, 1150), Range.of(150, 700), 0);
+    /** One round of a loader or buckrake: filling, running, emptying, back. */
+    public static final Symbol ROUND_TIME = number("round time", Units.MIN, Range.above(0, 240), Range.of(0.3, 20), 1);
     /** Mass of the machine in working order. */
     public static final Symbol MASS = number("mass", Units.T, Range.above(0, 80), Range.of(0.05, 30), 1);
     /** Mass of the machine empty. */
