@@ -200,6 +200,11 @@ public final class Machines {
     public static final ColumnSpec CHARGE_UNIT = choice("Charge unit", Quantities.CHARGE_UNIT, Choices.CHARGE_UNIT)
             .also("charge per, charged by, charge basis, unit of charge, charged per")
             .help("h, ha, t or bale.");
+    /** What the charge includes. */
+    public static final ColumnSpec CHARGE_INCLUDES = choice(
+                    "Charge includes", Quantities.CHARGE_INCLUDES, Choices.CHARGE_INCLUDES)
+            .also("includes, included in charge, charge covers")
+            .help("everything, all but fuel, or machine only.");
     /** List price. */
     public static final ColumnSpec LIST_PRICE = number("List price", Quantities.LIST_PRICE)
             .also("new price, retail price, price new, replacement price, list")
@@ -286,6 +291,7 @@ public final class Machines {
                             OWN_OR_HIRED,
                             CHARGE,
                             CHARGE_UNIT,
+                            CHARGE_INCLUDES,
                             LIST_PRICE,
                             PURCHASE_PRICE,
                             TRADE_IN_VALUE,

@@ -58,6 +58,7 @@ final class WorkRateFamily {
                         .with(Keys.HOLDING_KEY, keys(holdings, firstFields)),
                 "no jobs are listed, so hours are not added up");
         GangFamily.build(plan, gangs, tasks);
+        CostFamily.build(plan, new WorkRows(plan, lines, gangs), holdings);
     }
 
     /** Fields with a perimeter, for only they have a shape index. */

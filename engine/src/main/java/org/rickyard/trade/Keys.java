@@ -35,6 +35,11 @@ public final class Keys {
     /** The number of one kind of machine at one stage of a gang. */
     public static final Symbol MEMBER_KEY = key("member key");
 
+    /** A tractor's number in the machine list; 0 where none pulls. */
+    public static final Symbol TRACTOR_KEY = key("tractor key");
+    /** The number of one machine's work on one field. */
+    public static final Symbol WORK_KEY = key("work key");
+
     private static Symbol key(String name) {
         return Symbol.number(name, Units.ONE).decimals(0);
     }

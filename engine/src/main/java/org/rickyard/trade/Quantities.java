@@ -170,6 +170,8 @@ public final class Quantities {
             number("charge per bale", Units.MONEY_UNIT, Range.NOT_NEGATIVE, Range.ANY, 2);
     /** What a charge is counted by: h, ha, ac, t or bale. */
     public static final Symbol CHARGE_UNIT = Symbol.text("charge unit");
+    /** What a contractor's charge includes: everything, all but fuel, or the machine only. */
+    public static final Symbol CHARGE_INCLUDES = Symbol.text("charge includes");
     /** New price in the maker's list. */
     public static final Symbol LIST_PRICE = number("list price", Units.MONEY_UNIT, Range.POSITIVE, Range.ANY, 0);
     /** What was paid. */

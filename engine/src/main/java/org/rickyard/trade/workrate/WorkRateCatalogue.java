@@ -40,6 +40,8 @@ public final class WorkRateCatalogue {
         List<Formula> all = new ArrayList<>(RATES);
         all.addAll(Carting.formulas());
         all.addAll(GangRates.formulas());
+        all.addAll(PowerNeeded.formulas());
+        all.addAll(FuelAndLabour.formulas());
         return List.copyOf(all);
     }
 
@@ -52,7 +54,8 @@ public final class WorkRateCatalogue {
             CartingSimulation.SEED,
             CartingSimulation.LOADS,
             RoadLaw.TRAILER_MASS,
-            RoadLaw.TRAILER_SPEED);
+            RoadLaw.TRAILER_SPEED,
+            FuelAndLabour.LIGHT_LOAD);
 
     /** Tables that are read outside formulas. */
     public static final List<ReferenceTable> TABLES = List.of(Suitability.CROPS);
