@@ -24,6 +24,13 @@ public final class Inputs {
         return inputs.symbols;
     }
 
+    /** The tables that a condition reads. */
+    public static Set<ReferenceTable> tablesOf(Condition condition) {
+        Inputs inputs = new Inputs();
+        inputs.condition(condition);
+        return inputs.tables;
+    }
+
     /** The constants that a condition reads. */
     public static Set<Constant> constantsOf(Condition condition) {
         Inputs inputs = new Inputs();

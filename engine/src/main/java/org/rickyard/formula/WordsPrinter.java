@@ -103,6 +103,8 @@ public class WordsPrinter {
             return "least given of " + each(e.symbols());
         } else if (expr instanceof Expr.LabelOfLeast e) {
             return "which is least given of " + each(e.symbols());
+        } else if (expr instanceof Expr.Label e) {
+            return e.symbol().name();
         } else if (expr instanceof Expr.Join e) {
             return e.parts().stream().map(part -> print(part, SUM)).collect(Collectors.joining(" and "));
         } else if (expr instanceof Expr.Total e) {

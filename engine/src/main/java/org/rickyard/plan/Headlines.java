@@ -3,7 +3,6 @@ package org.rickyard.plan;
 import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Formula;
-import org.rickyard.formula.Values;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Digging;
@@ -56,7 +55,7 @@ public final class Headlines {
 
     private static void add(List<Headline> headlines, ResultTable table, List<Formula> formulas) {
         for (int row = 0; row < table.rows() && row < MOST_ROWS_OF_A_TABLE; row++) {
-            String holding = table.of(Quantities.HOLDING).word(row);
+            String holding = table.name(Quantities.HOLDING, row);
             for (Formula formula : formulas) {
                 headlines.add(new Headline(table, formula, row, holding, about(table, row)));
             }
@@ -67,9 +66,9 @@ public final class Headlines {
         List<String> words = new ArrayList<>();
         for (TableColumn column : table.spec().columns()) {
             if (column instanceof TableColumn.Name && !column.symbol().equals(Quantities.HOLDING)) {
-                Values values = table.of(column.symbol());
-                if (!values.word(row).isEmpty()) {
-                    words.add(values.word(row));
+                String name = table.name(column.symbol(), row);
+                if (!name.isEmpty()) {
+                    words.add(name);
                 }
             }
         }

@@ -113,9 +113,14 @@ public final class ResultTable implements RowValues {
         links.put(name.symbol(), cells);
         Values result = Values.ofWords(rows());
         for (int row = 0; row < rows(); row++) {
-            result.set(row, cells.text(row));
+            result.set(row, cells.typed(row));
         }
         return result;
+    }
+
+    /** A name as people say it: without outer spaces, and an operation by its usual word. */
+    public String name(Symbol symbol, int row) {
+        return links.get(symbol).text(row);
     }
 
     private Values words(TableColumn.Word word) {

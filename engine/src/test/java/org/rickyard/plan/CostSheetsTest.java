@@ -2,21 +2,21 @@ package org.rickyard.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.rickyard.testing.FarmBook.row;
+import static org.rickyard.testing.SeasonBook.row;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.rickyard.testing.FarmBook;
+import org.rickyard.testing.SeasonBook;
 
 /** Fuel, labour and money from typed prices to the grid. Figures: derived arithmetic. */
 @Tag("derived")
 class CostSheetsTest {
 
-    private static FarmBook farm(Object basis, Object charge, Object[]... prices) {
+    private static SeasonBook farm(Object basis, Object charge, Object[]... prices) {
         Object[][] assumptions = new Object[prices.length + 1][];
         assumptions[0] = row("Item", "Value", "Unit");
         System.arraycopy(prices, 0, assumptions, 1, prices.length);
-        return new FarmBook()
+        return new SeasonBook()
                 .sheet(
                         "Fields",
                         row("Holding", "Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis"),
@@ -98,7 +98,7 @@ class CostSheetsTest {
 
     @Test
     void everyLineOfACostIsThere() {
-        FarmBook.Worked worked = farm("PTO", 60, PRICES).run();
+        SeasonBook.Worked worked = farm("PTO", 60, PRICES).run();
         // 3 m disc mower: 15 of 75 kW is 20 %: (0.22 × 0.2 + 0.096) × 75 = 10.5 L/h for 5 h.
         assertThat(worked.number("machine-hours-on-field", "Mower")).isCloseTo(5, within(1e-9));
         assertThat(worked.number("fuel", "Mower")).isCloseTo(10.5, within(1e-9));
@@ -123,7 +123,7 @@ class CostSheetsTest {
 
     @Test
     void aChargeBelowRunningCostHasNoBreakEvenAndSaysSo() {
-        FarmBook.Worked worked = farm("PTO", 2, PRICES).run();
+        SeasonBook.Worked worked = farm("PTO", 2, PRICES).run();
         assertThat(worked.result("break-even-area", "Mower").given()).isFalse();
         assertThat(worked.result("break-even-area", "Mower").reason()).contains("hiring is cheaper at any area");
         assertThat(worked.word("own-or-hire", "Mower")).isEqualTo("no break-even: hiring costs less at any area");
@@ -132,7 +132,7 @@ class CostSheetsTest {
 
     @Test
     void whatNeedsAPriceThatIsMissingIsWithheldAndNothingElse() {
-        FarmBook.Worked worked = farm("PTO", 60, row("Wage", 15, "£/h")).run();
+        SeasonBook.Worked worked = farm("PTO", 60, row("Wage", 15, "£/h")).run();
         assertThat(worked.result("fuel-cost", "Mower").given()).isFalse();
         assertThat(worked.result("fuel-cost", "Mower").reason()).contains("fuel price");
         assertThat(worked.result("interest", "Mower").given()).isFalse();
@@ -143,14 +143,14 @@ class CostSheetsTest {
 
     @Test
     void powerWithoutBasisIsAskedFor() {
-        FarmBook.Worked worked = farm(null, 60, PRICES).run();
+        SeasonBook.Worked worked = farm(null, 60, PRICES).run();
         assertThat(worked.result("fuel", "Mower").given()).isFalse();
         assertThat(worked.result("fuel", "Mower").reason()).contains("Power basis");
     }
 
     @Test
     void aRateWithoutUnitIsAskedFor() {
-        FarmBook.Worked worked =
+        SeasonBook.Worked worked =
                 farm("PTO", 60, row("Interest rate", 0.06, null)).run();
         assertThat(worked.messages()).anyMatch(m -> m.contains("in per cent or a fraction"));
         assertThat(worked.result("interest", "Mower").given()).isFalse();

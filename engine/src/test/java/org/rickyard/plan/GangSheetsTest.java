@@ -2,18 +2,18 @@ package org.rickyard.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.rickyard.testing.FarmBook.row;
+import static org.rickyard.testing.SeasonBook.row;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.rickyard.testing.FarmBook;
+import org.rickyard.testing.SeasonBook;
 
 /** Gangs from the client's words to the grid. Figures: derived arithmetic of a forager of 40 t/h in 20 t/ha. */
 @Tag("derived")
 class GangSheetsTest {
 
-    private static FarmBook farm(int trailers, Object distance) {
-        return new FarmBook()
+    private static SeasonBook farm(int trailers, Object distance) {
+        return new SeasonBook()
                 .sheet(
                         "Fields",
                         row(
@@ -80,7 +80,7 @@ class GangSheetsTest {
 
     @Test
     void twoTrailersHoldTheGangUp() {
-        FarmBook.Worked worked = farm(2, 2).run();
+        SeasonBook.Worked worked = farm(2, 2).run();
         assertThat(worked.number("cycle-time", "Long Acre")).isCloseTo(30.3, within(1e-9));
         assertThat(worked.number("trailers-needed", "Long Acre")).isEqualTo(3);
         assertThat(worked.number("carting-rate", "Long Acre")).isCloseTo(31.683, within(1e-3));
@@ -94,7 +94,7 @@ class GangSheetsTest {
 
     @Test
     void withThreeTrailersTheRollerHoldsItUp() {
-        FarmBook.Worked worked = farm(3, 2).run();
+        SeasonBook.Worked worked = farm(3, 2).run();
         assertThat(worked.number("gang-rate", "Long Acre")).isCloseTo(1.75, within(1e-9));
         assertThat(worked.word("bottleneck", "Long Acre")).isEqualTo("rolling");
         assertThat(worked.number("gang-hours", "Long Acre")).isCloseTo(4, within(1e-9));
@@ -107,7 +107,7 @@ class GangSheetsTest {
 
     @Test
     void withoutDistanceTheGangIsWithheldAndSaysWhy() {
-        FarmBook.Worked worked = farm(2, null).run();
+        SeasonBook.Worked worked = farm(2, null).run();
         assertThat(worked.result("gang-rate", "Long Acre").given()).isFalse();
         assertThat(worked.result("cycle-time", "Long Acre").reason()).contains("distance to clamp missing");
         assertThat(worked.number("work-rate", "Long Acre", "Forager")).isCloseTo(2.0, within(1e-9));
@@ -116,7 +116,7 @@ class GangSheetsTest {
 
     @Test
     void anImpossibleShapeIsAStop() {
-        FarmBook.Worked worked = farm(2, 2).run();
+        SeasonBook.Worked worked = farm(2, 2).run();
         assertThat(worked.result("shape-index", "Corner").given()).isFalse();
         assertThat(worked.messages()).anyMatch(m -> m.contains("area and perimeter cannot belong to one field"));
         assertThat(worked.number("shape-index", "Long Acre")).isCloseTo(70000 / 1100.0 / 1100, within(1e-9));
