@@ -177,6 +177,26 @@ public sealed interface Expr {
      */
     record Position(String table, Symbol keyThere, Symbol keyHere) implements Expr {}
 
+    /** The least of those quantities of the row that have a value; withheld if none has. */
+    record LeastGiven(List<Symbol> symbols) implements Expr {
+        /** Refuses quantities in different units, which could not be told apart in a cell. */
+        public LeastGiven {
+            symbols = UnitChecker.alike(symbols);
+        }
+    }
+
+    /** The label of the least of those quantities of the row that have a value; of equals the first named. */
+    record LabelOfLeast(List<Symbol> symbols, List<String> labels) implements Expr {
+        /** Refuses quantities in different units, and labels that do not match. */
+        public LabelOfLeast {
+            symbols = UnitChecker.alike(symbols);
+            labels = List.copyOf(labels);
+            if (labels.size() != symbols.size()) {
+                throw new IllegalArgumentException("each quantity needs its label");
+            }
+        }
+    }
+
     /** A quantity of the row of another table at a position found before. Stands only at the top of a formula. */
     record From(String table, Symbol symbol, Symbol position) implements Expr {}
 

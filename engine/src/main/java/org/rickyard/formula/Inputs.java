@@ -98,6 +98,10 @@ public final class Inputs {
             expr(e.key());
         } else if (expr instanceof Expr.Join e) {
             e.parts().forEach(this::expr);
+        } else if (expr instanceof Expr.LeastGiven e) {
+            symbols.addAll(e.symbols());
+        } else if (expr instanceof Expr.LabelOfLeast e) {
+            symbols.addAll(e.symbols());
         } else if (expr instanceof Expr.Total e) {
             others.add(e.table());
             symbols.add(e.keyHere());

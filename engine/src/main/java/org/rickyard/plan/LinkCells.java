@@ -60,7 +60,10 @@ public final class LinkCells {
     /** A cell whose unit measures another quantity is another column's cell: t/h is no m3/h. */
     private boolean fits(int i, int row) {
         ColumnSpec column = places.get(i).column();
-        if (column.type() != ColumnSpec.Type.NUMBER && column.type() != ColumnSpec.Type.DOSE) {
+        boolean measured = column.type() == ColumnSpec.Type.NUMBER
+                || column.type() == ColumnSpec.Type.DOSE
+                || column.type() == ColumnSpec.Type.TEXT_OR_NUMBER;
+        if (!measured) {
             return true;
         }
         return lists[i].unit(column, listRows[i][row])

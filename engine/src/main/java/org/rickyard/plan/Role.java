@@ -1,5 +1,6 @@
 package org.rickyard.plan;
 
+import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
@@ -25,6 +26,16 @@ public enum Role {
     PRODUCT(Products.LIST),
     /** The line of a tank mix. */
     MIX(Mixes.LIST),
+    /** The tractor that pulls or drives the machine. */
+    TRACTOR(Machines.LIST),
+    /** The price of labour. */
+    WAGE(Assumptions.LIST),
+    /** The price of fuel. */
+    FUEL_PRICE(Assumptions.LIST),
+    /** The rate of interest. */
+    INTEREST(Assumptions.LIST),
+    /** The rate of insurance and housing. */
+    INSURANCE(Assumptions.LIST),
     /** The clamp. */
     CLAMP(Clamps.LIST);
 

@@ -126,6 +126,11 @@ public final class Quantities {
     public static final Symbol PAYLOAD = number("payload", Units.T, Range.above(0, 40), Range.of(1, 18), 1);
     /** Volume a body or bucket holds, level or heaped as the client means it. */
     public static final Symbol BODY_VOLUME = number("body volume", Units.M3, Range.above(0, 100), Range.of(0.3, 60), 0);
+    /** Mass of a cubic metre of crop as it lies in a trailer. */
+    public static final Symbol LOAD_DENSITY =
+            number("load density", Units.KG_PER_M3, Range.above(0, 1150), Range.of(150, 700), 0);
+    /** One round of a loader or buckrake: filling, running, emptying, back. */
+    public static final Symbol ROUND_TIME = number("round time", Units.MIN, Range.above(0, 240), Range.of(0.3, 20), 1);
     /** Mass of the machine in working order. */
     public static final Symbol MASS = number("mass", Units.T, Range.above(0, 80), Range.of(0.05, 30), 1);
     /** Mass of the machine empty. */
@@ -165,6 +170,8 @@ public final class Quantities {
             number("charge per bale", Units.MONEY_UNIT, Range.NOT_NEGATIVE, Range.ANY, 2);
     /** What a charge is counted by: h, ha, ac, t or bale. */
     public static final Symbol CHARGE_UNIT = Symbol.text("charge unit");
+    /** What a contractor's charge includes: everything, all but fuel, or the machine only. */
+    public static final Symbol CHARGE_INCLUDES = Symbol.text("charge includes");
     /** New price in the maker's list. */
     public static final Symbol LIST_PRICE = number("list price", Units.MONEY_UNIT, Range.POSITIVE, Range.ANY, 0);
     /** What was paid. */
