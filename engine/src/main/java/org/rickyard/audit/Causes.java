@@ -65,7 +65,12 @@ public final class Causes {
             Values position = table.of(e.position());
             if (position.has(row)) {
                 symbol(table.other(e.table()), e.symbol(), (int) position.number(row) - 1);
+            } else {
+                symbol(table, e.position(), row);
             }
+        } else if (expr instanceof Expr.Position e) {
+            String sheet = table.other(e.table()).spec().sheet();
+            found.add(new Cause("no row of '" + sheet + "' belongs to this row", Optional.empty()));
         } else if (!(expr instanceof Expr.Count)) {
             plain(table, expr, row);
         }

@@ -99,6 +99,13 @@ public final class Evaluator {
                 out[0] = column.number(there);
                 return column.has(there);
             };
+        } else if (expr instanceof Expr.Position e) {
+            Groups groups = Groups.of(values.of(e.table(), e.keyThere()), null);
+            Values keys = values.of(e.keyHere());
+            return (row, out) -> {
+                out[0] = keys.has(row) ? groups.first((int) keys.number(row)) : Double.NaN;
+                return !Double.isNaN(out[0]);
+            };
         } else if (expr instanceof Expr.Total e) {
             return total(e);
         } else if (expr instanceof Expr.Count e) {
@@ -195,10 +202,6 @@ public final class Evaluator {
             return row -> -a.at(row);
         } else if (expr instanceof Expr.Call e) {
             return call(e);
-        } else if (expr instanceof Expr.Position e) {
-            Groups groups = Groups.of(values.of(e.table(), e.keyThere()), null);
-            Values keys = values.of(e.keyHere());
-            return row -> groups.first((int) keys.number(row));
         }
         throw new IllegalArgumentException(expr.getClass().getSimpleName() + " gives no number here");
     }
@@ -266,6 +269,8 @@ public final class Evaluator {
             Values column = values.of(e.symbol());
             return column::word;
         } else if (expr instanceof Expr.Text e) {
+            return row -> e.text();
+        } else if (expr instanceof Expr.Label e) {
             return row -> e.text();
         } else if (expr instanceof Expr.Join e) {
             WordAt[] parts = e.parts().stream().map(this::word).toArray(WordAt[]::new);

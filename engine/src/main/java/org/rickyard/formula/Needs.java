@@ -101,10 +101,9 @@ final class Needs {
                             + e.table().name() + "'");
         } else if (expr instanceof Expr.Join e) {
             e.parts().forEach(this::read);
-        } else if (expr instanceof Expr.Position e) {
-            quantities.add(e.keyHere());
         } else if (expr instanceof Expr.Choice
                 || expr instanceof Expr.GivenElse
+                || expr instanceof Expr.Position
                 || expr instanceof Expr.From
                 || expr instanceof Expr.Total
                 || expr instanceof Expr.Count) {

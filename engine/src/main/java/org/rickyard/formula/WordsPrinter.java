@@ -99,6 +99,8 @@ public class WordsPrinter {
             return lookup(e);
         } else if (expr instanceof Expr.Text e) {
             return "\"" + e.text() + "\"";
+        } else if (expr instanceof Expr.Label e) {
+            return e.symbol().name();
         } else if (expr instanceof Expr.Join e) {
             return e.parts().stream().map(part -> print(part, SUM)).collect(Collectors.joining(" and "));
         } else if (expr instanceof Expr.Total e) {

@@ -53,7 +53,7 @@ public final class Clamps {
             .help("0, 1 or 2.");
     /** Slope of a ramp. */
     public static final ColumnSpec RAMP_RUN = number("Ramp run", Quantities.RAMP_RUN)
-            .also("ramp slope, ramp, run of ramp, end slope")
+            .also("ramp slope, run of ramp, end slope")
             .help("Metres along for each metre up.");
     /** Crown. */
     public static final ColumnSpec CROWN = number("Crown", Quantities.CROWN)

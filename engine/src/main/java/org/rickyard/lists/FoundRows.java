@@ -19,7 +19,7 @@ final class FoundRows implements ListRows {
         final byte[] state;
         /** Which of several headers a cell is taken from; null if there is only ever one. */
         byte[] pick;
-        /** One more than the index into {@link #units}, per row, 0 where there is none; null if no unit differs from row to row. */
+        /** One more than the index into {@link #units}, 0 for none; null if no unit differs from row to row. */
         short[] unit;
 
         RowUnits.At[] units = new RowUnits.At[0];
@@ -37,7 +37,7 @@ final class FoundRows implements ListRows {
 
         short unitIndex(RowUnits.At at) {
             for (int i = 0; i < units.length; i++) {
-                if (units[i].equals(at)) {
+                if (units[i] == at) {
                     return (short) (i + 1);
                 }
             }

@@ -140,7 +140,7 @@ public final class Machines {
             .help("Left in tank, pump and lines when spraying ends.");
     /** Nozzles. */
     public static final ColumnSpec NOZZLES = number("Number of nozzles", Quantities.NOZZLES)
-            .also("nozzles, no of nozzles, nozzle count, nozzle number, jets, number of jets, tips")
+            .also("no of nozzles, nozzle count, nozzle number, jets, number of jets, tips")
             .help("All nozzles that spray.");
     /** Nozzle spacing. */
     public static final ColumnSpec NOZZLE_SPACING = number("Nozzle spacing", Quantities.NOZZLE_SPACING)
@@ -148,7 +148,7 @@ public final class Machines {
             .help("Along the boom.");
     /** Nozzle size. */
     public static final ColumnSpec NOZZLE_SIZE = special("Nozzle size", ColumnSpec.Type.NOZZLE, Quantities.NOZZLE_SIZE)
-            .also("nozzle, jet size, tip size, nozzle type, ISO size, nozzle code")
+            .also("jet size, tip size, nozzle type, ISO size, nozzle code")
             .help("04, ISO 04, 11004, F110/1.6/3.0; not the colour alone.");
     /** Lowest pressure. */
     public static final ColumnSpec LOWEST_PRESSURE = number("Lowest pressure", Quantities.LOWEST_PRESSURE)
@@ -290,6 +290,7 @@ public final class Machines {
             .unitColumn(CHARGE_UNIT, CHARGE)
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
             .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
+            .unclear(List.of("nozzle"), NOZZLES, NOZZLE_SIZE)
             .unclear(List.of("pressure"), LOWEST_PRESSURE, HIGHEST_PRESSURE)
             .unclear(List.of("road speed"), ROAD_SPEED_LADEN, ROAD_SPEED_EMPTY)
             .unclear(List.of("capacity"), PAYLOAD, BODY_VOLUME, TANK, OUTPUT)

@@ -30,7 +30,13 @@ public sealed interface TableColumn {
      *
      * @param optional whether a blank is no fault, so that blank and unusable must be told apart
      */
-    record Link(Symbol symbol, List<Candidate> places, boolean optional) implements TableColumn {}
+    record Link(Symbol symbol, List<Candidate> places, boolean optional) implements TableColumn {
+        /** An optional one says that it is what was typed, since what is reckoned with may be a default beside it. */
+        @Override
+        public String label() {
+            return TableColumn.super.label() + (optional ? ", typed" : "");
+        }
+    }
 
     /** A formula's value; a result has its line in the trail, a step stands only beside it. */
     record Calculated(Formula formula, boolean result) implements TableColumn {

@@ -112,10 +112,14 @@ public final class ClampShape {
             choice(Condition.is(CLAMP_KIND, WALLED), given(BATTER, constant(WALL_BATTER)), value(BATTER)),
             Source.commonPractice("typed; walls without a typed batter are reckoned upright"),
             "horizontal per vertical, each side",
-            List.of(WorkedExample.from(Source.derived("the typed batter stands before the default"))
-                    .with(CLAMP_KIND, WALLED)
-                    .with(BATTER, 0.1)
-                    .gives(0.1, Units.ONE, 2)));
+            List.of(
+                    WorkedExample.from(Source.derived("the typed batter stands before the default"))
+                            .with(CLAMP_KIND, WALLED)
+                            .with(BATTER, 0.1)
+                            .gives(0.1, Units.ONE, 2),
+                    WorkedExample.from(Source.derived("walls without a typed batter stand upright"))
+                            .with(CLAMP_KIND, WALLED)
+                            .gives(0, Units.ONE, 2)));
 
     /** Ramped ends: typed, otherwise none. */
     public static final Formula RAMPED_ENDS = new Formula(
@@ -169,12 +173,19 @@ public final class ClampShape {
                     value(CLAMP_LENGTH).over(number(2).times(BATTER_USED))),
             GEOMETRY,
             "sides and ends of one slope; a heap ends in a ridge where they meet",
-            List.of(WorkedExample.from(Source.derived("10 m wide, sides 3 for 1: they meet at 1.667 m"))
-                    .with(HEIGHT, 3)
-                    .with(FLOOR_WIDTH, 10)
-                    .with(CLAMP_LENGTH, 40)
-                    .with(BATTER_USED, 3)
-                    .gives(1.667, Units.M, 3)));
+            List.of(
+                    WorkedExample.from(Source.derived("10 m wide, sides 3 for 1: they meet at 1.667 m"))
+                            .with(HEIGHT, 3)
+                            .with(FLOOR_WIDTH, 10)
+                            .with(CLAMP_LENGTH, 40)
+                            .with(BATTER_USED, 3)
+                            .gives(1.667, Units.M, 3),
+                    WorkedExample.from(Source.derived("the same heap, named the other way round"))
+                            .with(HEIGHT, 3)
+                            .with(FLOOR_WIDTH, 40)
+                            .with(CLAMP_LENGTH, 10)
+                            .with(BATTER_USED, 3)
+                            .gives(1.667, Units.M, 3)));
 
     /** {@code top-width}: between the sides at the silage's own height, by kind. */
     public static final Formula TOP_WIDTH = new Formula(
@@ -269,7 +280,15 @@ public final class ClampShape {
                             .with(FLOOR_WIDTH, 12)
                             .with(HEAP_HEIGHT, 2)
                             .with(BATTER_USED, 3)
-                            .gives(96, Units.M3, 6)));
+                            .gives(96, Units.M3, 6),
+                    WorkedExample.from(Source.derived("the same cut off at half its height is a truncated pyramid,"
+                                    + " height × (floor + top + √(floor × top)) ÷ 3 = (144 + 36 + 72) ÷ 3"))
+                            .with(CLAMP_KIND, HEAP)
+                            .with(CLAMP_LENGTH, 12)
+                            .with(FLOOR_WIDTH, 12)
+                            .with(HEAP_HEIGHT, 1)
+                            .with(BATTER_USED, 3)
+                            .gives(84, Units.M3, 6)));
 
     /** A clamp between walls: full section over the length without ramps, and the ramps' own wedges. */
     private static Expr walled() {

@@ -65,7 +65,7 @@ final class ChecksSheet {
         }
         page.line();
         page.line().text(Looks.HEADING, "Findings, stops first");
-        head(page, "Where", "How grave", "What was found and what to do");
+        head(page, "Where", "How grave", "", "", "", "What was found and what to do");
         if (findings.isEmpty()) {
             page.line().text(Looks.TEXT, "Nothing to report.");
         }
@@ -79,7 +79,10 @@ final class ChecksSheet {
             line.text(
                             finding.severity() == Finding.Severity.NOTE ? Looks.TEXT : Looks.CAUTION,
                             finding.severity().toString())
-                    .text(Looks.TEXT, finding.message());
+                    .skip()
+                    .skip()
+                    .skip()
+                    .text(Looks.TEXT_WRAPPED, finding.message());
         }
         page.line();
         page.line().text(Looks.HEADING, "Cautions that hold for whole sheets");
@@ -89,7 +92,10 @@ final class ChecksSheet {
                     page.line()
                             .text(Looks.TEXT, places.sheet(table.spec()))
                             .text(Looks.CAUTION, "CAUTION")
-                            .text(Looks.CAUTION, caution);
+                            .skip()
+                            .skip()
+                            .skip()
+                            .text(Looks.CAUTION_WRAPPED, caution);
                 }
             }
         }
@@ -99,7 +105,11 @@ final class ChecksSheet {
     private static void head(PlainSheet page, String... labels) {
         PlainSheet.Line line = page.line();
         for (String label : labels) {
-            line.text(Looks.LABEL, label);
+            if (label.isEmpty()) {
+                line.skip();
+            } else {
+                line.text(Looks.LABEL, label);
+            }
         }
     }
 }

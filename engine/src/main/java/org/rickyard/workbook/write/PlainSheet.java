@@ -97,13 +97,21 @@ final class PlainSheet extends OurSheet {
             if (line.height > 0) {
                 sheet.row(row, line.height);
             } else {
-                sheet.row(row);
+                sheet.row(row, sheet.heightFor(wrapped(line)));
             }
             for (int column = 0; column < line.cells.size(); column++) {
                 put(sheet, column, line.cells.get(column));
             }
         }
         sheet.end(false);
+    }
+
+    private static List<String> wrapped(Line line) {
+        List<String> texts = new ArrayList<>();
+        for (Cell cell : line.cells) {
+            texts.add(cell instanceof TextCell text && text.look().wrap() ? text.text() : "");
+        }
+        return texts;
     }
 
     private void put(SheetXml sheet, int column, Cell cell) throws IOException {

@@ -27,7 +27,7 @@ import org.rickyard.workbook.graft.Note;
 /** Writes one result table as a sheet. */
 final class ResultSheet extends OurSheet {
     private static final int WORDS_HEIGHT = 78;
-    private static final int LABEL_HEIGHT = 32;
+    private static final int LABEL_HEIGHT = 45;
     private static final int MOST_FROZEN_COLUMNS = 3;
     private static final String ASKED = "see Checks";
 
@@ -87,17 +87,18 @@ final class ResultSheet extends OurSheet {
         for (TableColumn column : spec.columns()) {
             widths.add(
                     column instanceof TableColumn.Sentence
-                            ? 48
+                            ? 34
                             : column instanceof TableColumn.Name || column instanceof TableColumn.Word
-                                    ? 16
+                                    ? 14
                                     : column instanceof TableColumn.Key || column instanceof TableColumn.Joined
-                                            ? 9
-                                            : 13);
+                                            ? 8
+                                            : 11);
         }
         return widths;
     }
 
-    private int frozenColumns() {
+    /** The columns of names that stay in sight. */
+    int frozenColumns() {
         int names = 0;
         while (names < spec.columns().size() && spec.columns().get(names) instanceof TableColumn.Name) {
             names++;

@@ -40,8 +40,9 @@ public final class SheetSet {
      * @param id stable for ever
      * @param name its name in this workbook
      * @param headRows rows repeated on every printed page, 0 for none
+     * @param headColumns columns repeated on every printed page, 0 for none
      */
-    public record Sheet(String id, String name, OurSheet content, List<Note> notes, int headRows) {}
+    public record Sheet(String id, String name, OurSheet content, List<Note> notes, int headRows, int headColumns) {}
 
     private final WorkPlan plan;
     private final Map<String, String> names;
@@ -105,25 +106,31 @@ public final class SheetSet {
             switch (id) {
                 case SUMMARY ->
                     sheets.add(new Sheet(
-                            id, name, SummarySheet.build(looks, plan, places, findings, check, verdict), List.of(), 2));
+                            id,
+                            name,
+                            SummarySheet.build(looks, plan, places, findings, check, verdict),
+                            List.of(),
+                            2,
+                            0));
                 case BASIS ->
-                    sheets.add(new Sheet(id, name, basis.build(looks, plan.constantsInForce()), List.of(), 1));
+                    sheets.add(new Sheet(id, name, basis.build(looks, plan.constantsInForce()), List.of(), 1, 0));
                 case TRAIL ->
                     sheets.add(new Sheet(
                             id,
                             name,
                             new TrailSheet(plan, results, places, looks, check, verdict, mostTrailRows),
                             List.of(),
-                            3));
+                            3,
+                            0));
                 case CHECKS ->
-                    sheets.add(new Sheet(id, name, checks.build(looks, plan, places, findings), List.of(), 2));
+                    sheets.add(new Sheet(id, name, checks.build(looks, plan, places, findings), List.of(), 2, 0));
                 case ABOUT ->
-                    sheets.add(new Sheet(id, name, AboutSheet.build(looks, plan, places, version), List.of(), 0));
+                    sheets.add(new Sheet(id, name, AboutSheet.build(looks, plan, places, version), List.of(), 0, 0));
                 default -> {
                     ResultTable table = plan.table(id);
                     ResultSheet sheet =
                             new ResultSheet(table, new GridNames(table, places, basis), looks, check, verdict);
-                    sheets.add(new Sheet(id, name, sheet, sheet.notes(), SheetPlaces.FIRST_ROW));
+                    sheets.add(new Sheet(id, name, sheet, sheet.notes(), SheetPlaces.FIRST_ROW, sheet.frozenColumns()));
                 }
             }
         }

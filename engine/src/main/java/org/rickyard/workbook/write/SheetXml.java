@@ -13,6 +13,9 @@ final class SheetXml {
             + "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\""
             + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\">"
             + "<sheetPr><tabColor rgb=\"FF3D5A45\"/><pageSetUpPr fitToPage=\"1\"/></sheetPr>";
+    private static final int LINE_HEIGHT = 15;
+    private static final int HIGHEST_ROW = 405;
+    private static final int PAGE_WIDTH = 280;
     private static final int LONGEST_TEXT = 32_767;
 
     private static final byte[] CELL = bytes("<c r=\"");
@@ -33,19 +36,15 @@ final class SheetXml {
     private final Meaning meaning;
     private final byte[][] letters = new byte[400][];
     private final LinkTemplates links = new LinkTemplates();
+    private List<Integer> widths = List.of();
     private int row = -1;
 
-    /** Writes the part. */
-    SheetXml(OutputStream stream) {
-        this(stream, null);
-    }
-
-    /** Writes nothing, and says what each cell means. */
-    SheetXml(Meaning meaning) {
-        this(OutputStream.nullOutputStream(), meaning);
-    }
-
-    private SheetXml(OutputStream stream, Meaning meaning) {
+    /**
+     * A writer of one part.
+     *
+     * @param meaning told what each cell means, or null
+     */
+    SheetXml(OutputStream stream, Meaning meaning) {
         this.out = new ByteText(stream);
         this.meaning = meaning;
     }
@@ -56,6 +55,7 @@ final class SheetXml {
 
     /** Begins the part: widths of the columns, and what stays in sight when the rest is scrolled. */
     void begin(List<Integer> widths, int frozenRows, int frozenColumns) throws IOException {
+        this.widths = List.copyOf(widths);
         out.put(HEAD);
         out.put("<sheetViews><sheetView workbookViewId=\"0\" showGridLines=\"0\">");
         if (frozenRows > 0 || frozenColumns > 0) {
@@ -87,6 +87,30 @@ final class SheetXml {
         out.put(ROW).put(index + 1).put("\" ht=\"" + height + "\" customHeight=\"1\">");
     }
 
+    /**
+     * The height that texts need when each is broken into lines in its own column; programs that open the file do not
+     * all work it out for themselves.
+     *
+     * @param texts by column; null or empty where there is none
+     */
+    int heightFor(List<String> texts) {
+        int most = 1;
+        for (int i = 0; i < texts.size() && i < widths.size(); i++) {
+            String text = texts.get(i);
+            if (text != null && !text.isEmpty()) {
+                int room = Math.max(4, widths.get(i) - 2);
+                most = Math.max(most, (text.length() + room - 1) / room);
+            }
+        }
+        return Math.min(HIGHEST_ROW, most * LINE_HEIGHT);
+    }
+
+    /** A sheet too wide for one page in readable letters is fitted to two or more, with its names on each. */
+    private int pagesAcross() {
+        int total = widths.stream().mapToInt(Integer::intValue).sum();
+        return Math.max(1, (total + PAGE_WIDTH - 1) / PAGE_WIDTH);
+    }
+
     private void endRow() throws IOException {
         if (row >= 0) {
             out.put(END_ROW);
@@ -110,7 +134,6 @@ final class SheetXml {
     void number(int column, int style, double value) throws IOException {
         if (meaning != null) {
             meaning.number(row, column, value);
-            return;
         }
         open(column, style);
         out.put(NUMBER).put(value).put(END_VALUE);
@@ -125,7 +148,6 @@ final class SheetXml {
         String shown = text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) : text;
         if (meaning != null) {
             meaning.text(row, column, shown);
-            return;
         }
         open(column, style);
         out.put(INLINE).put(ByteText.escape(shown)).put(END_INLINE);
@@ -134,8 +156,7 @@ final class SheetXml {
     /** A formula with a number as its present value. */
     void formula(int column, int style, CellFormula formula, double value) throws IOException {
         if (meaning != null) {
-            meaning.formula(row, column, formula.text(row + 1));
-            return;
+            meaning.formula(row, column, formula, row + 1);
         }
         open(column, style);
         out.put(FORMULA);
@@ -146,8 +167,7 @@ final class SheetXml {
     /** A formula with a text as its present value. */
     void formula(int column, int style, CellFormula formula, String value) throws IOException {
         if (meaning != null) {
-            meaning.formula(row, column, formula.text(row + 1));
-            return;
+            meaning.formula(row, column, formula, row + 1);
         }
         open(column, style);
         out.put(WORD_FORMULA);
@@ -162,24 +182,22 @@ final class SheetXml {
     /** A link with a number as its present value. */
     void link(int column, int style, String formula, CellAddress cell, double value) throws IOException {
         if (meaning != null) {
-            meaning.formula(row, column, formula.replace(LinkFormula.SOURCE_TEXT, cell.absolute()));
-            return;
+            meaning.formula(row, column, links.of(column, formula, cell), cell.row() + 1);
         }
         open(column, style);
         out.put(FORMULA);
-        links.put(out, formula, cell);
+        links.of(column, formula, cell).put(out, cell.row() + 1);
         out.put(END_FORMULA).put(value).put(END_VALUE);
     }
 
     /** A link with a text as its present value. */
     void link(int column, int style, String formula, CellAddress cell, String value) throws IOException {
         if (meaning != null) {
-            meaning.formula(row, column, formula.replace(LinkFormula.SOURCE_TEXT, cell.absolute()));
-            return;
+            meaning.formula(row, column, links.of(column, formula, cell), cell.row() + 1);
         }
         open(column, style);
         out.put(WORD_FORMULA);
-        links.put(out, formula, cell);
+        links.of(column, formula, cell).put(out, cell.row() + 1);
         out.put(END_FORMULA);
         if (!value.isEmpty()) {
             out.put(ByteText.escape(value));
@@ -191,7 +209,8 @@ final class SheetXml {
     void end(boolean notes) throws IOException {
         endRow();
         out.put("</sheetData><pageMargins left=\"0.4\" right=\"0.4\" top=\"0.6\" bottom=\"0.6\" header=\"0.3\""
-                + " footer=\"0.3\"/><pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"1\""
+                + " footer=\"0.3\"/><pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"" + pagesAcross()
+                + "\""
                 + " fitToHeight=\"0\"/><headerFooter><oddFooter>&amp;L&amp;F, &amp;A&amp;RPage &amp;P of &amp;N"
                 + "</oddFooter></headerFooter>");
         if (notes) {

@@ -26,6 +26,7 @@ final class TrailSheet extends OurSheet {
             "Status",
             "Go to");
     private static final int HEAD_ROWS = 3;
+    private static final int VALUE = 2;
 
     private final WorkPlan plan;
     private final Results results;
@@ -53,8 +54,13 @@ final class TrailSheet extends OurSheet {
     }
 
     @Override
+    public boolean isCostly() {
+        return true;
+    }
+
+    @Override
     void write(SheetXml sheet) throws IOException {
-        sheet.begin(List.of(26, 44, 12, 10, 60, 60, 90, 60, 40, 24), HEAD_ROWS, 1);
+        sheet.begin(List.of(20, 28, 11, 9, 36, 34, 52, 36, 22, 20), HEAD_ROWS, 1);
         sheet.row(0, 22);
         sheet.text(0, looks.of(Looks.TITLE), "Trail: how each number came about");
         sheet.formula(4, looks.of(Looks.CHECK), CellFormula.of(masterCheck), masterCheckValue);
@@ -94,39 +100,48 @@ final class TrailSheet extends OurSheet {
     }
 
     private void row(SheetXml sheet, int row, Result result) throws IOException {
-        sheet.row(row);
         Formula formula = result.formula();
-        int text = looks.of(Looks.TEXT);
-        sheet.text(0, text, formula.result().name());
-        sheet.text(1, text, String.join(", ", result.about().values()));
-        int style = looks.of(
-                Looks.decimals(Looks.RESULT, Math.min(4, formula.result().decimals())));
-        CellFormula link = CellFormula.of(result.cell().absolute());
-        if (result.number().isPresent()) {
-            sheet.formula(2, style, link, result.number().get());
-        } else {
-            sheet.formula(2, style, link, result.word().orElse(""));
-        }
-        sheet.text(3, text, result.unit());
-        sheet.text(4, text, formula.words());
-        sheet.text(5, text, result.numbers());
-        sheet.text(
-                6,
-                text,
+        List<String> texts = List.of(
+                formula.result().name(),
+                String.join(", ", result.about().values()),
+                "",
+                result.unit(),
+                formula.words(),
+                result.numbers(),
                 String.join(
-                        "; ", result.inputs().stream().map(InputUsed::toString).toList()));
-        sheet.text(7, text, formula.source().toString());
-        sheet.text(8, text, result.given() ? "ok" : "withheld: " + result.reason());
+                        "; ", result.inputs().stream().map(InputUsed::toString).toList()),
+                formula.source().toString(),
+                result.given() ? "ok" : "withheld: " + result.reason());
+        sheet.row(row, sheet.heightFor(texts));
+        int text = looks.of(Looks.TEXT_WRAPPED);
+        for (int column = 0; column < texts.size(); column++) {
+            if (column == VALUE) {
+                value(sheet, result);
+            } else {
+                sheet.text(column, text, texts.get(column));
+            }
+        }
         sheet.formula(
-                9,
+                texts.size(),
                 looks.of(Looks.LINK),
                 CellFormula.of(Hyperlink.to(result.cell())),
                 result.cell().toString());
     }
 
+    private void value(SheetXml sheet, Result result) throws IOException {
+        int style = looks.of(Looks.decimals(
+                Looks.RESULT, Math.min(4, result.formula().result().decimals())));
+        CellFormula link = CellFormula.of(result.cell().absolute());
+        if (result.number().isPresent()) {
+            sheet.formula(VALUE, style, link, result.number().get());
+        } else {
+            sheet.formula(VALUE, style, link, result.word().orElse(""));
+        }
+    }
+
     private void columns(SheetXml sheet) throws IOException {
         int row = HEAD_ROWS;
-        int text = looks.of(Looks.TEXT);
+        int text = looks.of(Looks.TEXT_WRAPPED);
         for (ResultTable table : plan.tables()) {
             for (TableColumn.Calculated column : Results.resultColumns(table)) {
                 if (table.rows() == 0) {
