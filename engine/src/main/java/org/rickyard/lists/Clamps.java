@@ -160,9 +160,6 @@ public final class Clamps {
                             RAMPS,
                             RAMP_RUN,
                             CROWN,
-                            CROWN_SHAPE,
-                            FILLED_HEIGHT,
-                            OVERHEAD_LINES,
                             FRESH_DENSITY,
                             DRY_MATTER_DENSITY,
                             DM_TARGET,
@@ -170,14 +167,17 @@ public final class Clamps {
                             LAYER,
                             DELIVERY,
                             EFFLUENT_TANK,
-                            NAMED_TANK_VOLUME,
-                            SOIL,
-                            ADDITIVE,
                             DISTANCE_TO_WATERCOURSE,
                             YEAR_BUILT,
                             COUNTRY,
                             FEED_OUT_RATE,
-                            FEEDING_SEASON))
+                            FEEDING_SEASON,
+                            CROWN_SHAPE,
+                            FILLED_HEIGHT,
+                            OVERHEAD_LINES,
+                            NAMED_TANK_VOLUME,
+                            SOIL,
+                            ADDITIVE))
             .identifiedBy(CLAMP)
             .needsHeaders(4)
             .substitute(WALL_HEIGHT, SETTLED_HEIGHT)

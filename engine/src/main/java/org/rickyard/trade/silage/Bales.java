@@ -53,7 +53,9 @@ public final class Bales {
     public static final Formula BALE_COUNT = new Formula(
             "bales",
             BALES,
-            call(Function.ROUND_UP, value(ClampContents.CROP_IN_DM).over(constant(BALE_DM)).in(Units.ONE)),
+            call(
+                    Function.ROUND_UP,
+                    value(ClampContents.CROP_IN_DM).over(constant(BALE_DM)).in(Units.ONE)),
             GREENFIELD,
             "the crop as ensiled, no loss taken off; rounded up",
             List.of(
@@ -97,8 +99,13 @@ public final class Bales {
             call(
                     Function.ROUND_UP,
                     Expr.greatest(new Expr.AsUnit(number(0), Units.T_DM), value(Feeding.SURPLUS))
-                            .over(constant(BALE_DM)).in(Units.ONE)),
+                            .over(constant(BALE_DM))
+                            .in(Units.ONE)),
             GREENFIELD,
             "nought where feed is short; rounded up",
-            List.of(WorkedExample.from(GREENFIELD).with(Feeding.SURPLUS, 198).gives(900, Units.ONE, 0)));
+            List.of(
+                    WorkedExample.from(Source.derived("1 t of dry matter is 4.5 bales, so 5"))
+                            .with(Feeding.SURPLUS, 1)
+                            .gives(5, Units.ONE, 0),
+                    WorkedExample.from(GREENFIELD).with(Feeding.SURPLUS, 198).gives(900, Units.ONE, 0)));
 }

@@ -197,7 +197,16 @@ public final class ClampContents {
             Feeding.orNone(CROP_ROWS, CROP_ROWS_LACKING, CROP_TOTAL),
             Source.derived("sum over the fields and cuts whose Clamp is this one; nought if there are none"),
             "all cuts together; fresh, as ensiled, losses not taken off",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("two rows of crop"))
+                            .with(CROP_ROWS, 2)
+                            .with(CROP_ROWS_LACKING, 0)
+                            .with(CROP_TOTAL, 612)
+                            .gives(612, Units.T, 0),
+                    WorkedExample.from(Source.derived("no rows of crop"))
+                            .with(CROP_ROWS, 0)
+                            .with(CROP_ROWS_LACKING, 0)
+                            .gives(0, Units.T, 0)));
 
     /** Dry matter of the fields allotted to the clamp. */
     public static final Formula CROP_IN_CLAMP_DM = new Formula(
@@ -206,7 +215,16 @@ public final class ClampContents {
             Feeding.orNone(CROP_ROWS, CROP_ROWS_LACKING, CROP_TOTAL_DM),
             Source.derived("sum over the fields and cuts whose Clamp is this one; nought if there are none"),
             "all cuts together; losses not taken off",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("two rows of crop"))
+                            .with(CROP_ROWS, 2)
+                            .with(CROP_ROWS_LACKING, 0)
+                            .with(CROP_TOTAL_DM, 153)
+                            .gives(153, Units.T_DM, 0),
+                    WorkedExample.from(Source.derived("no rows of crop"))
+                            .with(CROP_ROWS, 0)
+                            .with(CROP_ROWS_LACKING, 0)
+                            .gives(0, Units.T_DM, 0)));
 
     /** {@code clamp-fill}: crop in clamp ÷ capacity. */
     public static final Formula CLAMP_FILL = new Formula(

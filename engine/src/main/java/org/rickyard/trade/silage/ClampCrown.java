@@ -89,12 +89,28 @@ public final class ClampCrown {
                                     arc()))),
             Source.derived("length of the arc of a parabola, exact"),
             "across the clamp, wall to wall",
-            List.of(WorkedExample.from(Source.derived(
-                            "a parabola 2 wide and 0.5 high is y = x²/2 from -1 to 1: √2 + ln(1 + √2) = 2.29559"))
-                    .with(CLAMP_KIND, ClampShape.WALLED)
-                    .with(CROWN, 0.5)
-                    .with(TOP_WIDTH_USED, 2)
-                    .gives(2.29559, Units.M, 5)));
+            List.of(
+                    WorkedExample.from(
+                                    Source.derived(
+                                            "a parabola 4 wide and 2 high is y = x²/2 from -2 to 2: 2√5 + ln(2 + √5) = 5.91577"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(CROWN, 2)
+                            .with(TOP_WIDTH_USED, 4)
+                            .gives(5.91577, Units.M, 5),
+                    WorkedExample.from(Source.derived(
+                                    "two shoulders of 0.6 m at 45 degrees and a flat of 10.8 m: 10.8 + 1.2√2"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(CROWN_SHAPE, STRAIGHT)
+                            .with(CROWN, 0.6)
+                            .with(TOP_WIDTH_USED, 12)
+                            .gives(12.49706, Units.M, 5),
+                    WorkedExample.from(
+                                    Source.derived(
+                                            "a parabola 2 wide and 0.5 high is y = x²/2 from -1 to 1: √2 + ln(1 + √2) = 2.29559"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(CROWN, 0.5)
+                            .with(TOP_WIDTH_USED, 2)
+                            .gives(2.29559, Units.M, 5)));
 
     private static Expr parabolic() {
         return number(2).over(number(3)).times(TOP_WIDTH_USED).times(CROWN);

@@ -119,10 +119,14 @@ public final class ClampHeights {
                     value(HEIGHT_ON_DAY).plus(CROWN)),
             Source.derived("filled height and the crown above it"),
             "a machine on top, its raised loader or a tipped body comes on top of it",
-            List.of(WorkedExample.from(Source.derived("3.4 m and a crown of 0.5 m"))
-                    .with(HEIGHT_ON_DAY, 3.4)
-                    .with(CROWN, 0.5)
-                    .gives(3.9, Units.M, 2)));
+            List.of(
+                    WorkedExample.from(Source.derived("without a crown the sides are the top"))
+                            .with(HEIGHT_ON_DAY, 3.4)
+                            .gives(3.4, Units.M, 2),
+                    WorkedExample.from(Source.derived("3.4 m and a crown of 0.5 m"))
+                            .with(HEIGHT_ON_DAY, 3.4)
+                            .with(CROWN, 0.5)
+                            .gives(3.9, Units.M, 2)));
 
     /** {@code do-not-exceed-height}: the lower of what walls and unloaders are held to; never a clearance. */
     public static final Formula DO_NOT_EXCEED = new Formula(

@@ -201,12 +201,19 @@ public final class ClampShape {
                                     .minus(number(2).times(BATTER_USED).times(HEAP_HEIGHT))))),
             GEOMETRY,
             "at the settled height; a heap narrows upward, walls and pits widen",
-            List.of(WorkedExample.from(Source.derived("12 m floor, 3 m high, batter 0.1: 12.6 m"))
-                    .with(CLAMP_KIND, WALLED)
-                    .with(FLOOR_WIDTH, 12)
-                    .with(HEIGHT, 3)
-                    .with(BATTER_USED, 0.1)
-                    .gives(12.6, Units.M, 6)));
+            List.of(
+                    WorkedExample.from(Source.derived("a heap 10 m wide, sides 3 for 1, 1 m high: 4 m on top"))
+                            .with(CLAMP_KIND, HEAP)
+                            .with(FLOOR_WIDTH, 10)
+                            .with(BATTER_USED, 3)
+                            .with(HEAP_HEIGHT, 1)
+                            .gives(4, Units.M, 6),
+                    WorkedExample.from(Source.derived("12 m floor, 3 m high, batter 0.1: 12.6 m"))
+                            .with(CLAMP_KIND, WALLED)
+                            .with(FLOOR_WIDTH, 12)
+                            .with(HEIGHT, 3)
+                            .with(BATTER_USED, 0.1)
+                            .gives(12.6, Units.M, 6)));
 
     /** {@code clamp-volume}: by kind. */
     public static final Formula CLAMP_VOLUME = new Formula(
@@ -226,6 +233,27 @@ public final class ClampShape {
             "settled height; length and width at the floor (measured clamps: mean length and width); a crown stands over the"
                     + " length of full height only",
             List.of(
+                    WorkedExample.from(Source.derived(
+                                    "the press clamp with a crown of 4.8 m2 over its 30 m: 900 + 144 m3"))
+                            .with(CLAMP_KIND, WALLED)
+                            .with(CLAMP_LENGTH, 30)
+                            .with(RAMPS_USED, 0)
+                            .with(RAMP_LENGTH, 0)
+                            .with(SECTION, 30)
+                            .with(CROWN_SECTION, 4.8)
+                            .with(FLOOR_WIDTH, 10)
+                            .with(HEIGHT, 3)
+                            .with(BATTER_USED, 0)
+                            .gives(1044, Units.M3, 6),
+                    WorkedExample.from(Source.derived(
+                                    "the pit of 738 m3 with a crown of 4.8 m2 over its floor of 24 m: 115.2 m3 more"))
+                            .with(CLAMP_KIND, EARTH_PIT)
+                            .with(CLAMP_LENGTH, 24)
+                            .with(CROWN_SECTION, 4.8)
+                            .with(FLOOR_WIDTH, 6)
+                            .with(HEIGHT, 3)
+                            .with(BATTER_USED, 1)
+                            .gives(853.2, Units.M3, 6),
                     WorkedExample.from(PRESS_EXAMPLE)
                             .with(CLAMP_KIND, WALLED)
                             .with(CLAMP_LENGTH, 30)

@@ -54,6 +54,43 @@ public final class ClampSurface {
             GEOMETRY,
             "settled; an end without ramp is taken as a wall or the feed face and not counted",
             List.of(
+                    WorkedExample.from(
+                                    Source.derived(
+                                            "31 m of 12.6 m, and a ramp 9 m long and 3 m high, 12 to 12.6 m wide: 390.6 + 9√1.1111 × 12.3"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(WIDTH_OVER_TOP, 12.6)
+                            .with(TOP_WIDTH_USED, 12.6)
+                            .with(FLOOR_WIDTH, 12)
+                            .with(CLAMP_LENGTH, 40)
+                            .with(RAMPS_USED, 1)
+                            .with(RAMP_LENGTH, 9)
+                            .with(HEIGHT, 3)
+                            .gives(507.288, Units.M2, 3),
+                    WorkedExample.from(Source.derived(
+                                    "a heap 20 × 10 m, 14 × 4 m on top, sides 3.6056 m long: 56 + 3.6056 × 48"))
+                            .with(CLAMP_KIND, ClampShape.HEAP)
+                            .with(CLAMP_LENGTH, 20)
+                            .with(FLOOR_WIDTH, 10)
+                            .with(TOP_WIDTH_USED, 4)
+                            .with(BATTER_USED, 1.5)
+                            .with(HEAP_HEIGHT, 2)
+                            .gives(229.066, Units.M2, 3),
+                    WorkedExample.from(Source.derived(
+                                    "a pit 24 m long at the floor, 3 m deep at 45 degrees, 12 m wide on top"))
+                            .with(CLAMP_KIND, ClampShape.EARTH_PIT)
+                            .with(WIDTH_OVER_TOP, 12)
+                            .with(CLAMP_LENGTH, 24)
+                            .with(BATTER_USED, 1)
+                            .with(HEIGHT, 3)
+                            .gives(360, Units.M2, 6),
+                    WorkedExample.from(Source.derived(
+                                    "a pit 24 m long at the floor, 4 m deep, sides 2 for 1, 22 m wide on top"))
+                            .with(CLAMP_KIND, ClampShape.EARTH_PIT)
+                            .with(WIDTH_OVER_TOP, 22)
+                            .with(CLAMP_LENGTH, 24)
+                            .with(BATTER_USED, 2)
+                            .with(HEIGHT, 4)
+                            .gives(880, Units.M2, 6),
                     WorkedExample.from(Source.derived("a ramp of 4 m, 3 m high, 10 m wide slopes over 5 m: 50 m2"))
                             .with(CLAMP_KIND, ClampShape.WALLED)
                             .with(WIDTH_OVER_TOP, 10)

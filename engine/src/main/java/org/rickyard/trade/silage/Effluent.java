@@ -77,9 +77,18 @@ public final class Effluent {
                     value(CAPACITY)),
             Source.derived("crop in the clamp; if none is allotted, what it holds when full"),
             "fresh, as ensiled",
-            List.of(WorkedExample.from(Source.derived("612 t allotted"))
-                    .with(CROP_IN, 612)
-                    .gives(612, Units.T, 0)));
+            List.of(
+                    WorkedExample.from(Source.derived("500 t allotted to a clamp for 612 t"))
+                            .with(CROP_IN, 500)
+                            .with(CAPACITY, 612)
+                            .gives(500, Units.T, 0),
+                    WorkedExample.from(Source.derived("nothing allotted: the clamp full"))
+                            .with(CROP_IN, 0)
+                            .with(CAPACITY, 612)
+                            .gives(612, Units.T, 0),
+                    WorkedExample.from(Source.derived("612 t allotted"))
+                            .with(CROP_IN, 612)
+                            .gives(612, Units.T, 0)));
 
     /** {@code effluent-volume}: by the last published point not above the dry matter. */
     public static final Formula EFFLUENT_VOLUME = new Formula(

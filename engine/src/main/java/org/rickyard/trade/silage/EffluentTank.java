@@ -147,14 +147,52 @@ public final class EffluentTank {
                             value(VOLUME))),
             Source.derived("the space between the walls, or the silage where it stands above them"),
             "ramps are not taken off: the rules count the silo, and the larger figure is the safer",
-            List.of(WorkedExample.from(Source.derived("walls 2.5 m, settled lower: 30 × 10 × 2.5 = 750 m3"))
-                    .with(CLAMP_KIND, ClampShape.WALLED)
-                    .with(VOLUME, 600)
-                    .with(CLAMP_LENGTH, 30)
-                    .with(FLOOR_WIDTH, 10)
-                    .with(WALL_HEIGHT, 2.5)
-                    .with(BATTER_USED, 0)
-                    .gives(750, Units.M3, 6)));
+            List.of(
+                    WorkedExample.from(Source.derived("battered walls: 30 × (10 × 2.5 + 0.2 × 6.25)"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(VOLUME, 600)
+                            .with(CLAMP_LENGTH, 30)
+                            .with(FLOOR_WIDTH, 10)
+                            .with(WALL_HEIGHT, 2.5)
+                            .with(BATTER_USED, 0.2)
+                            .gives(787.5, Units.M3, 6),
+                    WorkedExample.from(Source.derived("silage above the walls counts as it stands"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(VOLUME, 900)
+                            .with(CLAMP_LENGTH, 30)
+                            .with(FLOOR_WIDTH, 10)
+                            .with(WALL_HEIGHT, 2.5)
+                            .with(BATTER_USED, 0.2)
+                            .gives(900, Units.M3, 6),
+                    WorkedExample.from(
+                                    Source.derived("a pit 24 × 6 m, 3 m deep at 45 degrees, filled part way: 738 m3"))
+                            .with(CLAMP_KIND, ClampShape.EARTH_PIT)
+                            .with(VOLUME, 500)
+                            .with(CLAMP_LENGTH, 24)
+                            .with(FLOOR_WIDTH, 6)
+                            .with(WALL_HEIGHT, 3)
+                            .with(BATTER_USED, 1)
+                            .gives(738, Units.M3, 6),
+                    WorkedExample.from(Source.derived("the pit of the ponds handbook, in feet: 97,536 ft3"))
+                            .with(CLAMP_KIND, ClampShape.EARTH_PIT)
+                            .with(VOLUME, 500)
+                            .with(CLAMP_LENGTH, 100, Units.FT)
+                            .with(FLOOR_WIDTH, 40, Units.FT)
+                            .with(WALL_HEIGHT, 12, Units.FT)
+                            .with(BATTER_USED, 2)
+                            .gives(97536, Units.FT3, 0),
+                    WorkedExample.from(Source.derived("a heap is what it is"))
+                            .with(CLAMP_KIND, ClampShape.HEAP)
+                            .with(VOLUME, 300)
+                            .gives(300, Units.M3, 6),
+                    WorkedExample.from(Source.derived("walls 2.5 m, settled lower: 30 × 10 × 2.5 = 750 m3"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(VOLUME, 600)
+                            .with(CLAMP_LENGTH, 30)
+                            .with(FLOOR_WIDTH, 10)
+                            .with(WALL_HEIGHT, 2.5)
+                            .with(BATTER_USED, 0)
+                            .gives(750, Units.M3, 6)));
 
     /** {@code effluent-tank}: for one silo alone. */
     public static final Formula TANK = new Formula(
@@ -193,9 +231,14 @@ public final class EffluentTank {
             given(EFFLUENT_TANK_VOLUME, value(NAMED_TANK_VOLUME)),
             Source.derived("typed in Effluent tank, or beside the tank's name"),
             "usable volume; rain and yard water take part of it",
-            List.of(WorkedExample.from(Source.derived("a tank typed as 25 m3"))
-                    .with(EFFLUENT_TANK_VOLUME, 25)
-                    .gives(25, Units.M3, 0)));
+            List.of(
+                    WorkedExample.from(Source.derived("the number stands before the name"))
+                            .with(EFFLUENT_TANK_VOLUME, 25)
+                            .with(NAMED_TANK_VOLUME, 30)
+                            .gives(25, Units.M3, 0),
+                    WorkedExample.from(Source.derived("a tank typed as 25 m3"))
+                            .with(EFFLUENT_TANK_VOLUME, 25)
+                            .gives(25, Units.M3, 0)));
 
     /** {@code effluent-tank-spare}: what the tank holds less the least. */
     public static final Formula TANK_SPARE = new Formula(

@@ -132,13 +132,32 @@ public final class FeedOut {
                                             .times(value(HEAP_HEIGHT).power(2)))))),
             Source.derived("section at full height"),
             "ramps and ends are lower, so the face moves faster there",
-            List.of(WorkedExample.from(Source.derived("12 m floor, 3 m high, batter 0.1: 36.9 m2"))
-                    .with(CLAMP_KIND, ClampShape.WALLED)
-                    .with(FLOOR_WIDTH, 12)
-                    .with(HEIGHT, 3)
-                    .with(BATTER_USED, 0.1)
-                    .with(ClampShape.CROWN_SECTION, 0)
-                    .gives(36.9, Units.M2, 3)));
+            List.of(
+                    WorkedExample.from(Source.derived("the same with a crown of 4.8 m2"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(FLOOR_WIDTH, 12)
+                            .with(HEIGHT, 3)
+                            .with(BATTER_USED, 0.1)
+                            .with(ClampShape.CROWN_SECTION, 4.8)
+                            .gives(41.7, Units.M2, 6),
+                    WorkedExample.from(Source.derived("a heap 14 m wide, 2 m high, sides 3 for 1: 28 - 12"))
+                            .with(CLAMP_KIND, ClampShape.HEAP)
+                            .with(FLOOR_WIDTH, 14)
+                            .with(HEAP_HEIGHT, 2)
+                            .with(BATTER_USED, 3)
+                            .gives(16, Units.M2, 6),
+                    WorkedExample.from(Source.derived("measured 8 × 1.9 m"))
+                            .with(CLAMP_KIND, ClampShape.MEASURED)
+                            .with(FLOOR_WIDTH, 8)
+                            .with(HEIGHT, 1.9)
+                            .gives(15.2, Units.M2, 6),
+                    WorkedExample.from(Source.derived("12 m floor, 3 m high, batter 0.1: 36.9 m2"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(FLOOR_WIDTH, 12)
+                            .with(HEIGHT, 3)
+                            .with(BATTER_USED, 0.1)
+                            .with(ClampShape.CROWN_SECTION, 0)
+                            .gives(36.9, Units.M2, 3)));
 
     /** {@code feed-out-rate}: silage taken ÷ face. */
     public static final Formula FEED_OUT_REACHED = new Formula(

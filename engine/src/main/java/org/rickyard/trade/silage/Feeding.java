@@ -281,7 +281,16 @@ public final class Feeding {
             orNone(FEED_CROPS, FEED_CROPS_LACKING, FEED_CROP_TOTAL),
             Source.derived("silage fed, field by field; nought if there is no crop"),
             "field, storage and feed-out losses taken off",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("two rows"))
+                            .with(FEED_CROPS, 2)
+                            .with(FEED_CROPS_LACKING, 0)
+                            .with(FEED_CROP_TOTAL, 80)
+                            .gives(80, Units.T_DM, 0),
+                    WorkedExample.from(Source.derived("none"))
+                            .with(FEED_CROPS, 0)
+                            .with(FEED_CROPS_LACKING, 0)
+                            .gives(0, Units.T_DM, 0)));
 
     /** Dry matter in store; nought without stores. */
     public static final Formula STOCK_TO_FEED = new Formula(
@@ -290,7 +299,16 @@ public final class Feeding {
             orNone(FEED_STORES, FEED_STORES_LACKING, FEED_STORE_TOTAL),
             Source.derived("stock in hand, store by store; nought if there is none"),
             "already fed is taken off",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("two rows"))
+                            .with(FEED_STORES, 2)
+                            .with(FEED_STORES_LACKING, 0)
+                            .with(FEED_STORE_TOTAL, 80)
+                            .gives(80, Units.T_DM, 0),
+                    WorkedExample.from(Source.derived("none"))
+                            .with(FEED_STORES, 0)
+                            .with(FEED_STORES_LACKING, 0)
+                            .gives(0, Units.T_DM, 0)));
 
     /** {@code feed-available}: crop after losses and stock in hand. */
     public static final Formula FEED_AVAILABLE = new Formula(

@@ -71,7 +71,15 @@ public final class FilledByCrop {
 
     /** The first coefficient. */
     public static final Formula FIRST_TERM = new Formula(
-            "floor-area", FIRST, value(CLAMP_LENGTH).times(FLOOR_WIDTH), CUBIC, "floor of the clamp", List.of());
+            "floor-area",
+            FIRST,
+            value(CLAMP_LENGTH).times(FLOOR_WIDTH),
+            CUBIC,
+            "floor of the clamp",
+            List.of(WorkedExample.from(Source.derived("30 × 10 m"))
+                    .with(CLAMP_LENGTH, 30)
+                    .with(FLOOR_WIDTH, 10)
+                    .gives(300, Units.M2, 0)));
 
     /** The second coefficient. */
     public static final Formula SECOND_TERM = new Formula(
@@ -97,7 +105,44 @@ public final class FilledByCrop {
                                     ClampShape.heapOnly(new Expr.Negate(bothWays()))))),
             CUBIC,
             "what sides and ramps add for each metre of height, squared",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("batter 0.1 over 40 m"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(RAMPS_USED, 0)
+                            .with(BATTER_USED, 0.1)
+                            .with(CLAMP_LENGTH, 40)
+                            .gives(4, Units.M, 6),
+                    WorkedExample.from(Source.derived("the same with a ramp of 3 for 1, 12 m wide: 4 - 18"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(RAMPS_USED, 1)
+                            .with(RAMP_RUN, 3)
+                            .with(FLOOR_WIDTH, 12)
+                            .with(BATTER_USED, 0.1)
+                            .with(CLAMP_LENGTH, 40)
+                            .gives(-14, Units.M, 6),
+                    WorkedExample.from(Source.derived("the same with two ramps of 4 for 1: 4 - 48"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(RAMPS_USED, 2)
+                            .with(RAMP_RUN, 4)
+                            .with(FLOOR_WIDTH, 12)
+                            .with(BATTER_USED, 0.1)
+                            .with(CLAMP_LENGTH, 40)
+                            .gives(-44, Units.M, 6),
+                    WorkedExample.from(Source.derived("a pit 24 × 6 m, sides 2 for 1"))
+                            .with(CLAMP_KIND, ClampShape.EARTH_PIT)
+                            .with(CLAMP_LENGTH, 24)
+                            .with(FLOOR_WIDTH, 6)
+                            .with(BATTER_USED, 2)
+                            .gives(60, Units.M, 6),
+                    WorkedExample.from(Source.derived("a heap 20 × 10 m, sides 3 for 1"))
+                            .with(CLAMP_KIND, ClampShape.HEAP)
+                            .with(CLAMP_LENGTH, 20)
+                            .with(FLOOR_WIDTH, 10)
+                            .with(BATTER_USED, 3)
+                            .gives(-90, Units.M, 6),
+                    WorkedExample.from(Source.derived("measured clamps do not widen"))
+                            .with(CLAMP_KIND, ClampShape.MEASURED)
+                            .gives(0, Units.M, 6)));
 
     /** The third coefficient. */
     public static final Formula THIRD_TERM = new Formula(
@@ -119,7 +164,24 @@ public final class FilledByCrop {
                             number(4).over(number(3)).times(value(BATTER_USED).power(2)))),
             CUBIC,
             "what sides and ramps add for each metre of height, cubed",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("upright or battered walls without ramps"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(RAMPS_USED, 0)
+                            .gives(0, Units.ONE, 6),
+                    WorkedExample.from(Source.derived("two ramps of 4 for 1 between walls of 0.3: -2/3 × 2 × 4 × 0.3"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(RAMPS_USED, 2)
+                            .with(RAMP_RUN, 4)
+                            .with(BATTER_USED, 0.3)
+                            .gives(-1.6, Units.ONE, 6),
+                    WorkedExample.from(Source.derived("4/3 × 3 × 3"))
+                            .with(CLAMP_KIND, ClampShape.HEAP)
+                            .with(BATTER_USED, 3)
+                            .gives(12, Units.ONE, 6),
+                    WorkedExample.from(Source.derived("measured clamps do not widen"))
+                            .with(CLAMP_KIND, ClampShape.MEASURED)
+                            .gives(0, Units.ONE, 6)));
 
     /** The steps, the first from the floor area alone. */
     public static final List<Formula> STEPS_TAKEN = steps();
@@ -133,7 +195,13 @@ public final class FilledByCrop {
             volume(LAST).minus(CROP_VOLUME),
             NEWTON,
             "0 but for rounding where there is an answer",
-            List.of());
+            List.of(WorkedExample.from(NEWTON)
+                    .with(FIRST, 1)
+                    .with(SECOND, 2)
+                    .with(THIRD, 3)
+                    .with(CROP_VOLUME, 6)
+                    .with(LAST, 2)
+                    .gives(28, Units.M3, 6)));
 
     /** {@code height-when-filled}: where the solve has met its end, and below where ramps or sides meet. */
     public static final Formula HEIGHT_WHEN_FILLED = new Formula(
@@ -150,13 +218,33 @@ public final class FilledByCrop {
                             solved(value(LAST)))),
             NEWTON,
             "settled and level, no crown; withheld where no height of this clamp holds so much",
-            List.of(WorkedExample.from(Source.published("agriland.co.uk (press): 900 m3 fill 10 × 30 m to 3 m"))
-                    .with(CLAMP_KIND, ClampShape.WALLED)
-                    .with(RAMPS_USED, 0)
-                    .with(LAST, 3)
-                    .with(RESIDUAL, 0)
-                    .with(CROP_VOLUME, 900)
-                    .gives(3, Units.M, 2)));
+            List.of(
+                    WorkedExample.from(
+                                    Source.derived("a step is the answer only below where the ramps meet: 9 m of 40"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(RAMPS_USED, 1)
+                            .with(RAMP_RUN, 3)
+                            .with(CLAMP_LENGTH, 40)
+                            .with(LAST, 3)
+                            .with(RESIDUAL, 0)
+                            .with(CROP_VOLUME, 900)
+                            .gives(3, Units.M, 2),
+                    WorkedExample.from(Source.derived("a heap 14 × 12 m, sides 3 for 1, holds silage up to 2 m"))
+                            .with(CLAMP_KIND, ClampShape.HEAP)
+                            .with(BATTER_USED, 3)
+                            .with(FLOOR_WIDTH, 12)
+                            .with(CLAMP_LENGTH, 14)
+                            .with(LAST, 2)
+                            .with(RESIDUAL, 0)
+                            .with(CROP_VOLUME, 90)
+                            .gives(2, Units.M, 2),
+                    WorkedExample.from(Source.published("agriland.co.uk (press): 900 m3 fill 10 × 30 m to 3 m"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(RAMPS_USED, 0)
+                            .with(LAST, 3)
+                            .with(RESIDUAL, 0)
+                            .with(CROP_VOLUME, 900)
+                            .gives(3, Units.M, 2)));
 
     /** All of them, in the order of their columns. */
     static List<Formula> formulas() {
@@ -175,10 +263,24 @@ public final class FilledByCrop {
             Expr expr = before == null
                     ? value(CROP_VOLUME).over(FIRST)
                     : value(before).minus(volume(before).minus(CROP_VOLUME).over(slope(before)));
-            steps.add(new Formula("height-step-" + i, next, expr, NEWTON, "a step of the solve", List.of()));
+            steps.add(new Formula(
+                    "height-step-" + i, next, expr, NEWTON, "a step of the solve", List.of(example(before))));
             before = next;
         }
         return List.copyOf(steps);
+    }
+
+    /** The first step divides; each further one is Newton's for h + 2h² + 3h³ = 6 from h = 2: 2 − 28 ÷ 45. */
+    private static WorkedExample example(Symbol before) {
+        WorkedExample.Draft draft = WorkedExample.from(NEWTON).with(FIRST, before == null ? 2 : 1);
+        if (before == null) {
+            return draft.with(CROP_VOLUME, 6).gives(3, Units.M, 6);
+        }
+        return draft.with(SECOND, 2)
+                .with(THIRD, 3)
+                .with(CROP_VOLUME, 6)
+                .with(before, 2)
+                .gives(2 - 28.0 / 45, Units.M, 6);
     }
 
     private static Expr volume(Symbol height) {

@@ -153,9 +153,14 @@ public final class Packing {
             value(DENSITY_DM).minus(constant(TARGET)),
             TARGET.source(),
             "below nought is short of it; British advisers name 220 and 320 kg/m3 besides, which conflict",
-            List.of(WorkedExample.from(Source.derived("15 lb per ft3 is 240.3 kg/m3"))
-                    .with(DENSITY_DM, 240.3)
-                    .givesWithin(0, Units.KG_DM_PER_M3, 0.05)));
+            List.of(
+                    WorkedExample.from(Source.published(
+                                    "J. Lawrence, Cornell PRO-DAIRY: 18 lb per ft3 is desirable, 3 above 15"))
+                            .with(DENSITY_DM, 18, TARGET.unit())
+                            .gives(3, TARGET.unit(), 6),
+                    WorkedExample.from(Source.derived("15 lb per ft3 is 240.3 kg/m3"))
+                            .with(DENSITY_DM, 240.3)
+                            .givesWithin(0, Units.KG_DM_PER_M3, 0.05)));
 
     /** {@code density-above-least}: negative where it falls short. */
     public static final Formula DENSITY_ABOVE_LEAST = new Formula(

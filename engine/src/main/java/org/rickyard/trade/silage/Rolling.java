@@ -140,10 +140,15 @@ public final class Rolling {
             Expr.call(Function.ROUND_UP, value(HEIGHT).over(value(LAYER_USED).in(Units.M))),
             Source.derived("settled height over layer, rounded up"),
             "rolling thins each layer, so there will be more",
-            List.of(WorkedExample.from(Source.derived("2.4 m in layers of 15 cm: 16"))
-                    .with(HEIGHT, 2.4)
-                    .with(LAYER_USED, 15)
-                    .gives(16, Units.ONE, 0)));
+            List.of(
+                    WorkedExample.from(Source.derived("2.5 m in layers of 15 cm: 16.7, so 17"))
+                            .with(HEIGHT, 2.5)
+                            .with(LAYER_USED, 15)
+                            .gives(17, Units.ONE, 0),
+                    WorkedExample.from(Source.derived("2.4 m in layers of 15 cm: 16"))
+                            .with(HEIGHT, 2.4)
+                            .with(LAYER_USED, 15)
+                            .gives(16, Units.ONE, 0)));
 
     private static Symbol tonnesPerHour(String name) {
         return Symbol.number(name, Units.T_PER_H).possible(Range.POSITIVE).decimals(0);

@@ -63,12 +63,19 @@ public final class SpoilHeap {
             value(SPOIL).over(length()),
             TRIANGLE,
             "one bank as long as the pit at ground level; loose volume",
-            List.of(WorkedExample.from(Source.derived("922.5 m3 along a pit 30 m long at the top: 30.75 m2"))
-                    .with(SPOIL, 922.5)
-                    .with(CLAMP_LENGTH, 24)
-                    .with(BATTER_USED, 1)
-                    .with(WALL_HEIGHT, 3)
-                    .gives(30.75, Units.M2, 3)));
+            List.of(
+                    WorkedExample.from(Source.derived("270 m3 along a pit 27 m long at the top"))
+                            .with(SPOIL, 270)
+                            .with(CLAMP_LENGTH, 24)
+                            .with(BATTER_USED, 0.5)
+                            .with(WALL_HEIGHT, 3)
+                            .gives(10, Units.M2, 6),
+                    WorkedExample.from(Source.derived("922.5 m3 along a pit 30 m long at the top: 30.75 m2"))
+                            .with(SPOIL, 922.5)
+                            .with(CLAMP_LENGTH, 24)
+                            .with(BATTER_USED, 1)
+                            .with(WALL_HEIGHT, 3)
+                            .gives(30.75, Units.M2, 3)));
 
     /** Height: √(section ÷ slope). */
     public static final Formula HEAP_HEIGHT = new Formula(
@@ -100,12 +107,19 @@ public final class SpoilHeap {
             value(WIDTH).times(length()),
             TRIANGLE,
             "the bank alone, without the ends and the way round it",
-            List.of(WorkedExample.from(Source.derived("9 m wide, 30 m long"))
-                    .with(WIDTH, 9)
-                    .with(CLAMP_LENGTH, 24)
-                    .with(BATTER_USED, 1)
-                    .with(WALL_HEIGHT, 3)
-                    .gives(270, Units.M2, 3)));
+            List.of(
+                    WorkedExample.from(Source.derived("9 m wide, 27 m long"))
+                            .with(WIDTH, 9)
+                            .with(CLAMP_LENGTH, 24)
+                            .with(BATTER_USED, 0.5)
+                            .with(WALL_HEIGHT, 3)
+                            .gives(243, Units.M2, 6),
+                    WorkedExample.from(Source.derived("9 m wide, 30 m long"))
+                            .with(WIDTH, 9)
+                            .with(CLAMP_LENGTH, 24)
+                            .with(BATTER_USED, 1)
+                            .with(WALL_HEIGHT, 3)
+                            .gives(270, Units.M2, 3)));
 
     /** {@code spoil-distance-back}: the depth of the pit, never under the least. */
     public static final Formula DISTANCE_BACK = new Formula(
