@@ -78,7 +78,7 @@ final class UnitChecker {
 
     /**
      * The expression brought to a unit. Inside a choice each branch is brought there, so that a per cent that is
-     * only chosen between is not divided by 100 and multiplied again.
+     * only chosen between is not divided by 100 and multiplied again. A given value stands in its own unit.
      */
     static Expr in(Expr expr, Unit unit) {
         if (isIn(expr, unit)) {
@@ -89,6 +89,9 @@ final class UnitChecker {
         }
         if (expr instanceof Expr.Only only) {
             return new Expr.Only(only.when(), in(only.then(), unit), only.otherwise());
+        }
+        if (expr instanceof Expr.GivenElse) {
+            throw new UnitMismatchException(unitOf(expr), unit);
         }
         return new Expr.Scale(expr, unit);
     }

@@ -39,6 +39,13 @@ public final class Keys {
     public static final Symbol TRACTOR_KEY = key("tractor key");
     /** The number of one machine's work on one field. */
     public static final Symbol WORK_KEY = key("work key");
+    /** Where a clamp stands in the table of clamps. */
+    public static final Symbol CLAMP_POSITION = key("row of the clamp");
+
+    /** An effluent tank's number in order of appearance; 0 where none is named. */
+    public static final Symbol TANK_KEY = key("tank key");
+    /** The number of a holding that feeds stock, in order of appearance. */
+    public static final Symbol FEED_HOLDING_KEY = key("feeding holding key");
 
     private static Symbol key(String name) {
         return Symbol.number(name, Units.ONE).decimals(0);
