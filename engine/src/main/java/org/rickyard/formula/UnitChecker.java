@@ -20,6 +20,8 @@ final class UnitChecker {
             return arithmeticUnit(e.symbol().unit());
         } else if (expr instanceof Expr.Total e) {
             return arithmeticUnit(e.summed().unit());
+        } else if (expr instanceof Expr.Before e) {
+            return arithmeticUnit(e.summed().unit());
         } else if (expr instanceof Expr.Sum e) {
             return unitOf(e.a());
         } else if (expr instanceof Expr.Difference e) {
@@ -90,6 +92,8 @@ final class UnitChecker {
         } else if (expr instanceof Expr.From e) {
             return e.symbol().unit();
         } else if (expr instanceof Expr.Total e) {
+            return e.summed().unit();
+        } else if (expr instanceof Expr.Before e) {
             return e.summed().unit();
         } else if (expr instanceof Expr.Lookup e) {
             return e.table().valueUnit();

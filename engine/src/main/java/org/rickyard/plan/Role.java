@@ -7,6 +7,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
+import org.rickyard.lists.NozzleTest;
 import org.rickyard.lists.Products;
 
 /** The part a list row plays in a result row. */
@@ -25,6 +26,8 @@ public enum Role {
     PRODUCT(Products.LIST),
     /** The line of a tank mix. */
     MIX(Mixes.LIST),
+    /** The nozzle caught in a test. */
+    NOZZLE_TEST(NozzleTest.LIST),
     /** The clamp. */
     CLAMP(Clamps.LIST);
 

@@ -52,7 +52,7 @@ final class StatusText {
         } else if (expr instanceof Expr.GivenElse e) {
             add(unusable(e.given()), path);
             read(e.otherwise(), with(path, new Condition.Blank(e.given())));
-        } else if (expr instanceof Expr.From || expr instanceof Expr.Total || expr instanceof Expr.Count) {
+        } else if (joins(expr)) {
             throw new IllegalArgumentException("a joined column is asked for by its own name");
         } else {
             Set<Symbol> quantities = new LinkedHashSet<>(Needed.quantities(expr));
@@ -91,7 +91,10 @@ final class StatusText {
     }
 
     private static boolean joins(Expr expr) {
-        return expr instanceof Expr.From || expr instanceof Expr.Total || expr instanceof Expr.Count;
+        return expr instanceof Expr.From
+                || expr instanceof Expr.Total
+                || expr instanceof Expr.Before
+                || expr instanceof Expr.Count;
     }
 
     private static Expr unusable(Symbol symbol) {

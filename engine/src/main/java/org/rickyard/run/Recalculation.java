@@ -223,7 +223,9 @@ public final class Recalculation {
         names.add(new LocalName(OurSheets.MARKER, "\"" + sheet.id() + "\""));
         if (sheet.headRows() > 0) {
             String quoted = CellAddress.quoted(sheet.name());
-            names.add(new LocalName("_xlnm.Print_Titles", (sheet.headColumns() == 0
+            names.add(new LocalName(
+                    "_xlnm.Print_Titles",
+                    (sheet.headColumns() == 0
                                     ? ""
                                     : quoted + "!$A:$" + CellAddress.letters(sheet.headColumns() - 1) + ",")
                             + quoted + "!$1:$" + sheet.headRows()));

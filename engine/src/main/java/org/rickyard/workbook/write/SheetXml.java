@@ -220,7 +220,8 @@ final class SheetXml {
     void end(boolean notes) throws IOException {
         endRow();
         out.put("</sheetData><pageMargins left=\"0.4\" right=\"0.4\" top=\"0.6\" bottom=\"0.6\" header=\"0.3\""
-                + " footer=\"0.3\"/><pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"" + pagesAcross() + "\""
+                + " footer=\"0.3\"/><pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"" + pagesAcross()
+                + "\""
                 + " fitToHeight=\"0\"/><headerFooter><oddFooter>&amp;L&amp;F, &amp;A&amp;RPage &amp;P of &amp;N"
                 + "</oddFooter></headerFooter>");
         if (notes) {

@@ -103,7 +103,8 @@ final class TrailSheet extends OurSheet {
                 result.unit(),
                 formula.words(),
                 result.numbers(),
-                String.join("; ", result.inputs().stream().map(InputUsed::toString).toList()),
+                String.join(
+                        "; ", result.inputs().stream().map(InputUsed::toString).toList()),
                 formula.source().toString(),
                 result.given() ? "ok" : "withheld: " + result.reason());
         sheet.row(row, sheet.heightFor(texts));
