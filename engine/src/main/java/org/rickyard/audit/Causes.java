@@ -63,6 +63,8 @@ public final class Causes {
             }
         } else if (expr instanceof Expr.Total e) {
             total(table, e, row);
+        } else if (expr instanceof Expr.Before e) {
+            before(table, e, row);
         } else if (expr instanceof Expr.From e) {
             Values position = table.of(e.position());
             if (position.has(row)) {
@@ -117,6 +119,16 @@ public final class Causes {
             found.add(new Cause("no row of '" + other.spec().sheet() + "' belongs to it", Optional.empty()));
         } else if (!explained) {
             found.add(new Cause(e.summed().name() + " is withheld", Optional.empty()));
+        }
+    }
+
+    private void before(ResultTable table, Expr.Before e, int row) {
+        ResultTable other = table.other(e.table());
+        for (int there = 0; there < other.rows(); there++) {
+            if (other.of(e.key()).number(there) == table.of(e.key()).number(row)
+                    && other.of(e.order()).number(there) < table.of(e.order()).number(row)) {
+                symbol(other, e.summed(), there);
+            }
         }
     }
 
