@@ -14,6 +14,7 @@ import org.rickyard.formula.Numbers;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ListRows;
 import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.TableColumn;
@@ -116,7 +117,7 @@ public final class Causes {
             }
         }
         if (rows == 0) {
-            found.add(new Cause("no row of '" + other.spec().sheet() + "' belongs to it", Optional.empty()));
+            found.add(new Cause("no row of '" + other.spec().sheet() + "' belongs to it", Optional.empty(), true));
         } else if (!explained) {
             found.add(new Cause(e.summed().name() + " is withheld", Optional.empty()));
         }
@@ -152,6 +153,7 @@ public final class Causes {
                                 + links.unit(row).map(unit -> " " + unit).orElse("") + ", possible is "
                                 + symbol.possible().words() + " " + symbol.unit();
                 };
-        return new Cause(what.strip(), cell);
+        ListRows.State state = links.state(row);
+        return new Cause(what.strip(), cell, state == ListRows.State.NO_COLUMN || state == ListRows.State.BLANK);
     }
 }

@@ -51,15 +51,14 @@ public final class Headlines {
     /** How many rows of those tables are not among the answers. */
     public static int leftOut(WorkPlan plan) {
         int more = 0;
-        for (String id :
-                List.of(
-                        "holding-totals",
-                        "spray-blocks",
-                        "tank-mix",
-                        "product-order",
-                        "clamps",
-                        "feed-balance",
-                        "pit-digging")) {
+        for (String id : List.of(
+                "holding-totals",
+                "spray-blocks",
+                "tank-mix",
+                "product-order",
+                "clamps",
+                "feed-balance",
+                "pit-digging")) {
             more += Math.max(0, plan.table(id).rows() - MOST_ROWS_OF_A_TABLE);
         }
         return more;
