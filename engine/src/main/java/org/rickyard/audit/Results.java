@@ -94,7 +94,8 @@ public final class Results {
     public static Map<String, String> about(ResultTable table, int row) {
         Map<String, String> about = new LinkedHashMap<>();
         for (TableColumn column : table.spec().columns()) {
-            if (column instanceof TableColumn.Name) {
+            boolean identity = column instanceof TableColumn.Word word && word.identity();
+            if (column instanceof TableColumn.Name || identity) {
                 String name = table.of(column.symbol()).word(row);
                 if (!name.isEmpty()) {
                     about.put(column.label(), name);
