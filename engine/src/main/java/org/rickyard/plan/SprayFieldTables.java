@@ -100,6 +100,7 @@ final class SprayFieldTables {
                             SprayColumns.BLOCK,
                             new TableColumn.Key(Keys.BLOCK_KEY),
                             new TableColumn.Key(Keys.SPRAY_KEY),
+                            new TableColumn.Word(TankLoads.TANKFUL_NAME, List.of(), true),
                             new TableColumn.Key(Keys.LOAD_KEY),
                             new TableColumn.Key(TankLoads.TANKFUL),
                             SprayColumns.blockPosition(),
