@@ -40,6 +40,8 @@ public final class Causes {
             expr(table, calculated.formula().expr(), row);
         } else if (column instanceof TableColumn.Joined joined) {
             expr(table, joined.expr(), row);
+        } else if (column instanceof TableColumn.Method) {
+            found.add(new Cause(symbol.name() + " could not be found; see the findings on Checks", Optional.empty()));
         } else if (column instanceof TableColumn.Link || column instanceof TableColumn.Word) {
             found.add(typed(table, symbol, row));
         }

@@ -8,10 +8,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.rickyard.audit.InputUsed.From;
 import org.rickyard.formula.Constant;
-import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
-import org.rickyard.formula.Inputs;
 import org.rickyard.formula.NumbersPrinter;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
@@ -185,13 +183,29 @@ public final class Results {
                     links.address(row),
                     typedFrom(links, row, given)));
         }
-        From from = !given ? From.MISSING : isDefault(table, column, row) ? From.DEFAULT : From.CALCULATED;
+        From from = !given ? From.MISSING : DefaultsUsed.in(table, column).test(row) ? From.DEFAULT : From.CALCULATED;
         CellAddress cell = places.cell(table.spec(), symbol, row);
         return Optional.of(
                 new InputUsed(symbol.name(), number, word, table.unit(symbol, row), Optional.of(cell), from));
     }
 
-    private static From typedFrom(LinkCells links, int row, boolean given) {
+    /** The plan they are read from. */
+    WorkPlan plan() {
+        return plan;
+    }
+
+    /** Where its tables stand. */
+    SheetPlaces places() {
+        return places;
+    }
+
+    /** Where its constants stand. */
+    BasisPlaces basis() {
+        return basis;
+    }
+
+    /** How a linked value came there. */
+    static From typedFrom(LinkCells links, int row, boolean given) {
         if (!given) {
             return From.MISSING;
         }
@@ -199,25 +213,5 @@ public final class Results {
             return From.READ_FROM_TEXT;
         }
         return links.isDefault(row) ? From.DEFAULT : From.TYPED;
-    }
-
-    /** Whether a step's value is the default because nothing was typed. */
-    public static boolean isDefault(ResultTable table, TableColumn column, int row) {
-        if (!(column instanceof Calculated calculated)) {
-            return false;
-        }
-        Expr expr = calculated.formula().expr();
-        while (expr instanceof Expr.Choice choice) {
-            Boolean taken = Evaluator.condition(choice.when(), table).at(row);
-            if (taken == null) {
-                return false;
-            }
-            expr = taken ? choice.then() : choice.otherwise();
-        }
-        return expr instanceof Expr.GivenElse given
-                && table.of(column.symbol()).has(row)
-                && !table.of(given.given()).has(row)
-                && (!Inputs.constantsOf(given.otherwise()).isEmpty()
-                        || !Inputs.tablesOf(given.otherwise()).isEmpty());
     }
 }

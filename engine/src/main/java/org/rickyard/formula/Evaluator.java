@@ -215,8 +215,29 @@ public final class Evaluator {
             return row -> value;
         } else if (expr instanceof Expr.Lookup e) {
             return lookup(e);
+        } else if (expr instanceof Expr.LeastGiven e) {
+            Values[] columns = columns(e.symbols());
+            return row -> {
+                int least = least(columns, row);
+                return least < 0 ? Double.NaN : columns[least].number(row);
+            };
         }
         return null;
+    }
+
+    private Values[] columns(List<Symbol> symbols) {
+        return symbols.stream().map(values::of).toArray(Values[]::new);
+    }
+
+    /** Which column holds the least of the values there are, the first of equals; -1 if there are none. */
+    private static int least(Values[] columns, int row) {
+        int least = -1;
+        for (int i = 0; i < columns.length; i++) {
+            if (columns[i].has(row) && (least < 0 || columns[i].number(row) < columns[least].number(row))) {
+                least = i;
+            }
+        }
+        return least;
     }
 
     private Bare scale(Expr.Scale e) {
@@ -270,6 +291,8 @@ public final class Evaluator {
             return column::word;
         } else if (expr instanceof Expr.Text e) {
             return row -> e.text();
+        } else if (expr instanceof Expr.Label e) {
+            return row -> e.text();
         } else if (expr instanceof Expr.Join e) {
             WordAt[] parts = e.parts().stream().map(this::word).toArray(WordAt[]::new);
             return row -> {
@@ -279,6 +302,12 @@ public final class Evaluator {
                     joined = joined.isEmpty() ? text : text.isEmpty() ? joined : joined.concat(text);
                 }
                 return joined;
+            };
+        } else if (expr instanceof Expr.LabelOfLeast e) {
+            Values[] columns = columns(e.symbols());
+            return row -> {
+                int least = least(columns, row);
+                return least < 0 ? "" : e.labels().get(least);
             };
         } else if (expr instanceof Expr.Choice e) {
             Truth guard = guard(Needs.of(e.when()));

@@ -95,6 +95,14 @@ public final class Machines {
     public static final ColumnSpec BODY_VOLUME = number("Body volume", Quantities.BODY_VOLUME)
             .also("volume, body capacity, cubic capacity, trailer volume, body size, bucket volume, " + "bucket size")
             .help("Volume of the body or bucket.");
+    /** Density of the load. */
+    public static final ColumnSpec LOAD_DENSITY = number("Load density", Quantities.LOAD_DENSITY)
+            .also("density of load, density in trailer, crop density in trailer")
+            .help("Trailers: a cubic metre of crop as it lies in the body.");
+    /** One round. */
+    public static final ColumnSpec ROUND_TIME = number("Round time", Quantities.ROUND_TIME)
+            .also("cycle time, time per round, time per load, minutes per load")
+            .help("Loaders and buckrakes: one load, there and back.");
     /** Mass. */
     public static final ColumnSpec MASS = number("Mass", Quantities.MASS)
             .also("weight, machine weight, machine mass, operating weight, rolling weight, "
@@ -192,6 +200,11 @@ public final class Machines {
     public static final ColumnSpec CHARGE_UNIT = choice("Charge unit", Quantities.CHARGE_UNIT, Choices.CHARGE_UNIT)
             .also("charge per, charged by, charge basis, unit of charge, charged per")
             .help("h, ha, t or bale.");
+    /** What the charge includes. */
+    public static final ColumnSpec CHARGE_INCLUDES = choice(
+                    "Charge includes", Quantities.CHARGE_INCLUDES, Choices.CHARGE_INCLUDES)
+            .also("includes, included in charge, charge covers")
+            .help("everything, all but fuel, or machine only.");
     /** List price. */
     public static final ColumnSpec LIST_PRICE = number("List price", Quantities.LIST_PRICE)
             .also("new price, retail price, price new, replacement price, list")
@@ -252,6 +265,8 @@ public final class Machines {
                             OUTPUT_BASIS,
                             PAYLOAD,
                             BODY_VOLUME,
+                            LOAD_DENSITY,
+                            ROUND_TIME,
                             MASS,
                             UNLADEN_MASS,
                             POWER,
@@ -276,6 +291,7 @@ public final class Machines {
                             OWN_OR_HIRED,
                             CHARGE,
                             CHARGE_UNIT,
+                            CHARGE_INCLUDES,
                             LIST_PRICE,
                             PURCHASE_PRICE,
                             TRADE_IN_VALUE,

@@ -6,6 +6,7 @@ import org.rickyard.formula.Formula;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Digging;
+import org.rickyard.trade.silage.Feeding;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.WorkTotals;
@@ -40,6 +41,7 @@ public final class Headlines {
                 List.of(TankPlan.TOTAL_SPRAY_MIX, TankPlan.FULL_TANKFULS, TankPlan.PART_TANKFUL));
         add(headlines, plan.table("tank-mix"), List.of(TankPlan.PRODUCT_TOTAL));
         add(headlines, plan.table("clamps"), List.of(ClampContents.CLAMP_CAPACITY, ClampContents.CLAMP_FILL));
+        add(headlines, plan.table("feed-balance"), List.of(Feeding.DAYS_FEED_LASTS, Feeding.SURPLUS_OR_SHORTFALL));
         add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
         return headlines;
     }
@@ -47,7 +49,8 @@ public final class Headlines {
     /** How many rows of those tables are not among the answers. */
     public static int leftOut(WorkPlan plan) {
         int more = 0;
-        for (String id : List.of("holding-totals", "spray-blocks", "tank-mix", "clamps", "pit-digging")) {
+        for (String id :
+                List.of("holding-totals", "spray-blocks", "tank-mix", "clamps", "feed-balance", "pit-digging")) {
             more += Math.max(0, plan.table(id).rows() - MOST_ROWS_OF_A_TABLE);
         }
         return more;

@@ -29,12 +29,13 @@ public final class Benchmark {
         Path file = Path.of(arguments[1]);
         long start = System.nanoTime();
         switch (arguments[0]) {
-            case "make" -> BenchmarkBook.write(
-                    file,
-                    Integer.parseInt(arguments[2]),
-                    arguments[3].equals("all")
-                            ? BenchmarkBook.Kind.ALL_FAMILIES
-                            : BenchmarkBook.Kind.WORK_RATES_ONLY);
+            case "make" ->
+                BenchmarkBook.write(
+                        file,
+                        Integer.parseInt(arguments[2]),
+                        arguments[3].equals("all")
+                                ? BenchmarkBook.Kind.ALL_FAMILIES
+                                : BenchmarkBook.Kind.WORK_RATES_ONLY);
             case "run" -> run(file, Path.of(arguments[2]));
             case "floor" -> Floor.measure(file, Path.of(arguments[2]));
             case "xssf" -> XssfPeer.addSheet(file, Path.of(arguments[2]));
@@ -51,8 +52,7 @@ public final class Benchmark {
             Recalculation run = Recalculation.of(
                     book,
                     new RunOptions(
-                            RunOptions.USUAL_TRAIL_ROWS,
-                            Runtime.getRuntime().availableProcessors()));
+                            RunOptions.USUAL_TRAIL_ROWS, Runtime.getRuntime().availableProcessors()));
             double reckoned = (System.nanoTime() - start) / 1e9;
             Files.deleteIfExists(out);
             run.write(out);

@@ -46,23 +46,67 @@ final class BenchmarkBook {
             entry(zip, writer, "xl/_rels/workbook.xml.rels", workbookRelations());
             boolean all = kind == Kind.ALL_FAMILIES;
             begin(zip, writer, 1);
-            row(writer, 1, "Holding", "Field", "Crop", "Area (ha)", "Run length (m)", "Distance to clamp (km)",
-                    "Distance to fill point (km)", "Watercourse", "Slope (%)", "Perimeter (m)", "Block",
-                    all ? "Yield (t/ha)" : "Remark 1", all ? "Yield basis" : "Remark 2", "DM at cutting (%)",
+            row(
+                    writer,
+                    1,
+                    "Holding",
+                    "Field",
+                    "Crop",
+                    "Area (ha)",
+                    "Run length (m)",
+                    "Distance to clamp (km)",
+                    "Distance to fill point (km)",
+                    "Watercourse",
+                    "Slope (%)",
+                    "Perimeter (m)",
+                    "Block",
+                    all ? "Yield (t/ha)" : "Remark 1",
+                    all ? "Yield basis" : "Remark 2",
+                    "DM at cutting (%)",
                     "DM at ensiling (%)");
             for (int i = 0; i < fields; i++) {
-                row(writer, i + 2, "Holding " + (i % 40 + 1), "Field " + (i + 1), "grass", 1 + i % 37 * 0.25,
-                        200 + i % 300, 0.5 + i % 9 * 0.5, 1 + i % 3 * 0.5, i % 5 == 0 ? "stream" : "none", i % 9,
-                        600 + i % 400, "B" + i % 7, all ? (Object) (18 + i % 12) : "", all ? "as carted fresh" : "",
-                        17 + i % 4, 25 + i % 8);
+                row(
+                        writer,
+                        i + 2,
+                        "Holding " + (i % 40 + 1),
+                        "Field " + (i + 1),
+                        "grass",
+                        1 + i % 37 * 0.25,
+                        200 + i % 300,
+                        0.5 + i % 9 * 0.5,
+                        1 + i % 3 * 0.5,
+                        i % 5 == 0 ? "stream" : "none",
+                        i % 9,
+                        600 + i % 400,
+                        "B" + i % 7,
+                        all ? (Object) (18 + i % 12) : "",
+                        all ? "as carted fresh" : "",
+                        17 + i % 4,
+                        25 + i % 8);
             }
             end(zip, writer);
             begin(zip, writer, 2);
-            row(writer, 1, "Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)", "Tank (L)",
+            row(
+                    writer,
+                    1,
+                    "Machine",
+                    "Type",
+                    "Working width (m)",
+                    "Speed (km/h)",
+                    "Field efficiency (%)",
+                    "Tank (L)",
                     "Nozzle spacing (m)");
             for (int i = 0; i < 20; i++) {
-                row(writer, i + 2, "Sprayer " + (i + 1), "sprayer", 12 + i % 5 * 3, 8 + i % 5, 60 + i % 20,
-                        800 + i % 9 * 200, 0.5);
+                row(
+                        writer,
+                        i + 2,
+                        "Sprayer " + (i + 1),
+                        "sprayer",
+                        12 + i % 5 * 3,
+                        8 + i % 5,
+                        60 + i % 20,
+                        800 + i % 9 * 200,
+                        0.5);
             }
             end(zip, writer);
             begin(zip, writer, 3);
@@ -72,12 +116,29 @@ final class BenchmarkBook {
             }
             end(zip, writer);
             begin(zip, writer, 4);
-            row(writer, 1, "Holding", "Job", "Field", "Operation", "Machine", all ? "Product" : "Remark 1",
-                    all ? "Dose (L/ha)" : "Remark 2", all ? "Water volume (L/ha)" : "Remark 3");
+            row(
+                    writer,
+                    1,
+                    "Holding",
+                    "Job",
+                    "Field",
+                    "Operation",
+                    "Machine",
+                    all ? "Product" : "Remark 1",
+                    all ? "Dose (L/ha)" : "Remark 2",
+                    all ? "Water volume (L/ha)" : "Remark 3");
             for (int i = 0; i < fields; i++) {
-                row(writer, i + 2, "Holding " + (i % 40 + 1), "Job " + (i + 1), "Field " + (i + 1), "spraying",
-                        "Sprayer " + (i % 20 + 1), all ? "Product " + (i % 10 + 1) : "",
-                        all ? (Object) (0.5 + i % 10 * 0.25) : "", all ? (Object) (100 + i % 5 * 50) : "");
+                row(
+                        writer,
+                        i + 2,
+                        "Holding " + (i % 40 + 1),
+                        "Job " + (i + 1),
+                        "Field " + (i + 1),
+                        "spraying",
+                        "Sprayer " + (i % 20 + 1),
+                        all ? "Product " + (i % 10 + 1) : "",
+                        all ? (Object) (0.5 + i % 10 * 0.25) : "",
+                        all ? (Object) (100 + i % 5 * 50) : "");
             }
             end(zip, writer);
             begin(zip, writer, 5);
@@ -98,7 +159,8 @@ final class BenchmarkBook {
                         + " PartName=\"/xl/workbook.xml\" ContentType=\"application/vnd.openxmlformats-officedocument"
                         + ".spreadsheetml.sheet.main+xml\"/>");
         for (int i = 1; i <= SHEETS.length; i++) {
-            xml.append("<Override PartName=\"/xl/worksheets/sheet").append(i)
+            xml.append("<Override PartName=\"/xl/worksheets/sheet")
+                    .append(i)
                     .append(".xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml"
                             + ".worksheet+xml\"/>");
         }
@@ -106,11 +168,16 @@ final class BenchmarkBook {
     }
 
     private static String workbook() {
-        StringBuilder xml = new StringBuilder(
-                "<workbook xmlns=\"" + MAIN + "\" xmlns:r=\"" + RELATIONS + "\"><sheets>");
+        StringBuilder xml =
+                new StringBuilder("<workbook xmlns=\"" + MAIN + "\" xmlns:r=\"" + RELATIONS + "\"><sheets>");
         for (int i = 1; i <= SHEETS.length; i++) {
-            xml.append("<sheet name=\"").append(SHEETS[i - 1]).append("\" sheetId=\"").append(i)
-                    .append("\" r:id=\"rId").append(i).append("\"/>");
+            xml.append("<sheet name=\"")
+                    .append(SHEETS[i - 1])
+                    .append("\" sheetId=\"")
+                    .append(i)
+                    .append("\" r:id=\"rId")
+                    .append(i)
+                    .append("\"/>");
         }
         return xml.append("</sheets></workbook>").toString();
     }
@@ -119,8 +186,13 @@ final class BenchmarkBook {
         StringBuilder xml = new StringBuilder(
                 "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">");
         for (int i = 1; i <= SHEETS.length; i++) {
-            xml.append("<Relationship Id=\"rId").append(i).append("\" Type=\"").append(RELATIONS)
-                    .append("/worksheet\" Target=\"worksheets/sheet").append(i).append(".xml\"/>");
+            xml.append("<Relationship Id=\"rId")
+                    .append(i)
+                    .append("\" Type=\"")
+                    .append(RELATIONS)
+                    .append("/worksheet\" Target=\"worksheets/sheet")
+                    .append(i)
+                    .append(".xml\"/>");
         }
         return xml.append("</Relationships>").toString();
     }

@@ -157,6 +157,12 @@ final class SmallGrid implements RowValues {
             return letter(own, symbol) + String.valueOf(CellPrinter.ROW);
         }
 
+        /** No labels stand over these columns, so a label is a text of its own here. */
+        @Override
+        public String label(Symbol symbol) {
+            return "\"" + symbol.name() + "\"";
+        }
+
         @Override
         public String constant(Constant constant) {
             return quoted(BASIS_SUFFIX) + "$B$" + (constants.indexOf(constant) + 1);

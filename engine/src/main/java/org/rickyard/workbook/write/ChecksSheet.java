@@ -79,7 +79,10 @@ final class ChecksSheet {
             line.text(
                             finding.severity() == Finding.Severity.NOTE ? Looks.TEXT : Looks.CAUTION,
                             finding.severity().toString())
-                    .skip().skip().skip().text(Looks.TEXT_WRAPPED, finding.message());
+                    .skip()
+                    .skip()
+                    .skip()
+                    .text(Looks.TEXT_WRAPPED, finding.message());
         }
         page.line();
         page.line().text(Looks.HEADING, "Cautions that hold for whole sheets");

@@ -106,7 +106,12 @@ public final class SheetSet {
             switch (id) {
                 case SUMMARY ->
                     sheets.add(new Sheet(
-                            id, name, SummarySheet.build(looks, plan, places, findings, check, verdict), List.of(), 2, 0));
+                            id,
+                            name,
+                            SummarySheet.build(looks, plan, places, findings, check, verdict),
+                            List.of(),
+                            2,
+                            0));
                 case BASIS ->
                     sheets.add(new Sheet(id, name, basis.build(looks, plan.constantsInForce()), List.of(), 1, 0));
                 case TRAIL ->
@@ -114,7 +119,9 @@ public final class SheetSet {
                             id,
                             name,
                             new TrailSheet(plan, results, places, looks, check, verdict, mostTrailRows),
-                            List.of(), 3, 0));
+                            List.of(),
+                            3,
+                            0));
                 case CHECKS ->
                     sheets.add(new Sheet(id, name, checks.build(looks, plan, places, findings), List.of(), 2, 0));
                 case ABOUT ->
