@@ -14,6 +14,7 @@ import org.rickyard.formula.Numbers;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ListRows;
 import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.TableColumn;
@@ -63,6 +64,8 @@ public final class Causes {
             }
         } else if (expr instanceof Expr.Total e) {
             total(table, e, row);
+        } else if (expr instanceof Expr.Before e) {
+            before(table, e, row);
         } else if (expr instanceof Expr.From e) {
             Values position = table.of(e.position());
             if (position.has(row)) {
@@ -114,9 +117,19 @@ public final class Causes {
             }
         }
         if (rows == 0) {
-            found.add(new Cause("no row of '" + other.spec().sheet() + "' belongs to it", Optional.empty()));
+            found.add(new Cause("no row of '" + other.spec().sheet() + "' belongs to it", Optional.empty(), true));
         } else if (!explained) {
             found.add(new Cause(e.summed().name() + " is withheld", Optional.empty()));
+        }
+    }
+
+    private void before(ResultTable table, Expr.Before e, int row) {
+        ResultTable other = table.other(e.table());
+        for (int there = 0; there < other.rows(); there++) {
+            if (other.of(e.key()).number(there) == table.of(e.key()).number(row)
+                    && other.of(e.order()).number(there) < table.of(e.order()).number(row)) {
+                symbol(other, e.summed(), there);
+            }
         }
     }
 
@@ -140,6 +153,7 @@ public final class Causes {
                                 + links.unit(row).map(unit -> " " + unit).orElse("") + ", possible is "
                                 + symbol.possible().words() + " " + symbol.unit();
                 };
-        return new Cause(what.strip(), cell);
+        ListRows.State state = links.state(row);
+        return new Cause(what.strip(), cell, state == ListRows.State.NO_COLUMN || state == ListRows.State.BLANK);
     }
 }

@@ -22,6 +22,8 @@ final class UnitChecker {
             return arithmeticUnit(e.summed().unit());
         } else if (expr instanceof Expr.LeastGiven e) {
             return arithmeticUnit(e.symbols().get(0).unit());
+        } else if (expr instanceof Expr.Before e) {
+            return arithmeticUnit(e.summed().unit());
         } else if (expr instanceof Expr.Sum e) {
             return unitOf(e.a());
         } else if (expr instanceof Expr.Difference e) {
@@ -105,6 +107,8 @@ final class UnitChecker {
         } else if (expr instanceof Expr.From e) {
             return e.symbol().unit();
         } else if (expr instanceof Expr.Total e) {
+            return e.summed().unit();
+        } else if (expr instanceof Expr.Before e) {
             return e.summed().unit();
         } else if (expr instanceof Expr.Lookup e) {
             return e.table().valueUnit();

@@ -9,6 +9,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
+import org.rickyard.lists.NozzleTest;
 import org.rickyard.lists.Products;
 import org.rickyard.lists.Stocks;
 
@@ -38,6 +39,8 @@ public enum Role {
     INTEREST(Assumptions.LIST),
     /** The rate of insurance and housing. */
     INSURANCE(Assumptions.LIST),
+    /** The nozzle caught in a test. */
+    NOZZLE_TEST(NozzleTest.LIST),
     /** The clamp. */
     CLAMP(Clamps.LIST),
     /** The store of feed. */

@@ -98,6 +98,7 @@ final class StatusText {
         return expr instanceof Expr.From
                 || expr instanceof Expr.Position
                 || expr instanceof Expr.Total
+                || expr instanceof Expr.Before
                 || expr instanceof Expr.Count;
     }
 
