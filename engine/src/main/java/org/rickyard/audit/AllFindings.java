@@ -113,10 +113,7 @@ public final class AllFindings {
     /** A default is shown as one, and which answer would improve which result. */
     private void defaults(ResultTable table) {
         for (TableColumn column : table.spec().columns()) {
-            int count = 0;
-            for (int row = 0; row < table.rows(); row++) {
-                count += Results.isDefault(table, column, row) ? 1 : 0;
-            }
+            int count = DefaultsUsed.count(table, column);
             if (count > 0) {
                 Calculated calculated = (Calculated) column;
                 findings.add(Finding.note(

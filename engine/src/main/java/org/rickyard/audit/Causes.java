@@ -40,6 +40,8 @@ public final class Causes {
             expr(table, calculated.formula().expr(), row);
         } else if (column instanceof TableColumn.Joined joined) {
             expr(table, joined.expr(), row);
+        } else if (column instanceof TableColumn.Method) {
+            found.add(new Cause(symbol.name() + " could not be found; see the findings on Checks", Optional.empty()));
         } else if (column instanceof TableColumn.Link || column instanceof TableColumn.Word) {
             found.add(typed(table, symbol, row));
         }
@@ -67,7 +69,12 @@ public final class Causes {
             Values position = table.of(e.position());
             if (position.has(row)) {
                 symbol(table.other(e.table()), e.symbol(), (int) position.number(row) - 1);
+            } else {
+                symbol(table, e.position(), row);
             }
+        } else if (expr instanceof Expr.Position e) {
+            String sheet = table.other(e.table()).spec().sheet();
+            found.add(new Cause("no row of '" + sheet + "' belongs to this row", Optional.empty()));
         } else if (!(expr instanceof Expr.Count)) {
             plain(table, expr, row);
         }

@@ -8,10 +8,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.rickyard.audit.InputUsed.From;
 import org.rickyard.formula.Constant;
-import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
-import org.rickyard.formula.Inputs;
 import org.rickyard.formula.NumbersPrinter;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
@@ -96,7 +94,7 @@ public final class Results {
         for (TableColumn column : table.spec().columns()) {
             boolean identity = column instanceof TableColumn.Word word && word.identity();
             if (column instanceof TableColumn.Name || identity) {
-                String name = table.of(column.symbol()).word(row);
+                String name = identity ? table.of(column.symbol()).word(row) : table.name(column.symbol(), row);
                 if (!name.isEmpty()) {
                     about.put(column.label(), name);
                 }
@@ -163,8 +161,8 @@ public final class Results {
     }
 
     private static String addend(ResultTable table, int row) {
-        Values fields = table.spec().column(Quantities.FIELD).isPresent() ? table.of(Quantities.FIELD) : null;
-        return fields == null || fields.word(row).isEmpty() ? "" : " of " + fields.word(row);
+        String field = table.spec().column(Quantities.FIELD).isPresent() ? table.name(Quantities.FIELD, row) : "";
+        return field.isEmpty() ? "" : " of " + field;
     }
 
     private Optional<InputUsed> input(ResultTable table, Symbol symbol, int row) {
@@ -186,13 +184,29 @@ public final class Results {
                     links.address(row),
                     typedFrom(links, row, given)));
         }
-        From from = !given ? From.MISSING : isDefault(table, column, row) ? From.DEFAULT : From.CALCULATED;
+        From from = !given ? From.MISSING : DefaultsUsed.in(table, column).test(row) ? From.DEFAULT : From.CALCULATED;
         CellAddress cell = places.cell(table.spec(), symbol, row);
         return Optional.of(
                 new InputUsed(symbol.name(), number, word, table.unit(symbol, row), Optional.of(cell), from));
     }
 
-    private static From typedFrom(LinkCells links, int row, boolean given) {
+    /** The plan they are read from. */
+    WorkPlan plan() {
+        return plan;
+    }
+
+    /** Where its tables stand. */
+    SheetPlaces places() {
+        return places;
+    }
+
+    /** Where its constants stand. */
+    BasisPlaces basis() {
+        return basis;
+    }
+
+    /** How a linked value came there. */
+    static From typedFrom(LinkCells links, int row, boolean given) {
         if (!given) {
             return From.MISSING;
         }
@@ -200,25 +214,5 @@ public final class Results {
             return From.READ_FROM_TEXT;
         }
         return links.isDefault(row) ? From.DEFAULT : From.TYPED;
-    }
-
-    /** Whether a step's value is the default because nothing was typed. */
-    public static boolean isDefault(ResultTable table, TableColumn column, int row) {
-        if (!(column instanceof Calculated calculated)) {
-            return false;
-        }
-        Expr expr = calculated.formula().expr();
-        while (expr instanceof Expr.Choice choice) {
-            Boolean taken = Evaluator.condition(choice.when(), table).at(row);
-            if (taken == null) {
-                return false;
-            }
-            expr = taken ? choice.then() : choice.otherwise();
-        }
-        return expr instanceof Expr.GivenElse given
-                && table.of(column.symbol()).has(row)
-                && !table.of(given.given()).has(row)
-                && (!Inputs.constantsOf(given.otherwise()).isEmpty()
-                        || !Inputs.tablesOf(given.otherwise()).isEmpty());
     }
 }

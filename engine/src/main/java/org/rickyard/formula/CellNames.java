@@ -8,6 +8,9 @@ public interface CellNames {
     /** This row's cell of a quantity: {@code F} and {@link CellPrinter#ROW}. */
     String cell(Symbol symbol);
 
+    /** The cell of the label over a column of this table. */
+    String label(Symbol symbol);
+
     /** A constant on Basis. */
     String constant(Constant constant);
 

@@ -1,7 +1,9 @@
 package org.rickyard.formula;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Prints an expression as a cell formula, guarded so that what is missing withholds and never counts as zero. */
@@ -23,16 +25,24 @@ public final class CellPrinter {
 
     /** The formula of a cell, without the leading equals sign; a text expression needs no guard. */
     public String guarded(Expr expr) {
+        return guarded(expr, Set.of());
+    }
+
+    /** As above, where some quantities are known to have a value already. */
+    private String guarded(Expr expr, Set<Symbol> known) {
         if (expr instanceof Expr.Choice e) {
-            return guardedChoice(e);
+            return guardedChoice(e, known);
         } else if (expr instanceof Expr.GivenElse e) {
             String cell = names.cell(e.given());
-            return "IF(ISNUMBER(" + cell + ")," + cell + ",IF(" + cell + "=\"\"," + guarded(e.otherwise()) + ",\"\"))";
+            return "IF(ISNUMBER(" + cell + ")," + cell + ",IF(" + cell + "=\"\"," + guarded(e.otherwise(), known)
+                    + ",\"\"))";
         } else if (expr instanceof Expr.Ref e) {
             String cell = names.cell(e.symbol());
             return e.symbol().type() == Symbol.Type.TEXT ? cell : "IF(ISNUMBER(" + cell + ")," + cell + ",\"\")";
         } else if (expr instanceof Expr.From e) {
             return from(e);
+        } else if (expr instanceof Expr.Position e) {
+            return position(e);
         } else if (expr instanceof Expr.Total e) {
             return total(e);
         } else if (expr instanceof Expr.Before e) {
@@ -42,20 +52,23 @@ public final class CellPrinter {
         } else if (expr instanceof Expr.Text || expr instanceof Expr.Join) {
             return print(expr);
         }
-        return guard(Needs.of(expr), print(expr));
+        return guard(Needs.of(expr), known, print(expr));
     }
 
-    private String guardedChoice(Expr.Choice e) {
-        String branches = "IF(" + condition(e.when()) + "," + guarded(e.then()) + "," + guarded(e.otherwise()) + ")";
-        return guard(Needs.of(e.when()), branches);
+    private String guardedChoice(Expr.Choice e, Set<Symbol> known) {
+        Needs needs = Needs.of(e.when());
+        Set<Symbol> inside = new LinkedHashSet<>(known);
+        inside.addAll(needs.quantities());
+        String branches = "IF(" + condition(e.when()) + "," + guarded(e.then(), inside) + ","
+                + guarded(e.otherwise(), inside) + ")";
+        return guard(needs, known, branches);
     }
 
-    private String guard(Needs needs, String body) {
-        List<String> conditions = new ArrayList<>();
-        if (!needs.quantities().isEmpty()) {
-            conditions.add(needs.quantities().stream().map(names::cell).collect(Collectors.joining(",", "COUNT(", ")="))
-                    + needs.quantities().size());
-        }
+    private String guard(Needs needs, Set<Symbol> known, String body) {
+        List<String> counted = needs.quantities().stream()
+                .filter(symbol -> !known.contains(symbol))
+                .map(names::cell)
+                .toList();
         // The grid's AND reads all its parts, so what could fail on a missing value is asked only once all are there.
         String inner = body;
         if (!needs.requirements().isEmpty()) {
@@ -65,7 +78,9 @@ public final class CellPrinter {
             inner = "IF(" + (needs.requirements().size() == 1 ? required : "AND(" + required + ")") + "," + body
                     + ",\"\")";
         }
-        return conditions.isEmpty() ? inner : "IF(" + conditions.get(0) + "," + inner + ",\"\")";
+        return counted.isEmpty()
+                ? inner
+                : "IF(COUNT(" + String.join(",", counted) + ")=" + counted.size() + "," + inner + ",\"\")";
     }
 
     private String from(Expr.From e) {
@@ -74,6 +89,12 @@ public final class CellPrinter {
         String body =
                 e.symbol().type() == Symbol.Type.TEXT ? read + "&\"\"" : "IF(ISNUMBER(" + read + ")," + read + ",\"\")";
         return "IF(ISNUMBER(" + position + ")," + body + ",\"\")";
+    }
+
+    /** A key that no row there carries would make MATCH an error, which no guard further on would let by. */
+    private String position(Expr.Position e) {
+        String match = "MATCH(" + names.cell(e.keyHere()) + "," + names.column(e.table(), e.keyThere()) + ",0)";
+        return "IF(ISNUMBER(" + match + ")," + match + ",\"\")";
     }
 
     private String total(Expr.Total e) {
@@ -142,16 +163,33 @@ public final class CellPrinter {
         } else if (expr instanceof Expr.Call e) {
             return call(e);
         } else if (expr instanceof Expr.Choice e) {
-            return guardedChoice(e);
+            return guardedChoice(e, Set.of());
         } else if (expr instanceof Expr.Text e) {
             return "\"" + e.text().replace("\"", "\"\"") + "\"";
+        } else if (expr instanceof Expr.Label e) {
+            return names.label(e.symbol());
         } else if (expr instanceof Expr.Join e) {
             return bracket(
                     e.parts().stream().map(part -> print(part, SUM)).collect(Collectors.joining("&")), SUM, least);
-        } else if (expr instanceof Expr.Position e) {
-            return "MATCH(" + names.cell(e.keyHere()) + "," + names.column(e.table(), e.keyThere()) + ",0)";
+        } else if (expr instanceof Expr.LabelOfLeast e) {
+            return labelOfLeast(e);
         }
         throw new IllegalArgumentException(expr.getClass().getSimpleName() + " stands only at the top of a formula");
+    }
+
+    private String cells(List<Symbol> symbols) {
+        return symbols.stream().map(names::cell).collect(Collectors.joining(","));
+    }
+
+    /** A cell without value holds the empty text, which MIN passes over and which equals no number. */
+    private String labelOfLeast(Expr.LabelOfLeast e) {
+        String cells = cells(e.symbols());
+        String labels = "\"\"";
+        for (int i = e.symbols().size() - 1; i >= 0; i--) {
+            labels = "IF(" + names.cell(e.symbols().get(i)) + "=MIN(" + cells + "),\""
+                    + e.labels().get(i).replace("\"", "\"\"") + "\"," + labels + ")";
+        }
+        return "IF(COUNT(" + cells + ")>0," + labels + ",\"\")";
     }
 
     /** The stored number of a leaf, before a per cent is divided by 100; null if it is no leaf. */
@@ -162,6 +200,8 @@ public final class CellPrinter {
             return names.constant(e.constant());
         } else if (expr instanceof Expr.Lookup e) {
             return lookup(e);
+        } else if (expr instanceof Expr.LeastGiven e) {
+            return "MIN(" + cells(e.symbols()) + ")";
         }
         return null;
     }
@@ -219,13 +259,30 @@ public final class CellPrinter {
         } else if (condition instanceof Condition.InTable c) {
             return inTable(c);
         } else if (condition instanceof Condition.All c) {
-            return c.parts().stream().map(this::condition).collect(Collectors.joining(",", "AND(", ")"));
+            return all(c);
         } else if (condition instanceof Condition.Any c) {
             return c.parts().stream().map(this::condition).collect(Collectors.joining(",", "OR(", ")"));
         } else if (condition instanceof Condition.Not c) {
             return "NOT(" + condition(c.condition()) + ")";
         }
         throw new IllegalArgumentException("unknown condition " + condition);
+    }
+
+    /** Numbers that must all be there are counted in one go; the rest stands in an AND. */
+    private String all(Condition.All all) {
+        List<String> counted = new ArrayList<>();
+        List<String> others = new ArrayList<>();
+        for (Condition part : all.parts()) {
+            if (part instanceof Condition.Given given && given.symbol().type() != Symbol.Type.TEXT) {
+                counted.add(names.cell(given.symbol()));
+            } else {
+                others.add(condition(part));
+            }
+        }
+        if (!counted.isEmpty()) {
+            others.add(0, "COUNT(" + String.join(",", counted) + ")=" + counted.size());
+        }
+        return others.size() == 1 ? others.get(0) : "AND(" + String.join(",", others) + ")";
     }
 
     private String inTable(Condition.InTable c) {

@@ -99,6 +99,13 @@ public final class Evaluator {
                 out[0] = column.number(there);
                 return column.has(there);
             };
+        } else if (expr instanceof Expr.Position e) {
+            Groups groups = Groups.of(values.of(e.table(), e.keyThere()), null);
+            Values keys = values.of(e.keyHere());
+            return (row, out) -> {
+                out[0] = keys.has(row) ? groups.first((int) keys.number(row)) : Double.NaN;
+                return !Double.isNaN(out[0]);
+            };
         } else if (expr instanceof Expr.Total e) {
             return total(e);
         } else if (expr instanceof Expr.Before e) {
@@ -206,10 +213,6 @@ public final class Evaluator {
             return row -> -a.at(row);
         } else if (expr instanceof Expr.Call e) {
             return call(e);
-        } else if (expr instanceof Expr.Position e) {
-            Groups groups = Groups.of(values.of(e.table(), e.keyThere()), null);
-            Values keys = values.of(e.keyHere());
-            return row -> groups.first((int) keys.number(row));
         }
         throw new IllegalArgumentException(expr.getClass().getSimpleName() + " gives no number here");
     }
@@ -223,8 +226,29 @@ public final class Evaluator {
             return row -> value;
         } else if (expr instanceof Expr.Lookup e) {
             return lookup(e);
+        } else if (expr instanceof Expr.LeastGiven e) {
+            Values[] columns = columns(e.symbols());
+            return row -> {
+                int least = least(columns, row);
+                return least < 0 ? Double.NaN : columns[least].number(row);
+            };
         }
         return null;
+    }
+
+    private Values[] columns(List<Symbol> symbols) {
+        return symbols.stream().map(values::of).toArray(Values[]::new);
+    }
+
+    /** Which column holds the least of the values there are, the first of equals; -1 if there are none. */
+    private static int least(Values[] columns, int row) {
+        int least = -1;
+        for (int i = 0; i < columns.length; i++) {
+            if (columns[i].has(row) && (least < 0 || columns[i].number(row) < columns[least].number(row))) {
+                least = i;
+            }
+        }
+        return least;
     }
 
     private Bare scale(Expr.Scale e) {
@@ -278,6 +302,8 @@ public final class Evaluator {
             return column::word;
         } else if (expr instanceof Expr.Text e) {
             return row -> e.text();
+        } else if (expr instanceof Expr.Label e) {
+            return row -> e.text();
         } else if (expr instanceof Expr.Join e) {
             WordAt[] parts = e.parts().stream().map(this::word).toArray(WordAt[]::new);
             return row -> {
@@ -287,6 +313,12 @@ public final class Evaluator {
                     joined = joined.isEmpty() ? text : text.isEmpty() ? joined : joined.concat(text);
                 }
                 return joined;
+            };
+        } else if (expr instanceof Expr.LabelOfLeast e) {
+            Values[] columns = columns(e.symbols());
+            return row -> {
+                int least = least(columns, row);
+                return least < 0 ? "" : e.labels().get(least);
             };
         } else if (expr instanceof Expr.Choice e) {
             Truth guard = guard(Needs.of(e.when()));

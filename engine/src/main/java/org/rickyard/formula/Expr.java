@@ -119,7 +119,10 @@ public sealed interface Expr {
     /** A value only where a condition holds; elsewhere it is withheld, and {@code otherwise} says why. */
     record Only(Condition when, Expr then, String otherwise) implements Expr {}
 
-    /** A reading of a reference table. */
+    /**
+     * A reading of a reference table. A word key must come from a closed list of words, as word columns do: the grid's
+     * MATCH would read a client's own {@code m*} as a pattern.
+     */
     record Lookup(ReferenceTable table, Expr key, Mode mode) implements Expr {
         /** How a table is read between its keys. */
         public enum Mode {
@@ -139,6 +142,9 @@ public sealed interface Expr {
 
     /** A word or sentence. */
     record Text(String text) implements Expr {}
+
+    /** The label over a column of the same table, as words: shorter in every row than the words themselves. */
+    record Label(Symbol symbol, String text) implements Expr {}
 
     /** Texts one after another. */
     record Join(List<Expr> parts) implements Expr {
@@ -177,8 +183,31 @@ public sealed interface Expr {
      */
     record Before(String table, Symbol summed, Symbol key, Symbol order) implements Expr {}
 
-    /** The position of the row of another table whose key is this row's key; 1 is its first data row. */
+    /**
+     * The position of the row of another table whose key is this row's key; 1 is its first data row. Withheld where no
+     * row there carries the key. Stands only at the top of a formula.
+     */
     record Position(String table, Symbol keyThere, Symbol keyHere) implements Expr {}
+
+    /** The least of those quantities of the row that have a value; withheld if none has. */
+    record LeastGiven(List<Symbol> symbols) implements Expr {
+        /** Refuses quantities in different units, which could not be told apart in a cell. */
+        public LeastGiven {
+            symbols = UnitChecker.alike(symbols);
+        }
+    }
+
+    /** The label of the least of those quantities of the row that have a value; of equals the first named. */
+    record LabelOfLeast(List<Symbol> symbols, List<String> labels) implements Expr {
+        /** Refuses quantities in different units, and labels that do not match. */
+        public LabelOfLeast {
+            symbols = UnitChecker.alike(symbols);
+            labels = List.copyOf(labels);
+            if (labels.size() != symbols.size()) {
+                throw new IllegalArgumentException("each quantity needs its label");
+            }
+        }
+    }
 
     /** A quantity of the row of another table at a position found before. Stands only at the top of a formula. */
     record From(String table, Symbol symbol, Symbol position) implements Expr {}

@@ -99,12 +99,15 @@ final class Needs {
                     new Condition.InTable(e.table(), e.key(), e.mode()),
                     WordsPrinter.words(e.key()) + " is not in the table '"
                             + e.table().name() + "'");
+        } else if (expr instanceof Expr.LeastGiven e) {
+            List<Condition> given = new ArrayList<>();
+            e.symbols().forEach(symbol -> given.add(new Condition.Given(symbol)));
+            require(Condition.any(given), "none of what is compared has a value");
         } else if (expr instanceof Expr.Join e) {
             e.parts().forEach(this::read);
-        } else if (expr instanceof Expr.Position e) {
-            quantities.add(e.keyHere());
         } else if (expr instanceof Expr.Choice
                 || expr instanceof Expr.GivenElse
+                || expr instanceof Expr.Position
                 || expr instanceof Expr.From
                 || expr instanceof Expr.Total
                 || expr instanceof Expr.Before

@@ -56,6 +56,24 @@ public record Symbol(String name, Type type, Unit unit, Range possible, Range us
     }
 
     @Override
+    public boolean equals(Object other) {
+        return this == other
+                || other instanceof Symbol that
+                        && name.equals(that.name)
+                        && type == that.type
+                        && decimals == that.decimals
+                        && unit.equals(that.unit)
+                        && possible.equals(that.possible)
+                        && usual.equals(that.usual);
+    }
+
+    /** Names tell symbols apart well enough, and their hashes are kept by the text itself. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
+    @Override
     public String toString() {
         return name;
     }

@@ -20,6 +20,8 @@ final class UnitChecker {
             return arithmeticUnit(e.symbol().unit());
         } else if (expr instanceof Expr.Total e) {
             return arithmeticUnit(e.summed().unit());
+        } else if (expr instanceof Expr.LeastGiven e) {
+            return arithmeticUnit(e.symbols().get(0).unit());
         } else if (expr instanceof Expr.Before e) {
             return arithmeticUnit(e.summed().unit());
         } else if (expr instanceof Expr.Sum e) {
@@ -52,6 +54,16 @@ final class UnitChecker {
         return Units.ONE;
     }
 
+    /** Quantities that are compared cell by cell, so all in one unit. */
+    static List<Symbol> alike(List<Symbol> symbols) {
+        for (Symbol symbol : symbols) {
+            if (!symbol.unit().isSameScale(symbols.get(0).unit())) {
+                throw new UnitMismatchException(symbol.unit(), symbols.get(0).unit());
+            }
+        }
+        return List.copyOf(symbols);
+    }
+
     /** A value in per cent enters arithmetic as a fraction. */
     static Unit arithmeticUnit(Unit unit) {
         return isPercent(unit) ? Unit.of("", unit.dimension(), Ratio.ONE) : unit;
@@ -68,7 +80,7 @@ final class UnitChecker {
 
     /**
      * The expression brought to a unit. Inside a choice each branch is brought there, so that a per cent that is
-     * only chosen between is not divided by 100 and multiplied again.
+     * only chosen between is not divided by 100 and multiplied again. A given value stands in its own unit.
      */
     static Expr in(Expr expr, Unit unit) {
         if (isIn(expr, unit)) {
@@ -79,6 +91,9 @@ final class UnitChecker {
         }
         if (expr instanceof Expr.Only only) {
             return new Expr.Only(only.when(), in(only.then(), unit), only.otherwise());
+        }
+        if (expr instanceof Expr.GivenElse) {
+            throw new UnitMismatchException(unitOf(expr), unit);
         }
         return new Expr.Scale(expr, unit);
     }
@@ -97,6 +112,8 @@ final class UnitChecker {
             return e.summed().unit();
         } else if (expr instanceof Expr.Lookup e) {
             return e.table().valueUnit();
+        } else if (expr instanceof Expr.LeastGiven e) {
+            return e.symbols().get(0).unit();
         }
         return null;
     }

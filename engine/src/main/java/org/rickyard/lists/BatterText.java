@@ -14,8 +14,8 @@ final class BatterText {
     }
 
     /**
-     * "1 in 3" is 3, "45°" is 1, "2:1" is 2 (horizontal to vertical, as slopes are written with the 1 last), "vertical"
-     * is 0. Empty if it cannot be read or would have to be asked.
+     * "1 in 3" is 3, "45°" is 1, "2:1" is 2 (horizontal to vertical, as slopes are written with the 1 last) and
+     * "vertical" is 0. Empty if it cannot be read or would have to be asked.
      */
     static OptionalDouble read(String text) {
         String plain = text.strip().toLowerCase(Locale.ROOT);

@@ -147,7 +147,8 @@ final class Binder {
     }
 
     private void noteAssumed(ColumnSpec column, Unit unit) {
-        if (!unit.symbol().isEmpty() && !unit.isSameScale(Units.MONEY_UNIT)) {
+        boolean words = column.type() == ColumnSpec.Type.TEXT_OR_NUMBER;
+        if (!words && !unit.symbol().isEmpty() && !unit.isSameScale(Units.MONEY_UNIT)) {
             assumed.add(column.name() + " (" + unit + ")");
         }
     }

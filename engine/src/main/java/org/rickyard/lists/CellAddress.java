@@ -30,8 +30,17 @@ public record CellAddress(String sheet, int row, int column) {
 
     /** A sheet name as formulas need it: quoted unless it is a plain word that cannot be read as a cell. */
     public static String quoted(String sheet) {
-        boolean plain = sheet.matches("[A-Za-z_][A-Za-z_]*")
-                && !sheet.matches("(?i)[A-Z]{1,3}|true|false|R[0-9]*C?[0-9]*|C[0-9]*");
-        return plain ? sheet : "'" + sheet.replace("'", "''") + "'";
+        return isPlain(sheet) ? sheet : "'" + sheet.replace("'", "''") + "'";
+    }
+
+    /** Letters and underscores only, and too long to be a column, or R, C and the like, or TRUE. */
+    private static boolean isPlain(String sheet) {
+        for (int i = 0; i < sheet.length(); i++) {
+            char c = sheet.charAt(i);
+            if (!(c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c == '_')) {
+                return false;
+            }
+        }
+        return sheet.length() > 3 && !sheet.equalsIgnoreCase("true") && !sheet.equalsIgnoreCase("false");
     }
 }

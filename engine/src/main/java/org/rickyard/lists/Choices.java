@@ -78,6 +78,12 @@ public final class Choices {
             "t: tonne, per tonne, per t",
             "bale: per bale, each, a bale");
 
+    /** What a charge includes. */
+    public static final Map<String, List<String>> CHARGE_INCLUDES = of(
+            "everything: all, all in, machine tractor driver and fuel, with fuel",
+            "all but fuel: without fuel, no fuel, fuel extra, excluding fuel",
+            "machine only: implement only, bare hire, self drive");
+
     /** Whose machine it is. */
     public static final Map<String, List<String>> OWN_OR_HIRED =
             of("own: owned, yes own, farm", "hired: hire, contractor, contract, rented, leased, lease");
@@ -103,6 +109,18 @@ public final class Choices {
             "heap: pile, drive over pile, outdoor heap, apron heap, slab, heap on concrete",
             "field heap: field clamp, field pile, heap on soil",
             "measured: measured clamp, surveyed, as measured");
+
+    /** How a crown is shaped. */
+    public static final Map<String, List<String>> CROWN_SHAPE = of(
+            "parabolic: round, rounded, domed, dome, parabola",
+            "straight shouldered: straight shoulders, flat top, shouldered, straight, flat");
+
+    /** What a pit is dug in. */
+    public static final Map<String, List<String>> SOIL = of(
+            "sand: sandy, gravel, sand and gravel",
+            "common earth: earth, loam, topsoil, soil, silt",
+            "sand-clay: sandy clay, clay loam",
+            "clay: heavy clay, boulder clay, stiff clay");
 
     /** Whose law a clamp stands under. */
     public static final Map<String, List<String>> COUNTRY = of(

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
-import org.rickyard.formula.Symbol;
 import org.rickyard.lists.ListRows.State;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
@@ -29,8 +28,10 @@ final class ColumnReader {
     private final ColumnSpec decider;
     private final CustomaryUnits customary;
     private final CellFindings findings;
+    private final RangeCheck ranges;
     private final Map<String, String> words;
     private final Map<String, String> wordOf = new HashMap<>();
+    private final Map<String, RowUnits.At> written = new HashMap<>();
     private final TreeSet<String> assumed = new TreeSet<>();
 
     private FoundTable table;
@@ -38,10 +39,6 @@ final class ColumnReader {
     private List<Binding> bindings;
     private RowUnits[] rowUnits;
     private int tableIndex = -1;
-    private Unit rangeUnit;
-    private double factor;
-    private double shift;
-    private Symbol symbol;
 
     ColumnReader(FoundRows rows, ColumnSpec spec, CustomaryUnits customary, List<Finding> findings) {
         this.rows = rows;
@@ -51,6 +48,7 @@ final class ColumnReader {
         this.decider = RowUnits.decidedBy(list, spec);
         this.customary = customary;
         this.findings = new CellFindings(list, spec, findings);
+        this.ranges = new RangeCheck(spec, this.findings);
         this.words = spec.choices().isEmpty() ? Map.of() : Vocabulary.wordsOf(spec);
         for (Binder.Bound bound : rows.bound) {
             List<Binding> found = bound.bindings().get(spec);
@@ -93,7 +91,6 @@ final class ColumnReader {
         table = rows.tables[index];
         grid = table.grid;
         bindings = rows.bound[index].bindings().get(spec);
-        rangeUnit = null;
         if (bindings != null && column.unit != null) {
             rowUnits = new RowUnits[bindings.size()];
             for (int i = 0; i < rowUnits.length; i++) {
@@ -158,11 +155,11 @@ final class ColumnReader {
             case DATE -> day(row, sheetRow, binding, kind);
             case BATTER -> batter(row, sheetRow, binding, kind);
             case NOZZLE -> nozzle(row, sheetRow, binding, kind);
-            case TEXT_OR_NUMBER -> kind == Grid.Kind.NUMBER ? number(row, sheetRow, binding, at) : State.GIVEN;
+            case TEXT_OR_NUMBER -> kind == Grid.Kind.NUMBER ? number(sheetRow, binding, at) : State.GIVEN;
             case NUMBER ->
-                kind == Grid.Kind.NUMBER ? number(row, sheetRow, binding, at) : numberFromText(row, sheetRow, binding);
+                kind == Grid.Kind.NUMBER ? number(sheetRow, binding, at) : numberFromText(row, sheetRow, binding);
             case DOSE ->
-                kind == Grid.Kind.NUMBER ? number(row, sheetRow, binding, at) : doseFromText(row, sheetRow, binding);
+                kind == Grid.Kind.NUMBER ? number(sheetRow, binding, at) : doseFromText(row, sheetRow, binding);
         };
     }
 
@@ -174,18 +171,8 @@ final class ColumnReader {
     /** Nothing but spaces; in a column of figures a dash or "n/a" too, as people mark what they do not know. */
     private boolean isBlankText(String text) {
         String trimmed = Words.trim(text);
-        if (trimmed.isEmpty()) {
-            return true;
-        }
-        return trimmed.length() <= 3
-                && spec.type() != ColumnSpec.Type.TEXT
-                && spec.type() != ColumnSpec.Type.TEXT_OR_NUMBER
-                && (trimmed.equals("-")
-                        || trimmed.equals("–")
-                        || trimmed.equals("—")
-                        || trimmed.equals("?")
-                        || trimmed.equalsIgnoreCase("n/a")
-                        || trimmed.equalsIgnoreCase("na"));
+        boolean figures = spec.type() != ColumnSpec.Type.TEXT && spec.type() != ColumnSpec.Type.TEXT_OR_NUMBER;
+        return trimmed.isEmpty() || figures && Words.marksBlank(trimmed);
     }
 
     private State word(int row, int sheetRow, Binding binding) {
@@ -255,7 +242,7 @@ final class ColumnReader {
         OptionalDouble value;
         if (kind == Grid.Kind.NUMBER) {
             if (!degrees) {
-                return number(row, sheetRow, binding, null);
+                return number(sheetRow, binding, null);
             }
             value = BatterText.ofDegrees(grid.number(sheetRow, sheetColumn));
         } else {
@@ -289,7 +276,7 @@ final class ColumnReader {
                 return State.ASKED;
             }
             if (value < 100) {
-                return inRange(row, sheetRow, binding, value, Units.ONE) ? State.GIVEN : State.IMPOSSIBLE;
+                return inRange(sheetRow, binding, value, Units.ONE) ? State.GIVEN : State.IMPOSSIBLE;
             }
         }
         if (NozzleText.isColourOnly(text)) {
@@ -309,7 +296,7 @@ final class ColumnReader {
         return readFromText(row, sheetRow, binding, value.getAsDouble(), Units.ONE);
     }
 
-    private State number(int row, int sheetRow, Binding binding, RowUnits.At at) {
+    private State number(int sheetRow, Binding binding, RowUnits.At at) {
         Unit unit = at == null ? binding.unit().unit() : at.unit();
         if (at != null && at.question() != null) {
             findings.bad(address(sheetRow, binding), at.question());
@@ -317,6 +304,9 @@ final class ColumnReader {
         }
         if (at != null && at.assumed() != null) {
             assumed.add(at.assumed());
+        } else if (spec.type() == ColumnSpec.Type.TEXT_OR_NUMBER
+                && binding.unit().assumed()) {
+            assumed.add("numbers without a unit are in " + unit);
         }
         double value = grid.number(sheetRow, binding.sheetColumn());
         Grid.Format format = grid.format(sheetRow, binding.sheetColumn());
@@ -337,7 +327,7 @@ final class ColumnReader {
                             + " is expected. Set its number format, and check the value.");
             return State.NOT_READABLE;
         }
-        return unit == null || inRange(row, sheetRow, binding, value, unit) ? State.GIVEN : State.IMPOSSIBLE;
+        return unit == null || inRange(sheetRow, binding, value, unit) ? State.GIVEN : State.IMPOSSIBLE;
     }
 
     private RowUnits.At unitOf(int row, Binding binding) {
@@ -383,7 +373,8 @@ final class ColumnReader {
         }
         DoseText unit = DoseText.read(text.substring(end), customary);
         if (unit instanceof DoseText.Known known && (known.isPerArea() || known.isPerSpray())) {
-            RowUnits.At at = new RowUnits.At(known.unit(), known.productUnit(), null, null);
+            RowUnits.At at = written.computeIfAbsent(
+                    text.substring(end), key -> new RowUnits.At(known.unit(), known.productUnit(), null, null));
             column.unit[row] = column.unitIndex(at);
             return readFromText(row, sheetRow, binding, value, known.unit());
         }
@@ -396,27 +387,11 @@ final class ColumnReader {
 
     private State readFromText(int row, int sheetRow, Binding binding, double value, Unit unit) {
         column.read.put(row, value);
-        return inRange(row, sheetRow, binding, value, unit) ? State.READ_FROM_TEXT : State.IMPOSSIBLE;
+        return inRange(sheetRow, binding, value, unit) ? State.READ_FROM_TEXT : State.IMPOSSIBLE;
     }
 
-    /** Whether a number can be; one that is unusual is cautioned. */
-    private boolean inRange(int row, int sheetRow, Binding binding, double value, Unit unit) {
-        if (unit != rangeUnit) {
-            rangeUnit = unit;
-            symbol = spec.symbolFor(unit);
-            boolean comparable = symbol.unit().isCompatible(unit);
-            shift = comparable ? unit.convert(0, symbol.unit()) : 0;
-            factor = comparable ? unit.factor().over(symbol.unit().factor()).toDouble() : 1;
-        }
-        double own = value * factor + shift;
-        if (!symbol.possible().contains(own)) {
-            findings.bad(address(sheetRow, binding), CellFindings.impossible(spec, symbol, value, unit, own));
-            return false;
-        }
-        if (!symbol.usual().contains(own)) {
-            findings.unusual(address(sheetRow, binding), symbol, value, unit);
-        }
-        return true;
+    private boolean inRange(int sheetRow, Binding binding, double value, Unit unit) {
+        return ranges.isPossible(value, unit, table, sheetRow, binding.sheetColumn());
     }
 
     private CellAddress address(int sheetRow, Binding binding) {

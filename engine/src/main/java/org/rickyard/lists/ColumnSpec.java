@@ -158,4 +158,20 @@ public record ColumnSpec(
     public boolean isNumeric() {
         return type == Type.NUMBER || type == Type.DATE || type == Type.DOSE || type == Type.BATTER;
     }
+
+    /** A declared column is itself only: Start of Cuts and Start of Herds are two columns, however alike. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
 }

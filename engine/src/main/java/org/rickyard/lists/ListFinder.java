@@ -48,6 +48,7 @@ public final class ListFinder {
         for (ListSpec list : Lists.ALL) {
             rows.put(list.name(), rows(list, tables, places));
         }
+        noteUnusedLayout(rows.get(Layout.LIST.name()), places);
         noteDuplicates(rows.get(Fields.LIST.name()), Fields.FIELD);
         noteDuplicates(rows.get(Machines.LIST.name()), Machines.MACHINE);
         noteDuplicates(rows.get(Products.LIST.name()), Products.PRODUCT);
@@ -246,15 +247,41 @@ public final class ListFinder {
                 : FoundRows.cellText(table.grid, row, bindings.get(0).sheetColumn());
     }
 
+    private void noteUnusedLayout(ListRows layout, List<Place> places) {
+        for (int row = 0; row < layout.size(); row++) {
+            String list = Words.normal(layout.text(Layout.LIST_NAME, row));
+            String header = Words.normal(layout.text(Layout.HEADER, row));
+            String wanted = Words.normal(layout.text(Layout.COLUMN, row));
+            boolean known = Lists.ALL.stream()
+                    .filter(spec -> Words.normal(spec.name()).equals(list))
+                    .flatMap(spec -> spec.columns().stream())
+                    .anyMatch(column -> Words.normal(column.name()).equals(wanted));
+            boolean used = places.stream()
+                    .filter(place -> Words.normal(place.list().name()).equals(list))
+                    .flatMap(place -> place.columns().stream())
+                    .anyMatch(column -> Words.normal(column.header()).equals(header));
+            if (known && !used && !header.isEmpty()) {
+                findings.add(Finding.caution(
+                        layout.address(Layout.HEADER, row).orElse(null),
+                        "No list " + layout.text(Layout.LIST_NAME, row) + " has the header "
+                                + Words.quoted(layout.text(Layout.HEADER, row))
+                                + ", so this row settles nothing. Write the header as it stands in the workbook."));
+            }
+        }
+    }
+
     private void noteDuplicates(ListRows rows, ColumnSpec name) {
-        Map<String, Integer> seen = new HashMap<>();
+        Map<String, Integer> names = new HashMap<>();
+        Map<String, Integer> ofHolding = new HashMap<>();
         ColumnSpec holding = rows.spec().column("Holding").orElse(null);
         int count = 0;
         for (int row = 0; row < rows.size(); row++) {
-            String key = (holding == null ? "" : Words.key(rows.text(holding, row)))
-                    + '\n'
-                    + Words.key(rows.text(name, row));
-            Integer first = seen.putIfAbsent(key, row);
+            String key = Words.key(rows.text(name, row));
+            Integer first = names.putIfAbsent(key, row);
+            if (first != null && holding != null) {
+                ofHolding.putIfAbsent(Words.key(rows.text(holding, first)) + '\n' + key, first);
+                first = ofHolding.putIfAbsent(Words.key(rows.text(holding, row)) + '\n' + key, row);
+            }
             if (first != null && count++ < 50) {
                 findings.add(Finding.stop(
                         rows.address(name, row).orElse(null),

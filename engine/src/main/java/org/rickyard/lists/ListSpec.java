@@ -127,4 +127,20 @@ public record ListSpec(
         all.put(needed, List.of(others));
         return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, all);
     }
+
+    /** A declared list is itself only. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
 }

@@ -95,6 +95,14 @@ public final class Machines {
     public static final ColumnSpec BODY_VOLUME = number("Body volume", Quantities.BODY_VOLUME)
             .also("volume, body capacity, cubic capacity, trailer volume, body size, bucket volume, " + "bucket size")
             .help("Volume of the body or bucket.");
+    /** Density of the load. */
+    public static final ColumnSpec LOAD_DENSITY = number("Load density", Quantities.LOAD_DENSITY)
+            .also("density of load, density in trailer, crop density in trailer")
+            .help("Trailers: a cubic metre of crop as it lies in the body.");
+    /** One round. */
+    public static final ColumnSpec ROUND_TIME = number("Round time", Quantities.ROUND_TIME)
+            .also("cycle time, time per round, time per load, minutes per load")
+            .help("Loaders and buckrakes: one load, there and back.");
     /** Mass. */
     public static final ColumnSpec MASS = number("Mass", Quantities.MASS)
             .also("weight, machine weight, machine mass, operating weight, rolling weight, "
@@ -140,7 +148,7 @@ public final class Machines {
             .help("Left in tank, pump and lines when spraying ends.");
     /** Nozzles. */
     public static final ColumnSpec NOZZLES = number("Number of nozzles", Quantities.NOZZLES)
-            .also("nozzles, no of nozzles, nozzle count, nozzle number, jets, number of jets, tips")
+            .also("no of nozzles, nozzle count, nozzle number, jets, number of jets, tips")
             .help("All nozzles that spray.");
     /** Nozzle spacing. */
     public static final ColumnSpec NOZZLE_SPACING = number("Nozzle spacing", Quantities.NOZZLE_SPACING)
@@ -148,7 +156,7 @@ public final class Machines {
             .help("Along the boom.");
     /** Nozzle size. */
     public static final ColumnSpec NOZZLE_SIZE = special("Nozzle size", ColumnSpec.Type.NOZZLE, Quantities.NOZZLE_SIZE)
-            .also("nozzle, jet size, tip size, nozzle type, ISO size, nozzle code")
+            .also("jet size, tip size, nozzle type, ISO size, nozzle code")
             .help("04, ISO 04, 11004, F110/1.6/3.0; not the colour alone.");
     /** Lowest pressure. */
     public static final ColumnSpec LOWEST_PRESSURE = number("Lowest pressure", Quantities.LOWEST_PRESSURE)
@@ -219,6 +227,11 @@ public final class Machines {
     public static final ColumnSpec CHARGE_UNIT = choice("Charge unit", Quantities.CHARGE_UNIT, Choices.CHARGE_UNIT)
             .also("charge per, charged by, charge basis, unit of charge, charged per")
             .help("h, ha, t or bale.");
+    /** What the charge includes. */
+    public static final ColumnSpec CHARGE_INCLUDES = choice(
+                    "Charge includes", Quantities.CHARGE_INCLUDES, Choices.CHARGE_INCLUDES)
+            .also("includes, included in charge, charge covers")
+            .help("everything, all but fuel, or machine only.");
     /** List price. */
     public static final ColumnSpec LIST_PRICE = number("List price", Quantities.LIST_PRICE)
             .also("new price, retail price, price new, replacement price, list")
@@ -279,6 +292,8 @@ public final class Machines {
                             OUTPUT_BASIS,
                             PAYLOAD,
                             BODY_VOLUME,
+                            LOAD_DENSITY,
+                            ROUND_TIME,
                             MASS,
                             UNLADEN_MASS,
                             POWER,
@@ -310,6 +325,7 @@ public final class Machines {
                             OWN_OR_HIRED,
                             CHARGE,
                             CHARGE_UNIT,
+                            CHARGE_INCLUDES,
                             LIST_PRICE,
                             PURCHASE_PRICE,
                             TRADE_IN_VALUE,
@@ -324,6 +340,7 @@ public final class Machines {
             .unitColumn(CHARGE_UNIT, CHARGE)
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
             .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
+            .unclear(List.of("nozzle"), NOZZLES, NOZZLE_SIZE)
             .unclear(List.of("pressure"), LOWEST_PRESSURE, HIGHEST_PRESSURE)
             .unclear(List.of("road speed"), ROAD_SPEED_LADEN, ROAD_SPEED_EMPTY)
             .unclear(List.of("capacity"), PAYLOAD, BODY_VOLUME, TANK, OUTPUT)

@@ -84,6 +84,19 @@ final class RowReader {
         totalsSeen = false;
     }
 
+    /** Whether the row belongs, in the columns of this list, to one of these Excel tables. */
+    boolean overlaps(List<Grid.TableRange> ranges, int row) {
+        for (Grid.TableRange range : ranges) {
+            if (row >= range.firstRow()
+                    && row <= range.lastRow()
+                    && range.firstColumn() <= table.lastColumn
+                    && table.firstColumn <= range.lastColumn()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     void read(int row) {
         int filled = 0;
         for (int column = table.firstColumn; column <= table.lastColumn && filled < 2; column++) {
@@ -274,7 +287,7 @@ final class RowReader {
                     case 't' -> "total";
                     case 's' -> "su";
                     case 'g' -> "grand";
-                    case 'a' -> "a";
+                    case 'a' -> text.regionMatches(true, start, "all", 0, 3) ? "all" : "average";
                     case 'm' -> "mean";
                     case 'o' -> "overall";
                     case 'f' -> "farm total";

@@ -59,7 +59,11 @@ final class TableFinder {
             boolean isHeader = looksLikeHeader(row, taken) && openTables(row, taken);
             if (!isHeader) {
                 int current = row;
-                open.forEach(reader -> reader.read(current));
+                for (RowReader reader : open) {
+                    if (!reader.overlaps(ranges, current)) {
+                        reader.read(current);
+                    }
+                }
             }
         }
         open.forEach(RowReader::finish);

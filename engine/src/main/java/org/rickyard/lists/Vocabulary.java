@@ -10,7 +10,6 @@ import java.util.Set;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
 import org.rickyard.quantity.UnitText;
-import org.rickyard.quantity.Units;
 
 /** The headers one list understands. */
 final class Vocabulary {
@@ -159,7 +158,7 @@ final class Vocabulary {
         return new Heading(fitting, rest, told ? 2 : 1, false, null);
     }
 
-    /** Whether a unit text can only be read as a unit of this column; gallons of product per acre are not a dose. */
+    /** Whether a unit text can be read as a unit of this column; gallons per acre are water, never a dose. */
     private static boolean fits(ColumnSpec column, String rest) {
         if (column.type() == ColumnSpec.Type.DOSE) {
             return !(DoseText.read(rest, CustomaryUnits.UNSET) instanceof DoseText.Unknown)
@@ -168,9 +167,7 @@ final class Vocabulary {
         }
         UnitText text = UnitText.read(rest, CustomaryUnits.UNSET);
         if (text instanceof UnitText.Known known) {
-            return column.measuredBy(known.unit())
-                    || column.measuredBy(UnitText.ofDryMatter(known.unit()))
-                            && column.symbol().unit().isCompatible(Units.PERCENT_DM);
+            return column.measuredBy(known.unit()) || column.measuredBy(UnitText.ofDryMatter(known.unit()));
         }
         return text instanceof UnitText.Ambiguous ambiguous
                 && (ambiguous.candidates().isEmpty()
@@ -182,6 +179,9 @@ final class Vocabulary {
         String rest = header.rest(count);
         if (rest.isEmpty()) {
             return rest;
+        }
+        if (column.type() == ColumnSpec.Type.TEXT_OR_NUMBER && rest.regionMatches(true, 0, "name or ", 0, 8)) {
+            return rest.substring(8).strip();
         }
         boolean text = column.type() == ColumnSpec.Type.TEXT
                 || column.type() == ColumnSpec.Type.CHOICE

@@ -29,12 +29,19 @@ final class Words {
 
     /** What a name is joined by: trimmed and without case. */
     static String key(String name) {
-        return trim(name).toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
+        String trimmed = trim(name);
+        for (int i = 0; i < trimmed.length(); i++) {
+            if (trimmed.charAt(i) >= '\u0080') {
+                // Upper case first, so that letters with two small forms (the Greek sigma) meet.
+                return trimmed.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
+            }
+        }
+        return trimmed.toLowerCase(Locale.ROOT);
     }
 
     /**
-     * Letters and digits in lower case, words parted by single spaces, without the plural s of longer words: "Sheet/parcel
-     * nos." is {@code sheet parcel nos}, "Hectares" is {@code hectare}.
+     * Letters and digits in lower case, words parted by single spaces, without the plural s of longer words:
+     * "Sheet/parcel nos." is {@code sheet parcel nos}, "Hectares" is {@code hectare}.
      */
     static String normal(String text) {
         StringBuilder out = new StringBuilder(text.length());
@@ -77,6 +84,14 @@ final class Words {
             }
         }
         return false;
+    }
+
+    /** Whether a text stands for "not known": a dash, a question mark, n/a. */
+    static boolean marksBlank(String text) {
+        return switch (text) {
+            case "-", "–", "—", "?", "n/a", "N/A", "na", "NA", "n.a." -> true;
+            default -> false;
+        };
     }
 
     /** A number in digits as a person writes it: 7, 7.5. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.ColumnSpec;
@@ -28,6 +29,8 @@ final class CropRows {
     private final NameKey clampNames;
     private final List<Finding> findings;
     private final List<int[]> rows = new ArrayList<>();
+    private final Set<Integer> filled = new TreeSet<>();
+    private final Set<Integer> otherCrop = new HashSet<>();
 
     CropRows(FoundLists lists, List<Finding> findings) {
         this.fields = lists.rows(Fields.LIST);
@@ -96,7 +99,13 @@ final class CropRows {
         return found;
     }
 
-    RowSources sources() {
+    /** The word for a crop that the density table of grass is not for. */
+    static final String OTHER_CROP = "not grass";
+
+    private static final List<String> NOT_GRASS =
+            List.of("maize", "corn", "whole", "wheat", "barley", "oat", "triticale", "pea", "bean", "beet", "sorghum");
+
+    RowSources sources(FeedFamily.FeedHoldings holdings) {
         int count = rows.size();
         int[] field = new int[count];
         int[] cut = new int[count];
@@ -108,6 +117,7 @@ final class CropRows {
             field[i] = rows.get(i)[0];
             cut[i] = rows.get(i)[1];
             key[i] = clamp(field[i], cut[i]);
+            fill(key[i] - 1, field[i], cut[i]);
             basis[i] = basis(field[i], cut[i]);
             dry[i] = Crop.DRY_MATTER.equals(basis[i]);
             fresh[i] = !dry[i];
@@ -116,9 +126,40 @@ final class CropRows {
                 .with(Role.FIELD, fields, field)
                 .with(Role.CUT, cuts, cut)
                 .with(Keys.CLAMP_KEY, key)
+                .with(
+                        Keys.FEED_HOLDING_KEY,
+                        Arrays.stream(field)
+                                .map(row -> holdings.key(fields.text(Fields.HOLDING, row)))
+                                .toArray())
                 .with(Quantities.YIELD_BASIS, basis)
                 .only(Quantities.YIELD, fresh)
                 .only(Quantities.YIELD_DRY_MATTER, dry);
+    }
+
+    private void fill(int clamp, int field, int cut) {
+        if (clamp < 0) {
+            return;
+        }
+        filled.add(clamp);
+        String ofCut = cut >= 0 ? cuts.text(Cuts.CROP, cut) : "";
+        String crop = NameKey.key(ofCut.isEmpty() ? fields.text(Fields.CROP, field) : ofCut);
+        if (NOT_GRASS.stream().anyMatch(crop::contains)) {
+            otherCrop.add(clamp);
+        }
+    }
+
+    /** The rows of the clamp list that crop is allotted to; known once the sources are. */
+    int[] clampsFilled() {
+        return filled.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** Whether each clamp takes grass, another crop, or nothing that is named. */
+    String[] crops() {
+        String[] crops = new String[clamps.size()];
+        for (int clamp = 0; clamp < crops.length; clamp++) {
+            crops[clamp] = otherCrop.contains(clamp) ? OTHER_CROP : filled.contains(clamp) ? "grass" : "";
+        }
+        return crops;
     }
 
     /** The basis typed; a yield whose unit says dry matter needs none. */

@@ -72,14 +72,23 @@ final class JobLines {
         Map<Spraying, List<Integer>> rows = new HashMap<>();
         Set<Seen> seen = new LinkedHashSet<>();
         for (int job = 0; job < jobs.size(); job++) {
+            int row = job;
             List<Integer> gang = new ArrayList<>();
             for (MachineMention mention : MachineMention.parse(jobs.text(Jobs.MACHINE, job))) {
                 gang.addAll(machineChoice.find(jobs, job, mention.name()));
             }
+            if (jobs.text(Jobs.MACHINE, job).isEmpty()) {
+                findings.add(Finding.caution(
+                        jobs.address(Jobs.MACHINE, job)
+                                .or(() -> jobs.address(Jobs.OPERATION, row))
+                                .orElse(null),
+                        "this job names no machine, so nothing is worked out for it; write a name from the machine"
+                                + " list."));
+            }
             for (int field : fieldChoice.find(jobs, job)) {
                 for (int machine : gang) {
                     String type = machines.text(Machines.TYPE, machine);
-                    if (!Suitability.worksByWidth(type)) {
+                    if (!type.isEmpty() && !Suitability.worksByWidth(type)) {
                         continue;
                     }
                     String name = NameKey.key(jobs.text(Jobs.JOB, job))

@@ -22,6 +22,7 @@ public final class LinkCells {
     private final ListRows[] lists;
     private final int[][] listRows;
     private final byte[] chosen;
+    private volatile ScaledUnit lastScaled;
 
     LinkCells(Symbol symbol, List<Candidate> places, RowSources sources, int rows) {
         this.symbol = symbol;
@@ -59,7 +60,10 @@ public final class LinkCells {
     /** A cell whose unit measures another quantity is another column's cell: t/h is no m3/h. */
     private boolean fits(int i, int row) {
         ColumnSpec column = places.get(i).column();
-        if (column.type() != ColumnSpec.Type.NUMBER && column.type() != ColumnSpec.Type.DOSE) {
+        boolean measured = column.type() == ColumnSpec.Type.NUMBER
+                || column.type() == ColumnSpec.Type.DOSE
+                || column.type() == ColumnSpec.Type.TEXT_OR_NUMBER;
+        if (!measured) {
             return true;
         }
         return lists[i].unit(column, listRows[i][row])
@@ -103,6 +107,11 @@ public final class LinkCells {
         return exists(row) ? list(row).text(column(row), listRow(row)) : "";
     }
 
+    /** The client's words just as they stand in the cell, spaces and all. */
+    public String typed(int row) {
+        return exists(row) ? list(row).typed(column(row), listRow(row)) : "";
+    }
+
     /** What a product is measured in, where the cell's unit says so. */
     public Optional<String> productUnit(int row) {
         return exists(row) ? list(row).productUnit(column(row), listRow(row)) : Optional.empty();
@@ -111,9 +120,18 @@ public final class LinkCells {
     /** How the cell's stored number becomes the symbol's number. */
     public Scaling scaling(int row) {
         Unit unit = unit(row).orElse(symbol.unit());
-        Ratio scale = Ratio.of(list(row).cellScale(column(row), listRow(row)));
-        return Scaling.between(unit, symbol.unit(), scale);
+        int cellScale = list(row).cellScale(column(row), listRow(row));
+        ScaledUnit last = lastScaled;
+        // Most rows of a column are in one unit, so its steps are kept.
+        if (last != null && last.unit() == unit && last.cellScale() == cellScale) {
+            return last.scaling();
+        }
+        Scaling scaling = Scaling.between(unit, symbol.unit(), Ratio.of(cellScale));
+        lastScaled = new ScaledUnit(unit, cellScale, scaling);
+        return scaling;
     }
+
+    private record ScaledUnit(Unit unit, int cellScale, Scaling scaling) {}
 
     /** The number in the symbol's unit, by the same steps as the cell formula. */
     public double number(int row) {

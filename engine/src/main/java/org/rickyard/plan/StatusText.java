@@ -75,15 +75,19 @@ final class StatusText {
                     Expr.choice(
                             new Condition.Given(symbol),
                             Expr.text(""),
-                            Expr.choice(
-                                    new Condition.Blank(symbol),
-                                    Expr.text(symbol.name() + " missing. "),
-                                    Expr.text(symbol.name() + " impossible or not readable. "))),
+                            new Expr.Join(List.of(
+                                    label(column),
+                                    Expr.choice(
+                                            new Condition.Blank(symbol),
+                                            Expr.text(" missing. "),
+                                            Expr.text(" unusable. "))))),
                     path);
         } else if (column != null) {
             add(
                     Expr.choice(
-                            new Condition.Given(symbol), Expr.text(""), Expr.text(symbol.name() + " is withheld. ")),
+                            new Condition.Given(symbol),
+                            Expr.text(""),
+                            new Expr.Join(List.of(label(column), Expr.text(" withheld. ")))),
                     path);
         } else {
             throw new IllegalArgumentException("'" + symbol + "' has no column in its table");
@@ -92,16 +96,21 @@ final class StatusText {
 
     private static boolean joins(Expr expr) {
         return expr instanceof Expr.From
+                || expr instanceof Expr.Position
                 || expr instanceof Expr.Total
                 || expr instanceof Expr.Before
                 || expr instanceof Expr.Count;
     }
 
-    private static Expr unusable(Symbol symbol) {
+    private static Expr label(TableColumn column) {
+        return new Expr.Label(column.symbol(), column.label());
+    }
+
+    private Expr unusable(Symbol symbol) {
         return Expr.choice(
                 Condition.any(List.of(new Condition.Given(symbol), new Condition.Blank(symbol))),
                 Expr.text(""),
-                Expr.text(symbol.name() + " impossible or not readable. "));
+                new Expr.Join(List.of(label(columns.get(symbol)), Expr.text(" unusable. "))));
     }
 
     private static List<Condition> with(List<Condition> path, Condition further) {

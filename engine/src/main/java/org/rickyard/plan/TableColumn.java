@@ -58,6 +58,14 @@ public sealed interface TableColumn {
     /** A joined or counted value that is no formula of the trade. */
     record Joined(Symbol symbol, Expr expr) implements TableColumn {}
 
+    /**
+     * A value that no formula gives: counted in the client's words, planned, or simulated. It is written as it stands,
+     * with the method named, and changes only when the workbook is run again.
+     *
+     * @param result whether it is an answer in itself rather than a step
+     */
+    record Method(Symbol symbol, org.rickyard.formula.Method method, boolean result) implements TableColumn {}
+
     /** A live sentence about the row. */
     record Sentence(Symbol symbol, Expr expr) implements TableColumn {}
 }

@@ -11,7 +11,7 @@ import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.Jobs;
-import org.rickyard.trade.Catalogue;
+import org.rickyard.trade.catalogue.Catalogue;
 
 /** The lists joined into result tables and evaluated: all there is to say about a workbook, before any is written. */
 public final class WorkPlan {

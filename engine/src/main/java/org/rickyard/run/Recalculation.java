@@ -14,11 +14,13 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListFinder;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.workbook.graft.CellLook;
 import org.rickyard.workbook.graft.Graft;
 import org.rickyard.workbook.graft.GraftPlan;
 import org.rickyard.workbook.graft.GraftReport;
 import org.rickyard.workbook.graft.LocalName;
 import org.rickyard.workbook.graft.NewSheet;
+import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.graft.StyleGraft;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
@@ -31,7 +33,6 @@ import org.rickyard.workbook.read.FormulaRefs;
 import org.rickyard.workbook.read.MeaningFingerprint;
 import org.rickyard.workbook.read.SheetCells;
 import org.rickyard.workbook.read.TableParts;
-import org.rickyard.workbook.write.Meaning;
 import org.rickyard.workbook.write.SheetSet;
 
 /**
@@ -80,6 +81,13 @@ public final class Recalculation {
      */
     public static Recalculation of(BookPackage book, RunOptions options) throws IOException, RefusedException {
         return new Recalculation(book, options);
+    }
+
+    /** Whether a workbook holds sheets that a run has written, or its client has kept from one. */
+    public static boolean holdsOurSheets(BookPackage book) {
+        return book.definedNames().stream()
+                .anyMatch(name ->
+                        name.name().equals(OurSheets.MARKER) || name.name().equals(OurSheets.KEPT_MARKER));
     }
 
     /** A sheet of ours that was edited by hand is the client's from now on. */
@@ -161,6 +169,13 @@ public final class Recalculation {
         return sheets;
     }
 
+    /** The sheets to be written, without looks: for those who ask what a cell means. */
+    List<SheetSet.Sheet> sheetsUnstyled() {
+        Map<CellLook, Integer> plain = new HashMap<>();
+        SheetSet.looks().forEach(look -> plain.put(look, 0));
+        return sheets.sheets(plain, options.mostTrailRows(), VERSION);
+    }
+
     /** The names of the sheets of ours, in the order of their tabs. */
     public List<String> sheetNames() {
         return List.copyOf(names.values());
@@ -179,9 +194,8 @@ public final class Recalculation {
      */
     public GraftReport write(Path target) throws IOException, RefusedException {
         StyleGraft styles = StyleGraft.of(book, SheetSet.looks());
-        RunState next = new RunState();
         GraftPlan graft = new GraftPlan().looks(styles).fullCalcOnLoad(true).ownsName(this::isOurs);
-        long cells = 0;
+        Fingerprints fingerprints = new Fingerprints();
         int nextSheetId = nextSheetId();
         for (SheetSet.Sheet sheet : sheets.sheets(styles.indices(), options.mostTrailRows(), VERSION)) {
             NewSheet part = new NewSheet(sheet.name(), sheet.content(), sheet.notes(), localNames(sheet));
@@ -191,17 +205,23 @@ public final class Recalculation {
             } else {
                 graft.addSheet(part);
             }
-            next.put(sheet.id(), existing != null ? existing.sheetId() : nextSheetId++, fingerprint(sheet));
+            fingerprints.add(sheet, existing != null ? existing.sheetId() : nextSheetId++);
         }
         for (SheetRef kept : ours.kept()) {
             graft.localName(kept, new LocalName(OurSheets.KEPT_MARKER, "TRUE"));
         }
         sheets.totals().forEach(graft::globalName);
-        graft.state(RunState.NAMESPACE, next.xml(VERSION));
+        long cells = 0;
         for (var table : plan.tables()) {
             cells += (long) table.rows() * table.spec().columns().size();
         }
-        return Graft.write(book, graft, target, cells > LARGE ? 1 : 6, options.threads());
+        // The fingerprints are taken beside the packing; the part that holds them is the last to be written.
+        try (fingerprints) {
+            fingerprints.begin(options.threads() > 1);
+            graft.state(
+                    RunState.NAMESPACE, out -> out.write(fingerprints.state().xml(VERSION)));
+            return Graft.write(book, graft, target, cells > LARGE ? 1 : 6, options.threads());
+        }
     }
 
     private int nextSheetId() {
@@ -231,26 +251,5 @@ public final class Recalculation {
                             + quoted + "!$1:$" + sheet.headRows()));
         }
         return names;
-    }
-
-    private String fingerprint(SheetSet.Sheet sheet) throws IOException {
-        MeaningFingerprint fingerprint = new MeaningFingerprint();
-        sheet.content().describe(new Meaning() {
-            @Override
-            public void formula(int row, int column, String formula) {
-                fingerprint.cell(row, column, Grid.Kind.BLANK, 0, "", Grid.Format.GENERAL, formula);
-            }
-
-            @Override
-            public void number(int row, int column, double number) {
-                fingerprint.cell(row, column, Grid.Kind.NUMBER, number, "", Grid.Format.GENERAL, null);
-            }
-
-            @Override
-            public void text(int row, int column, String text) {
-                fingerprint.cell(row, column, Grid.Kind.TEXT, 0, text, Grid.Format.GENERAL, null);
-            }
-        });
-        return fingerprint.hex();
     }
 }

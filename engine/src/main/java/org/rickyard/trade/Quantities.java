@@ -126,6 +126,11 @@ public final class Quantities {
     public static final Symbol PAYLOAD = number("payload", Units.T, Range.above(0, 40), Range.of(1, 18), 1);
     /** Volume a body or bucket holds, level or heaped as the client means it. */
     public static final Symbol BODY_VOLUME = number("body volume", Units.M3, Range.above(0, 100), Range.of(0.3, 60), 0);
+    /** Mass of a cubic metre of crop as it lies in a trailer. */
+    public static final Symbol LOAD_DENSITY =
+            number("load density", Units.KG_PER_M3, Range.above(0, 1150), Range.of(150, 700), 0);
+    /** One round of a loader or buckrake: filling, running, emptying, back. */
+    public static final Symbol ROUND_TIME = number("round time", Units.MIN, Range.above(0, 240), Range.of(0.3, 20), 1);
     /** Mass of the machine in working order. */
     public static final Symbol MASS = number("mass", Units.T, Range.above(0, 80), Range.of(0.05, 30), 1);
     /** Mass of the machine empty. */
@@ -165,6 +170,8 @@ public final class Quantities {
             number("charge per bale", Units.MONEY_UNIT, Range.NOT_NEGATIVE, Range.ANY, 2);
     /** What a charge is counted by: h, ha, ac, t or bale. */
     public static final Symbol CHARGE_UNIT = Symbol.text("charge unit");
+    /** What a contractor's charge includes: everything, all but fuel, or the machine only. */
+    public static final Symbol CHARGE_INCLUDES = Symbol.text("charge includes");
     /** New price in the maker's list. */
     public static final Symbol LIST_PRICE = number("list price", Units.MONEY_UNIT, Range.POSITIVE, Range.ANY, 0);
     /** What was paid. */
@@ -370,6 +377,11 @@ public final class Quantities {
     public static final Symbol RAMP_RUN = number("ramp run", Units.ONE, Range.of(0, 20), Range.of(1, 6), 1);
     /** Height of the crown above the walls. */
     public static final Symbol CROWN = number("crown", Units.M, Range.of(0, 5), Range.of(0, 1.5), 1);
+    /** How a crown is shaped: parabolic or straight shouldered. */
+    public static final Symbol CROWN_SHAPE = Symbol.text("crown shape");
+    /** Height of the silage at the sides on the day of filling, before it settles. */
+    public static final Symbol FILLED_HEIGHT =
+            number("filled height", Units.M, Range.above(0, 14), Range.of(0.5, 6), 1);
     /** Fresh silage in a cubic metre. */
     public static final Symbol FRESH_DENSITY =
             number("fresh density", Units.KG_PER_M3, Range.above(0, 1150), Range.of(400, 950), 0);
@@ -395,6 +407,14 @@ public final class Quantities {
             number("year built or enlarged", Units.ONE, Range.of(1850, 2200), Range.of(1940, 2100), 0);
     /** Whose law a clamp stands under. */
     public static final Symbol COUNTRY = Symbol.text("country");
+    /** Volume of an effluent tank that is known by its name. */
+    public static final Symbol NAMED_TANK_VOLUME =
+            number("volume of the named tank", Units.M3, Range.of(0, 100000), Range.of(1, 2000), 0);
+    /** What a pit is dug in: sand, common earth, sand-clay or clay. */
+    public static final Symbol SOIL = Symbol.text("soil");
+    /** Additive on each fresh tonne. */
+    public static final Symbol ADDITIVE =
+            number("additive", Units.L.over(Units.T), Range.of(0, 50), Range.of(0.5, 8), 1);
     /** How far the face moves back in a week. */
     public static final Symbol FEED_OUT_RATE =
             number("feed-out rate", Units.M.over(Units.WEEK), Range.above(0, 30), Range.of(0.7, 7), 1);

@@ -18,7 +18,7 @@ public final class GraftPlan {
     private Predicate<DefinedName> ownsName = name -> false;
     private StyleGraft styles;
     private String stateNamespace;
-    private byte[] state;
+    private SheetContent state;
     private boolean fullCalcOnLoad;
 
     /** Adds a sheet after all others. */
@@ -60,9 +60,9 @@ public final class GraftPlan {
     }
 
     /** Keeps data of ours in the workbook, in the customXml item whose root element has this namespace. */
-    public GraftPlan state(String namespace, byte[] xml) {
+    public GraftPlan state(String namespace, SheetContent xml) {
         stateNamespace = namespace;
-        state = xml.clone();
+        state = xml;
         return this;
     }
 
@@ -106,7 +106,7 @@ public final class GraftPlan {
         return Optional.ofNullable(stateNamespace);
     }
 
-    byte[] state() {
+    SheetContent state() {
         return state;
     }
 

@@ -23,7 +23,7 @@ final class StateItem {
     static void write(
             BookPackage source,
             String namespace,
-            byte[] state,
+            SheetContent state,
             PackageChanges changes,
             ContentTypesEdit types,
             RelationshipsEdit links,

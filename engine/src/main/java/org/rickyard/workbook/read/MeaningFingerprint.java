@@ -60,6 +60,20 @@ public final class MeaningFingerprint implements CellSink {
         cells++;
     }
 
+    /**
+     * A cell whose formula is known by its shape.
+     *
+     * @param number the row number that goes into the shape
+     */
+    public void cell(int row, int column, FormulaShape shape, int number) {
+        hash.start((long) row * CellReference.COLUMNS + column);
+        hash.mix(FORMULA);
+        shape.mix(number, hash);
+        first += hash.first();
+        second += hash.second();
+        cells++;
+    }
+
     /** LibreOffice stores a typed TRUE as the formula TRUE() and a typed error as a formula of that error. */
     private boolean constantFormula(String formula) {
         if (formula.length() > 14) {

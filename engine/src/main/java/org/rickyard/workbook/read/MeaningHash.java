@@ -1,7 +1,7 @@
 package org.rickyard.workbook.read;
 
-/** A running hash of 128 bits over characters and numbers: two multiplicative lanes, scrambled at the end. */
-final class MeaningHash {
+/** A running hash of 128 bits over characters and numbers: two polynomial lanes, scrambled at the end. */
+final class MeaningHash implements Mixer {
     private static final long FIRST_FACTOR = 0x9E3779B97F4A7C15L;
     private static final long SECOND_FACTOR = 0xC2B2AE3D27D4EB4FL;
 
@@ -13,10 +13,33 @@ final class MeaningHash {
         second = scramble(seed + SECOND_FACTOR);
     }
 
-    void mix(long value) {
-        first = (first ^ value) * FIRST_FACTOR;
-        first ^= first >>> 29;
-        second = (Long.rotateLeft(second, 23) + value) * SECOND_FACTOR;
+    /** Both lanes are polynomials, so that a run of values known beforehand is mixed in one step: see {@link Run}. */
+    @Override
+    public void mix(long value) {
+        first = first * FIRST_FACTOR + value;
+        second = second * SECOND_FACTOR + value;
+    }
+
+    /** Mixes a whole run at once, with the same outcome as value by value. */
+    void mix(Run run) {
+        first = first * run.firstPower + run.first;
+        second = second * run.secondPower + run.second;
+    }
+
+    /** A run of values as one step of both lanes. */
+    static final class Run implements Mixer {
+        private long first;
+        private long second;
+        private long firstPower = 1;
+        private long secondPower = 1;
+
+        @Override
+        public void mix(long value) {
+            first = first * FIRST_FACTOR + value;
+            second = second * SECOND_FACTOR + value;
+            firstPower *= FIRST_FACTOR;
+            secondPower *= SECOND_FACTOR;
+        }
     }
 
     long first() {

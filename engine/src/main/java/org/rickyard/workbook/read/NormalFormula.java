@@ -12,7 +12,7 @@ final class NormalFormula {
 
     private NormalFormula() {}
 
-    static void mix(String formula, MeaningHash hash) {
+    static void mix(String formula, Mixer hash) {
         int length = formula.length();
         char before = '(';
         int i = formula.startsWith("=") ? 1 : 0;
@@ -65,7 +65,7 @@ final class NormalFormula {
         return c < 128 ? (c >= 'a' && c <= 'z' ? (char) (c - 32) : c) : Character.toUpperCase(c);
     }
 
-    private static int mixSheet(String formula, int from, MeaningHash hash) {
+    private static int mixSheet(String formula, int from, Mixer hash) {
         int end = FormulaText.endOfQuoted(formula, from, '\'');
         for (int i = from + 1; i < end - 1; i++) {
             char c = formula.charAt(i);
@@ -77,7 +77,7 @@ final class NormalFormula {
         return end;
     }
 
-    private static int mixNumber(String formula, int from, MeaningHash hash) {
+    private static int mixNumber(String formula, int from, Mixer hash) {
         int end = FormulaText.endOfNumber(formula, from);
         hash.mix(NUMBER);
         if (end - from <= 15 && FormulaText.endOfDigits(formula, from) == end) {

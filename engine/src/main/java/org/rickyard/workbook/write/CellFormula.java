@@ -1,41 +1,35 @@
 package org.rickyard.workbook.write;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.CellPrinter;
 
-/** A cell formula cut into fixed pieces between which the row's number goes. */
-final class CellFormula {
-    private final byte[][] pieces;
-    private final String formula;
+/** A cell formula cut into fixed pieces between which one row number goes. Equal only to itself. */
+public final class CellFormula {
+    private final List<String> pieces;
+    private final byte[][] escaped;
 
-    private CellFormula(byte[][] pieces, String formula) {
-        this.pieces = pieces;
-        this.formula = formula;
+    private CellFormula(String formula) {
+        pieces = List.of(formula.split(String.valueOf(CellPrinter.ROW), -1));
+        escaped = pieces.stream()
+                .map(piece -> SheetXml.bytes(ByteText.escape(piece)))
+                .toArray(byte[][]::new);
     }
 
     /** The formula of a whole column, with {@link CellPrinter#ROW} where the row's number goes. */
     static CellFormula of(String formula) {
-        List<byte[]> pieces = new ArrayList<>();
-        int from = 0;
-        for (int at = formula.indexOf(CellPrinter.ROW); at >= 0; at = formula.indexOf(CellPrinter.ROW, from)) {
-            pieces.add(SheetXml.bytes(ByteText.escape(formula.substring(from, at))));
-            from = at + 1;
-        }
-        pieces.add(SheetXml.bytes(ByteText.escape(formula.substring(from))));
-        return new CellFormula(pieces.toArray(byte[][]::new), formula);
+        return new CellFormula(formula);
+    }
+
+    /** The pieces, as they stand in the grid. */
+    public List<String> pieces() {
+        return pieces;
     }
 
     void put(ByteText out, int rowNumber) throws IOException {
-        out.put(pieces[0]);
-        for (int i = 1; i < pieces.length; i++) {
-            out.put(rowNumber).put(pieces[i]);
+        out.put(escaped[0]);
+        for (int i = 1; i < escaped.length; i++) {
+            out.put(rowNumber).put(escaped[i]);
         }
-    }
-
-    /** The formula of one row. */
-    String text(int rowNumber) {
-        return formula.replace(String.valueOf(CellPrinter.ROW), Integer.toString(rowNumber));
     }
 }

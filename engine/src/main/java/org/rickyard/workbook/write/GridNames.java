@@ -28,6 +28,11 @@ final class GridNames implements CellNames {
     }
 
     @Override
+    public String label(Symbol symbol) {
+        return CellAddress.letters(table.spec().position(symbol)) + "$" + (SheetPlaces.LABEL_ROW + 1);
+    }
+
+    @Override
     public String constant(Constant constant) {
         return basis.constant(constant).absolute();
     }

@@ -1,42 +1,41 @@
 package org.rickyard.workbook.write;
 
-import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
+import org.rickyard.formula.CellPrinter;
 import org.rickyard.lists.CellAddress;
 
-/** Link formulas cut into pieces, and the addresses between them, kept so that no text is made twice. */
+/** Link formulas by the client's sheet and column they lead to; only the row differs from link to link. */
 final class LinkTemplates {
-    private final Map<String, byte[][]> templates = new HashMap<>();
-    private final Map<String, byte[]> sheets = new HashMap<>();
-    private final byte[][] columns = new byte[400][];
+    private record Key(String formula, String sheet, int column) {}
 
-    /** Writes a formula with the client's cell in its places. */
-    void put(ByteText out, String formula, CellAddress cell) throws IOException {
-        byte[][] pieces = templates.get(formula);
-        if (pieces == null) {
-            String[] parts = formula.split(LinkFormula.SOURCE_TEXT, -1);
-            pieces = new byte[parts.length][];
-            for (int i = 0; i < parts.length; i++) {
-                pieces[i] = SheetXml.bytes(ByteText.escape(parts[i]));
-            }
-            templates.put(formula, pieces);
+    private final Map<Key, CellFormula> templates = new HashMap<>();
+    private final Key[] lastKeys = new Key[400];
+    private final CellFormula[] lastTemplates = new CellFormula[400];
+
+    /**
+     * The formula that leads to a cell.
+     *
+     * @param at the column of ours it stands in, whose last formula is looked at first
+     */
+    CellFormula of(int at, String formula, CellAddress cell) {
+        Key last = lastKeys[at];
+        if (last != null
+                && last.column() == cell.column()
+                && last.formula().equals(formula)
+                && last.sheet().equals(cell.sheet())) {
+            return lastTemplates[at];
         }
-        byte[] sheet = sheets.get(cell.sheet());
-        if (sheet == null) {
-            sheet = SheetXml.bytes(ByteText.escape(CellAddress.quoted(cell.sheet())) + "!$");
-            sheets.put(cell.sheet(), sheet);
-        }
-        byte[] column = cell.column() < columns.length ? columns[cell.column()] : null;
-        if (column == null) {
-            column = SheetXml.bytes(CellAddress.letters(cell.column()) + "$");
-            if (cell.column() < columns.length) {
-                columns[cell.column()] = column;
-            }
-        }
-        out.put(pieces[0]);
-        for (int i = 1; i < pieces.length; i++) {
-            out.put(sheet).put(column).put(cell.row() + 1).put(pieces[i]);
-        }
+        Key key = new Key(formula, cell.sheet(), cell.column());
+        CellFormula template = templates.computeIfAbsent(key, LinkTemplates::made);
+        lastKeys[at] = key;
+        lastTemplates[at] = template;
+        return template;
+    }
+
+    private static CellFormula made(Key key) {
+        String source =
+                CellAddress.quoted(key.sheet()) + "!$" + CellAddress.letters(key.column()) + "$" + CellPrinter.ROW;
+        return CellFormula.of(key.formula().replace(LinkFormula.SOURCE_TEXT, source));
     }
 }

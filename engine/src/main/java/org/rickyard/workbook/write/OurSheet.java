@@ -6,14 +6,26 @@ import org.rickyard.workbook.graft.SheetContent;
 
 /** A sheet of ours: it can be written, and it can say what it means. */
 public abstract class OurSheet implements SheetContent {
+    private Meaning watcher;
+
     @Override
     public final void write(OutputStream out) throws IOException {
-        write(new SheetXml(out));
+        write(new SheetXml(out, watcher));
+    }
+
+    /** Whether working the sheet out costs so much that it should be done but once. */
+    public boolean isCostly() {
+        return false;
+    }
+
+    /** Has what the sheet means told to a watcher while it is written. */
+    public final void watchedBy(Meaning meaning) {
+        watcher = meaning;
     }
 
     /** Says what the sheet means, as the next run will read it from the file. */
     public final void describe(Meaning meaning) throws IOException {
-        write(new SheetXml(meaning));
+        write(new SheetXml(OutputStream.nullOutputStream(), meaning));
     }
 
     abstract void write(SheetXml sheet) throws IOException;

@@ -15,7 +15,7 @@ final class SheetXml {
             + "<sheetPr><tabColor rgb=\"FF3D5A45\"/><pageSetUpPr fitToPage=\"1\"/></sheetPr>";
     private static final int LINE_HEIGHT = 15;
     private static final int HIGHEST_ROW = 405;
-    private static final int PAGE_WIDTH = 250;
+    private static final int PAGE_WIDTH = 280;
     private static final int LONGEST_TEXT = 32_767;
 
     private static final byte[] CELL = bytes("<c r=\"");
@@ -39,17 +39,12 @@ final class SheetXml {
     private List<Integer> widths = List.of();
     private int row = -1;
 
-    /** Writes the part. */
-    SheetXml(OutputStream stream) {
-        this(stream, null);
-    }
-
-    /** Writes nothing, and says what each cell means. */
-    SheetXml(Meaning meaning) {
-        this(OutputStream.nullOutputStream(), meaning);
-    }
-
-    private SheetXml(OutputStream stream, Meaning meaning) {
+    /**
+     * A writer of one part.
+     *
+     * @param meaning told what each cell means, or null
+     */
+    SheetXml(OutputStream stream, Meaning meaning) {
         this.out = new ByteText(stream);
         this.meaning = meaning;
     }
@@ -139,7 +134,6 @@ final class SheetXml {
     void number(int column, int style, double value) throws IOException {
         if (meaning != null) {
             meaning.number(row, column, value);
-            return;
         }
         open(column, style);
         out.put(NUMBER).put(value).put(END_VALUE);
@@ -154,7 +148,6 @@ final class SheetXml {
         String shown = text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) : text;
         if (meaning != null) {
             meaning.text(row, column, shown);
-            return;
         }
         open(column, style);
         out.put(INLINE).put(ByteText.escape(shown)).put(END_INLINE);
@@ -163,8 +156,7 @@ final class SheetXml {
     /** A formula with a number as its present value. */
     void formula(int column, int style, CellFormula formula, double value) throws IOException {
         if (meaning != null) {
-            meaning.formula(row, column, formula.text(row + 1));
-            return;
+            meaning.formula(row, column, formula, row + 1);
         }
         open(column, style);
         out.put(FORMULA);
@@ -175,8 +167,7 @@ final class SheetXml {
     /** A formula with a text as its present value. */
     void formula(int column, int style, CellFormula formula, String value) throws IOException {
         if (meaning != null) {
-            meaning.formula(row, column, formula.text(row + 1));
-            return;
+            meaning.formula(row, column, formula, row + 1);
         }
         open(column, style);
         out.put(WORD_FORMULA);
@@ -191,24 +182,22 @@ final class SheetXml {
     /** A link with a number as its present value. */
     void link(int column, int style, String formula, CellAddress cell, double value) throws IOException {
         if (meaning != null) {
-            meaning.formula(row, column, formula.replace(LinkFormula.SOURCE_TEXT, cell.absolute()));
-            return;
+            meaning.formula(row, column, links.of(column, formula, cell), cell.row() + 1);
         }
         open(column, style);
         out.put(FORMULA);
-        links.put(out, formula, cell);
+        links.of(column, formula, cell).put(out, cell.row() + 1);
         out.put(END_FORMULA).put(value).put(END_VALUE);
     }
 
     /** A link with a text as its present value. */
     void link(int column, int style, String formula, CellAddress cell, String value) throws IOException {
         if (meaning != null) {
-            meaning.formula(row, column, formula.replace(LinkFormula.SOURCE_TEXT, cell.absolute()));
-            return;
+            meaning.formula(row, column, links.of(column, formula, cell), cell.row() + 1);
         }
         open(column, style);
         out.put(WORD_FORMULA);
-        links.put(out, formula, cell);
+        links.of(column, formula, cell).put(out, cell.row() + 1);
         out.put(END_FORMULA);
         if (!value.isEmpty()) {
             out.put(ByteText.escape(value));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.rickyard.audit.DefaultsUsed;
 import org.rickyard.audit.Results;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
@@ -94,10 +95,10 @@ final class SummarySheet {
         for (ResultTable table : plan.tables()) {
             for (var column : table.spec().columns()) {
                 Values values = table.of(column.symbol());
+                defaults += DefaultsUsed.count(table, column);
                 boolean result = column instanceof TableColumn.Calculated c && c.result();
                 for (int row = 0; row < table.rows(); row++) {
                     withheld += result && !values.has(row) ? 1 : 0;
-                    defaults += Results.isDefault(table, column, row) ? 1 : 0;
                 }
             }
         }
@@ -131,12 +132,27 @@ final class SummarySheet {
             line.formula(look, cell.absolute(), values.words() ? values.word(row) : "");
         }
         line.text(Looks.UNIT, table.unit(symbol, row).isEmpty() ? "-" : table.unit(symbol, row));
-        CellAddress status = places.cell(table.spec(), TableSpec.STATUS, row);
-        String given = "C" + page.next();
+        sentence(line, page, table, places, headline);
+        line.linkTo(cell);
+    }
+
+    /** "ok", or the cautions that touch the row, or what it lacks; live like the value. */
+    private static void sentence(
+            PlainSheet.Line line, PlainSheet page, ResultTable table, SheetPlaces places, Headlines.Headline headline) {
+        int row = headline.row();
+        String status = places.cell(table.spec(), TableSpec.STATUS, row).absolute();
+        String given = "\"ok\"";
+        String givenNow = "ok";
+        if (table.spec().column(TableSpec.CAUTIONS).isPresent()) {
+            String cautions = places.cell(table.spec(), TableSpec.CAUTIONS, row).absolute();
+            given = "IF(" + cautions + "=\"\",\"ok\"," + cautions + ")";
+            String now = table.of(TableSpec.CAUTIONS).word(row);
+            givenNow = now.isEmpty() ? "ok" : now;
+        }
+        boolean has = table.of(headline.formula().result()).has(row);
         line.formula(
-                        Looks.SENTENCE,
-                        "IF(" + given + "=\"\"," + status.absolute() + ",\"ok\")",
-                        values.has(row) ? "ok" : table.of(TableSpec.STATUS).word(row))
-                .linkTo(cell);
+                Looks.SENTENCE,
+                "IF(C" + page.next() + "=\"\"," + status + "," + given + ")",
+                has ? givenNow : table.of(TableSpec.STATUS).word(row));
     }
 }

@@ -58,7 +58,9 @@ final class Grafting {
                 .fullCalcOnLoad(true)
                 .ownsName(name ->
                         name.name().equals(TestSheets.MARKER) || name.name().startsWith("Rickyard_"))
-                .state(NAMESPACE, ("<state xmlns=\"" + NAMESPACE + "\"/>").getBytes(StandardCharsets.UTF_8));
+                .state(
+                        NAMESPACE,
+                        out -> out.write(("<state xmlns=\"" + NAMESPACE + "\"/>").getBytes(StandardCharsets.UTF_8)));
         List<SheetRef> ours = new ArrayList<>();
         book.definedNames().stream()
                 .filter(name -> name.name().equals(TestSheets.MARKER))

@@ -1,0 +1,43 @@
+package org.rickyard.cli;
+
+import java.util.function.BooleanSupplier;
+import org.rickyard.workbook.graft.OutputException;
+import org.rickyard.workbook.open.RefusedException;
+import org.rickyard.workbook.read.UnreadablePartException;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.ParseResult;
+
+/** Puts what went wrong into a sentence and an exit code. Nobody is shown where in the program it was unless asked. */
+record Failures(Console console, BooleanSupplier debug) implements IExecutionExceptionHandler {
+    @Override
+    public int handleExecutionException(Exception failed, CommandLine command, ParseResult parsed) {
+        if (failed instanceof RefusedException || failed instanceof UnreadablePartException) {
+            return said(failed, Exit.REFUSED);
+        } else if (failed instanceof OutputException) {
+            return said(failed, Exit.NOT_WRITTEN);
+        }
+        return fault(failed);
+    }
+
+    private int said(Exception failed, int code) {
+        console.insist(failed.getMessage());
+        trace(failed);
+        return code;
+    }
+
+    /** What should not have happened. */
+    int fault(Throwable failed) {
+        console.insist("Sorry, something went wrong inside Rickyard; your workbook is as it was."
+                + (debug.getAsBoolean() ? "" : " Run again with --debug and report what it shows."));
+        trace(failed);
+        return Exit.FAULT;
+    }
+
+    private void trace(Throwable failed) {
+        if (debug.getAsBoolean()) {
+            failed.printStackTrace(console.err());
+            console.err().flush();
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package org.rickyard.cli;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.rickyard.lists.Finding;
+import org.rickyard.run.Recalculation;
+import org.rickyard.run.RunOptions;
+import org.rickyard.workbook.open.BookPackage;
+import org.rickyard.workbook.open.RefusedException;
+import org.rickyard.workbook.open.RefusedException.Reason;
+import org.rickyard.workbook.read.UnreadablePartException;
+
+/** Opens workbooks; whatever keeps one from being read becomes a refusal. */
+final class Opening {
+    /** From this size on one may have to wait, and is told for what. */
+    private static final long LARGE = 4L << 20;
+
+    private Opening() {}
+
+    static BookPackage open(Path book) throws RefusedException, IOException {
+        try {
+            return BookPackage.open(book);
+        } catch (IOException failed) {
+            throw refusal(book, failed);
+        }
+    }
+
+    /** Reads and reckons an open workbook. */
+    static Recalculation reckon(Path book, BookPackage open, RunOptions options, Console console)
+            throws RefusedException, UnreadablePartException {
+        try {
+            if (large(book)) {
+                console.say("Reading " + book.getFileName() + " and working it out ...");
+            }
+            return Recalculation.of(open, options);
+        } catch (UnreadablePartException clear) {
+            throw clear;
+        } catch (IOException failed) {
+            throw refusal(book, failed);
+        }
+    }
+
+    /** A workbook that is not there is refused before anything is prepared beside it. */
+    static void refuseIfNoFile(Path book) throws RefusedException {
+        if (!Files.isRegularFile(book)) {
+            throw new RefusedException(Reason.NOT_A_FILE, String.valueOf(book.getFileName()));
+        }
+    }
+
+    /** Whether no list was found in a workbook that never held results; sheets without any answer would be litter. */
+    static boolean nothingToDo(BookPackage open, Recalculation run, Console console) {
+        if (!run.plan().lists().places().isEmpty() || Recalculation.holdsOurSheets(open)) {
+            return false;
+        }
+        console.insist(
+                "\"" + run.workbook() + "\" holds no list that can be read: no sheet has headers such as Field and"
+                        + " Area, or Machine and Type. Nothing was written.");
+        run.sheets().findings().stream()
+                .filter(finding -> finding.severity() != Finding.Severity.NOTE)
+                .limit(5)
+                .forEach(finding -> console.insist("  " + Report.words(finding)));
+        console.insist("'rickyard new lists.xlsx' makes a workbook with every list and its headers.");
+        return true;
+    }
+
+    static boolean large(Path book) throws IOException {
+        return Files.size(book) > LARGE;
+    }
+
+    /** Whether a file is a workbook that already holds sheets of ours, so that it is nobody's only original. */
+    static boolean holdsOurSheets(Path file) {
+        try (BookPackage book = BookPackage.open(file)) {
+            return Recalculation.holdsOurSheets(book);
+        } catch (RefusedException | IOException unreadable) {
+            return false;
+        }
+    }
+
+    private static RefusedException refusal(Path book, IOException failed) {
+        String name = String.valueOf(book.getFileName());
+        RefusedException refused = failed instanceof AccessDeniedException
+                ? new RefusedException(Reason.NOT_A_FILE, name, "you are not allowed to read it")
+                : new RefusedException(Reason.DAMAGED, name, String.valueOf(failed.getMessage()));
+        refused.initCause(failed);
+        return refused;
+    }
+}

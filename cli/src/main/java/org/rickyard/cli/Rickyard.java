@@ -1,0 +1,172 @@
+package org.rickyard.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.rickyard.run.Recalculation;
+import org.rickyard.templates.TemplateKind;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The command that holds all others. */
+@Command(
+        name = "rickyard",
+        mixinStandardHelpOptions = true,
+        versionProvider = Rickyard.Version.class,
+        header = {
+            "Works out sprayer rates, silage clamps and work rates from the lists of a workbook.",
+            "",
+            "Examples:",
+            "  rickyard new farm.xlsx --kind demo       a workbook to try everything on",
+            "  rickyard run farm.xlsx                   recalculate it and write the result sheets",
+            "  rickyard check farm.xlsx                 look it over and write nothing",
+            "  rickyard explain farm.xlsx 'Summary!C9'  how one number came about",
+            "  rickyard formulas work-rate              one formula with its source",
+            ""
+        },
+        synopsisSubcommandLabel = "COMMAND",
+        commandListHeading = "%nCommands:%n",
+        footer = {"", "'rickyard COMMAND --help' shows a command's examples and options."})
+final class Rickyard implements Callable<Integer> {
+    private static final int HELP_WIDTH = 100;
+
+    private final Console console;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(
+            names = "--debug",
+            scope = ScopeType.INHERIT,
+            description = "Show where in the program a fault arose, to report it.")
+    private boolean debug;
+
+    private Rickyard(Console console) {
+        this.console = console;
+    }
+
+    /** Without a command there is nothing to do but to show what can be asked for. */
+    @Override
+    public Integer call() {
+        spec.commandLine().usage(console.err(), spec.commandLine().getColorScheme());
+        return Exit.USAGE;
+    }
+
+    /** Runs one command; the exit code is one of {@link Exit}. */
+    static int run(Console console, String... args) {
+        Rickyard rickyard = new Rickyard(console);
+        CommandLine line = rickyard.line();
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError full) {
+            console.insist("This workbook needs more memory than Java was given."
+                    + " Run again with more: java -Xmx2g -jar rickyard.jar ...");
+            return Exit.FAULT;
+        } catch (StackOverflowError fault) {
+            return new Failures(console, () -> rickyard.debug).fault(fault);
+        }
+    }
+
+    /** The command line with all its commands. */
+    private CommandLine line() {
+        CommandLine line = new CommandLine(this)
+                .addSubcommand(new RunCommand(console))
+                .addSubcommand(new CheckCommand(console))
+                .addSubcommand(new ExplainCommand(console))
+                .addSubcommand(new FormulasCommand(console))
+                .addSubcommand(new NewCommand(console))
+                .addSubcommand(new CompletionCommand(console))
+                .addSubcommand(new ManCommand(console));
+        line.setOut(console.out());
+        line.setErr(console.err());
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(console.ansi()));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setUsageHelpWidth(HELP_WIDTH);
+        line.registerConverter(Path.class, Rickyard::path);
+        line.registerConverter(TemplateKind.class, Rickyard::kind);
+        line.setParameterExceptionHandler(this::wrongUsage);
+        line.setExecutionExceptionHandler(new Failures(console, () -> debug));
+        line.getSubcommands().values().forEach(Rickyard::exitCodes);
+        return line;
+    }
+
+    private static void exitCodes(CommandLine command) {
+        Map<String, String> codes = new LinkedHashMap<>();
+        for (String words : Exit.WORDS) {
+            codes.put(words.substring(0, 1), words.substring(2));
+        }
+        command.getCommandSpec()
+                .usageMessage()
+                .exitCodeListHeading("%nExit codes:%n")
+                .exitCodeList(codes)
+                .optionListHeading("%nOptions:%n")
+                .sortOptions(false);
+    }
+
+    static Path path(String text) {
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException unusable) {
+            throw new TypeConversionException("'" + text + "' cannot be used as a file name here ("
+                    + unusable.getReason() + "). If it holds letters beyond a to z, set the language of the"
+                    + " terminal, for example LC_ALL=C.UTF-8");
+        }
+    }
+
+    private static TemplateKind kind(String text) {
+        for (TemplateKind kind : TemplateKind.values()) {
+            if (kind.title().equalsIgnoreCase(text)) {
+                return kind;
+            }
+        }
+        throw new TypeConversionException(
+                "'" + text + "' is no kind of workbook; there are " + String.join(", ", new NewCommand.Kinds()));
+    }
+
+    private int wrongUsage(ParameterException wrong, String[] args) {
+        CommandSpec command = wrong.getCommandLine().getCommandSpec();
+        String message = wrong instanceof UnmatchedArgumentException unmatched
+                ? unmatched(unmatched.getUnmatched().get(0), command)
+                : wrong.getMessage();
+        console.insist(message.endsWith(".") || message.endsWith("?") ? message : message + ".");
+        console.insist("'" + command.qualifiedName() + " --help' shows examples and what can be asked for.");
+        return Exit.USAGE;
+    }
+
+    private static String unmatched(String word, CommandSpec command) {
+        boolean option = word.startsWith("-");
+        boolean commands = !command.subcommands().isEmpty();
+        List<String> known = new ArrayList<>();
+        if (option) {
+            command.options().forEach(each -> known.addAll(List.of(each.names())));
+        } else if (commands) {
+            known.addAll(command.subcommands().keySet());
+        }
+        String name = option ? word.replaceAll("=.*", "") : word;
+        List<String> near = Spelling.near(name, known);
+        String what = option
+                ? "There is no option '" + name + "'"
+                : commands ? "There is no command '" + name + "'" : "'" + name + "' is one argument too many";
+        return near.isEmpty() ? what + "." : what + ". Did you mean " + String.join(" or ", near) + "?";
+    }
+
+    /** The version of the engine. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"rickyard " + Recalculation.VERSION};
+        }
+    }
+}

@@ -1,0 +1,183 @@
+package org.rickyard.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.rickyard.run.Recalculation;
+import org.rickyard.run.RunOptions;
+import org.rickyard.workbook.graft.GraftReport;
+import org.rickyard.workbook.graft.OutputException;
+import org.rickyard.workbook.graft.SafeReplacement;
+import org.rickyard.workbook.graft.Verification;
+import org.rickyard.workbook.open.BookPackage;
+import org.rickyard.workbook.open.RefusedException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Recalculates a workbook and writes the result sheets. */
+@Command(
+        name = "run",
+        mixinStandardHelpOptions = true,
+        versionProvider = Rickyard.Version.class,
+        header = {
+            "Recalculates a workbook and writes the result sheets.",
+            "",
+            "Examples:",
+            "  rickyard run farm.xlsx                       in place; the former file stays as farm.before.xlsx",
+            "  rickyard run farm.xlsx --to answers.xlsx     leave farm.xlsx as it is",
+            "  rickyard run farm.xlsx --dry-run             say what would be done",
+            "  rickyard run farm.xlsx --json results.json   for other programs, too",
+            ""
+        },
+        description = {
+            "",
+            "Your own sheets are not touched. Where nothing would change, nothing is written.",
+            "The answers that matter go to standard output, everything else to standard error."
+        })
+final class RunCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(index = "0", paramLabel = "BOOK", description = "The workbook (.xlsx) with your lists.")
+    private Path book;
+
+    @Option(
+            names = "--to",
+            paramLabel = "FILE",
+            description = "Write the workbook with its results to this file instead.")
+    private Path to;
+
+    @Option(
+            names = {"-n", "--dry-run"},
+            description = "Write nothing; say what would be done.")
+    private boolean dryRun;
+
+    @Mixin
+    private JsonOption json;
+
+    @Option(names = "--strict", description = "End with exit code 4 where results are withheld.")
+    private boolean strict;
+
+    @Option(
+            names = "--trail-rows",
+            paramLabel = "N",
+            defaultValue = "" + RunOptions.USUAL_TRAIL_ROWS,
+            description = {
+                "Most results that get a line each on the sheet Trail; of more, each column gets one line.",
+                "0 to 1000000; usually ${DEFAULT-VALUE}."
+            })
+    private long trailRows;
+
+    @Option(
+            names = {"-q", "--quiet"},
+            description = "Answers only: no messages unless something is in the way.")
+    private boolean quiet;
+
+    RunCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws RefusedException, IOException {
+        if (quiet) {
+            console.quieten();
+        }
+        checkUsage();
+        RunOptions options = new RunOptions(trailRows, RunOptions.usual().threads());
+        return dryRun ? sayOnly(options) : write(options);
+    }
+
+    private void checkUsage() {
+        if (trailRows < 0 || trailRows > RunOptions.MOST_TRAIL_ROWS) {
+            throw new ParameterException(
+                    spec.commandLine(), "--trail-rows takes a number from 0 to 1000000, not " + trailRows);
+        }
+        if (dryRun && json.toFile()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--dry-run writes no file; take --json - for standard output, or 'rickyard check' with --json");
+        }
+        if (to != null && OutputFile.same(book, to)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--to names the workbook itself; leave --to out to write in place, or name another file");
+        }
+        if (to != null && !ending(to).equals(ending(book))) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "the name after --to should end in " + ending(book) + " as the workbook's does; with another ending"
+                            + " spreadsheet programs will not open it");
+        }
+    }
+
+    private static String ending(Path file) {
+        String name = String.valueOf(file.getFileName());
+        int dot = name.lastIndexOf('.');
+        return dot < 0 ? "" : name.substring(dot).toLowerCase(Locale.ROOT);
+    }
+
+    private int write(RunOptions options) throws RefusedException, IOException {
+        Opening.refuseIfNoFile(book);
+        Path goal = to == null ? book : to;
+        try (SafeReplacement replacement = OutputFile.begin(goal);
+                JsonOption.Output document = json.begin(console, book, goal)) {
+            Recalculation run;
+            Written written;
+            try (BookPackage open = Opening.open(book)) {
+                run = Opening.reckon(book, open, options, console);
+                if (Opening.nothingToDo(open, run, console)) {
+                    return Exit.REFUSED;
+                }
+                written = Written.of(open, graft(run, open, replacement));
+                document.write(run);
+            }
+            SafeReplacement.Outcome outcome = replacement.commit(Opening::holdsOurSheets);
+            document.commit();
+            Report report = new Report(console, run, goal);
+            report.answers();
+            report.messages();
+            console.say(written.words(replacement.target(), outcome));
+            report.whereToLook();
+            return strict && report.withheld() > 0 ? Exit.WITHHELD : Exit.DONE;
+        }
+    }
+
+    private GraftReport graft(Recalculation run, BookPackage open, SafeReplacement replacement)
+            throws RefusedException, OutputException {
+        try {
+            if (Opening.large(book)) {
+                console.say("Writing the result sheets ...");
+            }
+            GraftReport report = run.write(replacement.temporary());
+            Verification.check(open, replacement.temporary(), report);
+            return report;
+        } catch (IOException failed) {
+            throw OutputException.of(replacement.target(), failed);
+        }
+    }
+
+    private int sayOnly(RunOptions options) throws RefusedException, IOException {
+        Path goal = to == null ? book : to;
+        try (BookPackage open = Opening.open(book);
+                JsonOption.Output document = json.begin(console, book, goal)) {
+            Recalculation run = Opening.reckon(book, open, options, console);
+            if (Opening.nothingToDo(open, run, console)) {
+                return Exit.REFUSED;
+            }
+            document.write(run);
+            Report report = new Report(console, run, goal);
+            report.answers();
+            report.messages();
+            console.say(Written.planned(open, run, goal, report));
+            return strict && report.withheld() > 0 ? Exit.WITHHELD : Exit.DONE;
+        }
+    }
+}

@@ -1,0 +1,100 @@
+package org.rickyard.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.rickyard.audit.Cause;
+import org.rickyard.audit.Causes;
+import org.rickyard.audit.Results;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.TableColumn.Calculated;
+import org.rickyard.plan.WorkPlan;
+
+/** The results that a plan withholds, grouped by what is the matter, with the cells to look at. */
+final class WithheldResults {
+    /** Beyond so many withheld results the reasons of the rest are not looked for, only counted as withheld. */
+    private static final int MOST_EXPLAINED = 20_000;
+    /** Beyond so many different reasons no new ones are kept. */
+    private static final int MOST_REASONS = 1_000;
+
+    private static final int MOST_CELLS = 3;
+
+    private static final class Reason {
+        private final Set<CellAddress> cells = new LinkedHashSet<>();
+        private long results;
+    }
+
+    private final Map<String, Reason> reasons = new LinkedHashMap<>();
+    private long count;
+
+    private WithheldResults() {}
+
+    static WithheldResults of(WorkPlan plan) {
+        WithheldResults withheld = new WithheldResults();
+        for (ResultTable table : plan.tables()) {
+            for (Calculated column : Results.resultColumns(table)) {
+                withheld.read(table, column.symbol());
+            }
+        }
+        return withheld;
+    }
+
+    private void read(ResultTable table, Symbol symbol) {
+        for (int row = 0; row < table.rows(); row++) {
+            if (!table.of(symbol).has(row) && ++count <= MOST_EXPLAINED) {
+                Causes.of(table, symbol, row).forEach(this::take);
+            }
+        }
+    }
+
+    private void take(Cause cause) {
+        Reason reason = reasons.get(cause.what());
+        if (reason == null && reasons.size() < MOST_REASONS) {
+            reason = new Reason();
+            reasons.put(cause.what(), reason);
+        }
+        if (reason != null) {
+            reason.results++;
+            cause.cell().ifPresent(reason.cells::add);
+        }
+    }
+
+    /** How many results are withheld. */
+    long count() {
+        return count;
+    }
+
+    /** How many different reasons there are. */
+    int reasons() {
+        return reasons.size();
+    }
+
+    /** The first reasons, a line each. */
+    List<String> lines(int most) {
+        List<String> lines = new ArrayList<>();
+        for (Map.Entry<String, Reason> entry : reasons.entrySet()) {
+            if (lines.size() == most) {
+                break;
+            }
+            lines.add(line(entry.getKey(), entry.getValue()));
+        }
+        return lines;
+    }
+
+    private static String line(String what, Reason reason) {
+        List<String> cells = reason.cells.stream()
+                .limit(MOST_CELLS)
+                .map(CellAddress::toString)
+                .toList();
+        int more = reason.cells.size() - cells.size();
+        String where = cells.isEmpty()
+                ? ""
+                : ": " + String.join(", ", cells) + (more > 0 ? " and " + more + " more cells" : "");
+        return what + where + " (" + reason.results + (reason.results == 1 ? " result)" : " results)");
+    }
+}

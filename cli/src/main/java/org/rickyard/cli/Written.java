@@ -1,0 +1,63 @@
+package org.rickyard.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.rickyard.audit.Results;
+import org.rickyard.run.Recalculation;
+import org.rickyard.workbook.graft.GraftReport;
+import org.rickyard.workbook.graft.SafeReplacement;
+import org.rickyard.workbook.open.BookPackage;
+import org.rickyard.workbook.open.SheetRef;
+
+/**
+ * Which sheets were written.
+ *
+ * @param added sheets that the workbook did not have
+ * @param replaced sheets of ours that it had
+ */
+record Written(List<String> added, List<String> replaced) {
+    static Written of(BookPackage source, GraftReport report) {
+        int before = source.sheets().size();
+        List<String> added = new ArrayList<>();
+        List<String> replaced = new ArrayList<>();
+        for (GraftReport.PlacedSheet sheet : report.sheets()) {
+            (sheet.position() < before ? replaced : added).add(sheet.name());
+        }
+        return new Written(added, replaced);
+    }
+
+    /** What was done, and where the former file is. */
+    String words(Path target, SafeReplacement.Outcome outcome) {
+        String name = String.valueOf(target.getFileName());
+        if (!outcome.written()) {
+            return name + " is up to date: nothing would change, so nothing was written.";
+        }
+        String sheets = listed("added", added) + listed("replaced", replaced);
+        String former = outcome.former()
+                .map(kept -> " The former file is kept as " + kept.getFileName() + ".")
+                .orElse("");
+        return "Wrote " + name + "." + sheets + former;
+    }
+
+    /** What would be done. */
+    static String planned(BookPackage source, Recalculation run, Path goal, Report report) {
+        Set<String> there = new HashSet<>();
+        source.sheets().stream().map(SheetRef::name).forEach(there::add);
+        List<String> added = new ArrayList<>();
+        List<String> replaced = new ArrayList<>();
+        run.sheetNames().forEach(name -> (there.contains(name) ? replaced : added).add(name));
+        long results = Results.count(run.plan());
+        return "Dry run: nothing was written. " + goal.getFileName() + " would be written with " + results
+                + (results == 1 ? " result" : " results") + ", " + report.withheld() + " of them withheld."
+                + listed("to add", added) + listed("to replace where they differ", replaced);
+    }
+
+    private static String listed(String what, List<String> sheets) {
+        return sheets.isEmpty()
+                ? ""
+                : "\n  " + (sheets.size() == 1 ? "Sheet " : "Sheets ") + what + ": " + String.join(", ", sheets) + ".";
+    }
+}

@@ -1,0 +1,59 @@
+package org.rickyard.audit;
+
+import java.util.function.IntPredicate;
+import org.rickyard.formula.Evaluator;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Inputs;
+import org.rickyard.formula.Values;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.TableColumn.Calculated;
+
+/** Tells in which rows a step stands on a default because nothing was typed. */
+public final class DefaultsUsed {
+    private DefaultsUsed() {}
+
+    /** For each row of a column, whether a constant or table stands in for what was not typed. */
+    public static IntPredicate in(ResultTable table, TableColumn column) {
+        if (!(column instanceof Calculated calculated)) {
+            return row -> false;
+        }
+        Values values = table.of(column.symbol());
+        IntPredicate stands = standsIn(table, calculated.formula().expr());
+        return stands == null ? row -> false : row -> values.has(row) && stands.test(row);
+    }
+
+    /** How many rows of a column stand on a default. */
+    public static int count(ResultTable table, TableColumn column) {
+        IntPredicate stands = in(table, column);
+        int count = 0;
+        for (int row = 0; row < table.rows(); row++) {
+            count += stands.test(row) ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Null where no branch has a default. */
+    private static IntPredicate standsIn(ResultTable table, Expr expr) {
+        if (expr instanceof Expr.GivenElse given) {
+            boolean known = !Inputs.constantsOf(given.otherwise()).isEmpty()
+                    || !Inputs.tablesOf(given.otherwise()).isEmpty();
+            Values typed = table.of(given.given());
+            return known ? row -> !typed.has(row) : null;
+        }
+        if (expr instanceof Expr.Choice choice) {
+            IntPredicate then = standsIn(table, choice.then());
+            IntPredicate otherwise = standsIn(table, choice.otherwise());
+            if (then == null && otherwise == null) {
+                return null;
+            }
+            Evaluator.TruthAt when = Evaluator.condition(choice.when(), table);
+            return row -> {
+                Boolean taken = when.at(row);
+                IntPredicate branch = taken == null ? null : taken ? then : otherwise;
+                return branch != null && branch.test(row);
+            };
+        }
+        return null;
+    }
+}

@@ -1,0 +1,201 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.quantity.Units;
+
+class HeaderMatchingTest {
+    static Stream<ListSpec> lists() {
+        return Lists.ALL.stream();
+    }
+
+    private static Vocabulary.Heading read(ListSpec list, String header) {
+        return new Vocabulary(list).read(HeaderText.of(header));
+    }
+
+    private static ColumnSpec certain(ListSpec list, String header) {
+        Vocabulary.Heading heading = read(list, header);
+        assertThat(heading).as("%s of %s", header, list).isNotNull();
+        assertThat(heading.isCertain()).as("%s of %s", header, list).isTrue();
+        return heading.column();
+    }
+
+    @ParameterizedTest
+    @MethodSource("lists")
+    void everyCanonicalNameAndSynonymMeansItsColumnInAnyCase(ListSpec list) {
+        for (ColumnSpec column : list.columns()) {
+            List<String> headers = new ArrayList<>(column.synonyms());
+            headers.add(column.name());
+            for (String header : headers) {
+                assertThat(certain(list, header)).as(header).isSameAs(column);
+                assertThat(certain(list, header.toUpperCase(java.util.Locale.ROOT)))
+                        .as(header)
+                        .isSameAs(column);
+                assertThat(certain(list, "  " + header.replace(' ', '_') + " *"))
+                        .as(header)
+                        .isSameAs(column);
+                assertThat(certain(list, header.replace(" ", "\n"))).as(header).isSameAs(column);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("lists")
+    void theUnitMayStandInTheHeaderInManyWays(ListSpec list) {
+        for (ColumnSpec column : list.columns()) {
+            String unit = column.symbol().unit().symbol();
+            if (column.type() != ColumnSpec.Type.NUMBER || unit.isEmpty() || RowUnits.isByRow(list, column)) {
+                continue;
+            }
+            for (String form : List.of("%s (%s)", "%s [%s]", "%s, %s", "%s %s", "%s in %s", "%s\n(%s)", "%s - %s")) {
+                String header = String.format(form, column.name(), unit);
+                Vocabulary.Heading heading = read(list, header);
+                assertThat(heading).as(header).isNotNull();
+                assertThat(heading.column()).as(header).isSameAs(column);
+                ColumnUnit read =
+                        ColumnUnit.of(column, header, heading.rest(), org.rickyard.quantity.CustomaryUnits.UNSET);
+                assertThat(read.question()).as(header).isNull();
+                assertThat(read.assumed()).as(header).isFalse();
+                assertThat(read.unit().isSameScale(column.symbol().unit()))
+                        .as(header)
+                        .isTrue();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Area ha, ha",
+        "Area (ac), ac",
+        "Acres, ac",
+        "ha, ha",
+        "Net area [hectares], ha",
+        "'Area, ac', ac",
+        "AREA IN ACRES, ac"
+    })
+    void areasComeInHectaresAndAcres(String header, String unit) {
+        FoundLists found = ListFinder.find(
+                List.of(new SheetOf("Fields").row("Field", header).row("A", 2)));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.unit(Fields.AREA, 0).orElseThrow().symbol()).isEqualTo(unit);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"Field notes", "Field manager", "Area office", "Crop 2024", "Twelve Acre", "Machine shed", ""})
+    void aHeaderThatGoesOnInOtherWordsIsAnotherColumn(String header) {
+        for (ListSpec list : List.of(Fields.LIST, Machines.LIST)) {
+            assertThat(read(list, header)).as(header).isNull();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Jobs, Rate, Water volume or Dose",
+        "Jobs, Rate (L/ha), Water volume or Dose",
+        "Fields, DM %, DM at cutting or DM at ensiling",
+        "Clamps, Height (m), Wall height or Settled height",
+        "Clamps, Density (kg/m3), 'Density, fresh or Density, dry matter'",
+        "Fields, Distance to water (m), Distance to fill point or Distance to watercourse",
+        "Machines, Work rate, Output or Field efficiency"
+    })
+    void whatCouldMeanTwoColumnsIsUnclear(String listName, String header, String names) {
+        Vocabulary.Heading heading = read(Lists.named(listName).orElseThrow(), header);
+        assertThat(heading.isCertain()).isFalse();
+        assertThat(String.join(
+                        " or ",
+                        heading.candidates().stream().map(ColumnSpec::name).toList()))
+                .isEqualTo(names);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Jobs, Rate (kg/ha), Dose",
+        "Jobs, Rate gal/ac, Water volume",
+        "Jobs, Rate gpa, Water volume",
+        "Clamps, Density (kg DM/m3), 'Density, dry matter'"
+    })
+    void aUnitMaySettleWhatANameLeavesOpen(String listName, String header, String name) {
+        assertThat(certain(Lists.named(listName).orElseThrow(), header).name()).isEqualTo(name);
+    }
+
+    @Test
+    void headersOfTemplatesReadBackWithoutAQuestion() {
+        for (ListSpec list : Lists.ALL) {
+            List<Object> headers = new ArrayList<>();
+            for (ColumnSpec column : list.columns()) {
+                String unit = column.symbol().unit().symbol();
+                boolean says =
+                        column.type() == ColumnSpec.Type.NUMBER && !unit.isEmpty() && !RowUnits.isByRow(list, column);
+                headers.add(says ? column.name() + " (" + unit + ")" : column.name());
+            }
+            FoundLists found = ListFinder.find(List.of(new SheetOf(list.name()).row(headers.toArray())));
+            assertThat(found.findings()).as(list.name()).isEmpty();
+            List<Place> places = found.places().stream()
+                    .filter(place -> place.list() == list)
+                    .toList();
+            assertThat(places).as(list.name()).hasSize(1);
+            assertThat(places.get(0).columns().stream().map(Place.Column::column))
+                    .as(list.name())
+                    .containsExactlyElementsOf(list.columns());
+        }
+    }
+
+    @Test
+    void theOrderOfColumnsDoesNotMatter() {
+        Random random = new Random(20_260_514L);
+        for (int round = 0; round < 1_000; round++) {
+            ListSpec list = List.of(Fields.LIST, Machines.LIST, Clamps.LIST, Jobs.LIST, Products.LIST)
+                    .get(round % 5);
+            List<ColumnSpec> columns = new ArrayList<>();
+            for (ColumnSpec column : list.columns()) {
+                if (column.required() || random.nextInt(3) > 0) {
+                    columns.add(column);
+                }
+            }
+            Collections.shuffle(columns, random);
+            List<Object> headers = new ArrayList<>();
+            for (ColumnSpec column : columns) {
+                int pick = random.nextInt(column.synonyms().size() + 1);
+                headers.add(pick == 0 ? column.name() : column.synonyms().get(pick - 1));
+                if (random.nextInt(6) == 0) {
+                    headers.add("Something else " + headers.size());
+                }
+            }
+            FoundLists found = ListFinder.find(
+                    List.of(new SheetOf(list.name()).row("A title").row().row(headers.toArray())));
+            Place place = found.places().stream()
+                    .filter(candidate -> candidate.list() == list)
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError(list + " " + headers + " " + found.findings()));
+            assertThat(place.columns().stream()
+                            .filter(column -> headers.get(column.sheetColumn()).equals(column.header()))
+                            .map(Place.Column::column)
+                            .distinct())
+                    .as(headers.toString())
+                    .containsAll(columns);
+        }
+    }
+
+    @Test
+    void moistureIsReadAsDryMatter() {
+        ListRows fields = ListFinder.find(List.of(new SheetOf("Fields")
+                        .row("Field", "Area (ac)", "Moisture at harvest (%)")
+                        .row("A", 2, 65)))
+                .rows(Fields.LIST);
+        assertThat(fields.unit(Fields.DM_AT_ENSILING, 0).orElseThrow().convert(65, Units.PERCENT_DM))
+                .isEqualTo(35);
+        assertThat(fields.state(Fields.DM_AT_ENSILING, 0)).isEqualTo(ListRows.State.GIVEN);
+    }
+}

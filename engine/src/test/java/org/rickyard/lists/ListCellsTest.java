@@ -1,0 +1,512 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.lists.ListRows.State;
+import org.rickyard.quantity.Units;
+
+/** What the cells of a list give. */
+class ListCellsTest {
+    private static FoundLists find(SheetOf... sheets) {
+        return ListFinder.find(List.of(sheets));
+    }
+
+    private static String onlyMessage(FoundLists found, Severity severity) {
+        List<Finding> all = found.findings();
+        assertThat(all).hasSize(1);
+        assertThat(all.get(0).severity()).isEqualTo(severity);
+        return all.get(0).message();
+    }
+
+    private static FoundLists areaOf(Object cell) {
+        return find(new SheetOf("Fields").row("Field", "Crop", "Area (ha)").row("A", "Grass", cell));
+    }
+
+    @Test
+    void aNumberIsGivenInTheClientsUnit() {
+        ListRows fields = areaOf(4.5).rows(Fields.LIST);
+        assertThat(fields.state(Fields.AREA, 0)).isEqualTo(State.GIVEN);
+        assertThat(fields.number(Fields.AREA, 0)).isEqualTo(4.5);
+        assertThat(fields.unit(Fields.AREA, 0)).hasValue(Units.HA);
+        assertThat(fields.cellScale(Fields.AREA, 0)).isEqualTo(1);
+    }
+
+    @Test
+    void blanksAndDashesAreBlankNotZero() {
+        for (Object cell : new Object[] {null, "", "  ", "\u00a0", "-", "n/a"}) {
+            FoundLists found = areaOf(cell);
+            assertThat(found.rows(Fields.LIST).state(Fields.AREA, 0))
+                    .as("%s", cell)
+                    .isEqualTo(State.BLANK);
+            assertThat(found.findings()).isEmpty();
+        }
+    }
+
+    @Test
+    void textWhereANumberIsWantedNamesCellValueAndWhatIsExpected() {
+        FoundLists found = areaOf("about 4");
+        assertThat(found.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(State.NOT_READABLE);
+        assertThat(onlyMessage(found, Severity.STOP)).contains("about 4", "above 0, up to 5000 ha");
+        assertThat(found.findings().get(0).cell()).hasValue(new CellAddress("Fields", 1, 2));
+    }
+
+    @Test
+    void aNumberStoredAsTextIsNotReadSilently() {
+        FoundLists found = areaOf("4.5");
+        assertThat(found.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(State.NOT_READABLE);
+        assertThat(onlyMessage(found, Severity.STOP)).contains("stored as text");
+    }
+
+    @Test
+    void logicalsErrorsAndUncomputedFormulasAreNotNumbers() {
+        assertThat(areaOf(true).rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(State.NOT_READABLE);
+        FoundLists error = areaOf(new SheetOf.Fault("#N/A"));
+        assertThat(error.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(State.ERROR);
+        assertThat(onlyMessage(error, Severity.STOP)).contains("#N/A");
+        FoundLists uncomputed = areaOf(SheetOf.NOT_CALCULATED);
+        assertThat(uncomputed.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(State.UNCOMPUTED);
+        assertThat(onlyMessage(uncomputed, Severity.STOP)).contains("recalculate");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, IMPOSSIBLE", "-1, IMPOSSIBLE", "5001, IMPOSSIBLE", "5000, GIVEN", "0.05, GIVEN", "201, GIVEN"})
+    void areasOutsideThePossibleRangeAreRefused(double area, State state) {
+        FoundLists found = areaOf(area);
+        assertThat(found.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(state);
+        assertThat(onlyMessage(found, state == State.GIVEN ? Severity.CAUTION : Severity.STOP))
+                .contains(Words.digits(area));
+    }
+
+    @Test
+    void rangesAreHeldInTheQuantitysUnitWhateverTheHeaderSays() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Working width (ft)", "Speed (mph)")
+                .row("Mower", "mower", 61, 10)
+                .row("Rake", "rake", 197, 25));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.state(Machines.WORKING_WIDTH, 0)).isEqualTo(State.GIVEN);
+        assertThat(machines.state(Machines.WORKING_WIDTH, 1)).isEqualTo(State.IMPOSSIBLE);
+        assertThat(machines.state(Machines.SPEED, 1)).isEqualTo(State.IMPOSSIBLE);
+    }
+
+    @Test
+    void aFractionInAPerCentColumnIsRefusedWithAHint() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Field efficiency (%)")
+                .row("Mower", "mower", 0.8));
+        assertThat(found.rows(Machines.LIST).state(Machines.FIELD_EFFICIENCY, 0))
+                .isEqualTo(State.IMPOSSIBLE);
+        assertThat(onlyMessage(found, Severity.STOP)).contains("If 80 % is meant, write 80.");
+    }
+
+    @Test
+    void aCellShownAsPerCentIsReadAsPeopleSeeIt() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Field efficiency (%)", "Overlap (m)")
+                .row("Mower", "mower", 0.8, 0.1)
+                .format(1, 2, Grid.Format.PERCENT)
+                .format(1, 3, Grid.Format.PERCENT));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.FIELD_EFFICIENCY, 0)).isEqualTo(80);
+        assertThat(machines.cellScale(Machines.FIELD_EFFICIENCY, 0)).isEqualTo(100);
+        assertThat(machines.state(Machines.OVERLAP, 0)).isEqualTo(State.NOT_READABLE);
+        assertThat(onlyMessage(found, Severity.STOP)).contains("per cent");
+    }
+
+    @Test
+    void manyBadCellsAreSummarised() {
+        SheetOf sheet = new SheetOf("Fields").row("Field", "Area (ha)");
+        for (int i = 0; i < 173; i++) {
+            sheet.row("F" + i, -1);
+        }
+        FoundLists found = find(sheet);
+        assertThat(found.findings()).hasSize(51);
+        assertThat(found.findings().get(50).message()).startsWith("And 123 more cells");
+    }
+
+    @Test
+    void aHeaderWithoutUnitTakesTheDefaultAndSaysSoOnce() {
+        FoundLists found =
+                find(new SheetOf("Fields").row("Field", "Area", "Run length").row("A", 4, 200));
+        assertThat(found.rows(Fields.LIST).unit(Fields.AREA, 0)).hasValue(Units.HA);
+        assertThat(onlyMessage(found, Severity.NOTE)).contains("Area (ha), Run length (m)");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1 in 3, 3",
+        "45°, 1",
+        "45 deg, 1",
+        "2:1, 2",
+        "1:1, 1",
+        "vertical, 0",
+        "0.5 : 1, 0.5",
+        "90°, 0",
+        "2 in 3, 1.5"
+    })
+    void battersAreReadOutOfWords(String text, double batter) {
+        ListRows clamps = clamp(text).rows(Clamps.LIST);
+        assertThat(clamps.state(Clamps.BATTER, 0)).isEqualTo(State.READ_FROM_TEXT);
+        assertThat(clamps.number(Clamps.BATTER, 0)).isEqualTo(batter);
+        assertThat(clamps.text(Clamps.BATTER, 0)).isEqualTo(text);
+    }
+
+    @Test
+    void aBareRatioIsAskedAndANumberIsTaken() {
+        assertThat(clamp("1:3").rows(Clamps.LIST).state(Clamps.BATTER, 0)).isEqualTo(State.ASKED);
+        assertThat(clamp("steep").rows(Clamps.LIST).state(Clamps.BATTER, 0)).isEqualTo(State.NOT_READABLE);
+        ListRows clamps = clamp(0.2).rows(Clamps.LIST);
+        assertThat(clamps.state(Clamps.BATTER, 0)).isEqualTo(State.GIVEN);
+        assertThat(clamps.number(Clamps.BATTER, 0)).isEqualTo(0.2);
+    }
+
+    private static FoundLists clamp(Object batter) {
+        return find(new SheetOf("Clamps")
+                .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Batter", "Effluent tank")
+                .row("Pit", "earth pit", 30, 10, 2, batter, "Tank at the yard"));
+    }
+
+    @Test
+    void anEffluentTankIsANameOrAVolume() {
+        FoundLists found = find(new SheetOf("Clamps")
+                .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Effluent tank (m3)")
+                .row("One", "walled", 30, 10, 2, "Tank 1")
+                .row("Two", "walled", 30, 10, 2, 40));
+        ListRows clamps = found.rows(Clamps.LIST);
+        assertThat(clamps.text(Clamps.EFFLUENT_TANK, 0)).isEqualTo("Tank 1");
+        assertThat(clamps.unit(Clamps.EFFLUENT_TANK, 0)).isEmpty();
+        assertThat(clamps.number(Clamps.EFFLUENT_TANK, 1)).isEqualTo(40);
+        assertThat(clamps.unit(Clamps.EFFLUENT_TANK, 1)).hasValue(Units.M3);
+    }
+
+    @Test
+    void aYieldIsFreshOrDryMatterByHeaderOrByBasis() {
+        FoundLists found = find(
+                new SheetOf("A")
+                        .row("Field", "Area (ha)", "Yield (t/ha)", "Yield basis")
+                        .row("fresh", 4, 20, "as carted")
+                        .row("dry", 4, 5, "DM")
+                        .row("silent", 4, 20, null),
+                new SheetOf("B").row("Field", "Area (ha)", "Yield (t DM/ha)").row("by header", 4, 5),
+                new SheetOf("C")
+                        .row("Field", "Area (ha)", "Yield (t/ha standing)")
+                        .row("in words", 4, 20));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.unit(Fields.YIELD, 0)).hasValue(Units.T_PER_HA);
+        assertThat(fields.text(Fields.YIELD_BASIS, 0)).isEqualTo("as carted fresh");
+        assertThat(fields.unit(Fields.YIELD, 1)).hasValue(Units.T_DM_PER_HA);
+        assertThat(fields.state(Fields.YIELD_BASIS, 2)).isEqualTo(State.BLANK);
+        assertThat(fields.unit(Fields.YIELD, 3)).hasValue(Units.T_DM_PER_HA);
+        assertThat(fields.text(Fields.YIELD_BASIS, 3)).isEqualTo("dry matter");
+        assertThat(fields.state(Fields.YIELD_BASIS, 3)).isEqualTo(State.READ_FROM_TEXT);
+        assertThat(fields.text(Fields.YIELD_BASIS, 4)).isEqualTo("standing fresh");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aYieldWhoseHeaderAndBasisDisagreeIsAsked() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Area (ha)", "Yield (t DM/ha)", "Yield basis")
+                .row("A", 4, 5, "standing"));
+        assertThat(found.rows(Fields.LIST).state(Fields.YIELD, 0)).isEqualTo(State.ASKED);
+    }
+
+    @Test
+    void outputIsByMassOrByVolumeAndAListMayHaveBoth() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Output (t/h)", "Output (m3/h in ground)")
+                .row("Chopper", "forager", 60, null)
+                .row("Digger", "excavator", null, 40)
+                .row("Both", "loader", 60, 40));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.unit(Machines.OUTPUT, 0)).hasValue(Units.T_PER_H);
+        assertThat(machines.number(Machines.OUTPUT, 1)).isEqualTo(40);
+        assertThat(machines.unit(Machines.OUTPUT, 1)).hasValue(Units.M3_PER_H);
+        assertThat(machines.text(Machines.OUTPUT_BASIS, 1)).isEqualTo("in ground");
+        assertThat(machines.address(Machines.OUTPUT, 1)).hasValue(new CellAddress("Machines", 2, 3));
+        assertThat(machines.state(Machines.OUTPUT, 2)).isEqualTo(State.ASKED);
+    }
+
+    @Test
+    void powerWithoutBasisIsKnownButItsBasisIsAsked() {
+        FoundLists found =
+                find(new SheetOf("Machines").row("Machine", "Type", "hp").row("T", "tractor", 120));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.state(Machines.POWER, 0)).isEqualTo(State.GIVEN);
+        assertThat(machines.unit(Machines.POWER, 0)).hasValue(Units.HP);
+        assertThat(machines.state(Machines.POWER_BASIS, 0)).isEqualTo(State.ASKED);
+        assertThat(onlyMessage(found, Severity.CAUTION)).contains("engine", "PTO");
+    }
+
+    @Test
+    void theBasisOfPowerMayStandInItsHeader() {
+        for (String header : List.of("PTO hp", "Power (PTO hp)", "PTO power (hp)", "Power at the PTO (hp)")) {
+            ListRows machines = find(new SheetOf("Machines")
+                            .row("Machine", "Type", header)
+                            .row("T", "tractor", 120))
+                    .rows(Machines.LIST);
+            assertThat(machines.text(Machines.POWER_BASIS, 0)).as(header).isEqualTo("PTO");
+            assertThat(machines.unit(Machines.POWER, 0).orElseThrow().isSameScale(Units.HP))
+                    .as(header)
+                    .isTrue();
+        }
+    }
+
+    @Test
+    void aChargeIsPerWhatItsUnitSays() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Charge (£)", "Charge unit")
+                .row("A", "mower", 30, "ha")
+                .row("B", "mower", 12, "per acre")
+                .row("C", "baler", 3, "bale")
+                .row("D", "baler", 3, null));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.unit(Machines.CHARGE, 0).orElseThrow().isSameScale(Units.MONEY_UNIT.over(Units.HA)))
+                .isTrue();
+        assertThat(machines.unit(Machines.CHARGE, 1).orElseThrow().isSameScale(Units.MONEY_UNIT.over(Units.AC)))
+                .isTrue();
+        assertThat(machines.unit(Machines.CHARGE, 2).orElseThrow().isSameScale(Units.MONEY_UNIT))
+                .isTrue();
+        assertThat(machines.state(Machines.CHARGE, 3)).isEqualTo(State.ASKED);
+        ListRows byHeader = find(new SheetOf("Machines")
+                        .row("Machine", "Type", "Charge (£/ha)")
+                        .row("A", "mower", 30))
+                .rows(Machines.LIST);
+        assertThat(byHeader.text(Machines.CHARGE_UNIT, 0)).isEqualTo("ha");
+        assertThat(byHeader.state(Machines.CHARGE, 0)).isEqualTo(State.GIVEN);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "04, 4",
+        "ISO 04, 4",
+        "11004, 4",
+        "110-04, 4",
+        "red 04, 4",
+        "F110/1.6/3.0, 4",
+        "025, 2.5",
+        "110025, 2.5",
+        "8003, 3",
+        "015, 1.5",
+        "0067, 0.67",
+        "10, 10"
+    })
+    void nozzleSizesAreReadAsTheyAreWritten(String text, double size) {
+        ListRows machines = nozzle(text).rows(Machines.LIST);
+        assertThat(machines.state(Machines.NOZZLE_SIZE, 0)).isEqualTo(State.READ_FROM_TEXT);
+        assertThat(machines.number(Machines.NOZZLE_SIZE, 0)).isCloseTo(size, within(1e-12));
+    }
+
+    private static FoundLists nozzle(Object size) {
+        return find(
+                new SheetOf("Machines").row("Machine", "Type", "Nozzle size").row("S", "sprayer", size));
+    }
+
+    @Test
+    void aNozzleColourOrALostZeroIsAsked() {
+        assertThat(nozzle("red").rows(Machines.LIST).state(Machines.NOZZLE_SIZE, 0))
+                .isEqualTo(State.ASKED);
+        assertThat(nozzle(25).rows(Machines.LIST).state(Machines.NOZZLE_SIZE, 0))
+                .isEqualTo(State.ASKED);
+        assertThat(nozzle(4).rows(Machines.LIST).state(Machines.NOZZLE_SIZE, 0)).isEqualTo(State.GIVEN);
+        assertThat(nozzle("fan").rows(Machines.LIST).state(Machines.NOZZLE_SIZE, 0))
+                .isEqualTo(State.NOT_READABLE);
+    }
+
+    @Test
+    void lengthsInFeetAndInchesAreRead() {
+        ListRows machines = find(new SheetOf("Machines")
+                        .row("Machine", "Type", "Working width (ft-in)")
+                        .row("A", "mower", "8'6\"")
+                        .row("B", "mower", "10 ft 3 in")
+                        .row("C", "mower", 9))
+                .rows(Machines.LIST);
+        assertThat(machines.number(Machines.WORKING_WIDTH, 0)).isEqualTo(8.5);
+        assertThat(machines.number(Machines.WORKING_WIDTH, 1)).isEqualTo(10.25);
+        assertThat(machines.state(Machines.WORKING_WIDTH, 0)).isEqualTo(State.READ_FROM_TEXT);
+        assertThat(machines.state(Machines.WORKING_WIDTH, 2)).isEqualTo(State.GIVEN);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "disc mower, mower", "Mower-conditioner, mower", "FORAGE HARVESTER, forager", "row up, rake",
+        "Silage trailers, trailer", "airblast, air-blast sprayer", "Digger, excavator", "clamp roller, clamp roller"
+    })
+    void machineTypesAreKnownByManyWords(String text, String type) {
+        ListRows machines = find(new SheetOf("Machines").row("Machine", "Type").row("M", text))
+                .rows(Machines.LIST);
+        assertThat(machines.state(Machines.TYPE, 0)).isEqualTo(State.GIVEN);
+        assertThat(machines.text(Machines.TYPE, 0)).isEqualTo(type);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"swather, ASKED", "roller, ASKED", "spreader, ASKED", "topper, NOT_READABLE"})
+    void machineTypesThatCouldBeTwoAreAsked(String text, State state) {
+        FoundLists found = find(new SheetOf("Machines").row("Machine", "Type").row("M", text));
+        assertThat(found.rows(Machines.LIST).state(Machines.TYPE, 0)).isEqualTo(state);
+        assertThat(onlyMessage(found, Severity.STOP)).contains(text);
+    }
+
+    @Test
+    void aBlankWatercourseIsNotNone() {
+        ListRows fields = find(new SheetOf("Fields")
+                        .row("Field", "Area (ha)", "Watercourse", "Overhead lines")
+                        .row("A", 4, null, true)
+                        .row("B", 4, "None", "N"))
+                .rows(Fields.LIST);
+        assertThat(fields.state(Fields.WATERCOURSE, 0)).isEqualTo(State.BLANK);
+        assertThat(fields.text(Fields.WATERCOURSE, 0)).isEmpty();
+        assertThat(fields.text(Fields.WATERCOURSE, 1)).isEqualTo("none");
+        assertThat(fields.text(Fields.OVERHEAD_LINES, 0)).isEqualTo("yes");
+        assertThat(fields.text(Fields.OVERHEAD_LINES, 1)).isEqualTo("no");
+    }
+
+    @Test
+    void operationsKnownByOtherWordsGetTheirNameAndOthersKeepTheirs() {
+        ListRows jobs = find(new SheetOf("Jobs")
+                        .row("Field", "Operation", "Machine")
+                        .row("A", "Row up", "Rake")
+                        .row("A", "Hedge cutting", "Cutter"))
+                .rows(Jobs.LIST);
+        assertThat(jobs.text(Jobs.OPERATION, 0)).isEqualTo("raking");
+        assertThat(jobs.text(Jobs.OPERATION, 1)).isEqualTo("Hedge cutting");
+    }
+
+    @Test
+    void dosesHaveTheUnitOfHeaderRowOrCell() {
+        FoundLists found = find(new SheetOf("Mixes")
+                .row("Mix", "Product", "Dose", "Dose unit")
+                .row("M", "A", 1.5, "L/ha")
+                .row("M", "B", 20, "g/ac")
+                .row("M", "C", 0.1, "%")
+                .row("M", "D", "250 ml/100 L", null)
+                .row("M", "E", 2, null)
+                .row("M", "F", 2, "bucket"));
+        ListRows mixes = found.rows(Mixes.LIST);
+        assertThat(mixes.unit(Mixes.DOSE, 0).orElseThrow().convert(1.5, Units.DOSE))
+                .isEqualTo(1.5);
+        assertThat(mixes.productUnit(Mixes.DOSE, 0)).hasValue("L");
+        assertThat(mixes.unit(Mixes.DOSE, 1).orElseThrow().convert(20, Units.DOSE))
+                .isCloseTo(0.02 / 0.40468564224, within(1e-12));
+        assertThat(mixes.productUnit(Mixes.DOSE, 1)).hasValue("kg");
+        assertThat(mixes.unit(Mixes.DOSE, 2).orElseThrow().convert(0.1, Units.CONCENTRATION))
+                .isCloseTo(0.001, within(1e-15));
+        assertThat(mixes.state(Mixes.DOSE, 3)).isEqualTo(State.READ_FROM_TEXT);
+        assertThat(mixes.number(Mixes.DOSE, 3)).isEqualTo(250);
+        assertThat(mixes.unit(Mixes.DOSE, 3).orElseThrow().convert(250, Units.CONCENTRATION))
+                .isCloseTo(0.0025, within(1e-15));
+        assertThat(mixes.unit(Mixes.DOSE, 4)).hasValue(Units.DOSE);
+        assertThat(mixes.productUnit(Mixes.DOSE, 4)).isEmpty();
+        assertThat(mixes.state(Mixes.DOSE, 5)).isEqualTo(State.ASKED);
+        assertThat(found.findings()).hasSize(2);
+    }
+
+    @Test
+    void aProductsUnitIsItsOwnOrThatOfItsDose() {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", "Dose (per ha)", "Pack size", "Price", "Highest dose")
+                .row("A", "L", 1.5, 5, 20, 2)
+                .row("B", "g/ha", 250, 1, 90, 300)
+                .row("C", "tablet", 3, 20, 2, 5));
+        ListRows products = found.rows(Products.LIST);
+        assertThat(products.unit(Products.DOSE, 0).orElseThrow().convert(1.5, Units.DOSE))
+                .isEqualTo(1.5);
+        assertThat(products.productUnit(Products.PACK_SIZE, 0)).hasValue("L");
+        assertThat(products.unit(Products.DOSE, 1).orElseThrow().convert(250, Units.DOSE))
+                .isEqualTo(0.25);
+        assertThat(products.productUnit(Products.PACK_SIZE, 1)).hasValue("kg");
+        assertThat(products.productUnit(Products.DOSE, 2)).hasValue("tablet");
+        assertThat(products.unit(Products.PRICE, 2)
+                        .orElseThrow()
+                        .isCompatible(Units.MONEY_UNIT.over(Units.PRODUCT_UNIT)))
+                .isTrue();
+    }
+
+    @Test
+    void aHeaderAndARowThatDisagreeAboutADoseAreAsked() {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", "Dose (L/ha)")
+                .row("A", "kg", 1.5)
+                .row("B", "L", 1.5));
+        assertThat(found.rows(Products.LIST).state(Products.DOSE, 0)).isEqualTo(State.ASKED);
+        assertThat(found.rows(Products.LIST).state(Products.DOSE, 1)).isEqualTo(State.GIVEN);
+    }
+
+    @Test
+    void aBlankDoseStillHasTheUnitItWillBeTypedIn() {
+        ListRows mixes = find(new SheetOf("Mixes")
+                        .row("Mix", "Product", "Dose", "Dose unit")
+                        .row("M", "A", null, "g/ha"))
+                .rows(Mixes.LIST);
+        assertThat(mixes.state(Mixes.DOSE, 0)).isEqualTo(State.BLANK);
+        assertThat(mixes.productUnit(Mixes.DOSE, 0)).hasValue("kg");
+    }
+
+    @Test
+    void daysAreDatesOrTextInOneCertainForm() {
+        FoundLists found = find(new SheetOf("Cuts")
+                .row("Field", "Cut", "Start", "End")
+                .row("A", 1, 46156, "2026-05-20")
+                .row("B", 1, 12, "20/05/26")
+                .format(1, 2, Grid.Format.DATE));
+        ListRows cuts = found.rows(Cuts.LIST);
+        assertThat(cuts.state(Cuts.START, 0)).isEqualTo(State.GIVEN);
+        assertThat(cuts.state(Cuts.END, 0)).isEqualTo(State.READ_FROM_TEXT);
+        assertThat(cuts.number(Cuts.END, 0)).isEqualTo(46162);
+        assertThat(cuts.state(Cuts.START, 1)).isEqualTo(State.NOT_READABLE);
+        assertThat(cuts.state(Cuts.END, 1)).isEqualTo(State.NOT_READABLE);
+    }
+
+    @Test
+    void intakeIsDryMatterOrFresh() {
+        FoundLists found = find(
+                new SheetOf("A")
+                        .row("Group", "Head", "Intake (kg DM/head/day)", "Days")
+                        .row("Cows", 100, 12, 180),
+                new SheetOf("B")
+                        .row("Group", "Head", "Intake (t/head/month)", "DM (%)", "Days")
+                        .row("Heifers", 40, 0.6, 28, 180));
+        ListRows herds = found.rows(Herds.LIST);
+        assertThat(herds.unit(Herds.INTAKE, 0).orElseThrow().isSameScale(Units.KG_DM.over(Units.D)))
+                .isTrue();
+        assertThat(Herds.INTAKE.symbolFor(herds.unit(Herds.INTAKE, 1).orElseThrow()))
+                .isSameAs(org.rickyard.trade.Quantities.INTAKE_FRESH);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void ratesPerWorkingDayAreAskedForTheirHours() {
+        FoundLists found = find(
+                new SheetOf("Machines").row("Machine", "Type", "Output (t/day)").row("F", "forager", 400));
+        assertThat(found.rows(Machines.LIST).state(Machines.OUTPUT, 0)).isEqualTo(State.ASKED);
+        assertThat(onlyMessage(found, Severity.STOP)).contains("per hour");
+    }
+
+    @Test
+    void anUnknownUnitIsAskedAndNeverTakenForTheDefault() {
+        FoundLists found =
+                find(new SheetOf("Fields").row("Field", "Area (square chains)").row("A", 4));
+        assertThat(found.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(State.ASKED);
+        assertThat(onlyMessage(found, Severity.STOP)).contains("square chains");
+    }
+
+    @Test
+    void assumptionsAreNumbersInTheirUnitOrWords() {
+        ListRows items = find(new SheetOf("Assumptions")
+                        .row("Item", "Value", "Unit")
+                        .row("Field efficiency of mowing", 0.75, "%")
+                        .row("Country", "Ireland", null)
+                        .format(1, 1, Grid.Format.PERCENT))
+                .rows(Assumptions.LIST);
+        assertThat(items.number(Assumptions.VALUE, 0)).isEqualTo(75);
+        assertThat(items.unit(Assumptions.VALUE, 0)).hasValue(Units.PERCENT);
+        assertThat(items.text(Assumptions.VALUE, 1)).isEqualTo("Ireland");
+        assertThat(items.unit(Assumptions.VALUE, 1)).isEmpty();
+    }
+}

@@ -1,0 +1,395 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Units;
+
+/** Where lists stand, and what belongs to them. */
+class ListFinderTest {
+    private static FoundLists find(SheetOf... sheets) {
+        return ListFinder.find(List.of(sheets));
+    }
+
+    private static List<String> names(ListRows rows, ColumnSpec column) {
+        List<String> names = new ArrayList<>();
+        for (int row = 0; row < rows.size(); row++) {
+            names.add(rows.text(column, row));
+        }
+        return names;
+    }
+
+    private static List<String> messages(FoundLists found, Severity severity) {
+        return found.findings().stream()
+                .filter(finding -> finding.severity() == severity)
+                .map(Finding::message)
+                .toList();
+    }
+
+    @Test
+    void aListMayHaveTitlesAboveBlankRowsInsideAndTotalsBelow() {
+        SheetOf sheet = new SheetOf("Land")
+                .row("Invented Estates")
+                .row("as at the spring")
+                .row()
+                .row(null, "Field", "Old number", "Area (ha)")
+                .row(null, "Long Acre", "12/3", 4.5)
+                .row()
+                .row(null, "Well Field", "12/4", 3)
+                .row(null, "Total", null, 7.5)
+                .formula(7, 3);
+        FoundLists found = find(sheet);
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(names(fields, Fields.FIELD)).containsExactly("Long Acre", "Well Field");
+        assertThat(fields.address(Fields.AREA, 1)).hasValue(new CellAddress("Land", 6, 3));
+        assertThat(messages(found, Severity.NOTE)).singleElement().asString().contains("row of totals");
+        Place place = found.places().get(0);
+        assertThat(place.headerRow()).isEqualTo(3);
+        assertThat(place.firstRow()).isEqualTo(4);
+        assertThat(place.lastRow()).isEqualTo(6);
+        assertThat(place.unrecognised()).containsExactly("Old number");
+    }
+
+    @Test
+    void aSumWithoutLabelIsNoField() {
+        SheetOf sheet = new SheetOf("Fields")
+                .row("Field", "Area (ha)")
+                .row("A", 4)
+                .row("B", 5)
+                .row(null, 9)
+                .formula(3, 1);
+        assertThat(names(find(sheet).rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "B");
+    }
+
+    @Test
+    void subtotalsInsideAListAreSkippedAndTheListGoesOn() {
+        SheetOf sheet = new SheetOf("Fields")
+                .row("Field", "Area (ha)")
+                .row("A", 4)
+                .row("Sub-total", 4)
+                .row("B", 5)
+                .row("Grand total", 9);
+        assertThat(names(find(sheet).rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "B");
+    }
+
+    @Test
+    void whatStandsBelowTheTotalsIsNotTakenForFieldsAndIsSaid() {
+        SheetOf sheet = new SheetOf("Fields")
+                .row("Field", "Area (ha)")
+                .row("A", 4)
+                .row("Total", 4)
+                .row()
+                .row("Grass", 120)
+                .row("Maize", 40);
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A");
+        assertThat(messages(found, Severity.CAUTION)).singleElement().asString().startsWith("2 rows from here on");
+    }
+
+    @Test
+    void theHeaderOfAnUnknownTableEndsTheListAboveIt() {
+        SheetOf sheet = new SheetOf("Fields")
+                .row("Field", "Area (ha)")
+                .row("A", 4)
+                .row()
+                .row("Supplier", "Telephone")
+                .row("Invented Seeds", 12345);
+        assertThat(names(find(sheet).rows(Fields.LIST), Fields.FIELD)).containsExactly("A");
+    }
+
+    @Test
+    void unitsMayStandInARowUnderTheHeader() {
+        SheetOf sheet = new SheetOf("Machines")
+                .row("Machine", "Type", "Working width", "Speed")
+                .row(null, null, "ft", "mph")
+                .row("Mower", "mower", 10, 6);
+        FoundLists found = find(sheet);
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.size()).isEqualTo(1);
+        assertThat(machines.unit(Machines.WORKING_WIDTH, 0)).hasValue(Units.FT);
+        assertThat(machines.unit(Machines.SPEED, 0)).hasValue(Units.MPH);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aHeaderRepeatedOnEachPageIsNoRow() {
+        SheetOf sheet = new SheetOf("Fields")
+                .row("Field", "Area (ha)")
+                .row("A", 4)
+                .row("Field", "Area (ha)")
+                .row("B", 5);
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "B");
+        assertThat(found.places()).hasSize(1);
+    }
+
+    @Test
+    void listsMayStandUnderEachOther() {
+        SheetOf sheet = new SheetOf("Everything")
+                .row("Field", "Area (ha)")
+                .row("A", 4)
+                .row()
+                .row("Machine", "Type", "Width (m)")
+                .row("Mower", "mower", 3)
+                .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)")
+                .row("Pit 1", "walled", 30, 10, 2);
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A");
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Mower");
+        assertThat(names(found.rows(Clamps.LIST), Clamps.CLAMP)).containsExactly("Pit 1");
+    }
+
+    @Test
+    void listsMayStandSideBySideWithAGapOrWithout() {
+        SheetOf gap = new SheetOf("Gap")
+                .row("Field", "Area (ha)", null, "Machine", "Type", "Width (m)")
+                .row("A", 4, null, "Mower", "mower", 3)
+                .row("B", 5);
+        SheetOf touching = new SheetOf("Touching")
+                .row("Field", "Area (ha)", "Machine", "Type", "Width (m)")
+                .row("C", 4, "Rake", "rake", 6);
+        FoundLists found = find(gap, touching);
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "B", "C");
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).contains("Mower");
+        assertThat(found.rows(Machines.LIST).address(Machines.TYPE, 0)).hasValue(new CellAddress("Gap", 1, 4));
+    }
+
+    @Test
+    void blankHeaderColumnsMayStandInsideAList() {
+        SheetOf sheet = new SheetOf("Fields")
+                .row("Field", "Area (ha)", null, "Crop", null, "Run length (m)")
+                .row("A", 4, null, "Grass", null, 200);
+        ListRows fields = find(sheet).rows(Fields.LIST);
+        assertThat(fields.text(Fields.CROP, 0)).isEqualTo("Grass");
+        assertThat(fields.number(Fields.RUN_LENGTH, 0)).isEqualTo(200);
+    }
+
+    @Test
+    void listsOfOneKindOnSeveralSheetsArePutTogetherInSheetOrder() {
+        FoundLists found = find(
+                new SheetOf("North").row("Field", "Area (ha)").row("N", 4),
+                new SheetOf("South").row("Area (ac)", "Field").row(10, "S"));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(names(fields, Fields.FIELD)).containsExactly("N", "S");
+        assertThat(fields.unit(Fields.AREA, 0)).hasValue(Units.HA);
+        assertThat(fields.unit(Fields.AREA, 1)).hasValue(Units.AC);
+        assertThat(found.places()).hasSize(2);
+    }
+
+    @Test
+    void hiddenSheetsAreReadAndSaid() {
+        FoundLists found =
+                find(new SheetOf("Fields").row("Field", "Area (ha)").row("A", 4).hide());
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(1);
+        assertThat(messages(found, Severity.NOTE)).singleElement().asString().contains("hidden");
+    }
+
+    @Test
+    void anExcelTableIsReadWithinItsRangeAndWithoutItsTotals() {
+        SheetOf sheet = new SheetOf("Data")
+                .row()
+                .row(null, "Field", "Area (ha)")
+                .row(null, "A", 4)
+                .row(null, "B", 5)
+                .row(null, "Sum of it", 9)
+                .row(null, "Not in the table", 9)
+                .table(new Grid.TableRange("tblFields", 1, 4, 1, 2, 1, 1));
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "B");
+        assertThat(found.places().get(0).table()).hasValue("tblFields");
+    }
+
+    @Test
+    void aTableOfTheClientsOwnIsNoList() {
+        FoundLists found = find(
+                new SheetOf("Suppliers").row("Product", "Telephone").row("Seeds", 123),
+                new SheetOf("Rent").row("Field", "Rent").row("A", 300),
+                new SheetOf("Ideas").row("Item", "Value").row("Drain the bog", 9),
+                new SheetOf("Diary").row("Date", "Crop").row(46000, "Grass"));
+        assertThat(found.places()).isEmpty();
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aSheetCalledByAListsNameThatLacksAColumnSaysWhich() {
+        FoundLists found = find(
+                new SheetOf("Machines").row("Machine", "Width (m)", "Speed").row("Mower", 3, 10));
+        assertThat(found.places()).isEmpty();
+        assertThat(messages(found, Severity.STOP)).singleElement().asString().contains("no column Type");
+    }
+
+    @Test
+    void theNameOfASheetHelpsWhereHeadersAreFew() {
+        FoundLists found =
+                find(new SheetOf("Products").row("Product", "Dose (L/ha)").row("Invented 250", 1));
+        assertThat(found.rows(Products.LIST).size()).isEqualTo(1);
+        FoundLists titled = find(
+                new SheetOf("Sheet1").row("Assumptions").row("Item", "Value").row("Wage", 15));
+        assertThat(titled.rows(Assumptions.LIST).size()).isEqualTo(1);
+    }
+
+    @Test
+    void layoutSettlesWhatAHeaderMeans() {
+        SheetOf jobs = new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Rate", "Menge")
+                .row("A", "spray", "Sprayer", 200, 5);
+        FoundLists asked = find(jobs);
+        assertThat(asked.rows(Jobs.LIST).state(Jobs.WATER_VOLUME, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(asked.rows(Jobs.LIST).state(Jobs.DOSE, 0)).isEqualTo(ListRows.State.ASKED);
+        FoundLists settled = find(
+                jobs,
+                new SheetOf("Layout")
+                        .row("List", "Column", "Header in this workbook", "Unit")
+                        .row("Jobs", "Water volume", "Rate", "L/ha")
+                        .row("jobs", "speed", "Menge", "mph"));
+        ListRows rows = settled.rows(Jobs.LIST);
+        assertThat(rows.number(Jobs.WATER_VOLUME, 0)).isEqualTo(200);
+        assertThat(rows.unit(Jobs.WATER_VOLUME, 0)).hasValue(Units.L_PER_HA);
+        assertThat(rows.state(Jobs.DOSE, 0)).isEqualTo(ListRows.State.NO_COLUMN);
+        assertThat(rows.unit(Jobs.SPEED, 0)).hasValue(Units.MPH);
+        assertThat(settled.findings()).isEmpty();
+    }
+
+    @Test
+    void layoutSettlesWhichOfTwoHeadersIsTheColumn() {
+        SheetOf fields =
+                new SheetOf("Fields").row("Field", "Area (ha)", "Area (ac)").row("A", 4, 9.9);
+        FoundLists asked = find(fields);
+        assertThat(asked.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(messages(asked, Severity.STOP)).singleElement().asString().contains("Fields!B1", "Fields!C1");
+        FoundLists settled = find(
+                fields,
+                new SheetOf("Layout")
+                        .row("List", "Column", "Header in this workbook")
+                        .row("Fields", "Area", "Area (ac)"));
+        assertThat(settled.rows(Fields.LIST).unit(Fields.AREA, 0)).hasValue(Units.AC);
+        assertThat(settled.findings()).isEmpty();
+    }
+
+    @Test
+    void aLayoutRowThatNamesNothingKnownIsSaid() {
+        FoundLists found = find(new SheetOf("Layout")
+                .row("List", "Column", "Header in this workbook", "Unit")
+                .row("Feilds", "Area", "Size", null)
+                .row("Fields", "Hectarage of it", "Size", null));
+        assertThat(messages(found, Severity.CAUTION)).hasSize(2);
+    }
+
+    @Test
+    void customaryUnitsSettleGallonsForTheWholeWorkbook() {
+        SheetOf jobs = new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Water volume (gal/ac)")
+                .row("A", "spray", "Sprayer", 20);
+        FoundLists asked = find(jobs);
+        assertThat(asked.rows(Jobs.LIST).state(Jobs.WATER_VOLUME, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(messages(asked, Severity.STOP)).singleElement().asString().contains("gal(UK)", "gal(US)");
+        FoundLists settled = find(
+                jobs, new SheetOf("Assumptions").row("Item", "Value", "Unit").row("customary units", "UK"));
+        assertThat(settled.customary()).isEqualTo(CustomaryUnits.UK);
+        assertThat(settled.rows(Jobs.LIST).state(Jobs.WATER_VOLUME, 0)).isEqualTo(ListRows.State.GIVEN);
+    }
+
+    @Test
+    void aFlatListIsAFieldListAndAJobListAtOnce() {
+        SheetOf sheet = new SheetOf("Spraying")
+                .row("Field", "Area (ha)", "Machine", "Water volume (L/ha)", "Product", "Dose (L/ha)")
+                .row("A", 4, "Sprayer", 200, "One", 1)
+                .row("A", 4, "Sprayer", 200, "Two", 2)
+                .row("B", 5, "Sprayer", 100, "One", 1);
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "B");
+        assertThat(names(found.rows(Jobs.LIST), Jobs.PRODUCT)).containsExactly("One", "Two", "One");
+        assertThat(found.rows(Jobs.LIST).state(Jobs.OPERATION, 0)).isEqualTo(ListRows.State.NO_COLUMN);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aFlatListThatContradictsItselfSaysSo() {
+        SheetOf sheet = new SheetOf("Spraying")
+                .row("Field", "Area (ha)", "Machine", "Water volume (L/ha)")
+                .row("A", 4, "Sprayer", 200)
+                .row("a ", 5, "Sprayer", 100);
+        FoundLists found = find(sheet);
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(1);
+        assertThat(messages(found, Severity.CAUTION)).singleElement().asString().contains("another area");
+    }
+
+    @Test
+    void areasBesideJobsYieldToAFieldListProper() {
+        FoundLists found = find(
+                new SheetOf("Fields").row("Field", "Area (ha)").row("A", 4),
+                new SheetOf("Jobs")
+                        .row("Field", "Area (ha)", "Operation", "Machine")
+                        .row("A", 4.1, "mow", "Mower"));
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(1);
+        assertThat(found.rows(Jobs.LIST).size()).isEqualTo(1);
+        assertThat(messages(found, Severity.NOTE)).singleElement().asString().contains("taken from the field list");
+    }
+
+    @Test
+    void aRowWithoutItsNameIsLeftOutAndSaid() {
+        FoundLists found =
+                find(new SheetOf("Fields").row("Field", "Area (ha)").row("A", 4).row(null, 7));
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(1);
+        assertThat(messages(found, Severity.CAUTION)).singleElement().asString().contains("no Field");
+    }
+
+    @Test
+    void aFieldWithoutAreaIsStillARow() {
+        FoundLists found =
+                find(new SheetOf("Fields").row("Field", "Area (ha)").row("A", 4).row("B", null));
+        assertThat(found.rows(Fields.LIST).state(Fields.AREA, 1)).isEqualTo(ListRows.State.BLANK);
+    }
+
+    @Test
+    void namesThatLookLikePatternsNumbersOrFormulasAreNames() {
+        String longName = "x".repeat(300);
+        Object[] names = {
+            "*", "?", "~", ">5", "=HYPERLINK(\"a\")", "007", longName, "O'Brien", "Total Acre Field", "Sum"
+        };
+        SheetOf sheet = new SheetOf("Fields").row("Field", "Area (ha)");
+        for (Object name : names) {
+            sheet.row(name, 4);
+        }
+        sheet.row(7, 4).row(7.5, 4).row("\u00a0Hill\u2007\u200b", 4);
+        ListRows fields = find(sheet).rows(Fields.LIST);
+        assertThat(names(fields, Fields.FIELD))
+                .containsExactly(
+                        "*",
+                        "?",
+                        "~",
+                        ">5",
+                        "=HYPERLINK(\"a\")",
+                        "007",
+                        longName,
+                        "O'Brien",
+                        "Total Acre Field",
+                        "7",
+                        "7.5",
+                        "Hill");
+    }
+
+    @Test
+    void aNameThatStandsTwiceOnOneHoldingIsAStop() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Holding", "Field", "Area (ha)")
+                .row("East", "Home Field", 4)
+                .row("West", "Home Field", 4)
+                .row("west ", "HOME FIELD", 4));
+        assertThat(messages(found, Severity.STOP)).singleElement().asString().contains("Fields!B3");
+        assertThat(found.findings().get(0).cell()).hasValue(new CellAddress("Fields", 3, 1));
+    }
+
+    @Test
+    void anEmptyWorkbookHasNoListsAndNoFindings() {
+        FoundLists found = find(new SheetOf("Sheet1"));
+        assertThat(found.places()).isEmpty();
+        assertThat(found.findings()).isEmpty();
+        assertThat(found.rows(Fields.LIST).size()).isZero();
+        assertThat(ListFinder.find(List.of()).rows(Jobs.LIST).size()).isZero();
+    }
+}
