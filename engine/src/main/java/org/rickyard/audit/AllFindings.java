@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Finding;
@@ -22,6 +23,11 @@ import org.rickyard.plan.WorkPlan;
  */
 public final class AllFindings {
     private static final int MOST_OF_A_KIND = 100;
+    /** A caution that touches many rows is shown at the first few; the rest are counted, and each row says it. */
+    private static final int MOST_CAUTIONED_ROWS = 3;
+    /** The tables whose gaps an adviser must know of; a gap elsewhere only says what could be answered further. */
+    private static final Set<String> CHIEF_TABLES =
+            Set.of("work-rates", "machine-totals", "spray-blocks", "tank-mix", "crop", "clamps", "pit-digging");
 
     private final WorkPlan plan;
     private final SheetPlaces places;
@@ -74,8 +80,9 @@ public final class AllFindings {
             }
         }
         String sheet = places.sheet(table.spec());
+        boolean chief = CHIEF_TABLES.contains(table.spec().id());
         counts.forEach((cause, count) -> findings.add(new Finding(
-                Severity.CAUTION,
+                chief || !cause.isMissing() ? Severity.CAUTION : Severity.NOTE,
                 cause.cell(),
                 cause.what() + ", so " + count + (count == 1 ? " result" : " results") + " on '" + sheet
                         + "' cannot be given (" + first.get(cause) + (count > 1 ? " and others" : "") + ").")));
@@ -91,21 +98,21 @@ public final class AllFindings {
         for (CautionRule rule : table.spec().rules()) {
             Evaluator.TruthAt when = Evaluator.condition(rule.when(), table);
             Symbol shown = Results.resultColumns(table).get(0).symbol();
+            int most = rule.severity() == Severity.STOP ? MOST_OF_A_KIND : MOST_CAUTIONED_ROWS;
             int count = 0;
             for (int row = 0; row < table.rows(); row++) {
-                if (Boolean.TRUE.equals(when.at(row)) && count++ < MOST_OF_A_KIND) {
+                if (Boolean.TRUE.equals(when.at(row)) && count++ < most) {
                     findings.add(new Finding(
                             rule.severity(),
                             Optional.of(places.cell(table.spec(), shown, row)),
                             String.join(", ", Results.about(table, row).values()) + ": " + rule.text()));
                 }
             }
-            if (count > MOST_OF_A_KIND) {
+            if (count > most) {
                 findings.add(new Finding(
                         rule.severity(),
                         Optional.empty(),
-                        (count - MOST_OF_A_KIND) + " more rows on '" + places.sheet(table.spec()) + "': "
-                                + rule.text()));
+                        (count - most) + " more rows on '" + places.sheet(table.spec()) + "': " + rule.text()));
             }
         }
     }

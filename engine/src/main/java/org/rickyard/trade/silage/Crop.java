@@ -60,7 +60,10 @@ public final class Crop {
                     choice(
                             Condition.is(YIELD_BASIS, CARTED),
                             value(AREA).times(YIELD).times(DM_AT_ENSILING).over(DM_AT_CUTTING),
-                            asDryMatter(value(AREA).times(YIELD_DRY_MATTER).over(DM_AT_CUTTING)))),
+                            choice(
+                                    Condition.is(YIELD_BASIS, DRY_MATTER),
+                                    value(AREA).times(YIELD_DRY_MATTER).over(DM_AT_CUTTING),
+                                    withoutBasis(value(AREA).times(YIELD))))),
             IDENTITY,
             "dry matter stays the same through wilting; field losses are not taken off",
             List.of(
@@ -75,7 +78,13 @@ public final class Crop {
                             .with(YIELD, 1.0)
                             .with(DM_AT_ENSILING, 30)
                             .with(DM_AT_CUTTING, 25)
-                            .gives(1.2, Units.T, 1)));
+                            .gives(1.2, Units.T, 1),
+                    WorkedExample.from(RICHARDS)
+                            .with(YIELD_BASIS, DRY_MATTER)
+                            .with(AREA, 1)
+                            .with(YIELD_DRY_MATTER, 12)
+                            .with(DM_AT_CUTTING, 25)
+                            .gives(48, Units.T, 0)));
 
     /** {@code crop-ensiled}: what goes into the clamp, fresh. */
     public static final Formula CROP_ENSILED = new Formula(
@@ -87,7 +96,10 @@ public final class Crop {
                     choice(
                             Condition.is(YIELD_BASIS, CARTED),
                             value(AREA).times(YIELD),
-                            asDryMatter(value(AREA).times(YIELD_DRY_MATTER).over(DM_AT_ENSILING)))),
+                            choice(
+                                    Condition.is(YIELD_BASIS, DRY_MATTER),
+                                    value(AREA).times(YIELD_DRY_MATTER).over(DM_AT_ENSILING),
+                                    withoutBasis(value(AREA).times(YIELD))))),
             IDENTITY,
             "dry matter stays the same through wilting; field losses are not taken off",
             List.of(
@@ -121,7 +133,10 @@ public final class Crop {
                     choice(
                             Condition.is(YIELD_BASIS, CARTED),
                             value(AREA).times(YIELD).times(DM_AT_ENSILING),
-                            asDryMatter(value(AREA).times(YIELD_DRY_MATTER)))),
+                            choice(
+                                    Condition.is(YIELD_BASIS, DRY_MATTER),
+                                    value(AREA).times(YIELD_DRY_MATTER),
+                                    withoutBasis(value(AREA).times(YIELD).times(DM_AT_ENSILING))))),
             Source.derived("fresh mass × dry matter content"),
             "field losses are not taken off",
             List.of(
@@ -136,10 +151,15 @@ public final class Crop {
                             .with(AREA, 10)
                             .with(YIELD, 30)
                             .with(DM_AT_ENSILING, 33.5)
-                            .givesWithin(100, Units.T_DM, 2)));
+                            .givesWithin(100, Units.T_DM, 2),
+                    WorkedExample.from(Source.secondHand("MGA 1995 in farm press: maize of 12 t DM per ha"))
+                            .with(YIELD_BASIS, DRY_MATTER)
+                            .with(AREA, 10)
+                            .with(YIELD_DRY_MATTER, 12)
+                            .gives(120, Units.T_DM, 0)));
 
-    /** The last of the three bases; a yield with no basis, or another word, is withheld. */
-    private static Expr asDryMatter(Expr expr) {
+    /** A yield with no basis, or another word, is withheld; what is asked for is the basis. */
+    private static Expr withoutBasis(Expr expr) {
         return expr.onlyWhen(
                 Condition.is(YIELD_BASIS, DRY_MATTER),
                 "yield basis missing (standing fresh, as carted fresh or dry matter)");
