@@ -3,13 +3,25 @@ package org.rickyard.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Finding.Severity;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
 import org.rickyard.testing.Parity;
 import org.rickyard.testing.PoiRecalculation;
 import org.rickyard.testing.StoredValues;
@@ -287,6 +299,7 @@ class SprayingPlanTest {
                         "Tank fills",
                         "Spray washing",
                         "Order list",
+                        "Applications",
                         "Spray records",
                         "Season dose",
                         "Nozzles",
@@ -435,6 +448,79 @@ class SprayingPlanTest {
                 .allSatisfy(result -> assertThat(result.word().orElse(""))
                         .doesNotContainIgnoringCase("ideal")
                         .doesNotContainIgnoringCase("safe"));
+    }
+
+    @Test
+    void everyApplicationHasItsLineInTheRecordsWithTheItemsOfItsCountry() {
+        assertThat(run.results("record-items")).hasSameSizeAs(run.results("product-on-field"));
+        assertThat(run.word("record-items", "Top", "T2")).contains("Art. 67(1)").contains("Great Britain");
+        assertThat(run.word("record-items", "Beet", "Beet bands"))
+                .contains("2023/564")
+                .contains("2026");
+    }
+
+    /** What is blank or no number in the client's cells withholds; nothing turns into an error or a zero dose. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "not known"})
+    void inputsTakenAwayInTheGridWithholdWithoutErrors(String typed) throws IOException {
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(run.written()))) {
+            for (Sheet sheet : workbook) {
+                if (!run.sheets().contains(sheet.getSheetName())) {
+                    sheet.forEach(row -> row.forEach(cell -> {
+                        if (cell.getCellType() == CellType.NUMERIC) {
+                            if (typed.isEmpty()) {
+                                cell.setBlank();
+                            } else {
+                                cell.setCellValue(typed);
+                            }
+                        }
+                    }));
+                }
+            }
+            FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+            for (String name :
+                    List.of("Spray fields", "Spray blocks", "Tank mix", "Tank fills", "Order list", "Nozzles")) {
+                for (Row row : workbook.getSheet(name)) {
+                    for (Cell cell : row) {
+                        if (cell.getCellType() == CellType.FORMULA) {
+                            assertThat(evaluator.evaluate(cell).getCellType())
+                                    .as(name + "!" + cell.getAddress())
+                                    .isNotEqualTo(CellType.ERROR);
+                        }
+                    }
+                }
+            }
+            int column = column(workbook.getSheet("Tank mix"), "Product total");
+            Cell total = workbook.getSheet("Tank mix").getRow(9).getCell(column);
+            assertThat(evaluator.evaluate(total).getStringValue()).isEmpty();
+        }
+    }
+
+    private static int column(Sheet sheet, String label) {
+        for (Cell cell : sheet.getRow(6)) {
+            if (cell.getStringCellValue().equals(label)) {
+                return cell.getColumnIndex();
+            }
+        }
+        throw new AssertionError("no column '" + label + "' on " + sheet.getSheetName());
+    }
+
+    /** Common practice, historic: 60-100 gal(UK)/ac is quoted as 660-1,100 L/ha and 5-20 as 55-220. */
+    @Test
+    void oldVolumesInGallonsAreWhatTheyAreQuotedAsWithinTheirRounding() {
+        Unit gallons = Units.GAL_UK.over(Units.AC);
+        assertThat(gallons.convert(60, Units.L_PER_HA))
+                .isEqualTo(674, within(0.5))
+                .isEqualTo(660, within(15.0));
+        assertThat(gallons.convert(100, Units.L_PER_HA))
+                .isEqualTo(1123, within(0.5))
+                .isEqualTo(1100, within(25.0));
+        assertThat(gallons.convert(5, Units.L_PER_HA))
+                .isEqualTo(56.2, within(0.05))
+                .isEqualTo(55, within(1.5));
+        assertThat(gallons.convert(20, Units.L_PER_HA))
+                .isEqualTo(224.7, within(0.05))
+                .isEqualTo(220, within(5.0));
     }
 
     @Test
