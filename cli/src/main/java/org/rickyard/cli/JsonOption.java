@@ -38,6 +38,11 @@ final class JsonOption {
             })
     private Which which;
 
+    /** Whether a file is to be written. */
+    boolean toFile() {
+        return target != null && !target.equals(STANDARD_OUTPUT);
+    }
+
     /** Prepares the output, so that what stands in its way is known before anything is written. */
     Output begin(Console console, Path... workbooks) throws OutputException {
         if (target == null) {

@@ -2,9 +2,13 @@ package org.rickyard.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
 import org.rickyard.run.Recalculation;
+import org.rickyard.templates.TemplateKind;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -35,7 +39,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
         synopsisSubcommandLabel = "COMMAND",
         commandListHeading = "%nCommands:%n",
         footer = {"", "'rickyard COMMAND --help' shows a command's examples and options."})
-final class Rickyard implements Runnable {
+final class Rickyard implements Callable<Integer> {
+    private static final int HELP_WIDTH = 100;
+
     private final Console console;
 
     @Spec
@@ -51,10 +57,11 @@ final class Rickyard implements Runnable {
         this.console = console;
     }
 
-    /** Without a command: the help. */
+    /** Without a command there is nothing to do but to show what can be asked for. */
     @Override
-    public void run() {
+    public Integer call() {
         spec.commandLine().usage(console.err(), spec.commandLine().getColorScheme());
+        return Exit.USAGE;
     }
 
     /** Runs one command; the exit code is one of {@link Exit}. */
@@ -74,13 +81,21 @@ final class Rickyard implements Runnable {
 
     /** The command line with all its commands. */
     private CommandLine line() {
-        CommandLine line =
-                new CommandLine(this).addSubcommand(new RunCommand(console)).addSubcommand(new CheckCommand(console));
+        CommandLine line = new CommandLine(this)
+                .addSubcommand(new RunCommand(console))
+                .addSubcommand(new CheckCommand(console))
+                .addSubcommand(new ExplainCommand(console))
+                .addSubcommand(new FormulasCommand(console))
+                .addSubcommand(new NewCommand(console))
+                .addSubcommand(new CompletionCommand(console))
+                .addSubcommand(new ManCommand(console));
         line.setOut(console.out());
         line.setErr(console.err());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(console.ansi()));
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setUsageHelpWidth(HELP_WIDTH);
         line.registerConverter(Path.class, Rickyard::path);
+        line.registerConverter(TemplateKind.class, Rickyard::kind);
         line.setParameterExceptionHandler(this::wrongUsage);
         line.setExecutionExceptionHandler(new Failures(console, () -> debug));
         line.getSubcommands().values().forEach(Rickyard::exitCodes);
@@ -110,14 +125,41 @@ final class Rickyard implements Runnable {
         }
     }
 
+    private static TemplateKind kind(String text) {
+        for (TemplateKind kind : TemplateKind.values()) {
+            if (kind.title().equalsIgnoreCase(text)) {
+                return kind;
+            }
+        }
+        throw new TypeConversionException(
+                "'" + text + "' is no kind of workbook; there are " + String.join(", ", new NewCommand.Kinds()));
+    }
+
     private int wrongUsage(ParameterException wrong, String[] args) {
-        CommandLine command = wrong.getCommandLine();
-        String message = wrong.getMessage();
+        CommandSpec command = wrong.getCommandLine().getCommandSpec();
+        String message = wrong instanceof UnmatchedArgumentException unmatched
+                ? unmatched(unmatched.getUnmatched().get(0), command)
+                : wrong.getMessage();
         console.insist(message.endsWith(".") || message.endsWith("?") ? message : message + ".");
-        UnmatchedArgumentException.printSuggestions(wrong, console.err());
-        console.insist(
-                "'" + command.getCommandSpec().qualifiedName() + " --help' shows examples and what can be asked for.");
+        console.insist("'" + command.qualifiedName() + " --help' shows examples and what can be asked for.");
         return Exit.USAGE;
+    }
+
+    private static String unmatched(String word, CommandSpec command) {
+        boolean option = word.startsWith("-");
+        boolean commands = !command.subcommands().isEmpty();
+        List<String> known = new ArrayList<>();
+        if (option) {
+            command.options().forEach(each -> known.addAll(List.of(each.names())));
+        } else if (commands) {
+            known.addAll(command.subcommands().keySet());
+        }
+        String name = option ? word.replaceAll("=.*", "") : word;
+        List<String> near = Spelling.near(name, known);
+        String what = option
+                ? "There is no option '" + name + "'"
+                : commands ? "There is no command '" + name + "'" : "'" + name + "' is one argument too many";
+        return near.isEmpty() ? what + "." : what + ". Did you mean " + String.join(" or ", near) + "?";
     }
 
     /** The version of the engine. */

@@ -77,6 +77,14 @@ final class RunCommand implements Callable<Integer> {
     private long trailRows;
 
     @Option(
+            names = "--all-sheets",
+            description = {
+                "Work out every sheet of a very large workbook too;",
+                "usually beyond 20000 lines of work only the chief ones are."
+            })
+    private boolean allSheets;
+
+    @Option(
             names = {"-q", "--quiet"},
             description = "Answers only: no messages unless something is in the way.")
     private boolean quiet;
@@ -91,7 +99,7 @@ final class RunCommand implements Callable<Integer> {
             console.quieten();
         }
         checkUsage();
-        RunOptions options = new RunOptions(trailRows, RunOptions.usual().threads());
+        RunOptions options = new RunOptions(trailRows, allSheets, RunOptions.usual().threads());
         return dryRun ? sayOnly(options) : write(options);
     }
 
@@ -99,6 +107,11 @@ final class RunCommand implements Callable<Integer> {
         if (trailRows < 0 || trailRows > RunOptions.MOST_TRAIL_ROWS) {
             throw new ParameterException(
                     spec.commandLine(), "--trail-rows takes a number from 0 to 1000000, not " + trailRows);
+        }
+        if (dryRun && json.toFile()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--dry-run writes no file; take --json - for standard output, or 'rickyard check' with --json");
         }
         if (to != null && OutputFile.same(book, to)) {
             throw new ParameterException(
@@ -168,7 +181,6 @@ final class RunCommand implements Callable<Integer> {
                 return Exit.REFUSED;
             }
             document.write(run);
-            document.commit();
             Report report = new Report(console, run, goal);
             report.answers();
             report.messages();

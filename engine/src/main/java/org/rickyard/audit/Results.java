@@ -92,8 +92,9 @@ public final class Results {
     public static Map<String, String> about(ResultTable table, int row) {
         Map<String, String> about = new LinkedHashMap<>();
         for (TableColumn column : table.spec().columns()) {
-            if (column instanceof TableColumn.Name) {
-                String name = table.of(column.symbol()).word(row);
+            boolean identity = column instanceof TableColumn.Word word && word.identity();
+            if (column instanceof TableColumn.Name || identity) {
+                String name = identity ? table.of(column.symbol()).word(row) : table.name(column.symbol(), row);
                 if (!name.isEmpty()) {
                     about.put(column.label(), name);
                 }
@@ -160,8 +161,8 @@ public final class Results {
     }
 
     private static String addend(ResultTable table, int row) {
-        Values fields = table.spec().column(Quantities.FIELD).isPresent() ? table.of(Quantities.FIELD) : null;
-        return fields == null || fields.word(row).isEmpty() ? "" : " of " + fields.word(row);
+        String field = table.spec().column(Quantities.FIELD).isPresent() ? table.name(Quantities.FIELD, row) : "";
+        return field.isEmpty() ? "" : " of " + field;
     }
 
     private Optional<InputUsed> input(ResultTable table, Symbol symbol, int row) {
@@ -189,7 +190,23 @@ public final class Results {
                 new InputUsed(symbol.name(), number, word, table.unit(symbol, row), Optional.of(cell), from));
     }
 
-    private static From typedFrom(LinkCells links, int row, boolean given) {
+    /** The plan they are read from. */
+    WorkPlan plan() {
+        return plan;
+    }
+
+    /** Where its tables stand. */
+    SheetPlaces places() {
+        return places;
+    }
+
+    /** Where its constants stand. */
+    BasisPlaces basis() {
+        return basis;
+    }
+
+    /** How a linked value came there. */
+    static From typedFrom(LinkCells links, int row, boolean given) {
         if (!given) {
             return From.MISSING;
         }

@@ -6,6 +6,7 @@ import org.rickyard.formula.Constant;
 import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Inputs;
+import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.Symbol;
 import org.rickyard.plan.ResultTable;
 
@@ -16,6 +17,9 @@ final class RowInputs {
     private final Set<Symbol> symbols = new LinkedHashSet<>();
     private final Set<Constant> constants = new LinkedHashSet<>();
     private final Set<Expr.Total> totals = new LinkedHashSet<>();
+    private final Set<Expr.Count> counts = new LinkedHashSet<>();
+    private final Set<Expr.From> joins = new LinkedHashSet<>();
+    private final Set<ReferenceTable> tables = new LinkedHashSet<>();
 
     RowInputs(ResultTable table, int row, Expr expr) {
         this.table = table;
@@ -36,10 +40,26 @@ final class RowInputs {
         return totals;
     }
 
+    /** The counts of rows it took. */
+    Set<Expr.Count> counts() {
+        return counts;
+    }
+
+    /** The values it took from rows of other tables. */
+    Set<Expr.From> joins() {
+        return joins;
+    }
+
+    /** The reference tables it read. */
+    Set<ReferenceTable> tables() {
+        return tables;
+    }
+
     private void read(Expr expr) {
         if (expr instanceof Expr.Choice e) {
             symbols.addAll(Inputs.of(e.when()));
             constants.addAll(Inputs.constantsOf(e.when()));
+            tables.addAll(Inputs.tablesOf(e.when()));
             Boolean taken = Evaluator.condition(e.when(), table).at(row);
             if (taken != null) {
                 read(taken ? e.then() : e.otherwise());
@@ -54,6 +74,12 @@ final class RowInputs {
         } else {
             symbols.addAll(Inputs.of(expr));
             constants.addAll(Inputs.constantsOf(expr));
+            tables.addAll(Inputs.tablesOf(expr));
+            if (expr instanceof Expr.From e) {
+                joins.add(e);
+            } else if (expr instanceof Expr.Count e) {
+                counts.add(e);
+            }
         }
     }
 }

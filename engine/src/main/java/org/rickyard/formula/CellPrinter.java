@@ -45,6 +45,8 @@ public final class CellPrinter {
             return position(e);
         } else if (expr instanceof Expr.Total e) {
             return total(e);
+        } else if (expr instanceof Expr.Before e) {
+            return before(e);
         } else if (expr instanceof Expr.Count e) {
             return count(e);
         } else if (expr instanceof Expr.Text || expr instanceof Expr.Join) {
@@ -103,6 +105,16 @@ public final class CellPrinter {
         return "IF(" + guard + ",SUMIFS(" + values + "," + keys + "),\"\")";
     }
 
+    private String before(Expr.Before e) {
+        String order = names.cell(e.order());
+        String lower = names.column(e.table(), e.key()) + "," + names.cell(e.key()) + ","
+                + names.column(e.table(), e.order()) + ",\"<\"&" + order;
+        String values = names.column(e.table(), e.summed());
+        String whole = "COUNTIFS(" + lower + ")=COUNTIFS(" + lower + "," + values + "," + ANY_NUMBER + ")";
+        return "IF(COUNT(" + names.cell(e.key()) + "," + order + ")=2,IF(" + whole + ",SUMIFS(" + values + "," + lower
+                + "),\"\"),\"\")";
+    }
+
     private String count(Expr.Count e) {
         String keys = names.column(e.table(), e.keyThere()) + "," + names.cell(e.keyHere());
         String counted = "COUNTIFS(" + keys + "," + names.column(e.table(), e.counted()) + "," + ANY_NUMBER + ")";
@@ -159,8 +171,25 @@ public final class CellPrinter {
         } else if (expr instanceof Expr.Join e) {
             return bracket(
                     e.parts().stream().map(part -> print(part, SUM)).collect(Collectors.joining("&")), SUM, least);
+        } else if (expr instanceof Expr.LabelOfLeast e) {
+            return labelOfLeast(e);
         }
         throw new IllegalArgumentException(expr.getClass().getSimpleName() + " stands only at the top of a formula");
+    }
+
+    private String cells(List<Symbol> symbols) {
+        return symbols.stream().map(names::cell).collect(Collectors.joining(","));
+    }
+
+    /** A cell without value holds the empty text, which MIN passes over and which equals no number. */
+    private String labelOfLeast(Expr.LabelOfLeast e) {
+        String cells = cells(e.symbols());
+        String labels = "\"\"";
+        for (int i = e.symbols().size() - 1; i >= 0; i--) {
+            labels = "IF(" + names.cell(e.symbols().get(i)) + "=MIN(" + cells + "),\""
+                    + e.labels().get(i).replace("\"", "\"\"") + "\"," + labels + ")";
+        }
+        return "IF(COUNT(" + cells + ")>0," + labels + ",\"\")";
     }
 
     /** The stored number of a leaf, before a per cent is divided by 100; null if it is no leaf. */
@@ -171,6 +200,8 @@ public final class CellPrinter {
             return names.constant(e.constant());
         } else if (expr instanceof Expr.Lookup e) {
             return lookup(e);
+        } else if (expr instanceof Expr.LeastGiven e) {
+            return "MIN(" + cells(e.symbols()) + ")";
         }
         return null;
     }

@@ -108,6 +108,8 @@ public final class Evaluator {
             };
         } else if (expr instanceof Expr.Total e) {
             return total(e);
+        } else if (expr instanceof Expr.Before e) {
+            return before(e);
         } else if (expr instanceof Expr.Count e) {
             Groups groups = Groups.of(values.of(e.table(), e.keyThere()), values.of(e.table(), e.counted()));
             Values keys = values.of(e.keyHere());
@@ -136,6 +138,15 @@ public final class Evaluator {
             out[0] = groups.sum(key);
             return groups.counted(key) > 0 && (!e.whole() || groups.counted(key) == groups.rows(key));
         };
+    }
+
+    private NumberAt before(Expr.Before e) {
+        RunningTotals totals = RunningTotals.of(
+                values.of(e.table(), e.key()), values.of(e.table(), e.order()), values.of(e.table(), e.summed()));
+        Values keys = values.of(e.key());
+        Values orders = values.of(e.order());
+        return (row, out) ->
+                keys.has(row) && orders.has(row) && totals.before((int) keys.number(row), orders.number(row), out);
     }
 
     private Truth guard(Needs needs) {
@@ -215,8 +226,29 @@ public final class Evaluator {
             return row -> value;
         } else if (expr instanceof Expr.Lookup e) {
             return lookup(e);
+        } else if (expr instanceof Expr.LeastGiven e) {
+            Values[] columns = columns(e.symbols());
+            return row -> {
+                int least = least(columns, row);
+                return least < 0 ? Double.NaN : columns[least].number(row);
+            };
         }
         return null;
+    }
+
+    private Values[] columns(List<Symbol> symbols) {
+        return symbols.stream().map(values::of).toArray(Values[]::new);
+    }
+
+    /** Which column holds the least of the values there are, the first of equals; -1 if there are none. */
+    private static int least(Values[] columns, int row) {
+        int least = -1;
+        for (int i = 0; i < columns.length; i++) {
+            if (columns[i].has(row) && (least < 0 || columns[i].number(row) < columns[least].number(row))) {
+                least = i;
+            }
+        }
+        return least;
     }
 
     private Bare scale(Expr.Scale e) {
@@ -281,6 +313,12 @@ public final class Evaluator {
                     joined = joined.isEmpty() ? text : text.isEmpty() ? joined : joined.concat(text);
                 }
                 return joined;
+            };
+        } else if (expr instanceof Expr.LabelOfLeast e) {
+            Values[] columns = columns(e.symbols());
+            return row -> {
+                int least = least(columns, row);
+                return least < 0 ? "" : e.labels().get(least);
             };
         } else if (expr instanceof Expr.Choice e) {
             Truth guard = guard(Needs.of(e.when()));

@@ -24,6 +24,13 @@ public final class Inputs {
         return inputs.symbols;
     }
 
+    /** The tables that a condition reads. */
+    public static Set<ReferenceTable> tablesOf(Condition condition) {
+        Inputs inputs = new Inputs();
+        inputs.condition(condition);
+        return inputs.tables;
+    }
+
     /** The constants that a condition reads. */
     public static Set<Constant> constantsOf(Condition condition) {
         Inputs inputs = new Inputs();
@@ -91,9 +98,17 @@ public final class Inputs {
             expr(e.key());
         } else if (expr instanceof Expr.Join e) {
             e.parts().forEach(this::expr);
+        } else if (expr instanceof Expr.LeastGiven e) {
+            symbols.addAll(e.symbols());
+        } else if (expr instanceof Expr.LabelOfLeast e) {
+            symbols.addAll(e.symbols());
         } else if (expr instanceof Expr.Total e) {
             others.add(e.table());
             symbols.add(e.keyHere());
+        } else if (expr instanceof Expr.Before e) {
+            others.add(e.table());
+            symbols.add(e.key());
+            symbols.add(e.order());
         } else if (expr instanceof Expr.Count e) {
             others.add(e.table());
             symbols.add(e.keyHere());

@@ -99,6 +99,10 @@ final class Needs {
                     new Condition.InTable(e.table(), e.key(), e.mode()),
                     WordsPrinter.words(e.key()) + " is not in the table '"
                             + e.table().name() + "'");
+        } else if (expr instanceof Expr.LeastGiven e) {
+            List<Condition> given = new ArrayList<>();
+            e.symbols().forEach(symbol -> given.add(new Condition.Given(symbol)));
+            require(Condition.any(given), "none of what is compared has a value");
         } else if (expr instanceof Expr.Join e) {
             e.parts().forEach(this::read);
         } else if (expr instanceof Expr.Choice
@@ -106,6 +110,7 @@ final class Needs {
                 || expr instanceof Expr.Position
                 || expr instanceof Expr.From
                 || expr instanceof Expr.Total
+                || expr instanceof Expr.Before
                 || expr instanceof Expr.Count) {
             throw new IllegalArgumentException(expr.getClass().getSimpleName()
                     + " stands only at the top of a formula; give it a column of its own");

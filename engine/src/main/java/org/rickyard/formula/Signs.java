@@ -27,6 +27,8 @@ final class Signs {
             return positive(e.a());
         } else if (expr instanceof Expr.AsUnit e) {
             return positive(e.a());
+        } else if (expr instanceof Expr.LeastGiven e) {
+            return e.symbols().stream().allMatch(symbol -> positive(symbol.possible()));
         } else if (expr instanceof Expr.Call e) {
             return switch (e.function()) {
                 case EXP -> true;

@@ -20,6 +20,10 @@ final class UnitChecker {
             return arithmeticUnit(e.symbol().unit());
         } else if (expr instanceof Expr.Total e) {
             return arithmeticUnit(e.summed().unit());
+        } else if (expr instanceof Expr.LeastGiven e) {
+            return arithmeticUnit(e.symbols().get(0).unit());
+        } else if (expr instanceof Expr.Before e) {
+            return arithmeticUnit(e.summed().unit());
         } else if (expr instanceof Expr.Sum e) {
             return unitOf(e.a());
         } else if (expr instanceof Expr.Difference e) {
@@ -48,6 +52,16 @@ final class UnitChecker {
             return arithmeticUnit(e.table().valueUnit());
         }
         return Units.ONE;
+    }
+
+    /** Quantities that are compared cell by cell, so all in one unit. */
+    static List<Symbol> alike(List<Symbol> symbols) {
+        for (Symbol symbol : symbols) {
+            if (!symbol.unit().isSameScale(symbols.get(0).unit())) {
+                throw new UnitMismatchException(symbol.unit(), symbols.get(0).unit());
+            }
+        }
+        return List.copyOf(symbols);
     }
 
     /** A value in per cent enters arithmetic as a fraction. */
@@ -94,8 +108,12 @@ final class UnitChecker {
             return e.symbol().unit();
         } else if (expr instanceof Expr.Total e) {
             return e.summed().unit();
+        } else if (expr instanceof Expr.Before e) {
+            return e.summed().unit();
         } else if (expr instanceof Expr.Lookup e) {
             return e.table().valueUnit();
+        } else if (expr instanceof Expr.LeastGiven e) {
+            return e.symbols().get(0).unit();
         }
         return null;
     }

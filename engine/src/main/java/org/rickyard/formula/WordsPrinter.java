@@ -99,12 +99,18 @@ public class WordsPrinter {
             return lookup(e);
         } else if (expr instanceof Expr.Text e) {
             return "\"" + e.text() + "\"";
+        } else if (expr instanceof Expr.LeastGiven e) {
+            return "least given of " + each(e.symbols());
+        } else if (expr instanceof Expr.LabelOfLeast e) {
+            return "which is least given of " + each(e.symbols());
         } else if (expr instanceof Expr.Label e) {
             return e.symbol().name();
         } else if (expr instanceof Expr.Join e) {
             return e.parts().stream().map(part -> print(part, SUM)).collect(Collectors.joining(" and "));
         } else if (expr instanceof Expr.Total e) {
             return total(e);
+        } else if (expr instanceof Expr.Before e) {
+            return "total of " + e.summed().name() + " of the rows before it";
         } else if (expr instanceof Expr.Count e) {
             return count(e);
         } else if (expr instanceof Expr.Position e) {
@@ -113,6 +119,10 @@ public class WordsPrinter {
             return from(e);
         }
         throw new IllegalArgumentException("unknown expression " + expr);
+    }
+
+    private String each(java.util.List<Symbol> symbols) {
+        return symbols.stream().map(this::quantity).collect(Collectors.joining("; ", "(", ")"));
     }
 
     private String scale(Expr.Scale e, int least) {

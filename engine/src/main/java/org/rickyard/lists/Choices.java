@@ -78,6 +78,12 @@ public final class Choices {
             "t: tonne, per tonne, per t",
             "bale: per bale, each, a bale");
 
+    /** What a charge includes. */
+    public static final Map<String, List<String>> CHARGE_INCLUDES = of(
+            "everything: all, all in, machine tractor driver and fuel, with fuel",
+            "all but fuel: without fuel, no fuel, fuel extra, excluding fuel",
+            "machine only: implement only, bare hire, self drive");
+
     /** Whose machine it is. */
     public static final Map<String, List<String>> OWN_OR_HIRED =
             of("own: owned, yes own, farm", "hired: hire, contractor, contract, rented, leased, lease");

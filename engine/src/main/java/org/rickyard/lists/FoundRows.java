@@ -1,5 +1,7 @@
 package org.rickyard.lists;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -13,6 +15,8 @@ import org.rickyard.quantity.Units;
  * what differs from row to row, are kept. Not changed after the lists are found, so any thread may ask.
  */
 final class FoundRows implements ListRows {
+    private static final MathContext GRID_DIGITS = new MathContext(15);
+
     /** One column in all the places of its list. */
     static final class Column {
         final ColumnSpec spec;
@@ -139,6 +143,19 @@ final class FoundRows implements ListRows {
         }
         Binding binding = binding(column, row);
         return binding == null ? "" : cellText(tables[tableOf[row]].grid, sheetRow[row], binding.sheetColumn());
+    }
+
+    @Override
+    public String typed(ColumnSpec column, int row) {
+        Binding binding = columns.containsKey(column) ? binding(column, row) : null;
+        if (binding == null) {
+            return text(column, row);
+        }
+        Grid grid = tables[tableOf[row]].grid;
+        int at = binding.sheetColumn();
+        return grid.kind(sheetRow[row], at) == Grid.Kind.NUMBER
+                ? Words.digits(new BigDecimal(grid.number(sheetRow[row], at), GRID_DIGITS).doubleValue())
+                : grid.text(sheetRow[row], at);
     }
 
     /** A cell as words: trimmed text, or the digits of a number. */

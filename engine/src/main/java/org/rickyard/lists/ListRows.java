@@ -46,6 +46,14 @@ public interface ListRows {
     String text(ColumnSpec column, int row);
 
     /**
+     * The text as the grid joins the cell to another: outer spaces kept, words as typed, a number in up to fifteen
+     * digits. What a cell that is linked to it shows.
+     */
+    default String typed(ColumnSpec column, int row) {
+        return text(column, row);
+    }
+
+    /**
      * The unit the number is in; empty for text columns or where no unit is known. Where a column may hold several
      * quantities, its dimension tells which; for a dose it is in the product's own unit per area or per spray.
      */

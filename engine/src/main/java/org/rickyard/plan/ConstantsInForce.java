@@ -48,8 +48,7 @@ public final class ConstantsInForce {
     private void take(
             Constant constant, ListRows assumptions, int row, CustomaryUnits customary, List<Finding> findings) {
         CellAddress cell = assumptions.address(Assumptions.VALUE, row).orElse(null);
-        boolean number = assumptions.state(Assumptions.VALUE, row) == ListRows.State.GIVEN
-                && assumptions.unit(Assumptions.VALUE, row).isPresent();
+        boolean number = isNumber(assumptions, row);
         if (!number) {
             findings.add(Finding.stop(
                     cell,
@@ -73,6 +72,15 @@ public final class ConstantsInForce {
         overruled.put(
                 constant,
                 new Overruled(cell, unit, unit.convert(assumptions.number(Assumptions.VALUE, row), constant.unit())));
+    }
+
+    /** Whether the value of a row is a number; one without a unit is in the unit on Basis. */
+    static boolean isNumber(ListRows assumptions, int row) {
+        if (assumptions.state(Assumptions.VALUE, row) != ListRows.State.GIVEN) {
+            return false;
+        }
+        return assumptions.unit(Assumptions.VALUE, row).isPresent()
+                || assumptions.text(Assumptions.VALUE, row).matches("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d+)?");
     }
 
     private static String plain(String name) {

@@ -60,7 +60,10 @@ public final class LinkCells {
     /** A cell whose unit measures another quantity is another column's cell: t/h is no m3/h. */
     private boolean fits(int i, int row) {
         ColumnSpec column = places.get(i).column();
-        if (column.type() != ColumnSpec.Type.NUMBER && column.type() != ColumnSpec.Type.DOSE) {
+        boolean measured = column.type() == ColumnSpec.Type.NUMBER
+                || column.type() == ColumnSpec.Type.DOSE
+                || column.type() == ColumnSpec.Type.TEXT_OR_NUMBER;
+        if (!measured) {
             return true;
         }
         return lists[i].unit(column, listRows[i][row])
@@ -72,6 +75,21 @@ public final class LinkCells {
     private Unit asDryMatter(Unit unit) {
         boolean plainMass = symbol.equals(Quantities.YIELD_DRY_MATTER) && unit.isCompatible(Units.T_PER_HA);
         return plainMass ? Unit.of(unit.symbol(), Units.T_DM_PER_HA.dimension(), unit.factor()) : unit;
+    }
+
+    /** Whether a column of the client's is one that this one may be linked to, by any of its places and rows. */
+    public boolean mayLeadTo(String sheet, int sheetColumn) {
+        for (int i = 0; i < lists.length; i++) {
+            for (int row = 0; lists[i] != null && row < lists[i].size(); row++) {
+                Optional<CellAddress> cell = lists[i].address(places.get(i).column(), row);
+                if (cell.isPresent()
+                        && cell.get().column() == sheetColumn
+                        && cell.get().sheet().equalsIgnoreCase(sheet)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Whether there is a cell behind this row at all. */
@@ -102,6 +120,11 @@ public final class LinkCells {
     /** The client's words, or the canonical word of a choice. */
     public String text(int row) {
         return exists(row) ? list(row).text(column(row), listRow(row)) : "";
+    }
+
+    /** The client's words just as they stand in the cell, spaces and all. */
+    public String typed(int row) {
+        return exists(row) ? list(row).typed(column(row), listRow(row)) : "";
     }
 
     /** What a product is measured in, where the cell's unit says so. */

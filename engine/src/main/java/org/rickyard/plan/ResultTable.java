@@ -75,6 +75,8 @@ public final class ResultTable implements RowValues {
                 result.set(row, keys[row]);
             }
             return result;
+        } else if (column instanceof TableColumn.Method method) {
+            return found(method.symbol());
         } else if (column instanceof TableColumn.Link link) {
             return numbers(link);
         } else if (column instanceof TableColumn.Calculated calculated) {
@@ -85,14 +87,40 @@ public final class ResultTable implements RowValues {
         return calculated(((TableColumn.Sentence) column).expr(), column.symbol());
     }
 
+    private Values found(Symbol symbol) {
+        if (symbol.type() == Symbol.Type.TEXT) {
+            Values words = Values.ofWords(rows());
+            String[] found = sources.words(symbol);
+            for (int row = 0; row < rows(); row++) {
+                words.set(row, found[row] == null ? "" : found[row]);
+            }
+            return words;
+        }
+        Values result = Values.ofNumbers(rows());
+        double[] found = sources.numbers(symbol);
+        for (int row = 0; row < rows(); row++) {
+            if (Double.isNaN(found[row])) {
+                result.mark(row, Values.State.WITHHELD);
+            } else {
+                result.set(row, found[row]);
+            }
+        }
+        return result;
+    }
+
     private Values names(TableColumn.Name name) {
         LinkCells cells = new LinkCells(name.symbol(), name.places(), sources, rows());
         links.put(name.symbol(), cells);
         Values result = Values.ofWords(rows());
         for (int row = 0; row < rows(); row++) {
-            result.set(row, cells.text(row));
+            result.set(row, cells.typed(row));
         }
         return result;
+    }
+
+    /** A name as people say it: without outer spaces, and an operation by its usual word. */
+    public String name(Symbol symbol, int row) {
+        return links.get(symbol).text(row);
     }
 
     private Values words(TableColumn.Word word) {

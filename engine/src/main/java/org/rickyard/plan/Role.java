@@ -1,5 +1,6 @@
 package org.rickyard.plan;
 
+import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
@@ -8,6 +9,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
+import org.rickyard.lists.NozzleTest;
 import org.rickyard.lists.Products;
 import org.rickyard.lists.Stocks;
 
@@ -27,6 +29,18 @@ public enum Role {
     PRODUCT(Products.LIST),
     /** The line of a tank mix. */
     MIX(Mixes.LIST),
+    /** The tractor that pulls or drives the machine. */
+    TRACTOR(Machines.LIST),
+    /** The price of labour. */
+    WAGE(Assumptions.LIST),
+    /** The price of fuel. */
+    FUEL_PRICE(Assumptions.LIST),
+    /** The rate of interest. */
+    INTEREST(Assumptions.LIST),
+    /** The rate of insurance and housing. */
+    INSURANCE(Assumptions.LIST),
+    /** The nozzle caught in a test. */
+    NOZZLE_TEST(NozzleTest.LIST),
     /** The clamp. */
     CLAMP(Clamps.LIST),
     /** The store of feed. */

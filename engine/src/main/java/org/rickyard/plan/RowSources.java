@@ -13,6 +13,7 @@ public final class RowSources {
     private final Map<Role, int[]> listRows = new EnumMap<>(Role.class);
     private final Map<Symbol, int[]> keys = new HashMap<>();
     private final Map<Symbol, String[]> words = new HashMap<>();
+    private final Map<Symbol, double[]> numbers = new HashMap<>();
     private final Map<Symbol, boolean[]> only = new HashMap<>();
 
     RowSources(int rows) {
@@ -40,6 +41,16 @@ public final class RowSources {
     RowSources with(Symbol word, String[] values) {
         words.put(word, values);
         return this;
+    }
+
+    /** Values found by a method; NaN where there is none. */
+    RowSources with(Symbol symbol, double[] values) {
+        numbers.put(symbol, values);
+        return this;
+    }
+
+    double[] numbers(Symbol symbol) {
+        return numbers.get(symbol);
     }
 
     /** The rows a linked column applies to; elsewhere its cell stays empty though the client's cell may not be. */

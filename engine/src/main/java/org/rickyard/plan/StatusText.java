@@ -60,13 +60,23 @@ final class StatusText {
         } else if (joins(expr)) {
             throw new IllegalArgumentException("a joined column is asked for by its own name");
         } else {
+            List<Condition> inside = new ArrayList<>(path);
+            Map<Condition, String> later = new LinkedHashMap<>();
+            Needed.requirements(expr).forEach((condition, otherwise) -> {
+                if (Needed.quantities(condition).isEmpty()) {
+                    // A word that decides whether there is a meaning at all is asked for before any number.
+                    add(Expr.text(otherwise + ". "), with(path, new Condition.Not(condition)));
+                    inside.add(condition);
+                } else {
+                    later.put(condition, otherwise);
+                }
+            });
             Set<Symbol> quantities = new LinkedHashSet<>(Needed.quantities(expr));
-            quantities.forEach(symbol -> symbol(symbol, path));
-            List<Condition> given = new ArrayList<>(path);
+            quantities.forEach(symbol -> symbol(symbol, inside));
+            List<Condition> given = new ArrayList<>(inside);
             quantities.forEach(symbol -> given.add(new Condition.Given(symbol)));
-            Needed.requirements(expr)
-                    .forEach((condition, otherwise) ->
-                            add(Expr.text(otherwise + ". "), with(given, new Condition.Not(condition))));
+            later.forEach((condition, otherwise) ->
+                    add(Expr.text(otherwise + ". "), with(given, new Condition.Not(condition))));
         }
     }
 
@@ -115,6 +125,7 @@ final class StatusText {
         return expr instanceof Expr.From
                 || expr instanceof Expr.Position
                 || expr instanceof Expr.Total
+                || expr instanceof Expr.Before
                 || expr instanceof Expr.Count;
     }
 

@@ -19,8 +19,17 @@ public sealed interface TableColumn {
     /** A name, linked to the client's cell. */
     record Name(Symbol symbol, List<Candidate> places) implements TableColumn {}
 
-    /** A word in canonical form, read from the client's text. */
-    record Word(Symbol symbol, List<Candidate> places) implements TableColumn {}
+    /**
+     * A word in canonical form, read from the client's text, or the plan's own where there are no places.
+     *
+     * @param identity whether it tells rows apart, as a name does: a nozzle size, the number of a tankful
+     */
+    record Word(Symbol symbol, List<Candidate> places, boolean identity) implements TableColumn {
+        /** A word that tells no rows apart. */
+        public Word(Symbol symbol, List<Candidate> places) {
+            this(symbol, places, false);
+        }
+    }
 
     /** A whole number that joins rows; written by us. */
     record Key(Symbol symbol) implements TableColumn {}
@@ -48,6 +57,14 @@ public sealed interface TableColumn {
 
     /** A joined or counted value that is no formula of the trade. */
     record Joined(Symbol symbol, Expr expr) implements TableColumn {}
+
+    /**
+     * A value that no formula gives: counted in the client's words, planned, or simulated. It is written as it stands,
+     * with the method named, and changes only when the workbook is run again.
+     *
+     * @param result whether it is an answer in itself rather than a step
+     */
+    record Method(Symbol symbol, org.rickyard.formula.Method method, boolean result) implements TableColumn {}
 
     /** A live sentence about the row. */
     record Sentence(Symbol symbol, Expr expr) implements TableColumn {}

@@ -2,8 +2,10 @@ package org.rickyard.plan;
 
 import java.util.Arrays;
 import java.util.List;
+import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.trade.Keys;
 
@@ -19,13 +21,24 @@ final class WorkRateFamily {
         int[] field = lines.stream().mapToInt(JobLines.Line::field).toArray();
         int[] machine = lines.stream().mapToInt(JobLines.Line::machine).toArray();
         int[] block = lines.stream().mapToInt(JobLines.Line::block).toArray();
+        GangRows gangs = new GangRows(plan);
+        Tasks tasks = new Tasks(plan, lines, gangs);
+        int[] shapes = fieldsWithShape(plan.rows(Fields.LIST));
+        plan.add(
+                WorkRateTables.FIELD_SHAPES,
+                new RowSources(shapes.length).with(Role.FIELD, plan.rows(Fields.LIST), shapes),
+                "no field has a perimeter");
         RowSources sources = new RowSources(lines.size())
                 .with(Role.JOB, plan.rows(Jobs.LIST), job)
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)
                 .with(Role.MACHINE, plan.rows(Machines.LIST), machine)
                 .with(Keys.MACHINE_KEY, plusOne(machine))
                 .with(Keys.HOLDING_KEY, keys(holdings, field))
-                .with(Keys.BLOCK_KEY, block);
+                .with(Keys.BLOCK_KEY, block)
+                .with(Keys.LINE_KEY, CropRows.ascending(lines.size(), 1))
+                .with(Keys.TASK_KEY, tasks.ofLines())
+                .with(Keys.STAGE_KEY, tasks.stageKeys(lines));
+        FieldYields.apply(sources, plan.lists(), field);
         plan.add(
                 hasJobs ? WorkRateTables.WORK_RATES : WorkRateTables.IF_DONE_ONCE,
                 sources,
@@ -44,6 +57,20 @@ final class WorkRateFamily {
                         .with(Role.FIELD, plan.rows(Fields.LIST), firstFields)
                         .with(Keys.HOLDING_KEY, keys(holdings, firstFields)),
                 "no jobs are listed, so hours are not added up");
+        GangFamily.build(plan, gangs, tasks);
+        CostFamily.build(plan, new WorkRows(plan, lines, gangs), holdings);
+    }
+
+    /** Fields with a perimeter, for only they have a shape index. */
+    private static int[] fieldsWithShape(ListRows fields) {
+        return java.util.stream.IntStream.range(0, fields.size())
+                .filter(field -> given(fields, Fields.PERIMETER, field))
+                .toArray();
+    }
+
+    private static boolean given(ListRows list, ColumnSpec column, int row) {
+        ListRows.State state = list.state(column, row);
+        return state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK;
     }
 
     private static int[] keys(Holdings holdings, int[] fields) {

@@ -1,14 +1,21 @@
 package org.rickyard.plan;
 
 import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.Machines;
 import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.trade.workrate.FieldShape;
+import org.rickyard.trade.workrate.Throughput;
+import org.rickyard.trade.workrate.TimeElements;
 import org.rickyard.trade.workrate.WorkTotals;
 
 /** The tables of work rates: one row per job and field, and the totals per machine and holding. */
@@ -17,6 +24,61 @@ final class WorkRateTables {
 
     private static final TableColumn.Link SPEED = Names.link(
             Quantities.SPEED, Candidate.typed(Role.JOB, Jobs.SPEED), Candidate.typed(Role.MACHINE, Machines.SPEED));
+
+    /** What the field's yield was weighed as. */
+    static final TableColumn.Word YIELD_BASIS =
+            new TableColumn.Word(Quantities.YIELD_BASIS, List.of(Candidate.typed(Role.FIELD, Fields.YIELD_BASIS)));
+    /** A fresh yield. */
+    static final TableColumn.Link YIELD = Names.link(Quantities.YIELD, Candidate.typed(Role.FIELD, Fields.YIELD));
+    /** A yield of dry matter. */
+    static final TableColumn.Link YIELD_DRY_MATTER =
+            Names.link(Quantities.YIELD_DRY_MATTER, Candidate.typed(Role.FIELD, Fields.YIELD));
+    /** Dry matter of the standing crop. */
+    static final TableColumn.Link DM_AT_CUTTING =
+            Names.link(Quantities.DM_AT_CUTTING, Candidate.typed(Role.FIELD, Fields.DM_AT_CUTTING));
+    /** Dry matter of the crop as carted. */
+    static final TableColumn.Link DM_AT_ENSILING =
+            Names.link(Quantities.DM_AT_ENSILING, Candidate.typed(Role.FIELD, Fields.DM_AT_ENSILING));
+
+    private static final List<CautionRule> RATE_RULES = List.of(
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            new Condition.Given(Quantities.FIELD_EFFICIENCY),
+                            new Condition.Given(Quantities.TURN_TIME))),
+                    "field efficiency and turn time are both typed; the efficiency is used, for it holds turning"
+                            + " already. Clear it to reckon by turn time and run length."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            new Condition.Blank(Quantities.FIELD_EFFICIENCY),
+                            new Condition.Given(Quantities.TURN_TIME),
+                            new Condition.Blank(Quantities.RUN_LENGTH))),
+                    "turn time is typed but the field has no run length, so the typical efficiency is used."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            new Condition.Given(Quantities.OVERLAP), new Condition.Not(TimeElements.BY_TIME_ELEMENTS))),
+                    "overlap is typed but not taken off, for the efficiency holds it already."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(Expr.value(Quantities.AREA), Relation.LESS, Expr.constant(FieldShape.SMALL_AREA)),
+                    "the field is small; turning and setting out weigh more than an efficiency allows for."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(
+                            Expr.value(Quantities.RUN_LENGTH), Relation.LESS, Expr.constant(FieldShape.SHORT_RUN)),
+                    "runs are short; reckon by turn time and run length rather than by an efficiency."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(
+                            Expr.value(Quantities.AREA).over(Quantities.RUN_LENGTH),
+                            Relation.LESS,
+                            Expr.constant(FieldShape.NARROW)),
+                    "the field is narrow; wide machines gain little on it."));
+
+    /** One row per field whose size or shape tells on the work. */
+    static final TableSpec FIELD_SHAPES = shapes();
 
     /** One row per job, field and machine that works by its width. */
     static final TableSpec WORK_RATES = rates("Work rates", "Work rates: what each machine gets through");
@@ -62,6 +124,9 @@ final class WorkRateTables {
                 Names.OPERATION,
                 Names.MACHINE,
                 Names.MACHINE_TYPE,
+                new TableColumn.Key(Keys.LINE_KEY),
+                new TableColumn.Key(Keys.TASK_KEY),
+                new TableColumn.Key(Keys.STAGE_KEY),
                 new TableColumn.Key(Keys.MACHINE_KEY),
                 new TableColumn.Key(Keys.HOLDING_KEY),
                 new TableColumn.Key(Keys.BLOCK_KEY),
@@ -69,9 +134,31 @@ final class WorkRateTables {
                 SPEED,
                 Names.link(Quantities.WORKING_WIDTH, Candidate.typed(Role.MACHINE, Machines.WORKING_WIDTH)),
                 Names.optional(Quantities.FIELD_EFFICIENCY, Candidate.typed(Role.MACHINE, Machines.FIELD_EFFICIENCY)),
+                Names.optional(Quantities.OVERLAP, Candidate.typed(Role.MACHINE, Machines.OVERLAP)),
+                Names.optional(Quantities.RUN_LENGTH, Candidate.typed(Role.FIELD, Fields.RUN_LENGTH)),
+                Names.optional(Quantities.TURN_TIME, Candidate.typed(Role.MACHINE, Machines.TURN_TIME)),
+                Names.optional(Quantities.OTHER_LOST_TIME, Candidate.typed(Role.MACHINE, Machines.OTHER_LOST_TIME)),
+                Names.optional(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
+                YIELD_BASIS,
+                YIELD,
+                YIELD_DRY_MATTER,
+                DM_AT_CUTTING,
+                DM_AT_ENSILING,
+                new TableColumn.Calculated(TimeElements.RECKONED_BY, false),
                 new TableColumn.Calculated(FieldRates.EFFICIENCY, false),
+                new TableColumn.Calculated(TimeElements.OVERLAP_ALLOWED, false),
+                new TableColumn.Calculated(TimeElements.COVERED, false),
+                new TableColumn.Calculated(TimeElements.LOST_TIME_ALLOWED, false),
+                new TableColumn.Calculated(TimeElements.SHARE_OF_TURNS, false),
+                new TableColumn.Calculated(TimeElements.PASSES_OF_FIELD, false),
+                new TableColumn.Calculated(Throughput.AS_CARTED, false),
+                new TableColumn.Calculated(FieldRates.BY_WIDTH_AND_SPEED, false),
+                new TableColumn.Calculated(Throughput.BY_THROUGHPUT, false),
                 new TableColumn.Calculated(FieldRates.SPOT_WORK_RATE, true),
                 new TableColumn.Calculated(FieldRates.WORK_RATE, true),
+                new TableColumn.Calculated(FieldRates.LIMIT, false),
+                new TableColumn.Calculated(FieldRates.ACHIEVED, true),
+                new TableColumn.Calculated(Throughput.MATERIAL, false),
                 new TableColumn.Calculated(FieldRates.HOURS, true));
         boolean once = title.contains("once");
         return new TableSpec(
@@ -79,10 +166,36 @@ final class WorkRateTables {
                 sheet,
                 title,
                 "one row per job, field and machine",
-                Sentences.appended(columns, List.of()),
+                Sentences.appended(columns, RATE_RULES),
                 once ? List.of() : List.of(new TableSpec.TotalName(FieldRates.FIELD_HOURS, "Rickyard_hours")),
                 Cautions.MACHINES,
-                List.of());
+                RATE_RULES);
+    }
+
+    private static TableSpec shapes() {
+        List<CautionRule> rules = List.of(new CautionRule(
+                Severity.STOP,
+                FieldShape.IMPOSSIBLE,
+                "area and perimeter cannot belong to one field: measure both again before using any figure of"
+                        + " this field."));
+        return new TableSpec(
+                "field-shapes",
+                "Field shapes",
+                "Field shapes: size and shape that tell on the work",
+                "one row per field with a perimeter",
+                Sentences.appended(
+                        List.of(
+                                Names.name(Quantities.HOLDING, Candidate.typed(Role.FIELD, Fields.HOLDING)),
+                                Names.FIELD,
+                                Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
+                                Names.optional(Quantities.RUN_LENGTH, Candidate.typed(Role.FIELD, Fields.RUN_LENGTH)),
+                                Names.link(Quantities.PERIMETER, Candidate.typed(Role.FIELD, Fields.PERIMETER)),
+                                new TableColumn.Calculated(FieldShape.WIDTH, false),
+                                new TableColumn.Calculated(FieldShape.SHAPE, true)),
+                        rules),
+                List.of(),
+                List.of(),
+                rules);
     }
 
     private static TableSpec totals(

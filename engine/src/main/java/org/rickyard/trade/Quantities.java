@@ -126,6 +126,11 @@ public final class Quantities {
     public static final Symbol PAYLOAD = number("payload", Units.T, Range.above(0, 40), Range.of(1, 18), 1);
     /** Volume a body or bucket holds, level or heaped as the client means it. */
     public static final Symbol BODY_VOLUME = number("body volume", Units.M3, Range.above(0, 100), Range.of(0.3, 60), 0);
+    /** Mass of a cubic metre of crop as it lies in a trailer. */
+    public static final Symbol LOAD_DENSITY =
+            number("load density", Units.KG_PER_M3, Range.above(0, 1150), Range.of(150, 700), 0);
+    /** One round of a loader or buckrake: filling, running, emptying, back. */
+    public static final Symbol ROUND_TIME = number("round time", Units.MIN, Range.above(0, 240), Range.of(0.3, 20), 1);
     /** Mass of the machine in working order. */
     public static final Symbol MASS = number("mass", Units.T, Range.above(0, 80), Range.of(0.05, 30), 1);
     /** Mass of the machine empty. */
@@ -165,6 +170,8 @@ public final class Quantities {
             number("charge per bale", Units.MONEY_UNIT, Range.NOT_NEGATIVE, Range.ANY, 2);
     /** What a charge is counted by: h, ha, ac, t or bale. */
     public static final Symbol CHARGE_UNIT = Symbol.text("charge unit");
+    /** What a contractor's charge includes: everything, all but fuel, or the machine only. */
+    public static final Symbol CHARGE_INCLUDES = Symbol.text("charge includes");
     /** New price in the maker's list. */
     public static final Symbol LIST_PRICE = number("list price", Units.MONEY_UNIT, Range.POSITIVE, Range.ANY, 0);
     /** What was paid. */
@@ -227,6 +234,25 @@ public final class Quantities {
     /** Spray liquid on a hectare. */
     public static final Symbol WATER_VOLUME =
             number("water volume", Units.L_PER_HA, Range.of(5, 3000), Range.of(50, 2000), 0);
+
+    /** Spray mix that fills pump, lines and boom before the first nozzle gives full strength. */
+    public static final Symbol PRIMING = number("priming volume", Units.L, Range.of(0, 500), Range.of(0, 100), 0);
+    /** Moving to the next field: folding, road, unfolding. */
+    public static final Symbol MOVE_TIME = number("move time", Units.MIN, Range.of(0, 600), Range.of(0, 90), 0);
+    /** Washing out and cleaning down once for a block. */
+    public static final Symbol CLEANING_TIME =
+            number("cleaning time", Units.MIN, Range.of(0, 600), Range.of(5, 120), 0);
+    /** Length of a timed run. */
+    public static final Symbol TIMED_DISTANCE =
+            number("timed distance", Units.M, Range.above(0, 5000), Range.of(20, 1000), 0);
+    /** Seconds a timed run took. */
+    public static final Symbol TIMED_SECONDS =
+            number("timed seconds", Units.S, Range.above(0, 3600), Range.of(5, 900), 1);
+    /** Area sprayed in a test with water. */
+    public static final Symbol TEST_AREA = number("test area", Units.M2, Range.above(0, 100000), Range.of(5, 10000), 0);
+    /** Water used in that test. */
+    public static final Symbol TEST_VOLUME =
+            number("test volume", Units.L, Range.above(0, 5000), Range.of(0.2, 500), 1);
 
     // Products
 
@@ -312,6 +338,21 @@ public final class Quantities {
     /** Share of calendar days fit for the work. */
     public static final Symbol WORKABLE_DAYS =
             number("workable days", Units.PERCENT, Range.above(1, 100), Range.of(20, 90), 0);
+
+    /** Mass of a litre of the liquid sprayed; water unless the job says otherwise. */
+    public static final Symbol SPRAY_DENSITY =
+            number("spray density", Units.KG.over(Units.L), Range.of(0.7, 2), Range.of(0.95, 1.4), 2);
+    /** Width of the sprayed band over each row. */
+    public static final Symbol BAND_WIDTH = number("band width", Units.M, Range.of(0.05, 5), Range.of(0.1, 2), 2);
+    /** Wind speed measured or forecast. */
+    public static final Symbol WIND_SPEED = number("wind speed", Units.KM_PER_H, Range.of(0, 150), Range.of(0, 40), 1);
+    /** Height above ground at which the wind speed holds. */
+    public static final Symbol WIND_HEIGHT = number("wind height", Units.M, Range.above(0, 50), Range.of(0.3, 10), 1);
+    /** Dry-bulb air temperature. */
+    public static final Symbol AIR_TEMPERATURE =
+            number("air temperature", Units.CELSIUS, Range.of(-20, 50), Range.of(0, 35), 1);
+    /** Relative humidity of the air. */
+    public static final Symbol HUMIDITY = number("humidity", Units.PERCENT, Range.of(5, 99), Range.of(20, 98), 0);
 
     // Clamps and pits
 

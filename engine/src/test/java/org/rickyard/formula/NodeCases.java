@@ -386,6 +386,14 @@ final class NodeCases {
                 "A. =none",
                 "A. =none");
         add(
+                "the label over a column",
+                grid,
+                new Expr.Join(List.of(new Expr.Label(X, X.name()), text(" missing. "))),
+                X.name() + " missing. ",
+                X.name() + " missing. ",
+                X.name() + " missing. ",
+                X.name() + " missing. ");
+        add(
                 "a word chosen by a number that may be missing",
                 grid,
                 choice(Condition.compare(value(X), Relation.MORE, number(2)), text("much"), text("little")),

@@ -70,6 +70,18 @@ public final class LibreOffice {
         return converted(xlsx, "xlsx", OnLoad.RECALCULATE);
     }
 
+    /** The same for several workbooks in one start of the program. */
+    public static List<Path> recalculateAll(List<Path> workbooks) {
+        List<Optional<Path>> results = tryConvert(workbooks, "xlsx", OnLoad.RECALCULATE);
+        List<Path> recalculated = new ArrayList<>();
+        for (int i = 0; i < results.size(); i++) {
+            Path file = workbooks.get(i);
+            recalculated.add(
+                    results.get(i).orElseThrow(() -> new AssertionError("LibreOffice could not recalculate " + file)));
+        }
+        return recalculated;
+    }
+
     /** Opens and saves the workbook as a person would who changes nothing: stored values stay. */
     public static Path resave(Path xlsx) {
         return converted(xlsx, "xlsx", OnLoad.KEEP_STORED);

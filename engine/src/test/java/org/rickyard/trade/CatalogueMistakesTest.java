@@ -19,6 +19,7 @@ import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
+import org.rickyard.trade.catalogue.Catalogue;
 
 /**
  * A formula written down wrongly must not pass: every swap of operands or inputs is refused by the unit check or fails

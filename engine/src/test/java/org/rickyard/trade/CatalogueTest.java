@@ -15,6 +15,7 @@ import org.rickyard.formula.Formula;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
+import org.rickyard.trade.catalogue.Catalogue;
 
 /** What every formula of the catalogue owes its reader. */
 class CatalogueTest {

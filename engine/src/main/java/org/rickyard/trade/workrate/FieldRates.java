@@ -1,15 +1,18 @@
 package org.rickyard.trade.workrate;
 
+import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.AREA;
 import static org.rickyard.trade.Quantities.FIELD_EFFICIENCY;
 import static org.rickyard.trade.Quantities.MACHINE_TYPE;
+import static org.rickyard.trade.Quantities.OUTPUT;
 import static org.rickyard.trade.Quantities.SPEED;
 import static org.rickyard.trade.Quantities.WORKING_WIDTH;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.ReferenceTable;
@@ -35,6 +38,16 @@ public final class FieldRates {
     /** Area covered per hour in the field, turning and filling included. */
     public static final Symbol RATE =
             Symbol.number("work rate", Units.HA_PER_H).possible(Range.POSITIVE).decimals(2);
+    /** Area covered per hour as width and speed allow. */
+    public static final Symbol WIDTH_RATE = Symbol.number("rate by width", Units.HA_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(2);
+    /** What sets the rate. */
+    public static final Symbol LIMITED_BY = Symbol.text("limited by");
+    /** Share of the spot rate kept up. */
+    public static final Symbol EFFICIENCY_ACHIEVED = Symbol.number("efficiency achieved", Units.PERCENT)
+            .possible(Range.POSITIVE)
+            .decimals(0);
     /** Hours one field takes. */
     public static final Symbol FIELD_HOURS =
             Symbol.number("hours", Units.H).possible(Range.POSITIVE).decimals(1);
@@ -94,21 +107,87 @@ public final class FieldRates {
     public static final Formula EFFICIENCY = new Formula(
             "field-efficiency-used",
             EFFICIENCY_USED,
-            given(FIELD_EFFICIENCY, new Expr.Lookup(TYPICAL_EFFICIENCY, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT)),
+            choice(
+                    new Condition.Not(TimeElements.BY_TIME_ELEMENTS),
+                    given(FIELD_EFFICIENCY, typical()),
+                    typical()
+                            .onlyWhen(
+                                    new Condition.Not(TimeElements.BY_TIME_ELEMENTS),
+                                    "time elements stand in its place")),
             Source.memory("typed; otherwise the typical value of the type, ASAE D497, Table 3"),
             "goes with the full working width: it holds turning, overlap and filling already",
             List.of(WorkedExample.from(Source.memory("ASAE D497, Table 3: rotary mower typical 80 %"))
                     .with(MACHINE_TYPE, "mower")
                     .gives(80, Units.PERCENT, 0)));
 
-    /** {@code work-rate}: speed × working width × field efficiency. */
+    private static Expr typical() {
+        return new Expr.Lookup(TYPICAL_EFFICIENCY, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
+    }
+
+    private static final Expr BY_WIDTH = choice(
+            TimeElements.BY_TIME_ELEMENTS,
+            TimeElements.TIME_ELEMENT_RATE,
+            value(SPEED).times(WORKING_WIDTH).times(EFFICIENCY_USED));
+
+    /** {@code width-rate}: by efficiency, or by time elements. */
+    public static final Formula BY_WIDTH_AND_SPEED = new Formula(
+            "width-rate",
+            WIDTH_RATE,
+            BY_WIDTH,
+            SRIVASTAVA,
+            "by time elements (Hunt, eq. 1.3) where turn time and run length are given and no efficiency is; back and"
+                    + " forth, one turn for each run",
+            TimeElements.examples());
+
+    /** {@code work-rate}: speed × working width × field efficiency, or by time elements; never above throughput. */
     public static final Formula WORK_RATE = new Formula(
             "work-rate",
             RATE,
-            value(SPEED).times(WORKING_WIDTH).times(EFFICIENCY_USED),
+            choice(
+                    new Condition.Blank(OUTPUT),
+                    BY_WIDTH,
+                    Expr.least(value(WIDTH_RATE), value(Throughput.THROUGHPUT_RATE))),
             SRIVASTAVA,
-            "field work only: daily service, road and repairs come on top; throughput may set a lower limit",
+            "field work only: daily service, road and repairs come on top; an output typed for the machine sets a limit",
             rateExamples());
+
+    /** Which limit holds. */
+    public static final Formula LIMIT = new Formula(
+            "work-rate-limited-by",
+            LIMITED_BY,
+            choice(
+                    new Condition.Blank(OUTPUT),
+                    Expr.text("width and speed"),
+                    choice(
+                            Condition.compare(
+                                    value(WIDTH_RATE), Condition.Relation.AT_MOST, value(Throughput.THROUGHPUT_RATE)),
+                            Expr.text("width and speed"),
+                            Expr.text("throughput"))),
+            Source.published("Buckmaster, Sizing Forage Machinery, Purdue: the lowest of the limits holds"),
+            "power and traction are looked at with the tractor",
+            List.of(WorkedExample.from(Source.derived("2.50 ha/h by width, 2.00 by throughput"))
+                    .with(OUTPUT, 40)
+                    .with(WIDTH_RATE, 2.5025)
+                    .with(Throughput.THROUGHPUT_RATE, 2)
+                    .gives("throughput")));
+
+    /** {@code field-efficiency}: work rate ÷ spot work rate. */
+    public static final Formula ACHIEVED = new Formula(
+            "field-efficiency",
+            EFFICIENCY_ACHIEVED,
+            value(RATE).over(SPOT_RATE),
+            GRDC,
+            "share of the spot rate kept up in the field, whatever holds it down",
+            List.of(
+                    WorkedExample.from(Source.secondHand("Hunt, combine on 400 m rows, solution sheet: 1.90 of 2.4 ha/h"
+                                    + " is 79.17 %, from the rounded 1.90"))
+                            .with(RATE, 1.89684)
+                            .with(SPOT_RATE, 2.4)
+                            .givesWithin(79.17, Units.PERCENT, 0.2),
+                    WorkedExample.from(Source.derived("ploughing study: 40 min of 110 min in work"))
+                            .with(RATE, 6.0 / 11)
+                            .with(SPOT_RATE, 1.5)
+                            .gives(36.364, Units.PERCENT, 3)));
 
     /** {@code hours}: area ÷ work rate. */
     public static final Formula HOURS = new Formula(

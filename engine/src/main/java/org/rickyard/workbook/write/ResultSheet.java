@@ -58,6 +58,12 @@ final class ResultSheet extends OurSheet {
                         SheetPlaces.LABEL_ROW,
                         i,
                         formula.id() + "\nSource: " + formula.source() + "\nValid: " + formula.validity()));
+            } else if (column instanceof TableColumn.Method method) {
+                notes.add(new Note(
+                        SheetPlaces.LABEL_ROW,
+                        i,
+                        method.method().name() + "\nMethod: " + method.method().words() + "\nSource: "
+                                + method.method().source()));
             } else if (column instanceof TableColumn.Link link && link.symbol().type() == Symbol.Type.NUMBER) {
                 notes.add(new Note(
                         SheetPlaces.LABEL_ROW,
@@ -137,10 +143,12 @@ final class ResultSheet extends OurSheet {
             return calculated.formula().words();
         } else if (column instanceof TableColumn.Joined joined) {
             return WordsPrinter.words(joined.expr());
-        } else if (column instanceof TableColumn.Word) {
-            return "read from your text";
+        } else if (column instanceof TableColumn.Word word) {
+            return word.places().isEmpty() ? "" : "read from your text";
         } else if (column instanceof TableColumn.Key) {
             return "joins rows";
+        } else if (column instanceof TableColumn.Method method) {
+            return "method: " + method.method().words() + "; run again to renew";
         } else if (column instanceof TableColumn.Sentence) {
             return "live: changes with the cells of its row";
         }
@@ -218,6 +226,8 @@ final class ResultSheet extends OurSheet {
         } else if (column instanceof TableColumn.Key) {
             int style = looks.of(Looks.KEY);
             return (sheet, row) -> sheet.number(at, style, values.number(row));
+        } else if (column instanceof TableColumn.Method method) {
+            return methodWriter(column.symbol(), values, method.result() ? Looks.RESULT : Looks.STEP, at);
         } else if (column instanceof TableColumn.Link link) {
             return linkWriter(link, values, at);
         } else if (column instanceof TableColumn.Calculated calculated) {
@@ -243,6 +253,28 @@ final class ResultSheet extends OurSheet {
                 sheet.formula(at, style, formula, values.number(row));
             } else {
                 sheet.formula(at, style, formula, "");
+            }
+        };
+    }
+
+    private ColumnWriter methodWriter(Symbol symbol, Values values, CellLook look, int at) {
+        if (values.words()) {
+            int style = looks.of(look);
+            return (sheet, row) -> {
+                if (values.has(row)) {
+                    sheet.text(at, style, values.word(row));
+                } else {
+                    sheet.empty(at, style);
+                }
+            };
+        }
+        int style = looks.of(
+                symbol.type() == Symbol.Type.DATE ? Looks.day(Looks.INPUT) : Looks.decimals(look, decimals(symbol)));
+        return (sheet, row) -> {
+            if (values.has(row)) {
+                sheet.number(at, style, values.number(row));
+            } else {
+                sheet.empty(at, style);
             }
         };
     }

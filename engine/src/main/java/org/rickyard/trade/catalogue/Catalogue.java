@@ -1,4 +1,4 @@
-package org.rickyard.trade;
+package org.rickyard.trade.catalogue;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -8,6 +8,8 @@ import java.util.Set;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.ReferenceTable;
+import org.rickyard.trade.cost.CostCatalogue;
+import org.rickyard.trade.season.SeasonCatalogue;
 import org.rickyard.trade.silage.SilageCatalogue;
 import org.rickyard.trade.spraying.SprayCatalogue;
 import org.rickyard.trade.workrate.WorkRateCatalogue;
@@ -16,8 +18,12 @@ import org.rickyard.trade.workrate.WorkRateCatalogue;
 public final class Catalogue {
     private Catalogue() {}
 
-    private static final List<Formula> ALL =
-            joined(List.of(WorkRateCatalogue.FORMULAS, SprayCatalogue.FORMULAS, SilageCatalogue.FORMULAS));
+    private static final List<Formula> ALL = joined(List.of(
+            WorkRateCatalogue.FORMULAS,
+            CostCatalogue.FORMULAS,
+            SeasonCatalogue.FORMULAS,
+            SprayCatalogue.FORMULAS,
+            SilageCatalogue.FORMULAS));
 
     private static final List<Constant> CONSTANTS = List.copyOf(gatherConstants());
 
@@ -46,7 +52,12 @@ public final class Catalogue {
     private static Set<Constant> gatherConstants() {
         Set<Constant> constants = new LinkedHashSet<>();
         ALL.forEach(formula -> constants.addAll(formula.constants()));
-        joined(List.of(WorkRateCatalogue.CONSTANTS, SprayCatalogue.CONSTANTS, SilageCatalogue.CONSTANTS))
+        joined(List.of(
+                        WorkRateCatalogue.CONSTANTS,
+                        CostCatalogue.CONSTANTS,
+                        SeasonCatalogue.CONSTANTS,
+                        SprayCatalogue.CONSTANTS,
+                        SilageCatalogue.CONSTANTS))
                 .forEach(constants::add);
         return constants;
     }
@@ -54,7 +65,12 @@ public final class Catalogue {
     private static Set<ReferenceTable> gatherTables() {
         Set<ReferenceTable> tables = new LinkedHashSet<>();
         ALL.forEach(formula -> tables.addAll(formula.tables()));
-        joined(List.of(WorkRateCatalogue.TABLES, SprayCatalogue.TABLES, SilageCatalogue.TABLES))
+        joined(List.of(
+                        WorkRateCatalogue.TABLES,
+                        CostCatalogue.TABLES,
+                        SeasonCatalogue.TABLES,
+                        SprayCatalogue.TABLES,
+                        SilageCatalogue.TABLES))
                 .forEach(tables::add);
         return tables;
     }

@@ -1,0 +1,206 @@
+package org.rickyard.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.run.Recalculation;
+import org.rickyard.templates.TemplateKind;
+import org.rickyard.testing.FarmBook;
+import org.rickyard.trade.catalogue.Catalogue;
+
+class OtherCommandsTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void checkWritesNothingAndListsWhatItFound() throws Exception {
+        Path farm = FarmBook.usual().write(folder.resolve("farm.xlsx"));
+        byte[] before = Files.readAllBytes(farm);
+
+        Ran ran = Ran.rickyard("check", farm);
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("Cautions (", "Machines!D3: speed missing")
+                .containsPattern("\\d+ of \\d+ results can be given, \\d+ withheld\\.");
+        assertThat(Files.readAllBytes(farm)).isEqualTo(before);
+        try (var files = Files.list(folder)) {
+            assertThat(files).containsExactly(farm);
+        }
+    }
+
+    @Test
+    void checkPutsStopsFirst() throws Exception {
+        FarmBook overdosed = FarmBook.usual().with("Jobs", 2, 5, 2.5);
+
+        Ran ran = Ran.rickyard("check", overdosed.write(folder.resolve("farm.xlsx")));
+
+        assertThat(ran.out()).startsWith("STOP (1): read these first");
+    }
+
+    @Test
+    void checkStrictEndsWithFour() throws Exception {
+        assertThat(Ran.rickyard("check", FarmBook.usual().write(folder.resolve("farm.xlsx")), "--strict")
+                        .code())
+                .isEqualTo(Exit.WITHHELD);
+    }
+
+    @Test
+    void explainAnswersOnStandardOutputForABookNeverRunAndForOneThatWas() throws Exception {
+        Path farm = FarmBook.usual().write(folder.resolve("farm.xlsx"));
+        Ran before = Ran.rickyard("explain", farm, "Work rates!P10");
+        Ran.rickyard("run", farm);
+
+        Ran after = Ran.rickyard("explain", farm, "Work rates!P10");
+
+        assertThat(after.code()).isZero();
+        assertThat(after.err()).isEmpty();
+        assertThat(after.out()).isEqualTo(before.out()).contains("@ Machines!D2 (typed)");
+    }
+
+    @Test
+    void explainOfAnUnknownCellIsWrongUsageAndSaysWhatCanBeAsked() throws Exception {
+        Ran ran = Ran.rickyard("explain", FarmBook.usual().write(folder.resolve("farm.xlsx")), "Work rates!A900");
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains("values stand in rows 10 to ");
+    }
+
+    @Test
+    void formulasListsEveryIdAndShowsEachPage() {
+        Ran list = Ran.rickyard("formulas");
+
+        assertThat(list.code()).isZero();
+        assertThat(list.out().lines()).hasSize(Catalogue.all().size());
+        assertThat(Catalogue.all()).allSatisfy(formula -> {
+            assertThat(list.out()).contains(formula.id());
+            assertThat(Ran.rickyard("formulas", formula.id()).out())
+                    .startsWith(formula.id())
+                    .contains(formula.source().toString());
+        });
+    }
+
+    @Test
+    void unknownFormulaGetsTheNearestOnes() {
+        Ran ran = Ran.rickyard("formulas", "wrok-rate");
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err()).contains("There is no formula 'wrok-rate'. Did you mean work-rate");
+    }
+
+    @ParameterizedTest
+    @EnumSource(TemplateKind.class)
+    void newMakesABookOfEachKind(TemplateKind kind) {
+        Path file = folder.resolve("new.xlsx");
+
+        Ran ran = Ran.rickyard("new", file, "--kind", kind.title());
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).contains(kind.description());
+        assertThat(file).isRegularFile();
+    }
+
+    @Test
+    void demoGivesAnswersAtOnce() {
+        Path file = folder.resolve("demo.xlsx");
+        Ran.rickyard("new", file, "--kind", "demo");
+
+        Ran ran = Ran.rickyard("run", file);
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("holding hours", "total spray mix", "clamp capacity (fresh)");
+    }
+
+    @Test
+    void newNeverOverwrites() throws Exception {
+        Path file = Files.writeString(folder.resolve("mine.xlsx"), "mine");
+
+        Ran ran = Ran.rickyard("new", file);
+
+        assertThat(ran.code()).isEqualTo(Exit.NOT_WRITTEN);
+        assertThat(Files.readString(file)).isEqualTo("mine");
+    }
+
+    @Test
+    void newOfAnUnknownKindNamesTheKinds() {
+        Ran ran = Ran.rickyard("new", folder.resolve("new.xlsx"), "--kind", "best");
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err()).contains("blank, starter, demo");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"run", "check", "explain", "formulas", "new", "completion", "man"})
+    void helpOfEachCommandShowsExamplesBeforeUsageAndTheExitCodes(String command) {
+        Ran ran = Ran.rickyard(command, "--help");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out().indexOf("Examples:"))
+                .isPositive()
+                .isLessThan(ran.out().indexOf("Usage:"));
+        assertThat(ran.out()).contains("Exit codes:", "rickyard " + command + " ");
+    }
+
+    @Test
+    void noCommandIsWrongUsageAndShowsTheHelp() {
+        Ran ran = Ran.rickyard();
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err()).contains("Examples:", "Commands:");
+    }
+
+    @Test
+    void versionIsTheEngines() {
+        assertThat(Ran.rickyard("--version").out().strip()).isEqualTo("rickyard " + Recalculation.VERSION);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "rnu farm.xlsx, run",
+        "chekc farm.xlsx, check",
+        "run farm.xlsx --dryrun, --dry-run",
+        "run b --strct, --strict"
+    })
+    void slipsGetTheNearestWord(String words, String near) {
+        Ran ran = Ran.rickyard((Object[]) words.split(" "));
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err()).contains("Did you mean " + near + "?");
+    }
+
+    @Test
+    void manPageNamesEveryCommandOptionAndExitCode() {
+        String page = Ran.rickyard("man").out();
+
+        assertThat(page)
+                .startsWith(".TH RICKYARD 1")
+                .contains(".SS run", ".SS check", ".SS explain", ".SS formulas", ".SS new", ".SH EXIT STATUS")
+                .contains("\\-\\-json\\-results WHICH", "headline, all")
+                .doesNotContain("${");
+    }
+
+    @Test
+    void completionKnowsCommandsOptionsAndChoices() {
+        assertThat(Ran.rickyard("completion").out()).contains("complete", "explain", "--json-results", "starter");
+    }
+
+    @Test
+    void colourIsLeftOutWhereItIsNotWanted() throws Exception {
+        Path farm = FarmBook.usual().write(folder.resolve("farm.xlsx"));
+
+        Ran dumb = Ran.in(Map.of("TERM", "dumb"), "run", farm);
+        Ran none = Ran.in(Map.of("NO_COLOR", "1", "TERM", "xterm"), "run", "--help");
+
+        assertThat(dumb.out() + dumb.err() + none.out()).doesNotContain("\u001b");
+    }
+}

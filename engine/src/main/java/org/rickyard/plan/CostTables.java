@@ -1,0 +1,339 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Method;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.Machines;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Cautions;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.cost.CostTotals;
+import org.rickyard.trade.cost.JobCost;
+import org.rickyard.trade.cost.OwnOrHire;
+import org.rickyard.trade.cost.OwnershipCost;
+import org.rickyard.trade.cost.RemainingValue;
+import org.rickyard.trade.cost.RepairCost;
+import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.trade.workrate.FuelAndLabour;
+import org.rickyard.trade.workrate.GangRates;
+import org.rickyard.trade.workrate.PowerNeeded;
+import org.rickyard.trade.workrate.Throughput;
+import org.rickyard.trade.workrate.WorkTotals;
+
+/** The tables of power, fuel, labour and money. */
+final class CostTables {
+    private CostTables() {}
+
+    private static final List<String> MONEY = List.of(
+            "Money is in the workbook's own currency, with or without tax as typed. Wage, fuel price, interest rate and"
+                    + " insurance and housing are typed on a list called Assumptions; none is built in.");
+    private static final Method COUNTED = new Method(
+            "machines-named",
+            "counted in the words of your Machine cell, such as \"Trailer 14 t x 3\"",
+            Source.commonPractice("one unless a number stands beside an x"));
+
+    private static Expr share(double percent) {
+        return Expr.number(percent / 100);
+    }
+
+    private static final List<CautionRule> INPUT_RULES = List.of(
+            new CautionRule(
+                    Severity.STOP,
+                    Condition.compare(Expr.value(PowerNeeded.SHARE), Relation.MORE, share(125)),
+                    "the work needs over a quarter more power than the tractor has: use a larger one, a narrower machine"
+                            + " or a lower speed."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.compare(Expr.value(PowerNeeded.SHARE), Relation.MORE, share(100)),
+                            Condition.compare(Expr.value(PowerNeeded.SHARE), Relation.AT_MOST, share(125)))),
+                    "the work needs more power than the tractor has."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(
+                            Expr.value(PowerNeeded.SHARE), Relation.LESS, Expr.constant(FuelAndLabour.LIGHT_LOAD)),
+                    "the load is lighter than the published fuel form is meant for."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(
+                            Expr.value(Quantities.HOURS_PER_DAY),
+                            Relation.MORE,
+                            new Expr.AsUnit(Expr.number(12), Units.H)),
+                    "a day of over 12 h leaves less than 11 h of rest with the way home; working-time rules ask for 11 h"
+                            + " rest in 24 and a break of 20 min after 6 h, with exceptions on farms. Tired drivers have"
+                            + " accidents: plan a second driver."));
+
+    /** One row per machine and field. */
+    static final TableSpec INPUTS = inputs();
+
+    private static TableSpec inputs() {
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                Names.FIELD_HOLDING,
+                Names.JOB,
+                Names.FIELD,
+                Names.MACHINE,
+                Names.name(Quantities.TRACTOR, Candidate.typed(Role.TRACTOR, Machines.MACHINE)),
+                Names.MACHINE_TYPE,
+                new TableColumn.Word(
+                        Quantities.POWER_BASIS,
+                        List.of(
+                                Candidate.typed(Role.TRACTOR, Machines.POWER_BASIS),
+                                Candidate.typed(Role.MACHINE, Machines.POWER_BASIS))),
+                new TableColumn.Key(Keys.WORK_KEY),
+                new TableColumn.Key(Keys.LINE_KEY),
+                new TableColumn.Key(Keys.GANG_KEY),
+                new TableColumn.Key(Keys.HOLDING_KEY),
+                new TableColumn.Method(GangRates.ALIKE, COUNTED, false)));
+        columns.addAll(List.of(
+                Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
+                Names.link(
+                        Quantities.SPEED,
+                        Candidate.typed(Role.JOB, Jobs.SPEED),
+                        Candidate.typed(Role.MACHINE, Machines.SPEED)),
+                Names.link(Quantities.WORKING_WIDTH, Candidate.typed(Role.MACHINE, Machines.WORKING_WIDTH)),
+                Names.optional(Quantities.MASS, Candidate.typed(Role.MACHINE, Machines.MASS)),
+                Names.optional(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
+                WorkRateTables.YIELD_BASIS,
+                WorkRateTables.YIELD,
+                WorkRateTables.YIELD_DRY_MATTER,
+                WorkRateTables.DM_AT_CUTTING,
+                WorkRateTables.DM_AT_ENSILING,
+                Names.link(
+                        Quantities.POWER,
+                        Candidate.typed(Role.TRACTOR, Machines.POWER),
+                        Candidate.typed(Role.MACHINE, Machines.POWER)),
+                Names.optional(
+                        Quantities.FUEL_RATE,
+                        Candidate.typed(Role.MACHINE, Machines.FUEL),
+                        Candidate.typed(Role.TRACTOR, Machines.FUEL)),
+                Names.optional(Quantities.CREW, Candidate.typed(Role.MACHINE, Machines.CREW)),
+                Names.optional(
+                        Quantities.HOURS_PER_DAY,
+                        Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY),
+                        Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY)),
+                new TableColumn.Joined(
+                        FuelAndLabour.LINE_HOURS,
+                        new Expr.Total(
+                                WorkTotals.WORK_RATES, FieldRates.FIELD_HOURS, Keys.LINE_KEY, Keys.LINE_KEY, true)),
+                new TableColumn.Joined(
+                        FuelAndLabour.GANG_HOURS,
+                        new Expr.Total(GangRates.GANGS, GangRates.GANG_HOURS, Keys.GANG_KEY, Keys.GANG_KEY, true)),
+                new TableColumn.Calculated(Throughput.AS_CARTED, false),
+                new TableColumn.Calculated(FuelAndLabour.HOURS_AT_WORK, true),
+                new TableColumn.Calculated(PowerNeeded.FEED_RATE, false),
+                new TableColumn.Calculated(PowerNeeded.PTO_POWER, false),
+                new TableColumn.Calculated(PowerNeeded.DRAWBAR_POWER, false),
+                new TableColumn.Calculated(PowerNeeded.POWER_NEEDED, false),
+                new TableColumn.Calculated(PowerNeeded.PTO_OF_TRACTOR, false),
+                new TableColumn.Calculated(PowerNeeded.POWER_SHARE, false),
+                new TableColumn.Calculated(FuelAndLabour.FUEL_FOUND, false),
+                new TableColumn.Calculated(FuelAndLabour.FUEL_OF_HOUR, true),
+                new TableColumn.Calculated(FuelAndLabour.FUEL_OF_FIELD, true),
+                new TableColumn.Calculated(FuelAndLabour.FUEL_OF_HECTARE, true),
+                new TableColumn.Calculated(FuelAndLabour.FUEL_OF_TONNE, false),
+                new TableColumn.Calculated(FuelAndLabour.CREW_RECKONED, false),
+                new TableColumn.Calculated(FuelAndLabour.LABOUR_OF_FIELD, true)));
+        return new TableSpec(
+                FuelAndLabour.WORK_INPUTS,
+                "Fuel and labour",
+                "Fuel and labour: what each machine's work on each field takes",
+                "one row per job, field and machine",
+                Sentences.appended(columns, INPUT_RULES),
+                List.of(
+                        new TableSpec.TotalName(FuelAndLabour.FIELD_FUEL, "Rickyard_fuel"),
+                        new TableSpec.TotalName(FuelAndLabour.LABOUR, "Rickyard_labour")),
+                Cautions.MACHINES,
+                INPUT_RULES);
+    }
+
+    /** One row per machine with a price. */
+    static final TableSpec MACHINE_COSTS = machineCosts();
+
+    private static TableSpec machineCosts() {
+        List<TableColumn> columns = List.of(
+                Names.MACHINE_HOLDING,
+                Names.MACHINE,
+                Names.MACHINE_TYPE,
+                new TableColumn.Key(Keys.MACHINE_KEY),
+                Names.link(Quantities.PURCHASE_PRICE, Candidate.typed(Role.MACHINE, Machines.PURCHASE_PRICE)),
+                Names.link(Quantities.TRADE_IN_VALUE, Candidate.typed(Role.MACHINE, Machines.TRADE_IN_VALUE)),
+                Names.link(Quantities.LIST_PRICE, Candidate.typed(Role.MACHINE, Machines.LIST_PRICE)),
+                Names.link(Quantities.LIFE, Candidate.typed(Role.MACHINE, Machines.LIFE)),
+                Names.link(Quantities.HOURS_PER_YEAR, Candidate.typed(Role.MACHINE, Machines.HOURS_PER_YEAR)),
+                Names.optional(Quantities.HOURS_NOW, Candidate.typed(Role.MACHINE, Machines.HOURS_NOW)),
+                Names.optional(Quantities.POWER, Candidate.typed(Role.MACHINE, Machines.POWER)),
+                PriceRows.column(Role.INTEREST),
+                PriceRows.column(Role.INSURANCE),
+                new TableColumn.Calculated(RepairCost.HOURS_AT_START, false),
+                new TableColumn.Calculated(RepairCost.HOURS_AT_END, false),
+                new TableColumn.Calculated(RepairCost.REPAIRS_BEFORE, false),
+                new TableColumn.Calculated(RepairCost.REPAIRS_TO_END, false),
+                new TableColumn.Calculated(OwnershipCost.STRAIGHT, true),
+                new TableColumn.Calculated(OwnershipCost.INTEREST_OF_YEAR, true),
+                new TableColumn.Calculated(OwnershipCost.INSURANCE_OF_YEAR, true),
+                new TableColumn.Calculated(OwnershipCost.OWNERSHIP_OF_YEAR, true),
+                new TableColumn.Calculated(OwnershipCost.OWNERSHIP_OF_HOUR, true),
+                new TableColumn.Calculated(RepairCost.REPAIRS_OF_HOUR, true),
+                new TableColumn.Calculated(JobCost.COST_OF_HOUR, true),
+                new TableColumn.Calculated(OwnershipCost.FACTOR, false),
+                new TableColumn.Calculated(OwnershipCost.CAPITAL_RECOVERY, false),
+                new TableColumn.Calculated(RemainingValue.REMAINING, false));
+        return new TableSpec(
+                JobCost.MACHINE_COSTS,
+                "Machine costs",
+                "Machine costs: owning and repairs, year by year and hour by hour",
+                "one row per machine with a price",
+                Sentences.appended(columns, List.of()),
+                List.of(new TableSpec.TotalName(OwnershipCost.OWNERSHIP, "Rickyard_ownership_cost")),
+                MONEY,
+                List.of());
+    }
+
+    /** One row per machine and field, in money. */
+    static final TableSpec JOB_COSTS = jobCosts();
+
+    private static TableColumn.Joined fromInputs(Symbol symbol) {
+        return new TableColumn.Joined(
+                symbol, new Expr.Total(FuelAndLabour.WORK_INPUTS, symbol, Keys.WORK_KEY, Keys.WORK_KEY, true));
+    }
+
+    private static TableColumn.Joined fromMachines(Symbol symbol, Symbol there, Symbol here) {
+        return new TableColumn.Joined(
+                symbol, new Expr.Total(JobCost.MACHINE_COSTS, there, Keys.MACHINE_KEY, here, true));
+    }
+
+    private static TableSpec jobCosts() {
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                Names.FIELD_HOLDING,
+                Names.JOB,
+                Names.FIELD,
+                Names.MACHINE,
+                Names.name(Quantities.TRACTOR, Candidate.typed(Role.TRACTOR, Machines.MACHINE)),
+                word(Quantities.OWN_OR_HIRED, Machines.OWN_OR_HIRED),
+                word(Quantities.CHARGE_UNIT, Machines.CHARGE_UNIT),
+                word(Quantities.CHARGE_INCLUDES, Machines.CHARGE_INCLUDES),
+                new TableColumn.Key(Keys.WORK_KEY),
+                new TableColumn.Key(Keys.MACHINE_KEY),
+                new TableColumn.Key(Keys.TRACTOR_KEY),
+                new TableColumn.Key(Keys.HOLDING_KEY)));
+        columns.addAll(List.of(
+                Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
+                WorkRateTables.YIELD_BASIS,
+                WorkRateTables.YIELD,
+                WorkRateTables.YIELD_DRY_MATTER,
+                WorkRateTables.DM_AT_CUTTING,
+                WorkRateTables.DM_AT_ENSILING,
+                charge(Quantities.CHARGE_PER_HOUR),
+                charge(Quantities.CHARGE_PER_HECTARE),
+                charge(Quantities.CHARGE_PER_TONNE),
+                PriceRows.column(Role.WAGE),
+                PriceRows.column(Role.FUEL_PRICE),
+                fromInputs(JobCost.HOURS),
+                fromInputs(FuelAndLabour.FIELD_FUEL),
+                fromInputs(FuelAndLabour.LABOUR),
+                fromMachines(JobCost.MACHINE_HOUR, JobCost.COST_HOUR, Keys.MACHINE_KEY),
+                fromMachines(JobCost.MACHINE_REPAIRS, RepairCost.REPAIRS, Keys.MACHINE_KEY),
+                fromMachines(JobCost.TRACTOR_HOUR, JobCost.COST_HOUR, Keys.TRACTOR_KEY),
+                new TableColumn.Calculated(Throughput.AS_CARTED, false),
+                new TableColumn.Calculated(JobCost.MACHINE_ON_FIELD, true),
+                new TableColumn.Calculated(JobCost.TRACTOR_ON_FIELD, true),
+                new TableColumn.Calculated(JobCost.FUEL_ON_FIELD, true),
+                new TableColumn.Calculated(JobCost.LUBRICANT_ON_FIELD, true),
+                new TableColumn.Calculated(JobCost.LABOUR_ON_FIELD, true),
+                new TableColumn.Calculated(JobCost.HIRE_BILL, true),
+                new TableColumn.Calculated(JobCost.COST, true),
+                new TableColumn.Calculated(JobCost.COST_OF_HECTARE, true),
+                new TableColumn.Calculated(JobCost.COST_OF_MACHINE_HOUR, true),
+                new TableColumn.Calculated(JobCost.COST_OF_TONNE, false),
+                new TableColumn.Calculated(JobCost.RUNNING_COST, false)));
+        return new TableSpec(
+                JobCost.JOB_COSTS,
+                "Job costs",
+                "Job costs: what each machine's work on each field costs",
+                "one row per job, field and machine",
+                Sentences.appended(columns, List.of()),
+                List.of(new TableSpec.TotalName(JobCost.TOTAL, "Rickyard_cost")),
+                MONEY,
+                List.of());
+    }
+
+    private static TableColumn.Word word(Symbol symbol, org.rickyard.lists.ColumnSpec column) {
+        return new TableColumn.Word(symbol, List.of(Candidate.typed(Role.MACHINE, column)));
+    }
+
+    private static TableColumn.Link charge(Symbol symbol) {
+        return Names.link(symbol, Candidate.typed(Role.MACHINE, Machines.CHARGE));
+    }
+
+    /** One row per own machine beside which a contractor's charge is typed. */
+    static final TableSpec OWN_OR_HIRE = new TableSpec(
+            "own-or-hire",
+            "Own or hire",
+            "Own or hire: at what area a machine pays",
+            "one row per own machine with a contractor's charge beside it",
+            Sentences.appended(
+                    List.of(
+                            Names.MACHINE_HOLDING,
+                            Names.MACHINE,
+                            new TableColumn.Key(Keys.MACHINE_KEY),
+                            charge(Quantities.CHARGE_PER_HECTARE),
+                            fromMachines(OwnOrHire.OWNERSHIP, OwnershipCost.OWNERSHIP, Keys.MACHINE_KEY),
+                            new TableColumn.Joined(
+                                    OwnOrHire.AREA_WORKED,
+                                    new Expr.Total(
+                                            JobCost.JOB_COSTS,
+                                            Quantities.AREA,
+                                            Keys.MACHINE_KEY,
+                                            Keys.MACHINE_KEY,
+                                            true)),
+                            new TableColumn.Joined(
+                                    OwnOrHire.RUNNING_ALL,
+                                    new Expr.Total(
+                                            JobCost.JOB_COSTS,
+                                            JobCost.RUNNING,
+                                            Keys.MACHINE_KEY,
+                                            Keys.MACHINE_KEY,
+                                            true)),
+                            new TableColumn.Calculated(OwnOrHire.RUNNING, false),
+                            new TableColumn.Calculated(OwnOrHire.OWN, true),
+                            new TableColumn.Calculated(OwnOrHire.BREAK_EVEN_AREA, true),
+                            new TableColumn.Calculated(OwnOrHire.SENTENCE, true)),
+                    List.of()),
+            List.of(),
+            List.of("A comparison of money only: timeliness, quality of work, skill and capital freed weigh too. The"
+                    + " charge is taken to include tractor, driver and fuel."),
+            List.of());
+
+    /** One row per holding. */
+    static final TableSpec HOLDING_COSTS = holdingCosts();
+
+    private static TableSpec holdingCosts() {
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                Names.name(Quantities.HOLDING, Candidate.typed(Role.FIELD, Fields.HOLDING)),
+                new TableColumn.Key(Keys.HOLDING_KEY)));
+        for (Formula formula : List.of(
+                CostTotals.HOLDING_FUEL, CostTotals.HOLDING_LABOUR, CostTotals.UNITS, CostTotals.HOLDING_COST)) {
+            columns.add(new TableColumn.Calculated(formula, true));
+        }
+        columns.add(new TableColumn.Joined(CostTotals.COST_LEFT_OUT, CostTotals.LEFT_OUT));
+        return new TableSpec(
+                "holding-costs",
+                "Holding costs",
+                "Holding costs: fuel, labour and money of all listed work",
+                "one row per holding",
+                Sentences.appended(columns, List.of()),
+                List.of(new TableSpec.TotalName(CostTotals.COST, "Rickyard_holding_cost")),
+                MONEY,
+                List.of());
+    }
+}

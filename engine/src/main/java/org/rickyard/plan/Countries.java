@@ -1,0 +1,55 @@
+package org.rickyard.plan;
+
+import java.util.Locale;
+import java.util.Map;
+import org.rickyard.lists.Assumptions;
+import org.rickyard.lists.Choices;
+import org.rickyard.lists.Clamps;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.FoundLists;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.NameKey;
+
+/** In which country a holding lies: as its clamps say, or else the item Country on Assumptions. */
+final class Countries {
+    /** The item of Assumptions. */
+    static final String ITEM = "country";
+
+    private final ListRows clamps;
+    private final ListRows fields;
+    private final String assumed;
+
+    Countries(FoundLists lists) {
+        clamps = lists.rows(Clamps.LIST);
+        fields = lists.rows(Fields.LIST);
+        assumed = assumed(lists.rows(Assumptions.LIST));
+    }
+
+    private static String assumed(ListRows assumptions) {
+        for (int row = 0; row < assumptions.size(); row++) {
+            if (NameKey.key(assumptions.text(Assumptions.ITEM, row)).equals(ITEM)) {
+                String typed = assumptions.text(Assumptions.VALUE, row).toLowerCase(Locale.ROOT);
+                for (Map.Entry<String, java.util.List<String>> country : Choices.COUNTRY.entrySet()) {
+                    if (country.getKey().toLowerCase(Locale.ROOT).equals(typed)
+                            || country.getValue().contains(typed)) {
+                        return country.getKey();
+                    }
+                }
+            }
+        }
+        return "";
+    }
+
+    /** The country of a field's holding; "" if nothing says. */
+    String of(int field) {
+        String holding = NameKey.key(fields.text(Fields.HOLDING, field));
+        for (int clamp = 0; clamp < clamps.size(); clamp++) {
+            String owner = NameKey.key(clamps.text(Clamps.HOLDING, clamp));
+            boolean his = owner.isEmpty() || owner.equals(holding);
+            if (his && clamps.state(Clamps.COUNTRY, clamp) == ListRows.State.GIVEN) {
+                return clamps.text(Clamps.COUNTRY, clamp);
+            }
+        }
+        return assumed;
+    }
+}

@@ -1,0 +1,186 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.Values;
+import org.rickyard.lists.Clamps;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.Machines;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.workrate.Carting;
+import org.rickyard.trade.workrate.CartingSimulation;
+import org.rickyard.trade.workrate.GangRates;
+import org.rickyard.trade.workrate.GangRates.Stage;
+
+/** Makes the tables of gangs. */
+final class GangFamily {
+    private static final String NO_GANG =
+            "no job names a forager together with trailers or clamp machines, or a forage" + " wagon";
+
+    /** A row: a gang, its member, and the number of that member over all. */
+    private record Row(GangRows.Gang gang, GangRows.Member member, int key) {}
+
+    private final PlanContext plan;
+    private final GangRows gangs;
+    private final Tasks tasks;
+    private final Countries countries;
+
+    private GangFamily(PlanContext plan, GangRows gangs, Tasks tasks) {
+        this.plan = plan;
+        this.gangs = gangs;
+        this.tasks = tasks;
+        this.countries = new Countries(plan.lists());
+    }
+
+    static void build(PlanContext plan, GangRows gangs, Tasks tasks) {
+        new GangFamily(plan, gangs, tasks).build();
+    }
+
+    private void build() {
+        List<Row> members = new ArrayList<>();
+        for (GangRows.Gang gang : gangs.gangs()) {
+            for (GangRows.Member member : gang.members()) {
+                members.add(new Row(gang, member, members.size() + 1));
+            }
+            if (gangs.rolledByClampList(gang)) {
+                members.add(new Row(gang, new GangRows.Member(-1, 1, Stage.ROLLING), members.size() + 1));
+            }
+        }
+        List<Row> carting = members.stream()
+                .filter(r -> r.member().stage() == Stage.CARTING)
+                .toList();
+        ResultTable cartingTable = plan.add(GangTables.CARTING, carting(carting), NO_GANG);
+        plan.add(GangTables.STAGES, stages(members), NO_GANG);
+        plan.add(GangTables.GANGS, gangs(), NO_GANG);
+        expected(carting, cartingTable);
+    }
+
+    private RowSources rows(List<Row> rows) {
+        return ofGangs(rows.stream().map(Row::gang).toList())
+                .with(
+                        Role.MACHINE,
+                        plan.rows(Machines.LIST),
+                        rows.stream().mapToInt(r -> r.member().machine()).toArray())
+                .with(Keys.MEMBER_KEY, rows.stream().mapToInt(Row::key).toArray());
+    }
+
+    private RowSources ofGangs(List<GangRows.Gang> rows) {
+        int[] field = rows.stream().mapToInt(GangRows.Gang::field).toArray();
+        RowSources sources = new RowSources(rows.size())
+                .with(
+                        Role.JOB,
+                        plan.rows(Jobs.LIST),
+                        rows.stream().mapToInt(GangRows.Gang::job).toArray())
+                .with(Role.FIELD, plan.rows(Fields.LIST), field)
+                .with(
+                        Role.CLAMP,
+                        plan.rows(Clamps.LIST),
+                        rows.stream().mapToInt(GangRows.Gang::clamp).toArray())
+                .with(Keys.GANG_KEY, rows.stream().mapToInt(GangRows.Gang::key).toArray());
+        return FieldYields.apply(sources, plan.lists(), field);
+    }
+
+    private RowSources carting(List<Row> rows) {
+        return rows(rows)
+                .with(
+                        GangTables.stageKey(Stage.CHOPPING),
+                        rows.stream()
+                                .mapToInt(r -> stageKey(r.gang(), Stage.CHOPPING))
+                                .toArray())
+                .with(
+                        Carting.TRAILERS,
+                        rows.stream().mapToDouble(r -> r.member().alike()).toArray())
+                .with(
+                        Quantities.COUNTRY,
+                        rows.stream().map(r -> countries.of(r.gang().field())).toArray(String[]::new));
+    }
+
+    private RowSources stages(List<Row> rows) {
+        String[] types = rows.stream()
+                .map(r -> r.member().machine() < 0 ? "clamp roller" : null)
+                .toArray(String[]::new);
+        return rows(rows)
+                .with(Quantities.MACHINE_TYPE, types)
+                .with(
+                        Keys.STAGE_KEY,
+                        rows.stream()
+                                .mapToInt(r -> stageKey(r.gang(), r.member().stage()))
+                                .toArray())
+                .with(
+                        Keys.LINE_KEY,
+                        rows.stream()
+                                .mapToInt(r -> tasks.line(
+                                        r.gang().job(),
+                                        r.gang().field(),
+                                        r.member().machine()))
+                                .toArray())
+                .with(
+                        GangRates.ALIKE,
+                        rows.stream().mapToDouble(r -> r.member().alike()).toArray());
+    }
+
+    private RowSources gangs() {
+        List<GangRows.Gang> all = gangs.gangs();
+        RowSources sources = ofGangs(all)
+                .with(
+                        Keys.TASK_KEY,
+                        all.stream().mapToInt(g -> tasks.gangTask(g.job())).toArray());
+        for (Stage stage : Stage.values()) {
+            sources.with(
+                    GangTables.stageKey(stage),
+                    all.stream().mapToInt(g -> stageKey(g, stage)).toArray());
+            double[] machines = all.stream()
+                    .mapToDouble(
+                            g -> g.machinesAt(stage) + (stage == Stage.ROLLING && gangs.rolledByClampList(g) ? 1 : 0))
+                    .toArray();
+            sources.with(stage.machines(), machines);
+        }
+        return sources;
+    }
+
+    private void expected(List<Row> carting, ResultTable table) {
+        List<GangRows.Gang> with = carting.stream().map(Row::gang).distinct().toList();
+        double[] simulated = new double[with.size()];
+        for (int i = 0; i < simulated.length; i++) {
+            simulated[i] = simulate(with.get(i), carting, table).orElse(Double.NaN);
+        }
+        plan.add(GangTables.EXPECTED, ofGangs(with).with(GangRates.SIMULATED, simulated), NO_GANG);
+    }
+
+    /** The simulated rate of one gang; nothing if the carting of one of its kinds is not known. */
+    private Optional<Double> simulate(GangRows.Gang gang, List<Row> carting, ResultTable table) {
+        List<CartingSimulation.Kind> kinds = new ArrayList<>();
+        for (int row = 0; row < carting.size(); row++) {
+            if (!carting.get(row).gang().equals(gang)) {
+                continue;
+            }
+            Optional<Double> load = number(table, Carting.LOAD, row);
+            Optional<Double> fill = number(table, Carting.FILL_TIME, row);
+            Optional<Double> cycle = number(table, Carting.CYCLE, row);
+            if (load.isEmpty() || fill.isEmpty() || cycle.isEmpty()) {
+                return Optional.empty();
+            }
+            kinds.add(new CartingSimulation.Kind(
+                    carting.get(row).member().alike(), load.get(), fill.get(), cycle.get() - fill.get()));
+        }
+        boolean wagons = gang.machinesAt(Stage.CHOPPING) == 0;
+        double spread = plan.constants().value(CartingSimulation.SPREAD) / 100;
+        long seed = (long) plan.constants().value(CartingSimulation.SEED);
+        int loads = (int) plan.constants().value(CartingSimulation.LOADS);
+        return Optional.of(
+                wagons ? CartingSimulation.withoutQueue(kinds) : CartingSimulation.rate(kinds, spread, seed, loads));
+    }
+
+    private static Optional<Double> number(ResultTable table, Symbol symbol, int row) {
+        Values values = table.of(symbol);
+        return values.has(row) ? Optional.of(values.number(row)) : Optional.empty();
+    }
+
+    static int stageKey(GangRows.Gang gang, Stage stage) {
+        return 10 * gang.key() + stage.code();
+    }
+}

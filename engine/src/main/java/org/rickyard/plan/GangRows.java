@@ -1,0 +1,174 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rickyard.lists.Clamps;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.MachineMention;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.NameKey;
+import org.rickyard.trade.workrate.Carting;
+import org.rickyard.trade.workrate.GangRates.Stage;
+
+/**
+ * The gangs of the job list: a job whose machines pick up, cart and clamp a crop together, once for each of its fields.
+ * Who belongs to a gang is read from the words of the job's Machine cell when the workbook is run.
+ */
+final class GangRows {
+    /** A machine of a job, and how many alike. */
+    record Member(int machine, int alike, Stage stage) {}
+
+    /** A gang on one field; {@code clamp} is the field's clamp or -1. */
+    record Gang(int key, int job, int field, int clamp, List<Member> members) {
+        int machinesAt(Stage stage) {
+            return members.stream()
+                    .filter(member -> member.stage() == stage)
+                    .mapToInt(Member::alike)
+                    .sum();
+        }
+    }
+
+    private final ListRows jobs;
+    private final ListRows machines;
+    private final ListRows fields;
+    private final ListRows clamps;
+    private final NameKey clampNames;
+    private final List<Finding> findings;
+    private final List<Gang> gangs = new ArrayList<>();
+    private final Map<Integer, List<Member>> byJob = new HashMap<>();
+
+    GangRows(PlanContext plan) {
+        jobs = plan.rows(Jobs.LIST);
+        machines = plan.rows(Machines.LIST);
+        fields = plan.rows(Fields.LIST);
+        clamps = plan.rows(Clamps.LIST);
+        clampNames = NameKey.of(clamps, Clamps.CLAMP);
+        findings = plan.findings();
+        MachineChoice machineChoice = new MachineChoice(machines, findings);
+        FieldChoice fieldChoice = new FieldChoice(fields, findings);
+        for (int job = 0; job < jobs.size(); job++) {
+            List<Member> members = members(job, machineChoice);
+            if (!members.isEmpty()) {
+                byJob.put(job, members);
+                for (int field : fieldChoice.find(jobs, job)) {
+                    gangs.add(new Gang(gangs.size() + 1, job, field, clampOf(field), members));
+                }
+            }
+        }
+    }
+
+    List<Gang> gangs() {
+        return gangs;
+    }
+
+    /** Whether the machines of a job row work as a gang. */
+    boolean isGang(int job) {
+        return byJob.containsKey(job);
+    }
+
+    /** The stage a type of machine does; null for machines that belong to no gang. */
+    static Stage stage(String type) {
+        return switch (type) {
+            case "mower" -> Stage.MOWING;
+            case "tedder" -> Stage.TEDDING;
+            case "rake" -> Stage.RAKING;
+            case "forager" -> Stage.CHOPPING;
+            case "trailer", Carting.FORAGE_WAGON -> Stage.CARTING;
+            case "buckrake", "loader" -> Stage.PUSHING_UP;
+            case "clamp roller" -> Stage.ROLLING;
+            default -> null;
+        };
+    }
+
+    /** The members of a job row, or none if it is no gang. */
+    private List<Member> members(int job, MachineChoice choice) {
+        List<Member> members = new ArrayList<>();
+        List<MachineMention> mentions = MachineMention.parse(jobs.text(Jobs.MACHINE, job));
+        for (MachineMention mention : mentions) {
+            for (int machine : choice.find(jobs, job, mention.name())) {
+                Stage stage = stage(machines.text(Machines.TYPE, machine));
+                if (stage != null) {
+                    members.add(new Member(machine, mention.count(), stage));
+                }
+            }
+        }
+        boolean wagon = members.stream()
+                .anyMatch(m -> machines.text(Machines.TYPE, m.machine()).equals(Carting.FORAGE_WAGON));
+        boolean chopper = members.stream().anyMatch(m -> m.stage() == Stage.CHOPPING);
+        long together = members.stream().filter(m -> m.stage().coupled()).count();
+        if (!wagon && !(chopper && together > 1)) {
+            if (members.stream().anyMatch(m -> m.stage() == Stage.CARTING)) {
+                findings.add(Finding.caution(
+                        jobs.address(Jobs.MACHINE, job).orElse(null),
+                        "trailers are named without a forager or forage wagon to fill them, so their carting is not"
+                                + " worked out. Name the machine that fills them in the same cell, parted by \";\"."));
+            }
+            return List.of();
+        }
+        for (Member member : members) {
+            checkNumber(job, member);
+        }
+        checkWidths(job, members);
+        return members;
+    }
+
+    private void checkNumber(int job, Member member) {
+        if (machines.state(Machines.NUMBER, member.machine()) != ListRows.State.GIVEN) {
+            return;
+        }
+        int owned = (int) machines.number(Machines.NUMBER, member.machine());
+        if (owned != member.alike()) {
+            String name = machines.text(Machines.MACHINE, member.machine());
+            findings.add(Finding.caution(
+                    jobs.address(Jobs.MACHINE, job).orElse(null),
+                    "this job uses " + member.alike() + " of '" + name + "' and the machine list has " + owned
+                            + (owned > member.alike()
+                                    ? "; write \"" + name + " x " + owned + "\" if all of them go."
+                                    : "; it cannot use more than there are.")));
+        }
+    }
+
+    /** A forager covers the width that was raked into its swath, not that of its pick-up. */
+    private void checkWidths(int job, List<Member> members) {
+        Optional<Double> chopped = widest(members, Stage.CHOPPING);
+        Optional<Double> raked = widest(members, Stage.RAKING);
+        if (chopped.isPresent() && raked.isPresent() && chopped.get() < raked.get() * 0.999) {
+            findings.add(Finding.caution(
+                    jobs.address(Jobs.MACHINE, job).orElse(null),
+                    "the forager's working width is less than the rake's. A forager covers the width that was raked"
+                            + " into its swath, whatever the width of its pick-up: type that as its working width."));
+        }
+    }
+
+    private Optional<Double> widest(List<Member> members, Stage stage) {
+        return members.stream()
+                .filter(m -> m.stage() == stage)
+                .filter(m -> machines.state(Machines.WORKING_WIDTH, m.machine()) == ListRows.State.GIVEN)
+                .map(m -> machines.unit(Machines.WORKING_WIDTH, m.machine())
+                        .orElse(org.rickyard.quantity.Units.M)
+                        .convert(machines.number(Machines.WORKING_WIDTH, m.machine()), org.rickyard.quantity.Units.M))
+                .max(Double::compare);
+    }
+
+    private int clampOf(int field) {
+        String name = fields.text(Fields.CLAMP, field);
+        NameKey.Resolution resolution = clampNames.resolve(fields.text(Fields.HOLDING, field), name);
+        if (resolution instanceof NameKey.None) {
+            resolution = clampNames.resolve("", name);
+        }
+        return resolution instanceof NameKey.Found found ? found.row() : -1;
+    }
+
+    /** Whether the gang has no roller of its own while the clamp sheet says what rolls there. */
+    boolean rolledByClampList(Gang gang) {
+        return gang.machinesAt(Stage.ROLLING) == 0
+                && gang.clamp() >= 0
+                && clamps.state(Clamps.ROLLER_MASS, gang.clamp()) == ListRows.State.GIVEN;
+    }
+}

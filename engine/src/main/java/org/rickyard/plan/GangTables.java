@@ -1,0 +1,241 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Method;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Clamps;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.Machines;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Cautions;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.workrate.Carting;
+import org.rickyard.trade.workrate.CartingSimulation;
+import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.trade.workrate.GangRates;
+import org.rickyard.trade.workrate.GangRates.Stage;
+import org.rickyard.trade.workrate.Throughput;
+import org.rickyard.trade.workrate.WorkTotals;
+
+/** The tables of gangs: carting, stages, gangs, and gangs with chance. */
+final class GangTables {
+    private GangTables() {}
+
+    /** Id of the table of carting. */
+    static final String CARTING_ID = "carting";
+
+    /** The key of one stage of a gang. */
+    static Symbol stageKey(Stage stage) {
+        return Symbol.number("key of " + stage.words(), Units.ONE).decimals(0);
+    }
+
+    private static final Method COUNTED = new Method(
+            "machines-named",
+            "counted in the words of your Machine cell, such as \"Trailer 14 t x 3\"",
+            Source.commonPractice("one unless a number stands beside an x"));
+
+    private static final TableColumn.Word COUNTRY =
+            new TableColumn.Word(Quantities.COUNTRY, List.of(Candidate.typed(Role.CLAMP, Clamps.COUNTRY)));
+    private static final TableColumn.Word OVERHEAD_LINES = new TableColumn.Word(
+            Quantities.OVERHEAD_LINES, List.of(Candidate.typed(Role.FIELD, Fields.OVERHEAD_LINES)));
+
+    private static List<TableColumn> cropYield() {
+        return List.of(
+                WorkRateTables.YIELD_BASIS,
+                WorkRateTables.YIELD,
+                WorkRateTables.YIELD_DRY_MATTER,
+                WorkRateTables.DM_AT_CUTTING,
+                WorkRateTables.DM_AT_ENSILING,
+                new TableColumn.Calculated(Throughput.AS_CARTED, false));
+    }
+
+    /** One row per gang, field and kind of trailer. */
+    static final TableSpec CARTING = carting();
+
+    private static TableSpec carting() {
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                Names.FIELD_HOLDING,
+                Names.JOB,
+                Names.FIELD,
+                Names.MACHINE,
+                Names.MACHINE_TYPE,
+                COUNTRY,
+                OVERHEAD_LINES,
+                new TableColumn.Key(Keys.GANG_KEY),
+                new TableColumn.Key(Keys.MEMBER_KEY),
+                new TableColumn.Key(stageKey(Stage.CHOPPING)),
+                new TableColumn.Method(Carting.TRAILERS, COUNTED, false)));
+        columns.addAll(cropYield());
+        columns.addAll(List.of(
+                Names.link(Quantities.DISTANCE_TO_CLAMP, Candidate.typed(Role.FIELD, Fields.DISTANCE_TO_CLAMP)),
+                Names.link(Quantities.PAYLOAD, Candidate.typed(Role.MACHINE, Machines.PAYLOAD)),
+                Names.optional(Quantities.BODY_VOLUME, Candidate.typed(Role.MACHINE, Machines.BODY_VOLUME)),
+                Names.optional(Quantities.LOAD_DENSITY, Candidate.typed(Role.MACHINE, Machines.LOAD_DENSITY)),
+                Names.optional(Quantities.UNLADEN_MASS, Candidate.typed(Role.MACHINE, Machines.UNLADEN_MASS)),
+                Names.link(Quantities.ROAD_SPEED_LADEN, Candidate.typed(Role.MACHINE, Machines.ROAD_SPEED_LADEN)),
+                Names.link(Quantities.ROAD_SPEED_EMPTY, Candidate.typed(Role.MACHINE, Machines.ROAD_SPEED_EMPTY)),
+                Names.link(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
+                new TableColumn.Joined(
+                        Carting.CHOPPING,
+                        new Expr.Total(
+                                WorkTotals.WORK_RATES,
+                                FieldRates.RATE,
+                                Keys.STAGE_KEY,
+                                stageKey(Stage.CHOPPING),
+                                true)),
+                new TableColumn.Calculated(Carting.FILLING_RATE, false),
+                new TableColumn.Calculated(Carting.LOAD_LIES_AT, false),
+                new TableColumn.Calculated(Carting.PAYLOAD_OF_TRAILER, true),
+                new TableColumn.Calculated(Carting.FILL_TIME_OF_LOAD, true),
+                new TableColumn.Calculated(Carting.CYCLE_TIME, true),
+                new TableColumn.Calculated(Carting.TRAILERS_AT_BALANCE, false),
+                new TableColumn.Calculated(Carting.TRAILERS_NEEDED, true),
+                new TableColumn.Calculated(Carting.CARTED, true),
+                new TableColumn.Calculated(Carting.CARTED_AREA, false),
+                new TableColumn.Calculated(Carting.IDLE_SHARE, true),
+                new TableColumn.Calculated(Carting.TRAILER_QUEUE, true)));
+        for (Carting.Alternative alternative : Carting.ALTERNATIVES) {
+            columns.add(new TableColumn.Calculated(alternative.rate(), false));
+            columns.add(new TableColumn.Calculated(alternative.idle(), false));
+            columns.add(new TableColumn.Calculated(alternative.queue(), false));
+        }
+        return new TableSpec(
+                CARTING_ID,
+                "Carting",
+                "Carting: loads, rounds and trailers for each field",
+                "one row per gang, field and kind of trailer",
+                Sentences.appended(columns, RoadRules.CARTING),
+                List.of(),
+                Cautions.MACHINES,
+                RoadRules.CARTING);
+    }
+
+    /** One row per gang, field and kind of machine. */
+    static final TableSpec STAGES = stages();
+
+    private static TableSpec stages() {
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                Names.FIELD_HOLDING,
+                Names.JOB,
+                Names.FIELD,
+                Names.MACHINE,
+                Names.MACHINE_TYPE,
+                new TableColumn.Key(Keys.GANG_KEY),
+                new TableColumn.Key(Keys.STAGE_KEY),
+                new TableColumn.Key(Keys.LINE_KEY),
+                new TableColumn.Key(Keys.MEMBER_KEY),
+                new TableColumn.Method(GangRates.ALIKE, COUNTED, false)));
+        columns.addAll(cropYield());
+        columns.addAll(List.of(
+                Names.link(
+                        Quantities.MASS,
+                        Candidate.typed(Role.MACHINE, Machines.MASS),
+                        Candidate.typed(Role.CLAMP, Clamps.ROLLER_MASS)),
+                Names.optional(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
+                Names.link(Quantities.PAYLOAD, Candidate.typed(Role.MACHINE, Machines.PAYLOAD)),
+                Names.link(Quantities.ROUND_TIME, Candidate.typed(Role.MACHINE, Machines.ROUND_TIME)),
+                new TableColumn.Joined(
+                        GangRates.RATE_EACH,
+                        new Expr.Total(WorkTotals.WORK_RATES, FieldRates.RATE, Keys.LINE_KEY, Keys.LINE_KEY, true)),
+                new TableColumn.Joined(
+                        Carting.CARTING_AREA,
+                        new Expr.Total(CARTING_ID, Carting.CARTING_AREA, Keys.MEMBER_KEY, Keys.MEMBER_KEY, true)),
+                new TableColumn.Calculated(GangRates.ROLLING_CAPACITY, false),
+                new TableColumn.Calculated(GangRates.HANDLING, false),
+                new TableColumn.Calculated(GangRates.RATE_OF_STAGE, true),
+                new TableColumn.Calculated(GangRates.MATERIAL_OF_STAGE, true)));
+        return new TableSpec(
+                GangRates.STAGES,
+                "Gang stages",
+                "Gang stages: every machine of a gang on one basis",
+                "one row per gang, field and kind of machine",
+                Sentences.appended(columns, List.of()),
+                List.of(),
+                Cautions.MACHINES,
+                List.of());
+    }
+
+    /** One row per gang and field. */
+    static final TableSpec GANGS = gangs();
+
+    private static TableSpec gangs() {
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                Names.FIELD_HOLDING,
+                Names.JOB,
+                Names.FIELD,
+                new TableColumn.Key(Keys.GANG_KEY),
+                new TableColumn.Key(Keys.TASK_KEY)));
+        for (Stage stage : Stage.values()) {
+            columns.add(new TableColumn.Key(stageKey(stage)));
+        }
+        columns.addAll(cropYield());
+        columns.add(Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)));
+        columns.add(Names.link(Quantities.HOURS_PER_DAY, Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY)));
+        for (Stage stage : Stage.values()) {
+            columns.add(new TableColumn.Method(stage.machines(), COUNTED, false));
+            columns.add(new TableColumn.Joined(stage.rate(), GangRates.stageTotal(stage, stageKey(stage))));
+        }
+        columns.add(new TableColumn.Calculated(GangRates.RATE_OF_GANG, true));
+        columns.add(new TableColumn.Calculated(GangRates.MATERIAL_OF_GANG, true));
+        columns.add(new TableColumn.Calculated(GangRates.BOTTLENECK_OF_GANG, true));
+        for (Formula slack : GangRates.SLACK) {
+            columns.add(new TableColumn.Calculated(slack, false));
+        }
+        columns.add(new TableColumn.Calculated(GangRates.HOURS_OF_GANG, true));
+        columns.add(new TableColumn.Calculated(GangRates.DAY_OF_GANG, false));
+        List<CautionRule> rules = new ArrayList<>();
+        for (Stage stage : Stage.values()) {
+            if (!stage.coupled()) {
+                rules.add(new CautionRule(
+                        Severity.CAUTION,
+                        Condition.compare(Expr.value(stage.rate()), Relation.LESS, Expr.value(GangRates.GANG_RATE)),
+                        stage.words() + " is slower than the gang hour by hour: it needs longer days of its own, or to"
+                                + " begin earlier, but must not be mown further ahead than the wilt allows."));
+            }
+        }
+        return new TableSpec(
+                GangRates.GANGS,
+                "Gangs",
+                "Gangs: what each gets through and which stage holds it up",
+                "one row per gang and field",
+                Sentences.appended(columns, rules),
+                List.of(new TableSpec.TotalName(GangRates.GANG_HOURS, "Rickyard_gang_hours")),
+                Cautions.MACHINES,
+                rules);
+    }
+
+    /** One row per gang and field whose carting is known. */
+    static final TableSpec EXPECTED = new TableSpec(
+            "gangs-expected",
+            "Gangs with chance",
+            "Gangs with chance: trailers bunch, so a gang does less than on paper",
+            "one row per gang and field with trailers",
+            Sentences.appended(expected(), List.of()),
+            List.of(),
+            List.of("Simulated values stand as they were when the workbook was run; run it again after a change. Seed,"
+                    + " spread and number of loads are on Basis and may be set on Assumptions."),
+            List.of());
+
+    private static List<TableColumn> expected() {
+        List<TableColumn> columns = new ArrayList<>(
+                List.of(Names.FIELD_HOLDING, Names.JOB, Names.FIELD, new TableColumn.Key(Keys.GANG_KEY)));
+        columns.addAll(cropYield());
+        columns.addAll(List.of(
+                new TableColumn.Joined(
+                        GangRates.GANG_RATE,
+                        new Expr.Total(GangRates.GANGS, GangRates.GANG_RATE, Keys.GANG_KEY, Keys.GANG_KEY, true)),
+                new TableColumn.Method(GangRates.SIMULATED, CartingSimulation.METHOD, false),
+                new TableColumn.Calculated(GangRates.EXPECTED, true),
+                new TableColumn.Calculated(GangRates.SHARE_KEPT_UP, true)));
+        return columns;
+    }
+}

@@ -1,0 +1,68 @@
+package org.rickyard.plan;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.workrate.Carting;
+import org.rickyard.trade.workrate.RoadLaw;
+
+/** Cautions of carting on the road; the country of the holding decides whose law is quoted. */
+final class RoadRules {
+    private RoadRules() {}
+
+    private static final Condition GREAT_BRITAIN = Condition.any(List.of(
+            Condition.is(Quantities.COUNTRY, "England"),
+            Condition.is(Quantities.COUNTRY, "Wales"),
+            Condition.is(Quantities.COUNTRY, "Scotland")));
+    private static final Condition TOO_HEAVY = Condition.compare(
+            Expr.value(Carting.LOAD).plus(Quantities.UNLADEN_MASS), Relation.MORE, Expr.constant(RoadLaw.TRAILER_MASS));
+    private static final Condition TOO_FAST = Condition.any(List.of(
+            Condition.compare(
+                    Expr.value(Quantities.ROAD_SPEED_LADEN), Relation.MORE, Expr.constant(RoadLaw.TRAILER_SPEED)),
+            Condition.compare(
+                    Expr.value(Quantities.ROAD_SPEED_EMPTY), Relation.MORE, Expr.constant(RoadLaw.TRAILER_SPEED))));
+
+    static final List<CautionRule> CARTING = List.of(
+            new CautionRule(
+                    Severity.STOP,
+                    Condition.all(List.of(GREAT_BRITAIN, TOO_HEAVY)),
+                    "load and unladen trailer together are above the 18.29 t that Great Britain's 2015 rules allow a"
+                            + " trailer on the road; later rules may differ, and the plate and axles may allow less."
+                            + " Carry less or keep off the road."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(GREAT_BRITAIN, TOO_FAST)),
+                    "a road speed is above the 40 km/h of Great Britain's 2015 rules for tractor and trailer; trailed"
+                            + " appliances and wide machines have lower limits. Check the rules of today."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            new Condition.Not(GREAT_BRITAIN),
+                            Condition.compare(
+                                    Expr.value(Carting.LOAD),
+                                    Relation.MORE,
+                                    new Expr.AsUnit(Expr.number(0), Units.T)))),
+                    "road weight, width, speed and brakes: look up the law of your own country; Great Britain's limits"
+                            + " are not those of Ireland or Northern Ireland."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(
+                            Expr.value(Quantities.ROAD_SPEED_EMPTY),
+                            Relation.LESS,
+                            Expr.value(Quantities.ROAD_SPEED_LADEN)),
+                    "the empty trailer is slower than the laden one: were the two speeds mixed up?"),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.is(Quantities.OVERHEAD_LINES, "yes"),
+                    "overhead lines: a tipping body or loader can reach or come near them, and current jumps without"
+                            + " contact. Lines up to 33 kV may hang at 5.2 m and equipment on poles lower (HSE AIS8)."
+                            + " Agree with the network operator before tipping here."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(Expr.value(Carting.TRAILERS), Relation.LESS, Expr.value(Carting.NEEDED)),
+                    "the forager waits for trailers on this field; see the columns for the number needed."));
+}

@@ -1,0 +1,138 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.MachineMention;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.NameKey;
+
+/**
+ * The tasks a season is made of: one machine's work for one job, or the work of a whole gang. Mowing, tedding and raking
+ * of a gang's job are tasks of their own.
+ */
+final class Tasks {
+    /**
+     * A task.
+     *
+     * @param key its number from 1
+     * @param job its first job row
+     * @param machine the machine, or -1 for a gang
+     * @param machines all machines it takes
+     * @param alike how many alike work side by side
+     */
+    record Task(int key, int job, int machine, List<Integer> machines, int alike) {
+        boolean isGang() {
+            return machine < 0;
+        }
+    }
+
+    private record Work(String job, int machine) {}
+
+    private record Place(String job, int field, int machine) {}
+
+    private final ListRows jobs;
+    private final ListRows machines;
+    private final GangRows gangs;
+    private final Map<Work, Task> byWork = new LinkedHashMap<>();
+    private final Map<Place, Integer> lineAt = new HashMap<>();
+    private final int[] taskOfLine;
+
+    Tasks(PlanContext plan, List<JobLines.Line> lines, GangRows gangs) {
+        this.jobs = plan.rows(Jobs.LIST);
+        this.machines = plan.rows(Machines.LIST);
+        this.gangs = gangs;
+        taskOfLine = new int[lines.size()];
+        for (int line = 0; line < taskOfLine.length; line++) {
+            JobLines.Line at = lines.get(line);
+            if (at.job() < 0) {
+                continue;
+            }
+            lineAt.put(new Place(name(at.job()), at.field(), at.machine()), line + 1);
+            GangRows.Gang gang = gangs.isGang(at.job()) ? gangOf(at.job()) : null;
+            boolean inGang = gang != null && coupled(at.machine());
+            if (inGang) {
+                taskOfLine[line] = 0;
+                gangTask(at.job());
+            } else {
+                taskOfLine[line] = task(at.job(), at.machine()).key();
+            }
+        }
+        gangs.gangs().forEach(gang -> gangTask(gang.job()));
+    }
+
+    private boolean coupled(int machine) {
+        var stage = GangRows.stage(machines.text(Machines.TYPE, machine));
+        return stage != null && stage.coupled();
+    }
+
+    private GangRows.Gang gangOf(int job) {
+        return gangs.gangs().stream().filter(g -> g.job() == job).findFirst().orElse(null);
+    }
+
+    private Task task(int job, int machine) {
+        return byWork.computeIfAbsent(
+                new Work(name(job), machine),
+                work -> new Task(byWork.size() + 1, job, machine, List.of(machine), alike(job, machine)));
+    }
+
+    private int alike(int job, int machine) {
+        String name = NameKey.key(machines.text(Machines.MACHINE, machine));
+        for (MachineMention mention : MachineMention.parse(jobs.text(Jobs.MACHINE, job))) {
+            if (NameKey.key(mention.name()).equals(name)) {
+                return mention.count();
+            }
+        }
+        return 1;
+    }
+
+    /** The number of the task of a gang's job row. */
+    int gangTask(int job) {
+        return byWork.computeIfAbsent(new Work("gang " + job, -1), work -> {
+                    GangRows.Gang gang = gangOf(job);
+                    List<Integer> all = new ArrayList<>();
+                    if (gang != null) {
+                        gang.members().stream().filter(m -> m.stage().coupled()).forEach(m -> all.add(m.machine()));
+                    }
+                    return new Task(byWork.size() + 1, job, -1, List.copyOf(all), 1);
+                })
+                .key();
+    }
+
+    private String name(int job) {
+        return NameKey.key(jobs.text(Jobs.JOB, job)) + '\u0000' + NameKey.key(jobs.text(Jobs.OPERATION, job));
+    }
+
+    /** All tasks in order. */
+    List<Task> all() {
+        return new ArrayList<>(byWork.values());
+    }
+
+    /** The task of a line of the work rates; 0 if its gang's task holds it, or there are no jobs. */
+    int[] ofLines() {
+        return taskOfLine;
+    }
+
+    /** The number of the line of a job, field and machine in the work rates; 0 if there is none. */
+    int line(int job, int field, int machine) {
+        return machine < 0 ? 0 : lineAt.getOrDefault(new Place(name(job), field, machine), 0);
+    }
+
+    /** The gang stage key of each line; 0 where no gang works. */
+    int[] stageKeys(List<JobLines.Line> lines) {
+        int[] keys = new int[lines.size()];
+        for (GangRows.Gang gang : gangs.gangs()) {
+            for (GangRows.Member member : gang.members()) {
+                int line = line(gang.job(), gang.field(), member.machine());
+                if (line > 0) {
+                    keys[line - 1] = GangFamily.stageKey(gang, member.stage());
+                }
+            }
+        }
+        return keys;
+    }
+}

@@ -1,0 +1,131 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.MachineMention;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.NameKey;
+
+/** Every machine at work on every field, gang members included, with the tractor that pulls it. */
+final class WorkRows {
+    /**
+     * One machine's work on one field.
+     *
+     * @param tractor its tractor's row, or -1
+     * @param alike how many alike
+     * @param line its line in the work rates, 0 if none
+     * @param gang the gang it belongs to, 0 if none
+     */
+    record Work(int job, int field, int machine, int tractor, int alike, int line, int gang) {}
+
+    private final ListRows jobs;
+    private final ListRows machines;
+    private final NameKey names;
+    private final List<Finding> findings;
+    private final List<Work> works = new ArrayList<>();
+
+    WorkRows(PlanContext plan, List<JobLines.Line> lines, GangRows gangs) {
+        jobs = plan.rows(Jobs.LIST);
+        machines = plan.rows(Machines.LIST);
+        findings = plan.findings();
+        names = NameKey.of(machines, Machines.MACHINE);
+        Map<Long, GangRows.Gang> gangAt = new HashMap<>();
+        gangs.gangs().forEach(gang -> gangAt.put((long) gang.job() << 32 | gang.field(), gang));
+        for (int line = 0; line < lines.size(); line++) {
+            JobLines.Line at = lines.get(line);
+            if (at.job() < 0) {
+                continue;
+            }
+            GangRows.Gang gang = gangAt.get((long) at.job() << 32 | at.field());
+            var stage = GangRows.stage(machines.text(Machines.TYPE, at.machine()));
+            boolean together = gang != null && stage != null && stage.coupled();
+            int alike = together ? alike(gang, at.machine()) : 1;
+            works.add(new Work(
+                    at.job(),
+                    at.field(),
+                    at.machine(),
+                    tractor(at.job(), at.machine()),
+                    alike,
+                    line + 1,
+                    together ? gang.key() : 0));
+        }
+        for (GangRows.Gang gang : gangs.gangs()) {
+            for (GangRows.Member member : gang.members()) {
+                boolean listed =
+                        works.stream().anyMatch(w -> w.gang() == gang.key() && w.machine() == member.machine());
+                if (!listed && member.stage().coupled()) {
+                    works.add(new Work(
+                            gang.job(),
+                            gang.field(),
+                            member.machine(),
+                            tractor(gang.job(), member.machine()),
+                            member.alike(),
+                            0,
+                            gang.key()));
+                }
+            }
+        }
+    }
+
+    private static int alike(GangRows.Gang gang, int machine) {
+        return gang.members().stream()
+                .filter(member -> member.machine() == machine)
+                .mapToInt(GangRows.Member::alike)
+                .findFirst()
+                .orElse(1);
+    }
+
+    List<Work> all() {
+        return works;
+    }
+
+    /**
+     * The tractor of a machine in a job: of several, parted by ";", the one in the same place as the machine; a single
+     * one goes with every machine that has no engine power of its own.
+     */
+    int tractor(int job, int machine) {
+        List<String> tractors = List.of(jobs.text(Jobs.TRACTOR, job).split(";", -1));
+        String name = tractors.get(0).strip();
+        if (tractors.size() > 1) {
+            int place = place(job, machine);
+            name = place >= 0 && place < tractors.size() ? tractors.get(place).strip() : "";
+        } else if (machines.state(Machines.POWER, machine) == ListRows.State.GIVEN) {
+            name = "";
+        }
+        if (name.isEmpty() || name.equals("-")) {
+            return -1;
+        }
+        String holding = jobs.text(Jobs.HOLDING, job);
+        NameKey.Resolution resolution = names.resolve(holding, name);
+        if (resolution instanceof NameKey.None) {
+            resolution = names.resolve("", name);
+        }
+        if (resolution instanceof NameKey.Found found) {
+            return found.row();
+        }
+        findings.add(Finding.stop(
+                jobs.address(Jobs.TRACTOR, job).orElse(null),
+                resolution instanceof NameKey.Ambiguous
+                        ? "more than one holding has a machine '" + name
+                                + "'; say which in the Holding column. This job" + " is reckoned without a tractor."
+                        : "there is no tractor '" + name + "' in the machine list; add it there or mend the name here."
+                                + " This job is reckoned without a tractor."));
+        return -1;
+    }
+
+    private int place(int job, int machine) {
+        List<MachineMention> mentions = MachineMention.parse(jobs.text(Jobs.MACHINE, job));
+        String wanted = NameKey.key(machines.text(Machines.MACHINE, machine));
+        for (int i = 0; i < mentions.size(); i++) {
+            if (NameKey.key(mentions.get(i).name()).equals(wanted)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

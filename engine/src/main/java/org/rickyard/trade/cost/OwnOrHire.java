@@ -1,0 +1,138 @@
+package org.rickyard.trade.cost;
+
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.number;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.CHARGE_PER_HECTARE;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+
+/** Whether a machine pays at the area it works: own cost against a contractor's charge by the hectare. */
+public final class OwnOrHire {
+    private OwnOrHire() {}
+
+    private static final Unit A_HECTARE = Units.MONEY_UNIT.over(Units.HA);
+
+    /** Area the machine works in the jobs listed. */
+    public static final Symbol AREA_WORKED = Symbol.number("area worked in the jobs", Units.HA)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** Running cost of that work. */
+    public static final Symbol RUNNING_ALL = Symbol.number("running cost of the jobs", Units.MONEY_UNIT)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+    /** Running cost of a hectare. */
+    public static final Symbol RUNNING_HECTARE = Symbol.number("running cost per hectare", A_HECTARE)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(2);
+    /** What owning it costs in a year. */
+    public static final Symbol OWNERSHIP = OwnershipCost.OWNERSHIP;
+    /** Own cost of a hectare at this area. */
+    public static final Symbol OWN_HECTARE = Symbol.number("own cost per hectare at this area", A_HECTARE)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(2);
+    /** Area a year at which own and hired cost the same. */
+    public static final Symbol BREAK_EVEN = Symbol.number("break-even area", Units.HA)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+    /** What follows, in words. */
+    public static final Symbol ADVICE = Symbol.text("own or hire");
+
+    private static final Source ROTH =
+            Source.published("agricultural engineering textbook after Roth and Field, tables 10.2"
+                    + " and 10.3: ownership 1,000 a year, running 4 an acre");
+    private static final Expr ONE_YEAR = new Expr.AsUnit(number(1), Units.YR);
+    private static final Condition CONTRACTOR_DEARER =
+            Condition.compare(value(CHARGE_PER_HECTARE), Relation.MORE, value(RUNNING_HECTARE));
+
+    /** Running cost of a hectare. */
+    public static final Formula RUNNING = new Formula(
+            "running-cost-per-hectare",
+            RUNNING_HECTARE,
+            value(RUNNING_ALL).over(AREA_WORKED),
+            Source.derived("running cost over area"),
+            "tractor, fuel and own labour included, as they are in a contractor's charge for everything",
+            List.of());
+
+    /** {@code own-cost-per-hectare}: ownership ÷ area + running. */
+    public static final Formula OWN = new Formula(
+            "own-cost-per-hectare",
+            OWN_HECTARE,
+            value(OWNERSHIP).times(ONE_YEAR).over(AREA_WORKED).plus(RUNNING_HECTARE),
+            ROTH,
+            "if the jobs listed are the year's work; falls as the area grows",
+            acres());
+
+    private static List<WorkedExample> acres() {
+        List<WorkedExample> all = new ArrayList<>();
+        double[][] rows = {{10, 104}, {50, 24}, {100, 14}, {200, 9}, {500, 6}};
+        for (double[] row : rows) {
+            Source source = row[0] == 50 || row[0] == 100
+                    ? ROTH
+                    : Source.derived("the same textbook's sum, 1,000 + 4 × area, at " + (int) row[0] + " ac");
+            all.add(WorkedExample.from(source)
+                    .with(OWNERSHIP, 1000)
+                    .with(AREA_WORKED, row[0], Units.AC)
+                    .with(RUNNING_HECTARE, 4, Units.MONEY_UNIT.over(Units.AC))
+                    .gives(row[1], Units.MONEY_UNIT.over(Units.AC), 6));
+        }
+        return all;
+    }
+
+    /** {@code break-even-area}: ownership ÷ (charge − running). */
+    public static final Formula BREAK_EVEN_AREA = new Formula(
+            "break-even-area",
+            BREAK_EVEN,
+            value(OWNERSHIP)
+                    .times(ONE_YEAR)
+                    .over(value(CHARGE_PER_HECTARE).minus(RUNNING_HECTARE))
+                    .onlyWhen(
+                            CONTRACTOR_DEARER,
+                            "there is none: the charge is no more than your own running cost, so hiring is cheaper at"
+                                    + " any area"),
+            ROTH,
+            "a year's area; timeliness, quality and capital freed are not in it",
+            List.of(breakEven(12, 125), breakEven(22, 1000.0 / 18)));
+
+    private static WorkedExample breakEven(double charge, double acres) {
+        return WorkedExample.from(Source.derived("the same textbook: 1,000 ÷ (" + (int) charge + " − 4)"))
+                .with(OWNERSHIP, 1000)
+                .with(CHARGE_PER_HECTARE, charge, Units.MONEY_UNIT.over(Units.AC))
+                .with(RUNNING_HECTARE, 4, Units.MONEY_UNIT.over(Units.AC))
+                .gives(acres, Units.AC, 6);
+    }
+
+    /** What follows, in a sentence. */
+    public static final Formula SENTENCE = new Formula(
+            "own-or-hire",
+            ADVICE,
+            choice(
+                    CONTRACTOR_DEARER,
+                    choice(
+                            Condition.compare(value(AREA_WORKED), Relation.AT_LEAST, value(BREAK_EVEN)),
+                            Expr.text("at this area owning costs no more than hiring"),
+                            Expr.text("at this area hiring costs less than owning")),
+                    Expr.text("no break-even: hiring costs less at any area")),
+            Source.derived("area against break-even area"),
+            "money only; timeliness, quality control and capital freed weigh too",
+            List.of(WorkedExample.from(Source.derived("charge below running cost"))
+                    .with(CHARGE_PER_HECTARE, 3)
+                    .with(RUNNING_HECTARE, 4)
+                    .gives("no break-even: hiring costs less at any area")));
+
+    /** In reading order. */
+    static List<Formula> formulas() {
+        return List.of(RUNNING, OWN, BREAK_EVEN_AREA, SENTENCE);
+    }
+}

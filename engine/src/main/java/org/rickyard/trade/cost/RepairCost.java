@@ -1,0 +1,214 @@
+package org.rickyard.trade.cost;
+
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.given;
+import static org.rickyard.formula.Expr.number;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.HOURS_NOW;
+import static org.rickyard.trade.Quantities.HOURS_PER_YEAR;
+import static org.rickyard.trade.Quantities.LIFE;
+import static org.rickyard.trade.Quantities.LIST_PRICE;
+import static org.rickyard.trade.Quantities.MACHINE_TYPE;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Constant;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
+import org.rickyard.formula.ReferenceTable;
+import org.rickyard.formula.ReferenceTable.Row;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+
+/**
+ * Repairs, which pile up faster as a machine ages: accumulated repairs = RF1 × list price × (hours ÷ 1000)^RF2. Of a
+ * used machine the difference between the end and the start of its time here is charged.
+ */
+public final class RepairCost {
+    private RepairCost() {}
+
+    private static final Unit AN_HOUR = Units.MONEY_UNIT.over(Units.H);
+
+    /** Hours when its time here begins. */
+    public static final Symbol START = Symbol.number("hours at the start", Units.H)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+    /** Hours when it goes. */
+    public static final Symbol END =
+            Symbol.number("hours at the end", Units.H).possible(Range.POSITIVE).decimals(0);
+    /** Repairs up to the start. */
+    public static final Symbol BEFORE = Symbol.number("repairs before the start", Units.MONEY_UNIT)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+    /** Repairs up to the end. */
+    public static final Symbol ALL = Symbol.number("repairs to the end", Units.MONEY_UNIT)
+            .possible(Range.POSITIVE)
+            .decimals(0);
+    /** Repairs for an hour's work. */
+    public static final Symbol REPAIRS = Symbol.number("repairs per hour", AN_HOUR)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(2);
+
+    private static final Source D497 = Source.memory("ASAE D497, Table 3; tractor 2WD supported by an Iowa State"
+            + " University example (25 % of list at 6,000 h)");
+
+    /** One row of the remembered table. */
+    public record Machine(
+            String type, String row, double efficiency, double life, double repairs, double rf1, double rf2) {}
+
+    /** The rows used here, each with the name it has in the table it is remembered from. */
+    public static final List<Machine> REMEMBERED = List.of(
+            new Machine("tractor", "tractor 2WD", Double.NaN, 12000, 100, 0.007, 2.0),
+            new Machine("mower", "mower (rotary)", 80, 2000, 175, 0.44, 2.0),
+            new Machine("tedder", "as side-delivery rake", 80, 2500, 60, 0.17, 1.4),
+            new Machine("rake", "side-delivery rake", 80, 2500, 60, 0.17, 1.4),
+            new Machine("forager", "forage harvester, trailed", 70, 2500, 65, 0.15, 1.6),
+            new Machine("baler", "large round baler", 65, 1500, 90, 0.43, 1.8),
+            new Machine("forage wagon", "forage wagon", Double.NaN, 2000, 50, 0.16, 1.6),
+            new Machine("trailer", "wagon", Double.NaN, 3000, 80, 0.19, 1.3),
+            new Machine("sprayer", "boom sprayer", 65, 1500, 70, 0.41, 1.3),
+            new Machine("air-blast sprayer", "air-carrier sprayer", 60, 2000, 60, 0.20, 1.6),
+            new Machine("fertiliser spreader", "fertiliser spreader", 70, 1200, 80, 0.63, 1.3),
+            new Machine("plough", "mouldboard plough", 85, 2000, 100, 0.29, 1.8),
+            new Machine("cultivator", "field cultivator", 85, 2000, 70, 0.27, 1.4),
+            new Machine("drill", "grain drill", 70, 1500, 75, 0.32, 2.1),
+            new Machine("field rolls", "roller-packer", 85, 2000, 40, 0.16, 1.3),
+            new Machine("combine", "combine, self-propelled", 70, 3000, 40, 0.04, 2.1));
+
+    /** Repair factor. */
+    public static final ReferenceTable RF1 = new ReferenceTable(
+            "Repair factor RF1",
+            "machine type",
+            Units.ONE,
+            "RF1",
+            Units.ONE,
+            REMEMBERED.stream().map(m -> Row.of(m.type(), m.rf1())).toList(),
+            D497);
+    /** Repair exponent. */
+    public static final ReferenceTable RF2 = new ReferenceTable(
+            "Repair exponent RF2",
+            "machine type",
+            Units.ONE,
+            "RF2",
+            Units.ONE,
+            REMEMBERED.stream().map(m -> Row.of(m.type(), m.rf2())).toList(),
+            D497);
+    /** A machine whose hours are not typed is taken for new. */
+    public static final Constant NEW_MACHINE =
+            new Constant("Hours of a machine if none are typed", 0, Units.H, Source.commonPractice("new"));
+
+    private static Expr lookup(ReferenceTable table) {
+        return new Expr.Lookup(table, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
+    }
+
+    private static Expr accumulated(Symbol hours) {
+        Expr thousands = new Expr.NumberOf(value(hours), Units.H).over(number(1000));
+        return lookup(RF1)
+                .times(LIST_PRICE)
+                .times(Expr.call(Function.EXP, lookup(RF2).times(Expr.call(Function.LN, thousands))));
+    }
+
+    /** Hours at the start. */
+    public static final Formula HOURS_AT_START = new Formula(
+            "hours-at-start",
+            START,
+            given(HOURS_NOW, constant(NEW_MACHINE)),
+            Source.commonPractice("as typed, otherwise new"),
+            "hours on the clock",
+            List.of());
+
+    /** Hours at the end: start + life × hours per year. */
+    public static final Formula HOURS_AT_END = new Formula(
+            "hours-at-end",
+            END,
+            value(START).plus(new Expr.NumberOf(value(LIFE), Units.YR).times(HOURS_PER_YEAR)),
+            Source.derived("years kept × hours a year on top of the start"),
+            "the same use each year",
+            List.of(WorkedExample.from(Source.published("Iowa State University: 15 yr of 400 h are 6,000 h"))
+                    .with(START, 0)
+                    .with(LIFE, 15)
+                    .with(HOURS_PER_YEAR, 400)
+                    .gives(6000, Units.H, 0)));
+
+    /** Repairs before the start. */
+    public static final Formula REPAIRS_BEFORE = new Formula(
+            "repairs-before-start",
+            BEFORE,
+            choice(
+                    Condition.compare(value(START), Relation.MORE, new Expr.AsUnit(number(0), Units.H)),
+                    accumulated(START),
+                    new Expr.AsUnit(number(0), Units.MONEY_UNIT)),
+            D497,
+            "American machines and prices of parts; a rough guide",
+            List.of(mower(START, 500, 1320)));
+
+    /** {@code repairs-accumulated}: RF1 × list price × (hours ÷ 1000)^RF2. */
+    public static final Formula REPAIRS_TO_END = new Formula(
+            "repairs-accumulated",
+            ALL,
+            accumulated(END),
+            D497,
+            "list price of today; a rough guide",
+            List.of(
+                    WorkedExample.from(Source.published("Iowa State University, 105 hp tractor, list 80,000: 25 % of"
+                                    + " list, 20,000, after 6,000 h, read off its curve to a whole per cent"))
+                            .with(MACHINE_TYPE, "tractor")
+                            .with(LIST_PRICE, 80000)
+                            .with(END, 6000)
+                            .givesWithin(20000, Units.MONEY_UNIT, 400),
+                    mower(END, 500, 1320),
+                    mower(END, 600, 1900.8)));
+
+    private static WorkedExample mower(Symbol hours, double at, double repairs) {
+        return WorkedExample.from(Source.derived("rotary mower, list 12,000: .44 × 12,000 × (hours ÷ 1000)²"))
+                .with(MACHINE_TYPE, "mower")
+                .with(LIST_PRICE, 12000)
+                .with(hours, at)
+                .gives(repairs, Units.MONEY_UNIT, 6);
+    }
+
+    /** {@code repairs}: difference of accumulated repairs over the hours between. */
+    public static final Formula REPAIRS_OF_HOUR = new Formula(
+            "repairs",
+            REPAIRS,
+            value(ALL)
+                    .minus(BEFORE)
+                    .over(value(END).minus(START))
+                    .onlyWhen(
+                            Condition.compare(value(END), Relation.MORE, value(START)),
+                            "the machine works no hours here"),
+            D497,
+            "the mean over its time here; a used machine is charged only what comes after",
+            List.of(
+                    WorkedExample.from(Source.published("Iowa State University: 20,000 over 6,000 h is 3.33 an hour"))
+                            .with(ALL, 20000)
+                            .with(BEFORE, 0)
+                            .with(END, 6000)
+                            .with(START, 0)
+                            .gives(3.33, AN_HOUR, 2),
+                    WorkedExample.from(Source.secondHand(
+                                    "Iowa State University, newer edition: 50,000 over 6,000 h is" + " 8.33 an hour"))
+                            .with(ALL, 50000)
+                            .with(BEFORE, 0)
+                            .with(END, 6000)
+                            .with(START, 0)
+                            .gives(8.33, AN_HOUR, 2),
+                    WorkedExample.from(Source.derived("rotary mower from 500 to 600 h: 580.80"))
+                            .with(ALL, 1900.8)
+                            .with(BEFORE, 1320)
+                            .with(END, 600)
+                            .with(START, 500)
+                            .gives(5.808, AN_HOUR, 6)));
+
+    /** In reading order. */
+    static List<Formula> formulas() {
+        return List.of(HOURS_AT_START, HOURS_AT_END, REPAIRS_BEFORE, REPAIRS_TO_END, REPAIRS_OF_HOUR);
+    }
+}

@@ -1,0 +1,242 @@
+package org.rickyard.trade.workrate;
+
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.given;
+import static org.rickyard.formula.Expr.number;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.AREA;
+import static org.rickyard.trade.Quantities.CREW;
+import static org.rickyard.trade.Quantities.FUEL_RATE;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Constant;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Keys;
+
+/**
+ * Fuel and labour of a machine at work on one field. Fuel by order of trust: typed; by the load on the tractor; or the
+ * yearly average of the tractor, which is too low for heavy work and says so.
+ */
+public final class FuelAndLabour {
+    private FuelAndLabour() {}
+
+    private static final Unit PER_POWER = Units.L_PER_H.over(Units.KW);
+
+    /** The table. */
+    public static final String WORK_INPUTS = "work-inputs";
+
+    /** Hours of a line of the work rates. */
+    public static final Symbol LINE_HOURS = hours("field hours of one machine");
+    /** Hours of the gang. */
+    public static final Symbol GANG_HOURS = hours("hours of the gang");
+    /** Machine hours on the field. */
+    public static final Symbol WORK_HOURS = hours("machine hours on the field");
+    /** Fuel in an hour. */
+    public static final Symbol FUEL = Symbol.number("fuel per hour", Units.L_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** How fuel was found. */
+    public static final Symbol FUEL_BY = Symbol.text("fuel by");
+    /** Fuel on the field. */
+    public static final Symbol FIELD_FUEL =
+            Symbol.number("fuel on the field", Units.L).possible(Range.POSITIVE).decimals(0);
+    /** Fuel on a hectare. */
+    public static final Symbol FUEL_PER_HECTARE = Symbol.number("fuel per hectare", Units.L_PER_HA)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** Fuel for a tonne. */
+    public static final Symbol FUEL_PER_TONNE = Symbol.number("fuel per tonne", Units.L.over(Units.T))
+            .possible(Range.POSITIVE)
+            .decimals(2);
+    /** People. */
+    public static final Symbol CREW_USED = Symbol.number("people at each machine", Units.ONE)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+    /** Hours of people on the field. */
+    public static final Symbol LABOUR = Symbol.number("labour on the field", Units.H)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+
+    private static Symbol hours(String name) {
+        return Symbol.number(name, Units.H).possible(Range.POSITIVE).decimals(1);
+    }
+
+    private static final Source GRISSO =
+            Source.published("Grisso, Virginia Tech, after ASAE EP496.3, 6.3.2: 0.223 L/h for"
+                    + " each kW of rated PTO power; budget managers find it too low for real use");
+    private static final Source LOAD =
+            Source.secondHand("ASAE D497.7, full throttle: (0.22 × load + 0.096) L/kWh, as in"
+                    + " a published analysis of tractor records");
+    private static final Source IOWA = Source.published(
+            "Iowa State University AgDM A3-29: actual hours of labour exceed" + " field time by 10 to 20 %");
+
+    /** Yearly average. */
+    public static final Constant AVERAGE = new Constant("Fuel, yearly average", 0.223, PER_POWER, GRISSO);
+    /** Fuel that grows with load. */
+    public static final Constant WITH_LOAD = new Constant("Fuel at work, by load", 0.22, PER_POWER, LOAD);
+    /** Fuel that does not. */
+    public static final Constant WITHOUT_LOAD = new Constant("Fuel at work, at no load", 0.096, PER_POWER, LOAD);
+    /** A driver. */
+    public static final Constant ONE_DRIVER =
+            new Constant("People at a machine if none are typed", 1, Units.ONE, Source.commonPractice("one driver"));
+    /** Labour beyond field time. */
+    public static final Constant ALLOWANCE = new Constant("Labour over machine hours", 110, Units.PERCENT, IOWA);
+    /** Loads below which the fuel form is not meant. */
+    public static final Constant LIGHT_LOAD =
+            new Constant("Lightest load of the fuel form", 20, Units.PERCENT, Source.memory("ASAE D497.7"));
+
+    private static final Condition IN_GANG =
+            Condition.compare(value(Keys.GANG_KEY), Condition.Relation.MORE, number(0));
+
+    /** Machine hours: the gang's for each machine of it, or the machine's own. */
+    public static final Formula HOURS_AT_WORK = new Formula(
+            "machine-hours-on-field",
+            WORK_HOURS,
+            choice(IN_GANG, value(GANG_HOURS).times(GangRates.ALIKE), value(LINE_HOURS)),
+            Source.derived("machines of a gang work as long as the gang; others their own hours"),
+            "road, service and repairs come on top",
+            List.of(WorkedExample.from(Source.derived("three trailers for 4 h"))
+                    .with(Keys.GANG_KEY, 1)
+                    .with(GANG_HOURS, 4)
+                    .with(GangRates.ALIKE, 3)
+                    .gives(12, Units.H, 6)));
+
+    /** {@code fuel}: litres an hour. */
+    public static final Formula FUEL_OF_HOUR = new Formula(
+            "fuel",
+            FUEL,
+            choice(
+                    new Condition.Blank(FUEL_RATE),
+                    choice(
+                            new Condition.Given(PowerNeeded.SHARE),
+                            constant(WITH_LOAD)
+                                    .times(PowerNeeded.SHARE)
+                                    .plus(constant(WITHOUT_LOAD))
+                                    .times(PowerNeeded.AVAILABLE)
+                                    .onlyWhen(
+                                            Condition.compare(
+                                                    value(PowerNeeded.SHARE), Condition.Relation.AT_MOST, number(1)),
+                                            "the work needs more power than the tractor has"),
+                            constant(AVERAGE).times(PowerNeeded.AVAILABLE)),
+                    value(FUEL_RATE)),
+            LOAD,
+            "loads of 20 to 100 %; actual use may be a third either way",
+            fuelExamples());
+
+    private static List<WorkedExample> fuelExamples() {
+        List<WorkedExample> all = new ArrayList<>();
+        double[][] loads = {{25, 11.325}, {50, 15.45}, {75, 19.575}, {100, 23.7}, {32, 12.48}};
+        for (double[] load : loads) {
+            all.add(WorkedExample.from(Source.derived("ASAE D497.7 for 75 kW at " + (int) load[0] + " %"))
+                    .with(PowerNeeded.AVAILABLE, 75)
+                    .with(PowerNeeded.SHARE, load[0])
+                    .gives(load[1], Units.L_PER_H, 3));
+        }
+        all.add(WorkedExample.from(Source.derived("0.223 × 75 kW"))
+                .with(PowerNeeded.AVAILABLE, 75)
+                .gives(16.725, Units.L_PER_H, 6));
+        // The print uses the rounded customary figure 0.044 US gal for each hp.
+        all.add(WorkedExample.from(Source.published("Iowa State University: 105 hp × 0.044 is 4.62 US gal/h"))
+                .with(PowerNeeded.AVAILABLE, 105, Units.HP)
+                .givesWithin(4.62, Units.GAL_US.over(Units.H), 0.01));
+        all.add(WorkedExample.from(Source.secondHand("Iowa State University: 180 hp × 0.044 is 7.92 US gal/h"))
+                .with(PowerNeeded.AVAILABLE, 180, Units.HP)
+                .givesWithin(7.92, Units.GAL_US.over(Units.H), 0.015));
+        return all;
+    }
+
+    /** How fuel was found. */
+    public static final Formula FUEL_FOUND = new Formula(
+            "fuel-by",
+            FUEL_BY,
+            choice(
+                    new Condition.Given(FUEL_RATE),
+                    Expr.text("typed"),
+                    choice(
+                            new Condition.Given(PowerNeeded.SHARE),
+                            Expr.text("load on the tractor"),
+                            choice(
+                                    new Condition.Given(PowerNeeded.AVAILABLE),
+                                    Expr.text("yearly average (light use: too low for mowing, chopping, ploughing)"),
+                                    Expr.text("")))),
+            Source.commonPractice("the surest there is"),
+            "typed, by load, yearly average",
+            List.of(WorkedExample.from(Source.derived("typed comes first"))
+                    .with(FUEL_RATE, 12)
+                    .with(PowerNeeded.SHARE, 50)
+                    .gives("typed")));
+
+    /** {@code fuel-on-field}. */
+    public static final Formula FUEL_OF_FIELD = new Formula(
+            "fuel-on-field",
+            FIELD_FUEL,
+            value(FUEL).times(WORK_HOURS),
+            Source.derived("litres an hour × hours"),
+            "field work only",
+            List.of());
+
+    /** {@code fuel-per-hectare}. */
+    public static final Formula FUEL_OF_HECTARE = new Formula(
+            "fuel-per-hectare",
+            FUEL_PER_HECTARE,
+            value(FIELD_FUEL).over(AREA),
+            Source.derived("litres over area"),
+            "field work only",
+            List.of(WorkedExample.from(Source.derived("16.725 L/h at 2.4 ha/h is 6.97 L/ha"))
+                    .with(FIELD_FUEL, 16.725)
+                    .with(AREA, 2.4)
+                    .gives(6.97, Units.L_PER_HA, 2)));
+
+    /** {@code fuel-per-tonne}. */
+    public static final Formula FUEL_OF_TONNE = new Formula(
+            "fuel-per-tonne",
+            FUEL_PER_TONNE,
+            value(FUEL_PER_HECTARE).over(Throughput.YIELD_CARTED),
+            Source.derived("litres per area over tonnes per area"),
+            "fresh tonnes as carted",
+            List.of());
+
+    /** People reckoned with. */
+    public static final Formula CREW_RECKONED = new Formula(
+            "crew",
+            CREW_USED,
+            given(CREW, constant(ONE_DRIVER)),
+            Source.commonPractice("typed, otherwise one driver"),
+            "the driver included",
+            List.of());
+
+    /** {@code labour}: machine hours × people × allowance. */
+    public static final Formula LABOUR_OF_FIELD = new Formula(
+            "labour",
+            LABOUR,
+            value(WORK_HOURS).times(CREW_USED).times(constant(ALLOWANCE)),
+            IOWA,
+            "the allowance is for fuelling, service and moving",
+            List.of(WorkedExample.from(Source.derived("Iowa State University: 15.00 × 1.1 is 16.50 an hour"))
+                    .with(WORK_HOURS, 1)
+                    .with(CREW_USED, 1)
+                    .gives(1.1, Units.H, 6)));
+
+    /** In reading order. */
+    static List<Formula> formulas() {
+        return List.of(
+                HOURS_AT_WORK,
+                FUEL_OF_HOUR,
+                FUEL_FOUND,
+                FUEL_OF_FIELD,
+                FUEL_OF_HECTARE,
+                FUEL_OF_TONNE,
+                CREW_RECKONED,
+                LABOUR_OF_FIELD);
+    }
+}

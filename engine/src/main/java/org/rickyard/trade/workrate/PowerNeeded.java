@@ -1,0 +1,223 @@
+package org.rickyard.trade.workrate;
+
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.MACHINE_TYPE;
+import static org.rickyard.trade.Quantities.MASS;
+import static org.rickyard.trade.Quantities.OUTPUT;
+import static org.rickyard.trade.Quantities.POWER;
+import static org.rickyard.trade.Quantities.POWER_BASIS;
+import static org.rickyard.trade.Quantities.SPEED;
+import static org.rickyard.trade.Quantities.WORKING_WIDTH;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Constant;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.ReferenceTable;
+import org.rickyard.formula.ReferenceTable.Row;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+
+/** Power a machine takes through its shaft and by being pulled, and what the tractor has. */
+public final class PowerNeeded {
+    private PowerNeeded() {}
+
+    private static final Unit PER_METRE = Units.KW.over(Units.M);
+    private static final Unit PER_TONNE = Units.KW.over(Units.T_PER_H);
+
+    /** Crop fed to the machine while it works. */
+    public static final Symbol FEED = Symbol.number("feed rate at work", Units.T_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** Power through the shaft. */
+    public static final Symbol PTO = power("PTO power needed");
+    /** Power to pull the machine over the field. */
+    public static final Symbol DRAWBAR = power("drawbar power needed");
+    /** Both, at the PTO. */
+    public static final Symbol NEEDED = power("power needed at the PTO");
+    /** What the tractor has at the PTO. */
+    public static final Symbol AVAILABLE = power("power of the tractor at the PTO");
+    /** The one over the other. */
+    public static final Symbol SHARE = Symbol.number("share of the tractor's power", Units.PERCENT)
+            .possible(Range.POSITIVE)
+            .decimals(0);
+
+    private static Symbol power(String name) {
+        return Symbol.number(name, Units.KW).possible(Range.POSITIVE).decimals(0);
+    }
+
+    private static final Source D497 =
+            Source.memory("ASAE D497, rotary power: a + b × width + c × feed; 20 to 50 %" + " either way");
+    private static final Source ARIZONA = Source.published(
+            "University of Arizona Cooperative Extension, Agricultural Machinery Management: PTO is 0.9 of the flywheel;"
+                    + " others print 0.86");
+    private static final Source MFWD = Source.published(
+            "University of Arizona Cooperative Extension: drawbar over PTO, front-wheel assist on tilled soil 0.73");
+
+    /** Power at no load. */
+    public static final ReferenceTable AT_REST = table(
+            "PTO power at no load (a)",
+            Units.KW,
+            List.of(
+                    Row.of("mower", 0),
+                    Row.of("rake", 0),
+                    Row.of("tedder", 0),
+                    Row.of("baler", 2.5),
+                    Row.of("forager", 6),
+                    Row.of("forage wagon", 0),
+                    Row.of("muck spreader", 0)));
+    /** Power for a metre of width. */
+    public static final ReferenceTable BY_WIDTH = table(
+            "PTO power for each metre of width (b)",
+            PER_METRE,
+            List.of(Row.of("mower", 5), Row.of("rake", 2), Row.of("tedder", 1.5)));
+    /** Power for a tonne an hour. */
+    public static final ReferenceTable BY_FEED = table(
+            "PTO power for each tonne an hour (c)",
+            PER_TONNE,
+            List.of(
+                    Row.of("baler", 1.8),
+                    Row.of("forager", 4),
+                    Row.of("forage wagon", 0.3),
+                    Row.of("muck spreader", 0.2)));
+
+    private static ReferenceTable table(String name, Unit unit, List<Row> rows) {
+        return new ReferenceTable(
+                name,
+                "machine type",
+                Units.ONE,
+                "power",
+                unit,
+                rows,
+                Source.memory(
+                        "ASAE D497, rotary power: disc mower without conditioner, rotary rake, tedder, round baler"
+                                + " with fixed chamber, forager in wilted grass, forage wagon, muck spreader"));
+    }
+
+    /** Engine to shaft. */
+    public static final Constant PTO_OF_ENGINE =
+            new Constant("PTO power over engine power", 90, Units.PERCENT, ARIZONA);
+    /** Shaft to drawbar. */
+    public static final Constant DRAWBAR_OF_PTO = new Constant("Drawbar power over PTO power", 73, Units.PERCENT, MFWD);
+    /** Pull for the weight of a machine. */
+    public static final Constant MOTION_RESISTANCE = new Constant(
+            "Motion resistance over weight", 8, Units.PERCENT, Source.memory("firm to tilled grassland, 6 to 10 %"));
+    /** Standard gravity. */
+    public static final Constant GRAVITY = new Constant(
+            "Standard gravity", 9.80665, Units.M.over(Units.S.pow(2)), Source.derived("by definition of the standard"));
+
+    private static Expr at(ReferenceTable table) {
+        return new Expr.Lookup(table, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
+    }
+
+    /** Feed rate: typed output, or what speed, width and yield bring. */
+    public static final Formula FEED_RATE = new Formula(
+            "feed-rate",
+            FEED,
+            choice(
+                    new Condition.Blank(OUTPUT),
+                    value(SPEED).times(WORKING_WIDTH).times(Throughput.YIELD_CARTED),
+                    value(OUTPUT)),
+            Source.derived("spot rate × yield"),
+            "while the machine works, turns left aside",
+            List.of(WorkedExample.from(Source.derived("10 km/h × 3 m × 20 t/ha"))
+                    .with(SPEED, 10)
+                    .with(WORKING_WIDTH, 3)
+                    .with(Throughput.YIELD_CARTED, 20)
+                    .gives(60, Units.T_PER_H, 6)));
+
+    private static final Condition FED = new Condition.InTable(BY_FEED, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
+
+    /** {@code pto-power}: a + b × width, or a + c × feed. */
+    public static final Formula PTO_POWER = new Formula(
+            "pto-power",
+            PTO,
+            choice(
+                    FED,
+                    at(AT_REST).plus(at(BY_FEED).times(FEED)),
+                    at(AT_REST).plus(at(BY_WIDTH).times(WORKING_WIDTH))),
+            D497,
+            "shaft power alone; self-propelled foragers of today take more through wider heads",
+            List.of(
+                    WorkedExample.from(Source.derived("disc mower 3 m: 3 × 5"))
+                            .with(MACHINE_TYPE, "mower")
+                            .with(WORKING_WIDTH, 3)
+                            .gives(15, Units.KW, 6),
+                    WorkedExample.from(Source.derived("wilted grass 40 t/h: 6 + 4 × 40"))
+                            .with(MACHINE_TYPE, "forager")
+                            .with(FEED, 40)
+                            .gives(166, Units.KW, 6)));
+
+    /** {@code drawbar-power}: weight × motion resistance × speed. */
+    public static final Formula DRAWBAR_POWER = new Formula(
+            "drawbar-power",
+            DRAWBAR,
+            value(MASS)
+                    .times(constant(GRAVITY))
+                    .times(constant(MOTION_RESISTANCE))
+                    .times(SPEED),
+            Source.derived("draught × speed; 10 kN at 7.2 km/h is 20 kW"),
+            "rolling of the machine on level ground; soil worked, slopes and the tractor itself come on top",
+            List.of(WorkedExample.from(Source.derived("10 kN at 7.2 km/h is 20 kW"))
+                    .with(MASS, 10 / 9.80665 / 0.08)
+                    .with(SPEED, 7.2)
+                    .gives(20, Units.KW, 6)));
+
+    /** {@code power-needed}: PTO power + drawbar power brought to the PTO. */
+    public static final Formula POWER_NEEDED = new Formula(
+            "power-needed",
+            NEEDED,
+            choice(
+                    new Condition.Given(DRAWBAR),
+                    value(PTO).plus(value(DRAWBAR).over(constant(DRAWBAR_OF_PTO))),
+                    value(PTO)),
+            MFWD,
+            "without the mass of the machine, the power to pull it is left out",
+            List.of(WorkedExample.from(Source.derived("24 kW at the shaft and 7.3 kW at the drawbar"))
+                    .with(PTO, 24)
+                    .with(DRAWBAR, 7.3)
+                    .gives(34, Units.KW, 6)));
+
+    /** Power of the tractor at its PTO. */
+    public static final Formula PTO_OF_TRACTOR = new Formula(
+            "tractor-pto-power",
+            AVAILABLE,
+            choice(
+                    Condition.is(POWER_BASIS, "PTO"),
+                    value(POWER),
+                    value(POWER)
+                            .times(constant(PTO_OF_ENGINE))
+                            .onlyWhen(
+                                    Condition.is(POWER_BASIS, "engine"),
+                                    "is the tractor's power that of the engine or at the PTO? Say it in Power basis")),
+            ARIZONA,
+            "rated power",
+            List.of(WorkedExample.from(ARIZONA)
+                    .with(POWER_BASIS, "engine")
+                    .with(POWER, 28.86)
+                    .gives(25.97, Units.KW, 2)));
+
+    /** {@code power-share}: needed ÷ available. */
+    public static final Formula POWER_SHARE = new Formula(
+            "power-share",
+            SHARE,
+            value(NEEDED).over(AVAILABLE),
+            Source.derived("one over the other"),
+            "over 100 % the tractor is too small at this speed and width",
+            List.of(WorkedExample.from(Source.derived("24 of 75 kW"))
+                    .with(NEEDED, 24)
+                    .with(AVAILABLE, 75)
+                    .gives(32, Units.PERCENT, 6)));
+
+    /** In reading order. */
+    static List<Formula> formulas() {
+        return List.of(FEED_RATE, PTO_POWER, DRAWBAR_POWER, POWER_NEEDED, PTO_OF_TRACTOR, POWER_SHARE);
+    }
+}

@@ -1,0 +1,158 @@
+package org.rickyard.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.rickyard.testing.SeasonBook.row;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.rickyard.testing.SeasonBook;
+
+/** Fuel, labour and money from typed prices to the grid. Figures: derived arithmetic. */
+@Tag("derived")
+class CostSheetsTest {
+
+    private static SeasonBook farm(Object basis, Object charge, Object[]... prices) {
+        Object[][] assumptions = new Object[prices.length + 1][];
+        assumptions[0] = row("Item", "Value", "Unit");
+        System.arraycopy(prices, 0, assumptions, 1, prices.length);
+        return new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Holding", "Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis"),
+                        row("Hill Top", "Long Acre", "grass", 12, 20, "as carted fresh"))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)",
+                                "Power (kW)",
+                                "Power basis",
+                                "Purchase price",
+                                "List price",
+                                "Trade-in value",
+                                "Life (yr)",
+                                "Hours per year (h)",
+                                "Hours now (h)",
+                                "Own or hired",
+                                "Charge",
+                                "Charge unit",
+                                "Charge includes",
+                                "Fuel (L/h)"),
+                        row(
+                                "Mower",
+                                "mower",
+                                3,
+                                10,
+                                80,
+                                null,
+                                null,
+                                10000,
+                                12000,
+                                1000,
+                                10,
+                                100,
+                                500,
+                                "own",
+                                charge,
+                                "ha",
+                                "everything"),
+                        row(
+                                "Rake",
+                                "rake",
+                                6,
+                                10,
+                                80,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                "hired",
+                                20,
+                                "ha",
+                                "everything",
+                                5),
+                        row("Old red", "tractor", null, null, null, 75, basis, 40000, 60000, 10000, 15, 400))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Tractor"),
+                        row("Cut", "grass", "mow", "Mower", "Old red"),
+                        row("Row up", "grass", "rake", "Rake", null))
+                .sheet("Assumptions", assumptions);
+    }
+
+    private static final Object[][] PRICES = {
+        row("Wage", 15, "£/h"),
+        row("Fuel price", 0.9, "£/L"),
+        row("Interest rate", 6, "%"),
+        row("Insurance and housing", 1, "%"),
+        row("Loads in the carting simulation", 500, null)
+    };
+
+    @Test
+    void everyLineOfACostIsThere() {
+        SeasonBook.Worked worked = farm("PTO", 60, PRICES).run();
+        // 3 m disc mower: 15 of 75 kW is 20 %: (0.22 × 0.2 + 0.096) × 75 = 10.5 L/h for 5 h.
+        assertThat(worked.number("machine-hours-on-field", "Mower")).isCloseTo(5, within(1e-9));
+        assertThat(worked.number("fuel", "Mower")).isCloseTo(10.5, within(1e-9));
+        assertThat(worked.number("fuel-cost", "Mower")).isCloseTo(47.25, within(1e-9));
+        assertThat(worked.number("lubricant-cost", "Mower")).isCloseTo(0.15 * 47.25, within(1e-9));
+        assertThat(worked.number("labour-cost", "Mower")).isCloseTo(5 * 1.1 * 15, within(1e-9));
+        assertThat(worked.number("depreciation", "Mower")).isCloseTo(900, within(1e-9));
+        assertThat(worked.number("interest", "Mower")).isCloseTo(330, within(1e-9));
+        assertThat(worked.number("ownership-cost", "Mower")).isCloseTo(1330, within(1e-9));
+        // From 500 to 1,500 h: .44 × 12,000 × (1.5² − 0.5²) over 1,000 h.
+        assertThat(worked.number("repairs", "Mower")).isCloseTo(10.56, within(1e-9));
+        assertThat(worked.number("machine-cost", "Mower")).isCloseTo(5 * (13.3 + 10.56), within(1e-9));
+        assertThat(worked.number("hire-bill", "Rake")).isCloseTo(240, within(1e-9));
+        assertThat(worked.number("labour-cost", "Rake")).isZero();
+        assertThat(worked.number("cost-of-work", "Rake")).isCloseTo(240, within(1e-9));
+        assertThat(worked.number("holding-cost", "Hill Top"))
+                .isCloseTo(240 + worked.number("cost-of-work", "Mower"), within(1e-9));
+        assertThat(worked.word("own-or-hire", "Mower")).isEqualTo("at this area hiring costs less than owning");
+        assertThat(worked.number("break-even-area", "Mower")).isGreaterThan(12);
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    @Test
+    void aChargeBelowRunningCostHasNoBreakEvenAndSaysSo() {
+        SeasonBook.Worked worked = farm("PTO", 2, PRICES).run();
+        assertThat(worked.result("break-even-area", "Mower").given()).isFalse();
+        assertThat(worked.result("break-even-area", "Mower").reason()).contains("hiring is cheaper at any area");
+        assertThat(worked.word("own-or-hire", "Mower")).isEqualTo("no break-even: hiring costs less at any area");
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    @Test
+    void whatNeedsAPriceThatIsMissingIsWithheldAndNothingElse() {
+        SeasonBook.Worked worked = farm("PTO", 60, row("Wage", 15, "£/h")).run();
+        assertThat(worked.result("fuel-cost", "Mower").given()).isFalse();
+        assertThat(worked.result("fuel-cost", "Mower").reason()).contains("fuel price");
+        assertThat(worked.result("interest", "Mower").given()).isFalse();
+        assertThat(worked.number("labour-cost", "Mower")).isCloseTo(82.5, within(1e-9));
+        assertThat(worked.number("depreciation", "Mower")).isCloseTo(900, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    @Test
+    void powerWithoutBasisIsAskedFor() {
+        SeasonBook.Worked worked = farm(null, 60, PRICES).run();
+        assertThat(worked.result("fuel", "Mower").given()).isFalse();
+        assertThat(worked.result("fuel", "Mower").reason()).contains("Power basis");
+    }
+
+    @Test
+    void aRateWithoutUnitIsAskedFor() {
+        SeasonBook.Worked worked =
+                farm("PTO", 60, row("Interest rate", 0.06, null)).run();
+        assertThat(worked.messages()).anyMatch(m -> m.contains("in per cent or a fraction"));
+        assertThat(worked.result("interest", "Mower").given()).isFalse();
+    }
+}

@@ -1,0 +1,231 @@
+package org.rickyard.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.rickyard.audit.ExplanationText;
+import org.rickyard.formula.Constant;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.WorkPlan;
+import org.rickyard.run.ExplainedCell.NotExplainedException;
+import org.rickyard.testing.FarmBook;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.silage.ClampContents;
+import org.rickyard.trade.spraying.TankPlan;
+import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.workbook.open.BookPackage;
+
+class ExplainedCellTest {
+    @TempDir
+    Path folder;
+
+    private Recalculation run(FarmBook farm) throws Exception {
+        try (BookPackage book = BookPackage.open(farm.write(folder.resolve("farm.xlsx")))) {
+            return Recalculation.of(book, RunOptions.usual());
+        }
+    }
+
+    private static List<String> explain(Recalculation run, String cell) throws Exception {
+        return ExplanationText.lines(ExplainedCell.of(run, cell));
+    }
+
+    /** A cell of a result table, as one would type it. */
+    private static String cell(Recalculation run, String table, Symbol symbol, int row) {
+        ResultTable found = run.plan().table(table);
+        CellAddress cell = run.sheets().places().cell(found.spec(), symbol, row);
+        return cell.sheet() + "!" + CellAddress.letters(cell.column()) + (cell.row() + 1);
+    }
+
+    private static int rowOf(Recalculation run, String table, Symbol name, String wanted) {
+        ResultTable found = run.plan().table(table);
+        for (int row = 0; row < found.rows(); row++) {
+            if (found.of(name).word(row).equals(wanted)) {
+                return row;
+            }
+        }
+        throw new IllegalArgumentException("no row for " + wanted);
+    }
+
+    @Test
+    void resultIsFollowedDownToTypedCells() throws Exception {
+        Recalculation run = run(FarmBook.usual());
+        int mower = rowOf(run, "work-rates", Quantities.MACHINE, "Mower 3 m");
+
+        List<String> lines = explain(run, cell(run, "work-rates", FieldRates.WORK_RATE.result(), mower));
+
+        assertThat(lines.get(0)).startsWith("work rate = 2.4384 ha/h @ 'Work rates'!");
+        assertThat(lines)
+                .contains(
+                        "  of: Moor End, Cut, Long Acre, mowing, Mower 3 m",
+                        "  = speed × working width × field efficiency ÷ 10",
+                        "  = 10 × 3.048 × 80 % ÷ 10",
+                        "  - speed = 10 km/h @ Machines!D2 (typed)",
+                        "  - working width = 3.048 m @ Machines!C2 (typed)",
+                        "      typed as 10 ft",
+                        "      - field efficiency = 80 % @ Machines!E2 (typed)");
+    }
+
+    @Test
+    void defaultIsNamedWithItsTableAndTheCellThatWouldReplaceIt() throws Exception {
+        Recalculation run = run(FarmBook.usual());
+        int sprayer = rowOf(run, "work-rates", Quantities.MACHINE, "Sprayer");
+
+        List<String> lines = explain(run, cell(run, "work-rates", FieldRates.WORK_RATE.result(), sprayer));
+
+        assertThat(lines).anyMatch(line -> line.matches(" *- field efficiency = 65 % @ 'Work rates'!.* \\(default\\)"));
+        assertThat(lines)
+                .anyMatch(line -> line.strip().startsWith("reads the table 'Typical field efficiency' on Basis!"));
+        assertThat(lines).anyMatch(line -> line.strip().equals("- field efficiency: not given @ Machines!E4"));
+    }
+
+    @Test
+    void withheldResultSaysWhyAndWhere() throws Exception {
+        Recalculation run = run(FarmBook.usual());
+        int rake = rowOf(run, "work-rates", Quantities.MACHINE, "Rake");
+
+        List<String> lines = explain(run, cell(run, "work-rates", FieldRates.WORK_RATE.result(), rake));
+
+        assertThat(lines.get(0)).startsWith("work rate: withheld @ ");
+        assertThat(lines).contains("  because: speed missing (Machines!D3)", "  - speed: not given @ Machines!D3");
+    }
+
+    @Test
+    void totalOverAnotherTableNamesEachAddendWithItsRow() throws Exception {
+        Recalculation run = run(FarmBook.usual());
+
+        List<String> lines = explain(run, cell(run, "clamps", ClampContents.CROP_IN, 0));
+
+        assertThat(lines.get(0)).startsWith("crop in clamp (fresh) = 239.2 t @ ");
+        assertThat(lines)
+                .contains("  = total of crop ensiled (fresh)")
+                .anyMatch(line -> line.matches("  - crop ensiled \\(fresh\\) = 105 t @ Crop!.*"))
+                .anyMatch(line -> line.matches("  - crop ensiled \\(fresh\\) = 134\\.2 t @ Crop!.*"))
+                .contains(
+                        "      of: Moor End, Home Field, grass, Big clamp",
+                        "      - area = 6.1 ha @ Fields!D3 (typed)");
+    }
+
+    @Test
+    void joinIsFollowedToTheRowItTakesItsValueFrom() throws Exception {
+        Recalculation run = run(FarmBook.usual());
+
+        List<String> lines = explain(run, cell(run, "tank-mix", TankPlan.PRODUCT_TOTAL.result(), 0));
+
+        assertThat(lines.get(0)).startsWith("product total = 21.625 L @ ");
+        assertThat(lines)
+                .anyMatch(line -> line.matches(" +- block area = 17\\.3 ha @ 'Spray blocks'!.*"))
+                .anyMatch(line -> line.strip().equals("- area = 17.3 ha @ Fields!D4 (typed)"))
+                .anyMatch(line -> line.strip().equals("- dose = 1.25 L/ha @ Jobs!F3 (typed)"));
+    }
+
+    @Test
+    void totalAboveTheDataSaysWhatItLeavesOut() throws Exception {
+        Recalculation run = run(FarmBook.usual());
+        ResultTable table = run.plan().table("work-rates");
+        String letters = CellAddress.letters(table.spec().position(FieldRates.HOURS.result()));
+
+        List<String> total = explain(run, "Work rates!" + letters + (SheetPlaces.TOTAL_ROW + 1));
+        List<String> byName = explain(run, "Rickyard_hours");
+        List<String> leftOut = explain(run, "Work rates!" + letters + (SheetPlaces.LEFT_OUT_ROW + 1));
+
+        assertThat(total.get(0)).startsWith("total of hours = ");
+        assertThat(total).contains("  2 rows are left out because the value is withheld: speed missing (Machines!D3)");
+        assertThat(byName).isEqualTo(total);
+        assertThat(leftOut.get(0)).startsWith("rows left out of the total of hours = 2 @ ");
+    }
+
+    @Test
+    void linesOfSummaryAndTrailAreFollowed() throws Exception {
+        Recalculation run = run(FarmBook.usual());
+
+        List<String> trail = explain(run, "Trail!J5");
+
+        assertThat(trail.get(0)).contains(" @ 'Work rates'!");
+        assertThat(trail).contains("  Trail!J5 leads there");
+    }
+
+    @Test
+    void cellOfTheClientsNamesTheResultsThatDependOnIt() throws Exception {
+        Recalculation run = run(FarmBook.usual());
+
+        List<String> lines = explain(run, "Fields!D4");
+
+        assertThat(lines.get(0)).isEqualTo("area = 17.3 ha @ Fields!D4 (typed)");
+        assertThat(lines)
+                .contains("  your own cell: Area of the list Fields", "  used by:")
+                .anyMatch(line -> line.startsWith("  - product total = 21.625 L @ 'Tank mix'!"))
+                .noneMatch(line -> line.contains("Long Acre"));
+    }
+
+    @Test
+    void constantThatWasOverruledLeadsToAssumptions() throws Exception {
+        Recalculation plain = run(FarmBook.usual());
+        Constant constant = WorkPlan.constants().get(0);
+        FarmBook overruling = FarmBook.usual()
+                .sheet(
+                        "Assumptions",
+                        FarmBook.row("Item", "Value", "Unit"),
+                        FarmBook.row(
+                                constant.name(),
+                                constant.value() + 1,
+                                constant.unit().symbol()));
+        String basis =
+                plain.sheetNames().stream().filter("Basis"::equals).findFirst().orElseThrow();
+
+        List<String> lines = explain(run(overruling), basis + "!B5");
+
+        assertThat(lines.get(0)).startsWith(constant.name() + " = ").endsWith("(constant)");
+        assertThat(lines).anyMatch(line -> line.startsWith("  overruled by your cell Assumptions!B2; without it: "));
+    }
+
+    @Test
+    void cellMayBeWrittenAsInAFormulaAndInAnyCase() throws Exception {
+        Recalculation run = run(FarmBook.usual());
+
+        assertThat(explain(run, "'work rates'!$a$10")).isEqualTo(explain(run, "Work rates!A10"));
+    }
+
+    @Test
+    void unknownCellsGetASentenceThatSaysWhatCanBeAsked() throws Exception {
+        Recalculation run = run(FarmBook.usual());
+
+        assertThatThrownBy(() -> explain(run, "K12"))
+                .isInstanceOf(NotExplainedException.class)
+                .hasMessageContaining("Name the sheet");
+        assertThatThrownBy(() -> explain(run, "Nowhere!A1"))
+                .isInstanceOf(NotExplainedException.class)
+                .hasMessageContaining("'Nowhere'")
+                .hasMessageContaining("Work rates");
+        assertThatThrownBy(() -> explain(run, "Work rates!A1:B2"))
+                .isInstanceOf(NotExplainedException.class)
+                .hasMessageContaining("not one cell");
+        assertThatThrownBy(() -> explain(run, "Work rates!A900"))
+                .isInstanceOf(NotExplainedException.class)
+                .hasMessageContaining("rows 10 to");
+        assertThatThrownBy(() -> explain(run, "Fields!Z99"))
+                .isInstanceOf(NotExplainedException.class)
+                .hasMessageContaining("no list that was read");
+    }
+
+    @Test
+    void everyCellOfEveryResultTableCanBeExplained() throws Exception {
+        Recalculation run = run(FarmBook.usual());
+
+        for (ResultTable table : run.plan().tables()) {
+            for (TableColumn column : table.spec().columns()) {
+                for (int row = 0; row < table.rows(); row++) {
+                    assertThat(explain(run, cell(run, table.spec().id(), column.symbol(), row)))
+                            .isNotEmpty();
+                }
+            }
+        }
+    }
+}

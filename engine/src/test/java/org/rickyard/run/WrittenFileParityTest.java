@@ -1,0 +1,134 @@
+package org.rickyard.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.testing.LibreOffice;
+import org.rickyard.testing.OoxmlValidator;
+import org.rickyard.testing.Parity;
+import org.rickyard.testing.PoiRecalculation;
+import org.rickyard.testing.StoredValues;
+
+/**
+ * Every formula cell of ours, as written: the value stored is the value two other programs work out. One thing they do
+ * not agree on is left out: TRUE in a cell of figures, which LibreOffice counts as 1 and POI, like the engine, does not.
+ */
+class WrittenFileParityTest {
+    private static final List<String> BOOKS = List.of("small farm", "awkward names", "counted from 1904", "random 1");
+
+    @TempDir
+    static Path folder;
+
+    private static final Map<String, Runs.Run> RUNS = new LinkedHashMap<>();
+    private static Path resaved;
+
+    static Stream<String> books() {
+        return BOOKS.stream();
+    }
+
+    private static Path written(String name) {
+        Path file = folder.resolve(name + ".xlsx");
+        return switch (name) {
+            case "small farm" -> TestBooks.smallFarm(file);
+            case "awkward names" -> TestBooks.awkward(file);
+            case "counted from 1904" -> TestBooks.random(file, 4, true);
+            default -> TestBooks.random(file, Long.parseLong(name.substring(name.length() - 1)), false);
+        };
+    }
+
+    @BeforeAll
+    static void runAll() {
+        for (String name : BOOKS) {
+            RUNS.put(name, Runs.run(written(name), folder.resolve(name + " out.xlsx")));
+        }
+        if (LibreOffice.present()) {
+            resaved = LibreOffice.resave(folder.resolve("small farm.xlsx"));
+            RUNS.put("saved by LibreOffice", Runs.run(resaved, folder.resolve("resaved out.xlsx")));
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("books")
+    void poiWorksOutWhatIsStored(String name) {
+        Runs.Run run = RUNS.get(name);
+        Map<CellAddress, Object> stored = StoredValues.of(run.file(), run.ours());
+        assertThat(stored).hasSizeGreaterThan(300);
+        assertThat(stored.values()).doesNotContain(StoredValues.NONE);
+        assertThat(Parity.differences(stored, PoiRecalculation.of(run.file(), run.ours())))
+                .isEmpty();
+    }
+
+    @Test
+    void theRandomBooksHoldBothGivenAndWithheldResultsOfEveryTable() {
+        Map<String, int[]> counts = new LinkedHashMap<>();
+        for (String name : BOOKS) {
+            RUNS.get(name).results().forEach(result -> {
+                int[] count = counts.computeIfAbsent(result.formula().id(), id -> new int[2]);
+                count[result.given() ? 0 : 1]++;
+            });
+        }
+        assertThat(counts).allSatisfy((id, count) -> {
+            assertThat(count[0]).as("%s given", id).isPositive();
+            assertThat(count[0] + count[1]).as("%s", id).isGreaterThan(5);
+        });
+        long withheld = counts.values().stream().filter(count -> count[1] > 0).count();
+        assertThat(withheld).isGreaterThan(counts.size() * 3L / 4);
+    }
+
+    @Test
+    void libreOfficeWorksOutWhatIsStored() {
+        LibreOffice.required();
+        List<String> names = new ArrayList<>(RUNS.keySet());
+        List<Path> recalculated = LibreOffice.recalculateAll(
+                names.stream().map(name -> RUNS.get(name).file()).toList());
+        for (int i = 0; i < names.size(); i++) {
+            Runs.Run run = RUNS.get(names.get(i));
+            assertThat(Parity.differences(
+                            StoredValues.of(run.file(), run.ours()), StoredValues.of(recalculated.get(i), run.ours())))
+                    .as(names.get(i))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void aBookSavedByLibreOfficeGivesTheSameResults() {
+        LibreOffice.required();
+        Runs.Run saved = RUNS.get("saved by LibreOffice");
+        Runs.Run plain = RUNS.get("small farm");
+        assertThat(Parity.differences(
+                        StoredValues.of(saved.file(), saved.ours()), StoredValues.of(plain.file(), plain.ours())))
+                .isEmpty();
+        assertThat(Parity.differences(
+                        StoredValues.of(saved.file(), saved.ours()), PoiRecalculation.of(saved.file(), saved.ours())))
+                .isEmpty();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("books")
+    void theValidatorFindsNothingNew(String name) {
+        OoxmlValidator.required();
+        assertThat(OoxmlValidator.worseThan(
+                        folder.resolve(name + ".xlsx"), RUNS.get(name).file()))
+                .isEmpty();
+    }
+
+    @Test
+    void theValidatorFindsNothingNewInABookSavedByLibreOffice() {
+        LibreOffice.required();
+        OoxmlValidator.required();
+        assertThat(OoxmlValidator.worseThan(
+                        resaved, RUNS.get("saved by LibreOffice").file()))
+                .isEmpty();
+    }
+}
