@@ -17,7 +17,7 @@ import org.rickyard.formula.Symbol;
  */
 final class StatusText {
     private final Map<Symbol, TableColumn> columns = new LinkedHashMap<>();
-    private final Map<Expr, List<Condition>> sentences = new LinkedHashMap<>();
+    private final Map<Expr, Paths> sentences = new LinkedHashMap<>();
 
     private StatusText(List<TableColumn> columns) {
         columns.forEach(column -> this.columns.put(column.symbol(), column));
@@ -35,7 +35,7 @@ final class StatusText {
         }
         List<Expr> parts = new ArrayList<>();
         status.sentences.forEach((sentence, paths) ->
-                parts.add(paths.isEmpty() ? sentence : Expr.choice(Condition.any(paths), sentence, Expr.text(""))));
+                parts.add(paths.always() ? sentence : Expr.choice(paths.condition(), sentence, Expr.text(""))));
         if (parts.isEmpty()) {
             return Expr.choice(Condition.all(given), Expr.text("ok"), Expr.text("withheld"));
         }
@@ -121,15 +121,8 @@ final class StatusText {
         return longer;
     }
 
-    /** A sentence already said without condition is said once; otherwise each path to it is an alternative. */
+    /** A sentence reached by several paths is said where any of them is open. */
     private void add(Expr sentence, List<Condition> path) {
-        List<Condition> paths = sentences.get(sentence);
-        if (path.isEmpty()) {
-            sentences.put(sentence, List.of());
-        } else if (paths == null) {
-            sentences.put(sentence, new ArrayList<>(List.of(Condition.all(path))));
-        } else if (!paths.isEmpty() && !paths.contains(Condition.all(path))) {
-            paths.add(Condition.all(path));
-        }
+        sentences.computeIfAbsent(sentence, any -> new Paths()).add(path);
     }
 }
