@@ -5,12 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.plan.CautionRule;
+import org.rickyard.plan.ChiefTables;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
@@ -25,9 +25,6 @@ public final class AllFindings {
     private static final int MOST_OF_A_KIND = 100;
     /** A caution that touches many rows is shown at the first few; the rest are counted, and each row says it. */
     private static final int MOST_CAUTIONED_ROWS = 3;
-    /** The tables whose gaps an adviser must know of; a gap elsewhere only says what could be answered further. */
-    private static final Set<String> CHIEF_TABLES =
-            Set.of("work-rates", "machine-totals", "spray-blocks", "tank-mix", "crop", "clamps", "pit-digging");
 
     private final WorkPlan plan;
     private final SheetPlaces places;
@@ -80,7 +77,7 @@ public final class AllFindings {
             }
         }
         String sheet = places.sheet(table.spec());
-        boolean chief = CHIEF_TABLES.contains(table.spec().id());
+        boolean chief = ChiefTables.contains(table.spec().id());
         counts.forEach((cause, count) -> findings.add(new Finding(
                 chief || !cause.isMissing() ? Severity.CAUTION : Severity.NOTE,
                 cause.cell(),

@@ -3,6 +3,7 @@ package org.rickyard.audit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.rickyard.formula.Condition;
@@ -82,6 +83,18 @@ public final class Causes {
     }
 
     private void plain(ResultTable table, Expr expr, int row) {
+        for (Map.Entry<Condition, String> requirement :
+                Needed.requirements(expr).entrySet()) {
+            Condition condition = requirement.getKey();
+            boolean ofWords = Needed.quantities(condition).isEmpty();
+            // A word that decides whether there is a meaning at all comes before any number.
+            if (ofWords
+                    && !Boolean.TRUE.equals(
+                            Evaluator.condition(condition, table).at(row))) {
+                found.add(new Cause(requirement.getValue(), cellOf(table, condition, row)));
+                return;
+            }
+        }
         Set<Symbol> quantities = Needed.quantities(expr);
         quantities.forEach(symbol -> symbol(table, symbol, row));
         if (!quantities.stream().allMatch(symbol -> table.of(symbol).has(row))) {

@@ -22,7 +22,7 @@ final class ClampFamily {
     static void build(PlanContext plan) {
         ListRows clamps = plan.rows(Clamps.LIST);
         FeedFamily.FeedHoldings holdings = new FeedFamily.FeedHoldings(plan);
-        CropRows crop = new CropRows(plan.lists(), plan.findings());
+        CropRows crop = ClampProposal.of(new CropRows(plan.lists(), plan.findings()), plan, holdings);
         int[] every = CropRows.ascending(clamps.size(), 0);
         twins(clamps, plan.findings());
         plan.add(

@@ -28,18 +28,25 @@ import org.rickyard.trade.silage.SpoilHeap;
 final class ClampTables {
     private ClampTables() {}
 
+    /** The clamp proposed for a crop that names none. */
+    static final Symbol PROPOSED = Symbol.text("clamp proposed (list order, to capacity)");
     /** Whether what goes into a clamp is grass. */
     static final Symbol CROPS = Symbol.text("crop in the clamp");
 
     private static final TableColumn.Word KIND =
             new TableColumn.Word(Quantities.CLAMP_KIND, List.of(Candidate.typed(Role.CLAMP, Clamps.KIND)));
 
-    /** One row per field and cut. */
+    private static final List<CautionRule> CROP_RULES = List.of(new CautionRule(
+            Severity.CAUTION,
+            new Condition.Given(PROPOSED),
+            "no clamp is named, so one is proposed, in list order to capacity; type the clamp to settle it."));
+
+    /** One row per field and cut; a crop that is split stands once for each clamp. */
     static final TableSpec CROP = new TableSpec(
             "crop",
             "Crop",
             "Crop for silage: each field and cut",
-            "one row per field and cut",
+            "one row per field, cut and part of it",
             Sentences.appended(
                     List.of(
                             Names.name(
@@ -61,7 +68,9 @@ final class ClampTables {
                                     List.of(
                                             Candidate.typed(Role.CUT, Cuts.YIELD_BASIS),
                                             Candidate.typed(Role.FIELD, Fields.YIELD_BASIS))),
+                            new TableColumn.Word(PROPOSED, List.of()),
                             new TableColumn.Key(Keys.CLAMP_KEY),
+                            new TableColumn.Key(Crop.SHARE),
                             Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
                             Names.link(
                                     Quantities.YIELD,
@@ -85,13 +94,13 @@ final class ClampTables {
                             new TableColumn.Key(Keys.FEED_HOLDING_KEY),
                             new TableColumn.Calculated(Losses.FIELD_LOSS_LEFT, false),
                             new TableColumn.Calculated(Losses.SILAGE_FED, true)),
-                    List.of()),
+                    CROP_RULES),
             List.of(
                     new TableSpec.TotalName(Crop.ENSILED, "Rickyard_crop_ensiled"),
                     new TableSpec.TotalName(Crop.CROP_DM, "Rickyard_crop_dry_matter"),
                     new TableSpec.TotalName(Losses.FED, "Rickyard_silage_fed")),
             List.of(),
-            List.of());
+            CROP_RULES);
 
     private static final List<CautionRule> CLAMP_RULES = List.of(
             new CautionRule(
@@ -175,9 +184,9 @@ final class ClampTables {
                             new TableColumn.Calculated(ClampShape.ONE_RAMP, false),
                             new TableColumn.Calculated(ClampShape.HEIGHT_OF_HEAP, false),
                             new TableColumn.Calculated(ClampShape.TOP_WIDTH, true),
-                            new TableColumn.Calculated(ClampCrown.SECTION_OF_CROWN, false),
+                            new TableColumn.Calculated(ClampCrown.SECTION_OF_CROWN, true),
                             new TableColumn.Calculated(ClampShape.CLAMP_VOLUME, true),
-                            new TableColumn.Calculated(ClampCrown.OVER_THE_TOP, false),
+                            new TableColumn.Calculated(ClampCrown.OVER_THE_TOP, true),
                             new TableColumn.Calculated(ClampSurface.CLAMP_SURFACE, true),
                             new TableColumn.Joined(ClampContents.CROP_ROWS, ClampContents.ROWS_WITH),
                             new TableColumn.Joined(ClampContents.CROP_ROWS_LACKING, ClampContents.ROWS_WITHOUT),

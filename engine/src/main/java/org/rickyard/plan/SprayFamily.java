@@ -56,8 +56,9 @@ final class SprayFamily {
     private void records() {
         SprayRecordRows records = new SprayRecordRows(plan, blocks, lines, products);
         plan.add(SprayTankTables.ORDER, products.order(), NO_PRODUCT);
-        plan.add(SprayFieldTables.RECORDS, records.records(), NO_PRODUCT);
+        plan.add(SprayFieldTables.APPLICATIONS, records.records(), NO_PRODUCT);
         plan.add(SprayFieldTables.SEASON, records.season(), NO_PRODUCT);
+        plan.add(SprayFieldTables.RECORDS, records.records(), NO_PRODUCT);
     }
 
     private void hours() {

@@ -30,6 +30,11 @@ import org.rickyard.trade.spraying.TankPlan;
 final class SprayFieldTables {
     private SprayFieldTables() {}
 
+    private static final TableColumn.Name PRODUCT = Names.name(
+            Quantities.PRODUCT,
+            Candidate.typed(Role.DOSED_JOB, Jobs.PRODUCT),
+            Candidate.typed(Role.MIX, Mixes.PRODUCT));
+
     /** One row per job, field and sprayer. */
     static final TableSpec FIELDS = new TableSpec(
             SprayWork.FIELDS,
@@ -100,6 +105,7 @@ final class SprayFieldTables {
                             SprayColumns.BLOCK,
                             new TableColumn.Key(Keys.BLOCK_KEY),
                             new TableColumn.Key(Keys.SPRAY_KEY),
+                            new TableColumn.Word(TankLoads.TANKFUL_NAME, List.of(), true),
                             new TableColumn.Key(Keys.LOAD_KEY),
                             new TableColumn.Key(TankLoads.TANKFUL),
                             SprayColumns.blockPosition(),
@@ -143,34 +149,25 @@ final class SprayFieldTables {
                     Condition.is(Quantities.OVERHEAD_LINES, "yes"),
                     "overhead lines cross the field: look up before unfolding or raising the boom."));
 
-    /** One line per job, field and product, with blanks for what only the operator knows. */
-    static final TableSpec RECORDS = new TableSpec(
-            SeasonDose.RECORDS,
-            "Spray records",
-            "Spray records: planned figures and blanks for the operator. Copy the sheet before writing on it",
-            "one line per job, field and product",
+    /** One row per job, field and product. */
+    static final TableSpec APPLICATIONS = new TableSpec(
+            SeasonDose.APPLICATION_TABLE,
+            "Applications",
+            "Applications: each product on each field, its amount, interval and days to harvest",
+            "one row per job, field and product",
             Sentences.appended(
                     List.of(
                             Names.FIELD_HOLDING,
                             Names.FIELD,
-                            Names.name(
-                                    Quantities.PRODUCT,
-                                    Candidate.typed(Role.DOSED_JOB, Jobs.PRODUCT),
-                                    Candidate.typed(Role.MIX, Mixes.PRODUCT)),
+                            PRODUCT,
                             Names.JOB,
                             Names.name(Quantities.CROP, Candidate.typed(Role.FIELD, Fields.CROP)),
                             Names.MACHINE,
-                            Names.name(
-                                    Quantities.AUTHORISATION_NUMBER,
-                                    Candidate.typed(Role.PRODUCT, Products.AUTHORISATION_NUMBER)),
-                            Names.name(Quantities.GROWTH_STAGE, Candidate.typed(Role.JOB, Jobs.GROWTH_STAGE)),
-                            Names.name(Quantities.LATEST_STAGE, Candidate.typed(Role.PRODUCT, Products.LATEST_STAGE)),
                             Names.name(
                                     Quantities.BUFFER_CATEGORY,
                                     Candidate.typed(Role.PRODUCT, Products.BUFFER_CATEGORY)),
                             word(Quantities.WATERCOURSE, Candidate.typed(Role.FIELD, Fields.WATERCOURSE)),
                             word(Quantities.OVERHEAD_LINES, Candidate.typed(Role.FIELD, Fields.OVERHEAD_LINES)),
-                            word(Quantities.COUNTRY, Candidate.typed(Role.FIELD, Fields.COUNTRY)),
                             new TableColumn.Word(Quantities.PRODUCT_UNIT, List.of()),
                             new TableColumn.Key(Keys.SPRAY_KEY),
                             new TableColumn.Key(Keys.TANK_MIX_KEY),
@@ -182,7 +179,8 @@ final class SprayFieldTables {
                             SprayColumns.mixPosition(),
                             new TableColumn.Joined(
                                     Keys.PREVIOUS_POSITION,
-                                    new Expr.Position(SeasonDose.RECORDS, Keys.RECORD_KEY, Keys.PREVIOUS_KEY)),
+                                    new Expr.Position(
+                                            SeasonDose.APPLICATION_TABLE, Keys.RECORD_KEY, Keys.PREVIOUS_KEY)),
                             day(Quantities.EARLIEST, Jobs.EARLIEST),
                             day(Quantities.LATEST, Jobs.LATEST),
                             day(Quantities.LAST_HARVEST_DATE, Jobs.LAST_HARVEST_DATE),
@@ -203,27 +201,65 @@ final class SprayFieldTables {
                             step(SeasonDose.DOSE_BAND),
                             new TableColumn.Joined(
                                     SeasonDose.DAY_BEFORE,
-                                    new Expr.From(SeasonDose.RECORDS, Quantities.EARLIEST, Keys.PREVIOUS_POSITION)),
+                                    new Expr.From(
+                                            SeasonDose.APPLICATION_TABLE, Quantities.EARLIEST, Keys.PREVIOUS_POSITION)),
                             step(SeasonDose.DAYS_SINCE),
-                            step(SeasonDose.DAYS_TO_HARVEST),
-                            step(SeasonDose.RECORD_ITEMS),
-                            blank("date done"),
-                            blank("start time"),
-                            blank("finish time"),
-                            blank("area done"),
-                            blank("dose used"),
-                            blank("wind speed and direction at start"),
-                            blank("wind speed and direction at finish"),
-                            blank("temperature and humidity"),
-                            blank("operator"),
-                            blank("reason or target"),
-                            blank("batch number"),
-                            blank("buffer assessment"),
-                            blank("remarks")),
+                            step(SeasonDose.DAYS_TO_HARVEST)),
                     RECORD_RULES),
             List.of(),
             Cautions.SPRAYING,
             RECORD_RULES);
+
+    /** The paper to keep: one line per job, field and product, with blanks for what only the operator knows. */
+    static final TableSpec RECORDS = new TableSpec(
+            "spray-records",
+            "Spray records",
+            "Spray records: as planned, with blanks for the operator. Copy this sheet before you write on it",
+            "one line per job, field and product",
+            Sentences.appended(
+                    List.of(
+                            Names.FIELD_HOLDING,
+                            Names.FIELD,
+                            PRODUCT,
+                            Names.JOB,
+                            Names.name(Quantities.CROP, Candidate.typed(Role.FIELD, Fields.CROP)),
+                            Names.MACHINE,
+                            Names.name(
+                                    Quantities.AUTHORISATION_NUMBER,
+                                    Candidate.typed(Role.PRODUCT, Products.AUTHORISATION_NUMBER)),
+                            Names.name(Quantities.GROWTH_STAGE, Candidate.typed(Role.JOB, Jobs.GROWTH_STAGE)),
+                            Names.name(Quantities.LATEST_STAGE, Candidate.typed(Role.PRODUCT, Products.LATEST_STAGE)),
+                            Names.name(
+                                    Quantities.BUFFER_CATEGORY,
+                                    Candidate.typed(Role.PRODUCT, Products.BUFFER_CATEGORY)),
+                            word(Quantities.WATERCOURSE, Candidate.typed(Role.FIELD, Fields.WATERCOURSE)),
+                            word(Quantities.COUNTRY, Candidate.typed(Role.FIELD, Fields.COUNTRY)),
+                            new TableColumn.Word(Quantities.PRODUCT_UNIT, List.of()),
+                            new TableColumn.Key(Keys.RECORD_KEY),
+                            new TableColumn.Joined(
+                                    Keys.RECORD_POSITION,
+                                    new Expr.Position(SeasonDose.APPLICATION_TABLE, Keys.RECORD_KEY, Keys.RECORD_KEY)),
+                            day(Quantities.EARLIEST, Jobs.EARLIEST),
+                            fromApplication(SprayWork.TREATED_AREA),
+                            fromApplication(Quantities.WATER_VOLUME),
+                            fromApplication(TankPlan.DOSE_USED),
+                            fromApplication(SeasonDose.ON_FIELD),
+                            blank("date done"),
+                            blank("start and finish time"),
+                            blank("area and dose done"),
+                            blank("wind at start and finish"),
+                            blank("temperature, humidity"),
+                            blank("nozzle and pressure"),
+                            blank("operator"),
+                            blank("reason or target"),
+                            blank("batch number"),
+                            blank("buffer assessment"),
+                            blank("remarks"),
+                            result(SeasonDose.RECORD_ITEMS)),
+                    List.of()),
+            List.of(),
+            Cautions.SPRAYING,
+            List.of());
 
     private static final List<CautionRule> SEASON_RULES = List.of(
             SprayRules.stop(
@@ -250,10 +286,7 @@ final class SprayFieldTables {
                     List.of(
                             Names.FIELD_HOLDING,
                             Names.FIELD,
-                            Names.name(
-                                    Quantities.PRODUCT,
-                                    Candidate.typed(Role.DOSED_JOB, Jobs.PRODUCT),
-                                    Candidate.typed(Role.MIX, Mixes.PRODUCT)),
+                            PRODUCT,
                             Names.name(Quantities.CROP, Candidate.typed(Role.FIELD, Fields.CROP)),
                             new TableColumn.Word(Quantities.PRODUCT_UNIT, List.of()),
                             new TableColumn.Key(Keys.SEASON_KEY),
@@ -279,6 +312,11 @@ final class SprayFieldTables {
 
     private static TableColumn.Link day(Symbol symbol, org.rickyard.lists.ColumnSpec column) {
         return Names.optional(symbol, Candidate.typed(Role.JOB, column));
+    }
+
+    private static TableColumn fromApplication(Symbol symbol) {
+        return new TableColumn.Joined(
+                symbol, new Expr.From(SeasonDose.APPLICATION_TABLE, symbol, Keys.RECORD_POSITION));
     }
 
     /** A column left empty for the operator. */

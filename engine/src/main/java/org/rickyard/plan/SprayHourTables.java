@@ -35,6 +35,7 @@ final class SprayHourTables {
                     List.of(
                             Names.MACHINE_HOLDING,
                             Names.MACHINE,
+                            new TableColumn.Word(VolumeComparison.VOLUME_NAME, List.of(), true),
                             Names.MACHINE_TYPE,
                             new TableColumn.Key(Keys.MACHINE_KEY),
                             new TableColumn.Key(Quantities.WATER_VOLUME),
@@ -94,7 +95,10 @@ final class SprayHourTables {
                     SprayRules.more(SprayWeather.DELTA_T, Expr.constant(SprayWeather.TOO_HIGH_DELTA_T)),
                     "Delta-T above 10: drops dry away; the Australian guide advises against spraying."),
             SprayRules.caution(
-                    SprayRules.more(SprayWeather.DELTA_T, Expr.constant(SprayWeather.HIGH_DELTA_T)),
+                    Condition.all(List.of(
+                            SprayRules.more(SprayWeather.DELTA_T, Expr.constant(SprayWeather.HIGH_DELTA_T)),
+                            new Condition.Not(SprayRules.more(
+                                    SprayWeather.DELTA_T, Expr.constant(SprayWeather.TOO_HIGH_DELTA_T))))),
                     "Delta-T above 8: drops dry fast."),
             SprayRules.caution(
                     SprayRules.less(SprayWeather.DELTA_T, Expr.constant(SprayWeather.LOW_DELTA_T)),

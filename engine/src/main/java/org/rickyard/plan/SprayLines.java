@@ -98,15 +98,18 @@ final class SprayLines {
         int[] machine = new int[count];
         int[] key = new int[count];
         int[] volume = new int[count];
+        String[] name = new String[count];
         for (int i = 0; i < count; i++) {
             machine[i] = sprayers[i / volumes.size()];
             key[i] = machine[i] + 1;
             volume[i] = (int) volumes.get(i % volumes.size()).value();
+            name[i] = volume[i] + " L/ha";
         }
         return new RowSources(count)
                 .with(Role.MACHINE, machines, machine)
                 .with(Keys.MACHINE_KEY, key)
-                .with(Quantities.WATER_VOLUME, volume);
+                .with(Quantities.WATER_VOLUME, volume)
+                .with(VolumeComparison.VOLUME_NAME, name);
     }
 
     /** Whether any of the columns was filled in, readable or not. */

@@ -58,7 +58,10 @@ final class SprayNozzleFamily {
         Map<List<Object>, Setting> found = new LinkedHashMap<>();
         for (int i = 0; i < blocks.size(); i++) {
             JobLines.Block block = blocks.get(i);
-            if (machines.text(Machines.TYPE, block.machine()).equals("air-blast sprayer")) {
+            String type = machines.text(Machines.TYPE, block.machine());
+            boolean boom = type.equals("sprayer");
+            boolean sized = SprayLines.given(machines, block.machine(), Machines.NOZZLE_SIZE);
+            if (!boom && (type.equals("air-blast sprayer") || !sized)) {
                 continue;
             }
             List<Object> key = List.of(

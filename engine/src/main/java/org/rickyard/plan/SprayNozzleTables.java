@@ -121,7 +121,7 @@ final class SprayNozzleTables {
                             Names.MACHINE_HOLDING,
                             Names.MACHINE,
                             Names.JOB,
-                            new TableColumn.Word(NozzleChoice.SIZE_TEXT, List.of()),
+                            new TableColumn.Word(NozzleChoice.SIZE_TEXT, List.of(), true),
                             new TableColumn.Key(Keys.NOZZLE_KEY),
                             new TableColumn.Key(NozzleChoice.TENTHS),
                             new TableColumn.Key(NozzleChoice.PLACE),
@@ -189,14 +189,25 @@ final class SprayNozzleTables {
             Cautions.SPRAYING,
             TEST_RULES);
 
+    private static final Condition OF_THIS_JOB =
+            new Condition.Not(Condition.is(NozzleWear.AT_PRESSURE, NozzleWear.ANOTHER_PRESSURE));
+
     private static final List<CautionRule> SET_RULES = List.of(
             SprayRules.caution(
-                    beyond(NozzleWear.RATE_ERROR, NozzleWear.RATE_MIND),
+                    Condition.all(List.of(
+                            beyond(NozzleWear.RATE_ERROR, NozzleWear.RATE_MIND),
+                            new Condition.Not(beyond(NozzleWear.RATE_ERROR, NozzleWear.RATE_STOP)),
+                            OF_THIS_JOB)),
                     "the boom gives over 5 % more or less than wanted (USDA and US EPA advice, reported by Ohio State"
                             + " University): mend pressure, speed or nozzles."),
             SprayRules.stop(
-                    beyond(NozzleWear.RATE_ERROR, NozzleWear.RATE_STOP),
-                    "the boom gives over 10 % more or less than wanted: do not spray before it is put right."),
+                    Condition.all(List.of(beyond(NozzleWear.RATE_ERROR, NozzleWear.RATE_STOP), OF_THIS_JOB)),
+                    "the boom gives over 10 % more or less than wanted: do not spray before it is put right (Texas"
+                            + " winegrape worksheet: refit above 10 %)."),
+            SprayRules.caution(
+                    Condition.is(NozzleWear.AT_PRESSURE, NozzleWear.ANOTHER_PRESSURE),
+                    "the test was made at another pressure than this job needs, so its rate error does not hold for this"
+                            + " job: test at the job's pressure."),
             SprayRules.caution(
                     Condition.compare(
                             Expr.value(NozzleWear.WORN_COUNT),
@@ -228,13 +239,25 @@ final class SprayNozzleTables {
                             SprayColumns.NOZZLE_SPACING,
                             SprayColumns.WORKING_WIDTH,
                             SprayColumns.NOZZLES,
+                            SprayColumns.SPRAY_DENSITY,
+                            SprayColumns.NOZZLE_SIZE,
                             step(NozzlePressure.SPACING),
+                            step(NozzlePressure.DENSITY),
+                            step(SprayRates.NOZZLE_OUTPUT),
+                            step(NozzlePressure.DENSITY_FACTOR),
+                            step(NozzlePressure.WATER_OUTPUT),
+                            step(NozzlePressure.NOMINAL),
+                            step(NozzlePressure.NOZZLE_PRESSURE),
                             new TableColumn.Joined(
                                     Keys.TEST_POSITION,
                                     new Expr.Position(NozzleWear.TEST, Keys.TEST_KEY, Keys.TEST_KEY)),
                             new TableColumn.Joined(
                                     NozzleWear.MEAN,
                                     new Expr.From(NozzleWear.TEST, NozzleWear.MEAN, Keys.TEST_POSITION)),
+                            new TableColumn.Joined(
+                                    Quantities.PRESSURE,
+                                    new Expr.From(NozzleWear.TEST, Quantities.PRESSURE, Keys.TEST_POSITION)),
+                            step(NozzleWear.TEST_PRESSURE),
                             new TableColumn.Joined(NozzleWear.SET_COUNT, NozzleWear.COUNT_OF_SET),
                             new TableColumn.Joined(NozzleWear.WORN_COUNT, NozzleWear.COUNT_WORN),
                             step(NozzleWear.SHARE_WORN),

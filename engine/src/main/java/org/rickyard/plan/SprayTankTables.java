@@ -43,6 +43,7 @@ final class SprayTankTables {
                             SprayColumns.BLOCK,
                             new TableColumn.Word(Quantities.PRODUCT_UNIT, List.of()),
                             new TableColumn.Key(Keys.BLOCK_KEY),
+                            new TableColumn.Word(TankLoads.TANKFUL_NAME, List.of(), true),
                             new TableColumn.Key(Keys.LOAD_KEY),
                             new TableColumn.Key(Keys.TANK_MIX_KEY),
                             new TableColumn.Key(TankLoads.TANKFUL),

@@ -30,7 +30,7 @@ final class StatusText {
         for (TableColumn column : columns) {
             if (column instanceof TableColumn.Calculated calculated && calculated.result()) {
                 given.add(new Condition.Given(column.symbol()));
-                status.symbol(column.symbol(), List.of());
+                status.result(calculated);
             }
         }
         List<Expr> parts = new ArrayList<>();
@@ -43,6 +43,9 @@ final class StatusText {
     }
 
     private void read(Expr expr, List<Condition> path) {
+        if (contradicts(path)) {
+            return;
+        }
         if (expr instanceof Expr.Choice e) {
             for (Symbol symbol : Needed.quantities(e.when())) {
                 symbol(symbol, path);
@@ -55,18 +58,40 @@ final class StatusText {
         } else if (joins(expr)) {
             throw new IllegalArgumentException("a joined column is asked for by its own name");
         } else {
+            List<Condition> inside = new ArrayList<>(path);
+            Map<Condition, String> later = new LinkedHashMap<>();
+            Needed.requirements(expr).forEach((condition, otherwise) -> {
+                if (Needed.quantities(condition).isEmpty()) {
+                    // A word that decides whether there is a meaning at all is asked for before any number.
+                    add(Expr.text(otherwise + ". "), with(path, new Condition.Not(condition)));
+                    inside.add(condition);
+                } else {
+                    later.put(condition, otherwise);
+                }
+            });
             Set<Symbol> quantities = new LinkedHashSet<>(Needed.quantities(expr));
-            quantities.forEach(symbol -> symbol(symbol, path));
-            List<Condition> given = new ArrayList<>(path);
+            quantities.forEach(symbol -> symbol(symbol, inside));
+            List<Condition> given = new ArrayList<>(inside);
             quantities.forEach(symbol -> given.add(new Condition.Given(symbol)));
-            Needed.requirements(expr)
-                    .forEach((condition, otherwise) ->
-                            add(Expr.text(otherwise + ". "), with(given, new Condition.Not(condition))));
+            later.forEach((condition, otherwise) ->
+                    add(Expr.text(otherwise + ". "), with(given, new Condition.Not(condition))));
+        }
+    }
+
+    private void result(TableColumn.Calculated column) {
+        if (joins(column.formula().expr())) {
+            symbol(column.symbol(), List.of());
+        } else {
+            read(column.formula().expr(), List.of());
         }
     }
 
     private void symbol(Symbol symbol, List<Condition> path) {
         TableColumn column = columns.get(symbol);
+        if (!path.isEmpty() && column instanceof TableColumn.Calculated calculated && calculated.result()) {
+            // What a result lacks is said for its own sake; said again by path, sentences would outgrow a cell.
+            return;
+        }
         if (column instanceof TableColumn.Calculated calculated
                 && !joins(calculated.formula().expr())) {
             read(calculated.formula().expr(), path);
@@ -119,6 +144,24 @@ final class StatusText {
             longer.add(further);
         }
         return longer;
+    }
+
+    /** A way that no row can take: a condition and its opposite, or one word that is to be two. */
+    private static boolean contradicts(List<Condition> path) {
+        for (Condition one : path) {
+            if (path.contains(new Condition.Not(one))) {
+                return true;
+            }
+            for (Condition other : path) {
+                if (one instanceof Condition.Is a
+                        && other instanceof Condition.Is b
+                        && a.symbol().equals(b.symbol())
+                        && !a.word().equals(b.word())) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** A sentence reached by several paths is said where any of them is open. */

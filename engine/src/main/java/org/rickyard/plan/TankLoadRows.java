@@ -1,6 +1,7 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.Fields;
@@ -113,7 +114,12 @@ final class TankLoadRows {
                 .with(Keys.BLOCK_KEY, block)
                 .with(Keys.SPRAY_KEY, spray)
                 .with(Keys.LOAD_KEY, load)
-                .with(TankLoads.TANKFUL, tankful);
+                .with(TankLoads.TANKFUL, tankful)
+                .with(TankLoads.TANKFUL_NAME, names(tankful));
+    }
+
+    private static String[] names(int[] tankfuls) {
+        return Arrays.stream(tankfuls).mapToObj(tankful -> "tankful " + tankful).toArray(String[]::new);
     }
 
     RowSources fills() {
@@ -152,6 +158,7 @@ final class TankLoadRows {
                 .with(Keys.LOAD_KEY, load)
                 .with(Keys.TANK_MIX_KEY, mixKey)
                 .with(TankLoads.TANKFUL, tankful)
+                .with(TankLoads.TANKFUL_NAME, names(tankful))
                 .with(Quantities.PRODUCT_UNIT, unit);
     }
 }

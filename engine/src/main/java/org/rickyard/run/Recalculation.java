@@ -67,7 +67,7 @@ public final class Recalculation {
         this.state = RunState.read(book.customXml(RunState.NAMESPACE));
         this.ours = OurSheets.find(book, state);
         keepEdited();
-        this.plan = WorkPlan.of(ListFinder.find(read()));
+        this.plan = WorkPlan.of(ListFinder.find(read()), options.allSheets());
         keepLedElsewhere();
         name();
         tellKept();

@@ -62,6 +62,8 @@ public final class Keys {
     public static final Symbol SEASON_KEY = key("season key");
     /** The number of one application of a product to a field. */
     public static final Symbol RECORD_KEY = key("record key");
+    /** Where an application stands in its own table. */
+    public static final Symbol RECORD_POSITION = key("row of the application");
     /** The application of the same product to the same field before this one; its own number if it is the first. */
     public static final Symbol PREVIOUS_KEY = key("record before");
     /** Where the application before stands. */

@@ -70,7 +70,7 @@ class SameBytesTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 8})
     void withAnyNumberOfThreads(int threads) {
-        RunOptions options = new RunOptions(RunOptions.USUAL_TRAIL_ROWS, threads);
+        RunOptions options = new RunOptions(RunOptions.USUAL_TRAIL_ROWS, false, threads);
         assertSame(out, Runs.run(in, folder.resolve(threads + ".xlsx"), options).file());
     }
 

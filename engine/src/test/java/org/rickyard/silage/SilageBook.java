@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -132,7 +134,28 @@ final class SilageBook implements AutoCloseable {
     List<String> disagreements() {
         Path out = write();
         Map<CellAddress, Object> stored = StoredValues.of(out);
-        return Parity.differences(stored, PoiRecalculation.of(out));
+        // Where large numbers cancel, in a ridge or a residual, they were tens of metres or hundreds of cubic metres.
+        return Parity.differences(stored, PoiRecalculation.of(out), cell -> 10);
+    }
+
+    /** The longest formula of the file written; a spreadsheet takes 8,192 characters. */
+    String longestFormula() {
+        String longest = "";
+        try (XSSFWorkbook written = new XSSFWorkbook(Files.newInputStream(write()))) {
+            for (Sheet sheet : written) {
+                for (Row row : sheet) {
+                    for (Cell cell : row) {
+                        if (cell.getCellType() == CellType.FORMULA
+                                && cell.getCellFormula().length() > longest.length()) {
+                            longest = cell.getCellFormula();
+                        }
+                    }
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return longest;
     }
 
     @Override

@@ -261,4 +261,11 @@ class SilageSheetsTest {
             assertThat(farm.masterCheck()).doesNotContain("CHECK");
         }
     }
+
+    @Test
+    void noFormulaOutgrowsACell() throws IOException {
+        try (SilageBook farm = farm()) {
+            assertThat(farm.longestFormula()).hasSizeLessThan(8192);
+        }
+    }
 }

@@ -197,11 +197,11 @@ public final class FilledByCrop {
             "0 but for rounding where there is an answer",
             List.of(WorkedExample.from(NEWTON)
                     .with(FIRST, 1)
-                    .with(SECOND, 2)
+                    .with(SECOND, 5)
                     .with(THIRD, 3)
                     .with(CROP_VOLUME, 6)
                     .with(LAST, 2)
-                    .gives(28, Units.M3, 6)));
+                    .gives(40, Units.M3, 6)));
 
     /** {@code height-when-filled}: where the solve has met its end, and below where ramps or sides meet. */
     public static final Formula HEIGHT_WHEN_FILLED = new Formula(
@@ -270,17 +270,17 @@ public final class FilledByCrop {
         return List.copyOf(steps);
     }
 
-    /** The first step divides; each further one is Newton's for h + 2h² + 3h³ = 6 from h = 2: 2 − 28 ÷ 45. */
+    /** The first step divides; each further one is Newton's on h + 5h² + 3h³ = 6 from h = 2: 2 − 40 ÷ 57. */
     private static WorkedExample example(Symbol before) {
         WorkedExample.Draft draft = WorkedExample.from(NEWTON).with(FIRST, before == null ? 2 : 1);
         if (before == null) {
             return draft.with(CROP_VOLUME, 6).gives(3, Units.M, 6);
         }
-        return draft.with(SECOND, 2)
+        return draft.with(SECOND, 5)
                 .with(THIRD, 3)
                 .with(CROP_VOLUME, 6)
                 .with(before, 2)
-                .gives(2 - 28.0 / 45, Units.M, 6);
+                .gives(2 - 40.0 / 57, Units.M, 6);
     }
 
     private static Expr volume(Symbol height) {

@@ -83,6 +83,9 @@ public final class NozzleWear {
     public static final Symbol RATE_ERROR =
             Symbol.number("rate error", Units.PERCENT).decimals(1);
 
+    /** Whether the test was at the pressure a job needs. */
+    public static final Symbol AT_PRESSURE = Symbol.text("pressure of the test");
+
     private static final Source ALBERTA =
             Source.published("Government of Alberta, Agdex 606-1, p. 10-11: each nozzle" + " within 5 % of the mean");
     private static final Source OHIO =
@@ -116,6 +119,15 @@ public final class NozzleWear {
             Units.PERCENT,
             Source.published("France, arrete of 18 December 2008, annexe IV B 9.2.2; at exactly 33 % the set is changed"
                     + " here"));
+
+    /** How far the pressure of the test may lie from the job's; 10 % of pressure is 5 % of flow. */
+    public static final Constant SAME_PRESSURE = new Constant(
+            "test pressure counts as the job's, within",
+            10,
+            Units.PERCENT,
+            Source.derived("flow goes with the root of pressure: 10 % of pressure is 5 % of flow"));
+    /** Said of a test whose rate does not hold for the job. */
+    public static final String ANOTHER_PRESSURE = "not the pressure of this job";
 
     /** All flows of the set. */
     public static final Expr FLOW_OF_SET = new Expr.Total(TEST, NOZZLE_FLOW, Keys.TEST_KEY, Keys.TEST_KEY, true);
@@ -260,6 +272,25 @@ public final class NozzleWear {
                             .with(SPEED, 8)
                             .with(SPACING_USED, 8)
                             .gives(300, Units.L_PER_HA, 0)));
+
+    /** Whether the test pressure is the one the job needs. */
+    public static final Formula TEST_PRESSURE = new Formula(
+            "test-pressure-fits",
+            AT_PRESSURE,
+            choice(
+                    Condition.any(List.of(
+                            new Condition.Blank(PRESSURE), new Condition.Blank(NozzlePressure.WANTED_PRESSURE))),
+                    text("not known"),
+                    choice(
+                            Condition.compare(
+                                    call(Function.ABS, value(PRESSURE).minus(NozzlePressure.WANTED_PRESSURE)),
+                                    Relation.MORE,
+                                    constant(SAME_PRESSURE).times(NozzlePressure.WANTED_PRESSURE)),
+                            text(ANOTHER_PRESSURE),
+                            text("the pressure of this job"))),
+            Source.derived("a rate measured at one pressure says nothing of a job at another"),
+            "pressure as typed for the first nozzle of the test",
+            List.of());
 
     /** {@code rate-error}: (measured − wanted) ÷ wanted. */
     public static final Formula RATE_ERROR_OF_SET = new Formula(

@@ -32,8 +32,8 @@ import org.rickyard.trade.Keys;
 public final class SeasonDose {
     private SeasonDose() {}
 
-    /** Id of the table of records. */
-    public static final String RECORDS = "spray-records";
+    /** Id of the table of applications. */
+    public static final String APPLICATION_TABLE = "spray-applications";
 
     /** Product on one field at one application. */
     public static final Symbol ON_FIELD = Symbol.number("product on the field", Units.PRODUCT_UNIT)
@@ -182,7 +182,7 @@ public final class SeasonDose {
     public static final Formula SEASON_TOTAL = new Formula(
             "season-dose",
             TOTAL,
-            new Expr.Total(RECORDS, DOSE_USED, Keys.SEASON_KEY, Keys.SEASON_KEY, true),
+            new Expr.Total(APPLICATION_TABLE, DOSE_USED, Keys.SEASON_KEY, Keys.SEASON_KEY, true),
             Source.derived("sum of the doses per hectare of all applications listed"),
             "withheld as soon as one application has no dose; what was sprayed but is not listed is not in it",
             List.of());
@@ -191,12 +191,12 @@ public final class SeasonDose {
     public static final Formula APPLICATION_COUNT = new Formula(
             "applications",
             APPLICATIONS,
-            new Expr.Count(RECORDS, WHICH, Keys.SEASON_KEY, Keys.SEASON_KEY, false),
+            new Expr.Count(APPLICATION_TABLE, WHICH, Keys.SEASON_KEY, Keys.SEASON_KEY, false),
             Source.derived("applications of the product to the field in the job list"),
             "what was sprayed but is not listed is not in it",
             List.of());
 
     /** How many intervals are known. */
     public static final Expr INTERVALS_KNOWN =
-            new Expr.Count(RECORDS, INTERVAL, Keys.SEASON_KEY, Keys.SEASON_KEY, false);
+            new Expr.Count(APPLICATION_TABLE, INTERVAL, Keys.SEASON_KEY, Keys.SEASON_KEY, false);
 }

@@ -84,6 +84,7 @@ public final class SprayCatalogue {
             NozzleWear.DEVIATION_FROM_NEW,
             NozzleWear.NOZZLE_VERDICT,
             NozzleWear.SHARE_WORN,
+            NozzleWear.TEST_PRESSURE,
             NozzleWear.MEASURED_RATE,
             NozzleWear.RATE_ERROR_OF_SET,
             VolumeComparison.WATER_CARTED,

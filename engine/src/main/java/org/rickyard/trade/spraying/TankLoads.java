@@ -39,6 +39,8 @@ public final class TankLoads {
 
     /** Which tankful, counted from 1 within its block. */
     public static final Symbol TANKFUL = Symbol.number("tankful", Units.ONE).decimals(0);
+    /** The same in words, to tell rows apart. */
+    public static final Symbol TANKFUL_NAME = Symbol.text("load");
     /** Hectares of one field that one tankful sprays. */
     public static final Symbol AREA_IN_TANKFUL = Symbol.number("area in the tankful", Units.HA)
             .possible(Range.NOT_NEGATIVE)

@@ -22,6 +22,8 @@ import org.rickyard.trade.Keys;
 public final class VolumeComparison {
     private VolumeComparison() {}
 
+    /** The volume in words, to tell rows apart. */
+    public static final Symbol VOLUME_NAME = Symbol.text("volume");
     /** All treated area of the sprayer. */
     public static final Symbol AREA =
             Symbol.number("area sprayed", Units.HA).possible(Range.POSITIVE).decimals(2);
