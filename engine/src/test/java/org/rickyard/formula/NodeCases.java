@@ -93,6 +93,27 @@ final class NodeCases {
         lookups();
         words();
         joins();
+        leastGiven();
+    }
+
+    private static void leastGiven() {
+        String n = NOTHING;
+        SmallGrid three = new SmallGrid()
+                .column(X, 7, BLANK, 2, WITHHELD, UNUSABLE)
+                .column(Y, 3, 5, 2, WITHHELD, 4)
+                .column(Z, 5, BLANK, 9, WITHHELD, 6);
+        List<Symbol> all = List.of(X, Y, Z);
+        add("least of what is given", three, new Expr.LeastGiven(all), 3, 5, 2, n, 4);
+        add("twice the least of what is given", three, number(2).times(new Expr.LeastGiven(all)), 6, 10, 4, n, 8);
+        add(
+                "label of the least, the first of equals",
+                three,
+                new Expr.LabelOfLeast(all, List.of("one", "two \"2\"", "three")),
+                "two \"2\"",
+                "two \"2\"",
+                "one",
+                n,
+                "two \"2\"");
     }
 
     private static void arithmetic() {

@@ -29,10 +29,10 @@ class ListDeclarationsTest {
                         Machines.LIST,
                         "Holding|Machine*|Type*|Number|Working width|Overlap|Speed|Lowest field speed|Highest field"
                                 + " speed|Field efficiency|Turn time|Other lost time|Output|Output basis|Payload|Body"
-                                + " volume|Mass|Unladen mass|Power|Power basis|Fuel|Crew|Tank|Usable tank|Rinse"
+                                + " volume|Load density|Round time|Mass|Unladen mass|Power|Power basis|Fuel|Crew|Tank|Usable tank|Rinse"
                                 + " tank|Residual|Number of nozzles|Nozzle spacing|Nozzle size|Lowest pressure|Highest"
                                 + " pressure|Spray quality|Last tested|Fill time|Road speed laden|Road speed empty|Hours"
-                                + " per day|Own or hired|Charge|Charge unit|List price|Purchase price|Trade-in"
+                                + " per day|Own or hired|Charge|Charge unit|Charge includes|List price|Purchase price|Trade-in"
                                 + " value|Age|Hours now|Life|Hours per year"),
                 Arguments.of(
                         Products.LIST,

@@ -174,7 +174,15 @@ public final class SeasonFit {
 
     /** Days needed over days available. */
     public static final Formula PRESSURE = new Formula(
-            "season-pressure", FACTOR, value(NEEDED).over(AVAILABLE), EP496, "above 1 it does not fit", List.of());
+            "season-pressure",
+            FACTOR,
+            value(NEEDED).over(AVAILABLE),
+            EP496,
+            "above 1 it does not fit",
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(NEEDED, 6)
+                    .with(AVAILABLE, 5)
+                    .gives(1.2, Units.ONE, 6)));
 
     /** {@code required-work-rate}: area ÷ (days available × hours per day). */
     public static final Formula RATE_REQUIRED = new Formula(
@@ -210,7 +218,10 @@ public final class SeasonFit {
             value(SPEED).times(FACTOR),
             Source.derived("at the same width and efficiency the rate goes with the speed"),
             "only as far as ground, crop and driver allow",
-            List.of());
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(SPEED, 10)
+                    .with(FACTOR, 1.2)
+                    .gives(12, Units.KM_PER_H, 6)));
 
     /** Hours per day that would just fit. */
     public static final Formula DAY_REQUIRED = new Formula(
@@ -219,7 +230,10 @@ public final class SeasonFit {
             value(HOURS_PER_DAY).times(FACTOR),
             Source.derived("the same hours on fewer days"),
             "over 12 h a second driver is needed; over 24 it cannot be",
-            List.of());
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(HOURS_PER_DAY, 10)
+                    .with(FACTOR, 1.2)
+                    .gives(12, Units.H, 6)));
 
     /** Machines that would do. */
     public static final Formula MACHINES_REQUIRED = new Formula(

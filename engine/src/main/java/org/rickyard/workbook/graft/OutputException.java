@@ -84,7 +84,9 @@ public final class OutputException extends IOException {
         if (text.contains("no space left") || text.contains("not enough space") || text.contains("quota exceeded")) {
             return Reason.DISK_FULL;
         }
-        boolean denied = cause instanceof AccessDeniedException || text.contains("permission denied");
+        boolean denied = cause instanceof AccessDeniedException
+                || text.contains("permission denied")
+                || text.contains("operation not permitted");
         return denied ? Reason.NO_PERMISSION : Reason.FAILED;
     }
 

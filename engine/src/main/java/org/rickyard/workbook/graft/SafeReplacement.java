@@ -63,6 +63,7 @@ public final class SafeReplacement implements Closeable {
                 FileFingerprint before = there ? FileFingerprint.of(target) : null;
                 SafeReplacement replacement = new SafeReplacement(target, lock, before);
                 Files.deleteIfExists(replacement.temporary);
+                Files.deleteIfExists(KeptFormer.step(target));
                 return replacement;
             } catch (IOException | RuntimeException failed) {
                 lock.close();
