@@ -17,7 +17,7 @@ import org.rickyard.formula.Symbol;
  */
 final class StatusText {
     private final Map<Symbol, TableColumn> columns = new LinkedHashMap<>();
-    private final Map<Expr, List<List<Condition>>> sentences = new LinkedHashMap<>();
+    private final Map<Expr, Paths> sentences = new LinkedHashMap<>();
 
     private StatusText(List<TableColumn> columns) {
         columns.forEach(column -> this.columns.put(column.symbol(), column));
@@ -34,10 +34,8 @@ final class StatusText {
             }
         }
         List<Expr> parts = new ArrayList<>();
-        status.sentences.forEach((sentence, paths) -> {
-            List<Condition> ways = paths.stream().map(Condition::all).toList();
-            parts.add(ways.isEmpty() ? sentence : Expr.choice(Condition.any(ways), sentence, Expr.text("")));
-        });
+        status.sentences.forEach((sentence, paths) ->
+                parts.add(paths.always() ? sentence : Expr.choice(paths.condition(), sentence, Expr.text(""))));
         if (parts.isEmpty()) {
             return Expr.choice(Condition.all(given), Expr.text("ok"), Expr.text("withheld"));
         }
@@ -166,19 +164,8 @@ final class StatusText {
         return false;
     }
 
-    /**
-     * A sentence already said without condition is said once; otherwise each path to it is an alternative, unless a
-     * wider one is there already.
-     */
+    /** A sentence reached by several paths is said where any of them is open. */
     private void add(Expr sentence, List<Condition> path) {
-        List<List<Condition>> paths = sentences.get(sentence);
-        if (path.isEmpty()) {
-            sentences.put(sentence, List.of());
-        } else if (paths == null) {
-            sentences.put(sentence, new ArrayList<>(List.of(path)));
-        } else if (!paths.isEmpty() && paths.stream().noneMatch(path::containsAll)) {
-            paths.removeIf(narrower -> narrower.containsAll(path));
-            paths.add(path);
-        }
+        sentences.computeIfAbsent(sentence, any -> new Paths()).add(path);
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
+import org.rickyard.plan.SheetPlaces;
 import org.rickyard.testing.Parity;
 import org.rickyard.testing.PoiRecalculation;
 import org.rickyard.testing.StoredValues;
@@ -53,7 +55,7 @@ class RerunTest {
     }
 
     private static List<String> parity(Runs.Run run) {
-        return Parity.differences(values(run), PoiRecalculation.of(run.file(), run.ours()));
+        return run.differences(PoiRecalculation.of(run.file(), run.ours()));
     }
 
     /** A run over the changed workbook with our sheets in it gives what one without them gives. */
@@ -63,7 +65,7 @@ class RerunTest {
                 changed(folder.resolve("in.xlsx"), change), folder.resolve("fresh.xlsx"));
         assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
         assertThat(again.sheets()).isEqualTo(fresh.sheets());
-        assertThat(Parity.differences(values(again), values(fresh))).isEmpty();
+        assertThat(again.differences(values(fresh))).isEmpty();
         assertThat(parity(again)).isEmpty();
     }
 
@@ -185,23 +187,34 @@ class RerunTest {
 
     @Test
     void aFormulaOfOursEditedByHandIsKept() throws IOException {
-        assertKept(workbook -> workbook.getSheet("Work rates").getRow(10).getCell(15).setCellFormula("2*3"));
+        assertKept(workbook -> firstOf(workbook, "Work rate").setCellFormula("2*3"));
     }
 
     @Test
     void aLinkOfOursLedToAnotherRowIsKept() throws IOException {
-        assertKept(workbook -> workbook.getSheet("Work rates").getRow(9).getCell(9).setCellFormula(relink(workbook, "$D$2", "$D$3")));
+        assertKept(workbook -> relink(workbook, "$D$2", "$D$3"));
     }
 
     @Test
     void aLinkOfOursLedToAnotherColumnIsKept() throws IOException {
-        assertKept(workbook -> workbook.getSheet("Work rates").getRow(9).getCell(9).setCellFormula(relink(workbook, "$D$2", "$F$2")));
+        assertKept(workbook -> relink(workbook, "$D$2", "$F$2"));
     }
 
-    private static String relink(XSSFWorkbook workbook, String from, String to) {
-        String formula = workbook.getSheet("Work rates").getRow(9).getCell(9).getCellFormula();
-        assertThat(formula).contains("Fields!" + from);
-        return formula.replace(from, to);
+    private static void relink(XSSFWorkbook workbook, String from, String to) {
+        Cell cell = firstOf(workbook, "Area");
+        assertThat(cell.getCellFormula()).contains("Fields!" + from);
+        cell.setCellFormula(cell.getCellFormula().replace(from, to));
+    }
+
+    /** The first cell of a column of work rates, by its label. */
+    private static Cell firstOf(XSSFWorkbook workbook, String label) {
+        Sheet sheet = workbook.getSheet("Work rates");
+        for (Cell cell : sheet.getRow(SheetPlaces.LABEL_ROW)) {
+            if (cell.getStringCellValue().equals(label)) {
+                return sheet.getRow(SheetPlaces.FIRST_ROW).getCell(cell.getColumnIndex());
+            }
+        }
+        throw new AssertionError("no column '" + label + "'");
     }
 
     @Test
@@ -214,12 +227,16 @@ class RerunTest {
 
     @Test
     void aConstantOfOursEditedByHandIsKept() throws IOException {
-        assertKept(workbook -> workbook.getSheet("Work rates").getRow(6).getCell(2).setCellValue("My parcel"));
+        assertKept(workbook -> {
+            Row labels = workbook.getSheet("Work rates").getRow(SheetPlaces.LABEL_ROW);
+            labels.removeCell(labels.getCell(2));
+            labels.createCell(2).setCellValue("My parcel");
+        });
     }
 
     @Test
     void aCellAddedToASheetOfOursIsKept() throws IOException {
-        assertKept(workbook -> workbook.getSheet("Work rates").getRow(9).createCell(40).setCellValue("my note"));
+        assertKept(workbook -> workbook.getSheet("Work rates").getRow(9).createCell(140).setCellValue("my note"));
     }
 
     @Test
