@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Formula;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.cost.CostTotals;
+import org.rickyard.trade.season.SeasonFit;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Digging;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.trade.workrate.GangRates;
 import org.rickyard.trade.workrate.WorkTotals;
 
 /** The few answers of a plan that matter most, for summaries. */
@@ -41,13 +44,30 @@ public final class Headlines {
         add(headlines, plan.table("tank-mix"), List.of(TankPlan.PRODUCT_TOTAL));
         add(headlines, plan.table("clamps"), List.of(ClampContents.CLAMP_CAPACITY, ClampContents.CLAMP_FILL));
         add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
+        add(headlines, plan.table(GangRates.GANGS), List.of(GangRates.RATE_OF_GANG));
+        add(headlines, plan.table(SeasonTables.SEASON_ID), List.of(SeasonFit.DAYS_NEEDED, SeasonFit.DAYS_AVAILABLE));
+        ResultTable costs = plan.table("holding-costs");
+        add(
+                headlines,
+                costs,
+                costs.spec().column(CostTotals.COST).isPresent()
+                        ? List.of(CostTotals.HOLDING_FUEL, CostTotals.HOLDING_LABOUR, CostTotals.HOLDING_COST)
+                        : List.of(CostTotals.HOLDING_FUEL, CostTotals.HOLDING_LABOUR));
         return headlines;
     }
 
     /** How many rows of those tables are not among the answers. */
     public static int leftOut(WorkPlan plan) {
         int more = 0;
-        for (String id : List.of("holding-totals", "spray-blocks", "tank-mix", "clamps", "pit-digging")) {
+        for (String id : List.of(
+                "holding-totals",
+                "spray-blocks",
+                "tank-mix",
+                "clamps",
+                "pit-digging",
+                "gangs",
+                "season",
+                "holding-costs")) {
             more += Math.max(0, plan.table(id).rows() - MOST_ROWS_OF_A_TABLE);
         }
         return more;
