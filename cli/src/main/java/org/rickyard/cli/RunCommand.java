@@ -99,7 +99,8 @@ final class RunCommand implements Callable<Integer> {
             console.quieten();
         }
         checkUsage();
-        RunOptions options = new RunOptions(trailRows, allSheets, RunOptions.usual().threads());
+        RunOptions options =
+                new RunOptions(trailRows, allSheets, RunOptions.usual().threads());
         return dryRun ? sayOnly(options) : write(options);
     }
 

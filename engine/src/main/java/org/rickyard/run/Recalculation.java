@@ -108,7 +108,8 @@ public final class Recalculation {
             MeaningFingerprint present = new MeaningFingerprint();
             reader.stream(entry.getValue(), present);
             boolean same = state.fingerprint(id).filter(present.hex()::equals).isPresent();
-            if (!same && state.unplaced(id).filter(present.unplacedHex()::equals).isPresent()) {
+            if (!same
+                    && state.unplaced(id).filter(present.unplacedHex()::equals).isPresent()) {
                 moved.add(id);
             } else if (!same) {
                 ours.release(id);

@@ -51,7 +51,10 @@ public final class Benchmark {
         try (BookPackage book = BookPackage.open(file)) {
             Recalculation run = Recalculation.of(
                     book,
-                    new RunOptions(RunOptions.USUAL_TRAIL_ROWS, false, Runtime.getRuntime().availableProcessors()));
+                    new RunOptions(
+                            RunOptions.USUAL_TRAIL_ROWS,
+                            false,
+                            Runtime.getRuntime().availableProcessors()));
             double reckoned = (System.nanoTime() - start) / 1e9;
             Files.deleteIfExists(out);
             run.write(out);

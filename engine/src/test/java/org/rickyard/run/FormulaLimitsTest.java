@@ -65,7 +65,9 @@ class FormulaLimitsTest {
             if (quoted) {
                 continue;
             }
-            if (Character.isDigit(c) && i > 0 && (Character.isLetter(formula.charAt(i - 1)) || formula.charAt(i - 1) == '$')) {
+            if (Character.isDigit(c)
+                    && i > 0
+                    && (Character.isLetter(formula.charAt(i - 1)) || formula.charAt(i - 1) == '$')) {
                 references++;
             } else if (c == '(') {
                 deepest = Math.max(deepest, ++depth);
@@ -78,8 +80,8 @@ class FormulaLimitsTest {
             }
         }
         if (formula.length() + references * DIGITS_TO_COME > LONGEST || deepest > DEEPEST || most > MOST_ARGUMENTS) {
-            faults.add(cell.getSheet().getSheetName() + "!" + cell.getAddress() + ": " + formula.length() + " characters, "
-                    + references + " references, " + deepest + " levels, " + most + " arguments");
+            faults.add(cell.getSheet().getSheetName() + "!" + cell.getAddress() + ": " + formula.length()
+                    + " characters, " + references + " references, " + deepest + " levels, " + most + " arguments");
         }
     }
 

@@ -61,8 +61,7 @@ class RerunTest {
     /** A run over the changed workbook with our sheets in it gives what one without them gives. */
     private void assertAsIfNew(Change change) {
         Runs.Run again = run(changed(out(), change));
-        Runs.Run fresh = Runs.run(
-                changed(folder.resolve("in.xlsx"), change), folder.resolve("fresh.xlsx"));
+        Runs.Run fresh = Runs.run(changed(folder.resolve("in.xlsx"), change), folder.resolve("fresh.xlsx"));
         assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
         assertThat(again.sheets()).isEqualTo(fresh.sheets());
         assertThat(again.differences(values(fresh))).isEmpty();
@@ -114,7 +113,9 @@ class RerunTest {
         var cell = row.getCell(column);
         return cell == null || cell.getCellType() == CellType.BLANK
                 ? null
-                : cell.getCellType() == CellType.NUMERIC ? (Object) cell.getNumericCellValue() : cell.getStringCellValue();
+                : cell.getCellType() == CellType.NUMERIC
+                        ? (Object) cell.getNumericCellValue()
+                        : cell.getStringCellValue();
     }
 
     private static void put(Row row, int column, Object value) {
@@ -130,7 +131,8 @@ class RerunTest {
 
     @Test
     void aSheetOfOursRenamedKeepsItsNewName() {
-        Path renamed = changed(out(), workbook -> workbook.setSheetName(workbook.getSheetIndex("Work rates"), "Leistung"));
+        Path renamed =
+                changed(out(), workbook -> workbook.setSheetName(workbook.getSheetIndex("Work rates"), "Leistung"));
         Runs.Run again = run(renamed);
         assertThat(again.sheets()).contains("Leistung").doesNotContain("Work rates");
         assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
@@ -161,11 +163,16 @@ class RerunTest {
         Runs.Run again = run(copied);
         assertThat(again.sheets()).contains("Work rates").doesNotContain("Work rates (2)");
         try (ClientBook book = ClientBook.open(again.file())) {
-            assertThat(book.poi().getSheet("Work rates (2)").getRow(0).getCell(0).getStringCellValue())
+            assertThat(book.poi()
+                            .getSheet("Work rates (2)")
+                            .getRow(0)
+                            .getCell(0)
+                            .getStringCellValue())
                     .isEqualTo("a copy");
         }
         assertThat(again.messages()).anyMatch(message -> message.startsWith("the sheet 'Work rates (2)' was written"));
-        assertThat(Runs.run(again.file(), folder.resolve("third.xlsx")).sheets()).isEqualTo(again.sheets());
+        assertThat(Runs.run(again.file(), folder.resolve("third.xlsx")).sheets())
+                .isEqualTo(again.sheets());
     }
 
     private void assertKept(Change edit) throws IOException {
@@ -219,7 +226,8 @@ class RerunTest {
 
     @Test
     void aListRenamedIsNoEdit() {
-        Runs.Run again = run(changed(out(), workbook -> workbook.setSheetName(workbook.getSheetIndex("Fields"), "Our land")));
+        Runs.Run again =
+                run(changed(out(), workbook -> workbook.setSheetName(workbook.getSheetIndex("Fields"), "Our land")));
         assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
         assertThat(again.sheets()).contains("Work rates").doesNotContain("Work rates 2");
         assertThat(parity(again)).isEmpty();
@@ -236,7 +244,8 @@ class RerunTest {
 
     @Test
     void aCellAddedToASheetOfOursIsKept() throws IOException {
-        assertKept(workbook -> workbook.getSheet("Work rates").getRow(9).createCell(140).setCellValue("my note"));
+        assertKept(workbook ->
+                workbook.getSheet("Work rates").getRow(9).createCell(140).setCellValue("my note"));
     }
 
     @Test
@@ -250,12 +259,14 @@ class RerunTest {
             row.createCell(2).setCellFormula("SUM('Work rates'!Q10:Q12)");
         });
         Runs.Run again = run(dashboard);
-        assertThat(again.messages()).anyMatch(message -> message.startsWith("3 cells of yours depend on these results"));
+        assertThat(again.messages())
+                .anyMatch(message -> message.startsWith("3 cells of yours depend on these results"));
         Map<CellAddress, Object> values = PoiRecalculation.of(again.file(), "Dashboard");
         double hours = again.results("hours").stream()
                 .mapToDouble(result -> result.number().orElse(0.0))
                 .sum();
-        assertThat((Double) values.get(new CellAddress("Dashboard", 0, 0))).isCloseTo(hours, org.assertj.core.data.Offset.offset(1e-9));
+        assertThat((Double) values.get(new CellAddress("Dashboard", 0, 0)))
+                .isCloseTo(hours, org.assertj.core.data.Offset.offset(1e-9));
         assertThat(parity(again)).isEmpty();
         try (ClientBook book = ClientBook.open(again.file())) {
             assertThat(book.poi().getSheet("Dashboard").getRow(0).getCell(1).getCellFormula())
@@ -272,11 +283,10 @@ class RerunTest {
             workbook.getSheet("Fields").getRow(1).getCell(3).setCellValue(4.2);
         });
         Runs.Run again = run(looped);
-        assertThat(again.findings())
-                .anySatisfy(finding -> {
-                    assertThat(finding.severity()).isEqualTo(Finding.Severity.STOP);
-                    assertThat(finding.cell()).contains(new CellAddress("Fields", 1, 3));
-                });
+        assertThat(again.findings()).anySatisfy(finding -> {
+            assertThat(finding.severity()).isEqualTo(Finding.Severity.STOP);
+            assertThat(finding.cell()).contains(new CellAddress("Fields", 1, 3));
+        });
         assertThat(again.results("hours")).anyMatch(result -> !result.given());
         assertThat(values(again).values()).noneMatch(value -> value instanceof org.rickyard.testing.CellError);
         assertThat(parity(again)).isEmpty();

@@ -56,8 +56,7 @@ public final class Runs {
                     largest.merge(cell.sheet() + cell.row(), Math.abs(number), Math::max);
                 }
             });
-            return Parity.differences(
-                    stored, others, cell -> largest.getOrDefault(cell.sheet() + cell.row(), 1.0));
+            return Parity.differences(stored, others, cell -> largest.getOrDefault(cell.sheet() + cell.row(), 1.0));
         }
 
         /** The findings' sentences. */

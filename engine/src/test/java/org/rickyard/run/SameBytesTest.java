@@ -99,7 +99,9 @@ class SameBytesTest {
         Runs.Run second = Runs.run(saved, folder.resolve("saved 1.xlsx"));
         assertThat(second.messages()).noneMatch(message -> message.contains("edited by hand"));
         assertThat(second.sheets()).isEqualTo(first.sheets());
-        assertSame(second.file(), Runs.run(second.file(), folder.resolve("saved 2.xlsx")).file());
+        assertSame(
+                second.file(),
+                Runs.run(second.file(), folder.resolve("saved 2.xlsx")).file());
         Map<CellAddress, Object> stored = StoredValues.of(second.file(), second.ours());
         assertThat(first.differences(stored)).isEmpty();
     }

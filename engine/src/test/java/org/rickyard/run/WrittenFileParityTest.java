@@ -103,8 +103,10 @@ class WrittenFileParityTest {
         LibreOffice.required();
         Runs.Run saved = RUNS.get("saved by LibreOffice");
         Runs.Run plain = RUNS.get("small farm");
-        assertThat(saved.differences(StoredValues.of(plain.file(), plain.ours()))).isEmpty();
-        assertThat(saved.differences(PoiRecalculation.of(saved.file(), saved.ours()))).isEmpty();
+        assertThat(saved.differences(StoredValues.of(plain.file(), plain.ours())))
+                .isEmpty();
+        assertThat(saved.differences(PoiRecalculation.of(saved.file(), saved.ours())))
+                .isEmpty();
     }
 
     @ParameterizedTest(name = "{0}")

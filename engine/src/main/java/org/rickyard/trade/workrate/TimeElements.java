@@ -100,10 +100,15 @@ public final class TimeElements {
     public static final Formula OVERLAP_ALLOWED = new Formula(
             "overlap-allowed",
             OVERLAP_USED,
-            given(OVERLAP, constant(NO_OVERLAP)),
+            choice(
+                    new Condition.Given(RUN_LENGTH),
+                    given(OVERLAP, constant(NO_OVERLAP)),
+                    constant(NO_OVERLAP)
+                            .onlyWhen(new Condition.Given(RUN_LENGTH), "the run length of the field is missing")),
             PRACTICE,
             "taken off the width only with time elements",
             List.of(WorkedExample.from(Source.commonPractice("what is typed stands"))
+                    .with(RUN_LENGTH, 400)
                     .with(OVERLAP, 0.25)
                     .gives(0.25, Units.M, 6)));
 
@@ -127,10 +132,15 @@ public final class TimeElements {
     public static final Formula LOST_TIME_ALLOWED = new Formula(
             "lost-time-allowed",
             LOST_TIME,
-            given(OTHER_LOST_TIME, constant(NO_LOST_TIME)),
+            choice(
+                    Condition.is(RATE_BY, BY_ELEMENTS),
+                    given(OTHER_LOST_TIME, constant(NO_LOST_TIME)),
+                    constant(NO_LOST_TIME)
+                            .onlyWhen(Condition.is(RATE_BY, BY_ELEMENTS), "an efficiency stands in its place")),
             PRACTICE,
             "filling, emptying, adjusting and clearing, per hectare",
             List.of(WorkedExample.from(Source.commonPractice("what is typed stands"))
+                    .with(RATE_BY, BY_ELEMENTS)
                     .with(OTHER_LOST_TIME, 0.1)
                     .gives(0.1, Units.H.over(Units.HA), 6)));
 

@@ -41,8 +41,16 @@ class UnplacedFingerprintTest {
     @Test
     void columnsInsertedAndSheetsRenamedAreNoEdit() {
         assertThat(print(
-                        row("'My land'!$C$2&\"\"", "IF(ISNUMBER('My land'!$F$2),'My land'!$F$2/10,\"\")", "Jobs!$A$7", "A1*B1"),
-                        row("'My land'!$C$3&\"\"", "IF(ISNUMBER('My land'!$F$3),'My land'!$F$3/10,\"\")", "Jobs!$A$7", "A2*B2"),
+                        row(
+                                "'My land'!$C$2&\"\"",
+                                "IF(ISNUMBER('My land'!$F$2),'My land'!$F$2/10,\"\")",
+                                "Jobs!$A$7",
+                                "A1*B1"),
+                        row(
+                                "'My land'!$C$3&\"\"",
+                                "IF(ISNUMBER('My land'!$F$3),'My land'!$F$3/10,\"\")",
+                                "Jobs!$A$7",
+                                "A2*B2"),
                         row("SUM('O''Brien''s crop'!$M$10:$M$14)", "Basis!$B$6*2")))
                 .isEqualTo(WRITTEN);
     }
@@ -50,7 +58,11 @@ class UnplacedFingerprintTest {
     @Test
     void aRowDeletedIsNoEditHoweverItIsWrittenDown() {
         assertThat(print(
-                        row("Fields!#REF!&\"\"", "IF(ISNUMBER(Fields!#REF!),Fields!#REF!/10,\"\")", "Jobs!$A$7", "A1*B1"),
+                        row(
+                                "Fields!#REF!&\"\"",
+                                "IF(ISNUMBER(Fields!#REF!),Fields!#REF!/10,\"\")",
+                                "Jobs!$A$7",
+                                "A1*B1"),
                         row("Fields!$B$2&\"\"", "IF(ISNUMBER(Fields!$D$2),Fields!$D$2/10,\"\")", "Jobs!$A$7", "A2*B2"),
                         row("SUM(Crop!$M$10:$M$13)", "Basis!$B$5*2")))
                 .isEqualTo(WRITTEN);
