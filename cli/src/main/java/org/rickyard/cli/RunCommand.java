@@ -77,6 +77,14 @@ final class RunCommand implements Callable<Integer> {
     private long trailRows;
 
     @Option(
+            names = "--all-sheets",
+            description = {
+                "Work out every sheet of a very large workbook too;",
+                "usually beyond 20000 lines of work only the chief ones are."
+            })
+    private boolean allSheets;
+
+    @Option(
             names = {"-q", "--quiet"},
             description = "Answers only: no messages unless something is in the way.")
     private boolean quiet;
@@ -91,7 +99,8 @@ final class RunCommand implements Callable<Integer> {
             console.quieten();
         }
         checkUsage();
-        RunOptions options = new RunOptions(trailRows, RunOptions.usual().threads());
+        RunOptions options =
+                new RunOptions(trailRows, allSheets, RunOptions.usual().threads());
         return dryRun ? sayOnly(options) : write(options);
     }
 

@@ -37,7 +37,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             if (moisture && isDryMatterShare(column.symbol())) {
                 return known(UnitText.PERCENT_MOISTURE);
             }
-            return UnitText.read(header, customary) instanceof UnitText.Unknown
+            return isNoUnitOf(column, UnitText.read(header, customary))
                     ? new ColumnUnit(column.symbol().unit(), true, null)
                     : of(column, "", header, customary);
         }
@@ -77,6 +77,15 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         }
         return asked(Words.quoted(rest) + " does not measure " + column.symbol().name() + ": write for example "
                 + example(column) + ".");
+    }
+
+    /** "Hours per day" is a name, though it could be read as a unit that measures no hours. */
+    private static boolean isNoUnitOf(ColumnSpec column, UnitText header) {
+        return header instanceof UnitText.Unknown
+                || header instanceof UnitText.Known known
+                        && !column.measuredBy(known.unit())
+                        && !column.measuredBy(UnitText.ofDryMatter(known.unit()))
+                        && !isRate(column.symbol().unit());
     }
 
     private static boolean isRate(Unit unit) {

@@ -68,7 +68,7 @@ final class CostFamily {
                 "no own machine has a contractor's charge beside its price");
         int[] firstFields = holdings.firstFields(ints(works, WorkRows.Work::field));
         plan.add(
-                CostTables.HOLDING_COSTS,
+                CostTables.holdingCosts(money),
                 new RowSources(firstFields.length)
                         .with(Role.FIELD, plan.rows(Fields.LIST), firstFields)
                         .with(

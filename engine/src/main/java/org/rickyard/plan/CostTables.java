@@ -315,24 +315,24 @@ final class CostTables {
             List.of());
 
     /** One row per holding. */
-    static final TableSpec HOLDING_COSTS = holdingCosts();
-
-    private static TableSpec holdingCosts() {
+    static TableSpec holdingCosts(boolean money) {
         List<TableColumn> columns = new ArrayList<>(List.of(
                 Names.name(Quantities.HOLDING, Candidate.typed(Role.FIELD, Fields.HOLDING)),
                 new TableColumn.Key(Keys.HOLDING_KEY)));
-        for (Formula formula : List.of(
-                CostTotals.HOLDING_FUEL, CostTotals.HOLDING_LABOUR, CostTotals.UNITS, CostTotals.HOLDING_COST)) {
+        for (Formula formula : List.of(CostTotals.HOLDING_FUEL, CostTotals.HOLDING_LABOUR, CostTotals.UNITS)) {
             columns.add(new TableColumn.Calculated(formula, true));
         }
-        columns.add(new TableColumn.Joined(CostTotals.COST_LEFT_OUT, CostTotals.LEFT_OUT));
+        if (money) {
+            columns.add(new TableColumn.Calculated(CostTotals.HOLDING_COST, true));
+            columns.add(new TableColumn.Joined(CostTotals.COST_LEFT_OUT, CostTotals.LEFT_OUT));
+        }
         return new TableSpec(
                 "holding-costs",
                 "Holding costs",
                 "Holding costs: fuel, labour and money of all listed work",
                 "one row per holding",
                 Sentences.appended(columns, List.of()),
-                List.of(new TableSpec.TotalName(CostTotals.COST, "Rickyard_holding_cost")),
+                money ? List.of(new TableSpec.TotalName(CostTotals.COST, "Rickyard_holding_cost")) : List.of(),
                 MONEY,
                 List.of());
     }

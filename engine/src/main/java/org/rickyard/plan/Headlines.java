@@ -6,6 +6,8 @@ import org.rickyard.formula.Formula;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Digging;
+import org.rickyard.trade.silage.Feeding;
+import org.rickyard.trade.spraying.ProductOrder;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.WorkTotals;
@@ -39,7 +41,9 @@ public final class Headlines {
                 plan.table("spray-blocks"),
                 List.of(TankPlan.TOTAL_SPRAY_MIX, TankPlan.FULL_TANKFULS, TankPlan.PART_TANKFUL));
         add(headlines, plan.table("tank-mix"), List.of(TankPlan.PRODUCT_TOTAL));
+        add(headlines, plan.table("product-order"), List.of(ProductOrder.PACKS_TO_BUY));
         add(headlines, plan.table("clamps"), List.of(ClampContents.CLAMP_CAPACITY, ClampContents.CLAMP_FILL));
+        add(headlines, plan.table("feed-balance"), List.of(Feeding.DAYS_FEED_LASTS, Feeding.SURPLUS_OR_SHORTFALL));
         add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
         return headlines;
     }
@@ -47,7 +51,14 @@ public final class Headlines {
     /** How many rows of those tables are not among the answers. */
     public static int leftOut(WorkPlan plan) {
         int more = 0;
-        for (String id : List.of("holding-totals", "spray-blocks", "tank-mix", "clamps", "pit-digging")) {
+        for (String id : List.of(
+                "holding-totals",
+                "spray-blocks",
+                "tank-mix",
+                "product-order",
+                "clamps",
+                "feed-balance",
+                "pit-digging")) {
             more += Math.max(0, plan.table(id).rows() - MOST_ROWS_OF_A_TABLE);
         }
         return more;
@@ -55,7 +66,8 @@ public final class Headlines {
 
     private static void add(List<Headline> headlines, ResultTable table, List<Formula> formulas) {
         for (int row = 0; row < table.rows() && row < MOST_ROWS_OF_A_TABLE; row++) {
-            String holding = table.name(Quantities.HOLDING, row);
+            String holding =
+                    table.spec().column(Quantities.HOLDING).isPresent() ? table.name(Quantities.HOLDING, row) : "";
             for (Formula formula : formulas) {
                 headlines.add(new Headline(table, formula, row, holding, about(table, row)));
             }

@@ -24,8 +24,9 @@ final class Tasks {
      * @param machine the machine, or -1 for a gang
      * @param machines all machines it takes
      * @param alike how many alike work side by side
+     * @param order its place among the stages of a gang's job; 0 outside one
      */
-    record Task(int key, int job, int machine, List<Integer> machines, int alike) {
+    record Task(int key, int job, int machine, List<Integer> machines, int alike, int order) {
         boolean isGang() {
             return machine < 0;
         }
@@ -77,7 +78,13 @@ final class Tasks {
     private Task task(int job, int machine) {
         return byWork.computeIfAbsent(
                 new Work(name(job), machine),
-                work -> new Task(byWork.size() + 1, job, machine, List.of(machine), alike(job, machine)));
+                work -> new Task(
+                        byWork.size() + 1, job, machine, List.of(machine), alike(job, machine), order(machine)));
+    }
+
+    private int order(int machine) {
+        var stage = GangRows.stage(machines.text(Machines.TYPE, machine));
+        return stage == null ? 0 : stage.code();
     }
 
     private int alike(int job, int machine) {
@@ -98,7 +105,7 @@ final class Tasks {
                     if (gang != null) {
                         gang.members().stream().filter(m -> m.stage().coupled()).forEach(m -> all.add(m.machine()));
                     }
-                    return new Task(byWork.size() + 1, job, -1, List.copyOf(all), 1);
+                    return new Task(byWork.size() + 1, job, -1, List.copyOf(all), 1, Integer.MAX_VALUE);
                 })
                 .key();
     }

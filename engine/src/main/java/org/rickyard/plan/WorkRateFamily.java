@@ -58,7 +58,9 @@ final class WorkRateFamily {
                         .with(Keys.HOLDING_KEY, keys(holdings, firstFields)),
                 "no jobs are listed, so hours are not added up");
         GangFamily.build(plan, gangs, tasks);
-        CostFamily.build(plan, new WorkRows(plan, lines, gangs), holdings);
+        WorkRows works = new WorkRows(plan, lines, gangs);
+        CostFamily.build(plan, works, holdings);
+        SeasonFamily.build(plan, tasks, works);
     }
 
     /** Fields with a perimeter, for only they have a shape index. */

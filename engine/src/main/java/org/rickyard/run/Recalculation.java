@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -53,10 +54,14 @@ public final class Recalculation {
     private final RunState state;
     private final OurSheets ours;
     private final List<Finding> findings = new ArrayList<>();
+    /** Sheets of ours whose formulas lead to other places than when they were written. */
+    private final List<String> moved = new ArrayList<>();
+
     private final WorkPlan plan;
     private final SheetSet sheets;
     private final Map<String, String> names = new LinkedHashMap<>();
     private final RunOptions options;
+    private BookScope scope;
 
     private Recalculation(BookPackage book, RunOptions options) throws IOException, RefusedException {
         this.book = book;
@@ -65,8 +70,10 @@ public final class Recalculation {
         this.state = RunState.read(book.customXml(RunState.NAMESPACE));
         this.ours = OurSheets.find(book, state);
         keepEdited();
-        this.plan = WorkPlan.of(ListFinder.find(read()));
+        this.plan = WorkPlan.of(ListFinder.find(read()), options.allSheets());
+        keepLedElsewhere();
         name();
+        tellKept();
         if (book.manualCalculation()) {
             findings.add(Finding.caution(
                     null,
@@ -93,22 +100,46 @@ public final class Recalculation {
                         name.name().equals(OurSheets.MARKER) || name.name().equals(OurSheets.KEPT_MARKER));
     }
 
-    /** A sheet of ours that was edited by hand is the client's from now on. */
+    /**
+     * A sheet of ours that was edited by hand is the client's from now on. Where no more has changed than the places that
+     * its formulas lead to, rows may have been inserted in a list or a sheet renamed; that is looked into once the lists
+     * are read.
+     */
     private void keepEdited() throws IOException {
-        for (Map.Entry<String, SheetRef> entry : Map.copyOf(ours.byId()).entrySet()) {
-            SheetRef sheet = entry.getValue();
+        for (Map.Entry<String, SheetRef> entry : List.copyOf(ours.byId().entrySet())) {
+            String id = entry.getKey();
             MeaningFingerprint present = new MeaningFingerprint();
-            reader.stream(sheet, present);
-            boolean same = state.fingerprint(entry.getKey())
-                    .filter(present.hex()::equals)
-                    .isPresent();
-            if (!same) {
-                ours.release(entry.getKey());
-                findings.add(Finding.caution(
-                        null,
-                        "the sheet '" + sheet.name() + "' was edited by hand since the last run, so it is kept as it"
-                                + " is, as your own; a new one is written beside it."));
+            reader.stream(entry.getValue(), present);
+            boolean same = state.fingerprint(id).filter(present.hex()::equals).isPresent();
+            if (!same
+                    && state.unplaced(id).filter(present.unplacedHex()::equals).isPresent()) {
+                moved.add(id);
+            } else if (!same) {
+                ours.release(id);
             }
+        }
+    }
+
+    /** A link that was led by hand to another column of the client's is an edit too. */
+    private void keepLedElsewhere() throws IOException {
+        for (String id : moved) {
+            SheetRef sheet = ours.byId().get(id);
+            if (plan.table(id) != null && LedElsewhere.look(reader, scope, sheet, plan.table(id))) {
+                ours.release(id);
+            }
+        }
+    }
+
+    /** Said on every run, so that a run over its own output changes nothing. */
+    private void tellKept() {
+        List<SheetRef> kept = new ArrayList<>(ours.kept());
+        kept.sort(Comparator.comparingInt(SheetRef::position));
+        for (SheetRef sheet : kept) {
+            findings.add(Finding.caution(
+                    null,
+                    "the sheet '" + sheet.name() + "' was written by a run and then edited by hand or copied, so it is"
+                            + " kept as it is, as your own, and is not brought up to date; the results stand on new"
+                            + " sheets beside it."));
         }
     }
 
@@ -119,7 +150,7 @@ public final class Recalculation {
                 tables.addAll(reader.tables(sheet));
             }
         }
-        BookScope scope = new BookScope(book.sheets(), definedNames(), tables);
+        scope = new BookScope(book.sheets(), definedNames(), tables);
         FormulaRefs refs = new FormulaRefs(
                 scope, ours.byId().values().stream().map(SheetRef::name).toList());
         List<SheetCells> cells = reader.cells(book.sheets(), ours::isClients, sheet -> refs.reading(sheet.name()));

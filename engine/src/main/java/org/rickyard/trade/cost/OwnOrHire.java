@@ -63,7 +63,10 @@ public final class OwnOrHire {
             value(RUNNING_ALL).over(AREA_WORKED),
             Source.derived("running cost over area"),
             "tractor, fuel and own labour included, as they are in a contractor's charge for everything",
-            List.of());
+            List.of(WorkedExample.from(Source.derived("240 over 12 ha"))
+                    .with(RUNNING_ALL, 240)
+                    .with(AREA_WORKED, 12)
+                    .gives(20, A_HECTARE, 6)));
 
     /** {@code own-cost-per-hectare}: ownership ÷ area + running. */
     public static final Formula OWN = new Formula(
@@ -76,12 +79,9 @@ public final class OwnOrHire {
 
     private static List<WorkedExample> acres() {
         List<WorkedExample> all = new ArrayList<>();
-        double[][] rows = {{10, 104}, {50, 24}, {100, 14}, {200, 9}, {500, 6}};
+        double[][] rows = {{50, 24}, {100, 14}};
         for (double[] row : rows) {
-            Source source = row[0] == 50 || row[0] == 100
-                    ? ROTH
-                    : Source.derived("the same textbook's sum, 1,000 + 4 × area, at " + (int) row[0] + " ac");
-            all.add(WorkedExample.from(source)
+            all.add(WorkedExample.from(ROTH)
                     .with(OWNERSHIP, 1000)
                     .with(AREA_WORKED, row[0], Units.AC)
                     .with(RUNNING_HECTARE, 4, Units.MONEY_UNIT.over(Units.AC))
@@ -126,10 +126,22 @@ public final class OwnOrHire {
                     Expr.text("no break-even: hiring costs less at any area")),
             Source.derived("area against break-even area"),
             "money only; timeliness, quality control and capital freed weigh too",
-            List.of(WorkedExample.from(Source.derived("charge below running cost"))
-                    .with(CHARGE_PER_HECTARE, 3)
-                    .with(RUNNING_HECTARE, 4)
-                    .gives("no break-even: hiring costs less at any area")));
+            List.of(
+                    WorkedExample.from(Source.derived("charge below running cost"))
+                            .with(CHARGE_PER_HECTARE, 3)
+                            .with(RUNNING_HECTARE, 4)
+                            .gives("no break-even: hiring costs less at any area"),
+                    advice(200, 125, "at this area owning costs no more than hiring"),
+                    advice(100, 125, "at this area hiring costs less than owning")));
+
+    private static WorkedExample advice(double area, double breakEven, String words) {
+        return WorkedExample.from(Source.derived("the textbook's break-even of 125 at a charge of 12 and running 4"))
+                .with(CHARGE_PER_HECTARE, 12)
+                .with(RUNNING_HECTARE, 4)
+                .with(AREA_WORKED, area)
+                .with(BREAK_EVEN, breakEven)
+                .gives(words);
+    }
 
     /** In reading order. */
     static List<Formula> formulas() {

@@ -93,7 +93,11 @@ public final class OwnershipCost {
                     .over(ONE_YEAR),
             Source.commonPractice("on the average of what was paid and what is left"),
             "one basis of interest, real or nominal, throughout",
-            List.of(exam().with(INTEREST, 3).gives(13665.75, A_YEAR, 2)));
+            List.of(WorkedExample.from(EXAM)
+                    .with(PURCHASE_PRICE, 685000)
+                    .with(TRADE_IN_VALUE, 685000 * 0.33)
+                    .with(INTEREST, 3)
+                    .gives(13665.75, A_YEAR, 2)));
 
     /** {@code insurance-and-housing}: purchase price × rate. */
     public static final Formula INSURANCE_OF_YEAR = new Formula(
@@ -152,6 +156,10 @@ public final class OwnershipCost {
                             .with(LIFE, 4)
                             .with(INTEREST, 10)
                             .gives(0.3155, Units.ONE, 4),
+                    WorkedExample.from(Source.derived("without interest a quarter each of four years"))
+                            .with(LIFE, 4)
+                            .with(INTEREST, 0)
+                            .gives(0.25, Units.ONE, 6),
                     WorkedExample.from(Source.memory("Iowa State University A3-29: 8 %, 15 yr, .117"))
                             .with(LIFE, 15)
                             .with(INTEREST, 8)

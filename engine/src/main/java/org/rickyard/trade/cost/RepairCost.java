@@ -122,7 +122,9 @@ public final class RepairCost {
             given(HOURS_NOW, constant(NEW_MACHINE)),
             Source.commonPractice("as typed, otherwise new"),
             "hours on the clock",
-            List.of());
+            List.of(WorkedExample.from(Source.commonPractice("what is typed stands"))
+                    .with(HOURS_NOW, 500)
+                    .gives(500, Units.H, 6)));
 
     /** Hours at the end: start + life × hours per year. */
     public static final Formula HOURS_AT_END = new Formula(

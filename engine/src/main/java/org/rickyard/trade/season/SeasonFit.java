@@ -30,6 +30,24 @@ public final class SeasonFit {
     /** Area of the job. */
     public static final Symbol AREA =
             Symbol.number("area of the job", Units.HA).possible(Range.POSITIVE).decimals(1);
+    /** Area of the machine that does it. */
+    public static final Symbol MACHINE_AREA = Symbol.number("area of the machine", Units.HA)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** Area of the gang that does it. */
+    public static final Symbol GANG_AREA =
+            Symbol.number("area of the gang", Units.HA).possible(Range.POSITIVE).decimals(1);
+    /** First day planned. */
+    public static final Symbol START = Symbol.date("planned start");
+    /** Last day planned. */
+    public static final Symbol FINISH = Symbol.date("planned finish");
+    /** Days after the latest. */
+    public static final Symbol DAYS_LATE =
+            Symbol.number("days late", Units.D).possible(Range.NOT_NEGATIVE).decimals(0);
+    /** What it waits for. */
+    public static final Symbol WAITS_FOR = Symbol.text("waits for");
+    /** Why it has no place. */
+    public static final Symbol NOT_PLANNED = Symbol.text("not planned because");
     /** Hours of the machine that does it. */
     public static final Symbol MACHINE_HOURS = Symbol.number("machine hours of the job", Units.H)
             .possible(Range.POSITIVE)
@@ -107,6 +125,37 @@ public final class SeasonFit {
                     .with(ALIKE, 2)
                     .gives(20, Units.H, 6)));
 
+    private static final Condition BY_GANG = Condition.compare(value(Keys.GANG_KEY), Relation.MORE, number(0));
+
+    /** Area of the job: the gang's or the machine's. */
+    public static final Formula AREA_OF_JOB = new Formula(
+            "area-of-job",
+            AREA,
+            choice(BY_GANG, value(GANG_AREA), value(MACHINE_AREA)),
+            Source.derived("sum of the fields of the job"),
+            "net areas",
+            List.of(WorkedExample.from(Source.derived("a machine on 12 ha"))
+                    .with(Keys.GANG_KEY, 0)
+                    .with(MACHINE_AREA, 12)
+                    .gives(12, Units.HA, 6)));
+
+    /** {@code days-late}: planned finish − latest day. */
+    public static final Formula LATE = new Formula(
+            "days-late",
+            DAYS_LATE,
+            new Expr.AsUnit(Expr.greatest(number(0), value(FINISH).minus(LATEST)), Units.D),
+            Source.derived("days after the last day of the window"),
+            "as planned; weather makes it more",
+            List.of(
+                    WorkedExample.from(ARITHMETIC)
+                            .with(FINISH, 45012)
+                            .with(LATEST, 45009)
+                            .gives(3, Units.D, 6),
+                    WorkedExample.from(ARITHMETIC)
+                            .with(FINISH, 45005)
+                            .with(LATEST, 45009)
+                            .gives(0, Units.D, 6)));
+
     /** Days in the window: latest − earliest + 1. */
     public static final Formula DAYS_IN_WINDOW = new Formula(
             "days-in-window",
@@ -174,7 +223,15 @@ public final class SeasonFit {
 
     /** Days needed over days available. */
     public static final Formula PRESSURE = new Formula(
-            "season-pressure", FACTOR, value(NEEDED).over(AVAILABLE), EP496, "above 1 it does not fit", List.of());
+            "season-pressure",
+            FACTOR,
+            value(NEEDED).over(AVAILABLE),
+            EP496,
+            "above 1 it does not fit",
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(NEEDED, 6)
+                    .with(AVAILABLE, 5)
+                    .gives(1.2, Units.ONE, 6)));
 
     /** {@code required-work-rate}: area ÷ (days available × hours per day). */
     public static final Formula RATE_REQUIRED = new Formula(
@@ -210,7 +267,10 @@ public final class SeasonFit {
             value(SPEED).times(FACTOR),
             Source.derived("at the same width and efficiency the rate goes with the speed"),
             "only as far as ground, crop and driver allow",
-            List.of());
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(SPEED, 10)
+                    .with(FACTOR, 1.2)
+                    .gives(12, Units.KM_PER_H, 6)));
 
     /** Hours per day that would just fit. */
     public static final Formula DAY_REQUIRED = new Formula(
@@ -219,7 +279,10 @@ public final class SeasonFit {
             value(HOURS_PER_DAY).times(FACTOR),
             Source.derived("the same hours on fewer days"),
             "over 12 h a second driver is needed; over 24 it cannot be",
-            List.of());
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(HOURS_PER_DAY, 10)
+                    .with(FACTOR, 1.2)
+                    .gives(12, Units.H, 6)));
 
     /** Machines that would do. */
     public static final Formula MACHINES_REQUIRED = new Formula(
@@ -236,6 +299,7 @@ public final class SeasonFit {
     /** In reading order. */
     static List<Formula> formulas() {
         return List.of(
+                AREA_OF_JOB,
                 HOURS_OF_JOB,
                 DAYS_IN_WINDOW,
                 DAYS_AVAILABLE,
@@ -247,6 +311,7 @@ public final class SeasonFit {
                 WIDTH_REQUIRED,
                 SPEED_REQUIRED,
                 DAY_REQUIRED,
-                MACHINES_REQUIRED);
+                MACHINES_REQUIRED,
+                LATE);
     }
 }

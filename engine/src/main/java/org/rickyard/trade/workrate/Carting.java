@@ -128,7 +128,9 @@ public final class Carting {
             given(LOAD_DENSITY, constant(USUAL_DENSITY)),
             Source.memory("typed, otherwise that of chopped grass"),
             "chopped and blown in, not trodden",
-            List.of());
+            List.of(WorkedExample.from(Source.commonPractice("what is typed stands"))
+                    .with(LOAD_DENSITY, 300)
+                    .gives(300, Units.KG_PER_M3, 6)));
 
     /** {@code payload}: the lower of what the body holds and what may be carried. */
     public static final Formula PAYLOAD_OF_TRAILER = new Formula(
@@ -140,11 +142,16 @@ public final class Carting {
                     Expr.least(value(PAYLOAD), value(BODY_VOLUME).times(DENSITY).in(Units.T))),
             HAUL,
             "Payload is what the law of the road and the plate on the axle allow; a light crop fills the body first",
-            List.of(WorkedExample.from(Source.derived("20 m3 × 350 kg/m3 is 7 t, less than 8 t"))
-                    .with(PAYLOAD, 8)
-                    .with(BODY_VOLUME, 20)
-                    .with(DENSITY, 350)
-                    .gives(7, Units.T, 6)));
+            List.of(
+                    WorkedExample.from(Source.commonPractice("without a volume what may be carried stands"))
+                            .with(PAYLOAD, 8)
+                            .with(DENSITY, 350)
+                            .gives(8, Units.T, 6),
+                    WorkedExample.from(Source.derived("20 m3 × 350 kg/m3 is 7 t, less than 8 t"))
+                            .with(PAYLOAD, 8)
+                            .with(BODY_VOLUME, 20)
+                            .with(DENSITY, 350)
+                            .gives(7, Units.T, 6)));
 
     /** {@code fill-time}: load ÷ filling rate. */
     public static final Formula FILL_TIME_OF_LOAD = new Formula(
@@ -275,21 +282,46 @@ public final class Carting {
                         Expr.least(value(FILLING), trailers.times(LOAD).over(CYCLE)),
                         HAUL,
                         "the lower of what the forager fills and the trailers carry",
-                        List.of()),
+                        List.of(balanced()
+                                .with(FILLING, 40)
+                                .with(LOAD, 8)
+                                .with(CYCLE, 30.3)
+                                .gives(Math.min(40, (3 + more) * 8 * 60 / 30.3), Units.T_PER_H, 6))),
                 idle(
                         "forager-idle-share-" + id,
                         Symbol.number("forager idle, " + words, Units.PERCENT)
                                 .possible(Range.of(0, 100))
                                 .decimals(1),
                         trailers,
-                        List.of()),
+                        List.of(
+                                balanced()
+                                        .with(EXACT, 2.525)
+                                        .gives(100 * Math.max(0, 1 - (3 + more) / 2.525), Units.PERCENT, 6),
+                                WorkedExample.from(
+                                                Source.derived("5 trailers at balance of 8.5, one fewer or one more"))
+                                        .with(NEEDED, 5)
+                                        .with(EXACT, 8.5)
+                                        .gives(100 * (1 - (5 + more) / 8.5), Units.PERCENT, 6))),
                 queue(
                         "trailer-queue-" + id,
                         Symbol.number("trailer queue, " + words, Units.MIN)
                                 .possible(Range.NOT_NEGATIVE)
                                 .decimals(1),
                         trailers,
-                        List.of()));
+                        List.of(
+                                balanced()
+                                        .with(FILL_TIME, 12)
+                                        .with(CYCLE, 30.3)
+                                        .gives(Math.max(0, (3 + more) * 12 - 30.3), Units.MIN, 6),
+                                WorkedExample.from(Source.derived("5 trailers of 12 min fill in a round of 30 min"))
+                                        .with(NEEDED, 5)
+                                        .with(FILL_TIME, 12)
+                                        .with(CYCLE, 30)
+                                        .gives((5 + more) * 12 - 30, Units.MIN, 6))));
+    }
+
+    private static WorkedExample.Draft balanced() {
+        return WorkedExample.from(ARITHMETIC).with(NEEDED, 3);
     }
 
     private static Formula idle(String id, Symbol result, Expr trailers, List<WorkedExample> examples) {

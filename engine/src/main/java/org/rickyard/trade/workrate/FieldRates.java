@@ -22,6 +22,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
 
 /** Work rate of a machine by width, speed and field efficiency, and the hours a field takes. */
 public final class FieldRates {
@@ -60,6 +61,13 @@ public final class FieldRates {
     private static final Source PROGRESSIVE =
             Source.published("Progressive Forage, Field equipment efficiency versus capacity");
     private static final Source IOWA = Source.published("Iowa State University AgDM A3-24, table of field capacities");
+
+    /** Width in ft, speed in mph, efficiency in per cent, printed rate in ac/h. */
+    private static final double[][] IOWA_ROWS = {
+        {40, 6, 70, 20.4}, {60, 6, 68, 29.7}, {60, 12, 68, 59.3}, {80, 6, 68, 39.6}, {80, 12, 68, 79.1},
+        {15, 5, 63, 5.7}, {20, 6, 63, 9.2}, {30, 6, 60, 13.1}, {36, 5, 60, 13.1}, {45, 5, 60, 16.4},
+        {37.5, 6, 65, 17.7}, {42.5, 6, 63, 19.5}, {57.5, 5, 63, 22.0}, {8, 5, 85, 4.1}, {12, 5, 85, 6.2},
+    };
 
     /** Typical field efficiency by type, for full working width. */
     public static final ReferenceTable TYPICAL_EFFICIENCY = new ReferenceTable(
@@ -116,9 +124,16 @@ public final class FieldRates {
                                     "time elements stand in its place")),
             Source.memory("typed; otherwise the typical value of the type, ASAE D497, Table 3"),
             "goes with the full working width: it holds turning, overlap and filling already",
-            List.of(WorkedExample.from(Source.memory("ASAE D497, Table 3: rotary mower typical 80 %"))
-                    .with(MACHINE_TYPE, "mower")
-                    .gives(80, Units.PERCENT, 0)));
+            List.of(
+                    WorkedExample.from(Source.memory("ASAE D497, Table 3: rotary mower typical 80 %"))
+                            .with(MACHINE_TYPE, "mower")
+                            .gives(80, Units.PERCENT, 0),
+                    WorkedExample.from(Source.commonPractice("what is typed stands"))
+                            .with(MACHINE_TYPE, "mower")
+                            .with(FIELD_EFFICIENCY, 72)
+                            .with(Quantities.TURN_TIME, 15)
+                            .with(Quantities.RUN_LENGTH, 400)
+                            .gives(72, Units.PERCENT, 0)));
 
     private static Expr typical() {
         return new Expr.Lookup(TYPICAL_EFFICIENCY, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
@@ -137,19 +152,24 @@ public final class FieldRates {
             SRIVASTAVA,
             "by time elements (Hunt, eq. 1.3) where turn time and run length are given and no efficiency is; back and"
                     + " forth, one turn for each run",
-            TimeElements.examples());
+            widthExamples());
 
     /** {@code work-rate}: speed × working width × field efficiency, or by time elements; never above throughput. */
     public static final Formula WORK_RATE = new Formula(
             "work-rate",
             RATE,
             choice(
-                    new Condition.Blank(OUTPUT),
-                    BY_WIDTH,
-                    Expr.least(value(WIDTH_RATE), value(Throughput.THROUGHPUT_RATE))),
+                    Condition.all(List.of(
+                            new Condition.Blank(OUTPUT),
+                            new Condition.Not(Condition.is(TimeElements.RATE_BY, TimeElements.BY_ELEMENTS)))),
+                    value(SPEED).times(WORKING_WIDTH).times(EFFICIENCY_USED).in(Units.HA_PER_H),
+                    choice(
+                            new Condition.Blank(OUTPUT),
+                            value(WIDTH_RATE),
+                            Expr.least(value(WIDTH_RATE), value(Throughput.THROUGHPUT_RATE)))),
             SRIVASTAVA,
             "field work only: daily service, road and repairs come on top; an output typed for the machine sets a limit",
-            rateExamples());
+            limitedExamples());
 
     /** Which limit holds. */
     public static final Formula LIMIT = new Formula(
@@ -178,16 +198,7 @@ public final class FieldRates {
             value(RATE).over(SPOT_RATE),
             GRDC,
             "share of the spot rate kept up in the field, whatever holds it down",
-            List.of(
-                    WorkedExample.from(Source.secondHand("Hunt, combine on 400 m rows, solution sheet: 1.90 of 2.4 ha/h"
-                                    + " is 79.17 %, from the rounded 1.90"))
-                            .with(RATE, 1.89684)
-                            .with(SPOT_RATE, 2.4)
-                            .givesWithin(79.17, Units.PERCENT, 0.2),
-                    WorkedExample.from(Source.derived("ploughing study: 40 min of 110 min in work"))
-                            .with(RATE, 6.0 / 11)
-                            .with(SPOT_RATE, 1.5)
-                            .gives(36.364, Units.PERCENT, 3)));
+            achievedExamples());
 
     /** {@code hours}: area ÷ work rate. */
     public static final Formula HOURS = new Formula(
@@ -203,6 +214,48 @@ public final class FieldRates {
                     .with(RATE, 1.25, Units.AC_PER_H)
                     .gives(12, Units.H, 0)));
 
+    private static List<WorkedExample> limitedExamples() {
+        List<WorkedExample> examples = new ArrayList<>(rateExamples());
+        examples.add(WorkedExample.from(Source.secondHand("Hunt, combine on 400 m rows, solution sheet: 1.90 ha/h"))
+                .with(TimeElements.RATE_BY, TimeElements.BY_ELEMENTS)
+                .with(WIDTH_RATE, 1.89684)
+                .with(EFFICIENCY_USED, 80)
+                .with(SPEED, 4.8)
+                .with(WORKING_WIDTH, 5)
+                .gives(1.90, Units.HA_PER_H, 2));
+        examples.add(WorkedExample.from(Source.derived("2.50 ha/h by width, 40 t/h in 20 t/ha: 2.00 ha/h"))
+                .with(OUTPUT, 40)
+                .with(WIDTH_RATE, 2.5025)
+                .with(Throughput.THROUGHPUT_RATE, 2)
+                .gives(2, Units.HA_PER_H, 6));
+        return List.copyOf(examples);
+    }
+
+    private static List<WorkedExample> widthExamples() {
+        List<WorkedExample> examples = new ArrayList<>(TimeElements.examples());
+        examples.addAll(rateExamples());
+        return List.copyOf(examples);
+    }
+
+    /** Of a table that prints width, speed, efficiency and rate, the efficiency found back from the printed rate. */
+    private static List<WorkedExample> achievedExamples() {
+        List<WorkedExample> examples = new ArrayList<>();
+        examples.add(
+                WorkedExample.from(Source.secondHand("Hunt, combine on 400 m rows, solution sheet: 1.90 of 2.4 ha/h"
+                                + " is 79.17 %, from the rounded 1.90"))
+                        .with(RATE, 1.89684)
+                        .with(SPOT_RATE, 2.4)
+                        .givesWithin(79.17, Units.PERCENT, 0.2));
+        for (double[] row : IOWA_ROWS) {
+            double spot = row[0] * row[1] / 8.25;
+            examples.add(WorkedExample.from(IOWA)
+                    .with(RATE, row[3], Units.AC_PER_H)
+                    .with(SPOT_RATE, spot, Units.AC_PER_H)
+                    .givesWithin(row[2], Units.PERCENT, 100 * 0.051 / spot));
+        }
+        return List.copyOf(examples);
+    }
+
     private static List<WorkedExample> rateExamples() {
         List<WorkedExample> examples = new ArrayList<>();
         examples.add(WorkedExample.from(GRDC)
@@ -212,12 +265,7 @@ public final class FieldRates {
                 .gives(11.73, Units.HA_PER_H, 2));
         examples.add(imperial(PROGRESSIVE, 30, 5, 80, 14.5, 1));
         examples.add(imperial(PROGRESSIVE, 30, 5, 60, 10.9, 1));
-        double[][] rows = {
-            {40, 6, 70, 20.4}, {60, 6, 68, 29.7}, {60, 12, 68, 59.3}, {80, 6, 68, 39.6}, {80, 12, 68, 79.1},
-            {15, 5, 63, 5.7}, {20, 6, 63, 9.2}, {30, 6, 60, 13.1}, {36, 5, 60, 13.1}, {45, 5, 60, 16.4},
-            {37.5, 6, 65, 17.7}, {42.5, 6, 63, 19.5}, {57.5, 5, 63, 22.0}, {8, 5, 85, 4.1}, {12, 5, 85, 6.2},
-        };
-        for (double[] row : rows) {
+        for (double[] row : IOWA_ROWS) {
             examples.add(imperial(IOWA, row[0], row[1], row[2], row[3], 1));
         }
         examples.add(imperial(

@@ -135,7 +135,7 @@ public final class FuelAndLabour {
 
     private static List<WorkedExample> fuelExamples() {
         List<WorkedExample> all = new ArrayList<>();
-        double[][] loads = {{25, 11.325}, {50, 15.45}, {75, 19.575}, {100, 23.7}, {32, 12.48}};
+        double[][] loads = {{25, 11.325}, {100, 23.7}};
         for (double[] load : loads) {
             all.add(WorkedExample.from(Source.derived("ASAE D497.7 for 75 kW at " + (int) load[0] + " %"))
                     .with(PowerNeeded.AVAILABLE, 75)
@@ -171,10 +171,18 @@ public final class FuelAndLabour {
                                     Expr.text("")))),
             Source.commonPractice("the surest there is"),
             "typed, by load, yearly average",
-            List.of(WorkedExample.from(Source.derived("typed comes first"))
-                    .with(FUEL_RATE, 12)
-                    .with(PowerNeeded.SHARE, 50)
-                    .gives("typed")));
+            List.of(
+                    WorkedExample.from(Source.commonPractice("what is typed comes first"))
+                            .with(FUEL_RATE, 12)
+                            .with(PowerNeeded.SHARE, 50)
+                            .gives("typed"),
+                    found().with(PowerNeeded.SHARE, 50).gives("load on the tractor"),
+                    found().with(PowerNeeded.AVAILABLE, 75)
+                            .gives("yearly average (light use: too low for mowing, chopping, ploughing)")));
+
+    private static WorkedExample.Draft found() {
+        return WorkedExample.from(Source.commonPractice("the surest there is"));
+    }
 
     /** {@code fuel-on-field}. */
     public static final Formula FUEL_OF_FIELD = new Formula(
@@ -183,7 +191,10 @@ public final class FuelAndLabour {
             value(FUEL).times(WORK_HOURS),
             Source.derived("litres an hour × hours"),
             "field work only",
-            List.of());
+            List.of(WorkedExample.from(Source.derived("12 L/h for 5 h"))
+                    .with(FUEL, 12)
+                    .with(WORK_HOURS, 5)
+                    .gives(60, Units.L, 6)));
 
     /** {@code fuel-per-hectare}. */
     public static final Formula FUEL_OF_HECTARE = new Formula(
@@ -204,7 +215,10 @@ public final class FuelAndLabour {
             value(FUEL_PER_HECTARE).over(Throughput.YIELD_CARTED),
             Source.derived("litres per area over tonnes per area"),
             "fresh tonnes as carted",
-            List.of());
+            List.of(WorkedExample.from(Source.derived("30 L/ha in 20 t/ha"))
+                    .with(FUEL_PER_HECTARE, 30)
+                    .with(Throughput.YIELD_CARTED, 20)
+                    .gives(1.5, Units.L.over(Units.T), 6)));
 
     /** People reckoned with. */
     public static final Formula CREW_RECKONED = new Formula(
@@ -213,7 +227,9 @@ public final class FuelAndLabour {
             given(CREW, constant(ONE_DRIVER)),
             Source.commonPractice("typed, otherwise one driver"),
             "the driver included",
-            List.of());
+            List.of(WorkedExample.from(Source.commonPractice("what is typed stands"))
+                    .with(CREW, 3)
+                    .gives(3, Units.ONE, 6)));
 
     /** {@code labour}: machine hours × people × allowance. */
     public static final Formula LABOUR_OF_FIELD = new Formula(
@@ -222,10 +238,10 @@ public final class FuelAndLabour {
             value(WORK_HOURS).times(CREW_USED).times(constant(ALLOWANCE)),
             IOWA,
             "the allowance is for fuelling, service and moving",
-            List.of(WorkedExample.from(Source.derived("Iowa State University: 15.00 × 1.1 is 16.50 an hour"))
-                    .with(WORK_HOURS, 1)
-                    .with(CREW_USED, 1)
-                    .gives(1.1, Units.H, 6)));
+            List.of(WorkedExample.from(Source.derived("two people for 5 h, a tenth on top"))
+                    .with(WORK_HOURS, 5)
+                    .with(CREW_USED, 2)
+                    .gives(11, Units.H, 6)));
 
     /** In reading order. */
     static List<Formula> formulas() {

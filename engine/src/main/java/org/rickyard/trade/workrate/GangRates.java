@@ -191,10 +191,10 @@ public final class GangRates {
             Source.published("rule of 800 (lb, short tons) or 400 (kg, tonnes)"),
             "all rollers rolling all the time in thin layers",
             List.of(
-                    WorkedExample.from(Source.derived("14 t ÷ 400 kg for each t/h"))
+                    WorkedExample.from(Source.derived("two of 14 t ÷ 400 kg for each t/h"))
                             .with(MASS, 14)
-                            .with(ALIKE, 1)
-                            .gives(35, Units.T_PER_H, 6),
+                            .with(ALIKE, 2)
+                            .gives(70, Units.T_PER_H, 6),
                     WorkedExample.from(Source.derived("rule of 800: 40,000 lb ÷ 800 is 50 short tons an hour, not 150"))
                             .with(MASS, 40000, Units.LB)
                             .with(ALIKE, 1)
@@ -218,6 +218,11 @@ public final class GangRates {
                             .with(ROUND_TIME, 32 * 4 * 60 / 1000.0)
                             .with(ALIKE, 1)
                             .gives(6.25, Units.LONG_TON.over(Units.H), 2),
+                    WorkedExample.from(Source.derived("two buckrakes of 1 t every 2 min"))
+                            .with(PAYLOAD, 1)
+                            .with(ROUND_TIME, 2)
+                            .with(ALIKE, 2)
+                            .gives(60, Units.T_PER_H, 6),
                     WorkedExample.from(Source.derived("two loaders of 60 t/h"))
                             .with(OUTPUT, 60)
                             .with(ALIKE, 2)
@@ -248,20 +253,16 @@ public final class GangRates {
             Source.derived("every stage brought to hectares of the same field"),
             "fresh tonnes as carted",
             List.of(
-                    stage("mower", 2.40),
+                    WorkedExample.from(Source.derived("two mowers of 2.40 ha/h"))
+                            .with(MACHINE_TYPE, "mower")
+                            .with(RATE_EACH, 2.4)
+                            .with(ALIKE, 2)
+                            .gives(4.8, Units.HA_PER_H, 6),
                     WorkedExample.from(ARITHMETIC)
                             .with(MACHINE_TYPE, "clamp roller")
                             .with(ROLLED, 35)
                             .with(Throughput.YIELD_CARTED, 20)
                             .gives(1.75, Units.HA_PER_H, 6)));
-
-    private static WorkedExample stage(String type, double rate) {
-        return WorkedExample.from(ARITHMETIC)
-                .with(MACHINE_TYPE, type)
-                .with(RATE_EACH, rate)
-                .with(ALIKE, 1)
-                .gives(rate, Units.HA_PER_H, 6);
-    }
 
     /** {@code stage-rate-by-mass}. */
     public static final Formula MATERIAL_OF_STAGE = new Formula(
@@ -310,14 +311,18 @@ public final class GangRates {
     }
 
     private static WorkedExample.Draft gangOf(double carting) {
-        return WorkedExample.from(ARITHMETIC)
-                .with(Stage.CHOPPING.rate(), 2)
+        return ratesOf(carting)
                 .with(Stage.CHOPPING.machines(), 1)
-                .with(Stage.CARTING.rate(), carting)
                 .with(Stage.CARTING.machines(), 2)
                 .with(Stage.PUSHING_UP.machines(), 0)
-                .with(Stage.ROLLING.rate(), 1.75)
                 .with(Stage.ROLLING.machines(), 1);
+    }
+
+    private static WorkedExample.Draft ratesOf(double carting) {
+        return WorkedExample.from(ARITHMETIC)
+                .with(Stage.CHOPPING.rate(), 2)
+                .with(Stage.CARTING.rate(), carting)
+                .with(Stage.ROLLING.rate(), 1.75);
     }
 
     /** {@code bottleneck}: which stage that is. */
@@ -332,8 +337,8 @@ public final class GangRates {
             LOWEST,
             "of equal stages the first on the crop's way",
             List.of(
-                    gangOf(1.584).with(GANG_RATE, 1.584).gives("carting"),
-                    gangOf(2.376).with(GANG_RATE, 1.75).gives("rolling")));
+                    ratesOf(1.584).with(GANG_RATE, 1.584).gives("carting"),
+                    ratesOf(2.376).with(GANG_RATE, 1.75).gives("rolling")));
 
     /** {@code stage-slack} of each stage that runs together: its rate over the gang's. */
     public static final List<Formula> SLACK = slack();
@@ -347,7 +352,10 @@ public final class GangRates {
                     value(stage.rate()).over(GANG_RATE),
                     LOWEST,
                     "1 is the bottleneck; 1.2 could do a fifth more",
-                    List.of()));
+                    List.of(WorkedExample.from(ARITHMETIC)
+                            .with(stage.rate(), 2.1)
+                            .with(GANG_RATE, 1.75)
+                            .gives(1.2, Units.ONE, 6))));
         }
         return List.copyOf(all);
     }
@@ -359,7 +367,10 @@ public final class GangRates {
             value(GANG_RATE).times(Throughput.YIELD_CARTED),
             Source.derived("area per hour × yield"),
             "fresh tonnes as carted",
-            List.of());
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(GANG_RATE, 1.75)
+                    .with(Throughput.YIELD_CARTED, 20)
+                    .gives(35, Units.T_PER_H, 6)));
 
     /** {@code gang-hours}: area ÷ gang rate. */
     public static final Formula HOURS_OF_GANG = new Formula(
@@ -380,7 +391,10 @@ public final class GangRates {
             value(GANG_RATE).times(HOURS_PER_DAY),
             Source.derived("area per hour × hours"),
             "mowing and raking must bring as much on their own day",
-            List.of());
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(GANG_RATE, 1.75)
+                    .with(HOURS_PER_DAY, 8)
+                    .gives(14, Units.HA, 6)));
 
     /** {@code gang-rate-expected}: the gang with what chance leaves of chopping and carting. */
     public static final Formula EXPECTED = new Formula(
@@ -402,7 +416,10 @@ public final class GangRates {
             value(EXPECTED_RATE).over(GANG_RATE),
             Source.derived("expected over paper"),
             "as the spread of times, the seed and the number of loads have it",
-            List.of());
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(EXPECTED_RATE, 1.5)
+                    .with(GANG_RATE, 2)
+                    .gives(75, Units.PERCENT, 6)));
 
     /** All formulas in reading order. */
     static List<Formula> formulas() {

@@ -67,11 +67,17 @@ public final class Throughput {
                             .with(DM_AT_CUTTING, 25)
                             .with(DM_AT_ENSILING, 30)
                             .gives(1.0, Units.T_PER_HA, 1),
-                    WorkedExample.from(Source.derived("6 t dry matter at 30 % is 20 t fresh"))
-                            .with(YIELD_BASIS, DRY_MATTER)
-                            .with(YIELD_DRY_MATTER, 6)
-                            .with(DM_AT_ENSILING, 30)
-                            .gives(20, Units.T_PER_HA, 6)));
+                    richards(25, 48),
+                    richards(40, 30)));
+
+    private static WorkedExample richards(double dryMatter, double fresh) {
+        return WorkedExample.from(Source.secondHand(
+                        "H. Richards, Western Telegraph: 12 kg dry matter is 48 kg at 25 %, 30 at 40 %"))
+                .with(YIELD_BASIS, DRY_MATTER)
+                .with(YIELD_DRY_MATTER, 12)
+                .with(DM_AT_ENSILING, dryMatter)
+                .gives(fresh, Units.T_PER_HA, 0);
+    }
 
     /** {@code throughput-rate}: output ÷ yield. */
     public static final Formula BY_THROUGHPUT = new Formula(

@@ -35,6 +35,8 @@ public final class TimeElements {
 
     /** How a rate was reckoned. */
     public static final Symbol RATE_BY = Symbol.text("reckoned by");
+    /** Reckoned by turns and other lost time. */
+    public static final String BY_ELEMENTS = "time elements";
     /** Width worked twice, as reckoned with. */
     public static final Symbol OVERLAP_USED =
             Symbol.number("overlap allowed", Units.M).possible(Range.of(0, 10)).decimals(2);
@@ -75,26 +77,40 @@ public final class TimeElements {
             RATE_BY,
             choice(
                     BY_TIME_ELEMENTS,
-                    Expr.text("time elements"),
+                    Expr.text(BY_ELEMENTS),
                     choice(
                             new Condition.Given(FIELD_EFFICIENCY),
                             Expr.text("typed efficiency"),
                             Expr.text("typical efficiency"))),
             Source.commonPractice("an efficiency holds turning, overlap and filling; it is never mixed with them"),
             "time elements need turn time and run length, and no typed efficiency",
-            List.of(WorkedExample.from(Source.derived("turn time and run length without efficiency"))
-                    .with(TURN_TIME, 15)
-                    .with(RUN_LENGTH, 400)
-                    .gives("time elements")));
+            List.of(
+                    WorkedExample.from(Source.commonPractice("turn time and run length without efficiency"))
+                            .with(TURN_TIME, 15)
+                            .with(RUN_LENGTH, 400)
+                            .gives("time elements"),
+                    WorkedExample.from(Source.commonPractice("an efficiency goes before them"))
+                            .with(FIELD_EFFICIENCY, 80)
+                            .with(TURN_TIME, 15)
+                            .with(RUN_LENGTH, 400)
+                            .gives("typed efficiency"),
+                    WorkedExample.from(Source.commonPractice("nothing typed")).gives("typical efficiency")));
 
     /** Overlap reckoned with. */
     public static final Formula OVERLAP_ALLOWED = new Formula(
             "overlap-allowed",
             OVERLAP_USED,
-            given(OVERLAP, constant(NO_OVERLAP)),
+            choice(
+                    new Condition.Given(RUN_LENGTH),
+                    given(OVERLAP, constant(NO_OVERLAP)),
+                    constant(NO_OVERLAP)
+                            .onlyWhen(new Condition.Given(RUN_LENGTH), "the run length of the field is missing")),
             PRACTICE,
             "taken off the width only with time elements",
-            List.of());
+            List.of(WorkedExample.from(Source.commonPractice("what is typed stands"))
+                    .with(RUN_LENGTH, 400)
+                    .with(OVERLAP, 0.25)
+                    .gives(0.25, Units.M, 6)));
 
     /** {@code width-covered}: working width − overlap. */
     public static final Formula COVERED = new Formula(
@@ -116,10 +132,17 @@ public final class TimeElements {
     public static final Formula LOST_TIME_ALLOWED = new Formula(
             "lost-time-allowed",
             LOST_TIME,
-            given(OTHER_LOST_TIME, constant(NO_LOST_TIME)),
+            choice(
+                    Condition.is(RATE_BY, BY_ELEMENTS),
+                    given(OTHER_LOST_TIME, constant(NO_LOST_TIME)),
+                    constant(NO_LOST_TIME)
+                            .onlyWhen(Condition.is(RATE_BY, BY_ELEMENTS), "an efficiency stands in its place")),
             PRACTICE,
             "filling, emptying, adjusting and clearing, per hectare",
-            List.of());
+            List.of(WorkedExample.from(Source.commonPractice("what is typed stands"))
+                    .with(RATE_BY, BY_ELEMENTS)
+                    .with(OTHER_LOST_TIME, 0.1)
+                    .gives(0.1, Units.H.over(Units.HA), 6)));
 
     /** {@code turn-share}: turn time ÷ (turn time + run length ÷ speed). */
     public static final Formula SHARE_OF_TURNS = new Formula(
@@ -129,9 +152,10 @@ public final class TimeElements {
             Source.derived("from Hunt, eq. 1.3, with nothing lost but turns"),
             "one turn for each run; headland passes and point rows left aside",
             List.of(
-                    turns(400, 4.8, 15, 100 - 95.238),
-                    turns(200, 10, 20, 100 - 78.261),
-                    turns(100, 10, 20, 100 - 64.286)));
+                    niabShare(180, 50),
+                    niabShare(60, 25),
+                    niabShare(180.0 / 7, 12.5),
+                    turns(200, 10, 20, 100 - 78.261)));
 
     /** {@code passes}: field width ÷ width covered, rounded up. */
     public static final Formula PASSES_OF_FIELD = new Formula(
@@ -187,6 +211,14 @@ public final class TimeElements {
                 .with(TURN_TIME, turnSeconds)
                 .with(LOST_TIME, 0)
                 .gives(rate, Units.HA_PER_H, 6);
+    }
+
+    private static WorkedExample niabShare(double turnSeconds, double percent) {
+        return WorkedExample.from(NIAB)
+                .with(RUN_LENGTH, 400)
+                .with(SPEED, 8)
+                .with(TURN_TIME, turnSeconds)
+                .gives(percent, Units.PERCENT, 6);
     }
 
     private static WorkedExample turns(double run, double speed, double turn, double percent) {

@@ -6,6 +6,7 @@ import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -138,7 +139,11 @@ public final class Graft {
     }
 
     private void plan() throws RefusedException, IOException {
-        for (Map.Entry<SheetRef, NewSheet> each : plan.replaced().entrySet()) {
+        // In the order of the tabs, in which the next run will meet those that are added now.
+        List<Map.Entry<SheetRef, NewSheet>> replaced =
+                new ArrayList<>(plan.replaced().entrySet());
+        replaced.sort(Comparator.comparingInt(each -> each.getKey().position()));
+        for (Map.Entry<SheetRef, NewSheet> each : replaced) {
             replace(each.getKey(), each.getValue());
         }
         int position = source.sheets().size();

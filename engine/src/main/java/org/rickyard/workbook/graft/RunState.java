@@ -15,7 +15,7 @@ public final class RunState {
     /** Namespace of the part it is kept in. */
     public static final String NAMESPACE = "urn:rickyard:state:1";
 
-    private record Sheet(int sheetId, String fingerprint) {}
+    private record Sheet(int sheetId, String fingerprint, String unplaced) {}
 
     private final Map<String, Sheet> sheets = new TreeMap<>();
 
@@ -33,7 +33,8 @@ public final class RunState {
                     state.put(
                             reader.getAttributeValue(null, "id"),
                             Integer.parseInt(reader.getAttributeValue(null, "sheetId")),
-                            reader.getAttributeValue(null, "fingerprint"));
+                            reader.getAttributeValue(null, "fingerprint"),
+                            reader.getAttributeValue(null, "unplaced"));
                 }
             }
         } catch (XMLStreamException | NumberFormatException | NullPointerException damaged) {
@@ -42,9 +43,13 @@ public final class RunState {
         return state;
     }
 
-    /** Records a sheet: its id, its place in the workbook, and the fingerprint of its meaning. */
-    public void put(String id, int sheetId, String fingerprint) {
-        sheets.put(id, new Sheet(sheetId, fingerprint));
+    /**
+     * Records a sheet: its id, its place in the workbook, and the fingerprint of its meaning.
+     *
+     * @param unplaced the fingerprint without where references to other sheets lead
+     */
+    public void put(String id, int sheetId, String fingerprint, String unplaced) {
+        sheets.put(id, new Sheet(sheetId, fingerprint, unplaced));
     }
 
     /** The sheetId that a sheet was written under. */
@@ -55,6 +60,11 @@ public final class RunState {
     /** The fingerprint of what a sheet meant when it was written. */
     public Optional<String> fingerprint(String id) {
         return Optional.ofNullable(sheets.get(id)).map(Sheet::fingerprint);
+    }
+
+    /** The same without where references to other sheets led. */
+    public Optional<String> unplaced(String id) {
+        return Optional.ofNullable(sheets.get(id)).map(Sheet::unplaced);
     }
 
     /** The part as it is kept. */
@@ -70,6 +80,8 @@ public final class RunState {
                 .append(sheet.sheetId())
                 .append("\" fingerprint=\"")
                 .append(sheet.fingerprint())
+                .append("\" unplaced=\"")
+                .append(sheet.unplaced())
                 .append("\"/>"));
         return xml.append("</rickyard>\n").toString().getBytes(StandardCharsets.UTF_8);
     }
