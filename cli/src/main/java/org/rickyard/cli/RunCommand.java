@@ -134,10 +134,13 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private int write(RunOptions options) throws RefusedException, IOException {
-        Opening.refuseIfNoFile(book);
+        Opening.refuseIfUnreadable(book);
         Path goal = to == null ? book : to;
         try (SafeReplacement replacement = OutputFile.begin(goal);
                 JsonOption.Output document = json.begin(console, book, goal)) {
+            if (to != null) {
+                replacement.madeFrom(book);
+            }
             Recalculation run;
             Written written;
             try (BookPackage open = Opening.open(book)) {
@@ -169,7 +172,7 @@ final class RunCommand implements Callable<Integer> {
             Verification.check(open, replacement.temporary(), report);
             return report;
         } catch (IOException failed) {
-            throw OutputException.of(replacement.target(), failed);
+            throw OutputException.of(replacement.temporary(), failed).of(replacement.target());
         }
     }
 

@@ -1,6 +1,8 @@
 package org.rickyard.run;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,6 +27,7 @@ import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.graft.StyleGraft;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
+import org.rickyard.workbook.open.MemoryChannel;
 import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.read.BookReader;
@@ -224,6 +227,42 @@ public final class Recalculation {
      * @throws RefusedException if the styles of the workbook leave no room
      */
     public GraftReport write(Path target) throws IOException, RefusedException {
+        return write((plan, level) -> Graft.write(book, plan, target, level, options.threads()));
+    }
+
+    /**
+     * Writes the workbook with our sheets to a channel; the bytes are those of the file.
+     *
+     * @param target an empty channel that can be positioned, which stays open
+     * @throws IOException if the channel cannot be written
+     * @throws RefusedException if the styles of the workbook leave no room
+     */
+    public GraftReport write(SeekableByteChannel target) throws IOException, RefusedException {
+        return write((plan, level) -> Graft.write(book, plan, target, level, options.threads()));
+    }
+
+    /**
+     * Writes the workbook with our sheets to a stream; the bytes are those of the file. The workbook is put together in
+     * memory first (packed: a hundred thousand fields take some 150 MB), so that nothing of it is sent if it fails.
+     *
+     * @param target stays open
+     * @throws IOException if the stream cannot be written
+     * @throws RefusedException if the styles of the workbook leave no room
+     */
+    public GraftReport write(OutputStream target) throws IOException, RefusedException {
+        try (MemoryChannel whole = new MemoryChannel()) {
+            GraftReport report = write(whole);
+            whole.writeTo(target);
+            return report;
+        }
+    }
+
+    /** The last step: the planned parts are packed and go where they are wanted. */
+    private interface Target {
+        GraftReport write(GraftPlan plan, int deflateLevel) throws IOException, RefusedException;
+    }
+
+    private GraftReport write(Target target) throws IOException, RefusedException {
         StyleGraft styles = StyleGraft.of(book, SheetSet.looks());
         GraftPlan graft = new GraftPlan().looks(styles).fullCalcOnLoad(true).ownsName(this::isOurs);
         Fingerprints fingerprints = new Fingerprints();
@@ -251,7 +290,7 @@ public final class Recalculation {
             fingerprints.begin(options.threads() > 1);
             graft.state(
                     RunState.NAMESPACE, out -> out.write(fingerprints.state().xml(VERSION)));
-            return Graft.write(book, graft, target, cells > LARGE ? 1 : 6, options.threads());
+            return target.write(graft, cells > LARGE ? 1 : 6);
         }
     }
 

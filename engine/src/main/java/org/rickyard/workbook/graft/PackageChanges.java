@@ -1,9 +1,7 @@
 package org.rickyard.workbook.graft;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.nio.channels.SeekableByteChannel;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -79,31 +77,25 @@ final class PackageChanges {
     }
 
     /** Writes the package: changed parts in the place of the former ones, new ones at the end, then the last. */
-    long assemble(Path target, int level, int threads) throws IOException {
+    long assemble(SeekableByteChannel target, int level, int threads) throws IOException {
         Map<String, SheetContent> left = new LinkedHashMap<>(contents);
-        try (FileChannel channel = FileChannel.open(
-                        target,
-                        StandardOpenOption.CREATE,
-                        StandardOpenOption.WRITE,
-                        StandardOpenOption.TRUNCATE_EXISTING);
-                ZipAssembler zip = new ZipAssembler(channel)) {
-            for (ZipArchiveEntry entry : source.entries()) {
-                String key = PartNames.key(entry.getName());
-                SheetContent content = last.contains(key) ? null : left.remove(key);
-                if (content != null) {
-                    zip.add(entry.getName(), content, level, threads);
-                } else if (!dropped.contains(key) && !last.contains(key)) {
-                    zip.copy(source, entry);
-                }
+        ZipAssembler zip = new ZipAssembler(target);
+        for (ZipArchiveEntry entry : source.entries()) {
+            String key = PartNames.key(entry.getName());
+            SheetContent content = last.contains(key) ? null : left.remove(key);
+            if (content != null) {
+                zip.add(entry.getName(), content, level, threads);
+            } else if (!dropped.contains(key) && !last.contains(key)) {
+                zip.copy(source, entry);
             }
-            for (boolean atLast : new boolean[] {false, true}) {
-                for (Map.Entry<String, SheetContent> each : left.entrySet()) {
-                    if (last.contains(each.getKey()) == atLast) {
-                        zip.add(names.get(each.getKey()), each.getValue(), level, threads);
-                    }
-                }
-            }
-            return zip.finish();
         }
+        for (boolean atLast : new boolean[] {false, true}) {
+            for (Map.Entry<String, SheetContent> each : left.entrySet()) {
+                if (last.contains(each.getKey()) == atLast) {
+                    zip.add(names.get(each.getKey()), each.getValue(), level, threads);
+                }
+            }
+        }
+        return zip.finish();
     }
 }
