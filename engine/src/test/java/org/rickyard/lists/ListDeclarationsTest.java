@@ -21,7 +21,7 @@ class ListDeclarationsTest {
                         Fields.LIST,
                         "Holding|Field*|Crop|Area*|Block|Run length|Distance to clamp|Distance to fill"
                                 + " point|Watercourse|Distance to watercourse|Overhead lines|Slope|Perimeter|Yield|Yield"
-                                + " basis|DM at cutting|DM at ensiling|Clamp|Row spacing|Tree height|Tree width|Notes"),
+                                + " basis|DM at cutting|DM at ensiling|Clamp|Row spacing|Tree height|Tree width|Country|Notes"),
                 Arguments.of(
                         Cuts.LIST,
                         "Holding|Field|Crop|Cut*|Start|End|Yield|Yield basis|DM at cutting|DM at ensiling|Clamp"),
@@ -31,7 +31,7 @@ class ListDeclarationsTest {
                                 + " speed|Field efficiency|Turn time|Other lost time|Output|Output basis|Payload|Body"
                                 + " volume|Load density|Round time|Mass|Unladen mass|Power|Power basis|Fuel|Crew|Tank|Usable tank|Rinse"
                                 + " tank|Residual|Number of nozzles|Nozzle spacing|Nozzle size|Lowest pressure|Highest"
-                                + " pressure|Spray quality|Last tested|Fill time|Road speed laden|Road speed empty|Hours"
+                                + " pressure|Spray quality|Last tested|Fill time|Priming|Move time|Cleaning time|Timed distance|Timed seconds|Test area|Test volume|Road speed laden|Road speed empty|Hours"
                                 + " per day|Own or hired|Charge|Charge unit|Charge includes|List price|Purchase price|Trade-in"
                                 + " value|Age|Hours now|Life|Hours per year"),
                 Arguments.of(
@@ -44,7 +44,8 @@ class ListDeclarationsTest {
                         Jobs.LIST,
                         "Holding|Job|Field*|Operation*|Machine*|Tractor|Mix|Product|Dose|Dose unit|Water"
                                 + " volume|Speed|Cut|Block|After|Lag|Earliest|Latest|Growth stage|Last harvest"
-                                + " date|Workable days|Hours per day"),
+                                + " date|Workable days|Hours per day|Spray density|Band width|Wind speed|Wind height|Air"
+                                + " temperature|Humidity"),
                 Arguments.of(
                         Clamps.LIST,
                         "Holding|Clamp*|Kind*|Length*|Floor width*|Wall height*|Settled height|Batter|Ramps|Ramp run|"
