@@ -57,7 +57,7 @@ final class CheckCommand implements Callable<Integer> {
         if (quiet) {
             console.quieten();
         }
-        Opening.refuseIfNoFile(book);
+        Opening.refuseIfUnreadable(book);
         try (JsonOption.Output document = json.begin(console, book);
                 BookPackage open = Opening.open(book)) {
             Recalculation run = Opening.reckon(book, open, RunOptions.usual(), console);

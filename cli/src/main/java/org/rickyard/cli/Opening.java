@@ -17,6 +17,8 @@ final class Opening {
     /** From this size on one may have to wait, and is told for what. */
     private static final long LARGE = 4L << 20;
 
+    private static final String NOT_ALLOWED = "you are not allowed to read it";
+
     private Opening() {}
 
     static BookPackage open(Path book) throws RefusedException, IOException {
@@ -42,10 +44,14 @@ final class Opening {
         }
     }
 
-    /** A workbook that is not there is refused before anything is prepared beside it. */
-    static void refuseIfNoFile(Path book) throws RefusedException {
+    /** A workbook that is not there or cannot be read is refused before anything is prepared beside it. */
+    static void refuseIfUnreadable(Path book) throws RefusedException {
+        String name = String.valueOf(book.getFileName());
         if (!Files.isRegularFile(book)) {
-            throw new RefusedException(Reason.NOT_A_FILE, String.valueOf(book.getFileName()));
+            throw new RefusedException(Reason.NOT_A_FILE, name);
+        }
+        if (!Files.isReadable(book)) {
+            throw new RefusedException(Reason.NOT_A_FILE, name, NOT_ALLOWED);
         }
     }
 
@@ -81,7 +87,7 @@ final class Opening {
     private static RefusedException refusal(Path book, IOException failed) {
         String name = String.valueOf(book.getFileName());
         RefusedException refused = failed instanceof AccessDeniedException
-                ? new RefusedException(Reason.NOT_A_FILE, name, "you are not allowed to read it")
+                ? new RefusedException(Reason.NOT_A_FILE, name, NOT_ALLOWED)
                 : new RefusedException(Reason.DAMAGED, name, String.valueOf(failed.getMessage()));
         refused.initCause(failed);
         return refused;

@@ -77,6 +77,14 @@ final class RunCommand implements Callable<Integer> {
     private long trailRows;
 
     @Option(
+            names = "--all-sheets",
+            description = {
+                "Work out every sheet of a very large workbook too;",
+                "usually beyond 20000 lines of work only the chief ones are."
+            })
+    private boolean allSheets;
+
+    @Option(
             names = {"-q", "--quiet"},
             description = "Answers only: no messages unless something is in the way.")
     private boolean quiet;
@@ -91,7 +99,8 @@ final class RunCommand implements Callable<Integer> {
             console.quieten();
         }
         checkUsage();
-        RunOptions options = new RunOptions(trailRows, RunOptions.usual().threads());
+        RunOptions options =
+                new RunOptions(trailRows, allSheets, RunOptions.usual().threads());
         return dryRun ? sayOnly(options) : write(options);
     }
 
@@ -125,10 +134,13 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private int write(RunOptions options) throws RefusedException, IOException {
-        Opening.refuseIfNoFile(book);
+        Opening.refuseIfUnreadable(book);
         Path goal = to == null ? book : to;
         try (SafeReplacement replacement = OutputFile.begin(goal);
                 JsonOption.Output document = json.begin(console, book, goal)) {
+            if (to != null) {
+                replacement.madeFrom(book);
+            }
             Recalculation run;
             Written written;
             try (BookPackage open = Opening.open(book)) {
@@ -160,7 +172,7 @@ final class RunCommand implements Callable<Integer> {
             Verification.check(open, replacement.temporary(), report);
             return report;
         } catch (IOException failed) {
-            throw OutputException.of(replacement.target(), failed);
+            throw OutputException.of(replacement.temporary(), failed).of(replacement.target());
         }
     }
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.run.Recalculation;
 import org.rickyard.templates.TemplateKind;
 import org.rickyard.testing.FarmBook;
-import org.rickyard.trade.Catalogue;
+import org.rickyard.trade.catalogue.Catalogue;
 
 class OtherCommandsTest {
     @TempDir

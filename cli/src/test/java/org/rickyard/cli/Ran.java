@@ -3,17 +3,29 @@ package org.rickyard.cli;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import org.junit.jupiter.api.function.Executable;
 
 /** What a command run in this process ended with and said. */
-record Ran(int code, String out, String err) {
+public record Ran(int code, String out, String err) {
     /** Runs a command without colour. */
-    static Ran rickyard(Object... args) {
+    public static Ran rickyard(Object... args) {
         return in(Map.of("NO_COLOR", "1"), args);
     }
 
     /** Runs a command in an environment. */
-    static Ran in(Map<String, String> environment, Object... args) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
+    public static Ran in(Map<String, String> environment, Object... args) {
+        return in(environment, new ByteArrayOutputStream(), args);
+    }
+
+    /**
+     * Runs a command that writes its results to standard output, and does something when they come: the workbook has
+     * been read then, and nothing has been put in its place yet.
+     */
+    public static Ran meanwhile(Executable action, Object... args) {
+        return in(Map.of("NO_COLOR", "1"), new Interrupted(action), args);
+    }
+
+    private static Ran in(Map<String, String> environment, ByteArrayOutputStream out, Object... args) {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Console console = new Console(out, err, environment);
         String[] words = new String[args.length];
@@ -23,5 +35,28 @@ record Ran(int code, String out, String err) {
         int code = Rickyard.run(console, words);
         console.flush();
         return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** Does something once, at the first byte. */
+    private static final class Interrupted extends ByteArrayOutputStream {
+        private Executable action;
+
+        Interrupted(Executable action) {
+            this.action = action;
+        }
+
+        @Override
+        public synchronized void write(byte[] bytes, int offset, int length) {
+            super.write(bytes, offset, length);
+            if (action != null) {
+                Executable now = action;
+                action = null;
+                try {
+                    now.execute();
+                } catch (Throwable failed) {
+                    throw new AssertionError("what was to happen meanwhile", failed);
+                }
+            }
+        }
     }
 }

@@ -10,6 +10,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.plan.CautionRule;
+import org.rickyard.plan.ChiefTables;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
@@ -22,6 +23,8 @@ import org.rickyard.plan.WorkPlan;
  */
 public final class AllFindings {
     private static final int MOST_OF_A_KIND = 100;
+    /** A caution that touches many rows is shown at the first few; the rest are counted, and each row says it. */
+    private static final int MOST_CAUTIONED_ROWS = 3;
 
     private final WorkPlan plan;
     private final SheetPlaces places;
@@ -74,8 +77,9 @@ public final class AllFindings {
             }
         }
         String sheet = places.sheet(table.spec());
+        boolean chief = ChiefTables.contains(table.spec().id());
         counts.forEach((cause, count) -> findings.add(new Finding(
-                Severity.CAUTION,
+                chief || !cause.isMissing() ? Severity.CAUTION : Severity.NOTE,
                 cause.cell(),
                 cause.what() + ", so " + count + (count == 1 ? " result" : " results") + " on '" + sheet
                         + "' cannot be given (" + first.get(cause) + (count > 1 ? " and others" : "") + ").")));
@@ -91,21 +95,21 @@ public final class AllFindings {
         for (CautionRule rule : table.spec().rules()) {
             Evaluator.TruthAt when = Evaluator.condition(rule.when(), table);
             Symbol shown = Results.resultColumns(table).get(0).symbol();
+            int most = rule.severity() == Severity.STOP ? MOST_OF_A_KIND : MOST_CAUTIONED_ROWS;
             int count = 0;
             for (int row = 0; row < table.rows(); row++) {
-                if (Boolean.TRUE.equals(when.at(row)) && count++ < MOST_OF_A_KIND) {
+                if (Boolean.TRUE.equals(when.at(row)) && count++ < most) {
                     findings.add(new Finding(
                             rule.severity(),
                             Optional.of(places.cell(table.spec(), shown, row)),
                             String.join(", ", Results.about(table, row).values()) + ": " + rule.text()));
                 }
             }
-            if (count > MOST_OF_A_KIND) {
+            if (count > most) {
                 findings.add(new Finding(
                         rule.severity(),
                         Optional.empty(),
-                        (count - MOST_OF_A_KIND) + " more rows on '" + places.sheet(table.spec()) + "': "
-                                + rule.text()));
+                        (count - most) + " more rows on '" + places.sheet(table.spec()) + "': " + rule.text()));
             }
         }
     }

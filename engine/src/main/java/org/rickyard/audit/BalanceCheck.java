@@ -14,6 +14,7 @@ import org.rickyard.trade.cost.CostTotals;
 import org.rickyard.trade.cost.JobCost;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Crop;
+import org.rickyard.trade.spraying.TankLoads;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.WorkTotals;
@@ -97,6 +98,20 @@ public record BalanceCheck(String what, List<Part> one, List<Part> other) {
                     "Area sprayed: field by field = block by block (ha)",
                     List.of(new Part(work, Quantities.AREA, Keys.BLOCK_KEY, true)),
                     List.of(whole(blocks, TankPlan.BLOCK_AREA))));
+        }
+        ResultTable loads = plan.table(TankLoads.LOADS);
+        ResultTable fills = plan.table("tank-fills");
+        if (loads.rows() > 0) {
+            checks.add(new BalanceCheck(
+                    "Treated area: tankful by tankful = block by block (ha); run again where it fails",
+                    List.of(whole(loads, TankLoads.AREA_IN_TANKFUL)),
+                    List.of(whole(blocks, TankPlan.TREATED_AREA))));
+        }
+        if (fills.rows() > 0) {
+            checks.add(new BalanceCheck(
+                    "Product: tankful by tankful = block by block (all units); run again where it fails",
+                    List.of(whole(fills, TankLoads.PRODUCT)),
+                    List.of(whole(plan.table("tank-mix"), TankPlan.PRODUCT_FOR_BLOCK))));
         }
         if (clamps.rows() > 0 && crop.rows() > 0) {
             checks.add(new BalanceCheck(

@@ -3,6 +3,7 @@ package org.rickyard.audit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.rickyard.formula.Condition;
@@ -14,6 +15,7 @@ import org.rickyard.formula.Numbers;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ListRows;
 import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.TableColumn;
@@ -63,6 +65,8 @@ public final class Causes {
             }
         } else if (expr instanceof Expr.Total e) {
             total(table, e, row);
+        } else if (expr instanceof Expr.Before e) {
+            before(table, e, row);
         } else if (expr instanceof Expr.From e) {
             Values position = table.of(e.position());
             if (position.has(row)) {
@@ -79,6 +83,20 @@ public final class Causes {
     }
 
     private void plain(ResultTable table, Expr expr, int row) {
+        for (Map.Entry<Condition, String> requirement :
+                Needed.requirements(expr).entrySet()) {
+            Condition condition = requirement.getKey();
+            boolean ofWords = Needed.quantities(condition).isEmpty();
+            // A word that decides whether there is a meaning at all comes before any number.
+            if (ofWords
+                    && !Boolean.TRUE.equals(
+                            Evaluator.condition(condition, table).at(row))) {
+                boolean blank = Inputs.of(condition).stream()
+                        .noneMatch(symbol -> table.of(symbol).has(row));
+                found.add(new Cause(requirement.getValue(), cellOf(table, condition, row), blank));
+                return;
+            }
+        }
         Set<Symbol> quantities = Needed.quantities(expr);
         quantities.forEach(symbol -> symbol(table, symbol, row));
         if (!quantities.stream().allMatch(symbol -> table.of(symbol).has(row))) {
@@ -114,9 +132,19 @@ public final class Causes {
             }
         }
         if (rows == 0) {
-            found.add(new Cause("no row of '" + other.spec().sheet() + "' belongs to it", Optional.empty()));
+            found.add(new Cause("no row of '" + other.spec().sheet() + "' belongs to it", Optional.empty(), true));
         } else if (!explained) {
             found.add(new Cause(e.summed().name() + " is withheld", Optional.empty()));
+        }
+    }
+
+    private void before(ResultTable table, Expr.Before e, int row) {
+        ResultTable other = table.other(e.table());
+        for (int there = 0; there < other.rows(); there++) {
+            if (other.of(e.key()).number(there) == table.of(e.key()).number(row)
+                    && other.of(e.order()).number(there) < table.of(e.order()).number(row)) {
+                symbol(other, e.summed(), there);
+            }
         }
     }
 
@@ -140,6 +168,7 @@ public final class Causes {
                                 + links.unit(row).map(unit -> " " + unit).orElse("") + ", possible is "
                                 + symbol.possible().words() + " " + symbol.unit();
                 };
-        return new Cause(what.strip(), cell);
+        ListRows.State state = links.state(row);
+        return new Cause(what.strip(), cell, state == ListRows.State.NO_COLUMN || state == ListRows.State.BLANK);
     }
 }

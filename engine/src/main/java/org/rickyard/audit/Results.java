@@ -92,8 +92,9 @@ public final class Results {
     public static Map<String, String> about(ResultTable table, int row) {
         Map<String, String> about = new LinkedHashMap<>();
         for (TableColumn column : table.spec().columns()) {
-            if (column instanceof TableColumn.Name) {
-                String name = table.name(column.symbol(), row);
+            boolean identity = column instanceof TableColumn.Word word && word.identity();
+            if (column instanceof TableColumn.Name || identity) {
+                String name = identity ? table.of(column.symbol()).word(row) : table.name(column.symbol(), row);
                 if (!name.isEmpty()) {
                     about.put(column.label(), name);
                 }

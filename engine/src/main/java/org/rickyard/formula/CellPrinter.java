@@ -45,6 +45,8 @@ public final class CellPrinter {
             return position(e);
         } else if (expr instanceof Expr.Total e) {
             return total(e);
+        } else if (expr instanceof Expr.Before e) {
+            return before(e);
         } else if (expr instanceof Expr.Count e) {
             return count(e);
         } else if (expr instanceof Expr.Text || expr instanceof Expr.Join) {
@@ -101,6 +103,16 @@ public final class CellPrinter {
         String counted = "COUNTIFS(" + keys + "," + values + "," + ANY_NUMBER + ")";
         String guard = e.whole() ? "AND(" + counted + ">0," + counted + "=COUNTIFS(" + keys + "))" : counted + ">0";
         return "IF(" + guard + ",SUMIFS(" + values + "," + keys + "),\"\")";
+    }
+
+    private String before(Expr.Before e) {
+        String order = names.cell(e.order());
+        String lower = names.column(e.table(), e.key()) + "," + names.cell(e.key()) + ","
+                + names.column(e.table(), e.order()) + ",\"<\"&" + order;
+        String values = names.column(e.table(), e.summed());
+        String whole = "COUNTIFS(" + lower + ")=COUNTIFS(" + lower + "," + values + "," + ANY_NUMBER + ")";
+        return "IF(COUNT(" + names.cell(e.key()) + "," + order + ")=2,IF(" + whole + ",SUMIFS(" + values + "," + lower
+                + "),\"\"),\"\")";
     }
 
     private String count(Expr.Count e) {

@@ -108,6 +108,8 @@ public final class Evaluator {
             };
         } else if (expr instanceof Expr.Total e) {
             return total(e);
+        } else if (expr instanceof Expr.Before e) {
+            return before(e);
         } else if (expr instanceof Expr.Count e) {
             Groups groups = Groups.of(values.of(e.table(), e.keyThere()), values.of(e.table(), e.counted()));
             Values keys = values.of(e.keyHere());
@@ -136,6 +138,15 @@ public final class Evaluator {
             out[0] = groups.sum(key);
             return groups.counted(key) > 0 && (!e.whole() || groups.counted(key) == groups.rows(key));
         };
+    }
+
+    private NumberAt before(Expr.Before e) {
+        RunningTotals totals = RunningTotals.of(
+                values.of(e.table(), e.key()), values.of(e.table(), e.order()), values.of(e.table(), e.summed()));
+        Values keys = values.of(e.key());
+        Values orders = values.of(e.order());
+        return (row, out) ->
+                keys.has(row) && orders.has(row) && totals.before((int) keys.number(row), orders.number(row), out);
     }
 
     private Truth guard(Needs needs) {

@@ -172,6 +172,18 @@ public sealed interface Expr {
     record Count(String table, Symbol counted, Symbol keyThere, Symbol keyHere, boolean missing) implements Expr {}
 
     /**
+     * The total of a column of a table over the rows of this row's key that come before this row by a whole-number
+     * order: a running total that sorting does not disturb. 0 where none comes before; withheld as soon as one of
+     * them has no value. Stands only at the top of a formula.
+     *
+     * @param table id of the table, which may be the row's own
+     * @param summed the column summed
+     * @param key the key column, of the same symbol there and here
+     * @param order the whole-number order, of the same symbol there and here
+     */
+    record Before(String table, Symbol summed, Symbol key, Symbol order) implements Expr {}
+
+    /**
      * The position of the row of another table whose key is this row's key; 1 is its first data row. Withheld where no
      * row there carries the key. Stands only at the top of a formula.
      */

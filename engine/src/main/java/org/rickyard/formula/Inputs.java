@@ -105,6 +105,10 @@ public final class Inputs {
         } else if (expr instanceof Expr.Total e) {
             others.add(e.table());
             symbols.add(e.keyHere());
+        } else if (expr instanceof Expr.Before e) {
+            others.add(e.table());
+            symbols.add(e.key());
+            symbols.add(e.order());
         } else if (expr instanceof Expr.Count e) {
             others.add(e.table());
             symbols.add(e.keyHere());

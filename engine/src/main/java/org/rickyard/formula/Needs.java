@@ -110,6 +110,7 @@ final class Needs {
                 || expr instanceof Expr.Position
                 || expr instanceof Expr.From
                 || expr instanceof Expr.Total
+                || expr instanceof Expr.Before
                 || expr instanceof Expr.Count) {
             throw new IllegalArgumentException(expr.getClass().getSimpleName()
                     + " stands only at the top of a formula; give it a column of its own");

@@ -22,6 +22,8 @@ final class UnitChecker {
             return arithmeticUnit(e.summed().unit());
         } else if (expr instanceof Expr.LeastGiven e) {
             return arithmeticUnit(e.symbols().get(0).unit());
+        } else if (expr instanceof Expr.Before e) {
+            return arithmeticUnit(e.summed().unit());
         } else if (expr instanceof Expr.Sum e) {
             return unitOf(e.a());
         } else if (expr instanceof Expr.Difference e) {
@@ -78,7 +80,7 @@ final class UnitChecker {
 
     /**
      * The expression brought to a unit. Inside a choice each branch is brought there, so that a per cent that is
-     * only chosen between is not divided by 100 and multiplied again.
+     * only chosen between is not divided by 100 and multiplied again. A given value stands in its own unit.
      */
     static Expr in(Expr expr, Unit unit) {
         if (isIn(expr, unit)) {
@@ -89,6 +91,9 @@ final class UnitChecker {
         }
         if (expr instanceof Expr.Only only) {
             return new Expr.Only(only.when(), in(only.then(), unit), only.otherwise());
+        }
+        if (expr instanceof Expr.GivenElse) {
+            throw new UnitMismatchException(unitOf(expr), unit);
         }
         return new Expr.Scale(expr, unit);
     }
@@ -102,6 +107,8 @@ final class UnitChecker {
         } else if (expr instanceof Expr.From e) {
             return e.symbol().unit();
         } else if (expr instanceof Expr.Total e) {
+            return e.summed().unit();
+        } else if (expr instanceof Expr.Before e) {
             return e.summed().unit();
         } else if (expr instanceof Expr.Lookup e) {
             return e.table().valueUnit();

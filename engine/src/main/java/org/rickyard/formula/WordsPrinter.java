@@ -109,6 +109,8 @@ public class WordsPrinter {
             return e.parts().stream().map(part -> print(part, SUM)).collect(Collectors.joining(" and "));
         } else if (expr instanceof Expr.Total e) {
             return total(e);
+        } else if (expr instanceof Expr.Before e) {
+            return "total of " + e.summed().name() + " of the rows before it";
         } else if (expr instanceof Expr.Count e) {
             return count(e);
         } else if (expr instanceof Expr.Position e) {

@@ -79,6 +79,15 @@ final class CellFindings {
         if (percent && own > 100 && own <= 1000) {
             return text + " If it is grams per kilogram, write g/kg in the header.";
         }
+        if (symbol.unit().isSameScale(Units.BAR) && unit.isSameScale(Units.BAR) && own > 5) {
+            return text + " If it is psi, write psi in the header: " + Words.digits(value) + " psi is "
+                    + Words.digits(Math.round(Units.PSI.convert(value, Units.BAR) * 10) / 10.0) + " bar.";
+        }
+        if (symbol.unit().isSameScale(Units.M)
+                && unit.isSameScale(Units.M)
+                && own > symbol.possible().high()) {
+            return text + " If it is centimetres, inches or feet, write that unit in the header.";
+        }
         return symbol.unit().symbol().isEmpty()
                 ? text + " Correct the value."
                 : text + " Correct the value, or the unit in the header.";

@@ -110,6 +110,18 @@ public final class Choices {
             "field heap: field clamp, field pile, heap on soil",
             "measured: measured clamp, surveyed, as measured");
 
+    /** How a crown is shaped. */
+    public static final Map<String, List<String>> CROWN_SHAPE = of(
+            "parabolic: round, rounded, domed, dome, parabola",
+            "straight shouldered: straight shoulders, flat top, shouldered, straight, flat");
+
+    /** What a pit is dug in. */
+    public static final Map<String, List<String>> SOIL = of(
+            "sand: sandy, gravel, sand and gravel",
+            "common earth: earth, loam, topsoil, soil, silt",
+            "sand-clay: sandy clay, clay loam",
+            "clay: heavy clay, boulder clay, stiff clay");
+
     /** Whose law a clamp stands under. */
     public static final Map<String, List<String>> COUNTRY = of(
             "England: eng, gb england",

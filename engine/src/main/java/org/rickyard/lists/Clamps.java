@@ -59,6 +59,18 @@ public final class Clamps {
     public static final ColumnSpec CROWN = number("Crown", Quantities.CROWN)
             .also("crown height, dome, doming, height of crown")
             .help("Height of the middle above the walls.");
+    /** Shape of the crown. */
+    public static final ColumnSpec CROWN_SHAPE = choice("Crown shape", Quantities.CROWN_SHAPE, Choices.CROWN_SHAPE)
+            .also("shape of crown, crown type, top shape")
+            .help("parabolic (round) or straight shouldered.");
+    /** Filled height. */
+    public static final ColumnSpec FILLED_HEIGHT = number("Filled height", Quantities.FILLED_HEIGHT)
+            .also("height when filled, height on the day, filling height, height at filling, height as filled")
+            .help("At the sides on the day of filling, before it settles.");
+    /** Power lines. */
+    public static final ColumnSpec OVERHEAD_LINES = choice("Overhead lines", Quantities.OVERHEAD_LINES, Choices.YES_NO)
+            .also("overhead line, power lines, overhead power lines, OHL, electric lines, pylons")
+            .help("Near the clamp or its approach; yes or no; blank does not mean no.");
     /** Fresh density. */
     public static final ColumnSpec FRESH_DENSITY = number("Density, fresh", Quantities.FRESH_DENSITY)
             .also("fresh density, density fresh weight, density FW, density as fed, density FM, "
@@ -90,6 +102,18 @@ public final class Clamps {
                     "Effluent tank", ColumnSpec.Type.TEXT_OR_NUMBER, Quantities.EFFLUENT_TANK_VOLUME)
             .also("effluent tank volume, effluent tank size, effluent store, effluent tank capacity, " + "effluent")
             .help("Its volume, or its name where several clamps share it.");
+    /** Volume of a tank known by its name. */
+    public static final ColumnSpec NAMED_TANK_VOLUME = number("Tank holds", Quantities.NAMED_TANK_VOLUME)
+            .also("tank volume, shared tank volume, volume of tank")
+            .help("Volume of the tank named in Effluent tank; once is enough.");
+    /** What a pit is dug in. */
+    public static final ColumnSpec SOIL = choice("Soil", Quantities.SOIL, Choices.SOIL)
+            .also("soil type, ground, subsoil")
+            .help("sand, common earth, sand-clay or clay; pits only.");
+    /** Additive. */
+    public static final ColumnSpec ADDITIVE = number("Additive", Quantities.ADDITIVE)
+            .also("additive rate, additive dose, inoculant, acid")
+            .help("Litres on each fresh tonne.");
     /** To water. */
     public static final ColumnSpec DISTANCE_TO_WATERCOURSE = Shared.DISTANCE_TO_WATERCOURSE;
     /** Year. */
@@ -147,11 +171,17 @@ public final class Clamps {
                             YEAR_BUILT,
                             COUNTRY,
                             FEED_OUT_RATE,
-                            FEEDING_SEASON))
+                            FEEDING_SEASON,
+                            CROWN_SHAPE,
+                            FILLED_HEIGHT,
+                            OVERHEAD_LINES,
+                            NAMED_TANK_VOLUME,
+                            SOIL,
+                            ADDITIVE))
             .identifiedBy(CLAMP)
             .needsHeaders(4)
             .substitute(WALL_HEIGHT, SETTLED_HEIGHT)
-            .unclear(List.of("height", "filled height"), WALL_HEIGHT, SETTLED_HEIGHT)
+            .unclear(List.of("height"), WALL_HEIGHT, SETTLED_HEIGHT)
             .unclear(List.of("density", "bulk density"), FRESH_DENSITY, DRY_MATTER_DENSITY)
             .unclear(List.of("slope"), BATTER, RAMP_RUN)
             .unclear(List.of("distance to water"), DISTANCE_TO_WATERCOURSE);

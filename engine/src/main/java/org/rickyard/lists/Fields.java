@@ -108,6 +108,10 @@ public final class Fields {
     public static final ColumnSpec TREE_WIDTH = number("Tree width", Quantities.TREE_WIDTH)
             .also("canopy width, width of trees, tree spread, canopy depth")
             .help("Orchards and bushes only; not more than the row spacing.");
+    /** Whose law. */
+    public static final ColumnSpec COUNTRY = choice("Country", Quantities.COUNTRY, Choices.COUNTRY)
+            .also("country of the holding, nation")
+            .help("Decides which items the spray records must hold.");
     /** Free words. */
     public static final ColumnSpec NOTES = text("Notes", Quantities.NOTES)
             .also("note, remarks, comments, comment")
@@ -149,6 +153,7 @@ public final class Fields {
                             ROW_SPACING,
                             TREE_HEIGHT,
                             TREE_WIDTH,
+                            COUNTRY,
                             NOTES))
             .identifiedBy(FIELD)
             .qualifier(YIELD, YIELD_BASIS)

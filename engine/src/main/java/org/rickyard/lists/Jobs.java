@@ -96,6 +96,30 @@ public final class Jobs {
     /** Hours per day. */
     public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
 
+    /** A liquid other than water. */
+    public static final ColumnSpec SPRAY_DENSITY = number("Spray density", Quantities.SPRAY_DENSITY)
+            .also("liquid density, density of the spray, spray SG, relative density of spray")
+            .help("Kilograms in a litre of what is sprayed; blank means water.");
+    /** Bands over the rows. */
+    public static final ColumnSpec BAND_WIDTH = number("Band width", Quantities.BAND_WIDTH)
+            .also("sprayed band, width of band")
+            .help("Where only a band over each row is sprayed.");
+    /** Wind. */
+    public static final ColumnSpec WIND_SPEED =
+            number("Wind speed", Quantities.WIND_SPEED).also("wind").help("Measured or forecast; say at which height.");
+    /** At which height. */
+    public static final ColumnSpec WIND_HEIGHT = number("Wind height", Quantities.WIND_HEIGHT)
+            .also("wind measured at, height of wind, wind measuring height")
+            .help("Forecasts are for 10 m; boom height is about 0.5 to 1 m.");
+    /** Temperature. */
+    public static final ColumnSpec AIR_TEMPERATURE = number("Air temperature", Quantities.AIR_TEMPERATURE)
+            .also("temperature, temp, air temp")
+            .help("When spraying.");
+    /** Humidity. */
+    public static final ColumnSpec HUMIDITY = number("Humidity", Quantities.HUMIDITY)
+            .also("relative humidity, RH")
+            .help("When spraying.");
+
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
                     "Jobs",
@@ -132,7 +156,13 @@ public final class Jobs {
                             GROWTH_STAGE,
                             LAST_HARVEST_DATE,
                             WORKABLE_DAYS,
-                            HOURS_PER_DAY))
+                            HOURS_PER_DAY,
+                            SPRAY_DENSITY,
+                            BAND_WIDTH,
+                            WIND_SPEED,
+                            WIND_HEIGHT,
+                            AIR_TEMPERATURE,
+                            HUMIDITY))
             .identifiedBy(FIELD, BLOCK, JOB)
             .unitColumn(DOSE_UNIT, DOSE)
             .substitute(FIELD, BLOCK)

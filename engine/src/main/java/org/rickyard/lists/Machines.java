@@ -176,6 +176,33 @@ public final class Machines {
     public static final ColumnSpec FILL_TIME = number("Fill time", Quantities.FILL_TIME)
             .also("filling time, time to fill, refill time, fill")
             .help("One filling with mixing.");
+    /** Mix in the lines. */
+    public static final ColumnSpec PRIMING = number("Priming", Quantities.PRIMING)
+            .also("priming volume, line volume")
+            .help("Mix that fills pump, lines and boom before spraying starts.");
+    /** Between fields. */
+    public static final ColumnSpec MOVE_TIME = number("Move time", Quantities.MOVE_TIME)
+            .also("moving time, time between fields, time to next field")
+            .help("From field to field: folding, road, unfolding.");
+    /** Washing out. */
+    public static final ColumnSpec CLEANING_TIME = number("Cleaning time", Quantities.CLEANING_TIME)
+            .also("wash down time, washing time, wash out time")
+            .help("Washing out and cleaning down, once for a block.");
+    /** A timed run. */
+    public static final ColumnSpec TIMED_DISTANCE = number("Timed distance", Quantities.TIMED_DISTANCE)
+            .also("test distance, timed run")
+            .help("Length of a run timed in the field, tank half full.");
+    /** Its seconds. */
+    public static final ColumnSpec TIMED_SECONDS = number("Timed seconds", Quantities.TIMED_SECONDS)
+            .also("test seconds, seconds timed")
+            .help("Seconds that run took.");
+    /** A test with water. */
+    public static final ColumnSpec TEST_AREA =
+            number("Test area", Quantities.TEST_AREA).also("area tested").help("Ground sprayed with water in a test.");
+    /** The water used in it. */
+    public static final ColumnSpec TEST_VOLUME = number("Test volume", Quantities.TEST_VOLUME)
+            .also("water used in test")
+            .help("Water used on the test area.");
     /** Road speed with a load. */
     public static final ColumnSpec ROAD_SPEED_LADEN = number("Road speed laden", Quantities.ROAD_SPEED_LADEN)
             .also("laden speed, laden road speed, loaded speed, speed laden, speed loaded, " + "road speed loaded")
@@ -285,6 +312,13 @@ public final class Machines {
                             SPRAY_QUALITY,
                             LAST_TESTED,
                             FILL_TIME,
+                            PRIMING,
+                            MOVE_TIME,
+                            CLEANING_TIME,
+                            TIMED_DISTANCE,
+                            TIMED_SECONDS,
+                            TEST_AREA,
+                            TEST_VOLUME,
                             ROAD_SPEED_LADEN,
                             ROAD_SPEED_EMPTY,
                             HOURS_PER_DAY,

@@ -65,7 +65,10 @@ final class NozzleText {
         }
         double flow = BatterText.number(parts[1]);
         double bar = BatterText.number(parts[2]);
-        return flow > 0 && bar > 0 ? OptionalDouble.of(flow / 0.4 * StrictMath.sqrt(3 / bar)) : OptionalDouble.empty();
+        // Cut to six decimals: 1.2 / 0.4 is a whisker below 3, and size 03 is looked up as 3.
+        return flow > 0 && bar > 0
+                ? OptionalDouble.of(Math.rint(flow / 0.4 * StrictMath.sqrt(3 / bar) * 1e6) / 1e6)
+                : OptionalDouble.empty();
     }
 
     private static OptionalDouble ofDigits(String digits) {

@@ -1,29 +1,75 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.rickyard.lists.Clamps;
+import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.PackingModel;
 
 /** Makes the tables of silage: the crop, the clamps, the pits to be dug. */
 final class ClampFamily {
+    private static final String NO_CLAMPS = "no clamps are listed";
+
     private ClampFamily() {}
 
     static void build(PlanContext plan) {
-        CropRows crop = new CropRows(plan.lists(), plan.findings());
-        plan.add(ClampTables.CROP, crop.sources(), "no field names a clamp or a yield basis, and no cuts are listed");
-        plan.add(ClampTables.CLAMPS, clamps(plan.rows(Clamps.LIST)), "no clamps are listed");
-        plan.add(ClampTables.DIGGING, pits(plan.rows(Clamps.LIST), plan.rows(Machines.LIST)), "no earth pit is listed");
+        ListRows clamps = plan.rows(Clamps.LIST);
+        FeedFamily.FeedHoldings holdings = new FeedFamily.FeedHoldings(plan);
+        CropRows crop = ClampProposal.of(new CropRows(plan.lists(), plan.findings()), plan, holdings);
+        int[] every = CropRows.ascending(clamps.size(), 0);
+        twins(clamps, plan.findings());
+        plan.add(
+                ClampTables.CROP,
+                crop.sources(holdings),
+                "no field names a clamp or a yield basis, and no cuts are listed");
+        plan.add(ClampTables.CLAMPS, ClampJoin.rows(clamps, every).with(ClampTables.CROPS, crop.crops()), NO_CLAMPS);
+        plan.add(ClampHeightTables.HEIGHTS, ClampJoin.rows(clamps, every), NO_CLAMPS);
+        plan.add(ClampPackingTables.DENSITY, ClampJoin.rows(clamps, every), NO_CLAMPS);
+        int[] rolled = ClampJoin.where(clamps, Clamps.ROLLER_MASS, Clamps.DELIVERY);
+        plan.add(
+                ClampPackingTables.ROLLING, ClampJoin.rows(clamps, rolled), "no clamp has a roller mass or a delivery");
+        boolean estimate = plan.constants().value(PackingModel.SWITCH) == 1;
+        plan.add(
+                ClampPackingTables.ESTIMATE,
+                ClampJoin.rows(clamps, estimate ? rolled : new int[0]),
+                "the packing model is from memory and unverified, so it is switched off; Assumptions can switch it on");
+        plan.add(ClampCoverTables.COVER, ClampJoin.rows(clamps, every), NO_CLAMPS);
+        plan.add(
+                ClampCoverTables.ADDITIVE,
+                ClampJoin.rows(clamps, ClampJoin.where(clamps, Clamps.ADDITIVE)),
+                "no clamp has an additive");
+        ClampTanks tanks = new ClampTanks(clamps, plan.findings());
+        plan.add(
+                ClampEffluentTables.EFFLUENT,
+                ClampJoin.rows(clamps, every).with(Keys.TANK_KEY, tanks.keys()),
+                NO_CLAMPS);
+        plan.add(ClampEffluentTables.TANKS, tanks.sources(), "no clamp has an effluent tank");
+        plan.add(ClampTables.DIGGING, pits(clamps, plan.rows(Machines.LIST)), "no earth pit is listed");
+        FeedFamily.build(plan, holdings);
+        plan.add(FeedTables.BALES, ClampJoin.rows(clamps, crop.clampsFilled()), "no crop is allotted to any clamp");
     }
 
-    private static RowSources clamps(ListRows clamps) {
-        return new RowSources(clamps.size())
-                .with(Role.CLAMP, clamps, CropRows.ascending(clamps.size(), 0))
-                .with(Keys.CLAMP_KEY, CropRows.ascending(clamps.size(), 1));
+    /** A clamp named twice cannot be told apart; each name is said once. */
+    private static void twins(ListRows clamps, List<Finding> findings) {
+        Set<String> seen = new HashSet<>();
+        Set<String> said = new HashSet<>();
+        for (int row = 0; row < clamps.size(); row++) {
+            String name = clamps.text(Clamps.CLAMP, row);
+            String key = NameKey.key(clamps.text(Clamps.HOLDING, row)) + '\n' + NameKey.key(name);
+            if (!name.isEmpty() && !seen.add(key) && said.add(key)) {
+                findings.add(Finding.stop(
+                        clamps.address(Clamps.CLAMP, row).orElse(null),
+                        "the clamp '" + name + "' stands more than once in the clamp list of one holding; give each its"
+                                + " own name. Crop and stock that name it are allotted to none till then."));
+            }
+        }
     }
 
     private static RowSources pits(ListRows clamps, ListRows machines) {

@@ -4,6 +4,8 @@ import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
+import org.rickyard.formula.Function;
+import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
@@ -13,23 +15,38 @@ import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampContents;
+import org.rickyard.trade.silage.ClampCrown;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.ClampSurface;
 import org.rickyard.trade.silage.Crop;
 import org.rickyard.trade.silage.Digging;
+import org.rickyard.trade.silage.Losses;
+import org.rickyard.trade.silage.Packing;
+import org.rickyard.trade.silage.SpoilHeap;
 
 /** The tables of silage: one row per field and cut, one per clamp, one per pit and excavator. */
 final class ClampTables {
     private ClampTables() {}
 
+    /** The clamp proposed for a crop that names none. */
+    static final Symbol PROPOSED = Symbol.text("clamp proposed (list order, to capacity)");
+    /** Whether what goes into a clamp is grass. */
+    static final Symbol CROPS = Symbol.text("crop in the clamp");
+
     private static final TableColumn.Word KIND =
             new TableColumn.Word(Quantities.CLAMP_KIND, List.of(Candidate.typed(Role.CLAMP, Clamps.KIND)));
 
-    /** One row per field and cut. */
+    private static final List<CautionRule> CROP_RULES = List.of(new CautionRule(
+            Severity.CAUTION,
+            new Condition.Given(PROPOSED),
+            "no clamp is named, so one is proposed, in list order to capacity; type the clamp to settle it."));
+
+    /** One row per field and cut; a crop that is split stands once for each clamp. */
     static final TableSpec CROP = new TableSpec(
             "crop",
             "Crop",
             "Crop for silage: each field and cut",
-            "one row per field and cut",
+            "one row per field, cut and part of it",
             Sentences.appended(
                     List.of(
                             Names.name(
@@ -51,7 +68,9 @@ final class ClampTables {
                                     List.of(
                                             Candidate.typed(Role.CUT, Cuts.YIELD_BASIS),
                                             Candidate.typed(Role.FIELD, Fields.YIELD_BASIS))),
+                            new TableColumn.Word(PROPOSED, List.of()),
                             new TableColumn.Key(Keys.CLAMP_KEY),
+                            new TableColumn.Key(Crop.SHARE),
                             Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
                             Names.link(
                                     Quantities.YIELD,
@@ -71,13 +90,17 @@ final class ClampTables {
                                     Candidate.typed(Role.FIELD, Fields.DM_AT_ENSILING)),
                             new TableColumn.Calculated(Crop.STANDING_CROP, true),
                             new TableColumn.Calculated(Crop.CROP_ENSILED, true),
-                            new TableColumn.Calculated(Crop.CROP_DRY_MATTER, true)),
-                    List.of()),
+                            new TableColumn.Calculated(Crop.CROP_DRY_MATTER, true),
+                            new TableColumn.Key(Keys.FEED_HOLDING_KEY),
+                            new TableColumn.Calculated(Losses.FIELD_LOSS_LEFT, false),
+                            new TableColumn.Calculated(Losses.SILAGE_FED, true)),
+                    CROP_RULES),
             List.of(
                     new TableSpec.TotalName(Crop.ENSILED, "Rickyard_crop_ensiled"),
-                    new TableSpec.TotalName(Crop.CROP_DM, "Rickyard_crop_dry_matter")),
+                    new TableSpec.TotalName(Crop.CROP_DM, "Rickyard_crop_dry_matter"),
+                    new TableSpec.TotalName(Losses.FED, "Rickyard_silage_fed")),
             List.of(),
-            List.of());
+            CROP_RULES);
 
     private static final List<CautionRule> CLAMP_RULES = List.of(
             new CautionRule(
@@ -100,6 +123,26 @@ final class ClampTables {
                     Severity.CAUTION,
                     Condition.compare(Expr.value(ClampContents.FILL), Relation.MORE, Expr.number(1)),
                     "more crop is allotted than the clamp holds."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(
+                            Expr.call(
+                                    Function.ABS,
+                                    Expr.value(Quantities.FRESH_DENSITY)
+                                            .times(ClampContents.CLAMP_DM)
+                                            .minus(Quantities.DRY_MATTER_DENSITY)),
+                            Relation.MORE,
+                            Expr.constant(Packing.DISAGREEMENT).times(Quantities.DRY_MATTER_DENSITY)),
+                    "the fresh and the dry matter density typed do not belong together at this dry matter (more than"
+                            + " 2 % apart); the fresh one is used. Check both."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.is(CROPS, CropRows.OTHER_CROP),
+                            new Condition.Blank(Quantities.FRESH_DENSITY),
+                            new Condition.Blank(Quantities.DRY_MATTER_DENSITY))),
+                    "the density table is for grass: type the density. For maize at 30 % DAERA printed 0.75 t/m3, for"
+                            + " wholecrop at 40 % 0.67; later press 0.60 for both."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.is(Quantities.CLAMP_KIND, ClampShape.EARTH_PIT),
@@ -125,6 +168,10 @@ final class ClampTables {
                             Names.optional(Quantities.BATTER, Candidate.typed(Role.CLAMP, Clamps.BATTER)),
                             Names.optional(Quantities.RAMPS, Candidate.typed(Role.CLAMP, Clamps.RAMPS)),
                             Names.link(Quantities.RAMP_RUN, Candidate.typed(Role.CLAMP, Clamps.RAMP_RUN)),
+                            Names.optional(Quantities.CROWN, Candidate.typed(Role.CLAMP, Clamps.CROWN)),
+                            new TableColumn.Word(
+                                    Quantities.CROWN_SHAPE, List.of(Candidate.typed(Role.CLAMP, Clamps.CROWN_SHAPE))),
+                            new TableColumn.Word(CROPS, List.of()),
                             Names.optional(Quantities.DM_TARGET, Candidate.typed(Role.CLAMP, Clamps.DM_TARGET)),
                             Names.optional(Quantities.FRESH_DENSITY, Candidate.typed(Role.CLAMP, Clamps.FRESH_DENSITY)),
                             Names.optional(
@@ -136,7 +183,15 @@ final class ClampTables {
                             new TableColumn.Calculated(ClampShape.FULL_SECTION, false),
                             new TableColumn.Calculated(ClampShape.ONE_RAMP, false),
                             new TableColumn.Calculated(ClampShape.HEIGHT_OF_HEAP, false),
+                            new TableColumn.Calculated(ClampShape.TOP_WIDTH, true),
+                            new TableColumn.Calculated(ClampCrown.SECTION_OF_CROWN, true),
                             new TableColumn.Calculated(ClampShape.CLAMP_VOLUME, true),
+                            new TableColumn.Calculated(ClampCrown.OVER_THE_TOP, true),
+                            new TableColumn.Calculated(ClampSurface.CLAMP_SURFACE, true),
+                            new TableColumn.Joined(ClampContents.CROP_ROWS, ClampContents.ROWS_WITH),
+                            new TableColumn.Joined(ClampContents.CROP_ROWS_LACKING, ClampContents.ROWS_WITHOUT),
+                            new TableColumn.Joined(ClampContents.CROP_TOTAL, ClampContents.TOTAL_OF_ROWS),
+                            new TableColumn.Joined(ClampContents.CROP_TOTAL_DM, ClampContents.TOTAL_DM_OF_ROWS),
                             new TableColumn.Calculated(ClampContents.CROP_IN_CLAMP, true),
                             new TableColumn.Calculated(ClampContents.CROP_IN_CLAMP_DM, true),
                             new TableColumn.Calculated(ClampContents.DM_OF_CLAMP, false),
@@ -144,7 +199,8 @@ final class ClampTables {
                             new TableColumn.Calculated(ClampContents.CLAMP_DENSITY_DM, true),
                             new TableColumn.Calculated(ClampContents.CLAMP_CAPACITY, true),
                             new TableColumn.Calculated(ClampContents.CLAMP_CAPACITY_DM, true),
-                            new TableColumn.Calculated(ClampContents.CLAMP_FILL, true)),
+                            new TableColumn.Calculated(ClampContents.CLAMP_FILL, true),
+                            new TableColumn.Calculated(ClampContents.ROOM_LEFT, true)),
                     CLAMP_RULES),
             List.of(
                     new TableSpec.TotalName(ClampContents.CAPACITY, "Rickyard_clamp_capacity"),
@@ -164,6 +220,8 @@ final class ClampTables {
                             Names.CLAMP,
                             Names.MACHINE,
                             KIND,
+                            ClampJoin.COUNTRY,
+                            new TableColumn.Word(Quantities.SOIL, List.of(Candidate.typed(Role.CLAMP, Clamps.SOIL))),
                             new TableColumn.Word(
                                     Quantities.OUTPUT_BASIS,
                                     List.of(Candidate.typed(Role.MACHINE, Machines.OUTPUT_BASIS))),
@@ -173,13 +231,23 @@ final class ClampTables {
                             Names.optional(Quantities.BATTER, Candidate.typed(Role.CLAMP, Clamps.BATTER)),
                             Names.link(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
                             Names.link(Quantities.OUTPUT_VOLUME, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
+                            Names.optional(
+                                    Quantities.HOURS_PER_DAY, Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY)),
                             new TableColumn.Calculated(ClampShape.SIDE_SLOPE, false),
+                            new TableColumn.Calculated(Digging.SWELL_OF_SOIL, false),
                             new TableColumn.Calculated(Digging.VOLUME_IN_GROUND, true),
                             new TableColumn.Calculated(Digging.SPOIL_VOLUME, true),
                             new TableColumn.Calculated(Digging.SPOIL_MASS, true),
-                            new TableColumn.Calculated(Digging.DIGGING_HOURS, true)),
-                    List.of()),
+                            new TableColumn.Calculated(Digging.DIGGING_HOURS, true),
+                            new TableColumn.Calculated(Digging.HOURS_A_DAY, false),
+                            new TableColumn.Calculated(Digging.DIGGING_DAYS, true),
+                            new TableColumn.Calculated(SpoilHeap.HEAP_SECTION, true),
+                            new TableColumn.Calculated(SpoilHeap.HEAP_HEIGHT, true),
+                            new TableColumn.Calculated(SpoilHeap.HEAP_WIDTH, true),
+                            new TableColumn.Calculated(SpoilHeap.HEAP_FOOTPRINT, true),
+                            new TableColumn.Calculated(SpoilHeap.DISTANCE_BACK, true)),
+                    ClampEffluentTables.PIT_LAW),
             List.of(new TableSpec.TotalName(Digging.SPOIL, "Rickyard_spoil_volume")),
             Cautions.DIGGING,
-            List.of());
+            ClampEffluentTables.PIT_LAW);
 }

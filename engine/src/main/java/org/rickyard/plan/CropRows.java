@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.ColumnSpec;
@@ -21,13 +24,24 @@ import org.rickyard.trade.silage.Crop;
 
 /** Which fields and cuts give silage, and which clamp each goes to. */
 final class CropRows {
+    /** The whole of a crop, in per cent. */
+    static final int WHOLE = 100;
+
+    /** A part of a crop, in whole per cent, for a row of the clamp list. */
+    record Part(int clamp, int share) {}
+
+    /** One row of the crop sheet; open where no clamp is named. */
+    private record Row(int field, int cut, int key, int share, boolean proposed, boolean open) {}
+
     private final ListRows fields;
     private final ListRows cuts;
     private final ListRows clamps;
     private final NameKey fieldNames;
     private final NameKey clampNames;
     private final List<Finding> findings;
-    private final List<int[]> rows = new ArrayList<>();
+    private final List<Row> rows;
+    private final Set<Integer> filled = new TreeSet<>();
+    private final Set<Integer> otherCrop = new HashSet<>();
 
     CropRows(FoundLists lists, List<Finding> findings) {
         this.fields = lists.rows(Fields.LIST);
@@ -36,18 +50,35 @@ final class CropRows {
         this.findings = findings;
         this.fieldNames = NameKey.of(fields, Fields.FIELD);
         this.clampNames = NameKey.of(clamps, Clamps.CLAMP);
+        this.rows = new ArrayList<>();
         Set<Integer> cutFields = new HashSet<>();
         for (int cut = 0; cut < cuts.size(); cut++) {
             for (int field : fieldsOf(cut)) {
                 cutFields.add(field);
-                rows.add(new int[] {field, cut});
+                add(field, cut);
             }
         }
         for (int field = 0; field < fields.size(); field++) {
             if (!cutFields.contains(field) && isForSilage(field)) {
-                rows.add(new int[] {field, -1});
+                add(field, -1);
             }
         }
+    }
+
+    private CropRows(CropRows before, List<Row> rows) {
+        this.fields = before.fields;
+        this.cuts = before.cuts;
+        this.clamps = before.clamps;
+        this.fieldNames = before.fieldNames;
+        this.clampNames = before.clampNames;
+        this.findings = before.findings;
+        this.rows = rows;
+    }
+
+    private void add(int field, int cut) {
+        boolean ofCut = cut >= 0 && given(cuts, Cuts.CLAMP, cut);
+        boolean open = !ofCut && !given(fields, Fields.CLAMP, field);
+        rows.add(new Row(field, cut, clamp(field, cut), WHOLE, false, open));
     }
 
     /** Without cuts, a field is for silage if it names a clamp, or says what its yield was weighed as. */
@@ -96,18 +127,63 @@ final class CropRows {
         return found;
     }
 
-    RowSources sources() {
+    /** The word for a crop that the density table of grass is not for. */
+    static final String OTHER_CROP = "not grass";
+
+    private static final List<String> NOT_GRASS =
+            List.of("maize", "corn", "whole", "wheat", "barley", "oat", "triticale", "pea", "bean", "beet", "sorghum");
+
+    /** The rows that name no clamp at all, by their place. */
+    int[] withoutClamp() {
+        return IntStream.range(0, rows.size()).filter(i -> rows.get(i).open()).toArray();
+    }
+
+    /** The holding of a row's field, as typed. */
+    String holding(int row) {
+        return fields.text(Fields.HOLDING, rows.get(row).field());
+    }
+
+    /** Which cut a row is; 0 where no cut is listed. */
+    double cut(int row) {
+        int cut = rows.get(row).cut();
+        return cut >= 0 && cuts.state(Cuts.CUT, cut) == ListRows.State.GIVEN ? cuts.number(Cuts.CUT, cut) : 0;
+    }
+
+    /** These rows with parts of some of them allotted to clamps; a row that is split stands once for each part. */
+    CropRows with(Map<Integer, List<Part>> proposals) {
+        List<Row> parted = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
+            int left = WHOLE;
+            for (Part part : proposals.getOrDefault(i, List.of())) {
+                parted.add(new Row(row.field(), row.cut(), part.clamp() + 1, part.share(), true, false));
+                left -= part.share();
+            }
+            if (left > 0) {
+                parted.add(new Row(row.field(), row.cut(), row.key(), left, false, row.open()));
+            }
+        }
+        return new CropRows(this, parted);
+    }
+
+    RowSources sources(FeedFamily.FeedHoldings holdings) {
         int count = rows.size();
         int[] field = new int[count];
         int[] cut = new int[count];
         int[] key = new int[count];
+        int[] share = new int[count];
         String[] basis = new String[count];
+        String[] proposed = new String[count];
         boolean[] fresh = new boolean[count];
         boolean[] dry = new boolean[count];
         for (int i = 0; i < count; i++) {
-            field[i] = rows.get(i)[0];
-            cut[i] = rows.get(i)[1];
-            key[i] = clamp(field[i], cut[i]);
+            Row row = rows.get(i);
+            field[i] = row.field();
+            cut[i] = row.cut();
+            key[i] = row.key();
+            share[i] = row.share();
+            proposed[i] = row.proposed() ? clamps.text(Clamps.CLAMP, row.key() - 1) : "";
+            fill(key[i] - 1, field[i], cut[i]);
             basis[i] = basis(field[i], cut[i]);
             dry[i] = Crop.DRY_MATTER.equals(basis[i]);
             fresh[i] = !dry[i];
@@ -116,9 +192,42 @@ final class CropRows {
                 .with(Role.FIELD, fields, field)
                 .with(Role.CUT, cuts, cut)
                 .with(Keys.CLAMP_KEY, key)
+                .with(Crop.SHARE, share)
+                .with(ClampTables.PROPOSED, proposed)
+                .with(
+                        Keys.FEED_HOLDING_KEY,
+                        Arrays.stream(field)
+                                .map(row -> holdings.key(fields.text(Fields.HOLDING, row)))
+                                .toArray())
                 .with(Quantities.YIELD_BASIS, basis)
                 .only(Quantities.YIELD, fresh)
                 .only(Quantities.YIELD_DRY_MATTER, dry);
+    }
+
+    private void fill(int clamp, int field, int cut) {
+        if (clamp < 0) {
+            return;
+        }
+        filled.add(clamp);
+        String ofCut = cut >= 0 ? cuts.text(Cuts.CROP, cut) : "";
+        String crop = NameKey.key(ofCut.isEmpty() ? fields.text(Fields.CROP, field) : ofCut);
+        if (NOT_GRASS.stream().anyMatch(crop::contains)) {
+            otherCrop.add(clamp);
+        }
+    }
+
+    /** The rows of the clamp list that crop is allotted to; known once the sources are. */
+    int[] clampsFilled() {
+        return filled.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** Whether each clamp takes grass, another crop, or nothing that is named. */
+    String[] crops() {
+        String[] crops = new String[clamps.size()];
+        for (int clamp = 0; clamp < crops.length; clamp++) {
+            crops[clamp] = otherCrop.contains(clamp) ? OTHER_CROP : filled.contains(clamp) ? "grass" : "";
+        }
+        return crops;
     }
 
     /** The basis typed; a yield whose unit says dry matter needs none. */

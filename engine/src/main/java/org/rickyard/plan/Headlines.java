@@ -8,9 +8,10 @@ import org.rickyard.trade.cost.CostTotals;
 import org.rickyard.trade.season.SeasonFit;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Digging;
+import org.rickyard.trade.silage.Feeding;
+import org.rickyard.trade.spraying.ProductOrder;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
-import org.rickyard.trade.workrate.GangRates;
 import org.rickyard.trade.workrate.WorkTotals;
 
 /** The few answers of a plan that matter most, for summaries. */
@@ -42,9 +43,10 @@ public final class Headlines {
                 plan.table("spray-blocks"),
                 List.of(TankPlan.TOTAL_SPRAY_MIX, TankPlan.FULL_TANKFULS, TankPlan.PART_TANKFUL));
         add(headlines, plan.table("tank-mix"), List.of(TankPlan.PRODUCT_TOTAL));
+        add(headlines, plan.table("product-order"), List.of(ProductOrder.PACKS_TO_BUY));
         add(headlines, plan.table("clamps"), List.of(ClampContents.CLAMP_CAPACITY, ClampContents.CLAMP_FILL));
+        add(headlines, plan.table("feed-balance"), List.of(Feeding.DAYS_FEED_LASTS, Feeding.SURPLUS_OR_SHORTFALL));
         add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
-        add(headlines, plan.table(GangRates.GANGS), List.of(GangRates.RATE_OF_GANG));
         add(headlines, plan.table(SeasonTables.SEASON_ID), List.of(SeasonFit.DAYS_NEEDED, SeasonFit.DAYS_AVAILABLE));
         ResultTable costs = plan.table("holding-costs");
         add(
@@ -63,9 +65,10 @@ public final class Headlines {
                 "holding-totals",
                 "spray-blocks",
                 "tank-mix",
+                "product-order",
                 "clamps",
+                "feed-balance",
                 "pit-digging",
-                "gangs",
                 "season",
                 "holding-costs")) {
             more += Math.max(0, plan.table(id).rows() - MOST_ROWS_OF_A_TABLE);
@@ -75,7 +78,8 @@ public final class Headlines {
 
     private static void add(List<Headline> headlines, ResultTable table, List<Formula> formulas) {
         for (int row = 0; row < table.rows() && row < MOST_ROWS_OF_A_TABLE; row++) {
-            String holding = table.name(Quantities.HOLDING, row);
+            String holding =
+                    table.spec().column(Quantities.HOLDING).isPresent() ? table.name(Quantities.HOLDING, row) : "";
             for (Formula formula : formulas) {
                 headlines.add(new Headline(table, formula, row, holding, about(table, row)));
             }

@@ -77,6 +77,21 @@ public final class LinkCells {
         return plainMass ? Unit.of(unit.symbol(), Units.T_DM_PER_HA.dimension(), unit.factor()) : unit;
     }
 
+    /** Whether a column of the client's is one that this one may be linked to, by any of its places and rows. */
+    public boolean mayLeadTo(String sheet, int sheetColumn) {
+        for (int i = 0; i < lists.length; i++) {
+            for (int row = 0; lists[i] != null && row < lists[i].size(); row++) {
+                Optional<CellAddress> cell = lists[i].address(places.get(i).column(), row);
+                if (cell.isPresent()
+                        && cell.get().column() == sheetColumn
+                        && cell.get().sheet().equalsIgnoreCase(sheet)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /** Whether there is a cell behind this row at all. */
     public boolean exists(int row) {
         return chosen[row] >= 0;

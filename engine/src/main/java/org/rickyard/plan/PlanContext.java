@@ -14,8 +14,15 @@ final class PlanContext {
     private final ConstantsInForce constants;
     private final List<Finding> findings;
     private final Map<String, ResultTable> tables = new LinkedHashMap<>();
+    private final boolean chiefOnly;
 
-    PlanContext(FoundLists lists, ConstantsInForce constants, List<Finding> findings) {
+    /**
+     * A context.
+     *
+     * @param chiefOnly whether tables other than {@link ChiefTables} are left without rows
+     */
+    PlanContext(FoundLists lists, ConstantsInForce constants, List<Finding> findings, boolean chiefOnly) {
+        this.chiefOnly = chiefOnly;
         this.lists = lists;
         this.constants = constants;
         this.findings = findings;
@@ -48,7 +55,16 @@ final class PlanContext {
 
     /** Makes and evaluates a table; the tables it reads must have been made before. */
     ResultTable add(TableSpec spec, RowSources sources, String emptyBecause) {
-        ResultTable table = new ResultTable(spec, sources, emptyBecause);
+        boolean left = chiefOnly && !ChiefTables.contains(spec.id());
+        if (chiefOnly && !left && !spec.reads().stream().allMatch(ChiefTables::contains)) {
+            throw new IllegalStateException("the chief table '" + spec.id() + "' reads one that is none");
+        }
+        ResultTable table = left
+                ? new ResultTable(
+                        spec,
+                        new RowSources(0),
+                        "the workbook is so large that only the chief sheets are worked out; ask for all of them")
+                : new ResultTable(spec, sources, emptyBecause);
         tables.put(spec.id(), table);
         table.evaluate(tables, constants);
         return table;

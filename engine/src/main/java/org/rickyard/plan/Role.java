@@ -4,11 +4,14 @@ import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
+import org.rickyard.lists.Herds;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
+import org.rickyard.lists.NozzleTest;
 import org.rickyard.lists.Products;
+import org.rickyard.lists.Stocks;
 
 /** The part a list row plays in a result row. */
 public enum Role {
@@ -38,8 +41,14 @@ public enum Role {
     INTEREST(Assumptions.LIST),
     /** The rate of insurance and housing. */
     INSURANCE(Assumptions.LIST),
+    /** The nozzle caught in a test. */
+    NOZZLE_TEST(NozzleTest.LIST),
     /** The clamp. */
-    CLAMP(Clamps.LIST);
+    CLAMP(Clamps.LIST),
+    /** The store of feed. */
+    STOCK(Stocks.LIST),
+    /** The group of stock that is fed. */
+    HERD(Herds.LIST);
 
     private final ListSpec list;
 

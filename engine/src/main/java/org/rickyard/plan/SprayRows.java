@@ -1,12 +1,14 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
@@ -33,6 +35,9 @@ final class SprayRows {
     private final Map<String, List<Integer>> mixRows = new HashMap<>();
     private final Map<String, Integer> productRows = new HashMap<>();
     private final List<Row> rows = new ArrayList<>();
+    private final List<Integer> keys = new ArrayList<>();
+    private final Map<String, Integer> others = new HashMap<>();
+    private final Map<Integer, List<Integer>> blockRows = new HashMap<>();
 
     SprayRows(FoundLists lists, List<JobLines.Block> blocks, List<Finding> findings) {
         this.jobs = lists.rows(Jobs.LIST);
@@ -80,8 +85,19 @@ final class SprayRows {
                                     + " there or mend the name. Its products are left out."));
                 }
             }
-            if (!product.isEmpty() && seen.add("product " + NameKey.key(product))) {
-                add(index, job, -1, product, jobs.address(Jobs.PRODUCT, job));
+            if (!product.isEmpty()) {
+                if (seen.add("product " + NameKey.key(product))) {
+                    add(index, job, -1, product, jobs.address(Jobs.PRODUCT, job));
+                } else {
+                    findings.add(Finding.stop(
+                            jobs.address(Jobs.DOSE, job)
+                                    .or(() -> jobs.address(Jobs.PRODUCT, job))
+                                    .orElse(null),
+                            "'" + product
+                                    + "' stands twice for one job and field (a dose per hectare and a share of the"
+                                    + " spray, perhaps): only the first is reckoned; keep one, or give each its own"
+                                    + " job."));
+                }
             }
         }
     }
@@ -94,7 +110,76 @@ final class SprayRows {
                     "'" + name + "' is not in the product list, so its limits and packs are not known here; add it"
                             + " there or mend the name."));
         }
-        rows.add(new Row(block, job, mix, product, unitOf(job, mix, product, name, cell)));
+        String unit = unitOf(job, mix, product, name, cell);
+        boolean listed = product >= 0 && (products.text(Products.UNIT, product).isEmpty() || agrees(product, unit));
+        // A product dosed in another unit than it is listed in has no pack or limit to be held against.
+        int held = listed ? product : -1;
+        blockRows.computeIfAbsent(block, b -> new ArrayList<>()).add(rows.size());
+        keys.add(
+                held >= 0
+                        ? held + 1
+                        : others.computeIfAbsent(
+                                NameKey.key(name) + '\u0000' + unit, n -> products.size() + 1 + others.size()));
+        rows.add(new Row(block, job, mix, held, unit));
+    }
+
+    private boolean agrees(int product, String unit) {
+        return products.state(Products.UNIT, product) != ListRows.State.GIVEN
+                || unit.isEmpty()
+                || unit.equalsIgnoreCase(products.text(Products.UNIT, product));
+    }
+
+    /** The rows of a block, in list order. */
+    List<Integer> ofBlock(int block) {
+        return blockRows.getOrDefault(block, List.of());
+    }
+
+    /** The rows of a block as they go into the tank: by the order typed, those without one after. */
+    List<Integer> inMixingOrder(int block) {
+        List<Integer> ordered = new ArrayList<>(ofBlock(block));
+        ordered.sort(Comparator.comparingDouble(this::order));
+        return ordered;
+    }
+
+    private double order(int row) {
+        int mix = rows.get(row).mix();
+        return mix >= 0 && mixes.state(Mixes.ORDER_IN_TANK, mix) == ListRows.State.GIVEN
+                ? mixes.number(Mixes.ORDER_IN_TANK, mix)
+                : Double.MAX_VALUE;
+    }
+
+    /** The number of a row's product. */
+    int productKey(int row) {
+        return keys.get(row);
+    }
+
+    /** The sources of the order list: each product once, listed ones first. */
+    RowSources order() {
+        Map<Integer, Integer> firsts = new TreeMap<>();
+        for (int row = 0; row < rows.size(); row++) {
+            firsts.putIfAbsent(keys.get(row), row);
+        }
+        int count = firsts.size();
+        int[] job = new int[count];
+        int[] mix = new int[count];
+        int[] product = new int[count];
+        int[] key = new int[count];
+        String[] unit = new String[count];
+        int at = 0;
+        for (Map.Entry<Integer, Integer> entry : firsts.entrySet()) {
+            Row row = rows.get(entry.getValue());
+            job[at] = row.job();
+            mix[at] = row.mix();
+            product[at] = row.product();
+            key[at] = entry.getKey();
+            unit[at++] = row.productUnit();
+        }
+        return new RowSources(count)
+                .with(Role.DOSED_JOB, jobs, job)
+                .with(Role.MIX, mixes, mix)
+                .with(Role.PRODUCT, products, product)
+                .with(Keys.PRODUCT_KEY, key)
+                .with(Quantities.PRODUCT_UNIT, unit);
     }
 
     private String unitOf(int job, int mix, int product, String name, Optional<CellAddress> cell) {
@@ -133,8 +218,10 @@ final class SprayRows {
         int[] machine = new int[count];
         int[] field = new int[count];
         int[] key = new int[count];
+        int[] productKey = new int[count];
         String[] unit = new String[count];
         for (int i = 0; i < count; i++) {
+            productKey[i] = keys.get(i);
             Row row = rows.get(i);
             JobLines.Block block = blocks.get(row.block());
             job[i] = row.job();
@@ -154,6 +241,8 @@ final class SprayRows {
                 .with(Role.MACHINE, lists.rows(Machines.LIST), machine)
                 .with(Role.FIELD, lists.rows(Fields.LIST), field)
                 .with(Keys.BLOCK_KEY, key)
+                .with(Keys.TANK_MIX_KEY, CropRows.ascending(count, 1))
+                .with(Keys.PRODUCT_KEY, productKey)
                 .with(Quantities.PRODUCT_UNIT, unit);
     }
 }

@@ -16,8 +16,11 @@ import org.rickyard.quantity.Units;
 import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.NozzlePressure;
 import org.rickyard.trade.spraying.SprayLimits;
+import org.rickyard.trade.spraying.SprayQuality;
 import org.rickyard.trade.spraying.SprayRates;
+import org.rickyard.trade.spraying.SprayWork;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.WorkTotals;
 
@@ -27,6 +30,8 @@ final class SprayTables {
 
     /** Id of the table of blocks. */
     static final String BLOCKS_ID = "spray-blocks";
+    /** Id of the table of products in the tank. */
+    static final String TANK_MIX_ID = "tank-mix";
 
     private static final Formula AREA_OF_BLOCK = new Formula(
             "block-area",
@@ -36,15 +41,25 @@ final class SprayTables {
             "net areas",
             List.of());
 
-    private static final List<CautionRule> BLOCK_RULES = List.of(new CautionRule(
-            Severity.CAUTION,
-            Condition.all(List.of(
-                    Condition.compare(Expr.value(TankPlan.PART), Relation.MORE, litres(0)),
-                    Condition.compare(
-                            Expr.value(TankPlan.PART),
-                            Relation.LESS,
-                            Expr.constant(SprayLimits.SMALL_LAST_LOAD).times(TankPlan.TANK_FILLED)))),
-            "the last load is small; consider filling all loads alike."));
+    private static final Formula TREATED = new Formula(
+            "treated-area-of-block",
+            TankPlan.TREATED_AREA,
+            new Expr.Total(SprayWork.FIELDS, SprayWork.TREATED_AREA, Keys.BLOCK_KEY, Keys.BLOCK_KEY, true),
+            Source.derived("sum of the block's treated areas; withheld as soon as one field has none"),
+            "net areas; of bands only their share",
+            List.of());
+
+    private static final List<CautionRule> BLOCK_RULES = List.of(
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.compare(Expr.value(TankPlan.PART), Relation.MORE, litres(0)),
+                            Condition.compare(
+                                    Expr.value(TankPlan.PART),
+                                    Relation.LESS,
+                                    Expr.constant(SprayLimits.SMALL_LAST_LOAD).times(TankPlan.TANK_FILLED)))),
+                    "the last load is small; consider filling all loads alike (even tankful)."),
+            SprayRules.SPACING_DIFFERS);
 
     /** One row per block. */
     static final TableSpec BLOCKS = new TableSpec(
@@ -62,13 +77,17 @@ final class SprayTables {
                             Names.MACHINE_TYPE,
                             new TableColumn.Key(Keys.BLOCK_KEY),
                             new TableColumn.Calculated(AREA_OF_BLOCK, false),
+                            new TableColumn.Calculated(TREATED, false),
                             Names.link(Quantities.WATER_VOLUME, Candidate.typed(Role.JOB, Jobs.WATER_VOLUME)),
                             Names.link(
                                     Quantities.SPEED,
                                     Candidate.typed(Role.JOB, Jobs.SPEED),
                                     Candidate.typed(Role.MACHINE, Machines.SPEED)),
-                            Names.link(
-                                    Quantities.NOZZLE_SPACING, Candidate.typed(Role.MACHINE, Machines.NOZZLE_SPACING)),
+                            SprayColumns.BAND_WIDTH,
+                            SprayColumns.NOZZLE_SPACING,
+                            SprayColumns.WORKING_WIDTH,
+                            SprayColumns.NOZZLES,
+                            new TableColumn.Calculated(NozzlePressure.SPACING, false),
                             Names.optional(Quantities.USABLE_TANK, Candidate.typed(Role.MACHINE, Machines.USABLE_TANK)),
                             Names.link(Quantities.TANK_VOLUME, Candidate.typed(Role.MACHINE, Machines.TANK)),
                             new TableColumn.Calculated(TankPlan.TANK, false),
@@ -77,20 +96,17 @@ final class SprayTables {
                             new TableColumn.Calculated(TankPlan.TOTAL_SPRAY_MIX, true),
                             new TableColumn.Calculated(TankPlan.AREA_PER_TANKFUL, true),
                             new TableColumn.Calculated(TankPlan.FULL_TANKFULS, true),
-                            new TableColumn.Calculated(TankPlan.PART_TANKFUL, true)),
+                            new TableColumn.Calculated(TankPlan.PART_TANKFUL, true),
+                            new TableColumn.Calculated(TankPlan.TANKFULS, false),
+                            new TableColumn.Calculated(TankPlan.EVEN_TANKFUL, true)),
                     BLOCK_RULES),
             List.of(new TableSpec.TotalName(TankPlan.SPRAY_TOTAL, "Rickyard_total_spray_mix")),
             Cautions.SPRAYING,
             BLOCK_RULES);
 
-    private static final List<CautionRule> PRODUCT_RULES = List.of(new CautionRule(
-            Severity.STOP,
-            Condition.compare(Expr.value(TankPlan.DOSE_USED), Relation.MORE, Expr.value(Quantities.HIGHEST_DOSE)),
-            "the dose is above the highest dose typed for this product; do not apply it: check the label."));
-
     /** One row per block and product. */
     static final TableSpec TANK_MIX = new TableSpec(
-            "tank-mix",
+            TANK_MIX_ID,
             "Tank mix",
             "Tank mix: product for each block and each tankful",
             "one row per block and product",
@@ -111,26 +127,44 @@ final class SprayTables {
                                             Candidate.typed(Role.MIX, Mixes.DOSE),
                                             Candidate.typed(Role.PRODUCT, Products.UNIT))),
                             new TableColumn.Key(Keys.BLOCK_KEY),
+                            new TableColumn.Key(Keys.TANK_MIX_KEY),
+                            new TableColumn.Key(Keys.PRODUCT_KEY),
                             new TableColumn.Joined(
                                     Keys.BLOCK_POSITION, new Expr.Position(BLOCKS_ID, Keys.BLOCK_KEY, Keys.BLOCK_KEY)),
-                            fromBlock(TankPlan.BLOCK_AREA),
+                            fromBlock(TankPlan.TREATED_AREA),
                             fromBlock(Quantities.WATER_VOLUME),
                             fromBlock(TankPlan.TANKFUL_AREA),
                             fromBlock(TankPlan.PART),
+                            fromBlock(TankPlan.EVEN),
                             dose(Quantities.DOSE, false),
                             dose(Quantities.CONCENTRATION, true),
                             Names.optional(
                                     Quantities.HIGHEST_DOSE, Candidate.typed(Role.PRODUCT, Products.HIGHEST_DOSE)),
+                            Names.optional(
+                                    Quantities.HIGHEST_CONCENTRATION,
+                                    Candidate.typed(Role.PRODUCT, Products.HIGHEST_DOSE)),
+                            Names.optional(
+                                    Quantities.LOWEST_WATER_VOLUME,
+                                    Candidate.typed(Role.PRODUCT, Products.LOWEST_WATER_VOLUME)),
+                            Names.optional(
+                                    Quantities.HIGHEST_WATER_VOLUME,
+                                    Candidate.typed(Role.PRODUCT, Products.HIGHEST_WATER_VOLUME)),
+                            SprayColumns.LABEL_QUALITY,
+                            SprayColumns.NOZZLE_QUALITY,
+                            new TableColumn.Calculated(SprayQuality.LABEL_RANK, false),
+                            new TableColumn.Calculated(SprayQuality.NOZZLE_RANK, false),
                             Names.link(Quantities.PACK_SIZE, Candidate.typed(Role.PRODUCT, Products.PACK_SIZE)),
+                            new TableColumn.Calculated(TankPlan.DOSE_FROM_SHARE, false),
                             new TableColumn.Calculated(TankPlan.DOSE_PER_HECTARE, false),
                             new TableColumn.Calculated(TankPlan.PRODUCT_TOTAL, true),
                             new TableColumn.Calculated(TankPlan.PRODUCT_PER_FULL_TANKFUL, true),
                             new TableColumn.Calculated(TankPlan.PRODUCT_IN_PART_TANKFUL, true),
-                            new TableColumn.Calculated(TankPlan.PACKS, true)),
-                    PRODUCT_RULES),
+                            new TableColumn.Calculated(TankPlan.PACKS, true),
+                            new TableColumn.Calculated(TankPlan.PRODUCT_PER_EVEN_TANKFUL, true)),
+                    SprayRules.PRODUCT),
             List.of(),
             Cautions.SPRAYING,
-            PRODUCT_RULES);
+            SprayRules.PRODUCT);
 
     private static TableColumn fromBlock(Symbol symbol) {
         return new TableColumn.Joined(symbol, new Expr.From(BLOCKS_ID, symbol, Keys.BLOCK_POSITION));

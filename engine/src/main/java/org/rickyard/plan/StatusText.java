@@ -17,7 +17,7 @@ import org.rickyard.formula.Symbol;
  */
 final class StatusText {
     private final Map<Symbol, TableColumn> columns = new LinkedHashMap<>();
-    private final Map<Expr, List<Condition>> sentences = new LinkedHashMap<>();
+    private final Map<Expr, Paths> sentences = new LinkedHashMap<>();
 
     private StatusText(List<TableColumn> columns) {
         columns.forEach(column -> this.columns.put(column.symbol(), column));
@@ -30,12 +30,12 @@ final class StatusText {
         for (TableColumn column : columns) {
             if (column instanceof TableColumn.Calculated calculated && calculated.result()) {
                 given.add(new Condition.Given(column.symbol()));
-                status.symbol(column.symbol(), List.of());
+                status.result(calculated);
             }
         }
         List<Expr> parts = new ArrayList<>();
         status.sentences.forEach((sentence, paths) ->
-                parts.add(paths.isEmpty() ? sentence : Expr.choice(Condition.any(paths), sentence, Expr.text(""))));
+                parts.add(paths.always() ? sentence : Expr.choice(paths.condition(), sentence, Expr.text(""))));
         if (parts.isEmpty()) {
             return Expr.choice(Condition.all(given), Expr.text("ok"), Expr.text("withheld"));
         }
@@ -43,6 +43,9 @@ final class StatusText {
     }
 
     private void read(Expr expr, List<Condition> path) {
+        if (contradicts(path)) {
+            return;
+        }
         if (expr instanceof Expr.Choice e) {
             for (Symbol symbol : Needed.quantities(e.when())) {
                 symbol(symbol, path);
@@ -55,18 +58,40 @@ final class StatusText {
         } else if (joins(expr)) {
             throw new IllegalArgumentException("a joined column is asked for by its own name");
         } else {
+            List<Condition> inside = new ArrayList<>(path);
+            Map<Condition, String> later = new LinkedHashMap<>();
+            Needed.requirements(expr).forEach((condition, otherwise) -> {
+                if (Needed.quantities(condition).isEmpty()) {
+                    // A word that decides whether there is a meaning at all is asked for before any number.
+                    add(Expr.text(otherwise + ". "), with(path, new Condition.Not(condition)));
+                    inside.add(condition);
+                } else {
+                    later.put(condition, otherwise);
+                }
+            });
             Set<Symbol> quantities = new LinkedHashSet<>(Needed.quantities(expr));
-            quantities.forEach(symbol -> symbol(symbol, path));
-            List<Condition> given = new ArrayList<>(path);
+            quantities.forEach(symbol -> symbol(symbol, inside));
+            List<Condition> given = new ArrayList<>(inside);
             quantities.forEach(symbol -> given.add(new Condition.Given(symbol)));
-            Needed.requirements(expr)
-                    .forEach((condition, otherwise) ->
-                            add(Expr.text(otherwise + ". "), with(given, new Condition.Not(condition))));
+            later.forEach((condition, otherwise) ->
+                    add(Expr.text(otherwise + ". "), with(given, new Condition.Not(condition))));
+        }
+    }
+
+    private void result(TableColumn.Calculated column) {
+        if (joins(column.formula().expr())) {
+            symbol(column.symbol(), List.of());
+        } else {
+            read(column.formula().expr(), List.of());
         }
     }
 
     private void symbol(Symbol symbol, List<Condition> path) {
         TableColumn column = columns.get(symbol);
+        if (!path.isEmpty() && column instanceof TableColumn.Calculated calculated && calculated.result()) {
+            // What a result lacks is said for its own sake; said again by path, sentences would outgrow a cell.
+            return;
+        }
         if (column instanceof TableColumn.Calculated calculated
                 && !joins(calculated.formula().expr())) {
             read(calculated.formula().expr(), path);
@@ -98,6 +123,7 @@ final class StatusText {
         return expr instanceof Expr.From
                 || expr instanceof Expr.Position
                 || expr instanceof Expr.Total
+                || expr instanceof Expr.Before
                 || expr instanceof Expr.Count;
     }
 
@@ -120,15 +146,26 @@ final class StatusText {
         return longer;
     }
 
-    /** A sentence already said without condition is said once; otherwise each path to it is an alternative. */
-    private void add(Expr sentence, List<Condition> path) {
-        List<Condition> paths = sentences.get(sentence);
-        if (path.isEmpty()) {
-            sentences.put(sentence, List.of());
-        } else if (paths == null) {
-            sentences.put(sentence, new ArrayList<>(List.of(Condition.all(path))));
-        } else if (!paths.isEmpty() && !paths.contains(Condition.all(path))) {
-            paths.add(Condition.all(path));
+    /** A way that no row can take: a condition and its opposite, or one word that is to be two. */
+    private static boolean contradicts(List<Condition> path) {
+        for (Condition one : path) {
+            if (path.contains(new Condition.Not(one))) {
+                return true;
+            }
+            for (Condition other : path) {
+                if (one instanceof Condition.Is a
+                        && other instanceof Condition.Is b
+                        && a.symbol().equals(b.symbol())
+                        && !a.word().equals(b.word())) {
+                    return true;
+                }
+            }
         }
+        return false;
+    }
+
+    /** A sentence reached by several paths is said where any of them is open. */
+    private void add(Expr sentence, List<Condition> path) {
+        sentences.computeIfAbsent(sentence, any -> new Paths()).add(path);
     }
 }

@@ -19,8 +19,17 @@ public sealed interface TableColumn {
     /** A name, linked to the client's cell. */
     record Name(Symbol symbol, List<Candidate> places) implements TableColumn {}
 
-    /** A word in canonical form, read from the client's text. */
-    record Word(Symbol symbol, List<Candidate> places) implements TableColumn {}
+    /**
+     * A word in canonical form, read from the client's text, or the plan's own where there are no places.
+     *
+     * @param identity whether it tells rows apart, as a name does: a nozzle size, the number of a tankful
+     */
+    record Word(Symbol symbol, List<Candidate> places, boolean identity) implements TableColumn {
+        /** A word that tells no rows apart. */
+        public Word(Symbol symbol, List<Candidate> places) {
+            this(symbol, places, false);
+        }
+    }
 
     /** A whole number that joins rows; written by us. */
     record Key(Symbol symbol) implements TableColumn {}

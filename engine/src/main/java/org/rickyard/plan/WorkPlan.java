@@ -11,7 +11,7 @@ import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.Jobs;
-import org.rickyard.trade.Catalogue;
+import org.rickyard.trade.catalogue.Catalogue;
 
 /** The lists joined into result tables and evaluated: all there is to say about a workbook, before any is written. */
 public final class WorkPlan {
@@ -30,8 +30,17 @@ public final class WorkPlan {
 
     /** Joins and evaluates. Same lists, same plan. */
     public static WorkPlan of(FoundLists lists) {
+        return of(lists, false);
+    }
+
+    /**
+     * Joins and evaluates.
+     *
+     * @param allTables whether every table is wanted however large the workbook is; see {@link ChiefTables}
+     */
+    public static WorkPlan of(FoundLists lists, boolean allTables) {
         WorkPlan plan = new WorkPlan(lists);
-        plan.build();
+        plan.build(allTables);
         return plan;
     }
 
@@ -40,9 +49,16 @@ public final class WorkPlan {
         return Catalogue.constants();
     }
 
-    private void build() {
+    private void build(boolean allTables) {
         JobLines jobLines = new JobLines(lists, findings);
-        PlanContext context = new PlanContext(lists, constants, findings);
+        boolean chiefOnly = !allTables && jobLines.lines().size() > ChiefTables.MOST_LINES;
+        if (chiefOnly) {
+            findings.add(Finding.note(
+                    null,
+                    "there are more than " + ChiefTables.MOST_LINES + " lines of work, so only the chief sheets are"
+                            + " worked out; ask for all of them with --all-sheets."));
+        }
+        PlanContext context = new PlanContext(lists, constants, findings, chiefOnly);
         WorkRateFamily.build(context, jobLines);
         SprayFamily.build(context, jobLines);
         ClampFamily.build(context);

@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.rickyard.lists.Grid;
+import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.read.FormulaShape;
 import org.rickyard.workbook.read.MeaningFingerprint;
 import org.rickyard.workbook.write.CellFormula;
@@ -51,7 +52,7 @@ final class Fingerprints implements AutoCloseable {
             RunState state = task.get();
             for (Wanted each : wanted) {
                 if (each.watch() != null) {
-                    state.put(each.sheet().id(), each.sheetId(), each.watch().hex());
+                    put(state, each, each.watch());
                 }
             }
             return state;
@@ -72,10 +73,14 @@ final class Fingerprints implements AutoCloseable {
             if (each.watch() == null) {
                 MeaningFingerprint fingerprint = new MeaningFingerprint();
                 each.sheet().content().describe(new Watch(fingerprint));
-                state.put(each.sheet().id(), each.sheetId(), fingerprint.hex());
+                put(state, each, fingerprint);
             }
         }
         return state;
+    }
+
+    private static void put(RunState state, Wanted each, MeaningFingerprint taken) {
+        state.put(each.sheet().id(), each.sheetId(), taken.hex(), taken.unplacedHex());
     }
 
     /** Takes a sheet's fingerprint as it is told cell by cell. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
 import org.rickyard.workbook.open.SheetRef;

@@ -1,8 +1,11 @@
 package org.rickyard.run;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -20,9 +23,11 @@ import org.rickyard.workbook.graft.GraftPlan;
 import org.rickyard.workbook.graft.GraftReport;
 import org.rickyard.workbook.graft.LocalName;
 import org.rickyard.workbook.graft.NewSheet;
+import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.graft.StyleGraft;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
+import org.rickyard.workbook.open.MemoryChannel;
 import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.read.BookReader;
@@ -49,10 +54,14 @@ public final class Recalculation {
     private final RunState state;
     private final OurSheets ours;
     private final List<Finding> findings = new ArrayList<>();
+    /** Sheets of ours whose formulas lead to other places than when they were written. */
+    private final List<String> moved = new ArrayList<>();
+
     private final WorkPlan plan;
     private final SheetSet sheets;
     private final Map<String, String> names = new LinkedHashMap<>();
     private final RunOptions options;
+    private BookScope scope;
 
     private Recalculation(BookPackage book, RunOptions options) throws IOException, RefusedException {
         this.book = book;
@@ -61,8 +70,10 @@ public final class Recalculation {
         this.state = RunState.read(book.customXml(RunState.NAMESPACE));
         this.ours = OurSheets.find(book, state);
         keepEdited();
-        this.plan = WorkPlan.of(ListFinder.find(read()));
+        this.plan = WorkPlan.of(ListFinder.find(read()), options.allSheets());
+        keepLedElsewhere();
         name();
+        tellKept();
         if (book.manualCalculation()) {
             findings.add(Finding.caution(
                     null,
@@ -89,22 +100,46 @@ public final class Recalculation {
                         name.name().equals(OurSheets.MARKER) || name.name().equals(OurSheets.KEPT_MARKER));
     }
 
-    /** A sheet of ours that was edited by hand is the client's from now on. */
+    /**
+     * A sheet of ours that was edited by hand is the client's from now on. Where no more has changed than the places that
+     * its formulas lead to, rows may have been inserted in a list or a sheet renamed; that is looked into once the lists
+     * are read.
+     */
     private void keepEdited() throws IOException {
-        for (Map.Entry<String, SheetRef> entry : Map.copyOf(ours.byId()).entrySet()) {
-            SheetRef sheet = entry.getValue();
+        for (Map.Entry<String, SheetRef> entry : List.copyOf(ours.byId().entrySet())) {
+            String id = entry.getKey();
             MeaningFingerprint present = new MeaningFingerprint();
-            reader.stream(sheet, present);
-            boolean same = state.fingerprint(entry.getKey())
-                    .filter(present.hex()::equals)
-                    .isPresent();
-            if (!same) {
-                ours.release(entry.getKey());
-                findings.add(Finding.caution(
-                        null,
-                        "the sheet '" + sheet.name() + "' was edited by hand since the last run, so it is kept as it"
-                                + " is, as your own; a new one is written beside it."));
+            reader.stream(entry.getValue(), present);
+            boolean same = state.fingerprint(id).filter(present.hex()::equals).isPresent();
+            if (!same
+                    && state.unplaced(id).filter(present.unplacedHex()::equals).isPresent()) {
+                moved.add(id);
+            } else if (!same) {
+                ours.release(id);
             }
+        }
+    }
+
+    /** A link that was led by hand to another column of the client's is an edit too. */
+    private void keepLedElsewhere() throws IOException {
+        for (String id : moved) {
+            SheetRef sheet = ours.byId().get(id);
+            if (plan.table(id) != null && LedElsewhere.look(reader, scope, sheet, plan.table(id))) {
+                ours.release(id);
+            }
+        }
+    }
+
+    /** Said on every run, so that a run over its own output changes nothing. */
+    private void tellKept() {
+        List<SheetRef> kept = new ArrayList<>(ours.kept());
+        kept.sort(Comparator.comparingInt(SheetRef::position));
+        for (SheetRef sheet : kept) {
+            findings.add(Finding.caution(
+                    null,
+                    "the sheet '" + sheet.name() + "' was written by a run and then edited by hand or copied, so it is"
+                            + " kept as it is, as your own, and is not brought up to date; the results stand on new"
+                            + " sheets beside it."));
         }
     }
 
@@ -115,7 +150,7 @@ public final class Recalculation {
                 tables.addAll(reader.tables(sheet));
             }
         }
-        BookScope scope = new BookScope(book.sheets(), definedNames(), tables);
+        scope = new BookScope(book.sheets(), definedNames(), tables);
         FormulaRefs refs = new FormulaRefs(
                 scope, ours.byId().values().stream().map(SheetRef::name).toList());
         List<SheetCells> cells = reader.cells(book.sheets(), ours::isClients, sheet -> refs.reading(sheet.name()));
@@ -192,6 +227,42 @@ public final class Recalculation {
      * @throws RefusedException if the styles of the workbook leave no room
      */
     public GraftReport write(Path target) throws IOException, RefusedException {
+        return write((plan, level) -> Graft.write(book, plan, target, level, options.threads()));
+    }
+
+    /**
+     * Writes the workbook with our sheets to a channel; the bytes are those of the file.
+     *
+     * @param target an empty channel that can be positioned, which stays open
+     * @throws IOException if the channel cannot be written
+     * @throws RefusedException if the styles of the workbook leave no room
+     */
+    public GraftReport write(SeekableByteChannel target) throws IOException, RefusedException {
+        return write((plan, level) -> Graft.write(book, plan, target, level, options.threads()));
+    }
+
+    /**
+     * Writes the workbook with our sheets to a stream; the bytes are those of the file. The workbook is put together in
+     * memory first (packed: a hundred thousand fields take some 150 MB), so that nothing of it is sent if it fails.
+     *
+     * @param target stays open
+     * @throws IOException if the stream cannot be written
+     * @throws RefusedException if the styles of the workbook leave no room
+     */
+    public GraftReport write(OutputStream target) throws IOException, RefusedException {
+        try (MemoryChannel whole = new MemoryChannel()) {
+            GraftReport report = write(whole);
+            whole.writeTo(target);
+            return report;
+        }
+    }
+
+    /** The last step: the planned parts are packed and go where they are wanted. */
+    private interface Target {
+        GraftReport write(GraftPlan plan, int deflateLevel) throws IOException, RefusedException;
+    }
+
+    private GraftReport write(Target target) throws IOException, RefusedException {
         StyleGraft styles = StyleGraft.of(book, SheetSet.looks());
         GraftPlan graft = new GraftPlan().looks(styles).fullCalcOnLoad(true).ownsName(this::isOurs);
         Fingerprints fingerprints = new Fingerprints();
@@ -219,7 +290,7 @@ public final class Recalculation {
             fingerprints.begin(options.threads() > 1);
             graft.state(
                     RunState.NAMESPACE, out -> out.write(fingerprints.state().xml(VERSION)));
-            return Graft.write(book, graft, target, cells > LARGE ? 1 : 6, options.threads());
+            return target.write(graft, cells > LARGE ? 1 : 6);
         }
     }
 

@@ -4,9 +4,11 @@ package org.rickyard.run;
  * How a run is made.
  *
  * @param mostTrailRows beyond so many results the trail holds one row per column; at most 1,000,000
+ * @param allSheets whether all sheets are worked out even of a very large workbook; see {@link
+ *     org.rickyard.plan.ChiefTables}
  * @param threads threads that pack the file; the bytes do not depend on them
  */
-public record RunOptions(long mostTrailRows, int threads) {
+public record RunOptions(long mostTrailRows, boolean allSheets, int threads) {
     /** The usual limit of the trail. */
     public static final long USUAL_TRAIL_ROWS = 20_000;
     /** The highest limit of the trail. */
@@ -24,6 +26,6 @@ public record RunOptions(long mostTrailRows, int threads) {
 
     /** The usual way. */
     public static RunOptions usual() {
-        return new RunOptions(USUAL_TRAIL_ROWS, 2);
+        return new RunOptions(USUAL_TRAIL_ROWS, false, 2);
     }
 }

@@ -39,6 +39,43 @@ public final class Keys {
     public static final Symbol TRACTOR_KEY = key("tractor key");
     /** The number of one machine's work on one field. */
     public static final Symbol WORK_KEY = key("work key");
+    /** Where a clamp stands in the table of clamps. */
+    public static final Symbol CLAMP_POSITION = key("row of the clamp");
+
+    /** An effluent tank's number in order of appearance; 0 where none is named. */
+    public static final Symbol TANK_KEY = key("tank key");
+    /** The number of a holding that feeds stock, in order of appearance. */
+    public static final Symbol FEED_HOLDING_KEY = key("feeding holding key");
+    /** A sprayed field's number in the order it is sprayed: one per job, field and sprayer. */
+    public static final Symbol SPRAY_KEY = key("spray key");
+    /** Where a sprayed field stands in its own table. */
+    public static final Symbol SPRAY_POSITION = key("row of the sprayed field");
+    /** A tankful's number over all blocks. */
+    public static final Symbol LOAD_KEY = key("load key");
+    /** The number of a product of a block. */
+    public static final Symbol TANK_MIX_KEY = key("tank mix key");
+    /** Where a product of a block stands in its own table. */
+    public static final Symbol TANK_MIX_POSITION = key("row of the tank mix");
+    /** A product's number in list order; products that are on no list come after. */
+    public static final Symbol PRODUCT_KEY = key("product key");
+    /** The number of a product on a field. */
+    public static final Symbol SEASON_KEY = key("season key");
+    /** The number of one application of a product to a field. */
+    public static final Symbol RECORD_KEY = key("record key");
+    /** Where an application stands in its own table. */
+    public static final Symbol RECORD_POSITION = key("row of the application");
+    /** The application of the same product to the same field before this one; its own number if it is the first. */
+    public static final Symbol PREVIOUS_KEY = key("record before");
+    /** Where the application before stands. */
+    public static final Symbol PREVIOUS_POSITION = key("row of the record before");
+    /** The number of a sprayer at one water volume, speed and spacing. */
+    public static final Symbol NOZZLE_KEY = key("nozzle key");
+    /** Where that stands in its own table. */
+    public static final Symbol NOZZLE_POSITION = key("row of the nozzles");
+    /** The number of a nozzle test: all nozzles of one sprayer. */
+    public static final Symbol TEST_KEY = key("test key");
+    /** Where a nozzle test's first row stands. */
+    public static final Symbol TEST_POSITION = key("row of the test");
 
     private static Symbol key(String name) {
         return Symbol.number(name, Units.ONE).decimals(0);

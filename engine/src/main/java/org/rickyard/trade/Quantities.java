@@ -235,6 +235,25 @@ public final class Quantities {
     public static final Symbol WATER_VOLUME =
             number("water volume", Units.L_PER_HA, Range.of(5, 3000), Range.of(50, 2000), 0);
 
+    /** Spray mix that fills pump, lines and boom before the first nozzle gives full strength. */
+    public static final Symbol PRIMING = number("priming volume", Units.L, Range.of(0, 500), Range.of(0, 100), 0);
+    /** Moving to the next field: folding, road, unfolding. */
+    public static final Symbol MOVE_TIME = number("move time", Units.MIN, Range.of(0, 600), Range.of(0, 90), 0);
+    /** Washing out and cleaning down once for a block. */
+    public static final Symbol CLEANING_TIME =
+            number("cleaning time", Units.MIN, Range.of(0, 600), Range.of(5, 120), 0);
+    /** Length of a timed run. */
+    public static final Symbol TIMED_DISTANCE =
+            number("timed distance", Units.M, Range.above(0, 5000), Range.of(20, 1000), 0);
+    /** Seconds a timed run took. */
+    public static final Symbol TIMED_SECONDS =
+            number("timed seconds", Units.S, Range.above(0, 3600), Range.of(5, 900), 1);
+    /** Area sprayed in a test with water. */
+    public static final Symbol TEST_AREA = number("test area", Units.M2, Range.above(0, 100000), Range.of(5, 10000), 0);
+    /** Water used in that test. */
+    public static final Symbol TEST_VOLUME =
+            number("test volume", Units.L, Range.above(0, 5000), Range.of(0.2, 500), 1);
+
     // Products
 
     /** The name of a crop protection product or fertiliser, as on its label. */
@@ -320,6 +339,21 @@ public final class Quantities {
     public static final Symbol WORKABLE_DAYS =
             number("workable days", Units.PERCENT, Range.above(1, 100), Range.of(20, 90), 0);
 
+    /** Mass of a litre of the liquid sprayed; water unless the job says otherwise. */
+    public static final Symbol SPRAY_DENSITY =
+            number("spray density", Units.KG.over(Units.L), Range.of(0.7, 2), Range.of(0.95, 1.4), 2);
+    /** Width of the sprayed band over each row. */
+    public static final Symbol BAND_WIDTH = number("band width", Units.M, Range.of(0.05, 5), Range.of(0.1, 2), 2);
+    /** Wind speed measured or forecast. */
+    public static final Symbol WIND_SPEED = number("wind speed", Units.KM_PER_H, Range.of(0, 150), Range.of(0, 40), 1);
+    /** Height above ground at which the wind speed holds. */
+    public static final Symbol WIND_HEIGHT = number("wind height", Units.M, Range.above(0, 50), Range.of(0.3, 10), 1);
+    /** Dry-bulb air temperature. */
+    public static final Symbol AIR_TEMPERATURE =
+            number("air temperature", Units.CELSIUS, Range.of(-20, 50), Range.of(0, 35), 1);
+    /** Relative humidity of the air. */
+    public static final Symbol HUMIDITY = number("humidity", Units.PERCENT, Range.of(5, 99), Range.of(20, 98), 0);
+
     // Clamps and pits
 
     /** The name of a clamp, pit or heap. */
@@ -343,6 +377,11 @@ public final class Quantities {
     public static final Symbol RAMP_RUN = number("ramp run", Units.ONE, Range.of(0, 20), Range.of(1, 6), 1);
     /** Height of the crown above the walls. */
     public static final Symbol CROWN = number("crown", Units.M, Range.of(0, 5), Range.of(0, 1.5), 1);
+    /** How a crown is shaped: parabolic or straight shouldered. */
+    public static final Symbol CROWN_SHAPE = Symbol.text("crown shape");
+    /** Height of the silage at the sides on the day of filling, before it settles. */
+    public static final Symbol FILLED_HEIGHT =
+            number("filled height", Units.M, Range.above(0, 14), Range.of(0.5, 6), 1);
     /** Fresh silage in a cubic metre. */
     public static final Symbol FRESH_DENSITY =
             number("fresh density", Units.KG_PER_M3, Range.above(0, 1150), Range.of(400, 950), 0);
@@ -368,6 +407,14 @@ public final class Quantities {
             number("year built or enlarged", Units.ONE, Range.of(1850, 2200), Range.of(1940, 2100), 0);
     /** Whose law a clamp stands under. */
     public static final Symbol COUNTRY = Symbol.text("country");
+    /** Volume of an effluent tank that is known by its name. */
+    public static final Symbol NAMED_TANK_VOLUME =
+            number("volume of the named tank", Units.M3, Range.of(0, 100000), Range.of(1, 2000), 0);
+    /** What a pit is dug in: sand, common earth, sand-clay or clay. */
+    public static final Symbol SOIL = Symbol.text("soil");
+    /** Additive on each fresh tonne. */
+    public static final Symbol ADDITIVE =
+            number("additive", Units.L.over(Units.T), Range.of(0, 50), Range.of(0.5, 8), 1);
     /** How far the face moves back in a week. */
     public static final Symbol FEED_OUT_RATE =
             number("feed-out rate", Units.M.over(Units.WEEK), Range.above(0, 30), Range.of(0.7, 7), 1);

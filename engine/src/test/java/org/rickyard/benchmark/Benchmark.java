@@ -52,7 +52,9 @@ public final class Benchmark {
             Recalculation run = Recalculation.of(
                     book,
                     new RunOptions(
-                            RunOptions.USUAL_TRAIL_ROWS, Runtime.getRuntime().availableProcessors()));
+                            RunOptions.USUAL_TRAIL_ROWS,
+                            false,
+                            Runtime.getRuntime().availableProcessors()));
             double reckoned = (System.nanoTime() - start) / 1e9;
             Files.deleteIfExists(out);
             run.write(out);

@@ -51,6 +51,7 @@ final class NodeCases {
     static final Symbol WORD = Symbol.text("kind");
     static final Symbol KEY = Symbol.number("key", Units.ONE);
     static final Symbol AT = Symbol.number("row there", Units.ONE);
+    private static final Symbol ORDER = Symbol.number("order", Units.ONE);
 
     private static final Unit WATT = Unit.of("W", Units.KW.dimension(), Ratio.ONE);
     private static final Source SOURCE = Source.derived("test");
@@ -407,6 +408,14 @@ final class NodeCases {
                 "A. =none",
                 "A. =none");
         add(
+                "the label over a column",
+                grid,
+                new Expr.Join(List.of(new Expr.Label(X, X.name()), text(" missing. "))),
+                X.name() + " missing. ",
+                X.name() + " missing. ",
+                X.name() + " missing. ",
+                X.name() + " missing. ");
+        add(
                 "a word chosen by a number that may be missing",
                 grid,
                 choice(Condition.compare(value(X), Relation.MORE, number(2)), text("much"), text("little")),
@@ -422,13 +431,16 @@ final class NodeCases {
         SmallGrid grid = new SmallGrid()
                 .column(KEY, 1, 2, 3, 4, 0)
                 .column(AT, 1, 2, BLANK, 4, WITHHELD)
+                .column(ORDER, 4, 3, 1, BLANK, 2)
                 .other("there", KEY, 1, 2, 2, 1, 3)
+                .other("there", ORDER, 1, 1, 2, 3, 1)
                 .other("there", X, 10, 20, BLANK, 0.5, WITHHELD)
                 .other("there", WORD, "one", "two", BLANK, "four", "five");
         add("total of what there is", grid, new Expr.Total("there", X, KEY, KEY, false), 10.5, 20, n, n, n);
         add("total, whole or not at all", grid, new Expr.Total("there", X, KEY, KEY, true), 10.5, n, n, n, n);
         add("count of the given", grid, new Expr.Count("there", X, KEY, KEY, false), 2, 1, 0, 0, 0);
         add("count of the missing", grid, new Expr.Count("there", X, KEY, KEY, true), 0, 1, 1, 0, 0);
+        add("total of the rows before", grid, new Expr.Before("there", X, KEY, ORDER), 10.5, n, 0, n, 0);
         add("position of the first such row", grid, new Expr.Position("there", KEY, KEY), 1, 2, 5, n, n);
         add("a number from that row", grid, new Expr.From("there", X, AT), 10, 20, n, 0.5, n);
         add("a word from that row", grid, new Expr.From("there", WORD, AT), "one", "two", n, "four", n);

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -89,6 +90,9 @@ public final class ClientBook implements AutoCloseable {
     }
 
     private void put(Cell cell, Object value) {
+        if (cell.getCellType() == CellType.FORMULA) {
+            cell.removeFormula();
+        }
         if (value == null) {
             cell.setBlank();
         } else if (value == ERROR) {

@@ -6,11 +6,18 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.rickyard.audit.Result;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.testing.Parity;
+import org.rickyard.testing.StoredValues;
 import org.rickyard.workbook.graft.GraftReport;
 import org.rickyard.workbook.graft.PackageLinter;
 import org.rickyard.workbook.graft.Verification;
@@ -32,6 +39,24 @@ public final class Runs {
         /** The names of the sheets of ours, for those who take several. */
         public String[] ours() {
             return sheets.toArray(String[]::new);
+        }
+
+        /**
+         * Where the values stored on our sheets differ from others. Of a result table, numbers may differ by a share of
+         * the largest number of their row, for results in which large inputs cancel; the copies of results on other
+         * sheets by that share of 1.
+         */
+        public List<String> differences(Map<CellAddress, Object> others) {
+            Map<CellAddress, Object> stored = StoredValues.of(file, ours());
+            Set<String> tables = new HashSet<>();
+            plan.tables().forEach(table -> tables.add(places.sheet(table.spec())));
+            Map<String, Double> largest = new HashMap<>();
+            stored.forEach((cell, value) -> {
+                if (value instanceof Double number && tables.contains(cell.sheet())) {
+                    largest.merge(cell.sheet() + cell.row(), Math.abs(number), Math::max);
+                }
+            });
+            return Parity.differences(stored, others, cell -> largest.getOrDefault(cell.sheet() + cell.row(), 1.0));
         }
 
         /** The findings' sentences. */

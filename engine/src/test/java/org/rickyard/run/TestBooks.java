@@ -38,6 +38,19 @@ public final class TestBooks {
     public static ClientBook smallFarm() {
         return ClientBook.create()
                 .sheet(
+                        "Cuts",
+                        row(
+                                "Holding",
+                                "Field",
+                                "Cut",
+                                "Yield (t/ha)",
+                                "Yield basis",
+                                "DM at cutting (%)",
+                                "DM at ensiling (%)",
+                                "Clamp"),
+                        row("Skel Beck", "Far Ings", 1, 24, "standing fresh", 18, 27, "Old pit"),
+                        row("Skel Beck", "Far Ings", 2, 14, "as carted fresh", 17, 29, "Old pit"))
+                .sheet(
                         "Fields",
                         row(
                                 "Holding",
@@ -70,13 +83,15 @@ public final class TestBooks {
                                 "Usable tank (L)",
                                 "Nozzle spacing (m)",
                                 "Output (m3/h)",
-                                "Output basis"),
+                                "Output basis",
+                                "Output (t/h)"),
                         row("Mower 3 m", "mower", 3, 10, 80, null, null, null, null, null),
                         row("Rake 6 m", "rake", 6.5, 9, null, null, null, null, null, null),
                         row("Big sprayer", "sprayer", 24, 12, null, 1500, null, 0.5, null, null),
                         row("Old sprayer", "sprayer", 12, 8, 60, 1000, 950, 0.5, null, null),
                         row("Tracked digger", "excavator", null, null, null, null, null, null, 12, "in ground"),
-                        row("Hired digger", "excavator", null, null, null, null, null, null, 20, "loose"))
+                        row("Hired digger", "excavator", null, null, null, null, null, null, 20, "loose"),
+                        row("Scoop", "excavator", null, null, null, null, null, null, null, null, 10))
                 .sheet(
                         "Products",
                         row("Product", "Unit", "Dose", "Highest dose", "Pack size"),
@@ -85,9 +100,9 @@ public final class TestBooks {
                         row("Product C", "L", 0.8, null, 10))
                 .sheet(
                         "Mixes",
-                        row("Mix", "Product", "Dose (L/ha)"),
-                        row("Two ways", "Product A", 1.1),
-                        row("Two ways", "Product C", 0.75))
+                        row("Mix", "Product", "Dose", "Dose unit"),
+                        row("Two ways", "Product A", 1.1, "L/ha"),
+                        row("Two ways", "Product C", 500, "ml/100 L"))
                 .sheet(
                         "Jobs",
                         row(

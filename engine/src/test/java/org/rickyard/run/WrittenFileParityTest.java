@@ -16,7 +16,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.testing.LibreOffice;
 import org.rickyard.testing.OoxmlValidator;
-import org.rickyard.testing.Parity;
 import org.rickyard.testing.PoiRecalculation;
 import org.rickyard.testing.StoredValues;
 
@@ -65,8 +64,7 @@ class WrittenFileParityTest {
         Map<CellAddress, Object> stored = StoredValues.of(run.file(), run.ours());
         assertThat(stored).hasSizeGreaterThan(300);
         assertThat(stored.values()).doesNotContain(StoredValues.NONE);
-        assertThat(Parity.differences(stored, PoiRecalculation.of(run.file(), run.ours())))
-                .isEmpty();
+        assertThat(run.differences(PoiRecalculation.of(run.file(), run.ours()))).isEmpty();
     }
 
     @Test
@@ -94,8 +92,7 @@ class WrittenFileParityTest {
                 names.stream().map(name -> RUNS.get(name).file()).toList());
         for (int i = 0; i < names.size(); i++) {
             Runs.Run run = RUNS.get(names.get(i));
-            assertThat(Parity.differences(
-                            StoredValues.of(run.file(), run.ours()), StoredValues.of(recalculated.get(i), run.ours())))
+            assertThat(run.differences(StoredValues.of(recalculated.get(i), run.ours())))
                     .as(names.get(i))
                     .isEmpty();
         }
@@ -106,11 +103,9 @@ class WrittenFileParityTest {
         LibreOffice.required();
         Runs.Run saved = RUNS.get("saved by LibreOffice");
         Runs.Run plain = RUNS.get("small farm");
-        assertThat(Parity.differences(
-                        StoredValues.of(saved.file(), saved.ours()), StoredValues.of(plain.file(), plain.ours())))
+        assertThat(saved.differences(StoredValues.of(plain.file(), plain.ours())))
                 .isEmpty();
-        assertThat(Parity.differences(
-                        StoredValues.of(saved.file(), saved.ours()), PoiRecalculation.of(saved.file(), saved.ours())))
+        assertThat(saved.differences(PoiRecalculation.of(saved.file(), saved.ours())))
                 .isEmpty();
     }
 

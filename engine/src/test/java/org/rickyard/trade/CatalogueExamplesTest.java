@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.WorkedExample;
+import org.rickyard.trade.catalogue.Catalogue;
 
 /** Every worked example of the catalogue, at its printed rounding; the source stands in the test's name. */
 class CatalogueExamplesTest {

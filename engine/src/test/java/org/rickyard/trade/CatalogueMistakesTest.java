@@ -19,6 +19,7 @@ import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
+import org.rickyard.trade.catalogue.Catalogue;
 
 /**
  * A formula written down wrongly must not pass: every swap of operands or inputs is refused by the unit check or fails
@@ -27,7 +28,10 @@ import org.rickyard.formula.WorkedExample;
  */
 class CatalogueMistakesTest {
     /** Mistakes that neither units nor examples notice, by formula, each with why. */
-    private static final Map<String, Set<String>> UNSEEN = Map.of();
+    private static final Map<String, Set<String>> UNSEEN = Map.of(
+            // These only decide where it is withheld; SilageGeometryTest asks for that.
+            "height-when-filled",
+            Set.of("a product made a quotient", "least of made greatest of", "the branches of a choice swapped"));
 
     static Stream<Formula> formulas() {
         return Catalogue.all().stream().filter(formula -> !formula.examples().isEmpty());

@@ -47,15 +47,32 @@ public final class ClampContents {
             .decimals(0);
     /** Fresh crop allotted to the clamp. */
     public static final Symbol CROP_IN = Symbol.number("crop in clamp (fresh)", Units.T)
-            .possible(Range.POSITIVE)
+            .possible(Range.NOT_NEGATIVE)
             .decimals(0);
     /** Dry matter of the crop allotted to the clamp. */
     public static final Symbol CROP_IN_DM = Symbol.number("crop in clamp (dry matter)", Units.T_DM)
-            .possible(Range.POSITIVE)
+            .possible(Range.NOT_NEGATIVE)
             .decimals(0);
     /** How full the crop makes the clamp. */
-    public static final Symbol FILL =
-            Symbol.number("clamp fill", Units.PERCENT).possible(Range.POSITIVE).decimals(0);
+    public static final Symbol FILL = Symbol.number("clamp fill", Units.PERCENT)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+    /** Fresh crop the clamp can still take; below 0 it is overfull. */
+    public static final Symbol ROOM =
+            Symbol.number("room left (fresh; overfull if below 0)", Units.T).decimals(0);
+    /** Rows of crop for the clamp that have a tonnage. */
+    public static final Symbol CROP_ROWS =
+            Symbol.number("crop rows", Units.ONE).possible(Range.NOT_NEGATIVE).decimals(0);
+    /** Rows of crop for the clamp that lack one. */
+    public static final Symbol CROP_ROWS_LACKING = Symbol.number("crop rows withheld", Units.ONE)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+    /** Fresh crop of those rows. */
+    public static final Symbol CROP_TOTAL =
+            Symbol.number("crop of those rows (fresh)", Units.T).decimals(0);
+    /** Dry matter of those rows. */
+    public static final Symbol CROP_TOTAL_DM =
+            Symbol.number("crop of those rows (dry matter)", Units.T_DM).decimals(0);
 
     private static final Source DAERA = Source.published("DAERA (Northern Ireland), Winter feed planning, 14 Sept 2017,"
             + " grass 20-45 %; the row at 18 %: Teagasc as reported by agriland.ie (press)");
@@ -177,19 +194,37 @@ public final class ClampContents {
     public static final Formula CROP_IN_CLAMP = new Formula(
             "crop-in-clamp",
             CROP_IN,
-            new Expr.Total("crop", Crop.ENSILED, CLAMP_KEY, CLAMP_KEY, true),
-            Source.derived("sum over the fields and cuts whose Clamp is this one"),
+            Feeding.orNone(CROP_ROWS, CROP_ROWS_LACKING, CROP_TOTAL),
+            Source.derived("sum over the fields and cuts whose Clamp is this one; nought if there are none"),
             "all cuts together; fresh, as ensiled, losses not taken off",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("two rows of crop"))
+                            .with(CROP_ROWS, 2)
+                            .with(CROP_ROWS_LACKING, 0)
+                            .with(CROP_TOTAL, 612)
+                            .gives(612, Units.T, 0),
+                    WorkedExample.from(Source.derived("no rows of crop"))
+                            .with(CROP_ROWS, 0)
+                            .with(CROP_ROWS_LACKING, 0)
+                            .gives(0, Units.T, 0)));
 
     /** Dry matter of the fields allotted to the clamp. */
     public static final Formula CROP_IN_CLAMP_DM = new Formula(
             "crop-in-clamp-dry-matter",
             CROP_IN_DM,
-            new Expr.Total("crop", Crop.CROP_DM, CLAMP_KEY, CLAMP_KEY, true),
-            Source.derived("sum over the fields and cuts whose Clamp is this one"),
+            Feeding.orNone(CROP_ROWS, CROP_ROWS_LACKING, CROP_TOTAL_DM),
+            Source.derived("sum over the fields and cuts whose Clamp is this one; nought if there are none"),
             "all cuts together; losses not taken off",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("two rows of crop"))
+                            .with(CROP_ROWS, 2)
+                            .with(CROP_ROWS_LACKING, 0)
+                            .with(CROP_TOTAL_DM, 153)
+                            .gives(153, Units.T_DM, 0),
+                    WorkedExample.from(Source.derived("no rows of crop"))
+                            .with(CROP_ROWS, 0)
+                            .with(CROP_ROWS_LACKING, 0)
+                            .gives(0, Units.T_DM, 0)));
 
     /** {@code clamp-fill}: crop in clamp ÷ capacity. */
     public static final Formula CLAMP_FILL = new Formula(
@@ -202,6 +237,27 @@ public final class ClampContents {
                     .with(CROP_IN, 306)
                     .with(CAPACITY, 612)
                     .gives(50, Units.PERCENT, 6)));
+
+    /** {@code room-left}: capacity less crop. */
+    public static final Formula ROOM_LEFT = new Formula(
+            "room-left",
+            ROOM,
+            value(CAPACITY).minus(CROP_IN),
+            Source.derived("capacity less crop"),
+            "fresh tonnes; below nought more is allotted than it holds",
+            List.of(WorkedExample.from(Source.derived("612 t less 500 t"))
+                    .with(CAPACITY, 612)
+                    .with(CROP_IN, 500)
+                    .gives(112, Units.T, 0)));
+
+    /** Crop rows, and their totals, as plumbing: a count of those with and without a tonnage, then the sums. */
+    public static final Expr ROWS_WITH = new Expr.Count("crop", Crop.ENSILED, CLAMP_KEY, CLAMP_KEY, false);
+    /** Rows that lack a tonnage. */
+    public static final Expr ROWS_WITHOUT = new Expr.Count("crop", Crop.ENSILED, CLAMP_KEY, CLAMP_KEY, true);
+    /** Their fresh total. */
+    public static final Expr TOTAL_OF_ROWS = new Expr.Total("crop", Crop.ENSILED, CLAMP_KEY, CLAMP_KEY, true);
+    /** Their dry matter. */
+    public static final Expr TOTAL_DM_OF_ROWS = new Expr.Total("crop", Crop.CROP_DM, CLAMP_KEY, CLAMP_KEY, true);
 
     private static WorkedExample table(double dryMatter, double tonnesPerCubicMetre) {
         return WorkedExample.from(DAERA).with(CLAMP_DM, dryMatter).gives(tonnesPerCubicMetre, Units.T_PER_M3, 2);

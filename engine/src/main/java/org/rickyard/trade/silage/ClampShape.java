@@ -62,9 +62,20 @@ public final class ClampShape {
     /** Height at which a heap's sides meet, or the height wanted if that is lower. */
     public static final Symbol HEAP_HEIGHT =
             Symbol.number("heap height", Units.M).possible(Range.above(0, 12)).decimals(2);
+    /** Width between the sides at the silage's own height. */
+    public static final Symbol TOP_WIDTH_USED =
+            Symbol.number("top width", Units.M).possible(Range.NOT_NEGATIVE).decimals(2);
+    /** Section of the crown above the sides. */
+    public static final Symbol CROWN_SECTION = Symbol.number("crown section", Units.M2)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(2);
     /** Volume of silage. */
     public static final Symbol VOLUME =
             Symbol.number("clamp volume", Units.M3).possible(Range.POSITIVE).decimals(0);
+
+    /** Silage lies between walls or the sides of a pit. */
+    static final Condition BETWEEN_SIDES =
+            Condition.any(List.of(Condition.is(CLAMP_KIND, WALLED), Condition.is(CLAMP_KIND, EARTH_PIT)));
 
     private static final Source GEOMETRY = Source.derived("geometry of the battered section and its ramps, exact");
     private static final Source PRISMOID = Source.commonPractice("prismoidal formula of surveying");
@@ -176,6 +187,34 @@ public final class ClampShape {
                             .with(BATTER_USED, 3)
                             .gives(1.667, Units.M, 3)));
 
+    /** {@code top-width}: between the sides at the silage's own height, by kind. */
+    public static final Formula TOP_WIDTH = new Formula(
+            "top-width",
+            TOP_WIDTH_USED,
+            choice(
+                    Condition.is(CLAMP_KIND, MEASURED),
+                    value(FLOOR_WIDTH),
+                    choice(
+                            BETWEEN_SIDES,
+                            value(FLOOR_WIDTH).plus(number(2).times(BATTER_USED).times(HEIGHT)),
+                            heapOnly(value(FLOOR_WIDTH)
+                                    .minus(number(2).times(BATTER_USED).times(HEAP_HEIGHT))))),
+            GEOMETRY,
+            "at the settled height; a heap narrows upward, walls and pits widen",
+            List.of(
+                    WorkedExample.from(Source.derived("a heap 10 m wide, sides 3 for 1, 1 m high: 4 m on top"))
+                            .with(CLAMP_KIND, HEAP)
+                            .with(FLOOR_WIDTH, 10)
+                            .with(BATTER_USED, 3)
+                            .with(HEAP_HEIGHT, 1)
+                            .gives(4, Units.M, 6),
+                    WorkedExample.from(Source.derived("12 m floor, 3 m high, batter 0.1: 12.6 m"))
+                            .with(CLAMP_KIND, WALLED)
+                            .with(FLOOR_WIDTH, 12)
+                            .with(HEIGHT, 3)
+                            .with(BATTER_USED, 0.1)
+                            .gives(12.6, Units.M, 6)));
+
     /** {@code clamp-volume}: by kind. */
     public static final Formula CLAMP_VOLUME = new Formula(
             "clamp-volume",
@@ -185,27 +224,43 @@ public final class ClampShape {
                     walled(),
                     choice(
                             Condition.is(CLAMP_KIND, EARTH_PIT),
-                            prismoid(HEIGHT, 1),
+                            prismoid(HEIGHT, 1).plus(value(CROWN_SECTION).times(CLAMP_LENGTH)),
                             choice(
                                     Condition.is(CLAMP_KIND, MEASURED),
                                     value(CLAMP_LENGTH).times(FLOOR_WIDTH).times(HEIGHT),
-                                    prismoid(HEAP_HEIGHT, -1)
-                                            .onlyWhen(
-                                                    Condition.any(
-                                                            List.of(
-                                                                    Condition.is(CLAMP_KIND, HEAP),
-                                                                    Condition.is(CLAMP_KIND, FIELD_HEAP))),
-                                                    "clamp kind missing (walled, earth pit, heap, field heap or"
-                                                            + " measured)")))),
+                                    heapOnly(prismoid(HEAP_HEIGHT, -1))))),
             PRISMOID,
-            "settled height; length and width at the floor (measured clamps: mean length and width); no crown",
+            "settled height; length and width at the floor (measured clamps: mean length and width); a crown stands over the"
+                    + " length of full height only",
             List.of(
+                    WorkedExample.from(Source.derived(
+                                    "the press clamp with a crown of 4.8 m2 over its 30 m: 900 + 144 m3"))
+                            .with(CLAMP_KIND, WALLED)
+                            .with(CLAMP_LENGTH, 30)
+                            .with(RAMPS_USED, 0)
+                            .with(RAMP_LENGTH, 0)
+                            .with(SECTION, 30)
+                            .with(CROWN_SECTION, 4.8)
+                            .with(FLOOR_WIDTH, 10)
+                            .with(HEIGHT, 3)
+                            .with(BATTER_USED, 0)
+                            .gives(1044, Units.M3, 6),
+                    WorkedExample.from(Source.derived(
+                                    "the pit of 738 m3 with a crown of 4.8 m2 over its floor of 24 m: 115.2 m3 more"))
+                            .with(CLAMP_KIND, EARTH_PIT)
+                            .with(CLAMP_LENGTH, 24)
+                            .with(CROWN_SECTION, 4.8)
+                            .with(FLOOR_WIDTH, 6)
+                            .with(HEIGHT, 3)
+                            .with(BATTER_USED, 1)
+                            .gives(853.2, Units.M3, 6),
                     WorkedExample.from(PRESS_EXAMPLE)
                             .with(CLAMP_KIND, WALLED)
                             .with(CLAMP_LENGTH, 30)
                             .with(RAMPS_USED, 0)
                             .with(RAMP_LENGTH, 0)
                             .with(SECTION, 30)
+                            .with(CROWN_SECTION, 0)
                             .with(FLOOR_WIDTH, 10)
                             .with(HEIGHT, 3)
                             .with(BATTER_USED, 0)
@@ -216,6 +271,7 @@ public final class ClampShape {
                             .with(RAMPS_USED, 1)
                             .with(RAMP_LENGTH, 9)
                             .with(SECTION, 36.9)
+                            .with(CROWN_SECTION, 0)
                             .with(FLOOR_WIDTH, 12)
                             .with(HEIGHT, 3)
                             .with(BATTER_USED, 0.1)
@@ -270,11 +326,24 @@ public final class ClampShape {
                 .over(number(2))
                 .plus(value(BATTER_USED).times(value(HEIGHT).power(2)).over(number(3)));
         return value(SECTION)
+                .plus(CROWN_SECTION)
                 .times(value(CLAMP_LENGTH).minus(ramps))
                 .plus(ramps.times(wedge))
                 .onlyWhen(
-                        Condition.compare(value(CLAMP_LENGTH), Relation.AT_LEAST, ramps),
-                        "the ramps are longer than the clamp");
+                        Condition.any(List.of(
+                                Condition.compare(value(RAMP_LENGTH), Relation.MORE, value(CLAMP_LENGTH)),
+                                Condition.compare(value(CLAMP_LENGTH), Relation.AT_LEAST, ramps))),
+                        "the two ramps overlap: together they are longer than the clamp")
+                .onlyWhen(
+                        Condition.compare(value(CLAMP_LENGTH), Relation.AT_LEAST, value(RAMP_LENGTH)),
+                        "the ramp is longer than the clamp");
+    }
+
+    /** The last of the kinds; a clamp without kind, or of another word, is withheld. */
+    static Expr heapOnly(Expr expr) {
+        return expr.onlyWhen(
+                Condition.any(List.of(Condition.is(CLAMP_KIND, HEAP), Condition.is(CLAMP_KIND, FIELD_HEAP))),
+                "clamp kind missing (walled, earth pit, heap, field heap or measured)");
     }
 
     /** A body whose sides and ends slope alike, by the prismoidal formula; direction 1 widens upward, -1 narrows. */
@@ -305,6 +374,7 @@ public final class ClampShape {
             int decimals) {
         return WorkedExample.from(source)
                 .with(CLAMP_KIND, EARTH_PIT)
+                .with(CROWN_SECTION, 0)
                 .with(CLAMP_LENGTH, floorLength, length)
                 .with(FLOOR_WIDTH, floorWidth, length)
                 .with(HEIGHT, depth, length)

@@ -19,7 +19,10 @@ import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Units;
 
-/** The crop of one field and cut, standing and as it goes into the clamp, by what its yield was weighed as. */
+/**
+ * The crop of one field and cut, standing and as it goes into the clamp, by what its yield was weighed as. In
+ * the examples it is half the crop of twice the area, so that no share is forgotten.
+ */
 public final class Crop {
     private Crop() {}
 
@@ -30,6 +33,10 @@ public final class Crop {
     /** A yield of dry matter. */
     public static final String DRY_MATTER = "dry matter";
 
+    /** The part of a field's crop that a row is about; 100 unless the crop is split between clamps. */
+    public static final Symbol SHARE = Symbol.number("share of the crop", Units.PERCENT)
+            .possible(Range.above(0, 100))
+            .decimals(0);
     /** Fresh crop standing in the field. */
     public static final Symbol STANDING_CROP_MASS = Symbol.number("standing crop (fresh)", Units.T)
             .possible(Range.POSITIVE)
@@ -56,26 +63,44 @@ public final class Crop {
             STANDING_CROP_MASS,
             choice(
                     Condition.is(YIELD_BASIS, STANDING),
-                    value(AREA).times(YIELD),
+                    part().times(YIELD),
                     choice(
                             Condition.is(YIELD_BASIS, CARTED),
-                            value(AREA).times(YIELD).times(DM_AT_ENSILING).over(DM_AT_CUTTING),
-                            asDryMatter(value(AREA).times(YIELD_DRY_MATTER).over(DM_AT_CUTTING)))),
+                            part().times(YIELD).times(DM_AT_ENSILING).over(DM_AT_CUTTING),
+                            choice(
+                                    Condition.is(YIELD_BASIS, DRY_MATTER),
+                                    part().times(YIELD_DRY_MATTER).over(DM_AT_CUTTING),
+                                    withoutBasis(part().times(YIELD))))),
             IDENTITY,
             "dry matter stays the same through wilting; field losses are not taken off",
             List.of(
+                    WorkedExample.from(Source.derived("40 % of that crop"))
+                            .with(YIELD_BASIS, STANDING)
+                            .with(SHARE, 40)
+                            .with(AREA, 50)
+                            .with(YIELD, 30)
+                            .gives(600, Units.T, 0),
                     WorkedExample.from(WHOLECROP)
                             .with(YIELD_BASIS, STANDING)
-                            .with(AREA, 50)
+                            .with(SHARE, 50)
+                            .with(AREA, 100)
                             .with(YIELD, 30)
                             .gives(1500, Units.T, 0),
                     WorkedExample.from(IDENTITY)
                             .with(YIELD_BASIS, CARTED)
-                            .with(AREA, 1)
+                            .with(SHARE, 50)
+                            .with(AREA, 2)
                             .with(YIELD, 1.0)
                             .with(DM_AT_ENSILING, 30)
                             .with(DM_AT_CUTTING, 25)
-                            .gives(1.2, Units.T, 1)));
+                            .gives(1.2, Units.T, 1),
+                    WorkedExample.from(RICHARDS)
+                            .with(YIELD_BASIS, DRY_MATTER)
+                            .with(SHARE, 50)
+                            .with(AREA, 2)
+                            .with(YIELD_DRY_MATTER, 12)
+                            .with(DM_AT_CUTTING, 25)
+                            .gives(48, Units.T, 0)));
 
     /** {@code crop-ensiled}: what goes into the clamp, fresh. */
     public static final Formula CROP_ENSILED = new Formula(
@@ -83,30 +108,42 @@ public final class Crop {
             ENSILED,
             choice(
                     Condition.is(YIELD_BASIS, STANDING),
-                    value(AREA).times(YIELD).times(DM_AT_CUTTING).over(DM_AT_ENSILING),
+                    part().times(YIELD).times(DM_AT_CUTTING).over(DM_AT_ENSILING),
                     choice(
                             Condition.is(YIELD_BASIS, CARTED),
-                            value(AREA).times(YIELD),
-                            asDryMatter(value(AREA).times(YIELD_DRY_MATTER).over(DM_AT_ENSILING)))),
+                            part().times(YIELD),
+                            choice(
+                                    Condition.is(YIELD_BASIS, DRY_MATTER),
+                                    part().times(YIELD_DRY_MATTER).over(DM_AT_ENSILING),
+                                    withoutBasis(part().times(YIELD))))),
             IDENTITY,
             "dry matter stays the same through wilting; field losses are not taken off",
             List.of(
+                    WorkedExample.from(WHOLECROP)
+                            .with(YIELD_BASIS, CARTED)
+                            .with(SHARE, 50)
+                            .with(AREA, 100)
+                            .with(YIELD, 30)
+                            .gives(1500, Units.T, 0),
                     WorkedExample.from(IDENTITY)
                             .with(YIELD_BASIS, STANDING)
-                            .with(AREA, 1)
+                            .with(SHARE, 50)
+                            .with(AREA, 2)
                             .with(YIELD, 1.2)
                             .with(DM_AT_CUTTING, 25)
                             .with(DM_AT_ENSILING, 30)
                             .gives(1.0, Units.T, 1),
                     WorkedExample.from(RICHARDS)
                             .with(YIELD_BASIS, DRY_MATTER)
-                            .with(AREA, 1)
+                            .with(SHARE, 50)
+                            .with(AREA, 2)
                             .with(YIELD_DRY_MATTER, 12)
                             .with(DM_AT_ENSILING, 25)
                             .gives(48, Units.T, 0),
                     WorkedExample.from(RICHARDS)
                             .with(YIELD_BASIS, DRY_MATTER)
-                            .with(AREA, 1)
+                            .with(SHARE, 50)
+                            .with(AREA, 2)
                             .with(YIELD_DRY_MATTER, 12)
                             .with(DM_AT_ENSILING, 40)
                             .gives(30, Units.T, 0)));
@@ -117,29 +154,45 @@ public final class Crop {
             CROP_DM,
             choice(
                     Condition.is(YIELD_BASIS, STANDING),
-                    value(AREA).times(YIELD).times(DM_AT_CUTTING),
+                    part().times(YIELD).times(DM_AT_CUTTING),
                     choice(
                             Condition.is(YIELD_BASIS, CARTED),
-                            value(AREA).times(YIELD).times(DM_AT_ENSILING),
-                            asDryMatter(value(AREA).times(YIELD_DRY_MATTER)))),
+                            part().times(YIELD).times(DM_AT_ENSILING),
+                            choice(
+                                    Condition.is(YIELD_BASIS, DRY_MATTER),
+                                    part().times(YIELD_DRY_MATTER),
+                                    withoutBasis(part().times(YIELD).times(DM_AT_ENSILING))))),
             Source.derived("fresh mass × dry matter content"),
             "field losses are not taken off",
             List.of(
                     WorkedExample.from(WHOLECROP)
                             .with(YIELD_BASIS, STANDING)
-                            .with(AREA, 50)
+                            .with(SHARE, 50)
+                            .with(AREA, 100)
                             .with(YIELD, 30)
                             .with(DM_AT_CUTTING, 45)
                             .gives(675, Units.T_DM, 0),
                     WorkedExample.from(Source.secondHand("agproud.com: 300 t at 33-34 % is 100 t of dry matter"))
                             .with(YIELD_BASIS, CARTED)
-                            .with(AREA, 10)
+                            .with(SHARE, 50)
+                            .with(AREA, 20)
                             .with(YIELD, 30)
                             .with(DM_AT_ENSILING, 33.5)
-                            .givesWithin(100, Units.T_DM, 2)));
+                            .givesWithin(100, Units.T_DM, 2),
+                    WorkedExample.from(Source.secondHand("MGA 1995 in farm press: maize of 12 t DM per ha"))
+                            .with(YIELD_BASIS, DRY_MATTER)
+                            .with(SHARE, 50)
+                            .with(AREA, 20)
+                            .with(YIELD_DRY_MATTER, 12)
+                            .gives(120, Units.T_DM, 0)));
 
-    /** The last of the three bases; a yield with no basis, or another word, is withheld. */
-    private static Expr asDryMatter(Expr expr) {
+    /** The area whose crop the row is about. */
+    private static Expr part() {
+        return value(AREA).times(SHARE);
+    }
+
+    /** A yield with no basis, or another word, is withheld; what is asked for is the basis. */
+    private static Expr withoutBasis(Expr expr) {
         return expr.onlyWhen(
                 Condition.is(YIELD_BASIS, DRY_MATTER),
                 "yield basis missing (standing fresh, as carted fresh or dry matter)");

@@ -2,20 +2,27 @@ package org.rickyard.trade.silage;
 
 import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.CLAMP_LENGTH;
 import static org.rickyard.trade.Quantities.FLOOR_WIDTH;
+import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
 import static org.rickyard.trade.Quantities.OUTPUT;
 import static org.rickyard.trade.Quantities.OUTPUT_BASIS;
 import static org.rickyard.trade.Quantities.OUTPUT_VOLUME;
+import static org.rickyard.trade.Quantities.SOIL;
 import static org.rickyard.trade.Quantities.WALL_HEIGHT;
 import static org.rickyard.trade.silage.ClampShape.BATTER_USED;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Expr.Lookup.Mode;
 import org.rickyard.formula.Formula;
+import org.rickyard.formula.ReferenceTable;
+import org.rickyard.formula.ReferenceTable.Row;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
@@ -45,6 +52,17 @@ public final class Digging {
     public static final Symbol DIG_HOURS =
             Symbol.number("digging hours", Units.H).possible(Range.POSITIVE).decimals(1);
 
+    /** Swell reckoned with. */
+    public static final Symbol SWELL_USED =
+            Symbol.number("swell", Units.PERCENT).possible(Range.NOT_NEGATIVE).decimals(0);
+    /** Days of digging. */
+    public static final Symbol DIG_DAYS =
+            Symbol.number("digging days", Units.ONE).possible(Range.POSITIVE).decimals(1);
+    /** Hours dug in a day. */
+    public static final Symbol DIG_HOURS_A_DAY = Symbol.number("hours dug in a day", Units.H)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+
     private static final Source EARTHWORK =
             Source.memory("earthwork practice: loose = in ground × (1 + swell); mass = in ground × in-ground density");
 
@@ -60,6 +78,39 @@ public final class Digging {
             1.8,
             Units.T_PER_M3,
             Source.memory("loam 1.5-1.8, clay 1.7-2.1, gravel 1.8-2.2 t/m3"));
+
+    /** Swell by soil. */
+    public static final ReferenceTable SWELL_BY_SOIL = new ReferenceTable(
+            "Swell of soil when dug, by soil",
+            "soil",
+            Units.ONE,
+            "swell",
+            Units.PERCENT,
+            List.of(Row.of("sand", 11), Row.of("common earth", 24), Row.of("sand-clay", 26), Row.of("clay", 30)),
+            Source.secondHand(
+                    "US Navy table 10-1 (sand 100 in place, 111 loose); textbook densities in lb/yd3 of common"
+                            + " earth 3,100/2,500, sand-clay 3,400/2,700, clay 3,000/2,310"));
+    /** Hours dug where none are typed. */
+    public static final Constant USUAL_HOURS =
+            new Constant("hours an excavator digs in a day", 8, Units.H, Source.commonPractice("a working day"));
+
+    /** Swell: by the soil typed, otherwise the constant. */
+    public static final Formula SWELL_OF_SOIL = new Formula(
+            "swell",
+            SWELL_USED,
+            choice(
+                    new Condition.InTable(SWELL_BY_SOIL, value(SOIL), Mode.EXACT),
+                    new Expr.Lookup(SWELL_BY_SOIL, value(SOIL), Mode.EXACT),
+                    constant(SWELL)),
+            SWELL_BY_SOIL.source(),
+            "soil freshly dug; without a soil the constant stands",
+            List.of(
+                    WorkedExample.from(Source.secondHand("US Navy table 10-1: 100 in place are 111 loose"))
+                            .with(SOIL, "sand")
+                            .gives(11, Units.PERCENT, 0),
+                    WorkedExample.from(Source.secondHand("textbook values: clay 3,000 in place, 2,310 loose"))
+                            .with(SOIL, "clay")
+                            .gives(30, Units.PERCENT, 0)));
 
     /** {@code volume-in-ground}: the pit by the prismoidal formula, at its full depth. */
     public static final Formula VOLUME_IN_GROUND = new Formula(
@@ -87,12 +138,19 @@ public final class Digging {
     public static final Formula SPOIL_VOLUME = new Formula(
             "spoil-volume",
             SPOIL,
-            value(IN_GROUND_VOLUME).times(number(1).plus(constant(SWELL))),
+            value(IN_GROUND_VOLUME).times(number(1).plus(SWELL_USED)),
             EARTHWORK,
-            "swell by soil: overrule it on Assumptions",
-            List.of(WorkedExample.from(Source.derived("738 m3 swelling by 25 % is 922.5 m3 loose"))
-                    .with(IN_GROUND_VOLUME, 738)
-                    .gives(922.5, Units.M3, 1)));
+            "loose, as it lies in the heap or on the trailer",
+            List.of(
+                    WorkedExample.from(Source.derived("738 m3 swelling by 25 % is 922.5 m3 loose"))
+                            .with(IN_GROUND_VOLUME, 738)
+                            .with(SWELL_USED, 25)
+                            .gives(922.5, Units.M3, 1),
+                    WorkedExample.from(Source.secondHand(
+                                    "expertsmind worked solution: 100 m3 of sand-clay dug are 126 m3 loose"))
+                            .with(IN_GROUND_VOLUME, 100)
+                            .with(SWELL_USED, 26)
+                            .gives(126, Units.M3, 0)));
 
     /** {@code spoil-mass}: volume in ground × in-ground density. */
     public static final Formula SPOIL_MASS = new Formula(
@@ -131,4 +189,25 @@ public final class Digging {
                             .with(SPOIL, 89600, Units.YD3)
                             .with(OUTPUT_VOLUME, 162, Units.YD3.over(Units.H))
                             .gives(553.09, Units.H, 2)));
+
+    /** Hours a day: typed for the excavator, otherwise the constant. */
+    public static final Formula HOURS_A_DAY = new Formula(
+            "digging-hours-a-day",
+            DIG_HOURS_A_DAY,
+            given(HOURS_PER_DAY, constant(USUAL_HOURS)),
+            USUAL_HOURS.source(),
+            "typed for the excavator, otherwise a working day",
+            List.of(WorkedExample.from(USUAL_HOURS.source()).gives(8, Units.H, 0)));
+
+    /** {@code digging-days}: hours ÷ hours a day. */
+    public static final Formula DIGGING_DAYS = new Formula(
+            "digging-days",
+            DIG_DAYS,
+            value(DIG_HOURS).over(DIG_HOURS_A_DAY),
+            EARTHWORK,
+            "one excavator; weather, moving and breakdowns come on top",
+            List.of(WorkedExample.from(Source.derived("553.09 h in days of 8 h: 69.1 (inputs of a published exercise)"))
+                    .with(DIG_HOURS, 553.09)
+                    .with(DIG_HOURS_A_DAY, 8)
+                    .gives(69.1, Units.ONE, 1)));
 }

@@ -14,4 +14,23 @@ public final class SprayLimits {
             10,
             Units.PERCENT,
             Source.memory("operator training: agitation and sump need a minimum volume"));
+
+    /** How many times the highest dose is surely a slip of ml for L or g for kg. */
+    public static final Constant SLIP_OF_A_THOUSAND = new Constant(
+            "dose surely typed in ml or g, from times the highest dose",
+            200,
+            Units.ONE,
+            Source.commonPractice("judgement: ml for L is a thousand times"));
+    /** A dose above this is liquid fertiliser or a slip. */
+    public static final Constant HIGH_DOSE = new Constant(
+            "dose unusually high, above",
+            100,
+            Units.DOSE,
+            Source.memory("judgement: crop protection seldom above 10 L/ha, liquid fertiliser to 600"));
+    /** A dose below this share of the highest is asked about. */
+    public static final Constant LOW_SHARE = new Constant(
+            "dose unusually low, below this share of the highest",
+            25,
+            Units.PERCENT,
+            Source.memory("judgement: a slip of acres for hectares or a quarter dose"));
 }

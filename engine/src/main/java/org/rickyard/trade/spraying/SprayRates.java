@@ -5,9 +5,9 @@ import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.text;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.MACHINE_TYPE;
-import static org.rickyard.trade.Quantities.NOZZLE_SPACING;
 import static org.rickyard.trade.Quantities.SPEED;
 import static org.rickyard.trade.Quantities.WATER_VOLUME;
+import static org.rickyard.trade.spraying.NozzlePressure.SPACING_USED;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
@@ -44,30 +44,43 @@ public final class SprayRates {
     public static final Formula NOZZLE_OUTPUT = new Formula(
             "nozzle-output",
             OUTPUT_PER_NOZZLE,
-            value(WATER_VOLUME).times(SPEED).times(NOZZLE_SPACING),
+            value(WATER_VOLUME).times(SPEED).times(SPACING_USED),
             FARM_PRESS,
             "broadcast spraying, water-like liquid; pressure at the gauge is not pressure at the nozzle",
             List.of(
                     WorkedExample.from(FARM_PRESS)
                             .with(WATER_VOLUME, 200)
                             .with(SPEED, 7.8)
-                            .with(NOZZLE_SPACING, 0.5)
+                            .with(SPACING_USED, 0.5)
                             .gives(1.3, Units.L_PER_MIN, 3),
                     // The table prints L/ac without fractions (40 stands for 40.47), so the flow is met to 2 %.
                     WorkedExample.from(ALBERTA)
                             .with(WATER_VOLUME, 40, Units.L.over(Units.AC))
                             .with(SPEED, 9)
-                            .with(NOZZLE_SPACING, 50, Units.CM)
+                            .with(SPACING_USED, 50, Units.CM)
                             .givesWithin(0.75, Units.L_PER_MIN, 0.01),
+                    alberta(30, 6, 0.38),
+                    alberta(45, 6, 0.57),
+                    alberta(34, 8, 0.57),
+                    alberta(30, 9, 0.57),
+                    alberta(27, 10, 0.57),
+                    alberta(60, 6, 0.75),
+                    alberta(45, 8, 0.75),
+                    alberta(36, 10, 0.75),
+                    WorkedExample.from(Source.published("GATE agricultural engineering notes, plant protection Q5"))
+                            .with(WATER_VOLUME, 300)
+                            .with(SPEED, 8)
+                            .with(SPACING_USED, 8)
+                            .gives(32, Units.L_PER_MIN, 0),
                     WorkedExample.from(Source.secondHand("placedupro.com (French trade), worked example"))
                             .with(WATER_VOLUME, 190)
                             .with(SPEED, 10)
-                            .with(NOZZLE_SPACING, 50, Units.CM)
+                            .with(SPACING_USED, 50, Units.CM)
                             .gives(1.58, Units.L_PER_MIN, 2),
                     WorkedExample.from(Source.published("Extension calibration exercise 3b: 30 GPA, 7 mph, 30 in"))
                             .with(WATER_VOLUME, 30, Units.GAL_US.over(Units.AC))
                             .with(SPEED, 7, Units.MPH)
-                            .with(NOZZLE_SPACING, 30, Units.IN)
+                            .with(SPACING_USED, 30, Units.IN)
                             .gives(1, Units.GAL_US.over(Units.MIN), 0)));
 
     /** Above this a field crop volume is high. */
@@ -106,6 +119,19 @@ public final class SprayRates {
                     tree(499, "low volume"),
                     tree(999, "medium volume"),
                     tree(1001, "high volume")));
+
+    /**
+     * A cell of the Alberta table (50 cm, 275 kPa). It prints L/ac without fractions and the flow to two places, so a
+     * printed rate may be up to 1.2 L/ac under what the printed flow gives (45 stands for 46.1).
+     */
+    private static WorkedExample alberta(double litresPerAcre, double speed, double printed) {
+        double oneLitrePerAcre = speed * 0.5 * 2.47105 / 600;
+        return WorkedExample.from(ALBERTA)
+                .with(WATER_VOLUME, litresPerAcre, Units.L.over(Units.AC))
+                .with(SPEED, speed)
+                .with(SPACING_USED, 50, Units.CM)
+                .givesWithin(printed, Units.L_PER_MIN, 1.2 * oneLitrePerAcre);
+    }
 
     private static Expr classOf(Constant high, ReferenceTable classes) {
         return choice(

@@ -1,17 +1,21 @@
 package org.rickyard.trade.spraying;
 
 import static org.rickyard.formula.Expr.call;
+import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.given;
+import static org.rickyard.formula.Expr.least;
 import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.CONCENTRATION;
 import static org.rickyard.trade.Quantities.DOSE;
+import static org.rickyard.trade.Quantities.HIGHEST_DOSE;
 import static org.rickyard.trade.Quantities.PACK_SIZE;
 import static org.rickyard.trade.Quantities.TANK_VOLUME;
 import static org.rickyard.trade.Quantities.USABLE_TANK;
 import static org.rickyard.trade.Quantities.WATER_VOLUME;
 
 import java.util.List;
+import org.rickyard.formula.Condition;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Function;
 import org.rickyard.formula.Source;
@@ -27,6 +31,10 @@ public final class TankPlan {
     /** Area of all fields of the block. */
     public static final Symbol BLOCK_AREA =
             Symbol.number("block area", Units.HA).possible(Range.POSITIVE).decimals(2);
+    /** What of it gets spray. */
+    public static final Symbol TREATED_AREA = Symbol.number("treated area of the block", Units.HA)
+            .possible(Range.POSITIVE)
+            .decimals(2);
     /** Spray liquid for the block. */
     public static final Symbol SPRAY_TOTAL =
             Symbol.number("total spray mix", Units.L).possible(Range.POSITIVE).decimals(0);
@@ -43,6 +51,20 @@ public final class TankPlan {
     /** What is left for the last, smaller load; 0 if the full ones come out even. */
     public static final Symbol PART =
             Symbol.number("part tankful", Units.L).possible(Range.NOT_NEGATIVE).decimals(0);
+    /** All loads, the smaller one counted. */
+    public static final Symbol LOADS =
+            Symbol.number("tankfuls", Units.ONE).possible(Range.POSITIVE).decimals(0);
+    /** The load if all were filled alike. */
+    public static final Symbol EVEN =
+            Symbol.number("even tankful", Units.L).possible(Range.POSITIVE).decimals(0);
+    /** Product in each load if all were filled alike. */
+    public static final Symbol PRODUCT_EVEN = Symbol.number("product per even tankful", Units.PRODUCT_UNIT)
+            .possible(Range.POSITIVE)
+            .decimals(2);
+    /** What a dose that is a share of the spray comes to on a hectare. */
+    public static final Symbol SHARE_DOSE = Symbol.number("dose from the share of the spray", Units.DOSE)
+            .possible(Range.POSITIVE)
+            .decimals(3);
     /** The dose per hectare reckoned with. */
     public static final Symbol DOSE_USED = Symbol.number("dose per hectare", Units.DOSE)
             .possible(Range.POSITIVE)
@@ -70,20 +92,20 @@ public final class TankPlan {
     private static final Source BLOCK_DERIVATION = Source.derived(
             "17.3 ha at 200 L/ha from a 1,500 L tank, dose 1.25: 3,460 L, 2 full and 460 L; 21.625 = 2 × 9.375 + 2.875");
 
-    /** {@code total-spray-mix}: block area × water volume. */
+    /** {@code total-spray-mix}: treated area × water volume. */
     public static final Formula TOTAL_SPRAY_MIX = new Formula(
             "total-spray-mix",
             SPRAY_TOTAL,
-            value(BLOCK_AREA).times(WATER_VOLUME),
+            value(TREATED_AREA).times(WATER_VOLUME),
             FACTSHEET,
-            "priming and what stays in the lines come on top",
+            "of bands, only their share of the ground; priming and what stays in the lines come on top",
             List.of(
                     WorkedExample.from(FACTSHEET)
-                            .with(BLOCK_AREA, 20)
+                            .with(TREATED_AREA, 20)
                             .with(WATER_VOLUME, 200)
                             .gives(4000, Units.L, 0),
                     WorkedExample.from(Source.published("Government of Alberta, Agdex 606-1, p. 10-11"))
-                            .with(BLOCK_AREA, 30, Units.AC)
+                            .with(TREATED_AREA, 30, Units.AC)
                             .with(WATER_VOLUME, 40, Units.L.over(Units.AC))
                             .gives(1200, Units.L, 0)));
 
@@ -152,28 +174,95 @@ public final class TankPlan {
                             .with(TANK_FILLED, 1500)
                             .gives(460, Units.L, 6)));
 
-    /** The dose reckoned with: per area as typed, or a share of the spray. */
-    public static final Formula DOSE_PER_HECTARE = new Formula(
-            "dose-per-hectare",
-            DOSE_USED,
-            given(DOSE, value(CONCENTRATION).times(WATER_VOLUME)),
+    /** {@code tankfuls}: the full ones and the smaller one, if there is one. */
+    public static final Formula TANKFULS = new Formula(
+            "tankfuls",
+            LOADS,
+            call(Function.ROUND_UP, value(SPRAY_TOTAL).over(TANK_FILLED)),
+            FACTSHEET,
+            "binary noise is cut before rounding",
+            List.of(
+                    WorkedExample.from(FACTSHEET)
+                            .with(SPRAY_TOTAL, 4000)
+                            .with(TANK_FILLED, 1000)
+                            .gives(4, Units.ONE, 0),
+                    WorkedExample.from(BLOCK_DERIVATION)
+                            .with(SPRAY_TOTAL, 3460)
+                            .with(TANK_FILLED, 1500)
+                            .gives(3, Units.ONE, 0)));
+
+    /** {@code even-tankful}: all loads alike. */
+    public static final Formula EVEN_TANKFUL = new Formula(
+            "even-tankful",
+            EVEN,
+            value(SPRAY_TOTAL).over(LOADS),
+            Source.memory("operator training: a tiny last load is hard to agitate and measure, so fill all alike"),
+            "the alternative where the last load would be small",
+            List.of(WorkedExample.from(BLOCK_DERIVATION)
+                    .with(SPRAY_TOTAL, 3460)
+                    .with(LOADS, 3)
+                    .gives(1153.33, Units.L, 2)));
+
+    /** {@code product-per-even-tankful}. */
+    public static final Formula PRODUCT_PER_EVEN_TANKFUL = new Formula(
+            "product-per-even-tankful",
+            PRODUCT_EVEN,
+            value(EVEN).over(WATER_VOLUME).times(DOSE_USED),
+            Source.derived("as for a full tank"),
+            "only where all loads are filled alike",
+            List.of(WorkedExample.from(BLOCK_DERIVATION)
+                    .with(EVEN, 3460.0 / 3)
+                    .with(WATER_VOLUME, 200)
+                    .with(DOSE_USED, 1.25)
+                    .gives(7.2083, Units.PRODUCT_UNIT, 4)));
+
+    /** {@code dose-from-share}: a dose per litre of spray on the water volume. */
+    public static final Formula DOSE_FROM_SHARE = new Formula(
+            "dose-from-share",
+            SHARE_DOSE,
+            value(CONCENTRATION).times(WATER_VOLUME),
             Source.commonPractice("a dose typed as a share of the spray is reckoned on the water volume"),
-            "a dose that is a share of the spray changes with the water volume: read the label for both",
+            "changes with the water volume: read the label for both",
             List.of(WorkedExample.from(Source.published(
                             "GATE agricultural engineering notes, plant protection Q10: 2 % in 500 L is 10 L"))
                     .with(CONCENTRATION, 0.02)
                     .with(WATER_VOLUME, 500)
                     .gives(10, Units.DOSE, 3)));
 
-    /** {@code product-total}: block area × dose. */
+    /** The dose reckoned with: per area as typed, or a share of the spray, never above the ceiling per hectare. */
+    public static final Formula DOSE_PER_HECTARE = new Formula(
+            "dose-per-hectare",
+            DOSE_USED,
+            given(
+                    DOSE,
+                    choice(
+                            new Condition.Blank(HIGHEST_DOSE),
+                            value(SHARE_DOSE),
+                            least(value(SHARE_DOSE), value(HIGHEST_DOSE)))),
+            Source.memory("label practice: of a dose per 100 L and a highest dose per hectare the lower holds"),
+            "a dose typed per area stands as typed, and is a stop if it is above the highest",
+            List.of(
+                    WorkedExample.from(Source.derived("200 ml/100 L on 400 L/ha is 0.8 L/ha, below a ceiling of 1"))
+                            .with(SHARE_DOSE, 0.8)
+                            .with(HIGHEST_DOSE, 1)
+                            .gives(0.8, Units.DOSE, 3),
+                    WorkedExample.from(Source.derived("200 ml/100 L on 800 L/ha is 1.6 L/ha; the ceiling of 1 holds"))
+                            .with(SHARE_DOSE, 1.6)
+                            .with(HIGHEST_DOSE, 1)
+                            .gives(1, Units.DOSE, 3),
+                    WorkedExample.from(Source.derived("200 ml/100 L on 800 L/ha is 1.6 L/ha, with no ceiling typed"))
+                            .with(SHARE_DOSE, 1.6)
+                            .gives(1.6, Units.DOSE, 3)));
+
+    /** {@code product-total}: treated area × dose. */
     public static final Formula PRODUCT_TOTAL = new Formula(
             "product-total",
             PRODUCT_FOR_BLOCK,
-            value(BLOCK_AREA).times(DOSE_USED),
+            value(TREATED_AREA).times(DOSE_USED),
             Source.published("IRRI Rice Knowledge Bank, Product required: rate × area"),
             "priming comes on top; never above the label's dose",
             List.of(WorkedExample.from(BLOCK_DERIVATION)
-                    .with(BLOCK_AREA, 17.3)
+                    .with(TREATED_AREA, 17.3)
                     .with(DOSE_USED, 1.25)
                     .gives(21.625, Units.PRODUCT_UNIT, 3)));
 

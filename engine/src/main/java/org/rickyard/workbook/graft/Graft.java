@@ -1,8 +1,12 @@
 package org.rickyard.workbook.graft;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -88,16 +92,37 @@ public final class Graft {
      */
     public static GraftReport write(BookPackage source, GraftPlan plan, Path target, int deflateLevel, int threads)
             throws RefusedException, IOException {
-        Graft graft = new Graft(source, plan);
-        graft.checkNames();
-        graft.plan();
-        try {
-            long bytes = graft.changes.assemble(target, deflateLevel, threads);
-            PackageChanges done = graft.changes;
-            return new GraftReport(graft.placed, done.edited(), done.written(), done.removed(), bytes);
+        Graft graft = planned(source, plan);
+        try (FileChannel channel = FileChannel.open(
+                target, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
+            return graft.assemble(channel, deflateLevel, threads);
         } catch (IOException failed) {
             throw OutputException.of(target, failed);
         }
+    }
+
+    /**
+     * Writes the workbook to a channel, in memory for instance; the bytes are those of the file.
+     *
+     * @param target an empty channel that can be positioned, which stays open
+     * @throws IOException if the channel cannot be written
+     */
+    public static GraftReport write(
+            BookPackage source, GraftPlan plan, SeekableByteChannel target, int deflateLevel, int threads)
+            throws RefusedException, IOException {
+        return planned(source, plan).assemble(target, deflateLevel, threads);
+    }
+
+    private static Graft planned(BookPackage source, GraftPlan plan) throws RefusedException, IOException {
+        Graft graft = new Graft(source, plan);
+        graft.checkNames();
+        graft.plan();
+        return graft;
+    }
+
+    private GraftReport assemble(SeekableByteChannel target, int level, int threads) throws IOException {
+        long bytes = changes.assemble(target, level, threads);
+        return new GraftReport(placed, changes.edited(), changes.written(), changes.removed(), bytes);
     }
 
     private void checkNames() {
@@ -114,7 +139,11 @@ public final class Graft {
     }
 
     private void plan() throws RefusedException, IOException {
-        for (Map.Entry<SheetRef, NewSheet> each : plan.replaced().entrySet()) {
+        // In the order of the tabs, in which the next run will meet those that are added now.
+        List<Map.Entry<SheetRef, NewSheet>> replaced =
+                new ArrayList<>(plan.replaced().entrySet());
+        replaced.sort(Comparator.comparingInt(each -> each.getKey().position()));
+        for (Map.Entry<SheetRef, NewSheet> each : replaced) {
             replace(each.getKey(), each.getValue());
         }
         int position = source.sheets().size();

@@ -41,8 +41,16 @@ final class KeptFormer {
         return stem + ".before" + (number == 1 ? "" : "-" + number) + ending;
     }
 
+    /**
+     * What a file is kept as until it has its name in one step. It is called after the file and not after the name, so
+     * that it is found again when a run is killed, and differs from what a run on the kept file itself writes.
+     */
+    static Path step(Path target) {
+        return target.resolveSibling(".rickyard-" + target.getFileName() + ".former");
+    }
+
     private static void keep(Path target, Path former) throws IOException {
-        Path step = target.resolveSibling(".rickyard-" + former.getFileName() + ".tmp");
+        Path step = step(target);
         Files.deleteIfExists(step);
         try {
             linkOrCopy(target, step);

@@ -21,12 +21,16 @@ public final class OutputException extends IOException {
         READ_ONLY("it may only be read. Clear its read-only mark or write to another file"),
         /** The folder may not be written to. */
         NO_PERMISSION("you are not allowed to write there. Choose another folder or ask its owner"),
+        /** A symbolic link to nothing that could be made. */
+        LOST_LINK("it is a link that leads nowhere. Remove the link or write to another file"),
         /** An office program has it open. */
         HELD("a spreadsheet program has it open. Close it there and run again"),
         /** Another run works on it. */
         ALREADY_RUNNING("another run is working on it. Wait until it is done and run again"),
         /** The file is no longer the one that was read. */
         CHANGED_MEANWHILE("it was changed while it was being read. Run again to work from its new content"),
+        /** The file it is made from is no longer the one that was read. */
+        SOURCE_CHANGED("the workbook was changed while it was being read. Run again to work from its new content"),
         /** Over the limits of the format. */
         TOO_LARGE("it would be larger than 4 GB, which office programs cannot open. Split the lists"),
         /** A check of the written file failed. */
@@ -42,16 +46,19 @@ public final class OutputException extends IOException {
     }
 
     private final Reason reason;
+    private final String detail;
 
     /** @param what the file or part that cannot be written */
     public OutputException(Reason reason, String what) {
-        super("\"" + what + "\" was not written: " + reason.sentence + ".");
-        this.reason = reason;
+        this(reason, what, null, null);
     }
 
     private OutputException(Reason reason, String what, String detail, IOException cause) {
-        super("\"" + what + "\" was not written: " + reason.sentence + " (" + detail + ").", cause);
+        super(
+                "\"" + what + "\" was not written: " + reason.sentence + (detail == null ? "." : " (" + detail + ")."),
+                cause);
         this.reason = reason;
+        this.detail = detail;
     }
 
     /** With what was found, a clause without full stop. */
@@ -72,9 +79,7 @@ public final class OutputException extends IOException {
         if (reason == Reason.FAILED) {
             return new OutputException(reason, name, text, cause);
         }
-        OutputException named = new OutputException(reason, name);
-        named.initCause(cause);
-        return named;
+        return new OutputException(reason, name, null, cause);
     }
 
     private static Reason reason(IOException cause, String text) {
@@ -84,8 +89,15 @@ public final class OutputException extends IOException {
         if (text.contains("no space left") || text.contains("not enough space") || text.contains("quota exceeded")) {
             return Reason.DISK_FULL;
         }
-        boolean denied = cause instanceof AccessDeniedException || text.contains("permission denied");
+        boolean denied = cause instanceof AccessDeniedException
+                || text.contains("permission denied")
+                || text.contains("operation not permitted");
         return denied ? Reason.NO_PERMISSION : Reason.FAILED;
+    }
+
+    /** The same of the file that was to be written in the end, where this names one half-way there. */
+    public OutputException of(Path file) {
+        return new OutputException(reason, String.valueOf(file.getFileName()), detail, this);
     }
 
     /** Why. */

@@ -1,9 +1,7 @@
 package org.rickyard.workbook.graft;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.nio.channels.SeekableByteChannel;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -23,6 +21,7 @@ final class PackageChanges {
     private final Set<String> edited = new HashSet<>();
     private final Set<String> written = new HashSet<>();
     private final Set<String> removed = new HashSet<>();
+    private final Set<String> last = new HashSet<>();
 
     PackageChanges(BookPackage source) {
         this.source = source;
@@ -36,6 +35,12 @@ final class PackageChanges {
         dropped.remove(key);
         removed.remove(part);
         written.add(part);
+    }
+
+    /** A part of ours that can be told only once all others are written. */
+    void writeLast(String part, SheetContent content) {
+        write(part, content);
+        last.add(PartNames.key(part));
     }
 
     /** A part of ours that is held in memory. */
@@ -71,28 +76,26 @@ final class PackageChanges {
         return removed;
     }
 
-    /** Writes the package: changed parts in the place of the former ones, new ones at the end. */
-    long assemble(Path target, int level, int threads) throws IOException {
+    /** Writes the package: changed parts in the place of the former ones, new ones at the end, then the last. */
+    long assemble(SeekableByteChannel target, int level, int threads) throws IOException {
         Map<String, SheetContent> left = new LinkedHashMap<>(contents);
-        try (FileChannel channel = FileChannel.open(
-                        target,
-                        StandardOpenOption.CREATE,
-                        StandardOpenOption.WRITE,
-                        StandardOpenOption.TRUNCATE_EXISTING);
-                ZipAssembler zip = new ZipAssembler(channel)) {
-            for (ZipArchiveEntry entry : source.entries()) {
-                String key = PartNames.key(entry.getName());
-                SheetContent content = left.remove(key);
-                if (content != null) {
-                    zip.add(entry.getName(), content, level, threads);
-                } else if (!dropped.contains(key)) {
-                    zip.copy(source, entry);
+        ZipAssembler zip = new ZipAssembler(target);
+        for (ZipArchiveEntry entry : source.entries()) {
+            String key = PartNames.key(entry.getName());
+            SheetContent content = last.contains(key) ? null : left.remove(key);
+            if (content != null) {
+                zip.add(entry.getName(), content, level, threads);
+            } else if (!dropped.contains(key) && !last.contains(key)) {
+                zip.copy(source, entry);
+            }
+        }
+        for (boolean atLast : new boolean[] {false, true}) {
+            for (Map.Entry<String, SheetContent> each : left.entrySet()) {
+                if (last.contains(each.getKey()) == atLast) {
+                    zip.add(names.get(each.getKey()), each.getValue(), level, threads);
                 }
             }
-            for (Map.Entry<String, SheetContent> each : left.entrySet()) {
-                zip.add(names.get(each.getKey()), each.getValue(), level, threads);
-            }
-            return zip.finish();
         }
+        return zip.finish();
     }
 }

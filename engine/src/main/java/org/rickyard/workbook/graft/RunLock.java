@@ -24,6 +24,7 @@ final class RunLock implements Closeable {
 
     private final Path file;
     private final FileChannel channel;
+    private FileLock held;
 
     private RunLock(Path file, FileChannel channel) {
         this.file = file;
@@ -34,22 +35,32 @@ final class RunLock implements Closeable {
     static RunLock acquire(Path target) throws IOException {
         Path file = target.resolveSibling(".rickyard-" + target.getFileName() + ".lock");
         while (true) {
-            FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            if (!locked(channel)) {
-                channel.close();
-                throw new OutputException(
-                        Reason.ALREADY_RUNNING, target.getFileName().toString());
-            }
-            if (isStill(file, channel)) {
-                return new RunLock(file, channel);
+            FileChannel channel = FileChannel.open(
+                    file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+            RunLock lock = new RunLock(file, channel);
+            try {
+                if (!lock.held()) {
+                    channel.close();
+                    throw new OutputException(
+                            Reason.ALREADY_RUNNING, target.getFileName().toString());
+                }
+                if (lock.isOnTheFileOfThatName()) {
+                    return lock;
+                }
+            } catch (OutputException taken) {
+                throw taken;
+            } catch (IOException failed) {
+                lock.giveUp();
+                throw failed;
             }
             channel.close();
         }
     }
 
-    private static boolean locked(FileChannel channel) throws IOException {
+    private boolean held() throws IOException {
         try {
             FileLock lock = channel.tryLock(FAR_OFF, 1, false);
+            held = lock;
             return lock != null;
         } catch (OverlappingFileLockException inThisProcess) {
             return false;
@@ -59,17 +70,40 @@ final class RunLock implements Closeable {
     /**
      * Whether the file locked is the one that has the name now: the run before may have removed it between our opening
      * and our locking it, and a third may have made another. Told by a mark written here and read there.
+     *
+     * <p>Many systems let go of all locks that a process has on a file as soon as the process closes it anywhere, so
+     * after reading the mark the lock must be taken again. If the mark is still ours then, nobody has held the lock in
+     * between, and since only holders remove the file, it is still the one.
      */
-    private static boolean isStill(Path file, FileChannel channel) throws IOException {
+    private boolean isOnTheFileOfThatName() throws IOException {
         String mark = ProcessHandle.current().pid() + "-" + ATTEMPTS.incrementAndGet();
         byte[] bytes = mark.getBytes(StandardCharsets.US_ASCII);
         channel.truncate(0);
         channel.write(ByteBuffer.wrap(bytes), 0);
         try {
-            return Arrays.equals(Files.readAllBytes(file), bytes);
+            if (!Arrays.equals(Files.readAllBytes(file), bytes)) {
+                return false;
+            }
         } catch (NoSuchFileException removed) {
             return false;
         }
+        held.release();
+        return held() && Arrays.equals(marked(), bytes);
+    }
+
+    /** On a full disk, say: the mark cannot be written though the file can be made. */
+    private void giveUp() throws IOException {
+        if (held == null) {
+            channel.close();
+        } else {
+            close();
+        }
+    }
+
+    private byte[] marked() throws IOException {
+        ByteBuffer mark = ByteBuffer.allocate(64);
+        int length = channel.read(mark, 0);
+        return Arrays.copyOf(mark.array(), Math.max(length, 0));
     }
 
     @Override

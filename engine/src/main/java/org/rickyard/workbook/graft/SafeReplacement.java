@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermission;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -24,10 +26,14 @@ import org.rickyard.workbook.graft.OutputException.Reason;
  * {@link #commit}, then close this.
  */
 public final class SafeReplacement implements Closeable {
+    /** A longer chain is a ring; systems give up at about as many. */
+    private static final int MOST_LINKS = 40;
+
     private final Path target;
     private final Path temporary;
     private final RunLock lock;
     private final FileFingerprint before;
+    private final Map<Path, FileFingerprint> sources = new LinkedHashMap<>();
 
     private SafeReplacement(Path target, RunLock lock, FileFingerprint before) {
         this.target = target;
@@ -63,6 +69,7 @@ public final class SafeReplacement implements Closeable {
                 FileFingerprint before = there ? FileFingerprint.of(target) : null;
                 SafeReplacement replacement = new SafeReplacement(target, lock, before);
                 Files.deleteIfExists(replacement.temporary);
+                Files.deleteIfExists(KeptFormer.step(target));
                 return replacement;
             } catch (IOException | RuntimeException failed) {
                 lock.close();
@@ -73,17 +80,32 @@ public final class SafeReplacement implements Closeable {
         }
     }
 
+    /**
+     * Names another file that the new one is made from. If it is changed before the commit, nothing is put in place.
+     * Call it before the file is read.
+     *
+     * @throws OutputException if the file cannot be read
+     */
+    public void madeFrom(Path source) throws OutputException {
+        try {
+            sources.put(source, FileFingerprint.of(source));
+        } catch (IOException failed) {
+            throw OutputException.of(target, failed);
+        }
+    }
+
     private static Path resolved(Path file) throws IOException {
         if (Files.exists(file)) {
             return file.toRealPath();
         }
-        Path absolute = file.toAbsolutePath().normalize();
-        if (Files.isSymbolicLink(absolute)) {
-            Path goal =
-                    absolute.resolveSibling(Files.readSymbolicLink(absolute)).normalize();
-            return goal.getParent().toRealPath().resolve(goal.getFileName());
+        Path at = file.toAbsolutePath().normalize();
+        for (int links = 0; Files.isSymbolicLink(at); links++) {
+            at = at.resolveSibling(Files.readSymbolicLink(at)).normalize();
+            if (links == MOST_LINKS || !Files.isDirectory(at.getParent())) {
+                throw new OutputException(Reason.LOST_LINK, file.getFileName().toString());
+            }
         }
-        return absolute.getParent().toRealPath().resolve(absolute.getFileName());
+        return at.getParent().toRealPath().resolve(at.getFileName());
     }
 
     /** Office programs mark an open file: ~$book.xlsx beside it, or .~lock.book.xlsx#. */
@@ -148,6 +170,15 @@ public final class SafeReplacement implements Closeable {
     }
 
     private void refuseIfChanged() throws IOException {
+        for (Map.Entry<Path, FileFingerprint> source : sources.entrySet()) {
+            Path file = source.getKey();
+            if (!Files.exists(file) || !source.getValue().equals(FileFingerprint.of(file))) {
+                throw OutputException.withDetail(
+                        Reason.SOURCE_CHANGED,
+                        target.getFileName().toString(),
+                        file.getFileName().toString());
+            }
+        }
         boolean there = Files.exists(target);
         boolean same = before == null ? !there : there && before.equals(FileFingerprint.of(target));
         if (!same) {

@@ -31,7 +31,7 @@ final class StateItem {
             throws RefusedException, IOException {
         Optional<String> present = source.customXmlPart(namespace);
         if (present.isPresent()) {
-            changes.write(present.get(), state);
+            changes.writeLast(present.get(), state);
             boolean linked = source.relationships(source.workbookPart()).stream()
                     .anyMatch(link -> PartNames.key(link.target()).equals(PartNames.key(present.get())));
             if (!linked) {
@@ -42,7 +42,7 @@ final class StateItem {
         List<String> fresh = names.fresh(List.of("customXml/item", "customXml/itemProps"), ".xml");
         String item = fresh.get(0);
         String properties = fresh.get(1);
-        changes.write(item, state);
+        changes.writeLast(item, state);
         changes.write(properties, properties(namespace).getBytes(StandardCharsets.UTF_8));
         String holder = PartNames.relationshipsOf(item);
         changes.write(

@@ -1,12 +1,11 @@
 package org.rickyard.workbook.graft;
 
-import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import java.nio.channels.FileChannel;
+import java.nio.channels.SeekableByteChannel;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +22,7 @@ import org.rickyard.workbook.open.BookPackage;
  * <p>Of a copied entry stay: name, method, packed bytes, checksum, sizes, time, attributes, comment. Extra fields go
  * (an office program's room to grow, a file system's times), save the one that spells the name in Unicode.
  */
-final class ZipAssembler implements Closeable {
+final class ZipAssembler {
     private static final int LOCAL = 0x04034b50;
     private static final int CENTRAL = 0x02014b50;
     private static final int END = 0x06054b50;
@@ -52,11 +51,12 @@ final class ZipAssembler implements Closeable {
             long external,
             long offset) {}
 
-    private final FileChannel channel;
+    private final SeekableByteChannel channel;
     private final List<Header> headers = new ArrayList<>();
     private final byte[] buffer = new byte[1 << 16];
 
-    ZipAssembler(FileChannel channel) {
+    /** @param channel where to write, from its present position, which must be its beginning; it stays open */
+    ZipAssembler(SeekableByteChannel channel) {
         this.channel = channel;
     }
 
@@ -189,11 +189,6 @@ final class ZipAssembler implements Closeable {
         while (bytes.hasRemaining()) {
             channel.write(bytes);
         }
-    }
-
-    @Override
-    public void close() throws IOException {
-        channel.close();
     }
 
     private final class ChannelStream extends OutputStream {

@@ -75,6 +75,17 @@ public final class BookPackage implements PartSource, Closeable {
     }
 
     /**
+     * Opens a workbook from a stream, which is read to its end into memory and stays open.
+     *
+     * @param displayName the name to show for it
+     * @throws RefusedException if it cannot be used, with what to do instead
+     * @throws IOException if the stream cannot be read
+     */
+    public static BookPackage open(InputStream in, String displayName) throws RefusedException, IOException {
+        return open(MemoryChannel.of(in), displayName);
+    }
+
+    /**
      * Opens a workbook from a channel, which is closed with the package (and left open when this throws).
      *
      * @param displayName the name to show for it

@@ -8,13 +8,19 @@ import java.util.List;
  * by row, so that a column of a million formulas is not normalised a million times.
  */
 public final class FormulaShape {
-    /** Stands for the row number; a private character that is part of a word, as the digits after a column are. */
-    private static final char ROW = '\uE001';
+    private static final char ROW = UnplacedFormula.ROW;
 
     private final MeaningHash.Run[] runs;
+    /** The runs without the places on other sheets; null if there are none. */
+    private final MeaningHash.Run[] unplaced;
 
-    private FormulaShape(MeaningHash.Run[] runs) {
-        this.runs = runs;
+    private final List<UnplacedFormula.Lead> leads;
+
+    private FormulaShape(String formula) {
+        this.runs = runs(formula);
+        UnplacedFormula without = UnplacedFormula.of(formula);
+        this.unplaced = without == null ? null : runs(without.formula());
+        this.leads = without == null ? List.of() : without.leads();
     }
 
     /**
@@ -22,19 +28,41 @@ public final class FormulaShape {
      * or a dollar sign.
      */
     public static FormulaShape of(List<String> pieces) {
+        return new FormulaShape(String.join(String.valueOf(ROW), pieces));
+    }
+
+    private static MeaningHash.Run[] runs(String formula) {
         List<MeaningHash.Run> runs = new ArrayList<>();
         runs.add(new MeaningHash.Run());
-        NormalFormula.mix(String.join(String.valueOf(ROW), pieces), value -> {
+        NormalFormula.mix(formula, value -> {
             if (value == ROW) {
                 runs.add(new MeaningHash.Run());
             } else {
                 runs.get(runs.size() - 1).mix(value);
             }
         });
-        return new FormulaShape(runs.toArray(MeaningHash.Run[]::new));
+        return runs.toArray(MeaningHash.Run[]::new);
     }
 
     void mix(long row, MeaningHash hash) {
+        mix(runs, row, hash);
+    }
+
+    boolean leadsElsewhere() {
+        return unplaced != null;
+    }
+
+    /** The same without the places on other sheets. */
+    void mixUnplaced(long row, MeaningHash hash) {
+        mix(unplaced, row, hash);
+    }
+
+    /** The single cells on other sheets that it leads to. */
+    List<UnplacedFormula.Lead> leads() {
+        return leads;
+    }
+
+    private static void mix(MeaningHash.Run[] runs, long row, MeaningHash hash) {
         hash.mix(runs[0]);
         MeaningHash.Run number = new MeaningHash.Run();
         digits(row, number);

@@ -3,7 +3,9 @@ package org.rickyard.workbook.read;
 import java.nio.ByteBuffer;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
 import org.rickyard.lists.Grid.Format;
 import org.rickyard.lists.Grid.Kind;
 
@@ -12,8 +14,12 @@ import org.rickyard.lists.Grid.Kind;
  * program opens and saves the sheet, and changes when somebody edits a cell. Stored values of formulas, styles, blank
  * cells and empty texts do not count; numbers count to 15 significant digits, as many as programs keep.
  *
- * <p>Each cell is hashed by itself to 128 bits and the hashes are added up, so the order of the cells is of no account.
- * The sums guard against accidents, not against somebody who forges a sheet on purpose.
+ * <p>A second fingerprint leaves out where references to other sheets lead, since programs write those anew when rows are
+ * inserted or a sheet is renamed. Of them it keeps only whether the single cells that one row leads to stand in one row
+ * themselves, which no such change alters.
+ *
+ * <p>Each cell is hashed by itself to 128 bits and the hashes are added up. Rows are given one after another. The sums
+ * guard against accidents, not against somebody who forges a sheet on purpose.
  */
 public final class MeaningFingerprint implements CellSink {
     private static final long TEXT = 1;
@@ -23,8 +29,14 @@ public final class MeaningFingerprint implements CellSink {
     private static final long FORMULA = 5;
 
     private final MeaningHash hash = new MeaningHash();
+    private final MeaningHash unplaced = new MeaningHash();
+    private final List<String> sheetsOfRow = new ArrayList<>();
+    private final List<Integer> rowsOfRow = new ArrayList<>();
+    private int rowRead = -1;
     private long first;
     private long second;
+    private long unplacedFirst;
+    private long unplacedSecond;
     private long cells;
 
     @Override
@@ -55,9 +67,40 @@ public final class MeaningFingerprint implements CellSink {
                 }
             }
         }
+        UnplacedFormula without = formula == null ? null : UnplacedFormula.of(formula);
+        if (without != null) {
+            unplaced.start((long) row * CellReference.COLUMNS + column);
+            unplaced.mix(FORMULA);
+            NormalFormula.mix(without.formula(), unplaced);
+            leads(row, without.leads(), 0);
+        }
+        add(without != null);
+    }
+
+    private void add(boolean leadsElsewhere) {
         first += hash.first();
         second += hash.second();
+        unplacedFirst += leadsElsewhere ? unplaced.first() : hash.first();
+        unplacedSecond += leadsElsewhere ? unplaced.second() : hash.second();
         cells++;
+    }
+
+    /** Says of each single cell whether it stands in the row of its sheet to which this row of ours led first. */
+    private void leads(int row, List<UnplacedFormula.Lead> leads, int later) {
+        if (row != rowRead) {
+            sheetsOfRow.clear();
+            rowsOfRow.clear();
+            rowRead = row;
+        }
+        for (UnplacedFormula.Lead lead : leads) {
+            int leadRow = lead.row() == UnplacedFormula.Lead.LATER ? later : lead.row();
+            int known = sheetsOfRow.indexOf(lead.sheet());
+            if (known < 0) {
+                sheetsOfRow.add(lead.sheet());
+                rowsOfRow.add(leadRow);
+            }
+            unplaced.mix(known < 0 || rowsOfRow.get(known) == leadRow ? 1 : 2);
+        }
     }
 
     /**
@@ -69,9 +112,13 @@ public final class MeaningFingerprint implements CellSink {
         hash.start((long) row * CellReference.COLUMNS + column);
         hash.mix(FORMULA);
         shape.mix(number, hash);
-        first += hash.first();
-        second += hash.second();
-        cells++;
+        if (shape.leadsElsewhere()) {
+            unplaced.start((long) row * CellReference.COLUMNS + column);
+            unplaced.mix(FORMULA);
+            shape.mixUnplaced(number, unplaced);
+            leads(row, shape.leads(), number);
+        }
+        add(shape.leadsElsewhere());
     }
 
     /** LibreOffice stores a typed TRUE as the formula TRUE() and a typed error as a formula of that error. */
@@ -113,11 +160,20 @@ public final class MeaningFingerprint implements CellSink {
 
     /** The fingerprint of the cells given so far: 64 hexadecimal digits. */
     public String hex() {
+        return hex(first, second);
+    }
+
+    /** The same without where references to other sheets lead. */
+    public String unplacedHex() {
+        return hex(unplacedFirst, unplacedSecond);
+    }
+
+    private String hex(long one, long other) {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             digest.update(ByteBuffer.allocate(3 * Long.BYTES)
-                    .putLong(first)
-                    .putLong(second)
+                    .putLong(one)
+                    .putLong(other)
                     .putLong(cells)
                     .array());
             return HexFormat.of().formatHex(digest.digest());

@@ -17,7 +17,7 @@ import org.rickyard.plan.WorkPlan;
 import org.rickyard.quantity.Ratio;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
-import org.rickyard.trade.Catalogue;
+import org.rickyard.trade.catalogue.Catalogue;
 
 /** Basis: the constants, conversions, reference tables and formulas all results rest on, with their sources. */
 final class BasisSheet implements BasisPlaces {

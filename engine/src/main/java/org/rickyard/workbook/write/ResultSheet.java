@@ -143,8 +143,8 @@ final class ResultSheet extends OurSheet {
             return calculated.formula().words();
         } else if (column instanceof TableColumn.Joined joined) {
             return WordsPrinter.words(joined.expr());
-        } else if (column instanceof TableColumn.Word) {
-            return "read from your text";
+        } else if (column instanceof TableColumn.Word word) {
+            return word.places().isEmpty() ? "" : "read from your text";
         } else if (column instanceof TableColumn.Key) {
             return "joins rows";
         } else if (column instanceof TableColumn.Method method) {

@@ -21,6 +21,8 @@ import org.rickyard.workbook.graft.Note;
 public final class SheetSet {
     /** Id of the Summary sheet. */
     public static final String SUMMARY = "summary";
+    /** Id of the Clamp cards. */
+    public static final String CLAMP_CARDS = "clamp-cards";
     /** Id of the Basis sheet. */
     public static final String BASIS = "basis";
     /** Id of the Trail sheet. */
@@ -31,8 +33,19 @@ public final class SheetSet {
     public static final String ABOUT = "about";
 
     /** The usual names of the sheets that are no result tables. */
-    public static final Map<String, String> NAMES =
-            Map.of(SUMMARY, "Summary", BASIS, "Basis", TRAIL, "Trail", CHECKS, "Checks", ABOUT, "About");
+    public static final Map<String, String> NAMES = Map.of(
+            SUMMARY,
+            "Summary",
+            CLAMP_CARDS,
+            "Clamp cards",
+            BASIS,
+            "Basis",
+            TRAIL,
+            "Trail",
+            CHECKS,
+            "Checks",
+            ABOUT,
+            "About");
 
     /**
      * One sheet.
@@ -80,6 +93,9 @@ public final class SheetSet {
                 ids.add(table.spec().id());
             }
         }
+        if (plan.table("clamps").rows() > 0 || present.contains(CLAMP_CARDS)) {
+            ids.add(CLAMP_CARDS);
+        }
         ids.addAll(List.of(BASIS, TRAIL, CHECKS, ABOUT));
         return ids;
     }
@@ -112,6 +128,9 @@ public final class SheetSet {
                             List.of(),
                             2,
                             0));
+                case CLAMP_CARDS ->
+                    sheets.add(new Sheet(
+                            id, name, ClampCards.build(looks, plan, places, check, verdict), List.of(), 2, 0));
                 case BASIS ->
                     sheets.add(new Sheet(id, name, basis.build(looks, plan.constantsInForce()), List.of(), 1, 0));
                 case TRAIL ->

@@ -105,6 +105,7 @@ class SafeReplacementTest {
     @Test
     void whatAKilledRunLeftIsRemoved() throws IOException {
         Files.writeString(folder.resolve(".rickyard-client.xlsx.tmp"), "left over");
+        Files.writeString(folder.resolve(".rickyard-client.xlsx.former"), "left over");
         Files.writeString(folder.resolve(".rickyard-client.xlsx.lock"), "");
         replace("ours 1");
         assertThat(files()).containsExactly("client.before.xlsx", "client.xlsx");
@@ -190,8 +191,8 @@ class SafeReplacementTest {
     void aFormerFileThatCannotBeKeptLeavesTheOriginalInPlace() throws IOException {
         try (SafeReplacement replacement = SafeReplacement.begin(book)) {
             Files.writeString(replacement.temporary(), "ours 1");
-            Files.createDirectory(folder.resolve(".rickyard-client.before.xlsx.tmp"));
-            Files.createFile(folder.resolve(".rickyard-client.before.xlsx.tmp/in-the-way"));
+            Files.createDirectory(folder.resolve(".rickyard-client.xlsx.former"));
+            Files.createFile(folder.resolve(".rickyard-client.xlsx.former/in-the-way"));
             assertThatThrownBy(() -> replacement.commit(SafeReplacementTest::ours))
                     .isInstanceOf(OutputException.class)
                     .hasMessageContaining("\"client.xlsx\" was not written");
@@ -209,6 +210,9 @@ class SafeReplacementTest {
         assertThat(OutputException.of(book, new IOException("No space left on device"))
                         .reason())
                 .isEqualTo(Reason.DISK_FULL);
+        assertThat(OutputException.of(book, new FileSystemException("a", null, "Operation not permitted"))
+                        .reason())
+                .isEqualTo(Reason.NO_PERMISSION);
         assertThat(OutputException.of(book, new AccessDeniedException("a")).reason())
                 .isEqualTo(Reason.NO_PERMISSION);
         assertThat(OutputException.of(book, new FileSystemException("a", null, "Read-only file system"))

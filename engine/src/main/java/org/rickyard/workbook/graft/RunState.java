@@ -1,42 +1,40 @@
-package org.rickyard.run;
+package org.rickyard.workbook.graft;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.rickyard.workbook.open.SafeXml;
 
 /** What a run leaves in the workbook for the next: which sheets it wrote, and what they meant. */
-final class RunState {
+public final class RunState {
     /** Namespace of the part it is kept in. */
-    static final String NAMESPACE = "urn:rickyard:state:1";
+    public static final String NAMESPACE = "urn:rickyard:state:1";
 
-    private record Sheet(int sheetId, String fingerprint) {}
+    private record Sheet(int sheetId, String fingerprint, String unplaced) {}
 
     private final Map<String, Sheet> sheets = new TreeMap<>();
 
     /** Reads the state; a missing or damaged one is an empty one, so that edited sheets are kept rather than lost. */
-    static RunState read(Optional<byte[]> xml) {
+    public static RunState read(Optional<byte[]> xml) {
         RunState state = new RunState();
         if (xml.isEmpty()) {
             return state;
         }
-        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         try {
-            XMLStreamReader reader = factory.createXMLStreamReader(new ByteArrayInputStream(xml.get()));
+            XMLStreamReader reader = SafeXml.factory().createXMLStreamReader(new ByteArrayInputStream(xml.get()));
             while (reader.hasNext()) {
                 if (reader.next() == XMLStreamConstants.START_ELEMENT
                         && reader.getLocalName().equals("sheet")) {
                     state.put(
                             reader.getAttributeValue(null, "id"),
                             Integer.parseInt(reader.getAttributeValue(null, "sheetId")),
-                            reader.getAttributeValue(null, "fingerprint"));
+                            reader.getAttributeValue(null, "fingerprint"),
+                            reader.getAttributeValue(null, "unplaced"));
                 }
             }
         } catch (XMLStreamException | NumberFormatException | NullPointerException damaged) {
@@ -45,19 +43,32 @@ final class RunState {
         return state;
     }
 
-    void put(String id, int sheetId, String fingerprint) {
-        sheets.put(id, new Sheet(sheetId, fingerprint));
+    /**
+     * Records a sheet: its id, its place in the workbook, and the fingerprint of its meaning.
+     *
+     * @param unplaced the fingerprint without where references to other sheets lead
+     */
+    public void put(String id, int sheetId, String fingerprint, String unplaced) {
+        sheets.put(id, new Sheet(sheetId, fingerprint, unplaced));
     }
 
-    Optional<Integer> sheetId(String id) {
+    /** The sheetId that a sheet was written under. */
+    public Optional<Integer> sheetId(String id) {
         return Optional.ofNullable(sheets.get(id)).map(Sheet::sheetId);
     }
 
-    Optional<String> fingerprint(String id) {
+    /** The fingerprint of what a sheet meant when it was written. */
+    public Optional<String> fingerprint(String id) {
         return Optional.ofNullable(sheets.get(id)).map(Sheet::fingerprint);
     }
 
-    byte[] xml(String version) {
+    /** The same without where references to other sheets led. */
+    public Optional<String> unplaced(String id) {
+        return Optional.ofNullable(sheets.get(id)).map(Sheet::unplaced);
+    }
+
+    /** The part as it is kept. */
+    public byte[] xml(String version) {
         StringBuilder xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<rickyard xmlns=\"")
                 .append(NAMESPACE)
                 .append("\" engine=\"")
@@ -69,6 +80,8 @@ final class RunState {
                 .append(sheet.sheetId())
                 .append("\" fingerprint=\"")
                 .append(sheet.fingerprint())
+                .append("\" unplaced=\"")
+                .append(sheet.unplaced())
                 .append("\"/>"));
         return xml.append("</rickyard>\n").toString().getBytes(StandardCharsets.UTF_8);
     }

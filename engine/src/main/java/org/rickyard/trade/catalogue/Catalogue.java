@@ -1,4 +1,4 @@
-package org.rickyard.trade;
+package org.rickyard.trade.catalogue;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

@@ -1,0 +1,124 @@
+package org.rickyard.plan;
+
+import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.number;
+import static org.rickyard.formula.Expr.value;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
+import org.rickyard.lists.Clamps;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Cautions;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.silage.ClampContents;
+import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.Filling;
+import org.rickyard.trade.silage.Packing;
+import org.rickyard.trade.silage.PackingModel;
+import org.rickyard.trade.silage.Rolling;
+
+/** How well each clamp is packed, and whether the rollers keep up with the delivery. */
+final class ClampPackingTables {
+    private ClampPackingTables() {}
+
+    private static final List<CautionRule> DENSITY_RULES = List.of(
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(value(Packing.PORES), Relation.AT_LEAST, constant(Packing.MOST_PORES)),
+                    "porosity 40 % or more: air gets in, heating and loss follow; pack denser or feed out faster."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(value(ClampContents.DENSITY_DM), Relation.LESS, constant(Packing.LEAST)),
+                    "below 200 kg dry matter per m3, the least the Austrian chambers ask of a clamp."));
+
+    /** One row per clamp. */
+    static final TableSpec DENSITY = new TableSpec(
+            "clamp-density",
+            "Clamp density",
+            "Clamp density: pores, targets, what others print, chop and pH",
+            "one row per clamp",
+            Sentences.appended(
+                    ClampJoin.columns(
+                            ClampJoin.from(ClampContents.CLAMP_DM),
+                            ClampJoin.from(ClampContents.DENSITY),
+                            ClampJoin.from(ClampContents.DENSITY_DM),
+                            new TableColumn.Calculated(Packing.POROSITY, true),
+                            new TableColumn.Calculated(Packing.DENSITY_RANGE, true),
+                            new TableColumn.Calculated(Packing.DENSITY_ABOVE_TARGET, true),
+                            new TableColumn.Calculated(Packing.DENSITY_ABOVE_LEAST, true),
+                            new TableColumn.Calculated(Packing.STORAGE_LOSS_BY_DENSITY, false),
+                            new TableColumn.Calculated(Filling.CHOP_LENGTH, true),
+                            new TableColumn.Calculated(Filling.PH_EXPECTED, true),
+                            new TableColumn.Calculated(Filling.PH_TO_STAY_BELOW, false)),
+                    DENSITY_RULES),
+            List.of(),
+            Cautions.CLAMPS,
+            DENSITY_RULES);
+
+    private static final List<CautionRule> ROLLING_RULES = List.of(
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(value(Quantities.DELIVERY), Relation.MORE, value(Rolling.CAPACITY)),
+                    "more crop arrives than the rolling weight takes even by the lenient rule: slow down or add weight."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(value(Rolling.LAYER_USED), Relation.MORE, new Expr.AsUnit(number(30), Units.CM)),
+                    "layer thicker than 30 cm, the most that is advised."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(value(Filling.DAYS_OPEN), Relation.MORE, constant(Filling.MOST_DAYS)),
+                    "open for more than three days while it is filled: sheet it overnight, or split it."));
+
+    /** One row per clamp with a roller mass or a delivery. */
+    static final TableSpec ROLLING = new TableSpec(
+            "clamp-rolling",
+            "Clamp rolling",
+            "Clamp rolling: what the rollers can take, what the delivery needs, hours to fill",
+            "one row per clamp with a roller mass or a delivery",
+            Sentences.appended(
+                    ClampJoin.columns(
+                            ClampJoin.link(Quantities.ROLLER_MASS, Clamps.ROLLER_MASS),
+                            ClampJoin.link(Quantities.DELIVERY, Clamps.DELIVERY),
+                            ClampJoin.optional(Quantities.LAYER, Clamps.LAYER),
+                            ClampJoin.from(ClampShape.HEIGHT),
+                            ClampJoin.from(ClampContents.CROP_IN),
+                            new TableColumn.Calculated(Rolling.ROLLING_CAPACITY, true),
+                            new TableColumn.Calculated(Rolling.ROLLING_CAPACITY_THIRD, true),
+                            new TableColumn.Calculated(Rolling.ROLLING_CAPACITY_FORTY, true),
+                            new TableColumn.Calculated(Rolling.ROLLING_WEIGHT_NEEDED, true),
+                            new TableColumn.Calculated(Rolling.ROLLING_WEIGHT_THIRD, true),
+                            new TableColumn.Calculated(Rolling.ROLLING_WEIGHT_FORTY, true),
+                            new TableColumn.Calculated(Rolling.LAYER_RECKONED, false),
+                            new TableColumn.Calculated(Rolling.LAYER_COUNT, true),
+                            new TableColumn.Calculated(Filling.FILLING_HOURS, true),
+                            new TableColumn.Calculated(Filling.DAYS_LIES_OPEN, true)),
+                    ROLLING_RULES),
+            List.of(),
+            Cautions.CLAMPS,
+            ROLLING_RULES);
+
+    /** One row per clamp with a roller mass and a delivery, if the workbook asks for the model. */
+    static final TableSpec ESTIMATE = new TableSpec(
+            "packing-estimate",
+            "Packing estimate",
+            "Packing estimate: unverified, from memory; the paper explains 18.2 % of the variance",
+            "one row per clamp with a roller mass and a delivery",
+            Sentences.appended(
+                    ClampJoin.columns(
+                            ClampJoin.link(Quantities.ROLLER_MASS, Clamps.ROLLER_MASS),
+                            ClampJoin.link(Quantities.DELIVERY, Clamps.DELIVERY),
+                            ClampJoin.optional(Quantities.LAYER, Clamps.LAYER),
+                            ClampJoin.from(ClampShape.HEIGHT),
+                            ClampJoin.from(ClampContents.CLAMP_DM),
+                            new TableColumn.Calculated(Rolling.LAYER_RECKONED, false),
+                            new TableColumn.Calculated(PackingModel.PACKING_FACTOR, true),
+                            new TableColumn.Calculated(PackingModel.PACKED_DENSITY, true)),
+                    List.of()),
+            List.of(),
+            List.of("Unverified coefficients from memory: an estimate, no measurement. Core the clamp to know its"
+                    + " density."),
+            List.of());
+}

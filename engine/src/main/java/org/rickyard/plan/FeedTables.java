@@ -1,0 +1,233 @@
+package org.rickyard.plan;
+
+import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.number;
+import static org.rickyard.formula.Expr.value;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Clamps;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.lists.Herds;
+import org.rickyard.lists.Stocks;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.silage.Bales;
+import org.rickyard.trade.silage.ClampContents;
+import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.FeedOut;
+import org.rickyard.trade.silage.Feeding;
+import org.rickyard.trade.silage.Losses;
+import org.rickyard.trade.silage.SilageCautions;
+
+/** The tables of feeding: stores, groups of stock, the farm's balance, and each clamp's face. */
+final class FeedTables {
+    private FeedTables() {}
+
+    private static final String STOCKS_ID = "feed-stocks";
+    private static final String DEMAND_ID = "feed-demand";
+
+    private static final List<CautionRule> STOCK_RULES = List.of(new CautionRule(
+            Severity.CAUTION,
+            Condition.all(List.of(
+                    Condition.compare(value(Keys.CLAMP_KEY), Relation.MORE, number(0)),
+                    Condition.compare(value(Feeding.FEED_CROPS), Relation.MORE, number(0)))),
+            "crop is allotted to this clamp too: see that the same silage is not counted twice."));
+
+    /** One row per store. */
+    static final TableSpec STOCKS = new TableSpec(
+            STOCKS_ID,
+            "Feed stocks",
+            "Feed stocks: in hand, fresh and dry",
+            "one row per store",
+            Sentences.appended(
+                    List.of(
+                            Names.name(Quantities.HOLDING, Candidate.typed(Role.STOCK, Stocks.HOLDING)),
+                            Names.name(Quantities.STORE, Candidate.typed(Role.STOCK, Stocks.STORE)),
+                            new TableColumn.Word(
+                                    Quantities.STORE_KIND, List.of(Candidate.typed(Role.STOCK, Stocks.KIND))),
+                            new TableColumn.Key(Keys.CLAMP_KEY),
+                            new TableColumn.Key(Keys.FEED_HOLDING_KEY),
+                            Names.optional(Quantities.AMOUNT, Candidate.typed(Role.STOCK, Stocks.AMOUNT)),
+                            Names.link(Quantities.COUNT, Candidate.typed(Role.STOCK, Stocks.COUNT)),
+                            Names.link(Quantities.WEIGHT_EACH, Candidate.typed(Role.STOCK, Stocks.WEIGHT_EACH)),
+                            Names.link(Quantities.STORE_DM, Candidate.typed(Role.STOCK, Stocks.DM)),
+                            Names.optional(Quantities.ALREADY_FED, Candidate.typed(Role.STOCK, Stocks.ALREADY_FED)),
+                            new TableColumn.Joined(
+                                    Feeding.FEED_CROPS,
+                                    new Expr.Count("crop", Losses.FED, Keys.CLAMP_KEY, Keys.CLAMP_KEY, false)),
+                            new TableColumn.Calculated(Feeding.STORE, false),
+                            new TableColumn.Calculated(Feeding.STOCK_IN_HAND, true),
+                            new TableColumn.Calculated(Feeding.STOCK_DM, true)),
+                    STOCK_RULES),
+            List.of(
+                    new TableSpec.TotalName(Feeding.IN_HAND, "Rickyard_stock_in_hand"),
+                    new TableSpec.TotalName(Feeding.IN_HAND_DM, "Rickyard_stock_dry_matter")),
+            SilageCautions.FEEDING,
+            STOCK_RULES);
+
+    /** One row per group of stock. */
+    static final TableSpec DEMAND = new TableSpec(
+            DEMAND_ID,
+            "Feed demand",
+            "Feed demand: what each group eats in its period",
+            "one row per group and period",
+            Sentences.appended(
+                    List.of(
+                            Names.name(Quantities.HOLDING, Candidate.typed(Role.HERD, Herds.HOLDING)),
+                            Names.name(Quantities.GROUP, Candidate.typed(Role.HERD, Herds.GROUP)),
+                            Names.name(Quantities.CLAMP, Candidate.typed(Role.HERD, Herds.CLAMP)),
+                            new TableColumn.Key(Keys.CLAMP_KEY),
+                            new TableColumn.Key(Keys.FEED_HOLDING_KEY),
+                            Names.link(Quantities.HEAD, Candidate.typed(Role.HERD, Herds.HEAD)),
+                            Names.optional(Quantities.INTAKE, Candidate.typed(Role.HERD, Herds.INTAKE)),
+                            Names.link(Quantities.INTAKE_FRESH, Candidate.typed(Role.HERD, Herds.INTAKE)),
+                            Names.link(Quantities.INTAKE_DM, Candidate.typed(Role.HERD, Herds.DM)),
+                            Names.optional(Quantities.DAYS, Candidate.typed(Role.HERD, Herds.DAYS)),
+                            Names.link(Quantities.FEED_START, Candidate.typed(Role.HERD, Herds.START)),
+                            Names.link(Quantities.FEED_END, Candidate.typed(Role.HERD, Herds.END)),
+                            new TableColumn.Calculated(Feeding.DAYS_OF_GROUP, false),
+                            new TableColumn.Calculated(Feeding.HEAD_INTAKE, false),
+                            new TableColumn.Calculated(Feeding.DAILY_DEMAND, true),
+                            new TableColumn.Calculated(Feeding.FEED_DEMAND, true),
+                            new TableColumn.Calculated(Feeding.FEED_DEMAND_FRESH, false)),
+                    List.of()),
+            List.of(new TableSpec.TotalName(Feeding.GROUP_DEMAND, "Rickyard_feed_demand")),
+            SilageCautions.FEEDING,
+            List.of());
+
+    private static final List<CautionRule> BALANCE_RULES = List.of(new CautionRule(
+            Severity.CAUTION,
+            Condition.compare(value(Feeding.SURPLUS), Relation.LESS, new Expr.AsUnit(number(0), Units.T_DM)),
+            "feed is short: buy early, feed fewer, or feed less of it with advice."));
+
+    /** One row per holding that feeds stock. */
+    static final TableSpec BALANCE = new TableSpec(
+            "feed-balance",
+            "Feed balance",
+            "Feed balance: what is there, how long it lasts, what is over or short",
+            "one row per holding with stock",
+            Sentences.appended(
+                    with(
+                            List.of(
+                                    Names.name(Quantities.HOLDING, Candidate.typed(Role.HERD, Herds.HOLDING)),
+                                    new TableColumn.Key(Keys.FEED_HOLDING_KEY)),
+                            supply(Keys.FEED_HOLDING_KEY),
+                            List.of(
+                                    new TableColumn.Calculated(Feeding.FEED_AVAILABLE, true),
+                                    new TableColumn.Calculated(Feeding.DAYS_FEED_LASTS, true),
+                                    new TableColumn.Calculated(Feeding.SURPLUS_OR_SHORTFALL, true),
+                                    new TableColumn.Calculated(Feeding.ANIMALS_FED, true),
+                                    new TableColumn.Calculated(Bales.BALES_OF_SURPLUS, true))),
+                    BALANCE_RULES),
+            List.of(new TableSpec.TotalName(Feeding.SURPLUS, "Rickyard_feed_surplus")),
+            SilageCautions.FEEDING,
+            BALANCE_RULES);
+
+    private static final List<CautionRule> FACE_RULES = List.of(
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(value(FeedOut.ADVANCE), Relation.LESS, value(FeedOut.TARGET)),
+                    "the face moves slower than wanted for the season: it will heat. A narrower or lower face helps."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(value(FeedOut.ADVANCE), Relation.LESS, constant(FeedOut.SLOWEST)),
+                    "the face moves less than 10 cm a day, the least anyone prints."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(value(Quantities.FLOOR_WIDTH), Relation.LESS, constant(FeedOut.LEAST_WIDTH)),
+                    "narrower than 8 m: no room to unload and roll side by side."),
+            BALANCE_RULES.get(0));
+
+    /** One row per clamp that a group is fed from. */
+    static final TableSpec FACE = new TableSpec(
+            "clamp-feeding",
+            "Clamp feeding",
+            "Clamp feeding: how long each clamp lasts, how fast its face moves, what clamp would suit",
+            "one row per clamp that a group is fed from",
+            Sentences.appended(
+                    with(
+                            ClampJoin.columns(
+                                    new TableColumn.Word(
+                                            Quantities.FEEDING_SEASON,
+                                            List.of(Candidate.typed(Role.CLAMP, Clamps.FEEDING_SEASON))),
+                                    ClampJoin.optional(Quantities.FEED_OUT_RATE, Clamps.FEED_OUT_RATE),
+                                    ClampJoin.link(Quantities.FLOOR_WIDTH, Clamps.FLOOR_WIDTH)),
+                            supply(Keys.CLAMP_KEY),
+                            List.of(
+                                    ClampJoin.from(ClampShape.HEIGHT),
+                                    ClampJoin.from(ClampShape.HEAP_HEIGHT),
+                                    ClampJoin.from(ClampShape.BATTER_USED),
+                                    ClampJoin.from(ClampShape.CROWN_SECTION),
+                                    ClampJoin.from(ClampContents.DENSITY_DM),
+                                    new TableColumn.Calculated(Feeding.FEED_AVAILABLE, true),
+                                    new TableColumn.Calculated(Feeding.DAYS_FEED_LASTS, true),
+                                    new TableColumn.Calculated(Feeding.SURPLUS_OR_SHORTFALL, true),
+                                    new TableColumn.Calculated(Feeding.ANIMALS_FED, true),
+                                    new TableColumn.Calculated(FeedOut.SILAGE_PER_DAY, true),
+                                    new TableColumn.Calculated(FeedOut.FACE_AREA, true),
+                                    new TableColumn.Calculated(FeedOut.FEED_OUT_REACHED, true),
+                                    new TableColumn.Calculated(FeedOut.FEED_OUT_TARGET, true),
+                                    new TableColumn.Calculated(FeedOut.FACE_AREA_WANTED, true),
+                                    new TableColumn.Calculated(FeedOut.CLAMP_WIDTH_WANTED, true),
+                                    new TableColumn.Calculated(FeedOut.CLAMP_WIDTH_TO_BUILD, true),
+                                    new TableColumn.Calculated(FeedOut.CLAMP_LENGTH_WANTED, true))),
+                    FACE_RULES),
+            List.of(),
+            SilageCautions.FEEDING,
+            FACE_RULES);
+
+    /** One row per clamp that crop is allotted to. */
+    static final TableSpec BALES = new TableSpec(
+            "bales",
+            "Bales",
+            "Bales: if the crop of each clamp were baled",
+            "one row per clamp that crop is allotted to",
+            Sentences.appended(
+                    ClampJoin.columns(
+                            ClampJoin.from(ClampContents.CROP_IN_DM),
+                            ClampJoin.from(ClampContents.CLAMP_DM),
+                            new TableColumn.Calculated(Bales.BALE_COUNT, true),
+                            new TableColumn.Calculated(Bales.BALE_SPACE, true),
+                            new TableColumn.Calculated(Bales.BALE_WEIGHT, true)),
+                    List.of()),
+            List.of(new TableSpec.TotalName(Bales.BALES, "Rickyard_bales")),
+            SilageCautions.FEEDING,
+            List.of());
+
+    /** Demand, crop and stock of a holding or clamp, by its key. */
+    private static List<TableColumn> supply(Symbol key) {
+        return List.of(
+                total(Feeding.HEAD_TOTAL, DEMAND_ID, Quantities.HEAD, key),
+                total(Feeding.DAILY_TOTAL, DEMAND_ID, Feeding.GROUP_DAILY, key),
+                total(Feeding.DEMAND_TOTAL, DEMAND_ID, Feeding.GROUP_DEMAND, key),
+                count(Feeding.FEED_CROPS, "crop", Losses.FED, key, false),
+                count(Feeding.FEED_CROPS_LACKING, "crop", Losses.FED, key, true),
+                total(Feeding.FEED_CROP_TOTAL, "crop", Losses.FED, key),
+                count(Feeding.FEED_STORES, STOCKS_ID, Feeding.IN_HAND_DM, key, false),
+                count(Feeding.FEED_STORES_LACKING, STOCKS_ID, Feeding.IN_HAND_DM, key, true),
+                total(Feeding.FEED_STORE_TOTAL, STOCKS_ID, Feeding.IN_HAND_DM, key),
+                new TableColumn.Calculated(Feeding.CROP_TO_FEED, false),
+                new TableColumn.Calculated(Feeding.STOCK_TO_FEED, false));
+    }
+
+    private static TableColumn total(Symbol symbol, String table, Symbol summed, Symbol key) {
+        return new TableColumn.Joined(symbol, new Expr.Total(table, summed, key, key, true));
+    }
+
+    private static TableColumn count(Symbol symbol, String table, Symbol counted, Symbol key, boolean missing) {
+        return new TableColumn.Joined(symbol, new Expr.Count(table, counted, key, key, missing));
+    }
+
+    private static List<TableColumn> with(List<TableColumn> first, List<TableColumn> second, List<TableColumn> third) {
+        List<TableColumn> all = new ArrayList<>(first);
+        all.addAll(second);
+        all.addAll(third);
+        return all;
+    }
+}

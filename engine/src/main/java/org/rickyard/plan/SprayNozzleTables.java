@@ -1,0 +1,283 @@
+package org.rickyard.plan;
+
+import static org.rickyard.plan.SprayColumns.result;
+import static org.rickyard.plan.SprayColumns.step;
+import static org.rickyard.plan.SprayColumns.typedOrNot;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Function;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.NozzleTest;
+import org.rickyard.trade.Cautions;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.NozzleChoice;
+import org.rickyard.trade.spraying.NozzlePressure;
+import org.rickyard.trade.spraying.NozzleWear;
+import org.rickyard.trade.spraying.SprayQuality;
+import org.rickyard.trade.spraying.SprayRates;
+
+/** The tables of nozzles: what they must give, which size would, and how they tested. */
+final class SprayNozzleTables {
+    private SprayNozzleTables() {}
+
+    /** Id of the table of nozzles. */
+    static final String NOZZLES_ID = "nozzles";
+
+    private static final List<CautionRule> NOZZLE_RULES = nozzleRules();
+
+    private static List<CautionRule> nozzleRules() {
+        List<CautionRule> rules = new ArrayList<>(SprayRules.window(NozzlePressure.WANTED_PRESSURE, "at this speed"));
+        rules.add(SprayRules.SPACING_DIFFERS);
+        return List.copyOf(rules);
+    }
+
+    /** One row per sprayer, water volume, speed and spacing. */
+    static final TableSpec NOZZLES = new TableSpec(
+            NOZZLES_ID,
+            "Nozzles",
+            "Nozzles: output wanted and the pressure the fitted size needs (ISO 10625, named at 3 bar)",
+            "one row per distinct sprayer, water volume, speed, spacing and density",
+            Sentences.appended(
+                    List.of(
+                            Names.MACHINE_HOLDING,
+                            Names.MACHINE,
+                            Names.JOB,
+                            new TableColumn.Key(Keys.NOZZLE_KEY),
+                            SprayColumns.WATER_VOLUME,
+                            SprayColumns.SPEED,
+                            SprayColumns.BAND_WIDTH,
+                            SprayColumns.NOZZLE_SPACING,
+                            SprayColumns.WORKING_WIDTH,
+                            SprayColumns.NOZZLES,
+                            SprayColumns.SPRAY_DENSITY,
+                            SprayColumns.NOZZLE_SIZE,
+                            SprayColumns.LOWEST_PRESSURE,
+                            SprayColumns.HIGHEST_PRESSURE,
+                            SprayColumns.NOZZLE_QUALITY,
+                            new TableColumn.Word(SprayQuality.ON_LABEL, List.of()),
+                            step(NozzlePressure.SPACING),
+                            step(NozzlePressure.DENSITY),
+                            step(SprayQuality.NOZZLE_RANK),
+                            step(SprayQuality.LABEL_RANK),
+                            result(SprayRates.NOZZLE_OUTPUT),
+                            result(NozzlePressure.DENSITY_FACTOR),
+                            result(NozzlePressure.WATER_OUTPUT),
+                            step(NozzlePressure.NOMINAL),
+                            result(NozzlePressure.NOZZLE_PRESSURE)),
+                    NOZZLE_RULES),
+            List.of(),
+            Cautions.SPRAYING,
+            NOZZLE_RULES);
+
+    private static final List<CautionRule> BAND_RULES = bandRules();
+
+    private static List<CautionRule> bandRules() {
+        List<CautionRule> rules =
+                new ArrayList<>(SprayRules.window(NozzlePressure.AT_LOWEST_SPEED, "at the lowest speed"));
+        rules.addAll(SprayRules.window(NozzlePressure.AT_HIGHEST_SPEED, "at the highest speed"));
+        return List.copyOf(rules);
+    }
+
+    /** The same where a speed band is typed. */
+    static final TableSpec SPEED_BAND = new TableSpec(
+            "nozzle-speed-band",
+            "Speed band",
+            "Speed band: the pressure at the ends of the speeds typed, the volume per hectare held",
+            "one row per row of Nozzles whose sprayer has a lowest or highest field speed",
+            Sentences.appended(
+                    List.of(
+                            Names.MACHINE_HOLDING,
+                            Names.MACHINE,
+                            Names.JOB,
+                            new TableColumn.Key(Keys.NOZZLE_KEY),
+                            nozzlePosition(),
+                            fromNozzles(NozzlePressure.WANTED_PRESSURE),
+                            fromNozzles(Quantities.SPEED),
+                            fromNozzles(Quantities.LOWEST_PRESSURE),
+                            fromNozzles(Quantities.HIGHEST_PRESSURE),
+                            typedOrNot(Quantities.LOWEST_SPEED, Machines.LOWEST_SPEED),
+                            typedOrNot(Quantities.HIGHEST_SPEED, Machines.HIGHEST_SPEED),
+                            result(NozzlePressure.PRESSURE_AT_LOWEST_SPEED),
+                            result(NozzlePressure.PRESSURE_AT_HIGHEST_SPEED)),
+                    BAND_RULES),
+            List.of(),
+            Cautions.SPRAYING,
+            BAND_RULES);
+
+    /** Every ISO size for each row of Nozzles. */
+    static final TableSpec CHOICE = new TableSpec(
+            NozzleChoice.ID,
+            "Nozzle choice",
+            "Nozzle choice: every ISO size for the output wanted. Rank: window and label's quality, then pressure",
+            "one row per row of Nozzles and ISO size",
+            Sentences.appended(
+                    List.of(
+                            Names.MACHINE_HOLDING,
+                            Names.MACHINE,
+                            Names.JOB,
+                            new TableColumn.Word(NozzleChoice.SIZE_TEXT, List.of(), true),
+                            new TableColumn.Key(Keys.NOZZLE_KEY),
+                            new TableColumn.Key(NozzleChoice.TENTHS),
+                            new TableColumn.Key(NozzleChoice.PLACE),
+                            new TableColumn.Key(NozzleChoice.UNITY),
+                            nozzlePosition(),
+                            fromNozzles(NozzlePressure.WATER_FLOW),
+                            fromNozzles(Quantities.LOWEST_PRESSURE),
+                            fromNozzles(Quantities.HIGHEST_PRESSURE),
+                            fromNozzles(SprayQuality.LABEL_PLACE),
+                            fromNozzles(SprayQuality.NOZZLE_PLACE),
+                            new TableColumn.Joined(
+                                    NozzleChoice.FITTED,
+                                    new Expr.From(NOZZLES_ID, Quantities.NOZZLE_SIZE, Keys.NOZZLE_POSITION)),
+                            new TableColumn.Joined(
+                                    Quantities.NOZZLE_SIZE,
+                                    Expr.value(NozzleChoice.TENTHS).over(Expr.number(10))),
+                            step(NozzleChoice.SIZE_COLOUR),
+                            step(NozzlePressure.NOMINAL),
+                            result(NozzlePressure.NOZZLE_PRESSURE),
+                            result(NozzleChoice.PRESSURE_WINDOW),
+                            step(NozzleChoice.QUALITY_KNOWN),
+                            step(NozzleChoice.PREFERRED_PRESSURE),
+                            step(NozzleChoice.CHOICE_GROUP),
+                            step(NozzleChoice.ORDER),
+                            new TableColumn.Joined(NozzleChoice.BETTER, NozzleChoice.SIZES_BEFORE),
+                            result(NozzleChoice.NOZZLE_RANK)),
+                    List.of()),
+            List.of(),
+            Cautions.SPRAYING,
+            List.of());
+
+    private static final List<CautionRule> TEST_RULES = List.of(SprayRules.caution(
+            Condition.any(List.of(
+                    Condition.is(NozzleWear.VERDICT, NozzleWear.WORN),
+                    Condition.is(NozzleWear.VERDICT, "low: clean and test again"))),
+            "over 5 % off the mean (Alberta Agdex 606-1) or 10 % over new (Ohio State University): clean a low one with"
+                    + " a soft brush, never by mouth; replace a worn one."));
+
+    /** One row per nozzle caught. */
+    static final TableSpec TEST = new TableSpec(
+            NozzleWear.TEST,
+            "Nozzle wear",
+            "Nozzle wear: each nozzle against the mean of its set and against a new one",
+            "one row per nozzle tested",
+            Sentences.appended(
+                    List.of(
+                            Names.name(Quantities.SPRAYER, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.SPRAYER)),
+                            Names.name(Quantities.NOZZLE, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.NOZZLE)),
+                            new TableColumn.Key(Keys.TEST_KEY),
+                            Names.link(Quantities.NOZZLE_FLOW, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.FLOW)),
+                            Names.link(Quantities.PRESSURE, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.PRESSURE)),
+                            Names.optional(
+                                    Quantities.NEW_NOZZLE_FLOW, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.NEW_FLOW)),
+                            SprayColumns.NOZZLE_SIZE,
+                            new TableColumn.Joined(NozzleWear.SET_FLOW, NozzleWear.FLOW_OF_SET),
+                            new TableColumn.Joined(NozzleWear.SET_COUNT, NozzleWear.COUNT_OF_SET),
+                            step(NozzleWear.NOZZLE_MEAN),
+                            result(NozzleWear.NOZZLE_DEVIATION),
+                            step(NozzleWear.NEW_FLOW),
+                            result(NozzleWear.DEVIATION_FROM_NEW),
+                            result(NozzleWear.NOZZLE_VERDICT),
+                            new TableColumn.Joined(NozzleWear.IS_WORN, NozzleWear.WORN_MARK)),
+                    TEST_RULES),
+            List.of(),
+            Cautions.SPRAYING,
+            TEST_RULES);
+
+    private static final Condition OF_THIS_JOB =
+            new Condition.Not(Condition.is(NozzleWear.AT_PRESSURE, NozzleWear.ANOTHER_PRESSURE));
+
+    private static final List<CautionRule> SET_RULES = List.of(
+            SprayRules.caution(
+                    Condition.all(List.of(
+                            beyond(NozzleWear.RATE_ERROR, NozzleWear.RATE_MIND),
+                            new Condition.Not(beyond(NozzleWear.RATE_ERROR, NozzleWear.RATE_STOP)),
+                            OF_THIS_JOB)),
+                    "the boom gives over 5 % more or less than wanted (USDA and US EPA advice, reported by Ohio State"
+                            + " University): mend pressure, speed or nozzles."),
+            SprayRules.stop(
+                    Condition.all(List.of(beyond(NozzleWear.RATE_ERROR, NozzleWear.RATE_STOP), OF_THIS_JOB)),
+                    "the boom gives over 10 % more or less than wanted: do not spray before it is put right (Texas"
+                            + " winegrape worksheet: refit above 10 %)."),
+            SprayRules.caution(
+                    Condition.is(NozzleWear.AT_PRESSURE, NozzleWear.ANOTHER_PRESSURE),
+                    "the test was made at another pressure than this job needs, so its rate error does not hold for this"
+                            + " job: test at the job's pressure."),
+            SprayRules.caution(
+                    Condition.compare(
+                            Expr.value(NozzleWear.WORN_COUNT),
+                            Relation.AT_LEAST,
+                            Expr.constant(NozzleWear.WORN_FOR_SET)),
+                    "two nozzles or more are worn: change the whole set (operator training, from memory)."),
+            SprayRules.caution(
+                    Condition.compare(
+                            Expr.value(NozzleWear.WORN_SHARE),
+                            Relation.AT_LEAST,
+                            Expr.constant(NozzleWear.FRENCH_SHARE)),
+                    "a third of the nozzles or more are worn: the law of France (2008) changes the set."));
+
+    /** One row per tested sprayer and row of Nozzles. */
+    static final TableSpec SETS = new TableSpec(
+            "nozzle-sets",
+            "Nozzle sets",
+            "Nozzle sets: what the tested nozzles put on a hectare",
+            "one row per tested sprayer and each of its water volumes and speeds",
+            Sentences.appended(
+                    List.of(
+                            Names.MACHINE_HOLDING,
+                            Names.MACHINE,
+                            Names.JOB,
+                            new TableColumn.Key(Keys.TEST_KEY),
+                            SprayColumns.WATER_VOLUME,
+                            SprayColumns.SPEED,
+                            SprayColumns.BAND_WIDTH,
+                            SprayColumns.NOZZLE_SPACING,
+                            SprayColumns.WORKING_WIDTH,
+                            SprayColumns.NOZZLES,
+                            SprayColumns.SPRAY_DENSITY,
+                            SprayColumns.NOZZLE_SIZE,
+                            step(NozzlePressure.SPACING),
+                            step(NozzlePressure.DENSITY),
+                            step(SprayRates.NOZZLE_OUTPUT),
+                            step(NozzlePressure.DENSITY_FACTOR),
+                            step(NozzlePressure.WATER_OUTPUT),
+                            step(NozzlePressure.NOMINAL),
+                            step(NozzlePressure.NOZZLE_PRESSURE),
+                            new TableColumn.Joined(
+                                    Keys.TEST_POSITION,
+                                    new Expr.Position(NozzleWear.TEST, Keys.TEST_KEY, Keys.TEST_KEY)),
+                            new TableColumn.Joined(
+                                    NozzleWear.MEAN,
+                                    new Expr.From(NozzleWear.TEST, NozzleWear.MEAN, Keys.TEST_POSITION)),
+                            new TableColumn.Joined(
+                                    Quantities.PRESSURE,
+                                    new Expr.From(NozzleWear.TEST, Quantities.PRESSURE, Keys.TEST_POSITION)),
+                            step(NozzleWear.TEST_PRESSURE),
+                            new TableColumn.Joined(NozzleWear.SET_COUNT, NozzleWear.COUNT_OF_SET),
+                            new TableColumn.Joined(NozzleWear.WORN_COUNT, NozzleWear.COUNT_WORN),
+                            step(NozzleWear.SHARE_WORN),
+                            result(NozzleWear.MEASURED_RATE),
+                            result(NozzleWear.RATE_ERROR_OF_SET)),
+                    SET_RULES),
+            List.of(),
+            Cautions.SPRAYING,
+            SET_RULES);
+
+    private static Condition beyond(Symbol symbol, org.rickyard.formula.Constant limit) {
+        return Condition.compare(Expr.call(Function.ABS, Expr.value(symbol)), Relation.MORE, Expr.constant(limit));
+    }
+
+    private static TableColumn nozzlePosition() {
+        return new TableColumn.Joined(
+                Keys.NOZZLE_POSITION, new Expr.Position(NOZZLES_ID, Keys.NOZZLE_KEY, Keys.NOZZLE_KEY));
+    }
+
+    private static TableColumn fromNozzles(Symbol symbol) {
+        return new TableColumn.Joined(symbol, new Expr.From(NOZZLES_ID, symbol, Keys.NOZZLE_POSITION));
+    }
+}

@@ -1,0 +1,149 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.rickyard.lists.Clamps;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.Mixes;
+import org.rickyard.lists.NameKey;
+import org.rickyard.lists.Products;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.SeasonDose;
+
+/** Applications of products to fields: one record each, and the season of each product on each field. */
+final class SprayRecordRows {
+    private record Application(int line, int product, int season) {}
+
+    private final PlanContext plan;
+    private final SprayLines lines;
+    private final SprayRows products;
+    private final List<Application> applications = new ArrayList<>();
+    private final Map<List<Integer>, List<Integer>> seasons = new LinkedHashMap<>();
+
+    SprayRecordRows(PlanContext plan, List<JobLines.Block> blocks, SprayLines lines, SprayRows products) {
+        this.plan = plan;
+        this.lines = lines;
+        this.products = products;
+        Map<List<Integer>, Integer> numbers = new HashMap<>();
+        for (int block = 0; block < blocks.size(); block++) {
+            for (int line : lines.ofBlock(blocks.get(block).key())) {
+                for (int product : products.ofBlock(block)) {
+                    List<Integer> season = List.of(
+                            products.productKey(product), lines.line(line).field());
+                    int number = numbers.computeIfAbsent(season, s -> numbers.size() + 1);
+                    seasons.computeIfAbsent(season, s -> new ArrayList<>()).add(applications.size());
+                    applications.add(new Application(line, product, number));
+                }
+            }
+        }
+        Comparator<Integer> byDay = Comparator.comparingDouble(this::day);
+        seasons.values().forEach(list -> list.sort(byDay));
+    }
+
+    /** The earliest day typed; those without one come last, in list order. */
+    private double day(int application) {
+        ListRows jobs = plan.rows(Jobs.LIST);
+        int job = lines.line(applications.get(application).line()).job();
+        return jobs.state(Jobs.EARLIEST, job) == ListRows.State.GIVEN
+                ? jobs.number(Jobs.EARLIEST, job)
+                : Double.MAX_VALUE;
+    }
+
+    RowSources records() {
+        int count = applications.size();
+        int[] previous = new int[count];
+        int[] which = new int[count];
+        for (List<Integer> season : seasons.values()) {
+            for (int i = 0; i < season.size(); i++) {
+                which[season.get(i)] = i + 1;
+                previous[season.get(i)] = season.get(Math.max(0, i - 1)) + 1;
+            }
+        }
+        return sources(CropRows.ascending(count, 0))
+                .with(Keys.RECORD_KEY, CropRows.ascending(count, 1))
+                .with(Keys.PREVIOUS_KEY, previous)
+                .with(SeasonDose.WHICH, which);
+    }
+
+    RowSources season() {
+        return sources(seasons.values().stream().mapToInt(list -> list.get(0)).toArray());
+    }
+
+    private RowSources sources(int[] at) {
+        int count = at.length;
+        int[] job = new int[count];
+        int[] dosed = new int[count];
+        int[] mix = new int[count];
+        int[] product = new int[count];
+        int[] field = new int[count];
+        int[] machine = new int[count];
+        int[] spray = new int[count];
+        int[] mixKey = new int[count];
+        int[] season = new int[count];
+        String[] unit = new String[count];
+        String[] country = new String[count];
+        Map<String, String> countries = countries();
+        for (int i = 0; i < count; i++) {
+            Application application = applications.get(at[i]);
+            JobLines.Line line = lines.line(application.line());
+            SprayRows.Row row = products.rows().get(application.product());
+            job[i] = line.job();
+            dosed[i] = row.job();
+            mix[i] = row.mix();
+            product[i] = row.product();
+            field[i] = line.field();
+            machine[i] = line.machine();
+            spray[i] = application.line() + 1;
+            mixKey[i] = application.product() + 1;
+            season[i] = application.season();
+            unit[i] = row.productUnit();
+            country[i] = country(line.field(), countries);
+        }
+        return new RowSources(count)
+                .with(Role.JOB, plan.rows(Jobs.LIST), job)
+                .with(Role.DOSED_JOB, plan.rows(Jobs.LIST), dosed)
+                .with(Role.MIX, plan.rows(Mixes.LIST), mix)
+                .with(Role.PRODUCT, plan.rows(Products.LIST), product)
+                .with(Role.FIELD, plan.rows(Fields.LIST), field)
+                .with(Role.MACHINE, plan.rows(Machines.LIST), machine)
+                .with(Keys.SPRAY_KEY, spray)
+                .with(Keys.TANK_MIX_KEY, mixKey)
+                .with(Keys.SEASON_KEY, season)
+                .with(Quantities.PRODUCT_UNIT, unit)
+                .with(Quantities.COUNTRY, country);
+    }
+
+    /** The field's own country, or the one its holding's fields or clamps name. */
+    private String country(int field, Map<String, String> countries) {
+        ListRows fields = plan.rows(Fields.LIST);
+        if (fields.state(Fields.COUNTRY, field) == ListRows.State.GIVEN) {
+            return null;
+        }
+        return countries.get(NameKey.key(fields.text(Fields.HOLDING, field)));
+    }
+
+    private Map<String, String> countries() {
+        Map<String, String> countries = new HashMap<>();
+        ListRows fields = plan.rows(Fields.LIST);
+        for (int row = 0; row < fields.size(); row++) {
+            if (fields.state(Fields.COUNTRY, row) == ListRows.State.GIVEN) {
+                countries.putIfAbsent(NameKey.key(fields.text(Fields.HOLDING, row)), fields.text(Fields.COUNTRY, row));
+            }
+        }
+        ListRows clamps = plan.rows(Clamps.LIST);
+        for (int row = 0; row < clamps.size(); row++) {
+            if (clamps.state(Clamps.COUNTRY, row) == ListRows.State.GIVEN) {
+                countries.putIfAbsent(NameKey.key(clamps.text(Clamps.HOLDING, row)), clamps.text(Clamps.COUNTRY, row));
+            }
+        }
+        return countries;
+    }
+}

@@ -1,0 +1,128 @@
+package org.rickyard.plan;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Function;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.NozzlePressure;
+import org.rickyard.trade.spraying.SprayLimits;
+import org.rickyard.trade.spraying.SprayQuality;
+import org.rickyard.trade.spraying.TankPlan;
+
+/** What a careful adviser would stop at, or mind, in a spraying plan. Never a permission. */
+final class SprayRules {
+    private SprayRules() {}
+
+    /** Nozzles × spacing against the boom. */
+    static final CautionRule SPACING_DIFFERS = caution(
+            Condition.compare(
+                    Expr.call(
+                            Function.ABS,
+                            Expr.value(Quantities.NOZZLES)
+                                    .times(Quantities.NOZZLE_SPACING)
+                                    .minus(Quantities.WORKING_WIDTH)),
+                    Relation.MORE,
+                    Expr.constant(NozzlePressure.SPACING_TOLERANCE).times(Quantities.WORKING_WIDTH)),
+            "number of nozzles × spacing is not the boom width (more than the tolerance on Basis): one of the three is"
+                    + " wrong; measure.");
+
+    /** Of each product in the tank. */
+    static final List<CautionRule> PRODUCT = List.of(
+            stop(
+                    more(TankPlan.DOSE_USED, Expr.value(Quantities.HIGHEST_DOSE)),
+                    "the dose is above the highest dose typed for this product; do not apply it: check the label."),
+            stop(
+                    more(
+                            TankPlan.DOSE_USED,
+                            Expr.constant(SprayLimits.SLIP_OF_A_THOUSAND).times(Quantities.HIGHEST_DOSE)),
+                    "the dose is hundreds of times the highest: was it typed in ml or g where L or kg is meant?"),
+            stop(
+                    more(Quantities.CONCENTRATION, Expr.value(Quantities.HIGHEST_CONCENTRATION)),
+                    "the dose in the spray is above the highest typed for this product; check the label."),
+            stop(
+                    more(
+                            TankPlan.DOSE_USED,
+                            Expr.value(Quantities.HIGHEST_CONCENTRATION).times(Quantities.WATER_VOLUME)),
+                    "at this water volume the dose makes the spray stronger than the highest typed; check the label."),
+            caution(
+                    more(TankPlan.SHARE_DOSE, Expr.value(TankPlan.DOSE_USED)),
+                    "the share of the spray would come to more than the highest dose per hectare: the lower, the highest"
+                            + " dose, is reckoned; spray less water or a weaker mix."),
+            caution(
+                    more(TankPlan.DOSE_USED, Expr.constant(SprayLimits.HIGH_DOSE)),
+                    "the dose is very high for a crop protection product: liquid fertiliser, or ml typed as L or g as"
+                            + " kg?"),
+            caution(
+                    less(
+                            TankPlan.DOSE_USED,
+                            Expr.constant(SprayLimits.LOW_SHARE).times(Quantities.HIGHEST_DOSE)),
+                    "the dose is a small part of the highest dose: per acre read as per hectare, or meant so?"),
+            caution(
+                    less(Quantities.WATER_VOLUME, Quantities.LOWEST_WATER_VOLUME),
+                    "the water volume is below the least on the label; the label decides."),
+            caution(
+                    Condition.all(List.of(
+                            less(Quantities.WATER_VOLUME, Quantities.LOWEST_WATER_VOLUME),
+                            Condition.compare(
+                                    new Expr.AsUnit(
+                                            new Expr.NumberOf(Expr.value(Quantities.WATER_VOLUME), Units.L_PER_HA),
+                                            Units.L.over(Units.AC)),
+                                    Relation.AT_LEAST,
+                                    Expr.value(Quantities.LOWEST_WATER_VOLUME)))),
+                    "read as L/ac the same number would be inside the label's range: is it L/ac in an L/ha column?"),
+            caution(
+                    more(Quantities.WATER_VOLUME, Expr.value(Quantities.HIGHEST_WATER_VOLUME)),
+                    "the water volume is above the most on the label; the label decides."),
+            caution(
+                    less(SprayQuality.NOZZLE_PLACE, SprayQuality.LABEL_PLACE),
+                    "the nozzle sprays finer than the label asks: more drift; choose a nozzle or pressure whose maker"
+                            + " states the label's quality."),
+            caution(
+                    more(SprayQuality.NOZZLE_PLACE, Expr.value(SprayQuality.LABEL_PLACE)),
+                    "the nozzle sprays coarser than the label asks: it may cover and work less well; the label"
+                            + " decides."));
+
+    /** Of a pressure against the window of the nozzle. */
+    static List<CautionRule> window(Symbol pressure, String at) {
+        return List.of(
+                caution(
+                        less(pressure, Quantities.LOWEST_PRESSURE),
+                        at + " the pressure is below the nozzle's lowest: the fan narrows; a smaller size or faster."),
+                caution(
+                        more(pressure, Expr.value(Quantities.HIGHEST_PRESSURE)),
+                        at + " the pressure is above the nozzle's highest: finer drops drift; a bigger size or"
+                                + " slower."));
+    }
+
+    static CautionRule stop(Condition when, String text) {
+        return new CautionRule(Severity.STOP, when, text);
+    }
+
+    static CautionRule caution(Condition when, String text) {
+        return new CautionRule(Severity.CAUTION, when, text);
+    }
+
+    /** Above the limit, both cut to nine decimals, so that binary noise at an edge raises no alarm. */
+    static Condition more(Symbol symbol, Expr limit) {
+        return Condition.compare(cut(Expr.value(symbol)), Relation.MORE, cut(limit));
+    }
+
+    /** Below the limit, cut likewise. */
+    static Condition less(Symbol symbol, Symbol limit) {
+        return less(symbol, Expr.value(limit));
+    }
+
+    /** Below the limit, cut likewise. */
+    static Condition less(Symbol symbol, Expr limit) {
+        return Condition.compare(cut(Expr.value(symbol)), Relation.LESS, cut(limit));
+    }
+
+    private static Expr cut(Expr expr) {
+        return Expr.call(Function.ROUND, expr, Expr.number(9));
+    }
+}

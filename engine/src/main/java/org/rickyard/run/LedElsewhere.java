@@ -1,0 +1,57 @@
+package org.rickyard.run;
+
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Grid.Format;
+import org.rickyard.lists.Grid.Kind;
+import org.rickyard.plan.LinkCells;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.workbook.open.SheetRef;
+import org.rickyard.workbook.read.BookReader;
+import org.rickyard.workbook.read.BookScope;
+import org.rickyard.workbook.read.CellArea;
+import org.rickyard.workbook.read.CellSink;
+
+/** Looks for links on a result sheet that lead to a column of the client's to which none of ours would lead there. */
+final class LedElsewhere implements CellSink {
+    private record Lead(int column, String sheet, int sheetColumn) {}
+
+    private final BookScope scope;
+    private final String sheet;
+    private final ResultTable table;
+    private final Map<Lead, Boolean> sound = new HashMap<>();
+    private boolean found;
+
+    private LedElsewhere(BookScope scope, String sheet, ResultTable table) {
+        this.scope = scope;
+        this.sheet = sheet;
+        this.table = table;
+    }
+
+    static boolean look(BookReader reader, BookScope scope, SheetRef sheet, ResultTable table) throws IOException {
+        LedElsewhere look = new LedElsewhere(scope, sheet.name(), table);
+        reader.stream(sheet, look);
+        return look.found;
+    }
+
+    @Override
+    public void cell(int row, int column, Kind kind, double number, String text, Format format, String formula) {
+        if (found
+                || formula == null
+                || row < SheetPlaces.FIRST_ROW
+                || column >= table.spec().columns().size()) {
+            return;
+        }
+        LinkCells links = table.links(table.spec().columns().get(column).symbol());
+        if (links == null) {
+            return;
+        }
+        for (CellArea area : scope.areas(formula, new CellAddress(sheet, row, column))) {
+            Lead lead = new Lead(column, area.sheet(), area.firstColumn());
+            found |= !sound.computeIfAbsent(lead, l -> links.mayLeadTo(l.sheet(), l.sheetColumn()));
+        }
+    }
+}

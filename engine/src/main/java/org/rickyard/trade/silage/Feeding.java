@@ -1,0 +1,379 @@
+package org.rickyard.trade.silage;
+
+import static org.rickyard.formula.Expr.call;
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.given;
+import static org.rickyard.formula.Expr.number;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.ALREADY_FED;
+import static org.rickyard.trade.Quantities.AMOUNT;
+import static org.rickyard.trade.Quantities.COUNT;
+import static org.rickyard.trade.Quantities.DAYS;
+import static org.rickyard.trade.Quantities.FEED_END;
+import static org.rickyard.trade.Quantities.FEED_START;
+import static org.rickyard.trade.Quantities.HEAD;
+import static org.rickyard.trade.Quantities.INTAKE;
+import static org.rickyard.trade.Quantities.INTAKE_DM;
+import static org.rickyard.trade.Quantities.INTAKE_FRESH;
+import static org.rickyard.trade.Quantities.STORE_DM;
+import static org.rickyard.trade.Quantities.WEIGHT_EACH;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+
+/** What stock eats, what is in store, and how far the one reaches for the other; all in dry matter. */
+public final class Feeding {
+    private Feeding() {}
+
+    private static final Unit KG_DM_PER_D = Units.KG_DM.over(Units.D);
+
+    /** Days a group is fed. */
+    public static final Symbol DAYS_FED =
+            Symbol.number("days fed", Units.D).possible(Range.POSITIVE).decimals(0);
+    /** Dry matter one animal eats in a day. */
+    public static final Symbol HEAD_DAILY = Symbol.number("intake of one head (dry matter)", KG_DM_PER_D)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** Dry matter a group eats in a day. */
+    public static final Symbol GROUP_DAILY = Symbol.number("daily demand (dry matter)", KG_DM_PER_D)
+            .possible(Range.POSITIVE)
+            .decimals(0);
+    /** Dry matter a group eats in its period. */
+    public static final Symbol GROUP_DEMAND = Symbol.number("feed demand (dry matter)", Units.T_DM)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** The same fresh, where the feed's dry matter is typed. */
+    public static final Symbol GROUP_FRESH = Symbol.number("feed demand (fresh)", Units.T)
+            .possible(Range.POSITIVE)
+            .decimals(0);
+    /** Fresh feed when it was measured. */
+    public static final Symbol STORED = Symbol.number("in store (fresh)", Units.T)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+    /** Fresh feed now. */
+    public static final Symbol IN_HAND = Symbol.number("stock in hand (fresh)", Units.T)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+    /** Dry matter now. */
+    public static final Symbol IN_HAND_DM = Symbol.number("stock in hand (dry matter)", Units.T_DM)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+    /** Dry matter of the coming crop. */
+    public static final Symbol FROM_CROP = Symbol.number("from the crop (dry matter)", Units.T_DM)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+    /** Dry matter in store. */
+    public static final Symbol FROM_STOCK = Symbol.number("from stock in hand (dry matter)", Units.T_DM)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+    /** All dry matter to feed. */
+    public static final Symbol AVAILABLE = Symbol.number("feed available (dry matter)", Units.T_DM)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+    /** Animals of all groups. */
+    public static final Symbol HEAD_TOTAL = Symbol.number("head, all groups", Units.ONE)
+            .possible(Range.POSITIVE)
+            .decimals(0);
+    /** Dry matter all groups eat in a day. */
+    public static final Symbol DAILY_TOTAL = Symbol.number("daily demand, all groups (dry matter)", KG_DM_PER_D)
+            .possible(Range.POSITIVE)
+            .decimals(0);
+    /** Dry matter all groups eat. */
+    public static final Symbol DEMAND_TOTAL = Symbol.number("demand, all groups (dry matter)", Units.T_DM)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** How long it lasts. */
+    public static final Symbol DAYS_OF_FEED =
+            Symbol.number("days of feed", Units.D).possible(Range.NOT_NEGATIVE).decimals(0);
+    /** What is over, or short if negative. */
+    public static final Symbol SURPLUS = Symbol.number("surplus (shortfall if below 0), dry matter", Units.T_DM)
+            .decimals(1);
+    /** Animals the feed keeps. */
+    public static final Symbol ANIMALS =
+            Symbol.number("animals fed", Units.ONE).possible(Range.NOT_NEGATIVE).decimals(0);
+
+    private static final Source TEAGASC = Source.published(
+            "Teagasc: 100 cows, 140 days, 12 kg: 168 t DM, 763 t at 22 %; 25 weanlings, 120 days, 5 kg: 15 t, 68 t");
+    private static final Source TEAGASC_MONTHS =
+            Source.secondHand("Teagasc as reported: 100 cows at 1.6 t a month for 5 months are 800 t fresh");
+    private static final Source FARMERS_JOURNAL =
+            Source.secondHand("Farmers Journal: 30 cows, 14 days, 50 kg fresh: 21 t");
+    private static final Source SRUC =
+            Source.secondHand("SRUC in farm press: a 750 kg bale at 10 kg DM feeds 18 cows at 25 %, 33 at 45 %");
+    private static final Unit MONTH_OF_A_YEAR = Units.T.over(
+            Unit.of("month", Units.D.dimension(), Units.YR.factor().over(org.rickyard.quantity.Ratio.of(12))));
+
+    /** Days: typed, otherwise from first to last day, both counted. */
+    public static final Formula DAYS_OF_GROUP = new Formula(
+            "days-fed",
+            DAYS_FED,
+            given(
+                    DAYS,
+                    new Expr.AsUnit(value(FEED_END).minus(FEED_START).plus(number(1)), Units.D)
+                            .onlyWhen(
+                                    Condition.compare(value(FEED_END), Relation.AT_LEAST, value(FEED_START)),
+                                    "the last day fed is before the first")),
+            Source.commonPractice("first and last day both fed"),
+            "days at full feed; nights-only housing counts half a day (Teagasc)",
+            List.of(WorkedExample.from(Source.derived("1 November to 31 March is 151 days"))
+                    .with(FEED_START, 45962)
+                    .with(FEED_END, 46112)
+                    .gives(151, Units.D, 0)));
+
+    /** Intake of one head: dry matter as typed, otherwise fresh × dry matter. */
+    public static final Formula HEAD_INTAKE = new Formula(
+            "intake-dry-matter",
+            HEAD_DAILY,
+            given(INTAKE, value(INTAKE_FRESH).times(INTAKE_DM)),
+            Source.derived("typed dry; otherwise fresh intake × dry matter of the feed"),
+            "forage only",
+            List.of(
+                    WorkedExample.from(Source.secondHand("H. Richards, Western Telegraph: 48 kg at 25 % is 12 kg DM"))
+                            .with(INTAKE_FRESH, 48)
+                            .with(INTAKE_DM, 25)
+                            .gives(12, KG_DM_PER_D, 1),
+                    WorkedExample.from(Source.secondHand("the same: 30 kg at 40 % is 12 kg DM"))
+                            .with(INTAKE_FRESH, 30)
+                            .with(INTAKE_DM, 40)
+                            .gives(12, KG_DM_PER_D, 1)));
+
+    /** {@code daily-demand}: head × intake. */
+    public static final Formula DAILY_DEMAND = new Formula(
+            "daily-demand",
+            GROUP_DAILY,
+            value(HEAD).times(HEAD_DAILY),
+            TEAGASC,
+            "all animals of the group",
+            List.of(WorkedExample.from(Source.derived("100 cows at 12 kg"))
+                    .with(HEAD, 100)
+                    .with(HEAD_DAILY, 12)
+                    .gives(1200, KG_DM_PER_D, 0)));
+
+    /** {@code feed-demand}: head × intake × days. */
+    public static final Formula FEED_DEMAND = new Formula(
+            "feed-demand",
+            GROUP_DEMAND,
+            value(GROUP_DAILY).times(DAYS_FED),
+            TEAGASC,
+            "what is eaten; losses are taken off the crop, not added here",
+            List.of(
+                    WorkedExample.from(TEAGASC)
+                            .with(GROUP_DAILY, 1200)
+                            .with(DAYS_FED, 140)
+                            .gives(168, Units.T_DM, 0),
+                    WorkedExample.from(TEAGASC)
+                            .with(GROUP_DAILY, 125)
+                            .with(DAYS_FED, 120)
+                            .gives(15, Units.T_DM, 0),
+                    WorkedExample.from(Source.secondHand("Farm and Garden Rule Book: 45 cows, 40 lb, 180 days: 162 tons"
+                                    + " (as short tons of one feed, here as dry matter)"))
+                            .with(GROUP_DAILY, 45 * 40 * 0.45359237)
+                            .with(DAYS_FED, 180)
+                            .gives(
+                                    162,
+                                    Unit.of("short ton DM", Units.KG_DM.dimension(), Units.SHORT_TON.factor()),
+                                    0)));
+
+    /** {@code feed-demand-fresh}: demand ÷ dry matter of the feed. */
+    public static final Formula FEED_DEMAND_FRESH = new Formula(
+            "feed-demand-fresh",
+            GROUP_FRESH,
+            value(GROUP_DEMAND).over(INTAKE_DM),
+            TEAGASC,
+            "only where the dry matter of the feed is typed; the print cuts the decimals off instead of rounding",
+            List.of(
+                    WorkedExample.from(TEAGASC)
+                            .with(GROUP_DEMAND, 168)
+                            .with(INTAKE_DM, 22)
+                            .givesWithin(763, Units.T, 0.7),
+                    WorkedExample.from(TEAGASC)
+                            .with(GROUP_DEMAND, 15)
+                            .with(INTAKE_DM, 22)
+                            .gives(68, Units.T, 0),
+                    WorkedExample.from(FARMERS_JOURNAL)
+                            .with(GROUP_DEMAND, 30 * 14 * 50 * 0.20 / 1000)
+                            .with(INTAKE_DM, 20)
+                            .gives(21, Units.T, 0),
+                    WorkedExample.from(TEAGASC_MONTHS)
+                            .with(
+                                    GROUP_DEMAND,
+                                    100 * MONTH_OF_A_YEAR.convert(1.6, Units.T.over(Units.D)) * 5 * 365.25 / 12 * 0.22)
+                            .with(INTAKE_DM, 22)
+                            .gives(800, Units.T, 0)));
+
+    /** Fresh feed in store: typed, otherwise count × weight of each. */
+    public static final Formula STORE = new Formula(
+            "store-amount",
+            STORED,
+            given(AMOUNT, value(COUNT).times(WEIGHT_EACH)),
+            Source.derived("typed; otherwise count × weight of each"),
+            "fresh, on the day it was measured",
+            List.of(
+                    WorkedExample.from(Source.secondHand("Teagasc 2021: 550 bales counted at 0.9 t each are 495 t"))
+                            .with(COUNT, 550)
+                            .with(WEIGHT_EACH, 900)
+                            .gives(495, Units.T, 0),
+                    WorkedExample.from(Source.secondHand("Farmers Journal 554800: 145 bales are 110 t, 0.759 t each"))
+                            .with(COUNT, 145)
+                            .with(WEIGHT_EACH, 759)
+                            .gives(110, Units.T, 0)));
+
+    /** {@code stock-in-hand}: in store less what was fed since. */
+    public static final Formula STOCK_IN_HAND = new Formula(
+            "stock-in-hand",
+            IN_HAND,
+            choice(
+                    new Condition.Blank(ALREADY_FED),
+                    value(STORED),
+                    value(STORED)
+                            .minus(ALREADY_FED)
+                            .onlyWhen(
+                                    Condition.compare(value(STORED), Relation.AT_LEAST, value(ALREADY_FED)),
+                                    "more has been fed than was in store")),
+            Source.derived("in store less already fed"),
+            "fresh",
+            List.of(WorkedExample.from(Source.derived("495 t less 95 t fed"))
+                    .with(STORED, 495)
+                    .with(ALREADY_FED, 95)
+                    .gives(400, Units.T, 0)));
+
+    /** {@code stock-dry-matter}: in hand × dry matter. */
+    public static final Formula STOCK_DM = new Formula(
+            "stock-dry-matter",
+            IN_HAND_DM,
+            value(IN_HAND).times(STORE_DM),
+            Source.derived("fresh × dry matter"),
+            "as it lies; losses at the face are not taken off stock that was measured",
+            List.of(WorkedExample.from(Source.secondHand("agproud.com: 300 t at 33-34 % is 100 t of dry matter"))
+                    .with(IN_HAND, 300)
+                    .with(STORE_DM, 33.5)
+                    .givesWithin(100, Units.T_DM, 2)));
+
+    /** Rows of crop, with and without a tonnage, and their dry matter after losses. */
+    public static final Symbol FEED_CROPS = rowCount("crop rows for this feed");
+    /** Rows that lack one. */
+    public static final Symbol FEED_CROPS_LACKING = rowCount("crop rows for this feed withheld");
+    /** Their total. */
+    public static final Symbol FEED_CROP_TOTAL =
+            Symbol.number("silage fed of those rows (dry matter)", Units.T_DM).decimals(1);
+    /** Stores, with and without an amount, and their dry matter. */
+    public static final Symbol FEED_STORES = rowCount("stores for this feed");
+    /** Stores that lack one. */
+    public static final Symbol FEED_STORES_LACKING = rowCount("stores for this feed withheld");
+    /** Their total. */
+    public static final Symbol FEED_STORE_TOTAL =
+            Symbol.number("stock of those stores (dry matter)", Units.T_DM).decimals(1);
+
+    /** Dry matter from the crop, after losses; nought without crop. */
+    public static final Formula CROP_TO_FEED = new Formula(
+            "crop-to-feed",
+            FROM_CROP,
+            orNone(FEED_CROPS, FEED_CROPS_LACKING, FEED_CROP_TOTAL),
+            Source.derived("silage fed, field by field; nought if there is no crop"),
+            "field, storage and feed-out losses taken off",
+            List.of(
+                    WorkedExample.from(Source.derived("two rows"))
+                            .with(FEED_CROPS, 2)
+                            .with(FEED_CROPS_LACKING, 0)
+                            .with(FEED_CROP_TOTAL, 80)
+                            .gives(80, Units.T_DM, 0),
+                    WorkedExample.from(Source.derived("none"))
+                            .with(FEED_CROPS, 0)
+                            .with(FEED_CROPS_LACKING, 0)
+                            .gives(0, Units.T_DM, 0)));
+
+    /** Dry matter in store; nought without stores. */
+    public static final Formula STOCK_TO_FEED = new Formula(
+            "stock-to-feed",
+            FROM_STOCK,
+            orNone(FEED_STORES, FEED_STORES_LACKING, FEED_STORE_TOTAL),
+            Source.derived("stock in hand, store by store; nought if there is none"),
+            "already fed is taken off",
+            List.of(
+                    WorkedExample.from(Source.derived("two rows"))
+                            .with(FEED_STORES, 2)
+                            .with(FEED_STORES_LACKING, 0)
+                            .with(FEED_STORE_TOTAL, 80)
+                            .gives(80, Units.T_DM, 0),
+                    WorkedExample.from(Source.derived("none"))
+                            .with(FEED_STORES, 0)
+                            .with(FEED_STORES_LACKING, 0)
+                            .gives(0, Units.T_DM, 0)));
+
+    /** {@code feed-available}: crop after losses and stock in hand. */
+    public static final Formula FEED_AVAILABLE = new Formula(
+            "feed-available",
+            AVAILABLE,
+            value(FROM_CROP).plus(FROM_STOCK),
+            Source.derived("crop after losses, and stock in hand"),
+            "a stock that is the crop counted again must be struck out of one of the lists",
+            List.of(WorkedExample.from(Source.derived("100 t and 80 t"))
+                    .with(FROM_CROP, 100)
+                    .with(FROM_STOCK, 80)
+                    .gives(180, Units.T_DM, 0)));
+
+    /** {@code days-of-feed}: available ÷ daily demand. */
+    public static final Formula DAYS_FEED_LASTS = new Formula(
+            "days-of-feed",
+            DAYS_OF_FEED,
+            value(AVAILABLE).over(DAILY_TOTAL),
+            TEAGASC,
+            "all groups eating at once from the first day",
+            List.of(WorkedExample.from(TEAGASC)
+                    .with(AVAILABLE, 168)
+                    .with(DAILY_TOTAL, 1200)
+                    .gives(140, Units.D, 0)));
+
+    /** {@code surplus-or-shortfall}: available less demand. */
+    public static final Formula SURPLUS_OR_SHORTFALL = new Formula(
+            "surplus-or-shortfall",
+            SURPLUS,
+            value(AVAILABLE).minus(DEMAND_TOTAL),
+            TEAGASC,
+            "dry matter; below nought is short. It holds no reserve for a late spring",
+            List.of(WorkedExample.from(Source.derived("Teagasc's two groups need 183 t; of 168 t 15 t are short"))
+                    .with(AVAILABLE, 168)
+                    .with(DEMAND_TOTAL, 183)
+                    .gives(-15, Units.T_DM, 0)));
+
+    /** {@code animals-fed}: in the proportion of feed to demand, rounded down. */
+    public static final Formula ANIMALS_FED = new Formula(
+            "animals-fed",
+            ANIMALS,
+            call(Function.ROUND_DOWN, value(HEAD_TOTAL).times(value(AVAILABLE).over(DEMAND_TOTAL))),
+            SRUC,
+            "all groups in their present proportion, for their own days; rounded down",
+            List.of(
+                    WorkedExample.from(SRUC)
+                            .with(HEAD_TOTAL, 1)
+                            .with(AVAILABLE, 0.750 * 0.25)
+                            .with(DEMAND_TOTAL, 0.010)
+                            .gives(18, Units.ONE, 0),
+                    WorkedExample.from(SRUC)
+                            .with(HEAD_TOTAL, 1)
+                            .with(AVAILABLE, 0.750 * 0.45)
+                            .with(DEMAND_TOTAL, 0.010)
+                            .gives(33, Units.ONE, 0)));
+
+    private static Symbol rowCount(String name) {
+        return Symbol.number(name, Units.ONE).possible(Range.NOT_NEGATIVE).decimals(0);
+    }
+
+    /** A total of rows that may be none: none is nought, a withheld row withholds. */
+    static Expr orNone(Symbol rowsWith, Symbol rowsWithout, Symbol total) {
+        return choice(
+                Condition.compare(value(rowsWith).plus(rowsWithout), Relation.EQUAL, number(0)),
+                new Expr.AsUnit(number(0), total.unit()),
+                value(total));
+    }
+}

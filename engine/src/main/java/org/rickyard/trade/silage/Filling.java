@@ -1,0 +1,141 @@
+package org.rickyard.trade.silage;
+
+import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.DELIVERY;
+import static org.rickyard.trade.silage.ClampContents.CLAMP_DM;
+import static org.rickyard.trade.silage.ClampContents.CROP_IN;
+
+import java.util.List;
+import org.rickyard.formula.Constant;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Expr.Lookup.Mode;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.ReferenceTable;
+import org.rickyard.formula.ReferenceTable.Row;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Units;
+
+/** How long a clamp is filled and lies open, how short to chop, and what pH to look for. */
+public final class Filling {
+    private Filling() {}
+
+    /** Hours of delivery. */
+    public static final Symbol HOURS =
+            Symbol.number("hours to fill", Units.H).possible(Range.NOT_NEGATIVE).decimals(1);
+    /** Days it lies open. */
+    public static final Symbol DAYS_OPEN =
+            Symbol.number("days open", Units.ONE).possible(Range.NOT_NEGATIVE).decimals(1);
+    /** Chop length. */
+    public static final Symbol CHOP = Symbol.text("chop length");
+    /** What pH to look for. */
+    public static final Symbol PH = Symbol.text("pH to expect");
+    /** The pH to stay below. */
+    public static final Symbol CRITICAL_PH =
+            Symbol.number("pH to stay below", Units.ONE).decimals(2);
+
+    /** Hours of filling in a day. */
+    public static final Constant HOURS_A_DAY =
+            new Constant("hours of filling in a day", 10, Units.H, Source.commonPractice("a long day of one crew"));
+    /** Most days open. */
+    public static final Constant MOST_DAYS = new Constant(
+            "days a clamp may lie open while it is filled",
+            3,
+            Units.ONE,
+            Source.commonPractice("filled and sealed within three days; farm press calls more than 3-4 days delayed"));
+
+    /** Chop length by dry matter. */
+    public static final ReferenceTable CHOPS = new ReferenceTable(
+            "Chop length by dry matter",
+            "dry matter at least",
+            Units.PERCENT_DM,
+            "chop length",
+            Units.ONE,
+            List.of(Row.of(5, "up to 10 cm"), Row.of(20, "2.5-5 cm"), Row.of(30, "1.5-2.5 cm")),
+            Source.secondHand("Farmers Weekly: above 30 % 1.5-2.5 cm, 20-30 % 2.5-5 cm, below 20 % up to 10 cm"));
+
+    /** What pH was found. */
+    public static final ReferenceTable PHS = new ReferenceTable(
+            "pH of grass silage by dry matter",
+            "dry matter at least",
+            Units.PERCENT_DM,
+            "found in farm silages",
+            Units.ONE,
+            List.of(
+                    Row.of(5, "no figure is held below 18 % dry matter"),
+                    Row.of(18, "mean 4.38, 48 % well fermented"),
+                    Row.of(22, "mean 4.30, 67 % well fermented"),
+                    Row.of(26, "mean 4.36, 83 % well fermented")),
+            Source.published("Haigh 1987, Grass Forage Sci. 42:1-8, 1,713 farm silages: means, no limits"));
+
+    /** Below which pH clostridia are held down. */
+    public static final ReferenceTable CRITICAL = new ReferenceTable(
+            "pH that holds down clostridia, grass and maize",
+            "dry matter",
+            Units.PERCENT_DM,
+            "pH",
+            Units.ONE,
+            List.of(Row.of(25, 4.25), Row.of(35, 4.60)),
+            Source.secondHand("R. Muck 2020 as reported by vitaplus.com; lucerne 4.40 and 5.00"));
+
+    /** {@code filling-hours}: crop ÷ delivery. */
+    public static final Formula FILLING_HOURS = new Formula(
+            "filling-hours",
+            HOURS,
+            value(CROP_IN).over(DELIVERY),
+            Source.derived("fresh crop over fresh delivery"),
+            "without stops; the slowest of forager, trailers and rollers sets the delivery",
+            List.of(WorkedExample.from(Source.derived("612 t at 51 t/h"))
+                    .with(CROP_IN, 612)
+                    .with(DELIVERY, 51)
+                    .gives(12, Units.H, 3)));
+
+    /** {@code days-open}: hours ÷ hours a day. */
+    public static final Formula DAYS_LIES_OPEN = new Formula(
+            "days-open",
+            DAYS_OPEN,
+            value(HOURS).over(constant(HOURS_A_DAY)),
+            MOST_DAYS.source(),
+            "days without rain; more than three are cautioned",
+            List.of(WorkedExample.from(
+                            Source.secondHand("a published trial filled in 26 h: 2.6 days of 10 h (derived)"))
+                    .with(HOURS, 26)
+                    .gives(2.6, Units.ONE, 1)));
+
+    /** {@code chop-length}. */
+    public static final Formula CHOP_LENGTH = new Formula(
+            "chop-length",
+            CHOP,
+            new Expr.Lookup(CHOPS, value(CLAMP_DM), Mode.STEP),
+            CHOPS.source(),
+            "grass",
+            List.of(
+                    WorkedExample.from(CHOPS.source()).with(CLAMP_DM, 18).gives("up to 10 cm"),
+                    WorkedExample.from(CHOPS.source()).with(CLAMP_DM, 25).gives("2.5-5 cm"),
+                    WorkedExample.from(CHOPS.source()).with(CLAMP_DM, 32).gives("1.5-2.5 cm")));
+
+    /** {@code ph-expected}. */
+    public static final Formula PH_EXPECTED = new Formula(
+            "ph-expected",
+            PH,
+            new Expr.Lookup(PHS, value(CLAMP_DM), Mode.STEP),
+            PHS.source(),
+            "grass; means of many farms, no limits",
+            List.of(
+                    WorkedExample.from(PHS.source()).with(CLAMP_DM, 20).gives("mean 4.38, 48 % well fermented"),
+                    WorkedExample.from(PHS.source()).with(CLAMP_DM, 28).gives("mean 4.36, 83 % well fermented")));
+
+    /** {@code critical-ph}: between 25 and 35 % only. */
+    public static final Formula PH_TO_STAY_BELOW = new Formula(
+            "critical-ph",
+            CRITICAL_PH,
+            new Expr.Lookup(CRITICAL, value(CLAMP_DM), Mode.LINEAR),
+            CRITICAL.source(),
+            "grass and maize, 25-35 % dry matter; the straight line between the two points is this engine's choice",
+            List.of(
+                    WorkedExample.from(CRITICAL.source()).with(CLAMP_DM, 25).gives(4.25, Units.ONE, 2),
+                    WorkedExample.from(CRITICAL.source()).with(CLAMP_DM, 35).gives(4.60, Units.ONE, 2)));
+}

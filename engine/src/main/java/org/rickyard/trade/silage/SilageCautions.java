@@ -1,0 +1,37 @@
+package org.rickyard.trade.silage;
+
+import java.util.List;
+
+/** The cautions that hold for whole sheets of silage. None is a clearance. Common practice unless a body is named. */
+public final class SilageCautions {
+    private SilageCautions() {}
+
+    /** Heights and shapes. */
+    public static final List<String> HEIGHTS = List.of(
+            "No height here is a permission: the wall's loading notice, its installer and local code decide. Walls, and"
+                    + " lines overhead, are checked with the height on the day, not the settled one.",
+            "Line heights are at least 5.2 m (to 33 kV), 6.7 m (132), 7.0 m (275) and 7.3 m (400): HSE AIS8. Poles may"
+                    + " carry lower gear, a raised loader or body reaches above. Ask the network operator first.",
+            "On top: at least three tyre widths of working width, sides under 45 degrees, no turning on slopes. Keep"
+                    + " three face heights away from a face; sample from a grab-load; never undercut.");
+
+    /** Gas, covering and additives. */
+    public static final List<String> COVERING = List.of(
+            "Silage gas (nitrogen dioxide) forms within hours, peaks in days 1-5 and may be invisible: published"
+                    + " keep-out times are 14, 21 and 28-42 days; take the longest. Nobody under the sheet.",
+            "Sheeting and taking off tyres: falls from the edge kill. Work in daylight, not alone, back from the edge."
+                    + " Acids used as additives burn: label, goggles, gloves, water at hand.");
+
+    /** Effluent. */
+    public static final List<String> EFFLUENT = List.of(
+            "Silage effluent run into a slurry store gives off hydrogen sulphide, lethal to people and stock: never"
+                    + " into a store under or near a building. Inspect tanks from outside; never enter one.",
+            "Effluent must not reach water. These are the texts held, not legal advice: check the current law and ask"
+                    + " the regulator. Rain and yard water come on top of every figure.");
+
+    /** Feeding. */
+    public static final List<String> FEEDING = List.of(
+            "Budgets are tonnes of dry matter after losses: analyse the feed, weigh the loads, and look again at half"
+                    + " time. Rations are set by a nutritionist, not by this sheet.",
+            "Keep back from the face; bales roll on slopes and stacks slip: chock them, and keep children away.");
+}

@@ -1,0 +1,209 @@
+package org.rickyard.trade.spraying;
+
+import static org.rickyard.formula.Expr.call;
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.least;
+import static org.rickyard.formula.Expr.number;
+import static org.rickyard.formula.Expr.text;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.HIGHEST_PRESSURE;
+import static org.rickyard.trade.Quantities.LOWEST_PRESSURE;
+import static org.rickyard.trade.Quantities.NOZZLE_SIZE;
+import static org.rickyard.trade.spraying.NozzlePressure.WANTED_PRESSURE;
+import static org.rickyard.trade.spraying.SprayQuality.LABEL_PLACE;
+import static org.rickyard.trade.spraying.SprayQuality.NOZZLE_PLACE;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Blank;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Keys;
+
+/**
+ * Every ISO size held against the flow that is wanted. The rule: sizes inside the pressure window first, among them
+ * those known to give the label's spray quality, then those whose quality is not known, then the rest; within each,
+ * the nearer to the middle of the window the better; of two alike the bigger, which is the coarser.
+ */
+public final class NozzleChoice {
+    private NozzleChoice() {}
+
+    /** Id of the table. */
+    public static final String ID = "nozzle-choice";
+
+    /** Ten times the size code, a whole number. */
+    public static final Symbol TENTHS =
+            Symbol.number("ten times the size", Units.ONE).decimals(0);
+    /** Place of the size in the standard's row. */
+    public static final Symbol PLACE =
+            Symbol.number("place of the size", Units.ONE).decimals(0);
+    /** Counts rows. */
+    public static final Symbol UNITY = Symbol.number("one", Units.ONE).decimals(0);
+    /** The size as it is written on the nozzle. */
+    public static final Symbol SIZE_TEXT = Symbol.text("size");
+    /** The standard's colour of that size. */
+    public static final Symbol COLOUR = Symbol.text("colour of the size");
+    /** The fitted size. */
+    public static final Symbol FITTED = Symbol.number("size fitted", Units.ONE).decimals(2);
+    /** In or out of the window. */
+    public static final Symbol WINDOW = Symbol.text("pressure window");
+    /** What is known of the quality. */
+    public static final Symbol QUALITY = Symbol.text("spray quality known");
+    /** The pressure aimed at. */
+    public static final Symbol PREFERRED = Symbol.number("pressure preferred", Units.BAR)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** 0 best, 4 worst. */
+    public static final Symbol GROUP =
+            Symbol.number("group", Units.ONE).possible(Range.NOT_NEGATIVE).decimals(0);
+    /** The order. */
+    public static final Symbol SCORE =
+            Symbol.number("order", Units.ONE).possible(Range.NOT_NEGATIVE).decimals(0);
+    /** How many sizes do better. */
+    public static final Symbol BETTER = Symbol.number("sizes before it", Units.ONE)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+    /** Rank. */
+    public static final Symbol RANK =
+            Symbol.number("rank", Units.ONE).possible(Range.POSITIVE).decimals(0);
+
+    private static final String IN = "in the window";
+    private static final String NO_WINDOW = "no window typed";
+    private static final String GOOD = "the label's quality";
+    private static final String BAD = "not the label's quality";
+    private static final Source RULE = Source.derived(
+            "rule of this engine, for the adviser to confirm: window and label's quality, then pressure");
+
+    /** The standard's colour, as a word. */
+    public static final Formula SIZE_COLOUR = new Formula(
+            "nozzle-colour",
+            COLOUR,
+            new Expr.Lookup(NozzlePressure.COLOURS, value(NOZZLE_SIZE), Expr.Lookup.Mode.EXACT),
+            NozzlePressure.COLOURS.source(),
+            "not the colour of a droplet class; some makers differ",
+            List.of());
+
+    /** {@code pressure-window}: in, below or above. */
+    public static final Formula PRESSURE_WINDOW = new Formula(
+            "pressure-window",
+            WINDOW,
+            choice(
+                    Condition.any(List.of(new Blank(LOWEST_PRESSURE), new Blank(HIGHEST_PRESSURE))),
+                    text(NO_WINDOW),
+                    choice(
+                            Condition.compare(cut(WANTED_PRESSURE), Relation.LESS, cut(LOWEST_PRESSURE)),
+                            text("below the window"),
+                            choice(
+                                    Condition.compare(cut(WANTED_PRESSURE), Relation.MORE, cut(HIGHEST_PRESSURE)),
+                                    text("above the window"),
+                                    text(IN)))),
+            RULE,
+            "the window typed for the fitted nozzle stands for its whole series",
+            List.of(
+                    window(8.333, "above the window"),
+                    window(4.6875, "above the window"),
+                    window(3, IN),
+                    window(2.0833, IN)));
+
+    /** Cut to nine decimals, so that a pressure at the edge of the window is in it, binary noise or not. */
+    private static Expr cut(Symbol symbol) {
+        return call(Function.ROUND, value(symbol), number(9));
+    }
+
+    private static WorkedExample window(double pressure, String answer) {
+        return WorkedExample.from(Source.derived("2.00 L/min, window 1.5 to 4 bar: 05 and 06 pass, 03 and 04 fail"))
+                .with(WANTED_PRESSURE, pressure)
+                .with(LOWEST_PRESSURE, 1.5)
+                .with(HIGHEST_PRESSURE, 4)
+                .gives(answer);
+    }
+
+    /** What is known of the spray quality; only the fitted nozzle's is ever known. */
+    public static final Formula QUALITY_KNOWN = new Formula(
+            "spray-quality-known",
+            QUALITY,
+            choice(
+                    Condition.any(List.of(new Blank(LABEL_PLACE), new Blank(NOZZLE_PLACE), new Blank(FITTED))),
+                    text("fits the flow only, quality not checked"),
+                    choice(
+                            Condition.compare(value(NOZZLE_SIZE), Relation.NOT_EQUAL, value(FITTED)),
+                            text("fits the flow only, quality not checked"),
+                            choice(
+                                    Condition.compare(value(NOZZLE_PLACE), Relation.EQUAL, value(LABEL_PLACE)),
+                                    text(GOOD),
+                                    text(BAD)))),
+            RULE,
+            "spray quality is never worked out from size: ask the maker for the class at this pressure",
+            List.of());
+
+    /** The middle of the window, or the pressure sizes are named at. */
+    public static final Formula PREFERRED_PRESSURE = new Formula(
+            "preferred-pressure",
+            PREFERRED,
+            choice(
+                    Condition.any(List.of(new Blank(LOWEST_PRESSURE), new Blank(HIGHEST_PRESSURE))),
+                    constant(NozzlePressure.REFERENCE_PRESSURE),
+                    value(LOWEST_PRESSURE).plus(HIGHEST_PRESSURE).over(number(2))),
+            RULE,
+            "judgement",
+            List.of());
+
+    /** 0: window and quality; 1: window; 2: window, wrong quality; 3: no window typed; 4: outside. */
+    public static final Formula CHOICE_GROUP = new Formula(
+            "nozzle-group",
+            GROUP,
+            choice(
+                    Condition.is(WINDOW, IN),
+                    choice(
+                            Condition.is(QUALITY, GOOD),
+                            number(0),
+                            choice(Condition.is(QUALITY, BAD), number(2), number(1))),
+                    choice(Condition.is(WINDOW, NO_WINDOW), number(3), number(4))),
+            RULE,
+            "0 is best",
+            List.of());
+
+    /** One whole number by which the sizes are put in order: group, then pressure, then the bigger size. */
+    public static final Formula ORDER = new Formula(
+            "nozzle-order",
+            SCORE,
+            value(GROUP)
+                    .times(number(1e9))
+                    .plus(call(
+                                    Function.ROUND,
+                                    least(
+                                            new Expr.NumberOf(
+                                                            call(
+                                                                    Function.ABS,
+                                                                    value(WANTED_PRESSURE)
+                                                                            .minus(PREFERRED)),
+                                                            Units.BAR)
+                                                    .times(number(1000)),
+                                            number(9e6)),
+                                    number(0))
+                            .times(number(100)))
+                    .plus(number(99).minus(PLACE)),
+            RULE,
+            "whole, so that the grid compares it exactly",
+            List.of());
+
+    /** Sizes that come before. */
+    public static final Expr SIZES_BEFORE = new Expr.Before(ID, UNITY, Keys.NOZZLE_KEY, SCORE);
+
+    /** {@code nozzle-rank}. */
+    public static final Formula NOZZLE_RANK = new Formula(
+            "nozzle-rank",
+            RANK,
+            value(BETTER).plus(number(1)),
+            RULE,
+            "window and label's quality first, then nearness to the middle of the window, then the bigger size",
+            List.of());
+}

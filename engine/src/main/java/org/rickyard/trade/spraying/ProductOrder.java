@@ -1,0 +1,135 @@
+package org.rickyard.trade.spraying;
+
+import static org.rickyard.formula.Expr.call;
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.greatest;
+import static org.rickyard.formula.Expr.number;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.PACK_PRICE;
+import static org.rickyard.trade.Quantities.PACK_SIZE;
+import static org.rickyard.trade.Quantities.PRICE;
+import static org.rickyard.trade.Quantities.STOCK;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Keys;
+
+/** What to buy of each product over all jobs and holdings; packs are rounded up once, on the whole. */
+public final class ProductOrder {
+    private ProductOrder() {}
+
+    /** Needed over all jobs. */
+    public static final Symbol NEED = amount("need");
+    /** Rows of the tank mix whose product is withheld. */
+    public static final Symbol LEFT_OUT =
+            Symbol.number("rows left out", Units.ONE).decimals(0);
+    /** To be bought. */
+    public static final Symbol TO_BUY = amount("to buy");
+    /** Whole packs to be bought. */
+    public static final Symbol PACKS = Symbol.number("packs to buy", Units.ONE)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+    /** Left in the store when all is sprayed. */
+    public static final Symbol LEFT_OVER = amount("left over");
+    /** Price of those packs. */
+    public static final Symbol COST =
+            Symbol.number("cost", Units.MONEY_UNIT).possible(Range.NOT_NEGATIVE).decimals(2);
+
+    private static final Source ORDER =
+            Source.derived("stock taken off the total of all jobs, then rounded up to packs, once");
+    private static final Source SUM =
+            Source.derived("21.625 L needed, none in stock, packs of 5 L: 5 packs, 3.375 over");
+
+    /** {@code product-need}: over all blocks; rows left out are counted beside it. */
+    public static final Formula PRODUCT_NEED = new Formula(
+            "product-need",
+            NEED,
+            new Expr.Total("tank-mix", TankPlan.PRODUCT_FOR_BLOCK, Keys.PRODUCT_KEY, Keys.PRODUCT_KEY, false),
+            Source.derived("sum of the blocks given; rows left out are counted beside it"),
+            "priming comes on top",
+            List.of());
+
+    /** Rows left out of it. */
+    public static final Expr NEED_LEFT_OUT =
+            new Expr.Count("tank-mix", TankPlan.PRODUCT_FOR_BLOCK, Keys.PRODUCT_KEY, Keys.PRODUCT_KEY, true);
+
+    /** {@code product-to-buy}: need − stock, never below nothing. */
+    public static final Formula PRODUCT_TO_BUY = new Formula(
+            "product-to-buy",
+            TO_BUY,
+            choice(
+                    new Condition.Blank(STOCK),
+                    value(NEED),
+                    greatest(value(NEED).minus(STOCK), new Expr.AsUnit(number(0), Units.PRODUCT_UNIT))),
+            ORDER,
+            "all of the need where no stock is typed; stock must be in date and still permitted",
+            List.of(WorkedExample.from(Source.derived("21.625 needed, 4 in stock"))
+                    .with(NEED, 21.625)
+                    .with(STOCK, 4)
+                    .gives(17.625, Units.PRODUCT_UNIT, 3)));
+
+    /** {@code packs-to-buy}: to buy ÷ pack size, rounded up. */
+    public static final Formula PACKS_TO_BUY = new Formula(
+            "packs-to-buy",
+            PACKS,
+            call(Function.ROUND_UP, value(TO_BUY).over(PACK_SIZE)),
+            ORDER,
+            "rounded up on the total, never per field, job or holding",
+            List.of(WorkedExample.from(SUM)
+                    .with(TO_BUY, 21.625)
+                    .with(PACK_SIZE, 5)
+                    .gives(5, Units.ONE, 0)));
+
+    /** {@code product-left-over}. */
+    public static final Formula PRODUCT_LEFT_OVER = new Formula(
+            "product-left-over",
+            LEFT_OVER,
+            choice(
+                    new Condition.Blank(STOCK),
+                    value(PACKS).times(PACK_SIZE).minus(NEED),
+                    value(STOCK).plus(value(PACKS).times(PACK_SIZE)).minus(NEED)),
+            ORDER,
+            "what stands in the store afterwards if all goes as planned",
+            List.of(
+                    WorkedExample.from(SUM)
+                            .with(PACKS, 5)
+                            .with(PACK_SIZE, 5)
+                            .with(NEED, 21.625)
+                            .gives(3.375, Units.PRODUCT_UNIT, 3),
+                    WorkedExample.from(Source.derived("3 in store and 4 packs of 5, less 21.625, leave 1.375"))
+                            .with(STOCK, 3)
+                            .with(PACKS, 4)
+                            .with(PACK_SIZE, 5)
+                            .with(NEED, 21.625)
+                            .gives(1.375, Units.PRODUCT_UNIT, 3)));
+
+    /** {@code product-cost}: packs × price of a pack, or × pack size × price of a unit. */
+    public static final Formula PRODUCT_COST = new Formula(
+            "product-cost",
+            COST,
+            choice(
+                    new Condition.Given(PACK_PRICE),
+                    value(PACKS).times(PACK_PRICE),
+                    value(PACKS).times(PACK_SIZE).times(PRICE)),
+            Source.derived("packs bought at the price typed, tax as typed"),
+            "of what is bought, not of what is used",
+            List.of(WorkedExample.from(Source.derived("5 packs of 5 L at 8 a litre"))
+                    .with(PACKS, 5)
+                    .with(PACK_SIZE, 5)
+                    .with(PRICE, 8)
+                    .gives(200, Units.MONEY_UNIT, 0)));
+
+    private static Symbol amount(String name) {
+        return Symbol.number(name, Units.PRODUCT_UNIT)
+                .possible(Range.NOT_NEGATIVE)
+                .decimals(2);
+    }
+}

@@ -1,0 +1,123 @@
+package org.rickyard.trade.spraying;
+
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.CONCENTRATION;
+import static org.rickyard.trade.Quantities.TEST_AREA;
+import static org.rickyard.trade.Quantities.TEST_VOLUME;
+import static org.rickyard.trade.Quantities.TIMED_DISTANCE;
+import static org.rickyard.trade.Quantities.TIMED_SECONDS;
+import static org.rickyard.trade.Quantities.WATER_VOLUME;
+import static org.rickyard.trade.spraying.TankPlan.TANK_FILLED;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Units;
+
+/** Knapsacks, wipers, and the runs by which any sprayer is checked. */
+public final class SmallSprayers {
+    private SmallSprayers() {}
+
+    /** Ground one fill of a knapsack covers. */
+    public static final Symbol AREA_PER_FILL =
+            Symbol.number("area per fill", Units.M2).possible(Range.POSITIVE).decimals(0);
+    /** Product in one fill of a wiper. */
+    public static final Symbol WIPER_PRODUCT = Symbol.number("product in the wiper", Units.PRODUCT_UNIT)
+            .possible(Range.POSITIVE)
+            .decimals(3);
+    /** Speed of a timed run. */
+    public static final Symbol TIMED_SPEED = Symbol.number("timed speed", Units.KM_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** Rate of a test over an area. */
+    public static final Symbol TESTED_RATE = Symbol.number("tested rate", Units.L_PER_HA)
+            .possible(Range.POSITIVE)
+            .decimals(0);
+
+    private static final Source ALBERTA =
+            Source.published("Government of Alberta, Agdex 606-1, p. 10-11: 800 m, to the nearest second");
+    private static final Source OKLAHOMA = Source.published("Oklahoma State University, turf calibration: 200 ft");
+    private static final Source FIRST = Source.derived("15 L at 150 L/ha covers 1,000 m2");
+
+    /** {@code area-per-fill}: tank ÷ water volume. */
+    public static final Formula KNAPSACK_AREA = new Formula(
+            "area-per-fill",
+            AREA_PER_FILL,
+            value(TANK_FILLED).over(WATER_VOLUME),
+            FIRST,
+            "at the walking speed and swath of the test",
+            List.of(WorkedExample.from(FIRST)
+                    .with(TANK_FILLED, 15)
+                    .with(WATER_VOLUME, 150)
+                    .gives(1000, Units.M2, 6)));
+
+    /** {@code wiper-product}: mix × share of product. */
+    public static final Formula PRODUCT_IN_WIPER = new Formula(
+            "wiper-product",
+            WIPER_PRODUCT,
+            value(TANK_FILLED).times(CONCENTRATION),
+            Source.published("GATE agricultural engineering notes, plant protection Q10: 2 % in 500 L is 10 L"),
+            "a wiper has no litres per hectare: the label gives the share of product; weeds must stand clear of the"
+                    + " crop (about 10-15 cm, from memory)",
+            List.of(WorkedExample.from(
+                            Source.published("GATE agricultural engineering notes, plant protection Q10: 2 % in 500 L"))
+                    .with(TANK_FILLED, 500)
+                    .with(CONCENTRATION, 0.02)
+                    .gives(10, Units.PRODUCT_UNIT, 6)));
+
+    /** {@code timed-speed}: distance ÷ time. */
+    public static final Formula SPEED_OF_RUN = new Formula(
+            "timed-speed",
+            TIMED_SPEED,
+            value(TIMED_DISTANCE).over(TIMED_SECONDS),
+            Source.published("Irish Independent / Farm Ireland, Useful formulae: 3.6 × m ÷ s"),
+            "in the field with the tank half full, not on the road; the clock reads wheel slip as speed",
+            timed());
+
+    /** {@code area-test-rate}: litres ÷ area. */
+    public static final Formula AREA_TEST_RATE = new Formula(
+            "area-test-rate",
+            TESTED_RATE,
+            value(TEST_VOLUME).over(TEST_AREA),
+            Source.published("GATE agricultural engineering notes, plant protection Q2"),
+            "water only, the same speed and pressure as at work",
+            List.of(
+                    WorkedExample.from(Source.published("GATE agricultural engineering notes, plant protection Q2"))
+                            .with(TEST_AREA, 100)
+                            .with(TEST_VOLUME, 6)
+                            .gives(600, Units.L_PER_HA, 6),
+                    WorkedExample.from(Source.published("Florida exam guide p. 213: 660 ft of a 10 ft swath, 12 gal"))
+                            .with(TEST_AREA, 6600, Units.FT.pow(2))
+                            .with(TEST_VOLUME, 12, Units.GAL_US)
+                            .gives(79.2, Units.GAL_US.over(Units.AC), 1)));
+
+    /**
+     * 800 m at 8 to 12 km/h, printed to the second. The row for 7 km/h prints 6:48 where 6:51 is right, and is left
+     * out.
+     */
+    private static List<WorkedExample> timed() {
+        List<WorkedExample> examples = new ArrayList<>();
+        double[][] rows = {{8, 360}, {9, 320}, {10, 288}, {11, 262}, {12, 240}};
+        for (double[] row : rows) {
+            double halfSecond = row[0] * 0.5 / row[1];
+            examples.add(WorkedExample.from(ALBERTA)
+                    .with(TIMED_DISTANCE, 800)
+                    .with(TIMED_SECONDS, row[1])
+                    .givesWithin(row[0], Units.KM_PER_H, halfSecond));
+        }
+        examples.add(feet(45, 3));
+        examples.add(feet(27, 5));
+        return List.copyOf(examples);
+    }
+
+    private static WorkedExample feet(double seconds, double mph) {
+        return WorkedExample.from(OKLAHOMA)
+                .with(TIMED_DISTANCE, 200, Units.FT)
+                .with(TIMED_SECONDS, seconds)
+                .givesWithin(mph, Units.MPH, 0.06);
+    }
+}

@@ -1,0 +1,115 @@
+package org.rickyard.trade.spraying;
+
+import static org.rickyard.formula.Expr.call;
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.number;
+import static org.rickyard.formula.Expr.text;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.EARLIEST;
+import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
+import static org.rickyard.trade.Quantities.LATEST;
+import static org.rickyard.trade.Quantities.WORKABLE_DAYS;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Keys;
+
+/**
+ * Hours wanted against the spray hours of the window. Hours a day and the share of fit days are the client's: no
+ * figure for them is built in, because they differ too much from place to place.
+ */
+public final class SprayHours {
+    private SprayHours() {}
+
+    /** Hours the block takes. */
+    public static final Symbol NEEDED = Symbol.number("spray hours needed", Units.H)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** Days of the window, both ends counted. */
+    public static final Symbol WINDOW_DAYS =
+            Symbol.number("whole days in the window", Units.ONE).decimals(0);
+    /** Hours there are. */
+    public static final Symbol AVAILABLE = Symbol.number("spray hours available", Units.H)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** Days the block takes. */
+    public static final Symbol DAYS_NEEDED =
+            Symbol.number("days needed", Units.ONE).possible(Range.POSITIVE).decimals(0);
+    /** Whether it fits. */
+    public static final Symbol FIT = Symbol.text("window");
+
+    private static final Source PLAN = Source.derived("days × workable share × hours a day against hours wanted");
+
+    /** {@code spray-hours-needed}. */
+    public static final Formula HOURS_NEEDED = new Formula(
+            "spray-hours-needed",
+            NEEDED,
+            new Expr.Total(SprayWork.FIELDS, SprayWork.HOURS, Keys.BLOCK_KEY, Keys.BLOCK_KEY, true),
+            Source.derived("sum of the spraying hours of the block's fields"),
+            "best case where parts are not typed",
+            List.of());
+
+    /** Days from earliest to latest, both counted. */
+    public static final Formula DAYS_IN_WINDOW = new Formula(
+            "window-days",
+            WINDOW_DAYS,
+            value(LATEST)
+                    .minus(EARLIEST)
+                    .plus(number(1))
+                    .onlyWhen(
+                            Condition.compare(value(LATEST), Relation.AT_LEAST, value(EARLIEST)),
+                            "the latest day is before the earliest"),
+            PLAN,
+            "calendar days",
+            List.of());
+
+    /** {@code spray-hours-available}: days × workable share × hours per day. */
+    public static final Formula HOURS_AVAILABLE = new Formula(
+            "spray-hours-available",
+            AVAILABLE,
+            value(WINDOW_DAYS).times(WORKABLE_DAYS).times(HOURS_PER_DAY),
+            PLAN,
+            "an average; a wet or windy spell may leave none. In one Danish May 53 h a week met the criteria but only"
+                    + " 11 h in spells of 4 h or more (Nordic Sugar Agricenter, farm press)",
+            List.of(WorkedExample.from(Source.derived("14 days, half of them fit, 6 h each"))
+                    .with(WINDOW_DAYS, 14)
+                    .with(WORKABLE_DAYS, 50)
+                    .with(HOURS_PER_DAY, 6)
+                    .gives(42, Units.H, 6)));
+
+    /** {@code spray-days-needed}: hours wanted ÷ hours per day, rounded up. */
+    public static final Formula SPRAY_DAYS = new Formula(
+            "spray-days-needed",
+            DAYS_NEEDED,
+            call(Function.ROUND_UP, value(NEEDED).over(HOURS_PER_DAY)),
+            PLAN,
+            "fit days",
+            List.of(WorkedExample.from(Source.derived("13 h at 6 h a day"))
+                    .with(NEEDED, 13)
+                    .with(HOURS_PER_DAY, 6)
+                    .gives(3, Units.ONE, 0)));
+
+    /** {@code window-fit}: whether the hours there are would do. */
+    public static final Formula WINDOW_FIT = new Formula(
+            "window-fit",
+            FIT,
+            choice(
+                    Condition.compare(
+                            call(Function.ROUND, value(NEEDED), number(9)),
+                            Relation.AT_MOST,
+                            call(Function.ROUND, value(AVAILABLE), number(9))),
+                    text("the hours would do"),
+                    text("does not fit")),
+            PLAN,
+            "for this block alone: other blocks of the same sprayer want their hours too",
+            List.of());
+}

@@ -1,0 +1,295 @@
+package org.rickyard.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Finding;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.testing.Parity;
+import org.rickyard.testing.PoiRecalculation;
+import org.rickyard.testing.StoredValues;
+
+/** What a client does to the workbook between two runs. */
+class RerunTest {
+    @TempDir
+    Path folder;
+
+    private Path out() {
+        return Runs.run(TestBooks.smallFarm(folder.resolve("in.xlsx")), folder.resolve("out.xlsx"))
+                .file();
+    }
+
+    @FunctionalInterface
+    private interface Change {
+        void make(XSSFWorkbook workbook);
+    }
+
+    /** The workbook as the client saves it after a change. */
+    private Path changed(Path file, Change change) {
+        try (ClientBook book = ClientBook.open(file)) {
+            change.make(book.poi());
+            return book.save(folder.resolve("changed.xlsx"));
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private Runs.Run run(Path file) {
+        return Runs.run(file, folder.resolve("again.xlsx"));
+    }
+
+    private static Map<CellAddress, Object> values(Runs.Run run) {
+        return StoredValues.of(run.file(), run.ours());
+    }
+
+    private static List<String> parity(Runs.Run run) {
+        return run.differences(PoiRecalculation.of(run.file(), run.ours()));
+    }
+
+    /** A run over the changed workbook with our sheets in it gives what one without them gives. */
+    private void assertAsIfNew(Change change) {
+        Runs.Run again = run(changed(out(), change));
+        Runs.Run fresh = Runs.run(changed(folder.resolve("in.xlsx"), change), folder.resolve("fresh.xlsx"));
+        assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
+        assertThat(again.sheets()).isEqualTo(fresh.sheets());
+        assertThat(again.differences(values(fresh))).isEmpty();
+        assertThat(parity(again)).isEmpty();
+    }
+
+    @Test
+    void rowsDeletedFromAList() {
+        assertAsIfNew(workbook -> {
+            Sheet fields = workbook.getSheet("Fields");
+            fields.removeRow(fields.getRow(3));
+            fields.shiftRows(4, fields.getLastRowNum(), -1);
+        });
+    }
+
+    @Test
+    void rowsInsertedIntoAList() {
+        assertAsIfNew(workbook -> {
+            Sheet fields = workbook.getSheet("Fields");
+            fields.shiftRows(2, fields.getLastRowNum(), 1);
+            Row row = fields.createRow(2);
+            Object[] cells = {"Skel Beck", "New Intake", "grass", 2.5};
+            for (int i = 0; i < cells.length; i++) {
+                if (cells[i] instanceof Number number) {
+                    row.createCell(i).setCellValue(number.doubleValue());
+                } else {
+                    row.createCell(i).setCellValue((String) cells[i]);
+                }
+            }
+        });
+    }
+
+    @Test
+    void aListSorted() {
+        assertAsIfNew(workbook -> swapRows(workbook.getSheet("Fields"), 1, 4));
+    }
+
+    private static void swapRows(Sheet sheet, int one, int other) {
+        Row a = sheet.getRow(one);
+        Row b = sheet.getRow(other);
+        for (int column = 0; column < 12; column++) {
+            Object x = cell(a, column);
+            put(a, column, cell(b, column));
+            put(b, column, x);
+        }
+    }
+
+    private static Object cell(Row row, int column) {
+        var cell = row.getCell(column);
+        return cell == null || cell.getCellType() == CellType.BLANK
+                ? null
+                : cell.getCellType() == CellType.NUMERIC
+                        ? (Object) cell.getNumericCellValue()
+                        : cell.getStringCellValue();
+    }
+
+    private static void put(Row row, int column, Object value) {
+        var cell = row.getCell(column) == null ? row.createCell(column) : row.getCell(column);
+        if (value instanceof Number number) {
+            cell.setCellValue(number.doubleValue());
+        } else if (value instanceof String text) {
+            cell.setCellValue(text);
+        } else {
+            cell.setBlank();
+        }
+    }
+
+    @Test
+    void aSheetOfOursRenamedKeepsItsNewName() {
+        Path renamed =
+                changed(out(), workbook -> workbook.setSheetName(workbook.getSheetIndex("Work rates"), "Leistung"));
+        Runs.Run again = run(renamed);
+        assertThat(again.sheets()).contains("Leistung").doesNotContain("Work rates");
+        assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
+        assertThat(parity(again)).isEmpty();
+    }
+
+    @Test
+    void aSheetOfOursMovedStaysWhereItWasPut() throws IOException {
+        Runs.Run again = run(changed(out(), workbook -> workbook.setSheetOrder("Checks", 0)));
+        assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
+        try (ClientBook book = ClientBook.open(again.file())) {
+            assertThat(book.poi().getSheetName(0)).isEqualTo("Checks");
+        }
+        assertThat(parity(again)).isEmpty();
+    }
+
+    @Test
+    void aCopyOfASheetOfOursIsTheClients() throws IOException {
+        Path out = out();
+        Path copied = changed(out, workbook -> {
+            Sheet copy = workbook.createSheet("Work rates (2)");
+            copy.createRow(0).createCell(0).setCellValue("a copy");
+            var name = workbook.createName();
+            name.setSheetIndex(workbook.getSheetIndex(copy));
+            name.setNameName(OurSheets.MARKER);
+            name.setRefersToFormula("\"work-rates\"");
+        });
+        Runs.Run again = run(copied);
+        assertThat(again.sheets()).contains("Work rates").doesNotContain("Work rates (2)");
+        try (ClientBook book = ClientBook.open(again.file())) {
+            assertThat(book.poi()
+                            .getSheet("Work rates (2)")
+                            .getRow(0)
+                            .getCell(0)
+                            .getStringCellValue())
+                    .isEqualTo("a copy");
+        }
+        assertThat(again.messages()).anyMatch(message -> message.startsWith("the sheet 'Work rates (2)' was written"));
+        assertThat(Runs.run(again.file(), folder.resolve("third.xlsx")).sheets())
+                .isEqualTo(again.sheets());
+    }
+
+    private void assertKept(Change edit) throws IOException {
+        Path edited = changed(out(), edit);
+        Runs.Run again = run(edited);
+        assertThat(again.messages())
+                .anyMatch(message -> message.startsWith("the sheet 'Work rates' was written by a run and then edited"));
+        assertThat(again.sheets()).doesNotContain("Work rates").anyMatch(name -> name.startsWith("Work rates"));
+        assertThat(parity(again)).isEmpty();
+        assertThat(Parity.differences(
+                        StoredValues.of(edited, "Work rates"), StoredValues.of(again.file(), "Work rates")))
+                .as("the edited sheet as it was")
+                .isEmpty();
+        Runs.Run third = Runs.run(again.file(), folder.resolve("third.xlsx"));
+        assertThat(Files.mismatch(again.file(), third.file()))
+                .as("the next run changes nothing")
+                .isEqualTo(-1);
+    }
+
+    @Test
+    void aFormulaOfOursEditedByHandIsKept() throws IOException {
+        assertKept(workbook -> firstOf(workbook, "Work rate").setCellFormula("2*3"));
+    }
+
+    @Test
+    void aLinkOfOursLedToAnotherRowIsKept() throws IOException {
+        assertKept(workbook -> relink(workbook, "$D$2", "$D$3"));
+    }
+
+    @Test
+    void aLinkOfOursLedToAnotherColumnIsKept() throws IOException {
+        assertKept(workbook -> relink(workbook, "$D$2", "$F$2"));
+    }
+
+    private static void relink(XSSFWorkbook workbook, String from, String to) {
+        Cell cell = firstOf(workbook, "Area");
+        assertThat(cell.getCellFormula()).contains("Fields!" + from);
+        cell.setCellFormula(cell.getCellFormula().replace(from, to));
+    }
+
+    /** The first cell of a column of work rates, by its label. */
+    private static Cell firstOf(XSSFWorkbook workbook, String label) {
+        Sheet sheet = workbook.getSheet("Work rates");
+        for (Cell cell : sheet.getRow(SheetPlaces.LABEL_ROW)) {
+            if (cell.getStringCellValue().equals(label)) {
+                return sheet.getRow(SheetPlaces.FIRST_ROW).getCell(cell.getColumnIndex());
+            }
+        }
+        throw new AssertionError("no column '" + label + "'");
+    }
+
+    @Test
+    void aListRenamedIsNoEdit() {
+        Runs.Run again =
+                run(changed(out(), workbook -> workbook.setSheetName(workbook.getSheetIndex("Fields"), "Our land")));
+        assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
+        assertThat(again.sheets()).contains("Work rates").doesNotContain("Work rates 2");
+        assertThat(parity(again)).isEmpty();
+    }
+
+    @Test
+    void aConstantOfOursEditedByHandIsKept() throws IOException {
+        assertKept(workbook -> {
+            Row labels = workbook.getSheet("Work rates").getRow(SheetPlaces.LABEL_ROW);
+            labels.removeCell(labels.getCell(2));
+            labels.createCell(2).setCellValue("My parcel");
+        });
+    }
+
+    @Test
+    void aCellAddedToASheetOfOursIsKept() throws IOException {
+        assertKept(workbook ->
+                workbook.getSheet("Work rates").getRow(9).createCell(140).setCellValue("my note"));
+    }
+
+    @Test
+    void aDashboardOfTheClientsGoesOnWorking() throws IOException {
+        Path out = out();
+        Path dashboard = changed(out, workbook -> {
+            Sheet sheet = workbook.createSheet("Dashboard");
+            Row row = sheet.createRow(0);
+            row.createCell(0).setCellFormula("Rickyard_hours");
+            row.createCell(1).setCellFormula("'Work rates'!Q10*2");
+            row.createCell(2).setCellFormula("SUM('Work rates'!Q10:Q12)");
+        });
+        Runs.Run again = run(dashboard);
+        assertThat(again.messages())
+                .anyMatch(message -> message.startsWith("3 cells of yours depend on these results"));
+        Map<CellAddress, Object> values = PoiRecalculation.of(again.file(), "Dashboard");
+        double hours = again.results("hours").stream()
+                .mapToDouble(result -> result.number().orElse(0.0))
+                .sum();
+        assertThat((Double) values.get(new CellAddress("Dashboard", 0, 0)))
+                .isCloseTo(hours, org.assertj.core.data.Offset.offset(1e-9));
+        assertThat(parity(again)).isEmpty();
+        try (ClientBook book = ClientBook.open(again.file())) {
+            assertThat(book.poi().getSheet("Dashboard").getRow(0).getCell(1).getCellFormula())
+                    .isEqualTo("'Work rates'!Q10*2");
+        }
+    }
+
+    @Test
+    void anInputThatDependsOnOurResultsIsStopped() {
+        Path looped = changed(out(), workbook -> {
+            Sheet sheet = workbook.createSheet("Own sums");
+            sheet.createRow(0).createCell(0).setCellFormula("Rickyard_hours/10");
+            workbook.getSheet("Fields").getRow(1).getCell(3).setCellFormula("'Own sums'!A1+1");
+            workbook.getSheet("Fields").getRow(1).getCell(3).setCellValue(4.2);
+        });
+        Runs.Run again = run(looped);
+        assertThat(again.findings()).anySatisfy(finding -> {
+            assertThat(finding.severity()).isEqualTo(Finding.Severity.STOP);
+            assertThat(finding.cell()).contains(new CellAddress("Fields", 1, 3));
+        });
+        assertThat(again.results("hours")).anyMatch(result -> !result.given());
+        assertThat(values(again).values()).noneMatch(value -> value instanceof org.rickyard.testing.CellError);
+        assertThat(parity(again)).isEmpty();
+        assertThat(again.result("hours", "Long Acre", "Second cut").reason()).contains("area");
+    }
+}

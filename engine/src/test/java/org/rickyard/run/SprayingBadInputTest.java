@@ -1,0 +1,206 @@
+package org.rickyard.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.rickyard.lists.Finding.Severity;
+
+/** Slips of the pen in a spraying workbook: each is answered with a sentence that says what to do. */
+class SprayingBadInputTest {
+    @TempDir
+    private Path folder;
+
+    private static FarmBook book(Object[] sprayer, Object[]... jobs) {
+        FarmBook book = new FarmBook()
+                .sheet("Fields", "Field", "Crop", "Area (ha)")
+                .row("Fields", "Long Acre", "wheat", 4.2)
+                .row("Fields", "Top", "wheat", 17.3)
+                .sheet(
+                        "Machines",
+                        "Machine",
+                        "Type",
+                        "Working width (m)",
+                        "Speed (km/h)",
+                        "Tank (L)",
+                        "Nozzle spacing (m)",
+                        "Number of nozzles",
+                        "Nozzle size",
+                        "Lowest pressure (bar)",
+                        "Highest pressure (bar)")
+                .row("Machines", sprayer)
+                .sheet(
+                        "Products",
+                        "Product",
+                        "Unit",
+                        "Highest dose",
+                        "Lowest water volume (L/ha)",
+                        "Highest water volume (L/ha)",
+                        "Pack size")
+                .row("Products", "Herbicide A", "L", 1.25, 100, 400, 5)
+                .sheet(
+                        "Jobs",
+                        "Job",
+                        "Field",
+                        "Operation",
+                        "Machine",
+                        "Product",
+                        "Dose",
+                        "Dose unit",
+                        "Water volume (L/ha)",
+                        "Earliest");
+        for (Object[] job : jobs) {
+            book.row("Jobs", job);
+        }
+        return book;
+    }
+
+    private static Object[] of(Object... cells) {
+        return cells;
+    }
+
+    private static final Object[] GOOD = of("Sprayer", "sprayer", 24, 12, 1500, 0.5, 48, "04", 1.5, 4);
+    private static final Object[] JOB = of("T1", "Top", "spraying", "Sprayer", "Herbicide A", 1, "L/ha", 200, 45761);
+
+    @Test
+    void aPlanWithoutSlipsHasNoStop() {
+        assertThat(book(GOOD, JOB).run(folder).messages(Severity.STOP)).isEmpty();
+    }
+
+    @Test
+    void psiInTheBarColumnIsToldFromBar() {
+        FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 12, 1500, 0.5, 48, "04", 20, 60), JOB)
+                .run(folder);
+        assertThat(run.messages(Severity.STOP)).anySatisfy(message -> assertThat(message)
+                .contains("60 bar cannot be")
+                .contains("If it is psi, write psi in the header: 60 psi is 4.1 bar"));
+        assertThat(run.number("nozzle-pressure", "T1", "04")).isEqualTo(4.6875, within(1e-9));
+    }
+
+    @Test
+    void spacingInCentimetresIsAskedAboutAndWithholdsWhatRestsOnIt() {
+        FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 12, 1500, 50, 48, "04", 1.5, 4), JOB)
+                .run(folder);
+        assertThat(run.messages(Severity.STOP))
+                .anySatisfy(message ->
+                        assertThat(message).contains("50 m cannot be").contains("centimetres"));
+        assertThat(run.results("nozzle-output", "T1"))
+                .allSatisfy(result -> assertThat(result.number()).isEmpty());
+        assertThat(run.number("total-spray-mix", "T1")).isEqualTo(3460);
+    }
+
+    @Test
+    void fiftyNozzlesOfHalfAMetreDoNotMakeATwentyFourMetreBoom() {
+        FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 12, 1500, 0.5, 50, "04", 1.5, 4), JOB)
+                .run(folder);
+        assertThat(run.messages(Severity.CAUTION))
+                .anySatisfy(message -> assertThat(message).contains("is not the boom width"));
+    }
+
+    @Test
+    void fortyEightNozzlesOfHalfAMetreDo() {
+        assertThat(book(GOOD, JOB).run(folder).messages(Severity.CAUTION))
+                .noneSatisfy(message -> assertThat(message).contains("is not the boom width"));
+    }
+
+    @Test
+    void millilitresTypedAsLitresAreAStopThatSaysSo() {
+        FarmBook.Run run = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Herbicide A", 1250, "L/ha", 200))
+                .run(folder);
+        assertThat(run.messages(Severity.STOP))
+                .anySatisfy(message -> assertThat(message).contains("above the highest dose"))
+                .anySatisfy(message -> assertThat(message).contains("typed in ml or g where L or kg is meant"));
+    }
+
+    @Test
+    void theSameDoseInMillilitresIsNoStop() {
+        FarmBook.Run run = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Herbicide A", 1250, "ml/ha", 200))
+                .run(folder);
+        assertThat(run.messages(Severity.STOP)).isEmpty();
+        assertThat(run.number("product-total", "T1")).isEqualTo(21.625);
+    }
+
+    @Test
+    void aShareOfTheSprayAndADosePerHectareTogetherAreAskedAbout() {
+        FarmBook.Run run = book(GOOD, JOB, of("T1", "Top", "spraying", "Sprayer", "Herbicide A", 0.5, "%", 200))
+                .run(folder);
+        assertThat(run.messages(Severity.STOP))
+                .anySatisfy(message -> assertThat(message).contains("stands twice for one job and field"));
+        assertThat(run.number("product-total", "T1", "Herbicide A")).isEqualTo(17.3);
+    }
+
+    @Test
+    void aTankOfNothingWithholdsTankfulsAndNoMore() {
+        FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 12, 0, 0.5, 48, "04", 1.5, 4), JOB)
+                .run(folder);
+        assertThat(run.messages(Severity.STOP))
+                .anySatisfy(message -> assertThat(message).contains("Tank 0 L cannot be"));
+        assertThat(run.result("full-tankfuls", "T1").number()).isEmpty();
+        assertThat(run.number("product-total", "T1")).isEqualTo(17.3);
+    }
+
+    @Test
+    void aSpeedOfNothingWithholdsOutputAndHours() {
+        FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 0, 1500, 0.5, 48, "04", 1.5, 4), JOB)
+                .run(folder);
+        assertThat(run.messages(Severity.STOP))
+                .anySatisfy(message -> assertThat(message).contains("Speed 0 km/h cannot be"));
+        assertThat(run.result("spraying-hours", "T1").number()).isEmpty();
+        assertThat(run.number("full-tankfuls", "T1")).isEqualTo(2);
+    }
+
+    @Test
+    void aProductMissingFromTheListKeepsItsAmountsAndIsNamed() {
+        FarmBook.Run run = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Unknown B", 1, "L/ha", 200))
+                .run(folder);
+        assertThat(run.messages(Severity.CAUTION))
+                .anySatisfy(message -> assertThat(message).contains("'Unknown B' is not in the product list"));
+        assertThat(run.number("product-total", "T1")).isEqualTo(17.3);
+        assertThat(run.result("packs-to-buy", "Unknown B").number()).isEmpty();
+    }
+
+    @Test
+    void theSameFieldTwiceOnOneDayIsAskedAbout() {
+        FarmBook.Run run = book(
+                        GOOD, JOB, of("T1 again", "Top", "spraying", "Sprayer", "Herbicide A", 1, "L/ha", 200, 45761))
+                .run(folder);
+        assertThat(run.messages(Severity.CAUTION))
+                .anySatisfy(
+                        message -> assertThat(message).contains("'Top' is sprayed by two jobs that begin on the same"))
+                .anySatisfy(message -> assertThat(message).contains("twice on one day"));
+        assertThat(run.number("applications", "Top", "Herbicide A")).isEqualTo(2);
+        assertThat(run.number("season-dose", "Top", "Herbicide A")).isEqualTo(2);
+    }
+
+    @Test
+    void litresPerAcreInAColumnPerHectareFallOutOfTheLabelsRange() {
+        FarmBook.Run run = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Herbicide A", 1, "L/ha", 80))
+                .run(folder);
+        assertThat(run.messages(Severity.CAUTION))
+                .anySatisfy(message -> assertThat(message).contains("below the least on the label"))
+                .anySatisfy(message -> assertThat(message).contains("is it L/ac in an L/ha column?"));
+    }
+
+    @Test
+    void aProductDosedInAnotherUnitThanItIsListedInIsHeldAgainstNothing() {
+        FarmBook.Run run = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Herbicide A", 1, "kg/ha", 200))
+                .run(folder);
+        assertThat(run.messages(Severity.STOP))
+                .anySatisfy(message ->
+                        assertThat(message).contains("dosed in kg here").contains("measures it in L"));
+        assertThat(run.result("packs-to-buy").number()).isEmpty();
+    }
+
+    @Test
+    void anOrderCountsRowsWhoseAmountIsNotKnown() {
+        FarmBook book = book(GOOD, JOB, of("T2", "Long Acre", "spraying", "Sprayer", "Herbicide A", null, null, 200));
+        FarmBook.Run run = book.run(folder);
+        assertThat(run.number("product-need", "Herbicide A")).isEqualTo(17.3);
+        assertThat(run.messages(Severity.CAUTION))
+                .anySatisfy(message -> assertThat(message).contains("some jobs of this product have no amount"));
+        assertThat(List.of(run.masterCheck())).containsExactly("Checks: all totals agree");
+    }
+}

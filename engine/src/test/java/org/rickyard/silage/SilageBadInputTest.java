@@ -1,0 +1,195 @@
+package org.rickyard.silage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.silage.SilageBook.row;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.rickyard.trade.silage.ClampContents;
+import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.Crop;
+import org.rickyard.trade.silage.Feeding;
+
+/** What people mistype about silage, and whether they are told so kindly, with the cell. */
+class SilageBadInputTest {
+    private static final Object[] FIELDS = row(
+            "Field", "Area (ha)", "Yield (t/ha)", "Yield basis", "DM at cutting (%)", "DM at ensiling (%)", "Clamp");
+    private static final Object[] CLAMPS = row(
+            "Clamp",
+            "Kind",
+            "Length (m)",
+            "Floor width (m)",
+            "Wall height (m)",
+            "Settled height (m)",
+            "Filled height (m)",
+            "Ramps",
+            "Ramp run",
+            "DM target (%)",
+            "Density, fresh (kg/m3)",
+            "Density, dry matter (kg DM/m3)");
+    private static final Object[] HERDS = row("Group", "Head", "Intake (kg DM/d)", "Days", "Clamp");
+
+    @TempDir
+    Path folder;
+
+    private SilageBook book() {
+        return new SilageBook(folder);
+    }
+
+    private static Object[] clamp(String name, Object... rest) {
+        Object[] row = new Object[CLAMPS.length];
+        row[0] = name;
+        row[1] = "walled";
+        System.arraycopy(rest, 0, row, 2, rest.length);
+        return row;
+    }
+
+    @Test
+    void aFractionWherePerCentIsMeantIsAskedBack() throws IOException {
+        try (SilageBook book = book().list("Fields", FIELDS, row("Low", 5, 20, "as carted fresh", 18, 0.28, "Big"))
+                .list("Clamps", CLAMPS, clamp("Big", 30, 10, 3))
+                .run()) {
+            assertThat(book.findings()).anyMatch(said -> said.contains("Fields!F2") && said.contains("write 28"));
+            assertThat(book.has("crop", Crop.CROP_DM, 0)).isFalse();
+        }
+    }
+
+    @Test
+    void gramsPerKilogramWherePerCentIsMeantAreAskedBack() throws IOException {
+        try (SilageBook book = book().list("Fields", FIELDS, row("Low", 5, 20, "as carted fresh", 18, 280, "Big"))
+                .list("Clamps", CLAMPS, clamp("Big", 30, 10, 3))
+                .run()) {
+            assertThat(book.findings()).anyMatch(said -> said.contains("Fields!F2") && said.contains("g/kg"));
+        }
+    }
+
+    @Test
+    void aWallOfTenIsTakenButFeetAreSuspected() throws IOException {
+        try (SilageBook book =
+                book().list("Clamps", CLAMPS, clamp("Big", 100, 40, 10)).run()) {
+            assertThat(book.cautions("clamp-heights", 0)).contains("if it was measured in feet, write ft");
+            assertThat(book.findings()).anyMatch(said -> said.contains("Clamps!E2") && said.contains("unusual"));
+            assertThat(book.number("clamps", ClampShape.VOLUME, 0)).isEqualTo(40_000);
+        }
+    }
+
+    @Test
+    void settledAboveFilledIsAStop() throws IOException {
+        try (SilageBook book =
+                book().list("Clamps", CLAMPS, clamp("Big", 30, 10, 3, 3.2, 2.8)).run()) {
+            assertThat(book.cautions("clamp-heights", 0))
+                    .contains("STOP: the settled height typed is above the filled");
+            assertThat(book.stops()).anyMatch(stop -> stop.message().contains("silage only sinks"));
+        }
+    }
+
+    @Test
+    void aRampLongerThanTheClampIsWithheldAndSaid() throws IOException {
+        try (SilageBook book = book().list("Clamps", CLAMPS, clamp("Big", 10, 10, 3, null, null, 1, 4, 30))
+                .run()) {
+            assertThat(book.has("clamps", ClampShape.VOLUME, 0)).isFalse();
+            assertThat(book.status("clamps", 0)).contains("the ramp is longer than the clamp");
+        }
+    }
+
+    @Test
+    void twoRampsThatOverlapAreWithheldAndSaid() throws IOException {
+        try (SilageBook book = book().list("Clamps", CLAMPS, clamp("Big", 20, 10, 3, null, null, 2, 4, 30))
+                .run()) {
+            assertThat(book.has("clamps", ClampShape.VOLUME, 0)).isFalse();
+            assertThat(book.status("clamps", 0))
+                    .contains("the two ramps overlap")
+                    .doesNotContain("the ramp is longer");
+        }
+    }
+
+    @Test
+    void aHerdOfNothingIsSaidAndTheOthersAreStillReckoned() throws IOException {
+        try (SilageBook book = book().list("Clamps", CLAMPS, clamp("Big", 30, 10, 3))
+                .list("Herds", HERDS, row("Cows", 0, 11, 180, "Big"), row("Heifers", 20, 6, 180, "Big"))
+                .run()) {
+            assertThat(book.findings())
+                    .anyMatch(said -> said.contains("Herds!B2") && said.contains("leave its row out"));
+            assertThat(book.has("feed-demand", Feeding.GROUP_DEMAND, 0)).isFalse();
+            assertThat(book.number("feed-demand", Feeding.GROUP_DEMAND, 1)).isEqualTo(21.6);
+            assertThat(book.has("feed-balance", Feeding.DEMAND_TOTAL, 0)).isFalse();
+        }
+    }
+
+    @Test
+    void anIntakeOfFortyFiveIsSuspectedOfBeingFresh() throws IOException {
+        try (SilageBook book = book().list("Clamps", CLAMPS, clamp("Big", 30, 10, 3))
+                .list("Herds", HERDS, row("Cows", 20, 45, 180, "Big"))
+                .run()) {
+            assertThat(book.findings())
+                    .anyMatch(said -> said.contains("Herds!C2") && said.contains("If it is fresh feed"));
+            assertThat(book.has("feed-demand", Feeding.GROUP_DEMAND, 0)).isFalse();
+        }
+    }
+
+    @Test
+    void aClampThatIsMissingIsNamedForFieldAndForHerd() throws IOException {
+        try (SilageBook book = book().list("Fields", FIELDS, row("Low", 5, 20, "as carted fresh", 18, 28, "Bigg"))
+                .list("Clamps", CLAMPS, clamp("Big", 30, 10, 3))
+                .list("Herds", HERDS, row("Cows", 20, 11, 180, "Bigg"))
+                .run()) {
+            assertThat(book.stops())
+                    .anyMatch(stop -> stop.message().contains("there is no clamp 'Bigg'")
+                            && stop.cell().orElseThrow().toString().equals("Fields!G2"))
+                    .anyMatch(stop -> stop.message().contains("counts for the farm, but for no clamp")
+                            && stop.cell().orElseThrow().toString().equals("Herds!E2"));
+            assertThat(book.number("feed-balance", Feeding.DEMAND_TOTAL, 0)).isEqualTo(39.6);
+        }
+    }
+
+    @Test
+    void aClampNamedTwiceOnOneHoldingIsSaidOnce() throws IOException {
+        try (SilageBook book = book().list("Fields", FIELDS, row("Low", 5, 20, "as carted fresh", 18, 28, "Big"))
+                .list("Clamps", CLAMPS, clamp("Big", 30, 10, 3), clamp(" BIG", 20, 10, 3), clamp("big", 25, 10, 3))
+                .run()) {
+            assertThat(book.stops().stream()
+                            .filter(stop -> stop.message().contains("stands more than once"))
+                            .count())
+                    .isEqualTo(1);
+            assertThat(book.number("clamps", ClampContents.CROP_IN, 0)).isZero();
+        }
+    }
+
+    @Test
+    void aYieldWithoutBasisWithholdsTheCropAndItsClamp() throws IOException {
+        try (SilageBook book = book().list("Fields", FIELDS, row("Low", 5, 20, null, 18, 28, "Big"))
+                .list("Clamps", CLAMPS, clamp("Big", 30, 10, 3))
+                .run()) {
+            assertThat(book.has("crop", Crop.ENSILED, 0)).isFalse();
+            assertThat(book.status("crop", 0)).contains("yield basis missing");
+            assertThat(book.has("clamps", ClampContents.CROP_IN, 0)).isFalse();
+            assertThat(book.has("clamps", ClampShape.VOLUME, 0)).isTrue();
+        }
+    }
+
+    @Test
+    void densitiesThatDoNotBelongTogetherAreSaid() throws IOException {
+        try (SilageBook book = book().list(
+                        "Clamps",
+                        CLAMPS,
+                        clamp("Apart", 30, 10, 3, null, null, null, null, 30, 700, 204),
+                        clamp("Near", 30, 10, 3, null, null, null, null, 30, 700, 207))
+                .run()) {
+            assertThat(book.cautions("clamps", 0)).contains("do not belong together");
+            assertThat(book.cautions("clamps", 1)).doesNotContain("do not belong together");
+        }
+    }
+
+    /** Farmers Journal 692751 (press) printed 750 kg/m3 of dry matter or 250 fresh: swapped. */
+    @Test
+    void thePrintedSwapOfDensitiesIsRefused() throws IOException {
+        try (SilageBook book = book().list(
+                        "Clamps", CLAMPS, clamp("Swapped", 30, 10, 3, null, null, null, null, 30, null, 750))
+                .run()) {
+            assertThat(book.has("clamps", ClampContents.DENSITY, 0)).isFalse();
+            assertThat(book.findings()).anyMatch(said -> said.contains("Clamps!L2") && said.contains("cannot be"));
+        }
+    }
+}
