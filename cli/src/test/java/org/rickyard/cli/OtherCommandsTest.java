@@ -56,10 +56,10 @@ class OtherCommandsTest {
     @Test
     void explainAnswersOnStandardOutputForABookNeverRunAndForOneThatWas() throws Exception {
         Path farm = FarmBook.usual().write(folder.resolve("farm.xlsx"));
-        Ran before = Ran.rickyard("explain", farm, "Work rates!P10");
+        Ran before = Ran.rickyard("explain", farm, "Work rates!AL10");
         Ran.rickyard("run", farm);
 
-        Ran after = Ran.rickyard("explain", farm, "Work rates!P10");
+        Ran after = Ran.rickyard("explain", farm, "Work rates!AL10");
 
         assertThat(after.code()).isZero();
         assertThat(after.err()).isEmpty();

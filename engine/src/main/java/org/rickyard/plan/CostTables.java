@@ -61,11 +61,6 @@ final class CostTables {
             new CautionRule(
                     Severity.CAUTION,
                     Condition.compare(
-                            Expr.value(PowerNeeded.SHARE), Relation.LESS, Expr.constant(FuelAndLabour.LIGHT_LOAD)),
-                    "the load is lighter than the published fuel form is meant for."),
-            new CautionRule(
-                    Severity.CAUTION,
-                    Condition.compare(
                             Expr.value(Quantities.HOURS_PER_DAY),
                             Relation.MORE,
                             new Expr.AsUnit(Expr.number(12), Units.H)),

@@ -127,6 +127,10 @@ final class GangFamily {
         List<GangRows.Gang> all = gangs.gangs();
         RowSources sources = ofGangs(all)
                 .with(
+                        Role.LEAD,
+                        plan.rows(Machines.LIST),
+                        all.stream().mapToInt(GangRows.Gang::lead).toArray())
+                .with(
                         Keys.TASK_KEY,
                         all.stream().mapToInt(g -> tasks.gangTask(g.job())).toArray());
         for (Stage stage : Stage.values()) {

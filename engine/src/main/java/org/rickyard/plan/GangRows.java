@@ -26,6 +26,15 @@ final class GangRows {
 
     /** A gang on one field; {@code clamp} is the field's clamp or -1. */
     record Gang(int key, int job, int field, int clamp, List<Member> members) {
+        /** The machine that sets the gang's pace by the day: the first that works together with others. */
+        int lead() {
+            return members.stream()
+                    .filter(member -> member.stage().coupled())
+                    .mapToInt(Member::machine)
+                    .findFirst()
+                    .orElse(-1);
+        }
+
         int machinesAt(Stage stage) {
             return members.stream()
                     .filter(member -> member.stage() == stage)

@@ -115,7 +115,11 @@ final class GangTables {
                 "one row per gang, field and kind of trailer",
                 Sentences.appended(columns, RoadRules.CARTING),
                 List.of(),
-                Cautions.MACHINES,
+                List.of(
+                        Cautions.MACHINES.get(0),
+                        Cautions.MACHINES.get(1),
+                        "Great Britain's road limits (2015) are quoted only for holdings there; for other countries, Ireland"
+                                + " and Northern Ireland among them, look up the law of the place and of today."),
                 RoadRules.CARTING);
     }
 
@@ -179,7 +183,10 @@ final class GangTables {
         }
         columns.addAll(cropYield());
         columns.add(Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)));
-        columns.add(Names.link(Quantities.HOURS_PER_DAY, Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY)));
+        columns.add(Names.link(
+                Quantities.HOURS_PER_DAY,
+                Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY),
+                Candidate.typed(Role.LEAD, Machines.HOURS_PER_DAY)));
         for (Stage stage : Stage.values()) {
             columns.add(new TableColumn.Method(stage.machines(), COUNTED, false));
             columns.add(new TableColumn.Joined(stage.rate(), GangRates.stageTotal(stage, stageKey(stage))));

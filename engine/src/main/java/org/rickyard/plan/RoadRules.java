@@ -5,7 +5,6 @@ import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
 import org.rickyard.lists.Finding.Severity;
-import org.rickyard.quantity.Units;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.workrate.Carting;
 import org.rickyard.trade.workrate.RoadLaw;
@@ -40,16 +39,6 @@ final class RoadRules {
                             + " appliances and wide machines have lower limits. Check the rules of today."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.all(List.of(
-                            new Condition.Not(GREAT_BRITAIN),
-                            Condition.compare(
-                                    Expr.value(Carting.LOAD),
-                                    Relation.MORE,
-                                    new Expr.AsUnit(Expr.number(0), Units.T)))),
-                    "road weight, width, speed and brakes: look up the law of your own country; Great Britain's limits"
-                            + " are not those of Ireland or Northern Ireland."),
-            new CautionRule(
-                    Severity.CAUTION,
                     Condition.compare(
                             Expr.value(Quantities.ROAD_SPEED_EMPTY),
                             Relation.LESS,
@@ -64,5 +53,5 @@ final class RoadRules {
             new CautionRule(
                     Severity.CAUTION,
                     Condition.compare(Expr.value(Carting.TRAILERS), Relation.LESS, Expr.value(Carting.NEEDED)),
-                    "the forager waits for trailers on this field; see the columns for the number needed."));
+                    "trailers of this kind by themselves keep the forager waiting on this field; see the number needed."));
 }

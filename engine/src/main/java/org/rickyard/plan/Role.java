@@ -31,6 +31,8 @@ public enum Role {
     MIX(Mixes.LIST),
     /** The tractor that pulls or drives the machine. */
     TRACTOR(Machines.LIST),
+    /** The machine that leads a gang. */
+    LEAD(Machines.LIST),
     /** The price of labour. */
     WAGE(Assumptions.LIST),
     /** The price of fuel. */

@@ -105,6 +105,14 @@ final class SeasonFamily {
 
     private RowSources season() {
         return tasks().with(
+                        Role.LEAD,
+                        machines,
+                        tasks.stream()
+                                .mapToInt(t -> t.isGang() && !t.machines().isEmpty()
+                                        ? t.machines().get(0)
+                                        : -1)
+                                .toArray())
+                .with(
                         Keys.GANG_KEY,
                         tasks.stream().mapToInt(t -> t.isGang() ? 1 : 0).toArray())
                 .with(

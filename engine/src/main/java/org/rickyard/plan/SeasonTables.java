@@ -84,7 +84,8 @@ final class SeasonTables {
                 Names.link(
                         Quantities.HOURS_PER_DAY,
                         Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY),
-                        Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY))));
+                        Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY),
+                        Candidate.typed(Role.LEAD, Machines.HOURS_PER_DAY))));
         columns.addAll(List.of(
                 Names.optional(
                         Quantities.SPEED,

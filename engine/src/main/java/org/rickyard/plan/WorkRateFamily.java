@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
@@ -21,6 +22,7 @@ final class WorkRateFamily {
         int[] field = lines.stream().mapToInt(JobLines.Line::field).toArray();
         int[] machine = lines.stream().mapToInt(JobLines.Line::machine).toArray();
         int[] block = lines.stream().mapToInt(JobLines.Line::block).toArray();
+        mixed(plan, machine);
         GangRows gangs = new GangRows(plan);
         Tasks tasks = new Tasks(plan, lines, gangs);
         int[] shapes = fieldsWithShape(plan.rows(Fields.LIST));
@@ -61,6 +63,33 @@ final class WorkRateFamily {
         WorkRows works = new WorkRows(plan, lines, gangs);
         CostFamily.build(plan, works, holdings);
         SeasonFamily.build(plan, tasks, works);
+    }
+
+    /** Says once of each machine at work that its efficiency holds what else is typed of lost time. */
+    private static void mixed(PlanContext plan, int[] used) {
+        ListRows machines = plan.rows(Machines.LIST);
+        for (int machine : Arrays.stream(used).distinct().sorted().toArray()) {
+            if (!given(machines, Machines.FIELD_EFFICIENCY, machine)) {
+                continue;
+            }
+            String name = machines.text(Machines.MACHINE, machine);
+            if (given(machines, Machines.TURN_TIME, machine)) {
+                plan.findings()
+                        .add(
+                                Finding.caution(
+                                        machines.address(Machines.TURN_TIME, machine)
+                                                .orElse(null),
+                                        "field efficiency and turn time are both typed for '" + name
+                                                + "'; the efficiency is used,"
+                                                + " for it holds turning already. Clear it to reckon by turn time and run length."));
+            } else if (given(machines, Machines.OVERLAP, machine)) {
+                plan.findings()
+                        .add(Finding.note(
+                                machines.address(Machines.OVERLAP, machine).orElse(null),
+                                "overlap is not taken off the rate of '" + name + "', for its field efficiency holds it"
+                                        + " already."));
+            }
+        }
     }
 
     /** Fields with a perimeter, for only they have a shape index. */

@@ -44,22 +44,10 @@ final class WorkRateTables {
             new CautionRule(
                     Severity.CAUTION,
                     Condition.all(List.of(
-                            new Condition.Given(Quantities.FIELD_EFFICIENCY),
-                            new Condition.Given(Quantities.TURN_TIME))),
-                    "field efficiency and turn time are both typed; the efficiency is used, for it holds turning"
-                            + " already. Clear it to reckon by turn time and run length."),
-            new CautionRule(
-                    Severity.CAUTION,
-                    Condition.all(List.of(
                             new Condition.Blank(Quantities.FIELD_EFFICIENCY),
                             new Condition.Given(Quantities.TURN_TIME),
                             new Condition.Blank(Quantities.RUN_LENGTH))),
                     "turn time is typed but the field has no run length, so the typical efficiency is used."),
-            new CautionRule(
-                    Severity.CAUTION,
-                    Condition.all(List.of(
-                            new Condition.Given(Quantities.OVERLAP), new Condition.Not(TimeElements.BY_TIME_ELEMENTS))),
-                    "overlap is typed but not taken off, for the efficiency holds it already."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.compare(Expr.value(Quantities.AREA), Relation.LESS, Expr.constant(FieldShape.SMALL_AREA)),

@@ -86,6 +86,8 @@ final class ListGuide {
                     Output basis: in ground
                     Payload: 12
                     Body volume: 40
+                    Load density: 350
+                    Round time: 3
                     Mass: 12.5
                     Unladen mass: 5.2
                     Power: 95
@@ -110,6 +112,7 @@ final class ListGuide {
                     Own or hired: own
                     Charge: 45
                     Charge unit: h
+                    Charge includes: everything
                     List price: 21000
                     Purchase price: 18500
                     Trade-in value: 6000

@@ -71,6 +71,7 @@ public final class FuelAndLabour {
         return Symbol.number(name, Units.H).possible(Range.POSITIVE).decimals(1);
     }
 
+    private static final String LIGHTLY = "load on the tractor (lighter than the published form is meant for)";
     private static final Source GRISSO =
             Source.published("Grisso, Virginia Tech, after ASAE EP496.3, 6.3.2: 0.223 L/h for"
                     + " each kW of rated PTO power; budget managers find it too low for real use");
@@ -164,7 +165,11 @@ public final class FuelAndLabour {
                     Expr.text("typed"),
                     choice(
                             new Condition.Given(PowerNeeded.SHARE),
-                            Expr.text("load on the tractor"),
+                            choice(
+                                    Condition.compare(
+                                            value(PowerNeeded.SHARE), Condition.Relation.LESS, constant(LIGHT_LOAD)),
+                                    Expr.text(LIGHTLY),
+                                    Expr.text("load on the tractor")),
                             choice(
                                     new Condition.Given(PowerNeeded.AVAILABLE),
                                     Expr.text("yearly average (light use: too low for mowing, chopping, ploughing)"),
@@ -177,6 +182,7 @@ public final class FuelAndLabour {
                             .with(PowerNeeded.SHARE, 50)
                             .gives("typed"),
                     found().with(PowerNeeded.SHARE, 50).gives("load on the tractor"),
+                    found().with(PowerNeeded.SHARE, 10).gives(LIGHTLY),
                     found().with(PowerNeeded.AVAILABLE, 75)
                             .gives("yearly average (light use: too low for mowing, chopping, ploughing)")));
 

@@ -54,8 +54,7 @@ public final class WorkRateCatalogue {
             CartingSimulation.SEED,
             CartingSimulation.LOADS,
             RoadLaw.TRAILER_MASS,
-            RoadLaw.TRAILER_SPEED,
-            FuelAndLabour.LIGHT_LOAD);
+            RoadLaw.TRAILER_SPEED);
 
     /** Tables that are read outside formulas. */
     public static final List<ReferenceTable> TABLES = List.of(Suitability.CROPS);
