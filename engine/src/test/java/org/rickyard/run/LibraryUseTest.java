@@ -50,7 +50,7 @@ class LibraryUseTest {
     private static byte[] written(byte[] book, int threads) throws IOException, RefusedException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (BookPackage open = BookPackage.open(new ByteArrayInputStream(book), "farm.xlsx")) {
-            Recalculation.of(open, new RunOptions(RunOptions.USUAL_TRAIL_ROWS, threads))
+            Recalculation.of(open, new RunOptions(RunOptions.USUAL_TRAIL_ROWS, false, threads))
                     .write(out);
         }
         return out.toByteArray();
