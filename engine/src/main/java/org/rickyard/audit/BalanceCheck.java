@@ -10,6 +10,8 @@ import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.cost.CostTotals;
+import org.rickyard.trade.cost.JobCost;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Crop;
 import org.rickyard.trade.spraying.TankLoads;
@@ -118,6 +120,14 @@ public record BalanceCheck(String what, List<Part> one, List<Part> other) {
                     List.of(
                             whole(clamps, ClampContents.CROP_IN),
                             new Part(crop, Crop.ENSILED, Keys.CLAMP_KEY, false))));
+        }
+        ResultTable costs = plan.table("job-costs");
+        ResultTable holdingCosts = plan.table("holding-costs");
+        if (costs.rows() > 0 && holdingCosts.spec().column(CostTotals.COST).isPresent()) {
+            checks.add(new BalanceCheck(
+                    "Cost: field by field = holding by holding (money)",
+                    List.of(whole(costs, JobCost.TOTAL)),
+                    List.of(whole(holdingCosts, CostTotals.COST))));
         }
         return checks;
     }

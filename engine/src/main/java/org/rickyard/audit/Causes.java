@@ -91,7 +91,9 @@ public final class Causes {
             if (ofWords
                     && !Boolean.TRUE.equals(
                             Evaluator.condition(condition, table).at(row))) {
-                found.add(new Cause(requirement.getValue(), cellOf(table, condition, row)));
+                boolean blank = Inputs.of(condition).stream()
+                        .noneMatch(symbol -> table.of(symbol).has(row));
+                found.add(new Cause(requirement.getValue(), cellOf(table, condition, row), blank));
                 return;
             }
         }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Formula;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.cost.CostTotals;
+import org.rickyard.trade.season.SeasonFit;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Digging;
 import org.rickyard.trade.silage.Feeding;
@@ -45,6 +47,14 @@ public final class Headlines {
         add(headlines, plan.table("clamps"), List.of(ClampContents.CLAMP_CAPACITY, ClampContents.CLAMP_FILL));
         add(headlines, plan.table("feed-balance"), List.of(Feeding.DAYS_FEED_LASTS, Feeding.SURPLUS_OR_SHORTFALL));
         add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
+        add(headlines, plan.table(SeasonTables.SEASON_ID), List.of(SeasonFit.DAYS_NEEDED, SeasonFit.DAYS_AVAILABLE));
+        ResultTable costs = plan.table("holding-costs");
+        add(
+                headlines,
+                costs,
+                costs.spec().column(CostTotals.COST).isPresent()
+                        ? List.of(CostTotals.HOLDING_FUEL, CostTotals.HOLDING_LABOUR, CostTotals.HOLDING_COST)
+                        : List.of(CostTotals.HOLDING_FUEL, CostTotals.HOLDING_LABOUR));
         return headlines;
     }
 
@@ -58,7 +68,9 @@ public final class Headlines {
                 "product-order",
                 "clamps",
                 "feed-balance",
-                "pit-digging")) {
+                "pit-digging",
+                "season",
+                "holding-costs")) {
             more += Math.max(0, plan.table(id).rows() - MOST_ROWS_OF_A_TABLE);
         }
         return more;

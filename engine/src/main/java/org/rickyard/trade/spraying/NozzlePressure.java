@@ -79,7 +79,10 @@ public final class NozzlePressure {
 
     /** Water. */
     public static final Constant WATER_DENSITY = new Constant(
-            "density of water", 1, Units.KG.over(Units.L), Source.commonPractice("water weighs 1 kg a litre"));
+            "density of spray liquid, if none is typed",
+            1,
+            Units.KG.over(Units.L),
+            Source.commonPractice("water weighs 1 kg a litre"));
     /** The pressure at which sizes are named. */
     public static final Constant REFERENCE_PRESSURE =
             new Constant("pressure at which nozzle sizes are named", 3, Units.BAR, ISO_10625);
@@ -144,10 +147,15 @@ public final class NozzlePressure {
             given(BAND_WIDTH, given(NOZZLE_SPACING, value(WORKING_WIDTH).over(NOZZLES))),
             Source.derived("section width = number of nozzles × spacing (GRDC Spray Application Manual, module 8.3)"),
             "one nozzle over each band where bands are sprayed; measure the spacing, do not trust the chart",
-            List.of(WorkedExample.from(Source.derived("24 m over 48 nozzles is 0.5 m"))
-                    .with(WORKING_WIDTH, 24)
-                    .with(NOZZLES, 48)
-                    .gives(0.5, Units.M, 6)));
+            List.of(
+                    WorkedExample.from(Source.derived("24 m over 48 nozzles is 0.5 m"))
+                            .with(WORKING_WIDTH, 24)
+                            .with(NOZZLES, 48)
+                            .gives(0.5, Units.M, 6),
+                    WorkedExample.from(Source.derived("the typed band stands before the typed spacing"))
+                            .with(BAND_WIDTH, 0.3)
+                            .with(NOZZLE_SPACING, 0.5)
+                            .gives(0.3, Units.M, 6)));
 
     /** The density reckoned with: typed, or water. */
     public static final Formula DENSITY = new Formula(

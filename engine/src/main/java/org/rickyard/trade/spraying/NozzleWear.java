@@ -168,11 +168,16 @@ public final class NozzleWear {
                                     Function.SQRT, value(PRESSURE).over(constant(NozzlePressure.REFERENCE_PRESSURE))))),
             Source.memory("typed; otherwise the nominal flow of the ISO 10625 size × root of (pressure ÷ 3 bar)"),
             "a new nozzle of the same kind at the same pressure is the better measure",
-            List.of(WorkedExample.from(
-                            Source.published("UK PSD, LERAP Equipment Accreditation: reference nozzle F110/1.2/3.0"))
-                    .with(NOZZLE_SIZE, 3)
-                    .with(PRESSURE, 3)
-                    .gives(1.2, Units.L_PER_MIN, 1)));
+            List.of(
+                    WorkedExample.from(Source.published(
+                                    "UK PSD, LERAP Equipment Accreditation: reference nozzle F110/1.2/3.0"))
+                            .with(NOZZLE_SIZE, 3)
+                            .with(PRESSURE, 3)
+                            .gives(1.2, Units.L_PER_MIN, 1),
+                    WorkedExample.from(Source.derived("four times the pressure gives twice the flow"))
+                            .with(NOZZLE_SIZE, 3)
+                            .with(PRESSURE, 12)
+                            .gives(2.4, Units.L_PER_MIN, 1)));
 
     /** {@code nozzle-deviation-from-new}: (flow − new) ÷ new. */
     public static final Formula DEVIATION_FROM_NEW = new Formula(
@@ -213,7 +218,10 @@ public final class NozzleWear {
                     verdict(0, 12, WORN),
                     verdict(1, 7, "wearing: watch"),
                     verdict(0, -8, "whole set low: check filters and gauge"),
-                    verdict(0, 0, "even")));
+                    verdict(0, 0, "even"),
+                    WorkedExample.from(CATCH).with(DEVIATION, 12).gives(WORN),
+                    WorkedExample.from(CATCH).with(DEVIATION, 7).gives("high against the mean: watch"),
+                    WorkedExample.from(CATCH).with(DEVIATION, 1).gives("even")));
 
     private static Expr evenness() {
         return choice(

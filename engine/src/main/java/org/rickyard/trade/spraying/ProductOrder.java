@@ -98,11 +98,18 @@ public final class ProductOrder {
                     value(STOCK).plus(value(PACKS).times(PACK_SIZE)).minus(NEED)),
             ORDER,
             "what stands in the store afterwards if all goes as planned",
-            List.of(WorkedExample.from(SUM)
-                    .with(PACKS, 5)
-                    .with(PACK_SIZE, 5)
-                    .with(NEED, 21.625)
-                    .gives(3.375, Units.PRODUCT_UNIT, 3)));
+            List.of(
+                    WorkedExample.from(SUM)
+                            .with(PACKS, 5)
+                            .with(PACK_SIZE, 5)
+                            .with(NEED, 21.625)
+                            .gives(3.375, Units.PRODUCT_UNIT, 3),
+                    WorkedExample.from(Source.derived("3 in store and 4 packs of 5, less 21.625, leave 1.375"))
+                            .with(STOCK, 3)
+                            .with(PACKS, 4)
+                            .with(PACK_SIZE, 5)
+                            .with(NEED, 21.625)
+                            .gives(1.375, Units.PRODUCT_UNIT, 3)));
 
     /** {@code product-cost}: packs × price of a pack, or × pack size × price of a unit. */
     public static final Formula PRODUCT_COST = new Formula(

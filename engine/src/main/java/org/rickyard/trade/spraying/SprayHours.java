@@ -36,7 +36,7 @@ public final class SprayHours {
             .decimals(1);
     /** Days of the window, both ends counted. */
     public static final Symbol WINDOW_DAYS =
-            Symbol.number("days in the window", Units.ONE).decimals(0);
+            Symbol.number("whole days in the window", Units.ONE).decimals(0);
     /** Hours there are. */
     public static final Symbol AVAILABLE = Symbol.number("spray hours available", Units.H)
             .possible(Range.POSITIVE)

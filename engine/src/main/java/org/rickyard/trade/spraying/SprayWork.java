@@ -140,7 +140,11 @@ public final class SprayWork {
             value(TREATED_AREA).times(WATER_VOLUME),
             Source.derived("area × water volume"),
             "on the treated area",
-            List.of());
+            List.of(WorkedExample.from(Source.published(
+                            "Calculating Spray Application Information, Canadian provincial fact sheet"))
+                    .with(TREATED_AREA, 20)
+                    .with(WATER_VOLUME, 200)
+                    .gives(4000, Units.L, 0)));
 
     /** {@code time-spraying}. */
     public static final Formula SPRAYING_TIME = part(
@@ -227,14 +231,23 @@ public final class SprayWork {
             MODEL,
             "best case where a part is left out; real days lose more: 8-12 ha/h is a real day where 15.7 is reckoned"
                     + " (common practice)",
-            List.of(WorkedExample.from(TABLE)
-                    .with(SPRAYING, 20.83, Units.MIN)
-                    .with(TURNING, 3.47, Units.MIN)
-                    .with(FILLING, 8, Units.MIN)
-                    .with(FETCHING, 6, Units.MIN)
-                    .with(MOVING, 0)
-                    .with(CLEANING, 0)
-                    .gives(38.3, Units.MIN, 2)));
+            List.of(
+                    WorkedExample.from(TABLE)
+                            .with(SPRAYING, 20.83, Units.MIN)
+                            .with(TURNING, 3.47, Units.MIN)
+                            .with(FILLING, 8, Units.MIN)
+                            .with(FETCHING, 6, Units.MIN)
+                            .with(MOVING, 0)
+                            .with(CLEANING, 0)
+                            .gives(38.3, Units.MIN, 2),
+                    WorkedExample.from(Source.derived("the same with 5 minutes of moving and 20 of cleaning"))
+                            .with(SPRAYING, 20.83, Units.MIN)
+                            .with(TURNING, 3.47, Units.MIN)
+                            .with(FILLING, 8, Units.MIN)
+                            .with(FETCHING, 6, Units.MIN)
+                            .with(MOVING, 5, Units.MIN)
+                            .with(CLEANING, 20, Units.MIN)
+                            .gives(63.3, Units.MIN, 2)));
 
     /** {@code spraying-work-rate}: area ÷ hours. */
     public static final Formula WORK_RATE = new Formula(

@@ -165,10 +165,15 @@ public final class TankLoads {
             choice(Condition.is(PRODUCT_UNIT, "tablet"), value(PRODUCT), call(Function.ROUND_DOWN, value(PRODUCT))),
             Source.derived("9.375 L is 9 L and 375 ml"),
             "tablets are not split here: plan so that they come out whole",
-            List.of(WorkedExample.from(Source.derived("9.375 L is 9 L and 375 ml"))
-                    .with(PRODUCT, 9.375)
-                    .with(PRODUCT_UNIT, "L")
-                    .gives(9, Units.PRODUCT_UNIT, 0)));
+            List.of(
+                    WorkedExample.from(Source.derived("9.375 L is 9 L and 375 ml"))
+                            .with(PRODUCT, 9.375)
+                            .with(PRODUCT_UNIT, "L")
+                            .gives(9, Units.PRODUCT_UNIT, 0),
+                    WorkedExample.from(Source.derived("tablets stay as reckoned"))
+                            .with(PRODUCT, 7.5)
+                            .with(PRODUCT_UNIT, "tablet")
+                            .gives(7.5, Units.PRODUCT_UNIT, 3)));
 
     /** The rest in ml or g. */
     public static final Formula REST_UNITS = new Formula(
@@ -213,10 +218,15 @@ public final class TankLoads {
                     constant(RINSE_TIMES).times(RESIDUAL)),
             ISO_16119,
             "either rule meets the standard; it asks for none on a mounted tank up to 400 L",
-            List.of(WorkedExample.from(ISO_16119)
-                    .with(Quantities.TANK_VOLUME, 3000)
-                    .with(RESIDUAL, 30)
-                    .gives(300, Units.L, 0)));
+            List.of(
+                    WorkedExample.from(ISO_16119)
+                            .with(Quantities.TANK_VOLUME, 3000)
+                            .with(RESIDUAL, 30)
+                            .gives(300, Units.L, 0),
+                    WorkedExample.from(Source.derived("10 times a residue of 20 L is less than 10 % of 3,000 L"))
+                            .with(Quantities.TANK_VOLUME, 3000)
+                            .with(RESIDUAL, 20)
+                            .gives(200, Units.L, 0)));
 
     /** {@code left-after-rinsing}: three equal rinses from the rinse tank. */
     public static final Formula AFTER_RINSING = new Formula(

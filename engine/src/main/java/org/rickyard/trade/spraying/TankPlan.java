@@ -249,7 +249,10 @@ public final class TankPlan {
                     WorkedExample.from(Source.derived("200 ml/100 L on 800 L/ha is 1.6 L/ha; the ceiling of 1 holds"))
                             .with(SHARE_DOSE, 1.6)
                             .with(HIGHEST_DOSE, 1)
-                            .gives(1, Units.DOSE, 3)));
+                            .gives(1, Units.DOSE, 3),
+                    WorkedExample.from(Source.derived("200 ml/100 L on 800 L/ha is 1.6 L/ha, with no ceiling typed"))
+                            .with(SHARE_DOSE, 1.6)
+                            .gives(1.6, Units.DOSE, 3)));
 
     /** {@code product-total}: treated area × dose. */
     public static final Formula PRODUCT_TOTAL = new Formula(

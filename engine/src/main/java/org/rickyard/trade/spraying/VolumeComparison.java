@@ -109,7 +109,13 @@ public final class VolumeComparison {
                             .with(AREA, 20)
                             .with(WATER_VOLUME, 200)
                             .with(TANK_FILLED, 1000)
-                            .gives(4, Units.ONE, 0)));
+                            .gives(4, Units.ONE, 0),
+                    WorkedExample.from(Source.derived(
+                                    "17.3 ha at 200 L/ha from a 1,500 L tank: 3,460 L, 2 full and a part"))
+                            .with(AREA, 17.3)
+                            .with(WATER_VOLUME, 200)
+                            .with(TANK_FILLED, 1500)
+                            .gives(3, Units.ONE, 0)));
 
     private static WorkedExample oldTank(double acres, double gallons, double tankfuls) {
         return WorkedExample.from(OLD_PRACTICE)

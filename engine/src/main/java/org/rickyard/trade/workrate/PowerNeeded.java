@@ -196,7 +196,7 @@ public final class PowerNeeded {
                             .times(constant(PTO_OF_ENGINE))
                             .onlyWhen(
                                     Condition.is(POWER_BASIS, "engine"),
-                                    "is the tractor's power that of the engine or at the PTO? Say it in Power basis")),
+                                    "no power with its basis: type Power (kW), and engine or PTO in Power basis")),
             ARIZONA,
             "rated power",
             List.of(WorkedExample.from(ARIZONA)

@@ -1,0 +1,141 @@
+package org.rickyard.trade.workrate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.cost.OwnOrHire;
+import org.rickyard.trade.cost.OwnershipCost;
+import org.rickyard.trade.cost.RepairCost;
+
+/** Printed figures beyond the catalogue's own examples, slips in print that must not be met, and laws of the trade. */
+class PublishedFiguresTest {
+
+    private static double of(Formula formula, WorkedExample.Draft inputs) {
+        return inputs.gives(0, formula.result().unit(), 0).compute(formula).orElseThrow();
+    }
+
+    private static WorkedExample.Draft inputs() {
+        return WorkedExample.from(Source.derived("test"));
+    }
+
+    static java.util.stream.Stream<RepairCost.Machine> machines() {
+        return RepairCost.REMEMBERED.stream();
+    }
+
+    /** The remembered table of ASAE D497 must agree with itself: repairs over the whole life by its own factors. */
+    @Tag("memory")
+    @ParameterizedTest
+    @MethodSource("machines")
+    void repairFactorsGiveTheRepairsOfTheWholeLife(RepairCost.Machine machine) {
+        double percent = 100 * machine.rf1() * Math.pow(machine.life() / 1000, machine.rf2());
+        assertThat(percent).as(machine.row()).isCloseTo(machine.repairs(), within(4.0));
+    }
+
+    @Tag("memory")
+    @ParameterizedTest
+    @MethodSource("machines")
+    void typicalEfficienciesAreThoseOfTheRememberedTable(RepairCost.Machine machine) {
+        int row = FieldRates.TYPICAL_EFFICIENCY.find(machine.type());
+        if (!Double.isNaN(machine.efficiency()) && row >= 0) {
+            assertThat(FieldRates.TYPICAL_EFFICIENCY.rows().get(row).value()).isEqualTo(machine.efficiency());
+        }
+    }
+
+    /** Ownership 1,000 a year, running 4 an acre: Roth and Field, tables 10.2 and 10.3 (24 and 14 printed). */
+    @Tag("published")
+    @ParameterizedTest
+    @CsvSource({"10, 104", "50, 24", "100, 14", "200, 9", "500, 6"})
+    void ownCostOfAnAcreFallsAsTheAreaGrows(double acres, double cost) {
+        double found = of(
+                OwnOrHire.OWN,
+                inputs().with(OwnOrHire.OWNERSHIP, 1000)
+                        .with(OwnOrHire.AREA_WORKED, acres, Units.AC)
+                        .with(OwnOrHire.RUNNING_HECTARE, 4, Units.MONEY_UNIT.over(Units.AC)));
+        assertThat(Units.MONEY_UNIT.over(Units.HA).convert(found, Units.MONEY_UNIT.over(Units.AC)))
+                .isCloseTo(cost, within(1e-9));
+    }
+
+    /** A textbook prints 7,105 for 50,000 with 5,000 left after 10 years at 8 %: a slip for 7,106.33. */
+    @Tag("published")
+    @Test
+    void capitalRecoveryDoesNotMeetASlipInPrint() {
+        double factor = of(
+                OwnershipCost.FACTOR,
+                inputs().with(Quantities.LIFE, 10).with(org.rickyard.trade.cost.Prices.INTEREST, 8));
+        double yearly = of(
+                OwnershipCost.CAPITAL_RECOVERY,
+                inputs().with(Quantities.PURCHASE_PRICE, 50000)
+                        .with(Quantities.TRADE_IN_VALUE, 5000)
+                        .with(OwnershipCost.RECOVERY_FACTOR, factor)
+                        .with(org.rickyard.trade.cost.Prices.INTEREST, 8));
+        assertThat(yearly).isCloseTo(7106.33, within(0.005));
+    }
+
+    /** Hauling units by distance, sugar cane: 8 lorries at 3.5 km, 15 to 18 at 15, 25 to 28 at 40; they never fall. */
+    @Tag("derived")
+    @Test
+    void trailersNeededNeverFallWithDistance() {
+        double before = 0;
+        for (double km = 0; km <= 40; km += 0.5) {
+            double cycle = of(
+                    Carting.CYCLE_TIME,
+                    inputs().with(Carting.FILL_TIME, 12)
+                            .with(Quantities.DISTANCE_TO_CLAMP, km)
+                            .with(Quantities.ROAD_SPEED_LADEN, 20)
+                            .with(Quantities.ROAD_SPEED_EMPTY, 25));
+            double needed = of(Carting.TRAILERS_NEEDED, inputs().with(Carting.EXACT, cycle / 12));
+            assertThat(needed).isGreaterThanOrEqualTo(before);
+            before = needed;
+        }
+    }
+
+    @Tag("derived")
+    @Test
+    void rateGoesWithSpeedAndWithWidth() {
+        double one = rate(8, 3);
+        assertThat(rate(16, 3)).isCloseTo(2 * one, within(1e-12));
+        assertThat(rate(8, 6)).isCloseTo(2 * one, within(1e-12));
+    }
+
+    private static double rate(double speed, double width) {
+        return of(
+                FieldRates.WORK_RATE,
+                inputs().with(Quantities.SPEED, speed)
+                        .with(Quantities.WORKING_WIDTH, width)
+                        .with(FieldRates.EFFICIENCY_USED, 80));
+    }
+
+    /** Longer runs and quicker turns never make the rate less; without any lost time it is the spot rate. */
+    @Tag("derived")
+    @Test
+    void timeElementsTendToTheSpotRate() {
+        double before = 0;
+        for (double run : new double[] {50, 100, 200, 400, 800, 1600, 5000}) {
+            double found = byTime(run, 20, 0);
+            assertThat(found).isGreaterThan(before).isLessThan(2.4);
+            before = found;
+        }
+        assertThat(byTime(400, 0, 0)).isCloseTo(2.4, within(1e-9));
+        assertThat(byTime(400, 0, 0.1)).isCloseTo(1 / (1 / 2.4 + 0.1), within(1e-9));
+    }
+
+    private static double byTime(double run, double turn, double lost) {
+        return of(
+                FieldRates.BY_WIDTH_AND_SPEED,
+                inputs().with(Quantities.SPEED, 8)
+                        .with(TimeElements.WIDTH_COVERED, 3)
+                        .with(Quantities.RUN_LENGTH, run)
+                        .with(Quantities.TURN_TIME, turn)
+                        .with(TimeElements.LOST_TIME, lost));
+    }
+}
