@@ -49,6 +49,7 @@ final class ListGuide {
                     Row spacing: 4
                     Tree height: 3
                     Tree width: 2
+                    Country: England
                     Notes: gate in the north corner"""),
             new ListGuide(
                     Cuts.LIST,
@@ -106,6 +107,13 @@ final class ListGuide {
                     Spray quality: medium
                     Last tested: 2025-03-12
                     Fill time: 15
+                    Priming: 30
+                    Move time: 15
+                    Cleaning time: 30
+                    Timed distance: 100
+                    Timed seconds: 36
+                    Test area: 120
+                    Test volume: 2.4
                     Road speed laden: 25
                     Road speed empty: 30
                     Hours per day: 9
@@ -176,7 +184,13 @@ final class ListGuide {
                     Growth stage: GS 31
                     Last harvest date: 2026-08-10
                     Workable days: 55
-                    Hours per day: 9"""),
+                    Hours per day: 9
+                    Spray density: 1.28
+                    Band width: 0.25
+                    Wind speed: 9
+                    Wind height: 2
+                    Air temperature: 16
+                    Humidity: 65"""),
             new ListGuide(
                     Clamps.LIST,
                     "one row for each clamp, pit or heap",
@@ -203,7 +217,13 @@ final class ListGuide {
                     Year built or enlarged: 2004
                     Country: England
                     Feed-out rate: 1.6
-                    Feeding season: winter"""),
+                    Feeding season: winter
+                    Crown shape: parabolic
+                    Filled height: 2.6
+                    Overhead lines: no
+                    Tank holds: 24
+                    Soil: common earth
+                    Additive: 2"""),
             new ListGuide(
                     Stocks.LIST,
                     "one row for each store of feed",

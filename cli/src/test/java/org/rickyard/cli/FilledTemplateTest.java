@@ -1,0 +1,161 @@
+package org.rickyard.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.rickyard.audit.Result;
+import org.rickyard.lists.Place;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.UnitText;
+import org.rickyard.run.Recalculation;
+import org.rickyard.run.RunOptions;
+import org.rickyard.templates.TemplateKind;
+import org.rickyard.workbook.open.BookPackage;
+
+/** The blank workbook, filled in by a program with what stands in the demo, gives the demo's results. */
+class FilledTemplateTest {
+    /** The row of the headings in every list of the blank workbook, counted from 0. */
+    private static final int HEADINGS = 5;
+
+    private record Reckoned(List<Place> places, List<Result> results) {}
+
+    private static byte[] template(TemplateKind kind) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        kind.write(out);
+        return out.toByteArray();
+    }
+
+    private static Reckoned reckon(byte[] workbook) throws Exception {
+        try (BookPackage book = BookPackage.open(new ByteArrayInputStream(workbook), "book.xlsx")) {
+            Recalculation run = Recalculation.of(book, RunOptions.usual());
+            List<Result> results = new ArrayList<>();
+            run.sheets().results().forEach(results::add);
+            return new Reckoned(run.plan().lists().places(), results);
+        }
+    }
+
+    @Test
+    void blankWorkbookFilledWithTheDemosListsGivesTheDemosResults() throws Exception {
+        byte[] demo = template(TemplateKind.DEMO);
+        Reckoned expected = reckon(demo);
+        Reckoned filled = reckon(filled(demo, expected.places()));
+
+        assertThat(filled.results()).hasSameSizeAs(expected.results()).hasSizeGreaterThan(500);
+        int numbers = 0;
+        for (int i = 0; i < expected.results().size(); i++) {
+            Result there = expected.results().get(i);
+            Result here = filled.results().get(i);
+            String what = there.formula().id() + " of " + there.about();
+            assertThat(here.formula().id()).isEqualTo(there.formula().id());
+            assertThat(here.about()).as(what).isEqualTo(there.about());
+            assertThat(here.unit()).as(what).isEqualTo(there.unit());
+            assertThat(here.word()).as(what).isEqualTo(there.word());
+            assertThat(here.number().isPresent())
+                    .as(what)
+                    .isEqualTo(there.number().isPresent());
+            if (there.number().isPresent()) {
+                double value = there.number().get();
+                // Acres were turned into hectares on the way, so the last digits may differ.
+                assertThat(here.number().get()).as(what).isCloseTo(value, within(value));
+                numbers++;
+            }
+        }
+        assertThat(numbers).isGreaterThan(300);
+    }
+
+    private static Offset<Double> within(double value) {
+        return Offset.offset(1e-9 * Math.max(1, Math.abs(value)));
+    }
+
+    private static byte[] filled(byte[] demo, List<Place> places) throws IOException {
+        try (XSSFWorkbook from = new XSSFWorkbook(new ByteArrayInputStream(demo));
+                XSSFWorkbook blank = new XSSFWorkbook(new ByteArrayInputStream(template(TemplateKind.BLANK)))) {
+            Map<String, Integer> next = new HashMap<>();
+            for (Place place : places) {
+                XSSFSheet source = from.getSheet(place.sheet());
+                XSSFSheet list = blank.getSheet(place.list().name());
+                for (int row = place.firstRow(); row <= place.lastRow(); row++) {
+                    int at = next.merge(list.getSheetName(), HEADINGS + 1, (known, first) -> known + 1);
+                    fill(place, source.getRow(row), list, at);
+                }
+            }
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            blank.write(out);
+            return out.toByteArray();
+        }
+    }
+
+    private static void fill(Place place, XSSFRow source, XSSFSheet list, int at) {
+        XSSFRow row = list.getRow(at) == null ? list.createRow(at) : list.getRow(at);
+        for (Place.Column column : place.columns()) {
+            XSSFCell typed = source.getCell(column.sheetColumn());
+            if (typed == null) {
+                continue;
+            }
+            XSSFCell cell = row.getCell(heading(list, column), XSSFRow.MissingCellPolicy.CREATE_NULL_AS_BLANK);
+            switch (typed.getCellType()) {
+                case STRING -> cell.setCellValue(typed.getStringCellValue());
+                case NUMERIC -> cell.setCellValue(inUnitOf(list, cell, column, typed.getNumericCellValue()));
+                case BLANK -> cell.setBlank();
+                default -> throw new AssertionError("the demo's lists hold typed cells only: " + typed.getReference());
+            }
+        }
+    }
+
+    /** The column of the blank list with this heading; of two, the one whose unit measures the same. */
+    private static int heading(XSSFSheet list, Place.Column column) {
+        List<Integer> named = new ArrayList<>();
+        for (int i = 0; i < list.getRow(HEADINGS).getLastCellNum(); i++) {
+            String heading = list.getRow(HEADINGS).getCell(i).getStringCellValue();
+            if (heading.equals(column.column().name())
+                    || heading.startsWith(column.column().name() + " (")) {
+                named.add(i);
+            }
+        }
+        if (named.size() > 1) {
+            named.removeIf(i -> !converted(list, i, column));
+        }
+        assertThat(named).as(list.getSheetName() + ": " + column.header()).hasSize(1);
+        return named.get(0);
+    }
+
+    /** Whether both headings name a unit, and of the same kind; a per cent of dry matter is typed as a per cent. */
+    private static boolean converted(XSSFSheet list, int at, Place.Column column) {
+        Optional<Unit> unit = unit(list.getRow(HEADINGS).getCell(at).getStringCellValue());
+        return unit.isPresent()
+                && column.unit().filter(unit.get()::isCompatible).isPresent();
+    }
+
+    private static double inUnitOf(XSSFSheet list, XSSFCell cell, Place.Column column, double value) {
+        int at = cell.getColumnIndex();
+        if (!converted(list, at, column)) {
+            return value;
+        }
+        Unit unit = unit(list.getRow(HEADINGS).getCell(at).getStringCellValue()).orElseThrow();
+        Unit typed = column.unit().orElseThrow();
+        return typed.isSameScale(unit) ? value : typed.convert(value, unit);
+    }
+
+    private static Optional<Unit> unit(String heading) {
+        int from = heading.lastIndexOf(" (");
+        return from >= 0
+                        && UnitText.read(heading.substring(from + 2, heading.length() - 1), CustomaryUnits.UNSET)
+                                instanceof UnitText.Known known
+                ? Optional.of(known.unit())
+                : Optional.empty();
+    }
+}
