@@ -92,6 +92,8 @@ final class Dependence {
             return given != null ? given : table.of(e.given()).has(row) ? null : effect(table, e.otherwise(), row);
         } else if (expr instanceof Expr.Total e) {
             return total(table, e, row);
+        } else if (expr instanceof Expr.Before e) {
+            return before(table, e, row);
         } else if (expr instanceof Expr.Count e) {
             ResultTable other = plan.table(e.table());
             return rows(other, e.keyThere(), table.of(e.keyHere()), row, e.counted(), false) == null
@@ -138,6 +140,20 @@ final class Dependence {
 
     private Effect total(ResultTable table, Expr.Total e, int row) {
         return rows(plan.table(e.table()), e.keyThere(), table.of(e.keyHere()), row, e.summed(), e.whole());
+    }
+
+    /** A running total is withheld as soon as one row before it is. */
+    private Effect before(ResultTable table, Expr.Before e, int row) {
+        ResultTable other = plan.table(e.table());
+        double key = table.of(e.key()).number(row);
+        double order = table.of(e.order()).number(row);
+        Effect worst = null;
+        for (int there = 0; there < other.rows(); there++) {
+            if (other.of(e.key()).number(there) == key && other.of(e.order()).number(there) < order) {
+                worst = worse(worst, at(other, e.summed(), there));
+            }
+        }
+        return worst;
     }
 
     private Effect rows(ResultTable other, Symbol keyThere, Values keysHere, int row, Symbol column, boolean whole) {

@@ -107,12 +107,12 @@ class ExplainedCellTest {
 
         assertThat(lines.get(0)).startsWith("crop in clamp (fresh) = 239.2 t @ ");
         assertThat(lines)
-                .contains("  = total of crop ensiled (fresh)")
-                .anyMatch(line -> line.matches("  - crop ensiled \\(fresh\\) = 105 t @ Crop!.*"))
-                .anyMatch(line -> line.matches("  - crop ensiled \\(fresh\\) = 134\\.2 t @ Crop!.*"))
+                .anyMatch(line -> line.strip().equals("= total of crop ensiled (fresh)"))
+                .anyMatch(line -> line.matches(" +- crop ensiled \\(fresh\\) = 105 t @ Crop!.*"))
+                .anyMatch(line -> line.matches(" +- crop ensiled \\(fresh\\) = 134\\.2 t @ Crop!.*"))
                 .contains(
-                        "      of: Moor End, Home Field, grass, Big clamp",
-                        "      - area = 6.1 ha @ Fields!D3 (typed)");
+                        "          of: Moor End, Home Field, grass, Big clamp",
+                        "          - area = 6.1 ha @ Fields!D3 (typed)");
     }
 
     @Test
@@ -123,7 +123,7 @@ class ExplainedCellTest {
 
         assertThat(lines.get(0)).startsWith("product total = 21.625 L @ ");
         assertThat(lines)
-                .anyMatch(line -> line.matches(" +- block area = 17\\.3 ha @ 'Spray blocks'!.*"))
+                .anyMatch(line -> line.matches(" +- treated area of the block = 17\\.3 ha @ 'Spray blocks'!.*"))
                 .anyMatch(line -> line.strip().equals("- area = 17.3 ha @ Fields!D4 (typed)"))
                 .anyMatch(line -> line.strip().equals("- dose = 1.25 L/ha @ Jobs!F3 (typed)"));
     }
@@ -163,7 +163,7 @@ class ExplainedCellTest {
         assertThat(lines.get(0)).isEqualTo("area = 17.3 ha @ Fields!D4 (typed)");
         assertThat(lines)
                 .contains("  your own cell: Area of the list Fields", "  used by:")
-                .anyMatch(line -> line.startsWith("  - product total = 21.625 L @ 'Tank mix'!"))
+                .anyMatch(line -> line.startsWith("  - total spray mix = 3460 L @ 'Spray blocks'!"))
                 .noneMatch(line -> line.contains("Long Acre"));
     }
 
