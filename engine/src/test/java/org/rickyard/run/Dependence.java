@@ -147,8 +147,11 @@ final class Dependence {
         ResultTable other = plan.table(e.table());
         double key = table.of(e.key()).number(row);
         double order = table.of(e.order()).number(row);
-        Effect worst = null;
+        Effect worst = worse(at(table, e.key(), row), at(table, e.order(), row));
         for (int there = 0; there < other.rows(); there++) {
+            if (other.of(e.key()).number(there) == key) {
+                worst = worse(worst, at(other, e.order(), there));
+            }
             if (other.of(e.key()).number(there) == key && other.of(e.order()).number(there) < order) {
                 worst = worse(worst, at(other, e.summed(), there));
             }

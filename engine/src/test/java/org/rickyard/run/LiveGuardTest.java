@@ -256,7 +256,7 @@ class LiveGuardTest {
 
     private static boolean same(Object a, Object b) {
         if (a instanceof Double one && b instanceof Double other) {
-            return Math.abs(one - other) <= Parity.TOLERANCE * Math.max(Math.abs(one), Math.abs(other));
+            return Math.abs(one - other) <= Parity.TOLERANCE * Math.max(1, Math.max(Math.abs(one), Math.abs(other)));
         }
         return a != null && a.equals(b);
     }
