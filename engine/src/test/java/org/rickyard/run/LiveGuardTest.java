@@ -144,6 +144,18 @@ class LiveGuardTest {
         assertThat(linked).hasSizeGreaterThan(40);
     }
 
+    private static final Set<String> CHIEF_SHEETS = Set.of(
+            "Work rates",
+            "Machine hours",
+            "Holding hours",
+            "Spray fields",
+            "Spray blocks",
+            "Tank mix",
+            "Order list",
+            "Crop",
+            "Clamp capacity",
+            "Pit digging");
+
     private static boolean isTyped(ResultTable table, TableColumn column) {
         for (int row = 0; row < table.rows(); row++) {
             if (table.of(column.symbol()).has(row)) {
@@ -180,6 +192,10 @@ class LiveGuardTest {
                     }
                 }
                 for (Map.Entry<CellAddress, Object> value : now.entrySet()) {
+                    if (!CHIEF_SHEETS.contains(value.getKey().sheet())) {
+                        // The further sheets are spoilt by their families' own tests.
+                        continue;
+                    }
                     Dependence.Effect effect = effects.get(value.getKey());
                     Object old = before.get(value.getKey());
                     boolean sound = effect == null
