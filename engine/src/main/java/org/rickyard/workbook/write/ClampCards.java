@@ -110,11 +110,11 @@ final class ClampCards {
                         "No permission: the wall's loading notice, its installer, the regulator and local code decide.");
     }
 
-    /** One figure of a card, live; none where its sheet has no row for the clamp. */
+    /** One figure of a card, live; none where its sheet has no row for the clamp, or no column in this workbook. */
     private PlainSheet.Line entry(Entry entry, int clamp) {
         ResultTable table = plan.table(entry.table());
         int row = row(table, clamp);
-        if (row < 0) {
+        if (row < 0 || table.spec().column(entry.symbol()).isEmpty()) {
             return null;
         }
         Symbol symbol = entry.symbol();
