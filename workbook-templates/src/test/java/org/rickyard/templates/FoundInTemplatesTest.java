@@ -64,6 +64,7 @@ class FoundInTemplatesTest {
         FoundLists found = found(WrittenBook.bytes(TemplateKind.DEMO));
         assertThat(sizes(found))
                 .isEqualTo(Map.of(
+                        "Assumptions", 4,
                         "Clamps", 3,
                         "Fields", 30,
                         "Herds", 4,
