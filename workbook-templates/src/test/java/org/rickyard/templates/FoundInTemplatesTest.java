@@ -76,7 +76,7 @@ class FoundInTemplatesTest {
                         "Stocks", 3));
         assertThat(found.places())
                 .allSatisfy(place -> assertThat(place.unrecognised()).isEmpty());
-        assertThat(found.places()).hasSize(10);
+        assertThat(found.places()).hasSize(11);
         ListRows fields = found.rows(Fields.LIST);
         assertThat(fields.unit(Fields.AREA, 0)).contains(Units.HA);
         assertThat(fields.unit(Fields.AREA, 29)).contains(Units.AC);
