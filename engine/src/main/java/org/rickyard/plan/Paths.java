@@ -4,54 +4,71 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.rickyard.formula.Condition;
 
 /**
  * The ways by which a sentence is reached, each a set of conditions that must all hold, kept as few and as short as they
- * can be: a way that only asks for more than another is dropped, and two that differ in one condition and its opposite
- * are one without it. Cell formulas are limited in length.
+ * can be, for cell formulas are limited in length: what follows from the rest of a way is not asked, a way that no row
+ * can take or that only asks for more than another is dropped, and of two ways that part at one condition neither asks
+ * for it where the rest is the same.
  */
 final class Paths {
     private final List<Set<Condition>> ways = new ArrayList<>();
 
+    /** The way that asks for nothing. */
+    static Paths open() {
+        Paths open = new Paths();
+        open.ways.add(Set.of());
+        return open;
+    }
+
     void add(List<Condition> conditions) {
-        add(new LinkedHashSet<>(conditions));
+        List<Set<Condition>> further = List.of(new LinkedHashSet<>());
+        for (Condition condition : conditions) {
+            further = Ways.both(further, Ways.of(condition));
+        }
+        further.forEach(this::add);
     }
 
     private void add(Set<Condition> way) {
-        for (Set<Condition> known : ways) {
-            if (way.containsAll(known)) {
+        Set<Condition> shortest = Ways.withoutWhatFollows(way);
+        if (shortest == null || ways.stream().anyMatch(shortest::containsAll)) {
+            return;
+        }
+        ways.removeIf(known -> known.containsAll(shortest));
+        for (Set<Condition> known : List.copyOf(ways)) {
+            Condition parting = parting(known, shortest);
+            if (parting != null) {
+                Set<Condition> without = new LinkedHashSet<>(shortest);
+                without.remove(parting);
+                add(without);
                 return;
             }
         }
-        ways.removeIf(known -> known.containsAll(way));
-        for (Set<Condition> known : ways) {
-            Set<Condition> joined = joined(known, way);
-            if (joined != null) {
-                add(joined);
+        ways.add(shortest);
+        for (Set<Condition> known : List.copyOf(ways)) {
+            Condition parting = known == shortest ? null : parting(shortest, known);
+            if (parting != null) {
+                Set<Condition> without = new LinkedHashSet<>(known);
+                without.remove(parting);
+                ways.remove(known);
+                add(without);
                 return;
             }
         }
-        ways.add(way);
     }
 
-    /** Two ways without the one condition in which they say the opposite; null if they differ in more. */
-    private static Set<Condition> joined(Set<Condition> one, Set<Condition> other) {
-        if (one.size() != other.size()) {
-            return null;
+    /** What the longer way need not ask, since where it fails the other is open: a, or not a and b, is a or b. */
+    private static Condition parting(Set<Condition> one, Set<Condition> longer) {
+        for (Condition condition : one) {
+            Condition opposite = Ways.opposite(condition);
+            if (longer.contains(opposite)
+                    && one.stream().allMatch(other -> other.equals(condition) || longer.contains(other))) {
+                return opposite;
+            }
         }
-        Set<Condition> left = new LinkedHashSet<>(one);
-        left.removeAll(other);
-        if (left.size() != 1 || !other.contains(opposite(left.iterator().next()))) {
-            return null;
-        }
-        Set<Condition> joined = new LinkedHashSet<>(one);
-        joined.removeAll(left);
-        return joined;
-    }
-
-    private static Condition opposite(Condition condition) {
-        return condition instanceof Condition.Not not ? not.condition() : new Condition.Not(condition);
+        return null;
     }
 
     /** Whether a way asks for nothing. */
@@ -59,9 +76,56 @@ final class Paths {
         return ways.stream().anyMatch(Set::isEmpty);
     }
 
-    /** Any of the ways, open. */
+    /** Whether no row can come there. */
+    boolean never() {
+        return ways.isEmpty();
+    }
+
+    /** What all ways ask for. */
+    Set<Condition> common() {
+        Set<Condition> common = new LinkedHashSet<>(ways.get(0));
+        ways.forEach(common::retainAll);
+        return common;
+    }
+
+    /** The same ways where a condition that all of them ask for is known to hold. */
+    Paths knowing(Condition condition) {
+        Paths left = new Paths();
+        for (Set<Condition> way : ways) {
+            Set<Condition> rest = new LinkedHashSet<>(way);
+            rest.remove(condition);
+            left.add(rest);
+        }
+        return left;
+    }
+
+    /** Any of the ways, open; what they have in common is asked once. */
     Condition condition() {
-        return Condition.any(
-                ways.stream().map(way -> Condition.all(List.copyOf(way))).toList());
+        Set<Condition> common = common();
+        List<Condition> rests = new ArrayList<>();
+        for (Set<Condition> way : ways) {
+            rests.add(Condition.all(
+                    way.stream().filter(part -> !common.contains(part)).toList()));
+        }
+        List<Condition> parts = new ArrayList<>(common);
+        if (!rests.contains(Condition.ALWAYS)) {
+            parts.add(Condition.any(rests));
+        }
+        return Condition.all(parts);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Paths that && Set.copyOf(ways).equals(Set.copyOf(that.ways));
+    }
+
+    @Override
+    public int hashCode() {
+        return Set.copyOf(ways).hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return ways.stream().map(Set::toString).collect(Collectors.joining(" or "));
     }
 }
