@@ -220,6 +220,7 @@ final class ClampTables {
                             Names.CLAMP,
                             Names.MACHINE,
                             KIND,
+                            new TableColumn.Key(Keys.CLAMP_KEY),
                             ClampJoin.COUNTRY,
                             new TableColumn.Word(Quantities.SOIL, List.of(Candidate.typed(Role.CLAMP, Clamps.SOIL))),
                             new TableColumn.Word(

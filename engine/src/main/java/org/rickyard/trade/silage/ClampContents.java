@@ -11,6 +11,7 @@ import static org.rickyard.trade.silage.ClampShape.VOLUME;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.ReferenceTable;
@@ -102,9 +103,14 @@ public final class ClampContents {
     public static final Formula DM_OF_CLAMP = new Formula(
             "clamp-dry-matter",
             CLAMP_DM,
-            given(DM_TARGET, value(CROP_IN_DM).over(CROP_IN)),
+            given(
+                    DM_TARGET,
+                    choice(
+                            Condition.compare(value(CROP_IN), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.T)),
+                            value(CROP_IN_DM).over(CROP_IN),
+                            value(DM_TARGET))),
             Source.derived("typed; otherwise dry matter going in over fresh mass going in"),
-            "the crop as ensiled; effluent and losses change it later",
+            "the crop as ensiled; effluent and losses change it later. Without crop, the target must be typed",
             List.of(WorkedExample.from(Source.derived("48 t fresh with 12 t dry matter is 25 %"))
                     .with(CROP_IN, 48)
                     .with(CROP_IN_DM, 12)

@@ -172,7 +172,12 @@ public final class FeedOut {
     public static final Formula FEED_OUT_TARGET = new Formula(
             "feed-out-target",
             TARGET,
-            given(FEED_OUT_RATE, new Expr.Lookup(SEASONS, value(FEEDING_SEASON), Mode.EXACT)),
+            given(
+                    FEED_OUT_RATE,
+                    choice(
+                            new Condition.InTable(SEASONS, value(FEEDING_SEASON), Mode.EXACT),
+                            new Expr.Lookup(SEASONS, value(FEEDING_SEASON), Mode.EXACT),
+                            value(FEED_OUT_RATE))),
             SEASONS.source(),
             "typed, or by season; others print 1.5-2.0 in winter and 2.5-3.0 in summer",
             List.of(
