@@ -30,6 +30,7 @@ final class ClampFamily {
                 crop.sources(holdings),
                 "no field names a clamp or a yield basis, and no cuts are listed");
         plan.add(ClampTables.CLAMPS, ClampJoin.rows(clamps, every).with(ClampTables.CROPS, crop.crops()), NO_CLAMPS);
+        ClampSlips.tell(plan);
         plan.add(ClampHeightTables.HEIGHTS, ClampJoin.rows(clamps, every), NO_CLAMPS);
         plan.add(ClampPackingTables.DENSITY, ClampJoin.rows(clamps, every), NO_CLAMPS);
         ClampRollers rollers = new ClampRollers(plan);

@@ -14,6 +14,8 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.trade.silage.ClampHeights;
@@ -31,7 +33,22 @@ class ClampCardsTest {
     };
 
     @TempDir
-    Path folder;
+    static Path folder;
+
+    private static SilageBook book;
+    private static XSSFWorkbook written;
+
+    @BeforeAll
+    static void run() throws IOException {
+        book = new SilageBook(folder).list("Clamps", CLAMPS).run();
+        written = new XSSFWorkbook(Files.newInputStream(book.write()));
+    }
+
+    @AfterAll
+    static void close() throws IOException {
+        written.close();
+        book.close();
+    }
 
     /** One card: its lines, each with all its texts, from its title to the next one's. */
     private static List<List<String>> cards(XSSFSheet sheet, List<String> titles) {
@@ -54,82 +71,67 @@ class ClampCardsTest {
         return cards;
     }
 
-    private static XSSFWorkbook written(SilageBook book) throws IOException {
-        return new XSSFWorkbook(Files.newInputStream(book.write()));
-    }
-
     @Test
     void everyClampHasAPageWithTheDangersOnIt() throws IOException {
-        try (SilageBook book = new SilageBook(folder).list("Clamps", CLAMPS).run();
-                XSSFWorkbook written = written(book)) {
-            XSSFSheet sheet = written.getSheet("Clamp cards");
-            List<List<String>> cards = cards(sheet, List.of("Big (", "Pit (", "Heap (", "Lacking ("));
-            assertThat(cards).hasSize(4);
-            assertThat(sheet.getRowBreaks()).hasSize(3);
-            assertThat(sheet.getPrintSetup().getLandscape()).isFalse();
-            for (List<String> card : cards) {
-                assertThat(String.join(" ", card).replaceAll(" +", " "))
-                        .contains("machines overturn")
-                        .contains("Power lines")
-                        .contains("Gas kills")
-                        .contains("wall's loading notice")
-                        .contains("Children and bystanders away")
-                        .contains("No height here is a permission");
-            }
-            assertThat(String.join(" ", cards.get(1))).contains("STOP: new earth-banked pits have been barred");
-            assertThat(cards.get(3))
-                    .contains("no section: the shape is withheld")
-                    .contains("withheld");
-            assertThat(String.join(" ", cards.get(3))).contains("Floor width missing");
-            assertThat(book.disagreements()).isEmpty();
+        XSSFSheet sheet = written.getSheet("Clamp cards");
+        List<List<String>> cards = cards(sheet, List.of("Big (", "Pit (", "Heap (", "Lacking ("));
+        assertThat(cards).hasSize(4);
+        assertThat(sheet.getRowBreaks()).hasSize(3);
+        assertThat(sheet.getPrintSetup().getLandscape()).isFalse();
+        for (List<String> card : cards) {
+            assertThat(String.join(" ", card).replaceAll(" +", " "))
+                    .contains("machines overturn")
+                    .contains("Power lines")
+                    .contains("Gas kills")
+                    .contains("wall's loading notice")
+                    .contains("Children and bystanders away")
+                    .contains("No height here is a permission");
         }
+        assertThat(String.join(" ", cards.get(1))).contains("STOP: new earth-banked pits have been barred");
+        assertThat(cards.get(3)).contains("no section: the shape is withheld").contains("withheld");
+        assertThat(String.join(" ", cards.get(3))).contains("Floor width missing");
+        assertThat(book.disagreements()).isEmpty();
     }
 
     @Test
     void theHeightNotToBeExceededStandsFirstAndIsThatOfTheHeights() throws IOException {
-        try (SilageBook book = new SilageBook(folder).list("Clamps", CLAMPS).run();
-                XSSFWorkbook written = written(book)) {
-            XSSFSheet sheet = written.getSheet("Clamp cards");
-            List<Double> limits = new ArrayList<>();
-            for (Row row : sheet) {
-                if (row.getCell(0) != null && row.getCell(0).toString().equalsIgnoreCase(ClampHeights.HIGHEST.name())) {
-                    limits.add(row.getCell(1).getNumericCellValue());
-                    assertThat(sheet.getRow(row.getRowNum() - 1).getCell(0).toString())
-                            .contains("(");
-                }
+        XSSFSheet sheet = written.getSheet("Clamp cards");
+        List<Double> limits = new ArrayList<>();
+        for (Row row : sheet) {
+            if (row.getCell(0) != null && row.getCell(0).toString().equalsIgnoreCase(ClampHeights.HIGHEST.name())) {
+                limits.add(row.getCell(1).getNumericCellValue());
+                assertThat(sheet.getRow(row.getRowNum() - 1).getCell(0).toString())
+                        .contains("(");
             }
-            assertThat(limits).hasSize(4);
-            for (int clamp = 0; clamp < 4; clamp++) {
-                assertThat(limits.get(clamp)).isEqualTo(book.number("clamp-heights", ClampHeights.HIGHEST, clamp));
-            }
+        }
+        assertThat(limits).hasSize(4);
+        for (int clamp = 0; clamp < 4; clamp++) {
+            assertThat(limits.get(clamp)).isEqualTo(book.number("clamp-heights", ClampHeights.HIGHEST, clamp));
         }
     }
 
     /** The three tones lie well apart in grey, dark to light: wall, settled, on the day. */
     @Test
     void theSectionCanBeReadInAGreyPrint() throws IOException {
-        try (SilageBook book = new SilageBook(folder).list("Clamps", CLAMPS).run();
-                XSSFWorkbook written = written(book)) {
-            double wall = -1;
-            double settled = -1;
-            double onDay = -1;
-            for (Row row : written.getSheet("Clamp cards")) {
-                for (Cell cell : row) {
-                    double grey = grey((XSSFCell) cell);
-                    if (cell.getColumnIndex() < 4 || grey < 0) {
-                        continue;
-                    }
-                    switch (cell.toString()) {
-                        case "▒" -> settled = grey;
-                        case "░" -> onDay = grey;
-                        default -> wall = grey;
-                    }
+        double wall = -1;
+        double settled = -1;
+        double onDay = -1;
+        for (Row row : written.getSheet("Clamp cards")) {
+            for (Cell cell : row) {
+                double grey = grey((XSSFCell) cell);
+                if (cell.getColumnIndex() < 4 || grey < 0) {
+                    continue;
+                }
+                switch (cell.toString()) {
+                    case "▒" -> settled = grey;
+                    case "░" -> onDay = grey;
+                    default -> wall = grey;
                 }
             }
-            assertThat(wall).isBetween(0.0, 110.0);
-            assertThat(settled).isGreaterThan(wall + 50);
-            assertThat(onDay).isGreaterThan(settled + 40);
         }
+        assertThat(wall).isBetween(0.0, 110.0);
+        assertThat(settled).isGreaterThan(wall + 50);
+        assertThat(onDay).isGreaterThan(settled + 40);
     }
 
     private static double grey(XSSFCell cell) {

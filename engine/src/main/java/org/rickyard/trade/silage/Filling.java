@@ -171,6 +171,7 @@ public final class Filling {
             "grass; means of many farms, no limits",
             List.of(
                     WorkedExample.from(PHS.source()).with(CLAMP_DM, 20).gives("mean 4.38, 48 % well fermented"),
+                    WorkedExample.from(PHS.source()).with(CLAMP_DM, 24).gives("mean 4.30, 67 % well fermented"),
                     WorkedExample.from(PHS.source()).with(CLAMP_DM, 28).gives("mean 4.36, 83 % well fermented")));
 
     /** {@code critical-ph}: between 25 and 35 % only. */

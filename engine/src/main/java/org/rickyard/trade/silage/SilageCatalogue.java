@@ -128,6 +128,7 @@ public final class SilageCatalogue {
             Packing.DISAGREEMENT,
             Packing.MOST_PORES,
             EffluentTank.LEAST_DISTANCE,
+            EffluentTank.NEW_YARD_IRELAND,
             FeedOut.SLOWEST,
             Filling.MOST_DAYS,
             PackingModel.SWITCH);
