@@ -89,6 +89,11 @@ public sealed interface Condition {
     /** Not this. */
     record Not(Condition condition) implements Condition {}
 
+    /** What holds of every row. */
+    Condition ALWAYS = new All(List.of());
+    /** What holds of none. */
+    Condition NEVER = new Any(List.of());
+
     /** Compares two expressions. */
     static Condition compare(Expr a, Relation relation, Expr b) {
         return new Compare(a, relation, b);

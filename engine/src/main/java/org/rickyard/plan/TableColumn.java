@@ -47,8 +47,18 @@ public sealed interface TableColumn {
         }
     }
 
-    /** A formula's value; a result has its line in the trail, a step stands only beside it. */
-    record Calculated(Formula formula, boolean result) implements TableColumn {
+    /**
+     * A formula's value; a result has its line in the trail, a step stands only beside it.
+     *
+     * @param formula as this workbook needs it
+     * @param declared as it was declared, with the branches that nothing in this workbook leads to
+     */
+    record Calculated(Formula formula, boolean result, Formula declared) implements TableColumn {
+        /** A formula just as it was declared. */
+        public Calculated(Formula formula, boolean result) {
+            this(formula, result, formula);
+        }
+
         @Override
         public Symbol symbol() {
             return formula.result();
