@@ -89,6 +89,20 @@ public sealed interface Condition {
     /** Not this. */
     record Not(Condition condition) implements Condition {}
 
+    /** Whether something was typed for a quantity, usable or not: what is typed must not be passed over in silence. */
+    static Condition typed(Symbol symbol) {
+        return new Not(new Blank(symbol));
+    }
+
+    /** Whether nothing typed for these quantities is unusable: each has a value or was left blank. */
+    static Condition usableOrBlank(Symbol... symbols) {
+        List<Condition> parts = new java.util.ArrayList<>();
+        for (Symbol symbol : symbols) {
+            parts.add(new Any(List.of(new Given(symbol), new Blank(symbol))));
+        }
+        return all(parts);
+    }
+
     /** Compares two expressions. */
     static Condition compare(Expr a, Relation relation, Expr b) {
         return new Compare(a, relation, b);
