@@ -288,10 +288,11 @@ final class ColumnReader {
         }
         OptionalDouble value = NozzleText.read(text);
         if (value.isEmpty()) {
+            // A number is a number to the grid, too, and no size: it is told from a text that nobody can read.
             findings.bad(
                     address(sheetRow, binding),
                     Words.quoted(text) + " is not a nozzle size known here: write 04," + " 11004 or F110/1.6/3.0.");
-            return State.NOT_READABLE;
+            return kind == Grid.Kind.NUMBER ? State.IMPOSSIBLE : State.NOT_READABLE;
         }
         return readFromText(row, sheetRow, binding, value.getAsDouble(), Units.ONE);
     }

@@ -99,8 +99,8 @@ final class SprayNozzleTables {
                             nozzlePosition(),
                             fromNozzles(NozzlePressure.WANTED_PRESSURE),
                             fromNozzles(Quantities.SPEED),
-                            fromNozzles(Quantities.LOWEST_PRESSURE),
-                            fromNozzles(Quantities.HIGHEST_PRESSURE),
+                            SprayColumns.LOWEST_PRESSURE,
+                            SprayColumns.HIGHEST_PRESSURE,
                             typedOrNot(Quantities.LOWEST_SPEED, Machines.LOWEST_SPEED),
                             typedOrNot(Quantities.HIGHEST_SPEED, Machines.HIGHEST_SPEED),
                             result(NozzlePressure.PRESSURE_AT_LOWEST_SPEED),
@@ -128,13 +128,12 @@ final class SprayNozzleTables {
                             new TableColumn.Key(NozzleChoice.UNITY),
                             nozzlePosition(),
                             fromNozzles(NozzlePressure.WATER_FLOW),
-                            fromNozzles(Quantities.LOWEST_PRESSURE),
-                            fromNozzles(Quantities.HIGHEST_PRESSURE),
+                            SprayColumns.LOWEST_PRESSURE,
+                            SprayColumns.HIGHEST_PRESSURE,
                             fromNozzles(SprayQuality.LABEL_PLACE),
                             fromNozzles(SprayQuality.NOZZLE_PLACE),
-                            new TableColumn.Joined(
-                                    NozzleChoice.FITTED,
-                                    new Expr.From(NOZZLES_ID, Quantities.NOZZLE_SIZE, Keys.NOZZLE_POSITION)),
+                            Names.optional(
+                                    NozzleChoice.FITTED, Candidate.typed(Role.MACHINE, Machines.NOZZLE_SIZE)),
                             new TableColumn.Joined(
                                     Quantities.NOZZLE_SIZE,
                                     Expr.value(NozzleChoice.TENTHS).over(Expr.number(10))),

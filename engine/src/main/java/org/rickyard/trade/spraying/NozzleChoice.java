@@ -52,7 +52,9 @@ public final class NozzleChoice {
     /** The standard's colour of that size. */
     public static final Symbol COLOUR = Symbol.text("colour of the size");
     /** The fitted size. */
-    public static final Symbol FITTED = Symbol.number("size fitted", Units.ONE).decimals(2);
+    public static final Symbol FITTED = Symbol.number("size fitted", Units.ONE)
+            .possible(NOZZLE_SIZE.possible())
+            .decimals(2);
     /** In or out of the window. */
     public static final Symbol WINDOW = Symbol.text("pressure window");
     /** What is known of the quality. */
@@ -77,6 +79,9 @@ public final class NozzleChoice {
 
     private static final String IN = "in the window";
     private static final String NO_WINDOW = "no window typed";
+    private static final String BELOW = "below the window";
+    private static final String ABOVE = "above the window";
+    private static final String UNCHECKED = "fits the flow only, quality not checked";
     private static final String GOOD = "the label's quality";
     private static final String BAD = "not the label's quality";
     private static final Source RULE = Source.derived(
@@ -100,16 +105,16 @@ public final class NozzleChoice {
                     text(NO_WINDOW),
                     choice(
                             Condition.compare(cut(WANTED_PRESSURE), Relation.LESS, cut(LOWEST_PRESSURE)),
-                            text("below the window"),
+                            text(BELOW),
                             choice(
                                     Condition.compare(cut(WANTED_PRESSURE), Relation.MORE, cut(HIGHEST_PRESSURE)),
-                                    text("above the window"),
+                                    text(ABOVE),
                                     text(IN)))),
             RULE,
             "the window typed for the fitted nozzle stands for its whole series",
             List.of(
-                    window(8.333, "above the window"),
-                    window(4.6875, "above the window"),
+                    window(8.333, ABOVE),
+                    window(4.6875, ABOVE),
                     window(3, IN),
                     window(2.0833, IN)));
 
@@ -132,10 +137,10 @@ public final class NozzleChoice {
             QUALITY,
             choice(
                     Condition.any(List.of(new Blank(LABEL_PLACE), new Blank(NOZZLE_PLACE), new Blank(FITTED))),
-                    text("fits the flow only, quality not checked"),
+                    text(UNCHECKED),
                     choice(
                             Condition.compare(value(NOZZLE_SIZE), Relation.NOT_EQUAL, value(FITTED)),
-                            text("fits the flow only, quality not checked"),
+                            text(UNCHECKED),
                             choice(
                                     Condition.compare(value(NOZZLE_PLACE), Relation.EQUAL, value(LABEL_PLACE)),
                                     text(GOOD),
@@ -165,8 +170,21 @@ public final class NozzleChoice {
                     choice(
                             Condition.is(QUALITY, GOOD),
                             number(0),
-                            choice(Condition.is(QUALITY, BAD), number(2), number(1))),
-                    choice(Condition.is(WINDOW, NO_WINDOW), number(3), number(4))),
+                            choice(
+                                    Condition.is(QUALITY, BAD),
+                                    number(2),
+                                    number(1)
+                                            .onlyWhen(
+                                                    Condition.is(QUALITY, UNCHECKED),
+                                                    "the spray quality cannot be compared"))),
+                    choice(
+                            Condition.is(WINDOW, NO_WINDOW),
+                            number(3),
+                            number(4)
+                                    .onlyWhen(
+                                            Condition.any(List.of(
+                                                    Condition.is(WINDOW, BELOW), Condition.is(WINDOW, ABOVE))),
+                                            "the pressure window cannot be compared"))),
             RULE,
             "0 is best",
             List.of());

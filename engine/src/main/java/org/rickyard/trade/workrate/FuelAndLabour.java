@@ -21,6 +21,7 @@ import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
 import org.rickyard.trade.Keys;
 
 /**
@@ -99,6 +100,17 @@ public final class FuelAndLabour {
     private static final Condition IN_GANG =
             Condition.compare(value(Keys.GANG_KEY), Condition.Relation.MORE, number(0));
 
+    /** The yearly average may stand for a load that is not known, not for one that was typed wrongly. */
+    private static final Condition LOAD_NOT_TYPED_WRONG = Condition.usableOrBlank(
+            Quantities.MASS,
+            Quantities.OUTPUT,
+            Quantities.SPEED,
+            Quantities.WORKING_WIDTH,
+            Quantities.YIELD,
+            Quantities.YIELD_DRY_MATTER,
+            Quantities.DM_AT_CUTTING,
+            Quantities.DM_AT_ENSILING);
+
     /** Machine hours: the gang's for each machine of it, or the machine's own. */
     public static final Formula HOURS_AT_WORK = new Formula(
             "machine-hours-on-field",
@@ -128,7 +140,9 @@ public final class FuelAndLabour {
                                             Condition.compare(
                                                     value(PowerNeeded.SHARE), Condition.Relation.AT_MOST, number(1)),
                                             "the work needs more power than the tractor has"),
-                            constant(AVERAGE).times(PowerNeeded.AVAILABLE)),
+                            constant(AVERAGE)
+                                    .times(PowerNeeded.AVAILABLE)
+                                    .onlyWhen(LOAD_NOT_TYPED_WRONG, "something typed for the power needed is unusable")),
                     value(FUEL_RATE)),
             LOAD,
             "loads of 20 to 100 %; actual use may be a third either way",
@@ -161,8 +175,8 @@ public final class FuelAndLabour {
             "fuel-by",
             FUEL_BY,
             choice(
-                    new Condition.Given(FUEL_RATE),
-                    Expr.text("typed"),
+                    Condition.typed(FUEL_RATE),
+                    choice(new Condition.Given(FUEL_RATE), Expr.text("typed"), Expr.text("")),
                     choice(
                             new Condition.Given(PowerNeeded.SHARE),
                             choice(
@@ -171,7 +185,8 @@ public final class FuelAndLabour {
                                     Expr.text(LIGHTLY),
                                     Expr.text("load on the tractor")),
                             choice(
-                                    new Condition.Given(PowerNeeded.AVAILABLE),
+                                    Condition.all(
+                                            List.of(new Condition.Given(PowerNeeded.AVAILABLE), LOAD_NOT_TYPED_WRONG)),
                                     Expr.text("yearly average (light use: too low for mowing, chopping, ploughing)"),
                                     Expr.text("")))),
             Source.commonPractice("the surest there is"),
