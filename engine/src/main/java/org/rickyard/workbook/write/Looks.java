@@ -20,6 +20,7 @@ final class Looks {
     private static final String STONE = "ECE7DC";
     private static final String STRAW = "FBF6E4";
     private static final String GRASS = "E3EFDF";
+    private static final String MOSS = "B4C7AC";
     private static final String WHITE = "FFFFFF";
     private static final String LINE_GREEN = "3D5A45";
 
@@ -63,6 +64,12 @@ final class Looks {
             .withFont(INK)
             .withFill(GRASS)
             .withBorder(Border.THIN);
+    /** A filled cell of a chart: darker than any other, so that it stands out in a print without colour. */
+    static final CellLook BAR = CellLook.of("Rickyard bar")
+            .withBold()
+            .withFont(INK)
+            .withFill(MOSS)
+            .withBorder(Border.THIN);
     static final CellLook SENTENCE =
             CellLook.of("Rickyard sentence").withFont(EARTH).withBorder(Border.THIN);
     static final CellLook TEXT = CellLook.of("Rickyard text").withFont(INK).withVertical(Vertical.TOP);
@@ -92,7 +99,8 @@ final class Looks {
             INPUT,
             STEP,
             RESULT,
-            CONSTANT);
+            CONSTANT,
+            BAR);
 
     /** A look with so many decimals shown. */
     static CellLook decimals(CellLook look, int decimals) {
