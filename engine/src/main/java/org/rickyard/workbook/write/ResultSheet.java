@@ -91,16 +91,23 @@ final class ResultSheet extends OurSheet {
     private List<Integer> widths() {
         List<Integer> widths = new ArrayList<>();
         for (TableColumn column : spec.columns()) {
-            widths.add(
-                    column instanceof TableColumn.Sentence
-                            ? 34
-                            : column instanceof TableColumn.Name || column instanceof TableColumn.Word
-                                    ? 14
-                                    : column instanceof TableColumn.Key || column instanceof TableColumn.Joined
-                                            ? 8
-                                            : 11);
+            widths.add(width(column));
         }
         return widths;
+    }
+
+    private static int width(TableColumn column) {
+        if (column instanceof TableColumn.Sentence) {
+            return 34;
+        } else if (column instanceof TableColumn.Name || column instanceof TableColumn.Word) {
+            return 14;
+        } else if (column instanceof TableColumn.Method method && !method.bar()) {
+            return column.symbol().type() == Symbol.Type.TEXT ? 22 : 11;
+        }
+        if (column instanceof TableColumn.Key) {
+            return 8;
+        }
+        return column instanceof TableColumn.Joined && column.symbol().type() != Symbol.Type.DATE ? 10 : 11;
     }
 
     /** The columns of names that stay in sight. */

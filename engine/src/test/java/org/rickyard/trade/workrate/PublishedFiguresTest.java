@@ -15,7 +15,6 @@ import org.rickyard.quantity.Units;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.cost.OwnOrHire;
 import org.rickyard.trade.cost.OwnershipCost;
-import org.rickyard.trade.cost.RepairCost;
 
 /** Printed figures beyond the catalogue's own examples, slips in print that must not be met, and laws of the trade. */
 class PublishedFiguresTest {
@@ -28,26 +27,28 @@ class PublishedFiguresTest {
         return WorkedExample.from(Source.derived("test"));
     }
 
-    static java.util.stream.Stream<RepairCost.Machine> machines() {
-        return RepairCost.REMEMBERED.stream();
+    static java.util.stream.Stream<RememberedMachines.Row> machines() {
+        return RememberedMachines.ROWS.stream();
     }
 
     /** The remembered table of ASAE D497 must agree with itself: repairs over the whole life by its own factors. */
     @Tag("memory")
     @ParameterizedTest
     @MethodSource("machines")
-    void repairFactorsGiveTheRepairsOfTheWholeLife(RepairCost.Machine machine) {
+    void repairFactorsGiveTheRepairsOfTheWholeLife(RememberedMachines.Row machine) {
         double percent = 100 * machine.rf1() * Math.pow(machine.life() / 1000, machine.rf2());
-        assertThat(percent).as(machine.row()).isCloseTo(machine.repairs(), within(4.0));
+        assertThat(percent).as(machine.name()).isCloseTo(machine.repairs(), within(4.0));
     }
 
     @Tag("memory")
     @ParameterizedTest
     @MethodSource("machines")
-    void typicalEfficienciesAreThoseOfTheRememberedTable(RepairCost.Machine machine) {
-        int row = FieldRates.TYPICAL_EFFICIENCY.find(machine.type());
-        if (!Double.isNaN(machine.efficiency()) && row >= 0) {
-            assertThat(FieldRates.TYPICAL_EFFICIENCY.rows().get(row).value()).isEqualTo(machine.efficiency());
+    void typicalValuesLieWithinTheirRanges(RememberedMachines.Row machine) {
+        boolean works = !Double.isNaN(machine.efficiency());
+        assertThat(Double.isNaN(machine.speed())).isEqualTo(!works);
+        if (works) {
+            assertThat(machine.efficiency()).isBetween(machine.leastEfficiency(), machine.greatestEfficiency());
+            assertThat(machine.speed()).isBetween(machine.slowest(), machine.fastest());
         }
     }
 
@@ -93,7 +94,9 @@ class PublishedFiguresTest {
                             .with(Quantities.DISTANCE_TO_CLAMP, km)
                             .with(Quantities.ROAD_SPEED_LADEN, 20)
                             .with(Quantities.ROAD_SPEED_EMPTY, 25));
-            double needed = of(Carting.TRAILERS_NEEDED, inputs().with(Carting.EXACT, cycle / 12));
+            double needed = of(
+                    TrailerNumbers.TRAILERS_NEEDED,
+                    inputs().with(TrailerNumbers.OTHERS_SERVED, 0).with(Carting.EXACT, cycle / 12));
             assertThat(needed).isGreaterThanOrEqualTo(before);
             before = needed;
         }
