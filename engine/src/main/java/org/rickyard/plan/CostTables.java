@@ -65,9 +65,9 @@ final class CostTables {
                             Expr.value(FuelAndLabour.DRIVER_DAY),
                             Relation.MORE,
                             new Expr.AsUnit(Expr.number(12), Units.H)),
-                    "with fuelling and moving the driver's day is over 12 h, which leaves less than 11 h of rest with the way home; working-time rules ask for 11 h"
-                            + " rest in 24 and a break of 20 min after 6 h, with exceptions on farms. Tired drivers have"
-                            + " accidents: plan a second driver."));
+                    "with fuelling and moving the driver's day is over 12 h. Working-time rules ask for 11 h of rest in"
+                            + " 24 and a break of 20 min after 6 h, with exceptions on farms. The tired have accidents:"
+                            + " plan a second driver."));
 
     /** One row per machine and field. */
     static final TableSpec INPUTS = inputs();

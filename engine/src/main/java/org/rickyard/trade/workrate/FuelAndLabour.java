@@ -293,11 +293,11 @@ public final class FuelAndLabour {
             value(DRIVER_DAY).times(CREW_USED).times(GangRates.ALIKE),
             Source.derived("a driver's day × people × machines"),
             "a full day of this work",
-            List.of(WorkedExample.from(Source.derived("11 h, one person at each of three trailers"))
+            List.of(WorkedExample.from(Source.derived("11 h, two people at each of three machines"))
                     .with(DRIVER_DAY, 11)
-                    .with(CREW_USED, 1)
+                    .with(CREW_USED, 2)
                     .with(GangRates.ALIKE, 3)
-                    .gives(33, Units.H, 6)));
+                    .gives(66, Units.H, 6)));
 
     /** In reading order. */
     static List<Formula> formulas() {
