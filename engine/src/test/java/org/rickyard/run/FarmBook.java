@@ -32,7 +32,7 @@ final class FarmBook {
 
         List<Result> results(String id, String... about) {
             return results.stream()
-                    .filter(result -> result.formula().id().equals(id))
+                    .filter(result -> result.id().equals(id))
                     .filter(result -> result.about().values().containsAll(List.of(about)))
                     .toList();
         }

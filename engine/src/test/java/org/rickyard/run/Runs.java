@@ -55,7 +55,7 @@ public final class Runs {
         /** The results of a formula. */
         public List<Result> results(String id) {
             return results.stream()
-                    .filter(result -> result.formula().id().equals(id))
+                    .filter(result -> result.id().equals(id))
                     .toList();
         }
 
