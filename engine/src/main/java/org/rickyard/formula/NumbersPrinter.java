@@ -34,7 +34,14 @@ public final class NumbersPrinter extends WordsPrinter {
     @Override
     protected String choice(Expr.Choice e) {
         Boolean taken = Evaluator.condition(e.when(), values).at(row);
-        return taken == null ? super.choice(e) : print(taken ? e.then() : e.otherwise(), 1);
+        if (taken == null) {
+            return super.choice(e);
+        }
+        Expr branch = taken ? e.then() : e.otherwise();
+        // A verdict in words says nothing without the figures it was found by.
+        return branch instanceof Expr.Text
+                ? condition(e.when()) + (taken ? "? yes: " : "? no: ") + print(branch, 1)
+                : print(branch, 1);
     }
 
     @Override

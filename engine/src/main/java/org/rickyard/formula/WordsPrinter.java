@@ -86,7 +86,8 @@ public class WordsPrinter {
         } else if (expr instanceof Expr.NumberOf e) {
             return print(UnitChecker.in(e.a(), e.in()), least);
         } else if (expr instanceof Expr.AsUnit e) {
-            return print(e.a(), least);
+            // "÷ 1" would look like a slip; "÷ 1 yr" says what it is there for.
+            return e.a() instanceof Expr.Num one && one.value() == 1 ? "1 " + e.unit() : print(e.a(), least);
         } else if (expr instanceof Expr.Only e) {
             return print(e.then(), least);
         } else if (expr instanceof Expr.Call e) {

@@ -47,7 +47,7 @@ public final class Headlines {
         add(headlines, plan.table("clamps"), List.of(ClampContents.CLAMP_CAPACITY, ClampContents.CLAMP_FILL));
         add(headlines, plan.table("feed-balance"), List.of(Feeding.DAYS_FEED_LASTS, Feeding.SURPLUS_OR_SHORTFALL));
         add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
-        add(headlines, plan.table(SeasonTables.SEASON_ID), List.of(SeasonFit.DAYS_NEEDED, SeasonFit.DAYS_AVAILABLE));
+        add(headlines, plan.table(SeasonTables.SEASON_ID), List.of(SeasonFit.VERDICT));
         ResultTable costs = plan.table("holding-costs");
         add(
                 headlines,

@@ -33,11 +33,16 @@ final class DemoFeed {
                 .words("Country", 10)
                 .number("Feed-out rate (m/week)", 10, 1)
                 .words("Feeding season", 11)
+                .number("Crown (m)", 8, 1)
+                .words("Crown shape", 10)
+                .words("Overhead lines", 9)
+                .words("Soil", 11)
+                .number("Additive (L/t)", 9, 1)
                 .rows(
                         """
-            Thrushmere|Main clamp|walled   |38|11|2.4|2.3|0.2   |1|4|28|12|15|45|24|60 |2004|England|1.5|winter
-            Pellbrook |Old clamp |walled   |24|9 |2.2|2.1|      |0| |30|12|15|40|12|45 |1987|England|1.2|winter
-            Oxlow End |Oxlow pit |earth pit|24|7 |2.2|2.0|1 in 1|1|3|27|12|20|40|  |120|2026|other  |1.2|winter""")
+            Thrushmere|Main clamp|walled   |38|11|2.4|2.3|0.2   |1|4|28|12|15|45|24|60 |2004|England|1.5|winter|0.4|parabolic|no |            |1.5
+            Pellbrook |Old clamp |walled   |24|9 |2.2|2.1|      |0| |30|12|15|40|12|45 |1987|England|1.2|winter|   |         |yes|            |
+            Oxlow End |Oxlow pit |earth pit|24|7 |2.2|2.0|1 in 1|1|3|27|12|20|40|  |120|2026|other  |1.2|winter|   |         |no |common earth|""")
                 .finish(2);
         new ClientSheet(workbook, looks, "Stocks", "Feed left over", "Counted at the end of April.")
                 .words("Holding", 13)

@@ -31,7 +31,11 @@ final class DemoJobs {
                 .day("Latest")
                 .words("Growth stage", 10)
                 .day("Last harvest date")
-                .number("Workable days (%)", 10, 0);
+                .number("Workable days (%)", 10, 0)
+                .number("Wind speed (m/s)", 8, 1)
+                .number("Wind height (m)", 8, 0)
+                .number("Air temperature (°C)", 11, 0)
+                .number("Humidity (%)", 9, 0);
         cut(jobs, "Thrushmere", "T", "Forager; Trailer 12 t x 3; Buckrake; Roller tractor", "2026-05-18|2026-05-29");
         cut(jobs, "Pellbrook", "P", "Forager; Trailer 12 t x 2; Loader; Roller tractor", "2026-05-25|2026-06-05");
         cut(
@@ -44,12 +48,12 @@ final class DemoJobs {
                 "Thrushmere",
                 """
     Spread T|Grass|spreading|Spreader 24 m|Tractor 85 kW||Fertiliser G|250|kg/ha|||||2026-03-16|2026-03-30|||60
-    Wheat T|Hill|spraying|Sprayer 24 m||Wheat first spray||||200||||2026-04-14|2026-04-28|GS 31|2026-08-12|45""");
+    Wheat T|Hill|spraying|Sprayer 24 m||Wheat first spray||||200||||2026-04-14|2026-04-28|GS 31|2026-08-12|45|3.5|10|12|70""");
         jobs.rows(
                 "Pellbrook",
                 """
-    Docks P|Beck side|spraying|Sprayer 12 m|Tractor 85 kW|Grass docks||||200||||2026-04-20|2026-04-30||2026-05-25|45
-    Barley P|Barley|spraying|Sprayer 24 m|||Herbicide B|1.5|L/ha|200||||2026-05-04|2026-05-14|GS 24|2026-08-03|45""");
+    Docks P|Beck side|spraying|Sprayer 12 m|Tractor 85 kW|Grass docks||||200||||2026-04-20|2026-04-30||2026-05-25|45|2.5|10|14|65
+    Barley P|Barley|spraying|Sprayer 24 m|||Herbicide B|1.5|L/ha|200||||2026-05-04|2026-05-14|GS 24|2026-08-03|45|6|10|17|58""");
         jobs.finish(3);
     }
 

@@ -22,6 +22,7 @@ public final class DemoWorkbook {
         DemoSprays.addTo(workbook, looks);
         DemoJobs.addTo(workbook, looks);
         DemoFeed.addTo(workbook, looks);
+        DemoPrices.addTo(workbook, looks);
         FixedBook.write(workbook, looks, "Thrushmere group 2026 (invented)", out);
     }
 }

@@ -64,6 +64,7 @@ class FoundInTemplatesTest {
         FoundLists found = found(WrittenBook.bytes(TemplateKind.DEMO));
         assertThat(sizes(found))
                 .isEqualTo(Map.of(
+                        "Assumptions", 4,
                         "Clamps", 3,
                         "Fields", 30,
                         "Herds", 4,
@@ -75,7 +76,7 @@ class FoundInTemplatesTest {
                         "Stocks", 3));
         assertThat(found.places())
                 .allSatisfy(place -> assertThat(place.unrecognised()).isEmpty());
-        assertThat(found.places()).hasSize(10);
+        assertThat(found.places()).hasSize(11);
         ListRows fields = found.rows(Fields.LIST);
         assertThat(fields.unit(Fields.AREA, 0)).contains(Units.HA);
         assertThat(fields.unit(Fields.AREA, 29)).contains(Units.AC);
