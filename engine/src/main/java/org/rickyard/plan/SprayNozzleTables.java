@@ -34,6 +34,7 @@ final class SprayNozzleTables {
     private static List<CautionRule> nozzleRules() {
         List<CautionRule> rules = new ArrayList<>(SprayRules.window(NozzlePressure.WANTED_PRESSURE, "at this speed"));
         rules.add(SprayRules.SPACING_DIFFERS);
+        rules.add(SprayRules.PER_ACRE);
         return List.copyOf(rules);
     }
 
