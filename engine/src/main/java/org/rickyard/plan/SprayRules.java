@@ -106,6 +106,13 @@ final class SprayRules {
                         + " Then write L/ac in the header.");
     }
 
+    /** Of a speed at which drift grows. */
+    static CautionRule fast(Symbol speed) {
+        return caution(
+                more(speed, Expr.constant(SprayLimits.FAST)),
+                "fast for spraying: drift and an unsteady boom; keep below 16-18 km/h, slower in wind (GRDC).");
+    }
+
     /** Of a pressure against the window of the nozzle. */
     static List<CautionRule> window(Symbol pressure, String at) {
         return List.of(

@@ -29,9 +29,10 @@ import org.rickyard.quantity.Units;
 import org.rickyard.trade.Keys;
 
 /**
- * Every ISO size held against the flow that is wanted. The rule: sizes inside the pressure window first, among them
- * those known to give the label's spray quality, then those whose quality is not known, then the rest; within each,
- * the nearer to the middle of the window the better; of two alike the bigger, which is the coarser.
+ * Every ISO size held against the flow that is wanted. The rule: of the sizes inside the pressure window (of all, where
+ * none is typed) first those known to give the label's spray quality, then those whose quality is not known, then the
+ * rest; last those outside the window, where a maker's class does not hold. Within each, the nearer to the middle of the
+ * window the better; of two alike the bigger, which is the coarser.
  */
 public final class NozzleChoice {
     private NozzleChoice() {}
@@ -61,7 +62,7 @@ public final class NozzleChoice {
     public static final Symbol PREFERRED = Symbol.number("pressure preferred", Units.BAR)
             .possible(Range.POSITIVE)
             .decimals(1);
-    /** 0 best, 4 worst. */
+    /** 0 best, 3 worst. */
     public static final Symbol GROUP =
             Symbol.number("group", Units.ONE).possible(Range.NOT_NEGATIVE).decimals(0);
     /** The order. */
@@ -199,25 +200,28 @@ public final class NozzleChoice {
                             .with(HIGHEST_PRESSURE, 4)
                             .gives(3, Units.BAR, 6)));
 
-    /** 0: window and quality; 1: window; 2: window, wrong quality; 3: no window typed; 4: outside. */
+    /** 0: the label's quality; 1: quality not known; 2: another quality; 3: outside the window, where no class holds. */
     public static final Formula CHOICE_GROUP = new Formula(
             "nozzle-group",
             GROUP,
             choice(
-                    Condition.is(WINDOW, IN),
+                    Condition.any(List.of(Condition.is(WINDOW, IN), Condition.is(WINDOW, NO_WINDOW))),
                     choice(
                             Condition.is(QUALITY, GOOD),
                             number(0),
                             choice(Condition.is(QUALITY, BAD), number(2), number(1))),
-                    choice(Condition.is(WINDOW, NO_WINDOW), number(3), number(4))),
+                    number(3)),
             RULE,
             "0 is best",
             List.of(
                     group(IN, GOOD, 0),
                     group(IN, UNCHECKED, 1),
                     group(IN, BAD, 2),
-                    group(NO_WINDOW, GOOD, 3),
-                    group("above the window", GOOD, 4)));
+                    group(NO_WINDOW, GOOD, 0),
+                    group(NO_WINDOW, UNCHECKED, 1),
+                    group(NO_WINDOW, BAD, 2),
+                    group("below the window", GOOD, 3),
+                    group("above the window", GOOD, 3)));
 
     private static WorkedExample group(String window, String quality, double answer) {
         return WorkedExample.from(Source.derived("the rule, case by case"))

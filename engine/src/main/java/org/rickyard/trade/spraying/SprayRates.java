@@ -1,7 +1,9 @@
 package org.rickyard.trade.spraying;
 
+import static org.rickyard.formula.Expr.call;
 import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.text;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.MACHINE_TYPE;
@@ -16,6 +18,7 @@ import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.ReferenceTable.Row;
 import org.rickyard.formula.Source;
@@ -128,9 +131,14 @@ public final class SprayRates {
 
     private static Expr classOf(Constant high, ReferenceTable classes) {
         return choice(
-                Condition.compare(value(WATER_VOLUME), Relation.MORE, constant(high)),
+                Condition.compare(cut(), Relation.MORE, constant(high)),
                 text("high volume"),
-                new Expr.Lookup(classes, value(WATER_VOLUME), Expr.Lookup.Mode.STEP));
+                new Expr.Lookup(classes, cut(), Expr.Lookup.Mode.STEP));
+    }
+
+    /** Cut to nine decimals, so that a volume typed in gallons lies on the edge that it lies on in litres. */
+    private static Expr cut() {
+        return call(Function.ROUND, value(WATER_VOLUME), number(9));
     }
 
     private static ReferenceTable classes(String name, double veryLow, double low, double medium) {

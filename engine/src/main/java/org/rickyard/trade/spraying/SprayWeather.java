@@ -161,7 +161,10 @@ public final class SprayWeather {
             "wind-at-boom",
             WIND_AT_BOOM,
             choice(
-                    Condition.compare(value(WIND_HEIGHT), Relation.AT_LEAST, constant(HIGH_WIND)),
+                    Condition.compare(
+                            call(Function.ROUND, value(WIND_HEIGHT), number(9)),
+                            Relation.AT_LEAST,
+                            constant(HIGH_WIND)),
                     value(WIND_SPEED).times(constant(BOOM_SHARE)),
                     value(WIND_SPEED)),
             Source.memory("rule of thumb: about half of the wind at 10 m"),
@@ -179,7 +182,9 @@ public final class SprayWeather {
     public static final Formula WIND_CAUTION = new Formula(
             "wind-caution",
             WIND_ADVICE,
-            new Expr.Lookup(WIND_TABLE, value(WIND_AT_BOOM), Expr.Lookup.Mode.STEP),
+            // Cut to nine decimals, so that a wind typed in mph lies on the edge that it lies on in km/h.
+            new Expr.Lookup(
+                    WIND_TABLE, call(Function.ROUND, value(WIND_AT_BOOM), number(9)), Expr.Lookup.Mode.STEP),
             GROWSAFE,
             "a guide of New Zealand; Defra calls 3.2-6.5 km/h at the boom (force 2) best; the label and local law stand"
                     + " before both. Never a permission",
