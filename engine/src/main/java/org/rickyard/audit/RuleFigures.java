@@ -37,7 +37,10 @@ final class RuleFigures {
             typed(table, symbol, row, cells);
             String where = cells.isEmpty() || cells.size() > MOST_CELLS
                     ? ""
-                    : " (" + String.join(", ", cells.stream().map(CellAddress::toString).toList()) + ")";
+                    : " ("
+                            + String.join(
+                                    ", ",
+                                    cells.stream().map(CellAddress::toString).toList()) + ")";
             figures.add(symbol.name() + " is " + value(table, symbol, row) + where);
         }
         return figures.isEmpty() ? "" : " Here " + String.join(", ", figures) + ".";

@@ -169,12 +169,13 @@ final class SprayNozzleTables {
                     "over 5 % off the mean of its set (Alberta Agdex 606-1 allows 5 %): clean a low one with a soft"
                             + " brush, never by mouth, and test again; watch or replace a high one."),
             SprayRules.caution(
-                    within(NozzleWear.WEAR), "over 5 % off a new one: worn if high, blocked or the gauge wrong if low."));
+                    within(NozzleWear.WEAR),
+                    "over 5 % off a new one: worn if high, blocked or the gauge wrong if low."));
 
     /** Off by more than 5 % and not more than 10 %. */
     private static Condition within(Symbol symbol) {
-        return Condition.all(List.of(
-                beyond(symbol, NozzleWear.MIND), new Condition.Not(beyond(symbol, NozzleWear.REPLACE))));
+        return Condition.all(
+                List.of(beyond(symbol, NozzleWear.MIND), new Condition.Not(beyond(symbol, NozzleWear.REPLACE))));
     }
 
     /** One row per nozzle caught. */

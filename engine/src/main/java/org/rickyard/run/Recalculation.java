@@ -17,7 +17,6 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListFinder;
 import org.rickyard.plan.WorkPlan;
-import org.rickyard.workbook.graft.CellLook;
 import org.rickyard.workbook.graft.Graft;
 import org.rickyard.workbook.graft.GraftPlan;
 import org.rickyard.workbook.graft.GraftReport;
@@ -25,6 +24,7 @@ import org.rickyard.workbook.graft.LocalName;
 import org.rickyard.workbook.graft.NewSheet;
 import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.graft.StyleGraft;
+import org.rickyard.workbook.graft.WatchedReference;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
 import org.rickyard.workbook.open.MemoryChannel;
@@ -62,6 +62,8 @@ public final class Recalculation {
     private final Map<String, String> names = new LinkedHashMap<>();
     private final RunOptions options;
     private BookScope scope;
+    private FormulaRefs refs;
+    private List<WatchedReference> watched = List.of();
 
     private Recalculation(BookPackage book, RunOptions options) throws IOException, RefusedException {
         this.book = book;
@@ -80,7 +82,29 @@ public final class Recalculation {
                     "this workbook is set to calculate by hand only: press the recalculate key after changing a cell,"
                             + " or results will lag behind."));
         }
+        watchReferences();
         this.sheets = new SheetSet(plan, names, findings);
+    }
+
+    /** Says under which of the client's references something else stands than before. */
+    private void watchReferences() throws IOException {
+        if (ours.byId().isEmpty()) {
+            return;
+        }
+        List<SheetRef> clients = book.sheets().stream().filter(ours::isClients).toList();
+        // Where a line of Summary stands depends on stops only, and those are all known by now.
+        MovedReferences moved = new MovedReferences(ours.byId(), reader, plan, this::page);
+        moved.look(ClientReferences.of(book, refs, clients, this::isOurs), state.watched());
+        watched = moved.watched();
+        findings.addAll(moved.findings());
+    }
+
+    private SheetSet.Sheet page(String id) {
+        return new SheetSet(plan, names, findings)
+                .unstyled(0, VERSION).stream()
+                        .filter(sheet -> sheet.id().equals(id))
+                        .findFirst()
+                        .orElseThrow();
     }
 
     /**
@@ -151,7 +175,7 @@ public final class Recalculation {
             }
         }
         scope = new BookScope(book.sheets(), definedNames(), tables);
-        FormulaRefs refs = new FormulaRefs(
+        refs = new FormulaRefs(
                 scope, ours.byId().values().stream().map(SheetRef::name).toList());
         List<SheetCells> cells = reader.cells(book.sheets(), ours::isClients, sheet -> refs.reading(sheet.name()));
         List<SheetRef> clients = book.sheets().stream().filter(ours::isClients).toList();
@@ -205,9 +229,7 @@ public final class Recalculation {
 
     /** The sheets to be written, without looks: for those who ask what a cell means. */
     List<SheetSet.Sheet> sheetsUnstyled() {
-        Map<CellLook, Integer> plain = new HashMap<>();
-        SheetSet.looks().forEach(look -> plain.put(look, 0));
-        return sheets.sheets(plain, options.mostTrailRows(), VERSION);
+        return sheets.unstyled(options.mostTrailRows(), VERSION);
     }
 
     /** The names of the sheets of ours, in the order of their tabs. */
@@ -289,7 +311,8 @@ public final class Recalculation {
         try (fingerprints) {
             fingerprints.begin(options.threads() > 1);
             graft.state(
-                    RunState.NAMESPACE, out -> out.write(fingerprints.state().xml(VERSION)));
+                    RunState.NAMESPACE,
+                    out -> out.write(fingerprints.state().watch(watched).xml(VERSION)));
             return target.write(graft, cells > LARGE ? 1 : 6);
         }
     }

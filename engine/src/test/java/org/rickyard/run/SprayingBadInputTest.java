@@ -140,7 +140,8 @@ class SprayingBadInputTest {
         FarmBook.Run run = book(GOOD, JOB, of("T1", "Top", "spraying", "Sprayer", "Herbicide A", 0.5, "%", 200))
                 .run(folder);
         assertThat(run.at(Severity.STOP)).anySatisfy(message -> assertThat(message)
-                .startsWith("Jobs!F3: 'Herbicide A' stands twice for one job and field: 1 L/ha (Jobs!F2) and 0.5 % (Jobs!F3)")
+                .startsWith(
+                        "Jobs!F3: 'Herbicide A' stands twice for one job and field: 1 L/ha (Jobs!F2) and 0.5 % (Jobs!F3)")
                 .contains("keep the dose per hectare or the share of the spray"));
         assertThat(run.number("product-total", "T1", "Herbicide A")).isEqualTo(17.3);
     }
@@ -160,8 +161,7 @@ class SprayingBadInputTest {
         FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 0, 1500, 0.5, 48, "04", 1.5, 4), JOB)
                 .run(folder);
         assertThat(run.at(Severity.STOP)).anySatisfy(message -> assertThat(message)
-                .startsWith(
-                        "Machines!D2: Speed 0 km/h cannot be: expected above 0, up to 40 km/h. Correct the value"));
+                .startsWith("Machines!D2: Speed 0 km/h cannot be: expected above 0, up to 40 km/h. Correct the value"));
         assertThat(run.result("spraying-hours", "T1").number()).isEmpty();
         assertThat(run.number("full-tankfuls", "T1")).isEqualTo(2);
     }
@@ -184,8 +184,9 @@ class SprayingBadInputTest {
                 .run(folder);
         assertThat(run.at(Severity.CAUTION))
                 .anySatisfy(message -> assertThat(message)
-                        .startsWith("Jobs!I3: 'Top' is sprayed by two jobs that begin on the same day ('T1' @ Jobs!I2 and"
-                                + " 'T1 again' @ Jobs!I3)")
+                        .startsWith(
+                                "Jobs!I3: 'Top' is sprayed by two jobs that begin on the same day ('T1' @ Jobs!I2 and"
+                                        + " 'T1 again' @ Jobs!I3)")
                         .contains("take one away or mend its day"))
                 .anySatisfy(message -> assertThat(message).contains("twice on one day"));
         assertThat(run.number("applications", "Top", "Herbicide A")).isEqualTo(2);

@@ -190,7 +190,8 @@ class SprayingPlanTest {
     @Test
     void aWiderRowMeansLessCrownOnAHectare(@TempDir Path other) {
         assertThat(run.number("tree-row-volume", "Orchard")).isEqualTo(11250, within(1e-9));
-        FarmBook wider = SprayingSeason.book().row("Fields", "Moor End", "Wide", "apples", 2, null, null, null, 8, 3, 1.5)
+        FarmBook wider = SprayingSeason.book()
+                .row("Fields", "Moor End", "Wide", "apples", 2, null, null, null, 8, 3, 1.5)
                 .row("Jobs", "Wide apples", "Wide", "spraying", "Mist blower", null, "Herbicide A", 0.5, "L/ha", 400);
         assertThat(wider.run(other).number("tree-row-volume", "Wide"))
                 .as("multiplying by the row distance, as one printed note does, would give more")

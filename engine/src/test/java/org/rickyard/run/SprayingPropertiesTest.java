@@ -36,9 +36,9 @@ class SprayingPropertiesTest {
                     .isEqualTo(run.number("product-total", job), within(1e-7));
             long tankfuls = run.results("product-in-tankful", job).size();
             assertThat(tankfuls).as("no phantom tankful of %s", job).isEqualTo((long) full + (part > 0 ? 1 : 0));
-            assertThat(run.results("product-in-tankful", job))
-                    .as(job)
-                    .allSatisfy(result -> assertThat(result.number().orElseThrow()).isPositive());
+            assertThat(run.results("product-in-tankful", job)).as(job).allSatisfy(result -> assertThat(
+                            result.number().orElseThrow())
+                    .isPositive());
             even += part == 0 ? 1 : 0;
         }
         assertThat(even).as("blocks that come out in whole tankfuls").isPositive();
@@ -49,9 +49,9 @@ class SprayingPropertiesTest {
     void pressureGoesWithTheSquareOfTheOutput(long seed) {
         FarmBook.Run run = farm(new Random(seed)).run(folder);
         for (int i = 2; i <= JOBS; i++) {
-            double outputs = run.number("water-equivalent-output", "J" + i) / run.number("water-equivalent-output", "J1");
-            double pressures =
-                    run.number("nozzle-pressure", "J" + i, "04") / run.number("nozzle-pressure", "J1", "04");
+            double outputs =
+                    run.number("water-equivalent-output", "J" + i) / run.number("water-equivalent-output", "J1");
+            double pressures = run.number("nozzle-pressure", "J" + i, "04") / run.number("nozzle-pressure", "J1", "04");
             assertThat(pressures).isEqualTo(outputs * outputs, within(1e-9 * pressures));
         }
         assertThat(run.results("water-equivalent-output")).hasSize(JOBS);
@@ -61,8 +61,24 @@ class SprayingPropertiesTest {
     private static FarmBook farm(Random random) {
         FarmBook book = new FarmBook()
                 .sheet("Fields", "Field", "Crop", "Area (ha)", "Block")
-                .sheet("Machines", "Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)", "Nozzle spacing (m)")
-                .sheet("Jobs", "Job", "Field", "Operation", "Machine", "Product", "Dose", "Dose unit", "Water volume (L/ha)");
+                .sheet(
+                        "Machines",
+                        "Machine",
+                        "Type",
+                        "Working width (m)",
+                        "Speed (km/h)",
+                        "Tank (L)",
+                        "Nozzle spacing (m)")
+                .sheet(
+                        "Jobs",
+                        "Job",
+                        "Field",
+                        "Operation",
+                        "Machine",
+                        "Product",
+                        "Dose",
+                        "Dose unit",
+                        "Water volume (L/ha)");
         for (int i = 1; i <= JOBS; i++) {
             int fields = 1 + random.nextInt(5);
             double total = 0;
@@ -73,14 +89,31 @@ class SprayingPropertiesTest {
             }
             int water = 50 + 10 * random.nextInt(50);
             double tank = i % 3 == 0 ? total * water / 3 : 500 + 100 * random.nextInt(35);
-            book.row("Machines", "S" + i, "sprayer", 12 + random.nextInt(25), 6 + random.nextInt(8), Math.max(tank, 5), 0.5)
-                    .row("Jobs", "J" + i, "crop " + i, "spraying", "S" + i, "Product " + i,
-                            (1 + random.nextInt(400)) / 100.0, "L/ha", water);
+            book.row(
+                            "Machines",
+                            "S" + i,
+                            "sprayer",
+                            12 + random.nextInt(25),
+                            6 + random.nextInt(8),
+                            Math.max(tank, 5),
+                            0.5)
+                    .row(
+                            "Jobs",
+                            "J" + i,
+                            "crop " + i,
+                            "spraying",
+                            "S" + i,
+                            "Product " + i,
+                            (1 + random.nextInt(400)) / 100.0,
+                            "L/ha",
+                            water);
         }
         return book;
     }
 
     private static double sum(List<Result> results) {
-        return results.stream().mapToDouble(result -> result.number().orElseThrow()).sum();
+        return results.stream()
+                .mapToDouble(result -> result.number().orElseThrow())
+                .sum();
     }
 }

@@ -85,9 +85,8 @@ class SprayingUnitsTest {
         Map<String, String> words = words(METRIC, null);
         for (Map.Entry<String, Writing> other : Map.of("UK", UK, "US", US).entrySet()) {
             words(other.getValue(), other.getKey())
-                    .forEach((what, word) -> assertThat(word)
-                            .as(other.getKey() + ": " + what)
-                            .isEqualTo(words.get(what)));
+                    .forEach((what, word) ->
+                            assertThat(word).as(other.getKey() + ": " + what).isEqualTo(words.get(what)));
             Map<String, Double> answers = answers(other.getValue(), other.getKey());
             assertThat(answers.keySet()).as(other.getKey()).isEqualTo(metric.keySet());
             answers.forEach((what, value) -> {
@@ -121,11 +120,8 @@ class SprayingUnitsTest {
 
     private Map<String, String> words(Writing writing, String customary) {
         Map<String, String> words = new TreeMap<>();
-        book(writing, customary, 12)
-                .run(folder)
-                .results()
-                .forEach(result -> result.word()
-                        .ifPresent(word -> words.put(result.formula().id() + " " + result.about(), word)));
+        book(writing, customary, 12).run(folder).results().forEach(result -> result.word()
+                .ifPresent(word -> words.put(result.formula().id() + " " + result.about(), word)));
         return words;
     }
 
@@ -135,7 +131,8 @@ class SprayingUnitsTest {
         machines(book, w, speed);
         products(book, w);
         jobs(book, w);
-        book.sheet("Nozzle test", "Sprayer", "Nozzle", head("Flow", w.volume(), "/min"), head("Pressure", w.pressure()));
+        book.sheet(
+                "Nozzle test", "Sprayer", "Nozzle", head("Flow", w.volume(), "/min"), head("Pressure", w.pressure()));
         for (int nozzle = 1; nozzle <= 5; nozzle++) {
             book.row(
                     "Nozzle test",

@@ -39,6 +39,7 @@ public final class SprayLimits {
             "spraying speed high, above",
             16,
             Units.KM_PER_H,
-            Source.published("GRDC e-library, speed note: avoid more than 16-18 km/h in higher wind; at 20 km/h of wind,"
-                    + " 30 km/h nearly doubles the drift of 8 km/h"));
+            Source.published(
+                    "GRDC e-library, speed note: avoid more than 16-18 km/h in higher wind; at 20 km/h of wind,"
+                            + " 30 km/h nearly doubles the drift of 8 km/h"));
 }

@@ -183,8 +183,7 @@ public final class SprayWeather {
             "wind-caution",
             WIND_ADVICE,
             // Cut to nine decimals, so that a wind typed in mph lies on the edge that it lies on in km/h.
-            new Expr.Lookup(
-                    WIND_TABLE, call(Function.ROUND, value(WIND_AT_BOOM), number(9)), Expr.Lookup.Mode.STEP),
+            new Expr.Lookup(WIND_TABLE, call(Function.ROUND, value(WIND_AT_BOOM), number(9)), Expr.Lookup.Mode.STEP),
             GROWSAFE,
             "a guide of New Zealand; Defra calls 3.2-6.5 km/h at the boom (force 2) best; the label and local law stand"
                     + " before both. Never a permission",

@@ -2,7 +2,10 @@ package org.rickyard.workbook.graft;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.TreeMap;
 import javax.xml.stream.XMLStreamConstants;
@@ -10,7 +13,10 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.rickyard.workbook.open.SafeXml;
 
-/** What a run leaves in the workbook for the next: which sheets it wrote, and what they meant. */
+/**
+ * What a run leaves in the workbook for the next: which sheets it wrote, what they meant, and what stood in the cells
+ * of theirs that the client's formulas refer to.
+ */
 public final class RunState {
     /** Namespace of the part it is kept in. */
     public static final String NAMESPACE = "urn:rickyard:state:1";
@@ -18,6 +24,7 @@ public final class RunState {
     private record Sheet(int sheetId, String fingerprint, String unplaced) {}
 
     private final Map<String, Sheet> sheets = new TreeMap<>();
+    private final List<WatchedReference> watched = new ArrayList<>();
 
     /** Reads the state; a missing or damaged one is an empty one, so that edited sheets are kept rather than lost. */
     public static RunState read(Optional<byte[]> xml) {
@@ -28,8 +35,12 @@ public final class RunState {
         try {
             XMLStreamReader reader = SafeXml.factory().createXMLStreamReader(new ByteArrayInputStream(xml.get()));
             while (reader.hasNext()) {
-                if (reader.next() == XMLStreamConstants.START_ELEMENT
-                        && reader.getLocalName().equals("sheet")) {
+                if (reader.next() != XMLStreamConstants.START_ELEMENT) {
+                    continue;
+                }
+                if (reader.getLocalName().equals(WatchedXml.ELEMENT)) {
+                    state.watched.add(WatchedXml.read(reader));
+                } else if (reader.getLocalName().equals("sheet")) {
                     state.put(
                             reader.getAttributeValue(null, "id"),
                             Integer.parseInt(reader.getAttributeValue(null, "sheetId")),
@@ -37,8 +48,13 @@ public final class RunState {
                             reader.getAttributeValue(null, "unplaced"));
                 }
             }
-        } catch (XMLStreamException | NumberFormatException | NullPointerException damaged) {
+        } catch (XMLStreamException
+                | NumberFormatException
+                | NullPointerException
+                | IndexOutOfBoundsException
+                | NoSuchElementException damaged) {
             state.sheets.clear();
+            state.watched.clear();
         }
         return state;
     }
@@ -67,6 +83,17 @@ public final class RunState {
         return Optional.ofNullable(sheets.get(id)).map(Sheet::unplaced);
     }
 
+    /** Records the client's references to cells on these sheets. */
+    public RunState watch(List<WatchedReference> references) {
+        watched.addAll(references);
+        return this;
+    }
+
+    /** The client's references to cells on these sheets, as recorded. */
+    public List<WatchedReference> watched() {
+        return List.copyOf(watched);
+    }
+
     /** The part as it is kept. */
     public byte[] xml(String version) {
         StringBuilder xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<rickyard xmlns=\"")
@@ -83,6 +110,7 @@ public final class RunState {
                 .append("\" unplaced=\"")
                 .append(sheet.unplaced())
                 .append("\"/>"));
+        watched.forEach(reference -> WatchedXml.append(xml, reference));
         return xml.append("</rickyard>\n").toString().getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -100,6 +100,31 @@ public final class FormulaRefs {
         return targets;
     }
 
+    /**
+     * The areas on our sheets that a formula points at in so many letters, not by way of a name or a table. A formula
+     * that belongs to no cell is taken at its word only where its references are absolute.
+     *
+     * @param ofACell whether it stands in a cell
+     */
+    public List<CellArea> pointed(String formula, boolean ofACell) {
+        List<CellArea> areas = new ArrayList<>();
+        FormulaTokens tokens = new FormulaTokens(formula);
+        while (tokens.next()) {
+            if (tokens.kind() != FormulaTokens.Kind.REFERENCE
+                    || tokens.sheet() == null
+                    || !ofACell && !tokens.isAbsolute()) {
+                continue;
+            }
+            int[] span = scope.span(tokens.sheet(), "");
+            for (int position = span[0]; position <= span[1]; position++) {
+                if (isOurs(scope.sheet(position))) {
+                    areas.add(tokens.area(scope.sheet(position), 0, 0));
+                }
+            }
+        }
+        return areas;
+    }
+
     private boolean isOurs(String sheet) {
         return ours.containsKey(BookScope.folded(sheet));
     }

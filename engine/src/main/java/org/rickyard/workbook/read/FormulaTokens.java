@@ -81,6 +81,11 @@ final class FormulaTokens {
                 moved(lastColumn, lastColumnHeld, columns, CellReference.COLUMNS));
     }
 
+    /** Whether dollar signs hold all of a reference. */
+    boolean isAbsolute() {
+        return firstRowHeld && firstColumnHeld && lastRowHeld && lastColumnHeld;
+    }
+
     private static int moved(int index, boolean held, int by, int limit) {
         return held ? index : Math.floorMod(index + by, limit);
     }

@@ -37,35 +37,36 @@ final class ChecksSheet {
         if (checks.isEmpty()) {
             return "\"" + PASS + "\"";
         }
-        return "IF(COUNTIFS(E" + (FIRST_CHECK + 1) + ":E" + (FIRST_CHECK + checks.size()) + ",\"CHECK\")=0,\"" + PASS
+        return "IF(COUNTIFS(B" + (FIRST_CHECK + 1) + ":B" + (FIRST_CHECK + checks.size()) + ",\"CHECK\")=0,\"" + PASS
                 + "\",\"" + FAIL + "\")";
     }
 
     PlainSheet build(Looks.Numbers looks, WorkPlan plan, SheetPlaces places, List<Finding> findings) {
-        PlainSheet page = new PlainSheet(looks, List.of(52, 18, 18, 14, 14, 100), 2);
+        PlainSheet page = new PlainSheet(looks, List.of(28, 13, 100, 15, 15, 12), 2);
         page.line().text(Looks.TITLE, "Checks").height(22);
         page.line().formula(Looks.CHECK, masterFormula(), master());
         page.line();
         page.line().text(Looks.HEADING, "Totals by two routes (live)");
-        head(page, "What", "One way", "Other way", "Rows withheld", "Verdict");
+        head(page, "Total", "Verdict", "What must agree", "One way", "Other way", "Rows withheld");
         for (BalanceCheck check : checks) {
             int row = page.next();
             page.line()
-                    .text(Looks.NAME, check.what())
-                    .formula(Looks.decimals(Looks.STEP, 2), check.leftFormula(places), check.left())
-                    .formula(Looks.decimals(Looks.STEP, 2), check.rightFormula(places), check.right())
-                    .formula(Looks.decimals(Looks.STEP, 0), check.withheldFormula(places), check.withheld())
+                    .text(Looks.NAME, "Total " + (row - FIRST_CHECK + 1))
                     .formula(
                             Looks.CHECK,
                             BalanceCheck.verdictFormula(
-                                    new CellAddress(sheet, row, 1),
-                                    new CellAddress(sheet, row, 2),
-                                    new CellAddress(sheet, row, 3)),
-                            check.verdict());
+                                    new CellAddress(sheet, row, 3),
+                                    new CellAddress(sheet, row, 4),
+                                    new CellAddress(sheet, row, 5)),
+                            check.verdict())
+                    .text(Looks.NAME, check.what())
+                    .formula(Looks.decimals(Looks.STEP, 2), check.leftFormula(places), check.left())
+                    .formula(Looks.decimals(Looks.STEP, 2), check.rightFormula(places), check.right())
+                    .formula(Looks.decimals(Looks.STEP, 0), check.withheldFormula(places), check.withheld());
         }
         page.line();
         page.line().text(Looks.HEADING, "Findings, stops first");
-        head(page, "Where", "How grave", "", "", "", "What was found and what to do");
+        head(page, "Where", "How grave", "What was found and what to do");
         if (findings.isEmpty()) {
             page.line().text(Looks.TEXT, "Nothing to report.");
         }
@@ -79,9 +80,6 @@ final class ChecksSheet {
             line.text(
                             finding.severity() == Finding.Severity.NOTE ? Looks.TEXT : Looks.CAUTION,
                             finding.severity().toString())
-                    .skip()
-                    .skip()
-                    .skip()
                     .text(Looks.TEXT_WRAPPED, finding.message());
         }
         page.line();
@@ -92,9 +90,6 @@ final class ChecksSheet {
                     page.line()
                             .text(Looks.TEXT, places.sheet(table.spec()))
                             .text(Looks.CAUTION, "CAUTION")
-                            .skip()
-                            .skip()
-                            .skip()
                             .text(Looks.CAUTION_WRAPPED, caution);
                 }
             }
@@ -105,11 +100,7 @@ final class ChecksSheet {
     private static void head(PlainSheet page, String... labels) {
         PlainSheet.Line line = page.line();
         for (String label : labels) {
-            if (label.isEmpty()) {
-                line.skip();
-            } else {
-                line.text(Looks.LABEL, label);
-            }
+            line.text(Looks.LABEL, label);
         }
     }
 }

@@ -9,7 +9,10 @@ import org.rickyard.workbook.graft.CellLook.Align;
 import org.rickyard.workbook.graft.CellLook.Border;
 import org.rickyard.workbook.graft.CellLook.Vertical;
 
-/** How our cells look, by role. Colour only repeats what words and places say already. */
+/**
+ * How our cells look, by role. Colour only repeats what words and places say already. Everything stands at the top of its
+ * row, so that a line is read straight across however tall its longest cell makes it.
+ */
 final class Looks {
     private Looks() {}
 
@@ -25,9 +28,11 @@ final class Looks {
 
     static final CellLook TITLE =
             CellLook.of("Rickyard title").withBold().withSize(14).withFont(INK);
-    static final CellLook CHECK = CellLook.of("Rickyard check").withBold().withFont(EARTH);
-    static final CellLook CAUTION = CellLook.of("Rickyard caution").withFont(WARNING);
-    static final CellLook CAUTION_WRAPPED = CAUTION.withWrap().withVertical(Vertical.TOP);
+    static final CellLook CHECK =
+            CellLook.of("Rickyard check").withBold().withFont(EARTH).withVertical(Vertical.TOP);
+    static final CellLook CAUTION =
+            CellLook.of("Rickyard caution").withFont(WARNING).withVertical(Vertical.TOP);
+    static final CellLook CAUTION_WRAPPED = CAUTION.withWrap();
     static final CellLook LABEL = CellLook.of("Rickyard label")
             .withBold()
             .withFont(WHITE)
@@ -50,28 +55,41 @@ final class Looks {
             .withVertical(Vertical.TOP);
     static final CellLook TOTAL =
             CellLook.of("Rickyard total").withBold().withFont(INK).withBorder(Border.BOTTOM);
-    static final CellLook NAME = CellLook.of("Rickyard name").withFont(INK).withBorder(Border.THIN);
+    static final CellLook NAME =
+            CellLook.of("Rickyard name").withFont(INK).withBorder(Border.THIN).withVertical(Vertical.TOP);
     static final CellLook KEY = CellLook.of("Rickyard key")
             .withFont("7A7A7A")
             .withBorder(Border.THIN)
-            .withNumberFormat("0");
-    static final CellLook INPUT =
-            CellLook.of("Rickyard input").withFont(LINK_BLUE).withFill(STRAW).withBorder(Border.THIN);
-    static final CellLook STEP = CellLook.of("Rickyard step").withFont(INK).withBorder(Border.THIN);
+            .withNumberFormat("0")
+            .withVertical(Vertical.TOP);
+    static final CellLook INPUT = CellLook.of("Rickyard input")
+            .withFont(LINK_BLUE)
+            .withFill(STRAW)
+            .withBorder(Border.THIN)
+            .withVertical(Vertical.TOP);
+    static final CellLook STEP =
+            CellLook.of("Rickyard step").withFont(INK).withBorder(Border.THIN).withVertical(Vertical.TOP);
     static final CellLook RESULT = CellLook.of("Rickyard result")
             .withBold()
             .withFont(INK)
             .withFill(GRASS)
-            .withBorder(Border.THIN);
-    static final CellLook SENTENCE =
-            CellLook.of("Rickyard sentence").withFont(EARTH).withBorder(Border.THIN);
+            .withBorder(Border.THIN)
+            .withVertical(Vertical.TOP);
+    static final CellLook SENTENCE = CellLook.of("Rickyard sentence")
+            .withFont(EARTH)
+            .withBorder(Border.THIN)
+            .withVertical(Vertical.TOP);
     static final CellLook TEXT = CellLook.of("Rickyard text").withFont(INK).withVertical(Vertical.TOP);
     static final CellLook TEXT_WRAPPED = TEXT.withWrap();
     static final CellLook HEADING =
             CellLook.of("Rickyard heading").withBold().withSize(11).withFont(LINE_GREEN);
-    static final CellLook CONSTANT =
-            CellLook.of("Rickyard constant").withFont(EARTH).withFill(STRAW).withBorder(Border.THIN);
-    static final CellLook LINK = CellLook.of("Rickyard link").withFont(LINK_BLUE);
+    static final CellLook CONSTANT = CellLook.of("Rickyard constant")
+            .withFont(EARTH)
+            .withFill(STRAW)
+            .withBorder(Border.THIN)
+            .withVertical(Vertical.TOP);
+    static final CellLook LINK =
+            CellLook.of("Rickyard link").withFont(LINK_BLUE).withVertical(Vertical.TOP);
 
     private static final List<CellLook> PLAIN = List.of(
             TITLE,

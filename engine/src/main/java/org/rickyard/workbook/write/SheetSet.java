@@ -1,6 +1,7 @@
 package org.rickyard.workbook.write;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -154,6 +155,13 @@ public final class SheetSet {
             }
         }
         return sheets;
+    }
+
+    /** The sheets without looks: for those who ask what a cell means. */
+    public List<Sheet> unstyled(long mostTrailRows, String version) {
+        Map<CellLook, Integer> plain = new HashMap<>();
+        looks().forEach(look -> plain.put(look, 0));
+        return sheets(plain, mostTrailRows, version);
     }
 
     /** The workbook names of totals, each with what it stands for. */

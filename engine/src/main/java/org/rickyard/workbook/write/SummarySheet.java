@@ -31,7 +31,7 @@ final class SummarySheet {
             List<Finding> findings,
             String masterCheck,
             String masterCheckValue) {
-        PlainSheet page = new PlainSheet(looks, List.of(34, 40, 16, 12, 44, 26), 2);
+        PlainSheet page = new PlainSheet(looks, List.of(44, 40, 16, 12, 26, 60), 2);
         page.line().text(Looks.TITLE, "Summary").height(22);
         page.line().formula(Looks.CHECK, masterCheck, masterCheckValue);
         page.line();
@@ -41,7 +41,7 @@ final class SummarySheet {
         page.line();
         page.line().text(Looks.HEADING, "The answers");
         PlainSheet.Line head = page.line();
-        for (String label : List.of("About", "Result", "Value", "Unit", "Status", "Go to")) {
+        for (String label : List.of("About", "Result", "Value", "Unit", "Go to", "Status")) {
             head.text(Looks.LABEL, label);
         }
         for (Map.Entry<String, List<Headlines.Headline>> holding :
@@ -55,7 +55,20 @@ final class SummarySheet {
         if (more > 0) {
             page.line().text(Looks.TEXT, "and " + more + " more on the result sheets");
         }
+        page.line();
+        contents(page, plan, places);
         return page;
+    }
+
+    private static void contents(PlainSheet page, WorkPlan plan, SheetPlaces places) {
+        page.line().text(Looks.HEADING, "What stands where");
+        for (ResultTable table : plan.tables()) {
+            if (table.rows() > 0) {
+                page.line()
+                        .linkTo(new CellAddress(places.sheet(table.spec()), 0, 0))
+                        .text(Looks.TEXT, table.spec().title());
+            }
+        }
     }
 
     private static Map<String, List<Headlines.Headline>> byHolding(List<Headlines.Headline> headlines) {
@@ -132,8 +145,9 @@ final class SummarySheet {
             line.formula(look, cell.absolute(), values.words() ? values.word(row) : "");
         }
         line.text(Looks.UNIT, table.unit(symbol, row).isEmpty() ? "-" : table.unit(symbol, row));
-        sentence(line, page, table, places, headline);
         line.linkTo(cell);
+        // Last, where nothing to its right cuts a long sentence off.
+        sentence(line, page, table, places, headline);
     }
 
     /** "ok", or the cautions that touch the row, or what it lacks; live like the value. */
