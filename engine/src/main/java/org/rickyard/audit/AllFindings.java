@@ -4,14 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.rickyard.formula.Evaluator;
-import org.rickyard.formula.Inputs;
-import org.rickyard.formula.Numbers;
 import org.rickyard.formula.Symbol;
-import org.rickyard.formula.Values;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.plan.CautionRule;
-import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
@@ -69,7 +65,7 @@ public final class AllFindings {
                             rule.severity(),
                             Optional.of(places.cell(table.spec(), shown, row)),
                             String.join(", ", Results.about(table, row).values()) + ": " + rule.text()
-                                    + figures(table, rule, row)));
+                                    + RuleFigures.of(table, rule, row)));
                 }
             }
             if (count > most) {
@@ -79,26 +75,6 @@ public final class AllFindings {
                         (count - most) + " more rows on '" + places.sheet(table.spec()) + "': " + rule.text()));
             }
         }
-    }
-
-    /** The numbers a rule looked at, with the cells where the client typed them. */
-    private String figures(ResultTable table, CautionRule rule, int row) {
-        List<String> figures = new ArrayList<>();
-        for (Symbol symbol : Inputs.of(rule.when())) {
-            Values values = table.of(symbol);
-            if (values.words() || !values.has(row) || table.spec().column(symbol).orElseThrow() instanceof TableColumn.Key) {
-                continue;
-            }
-            LinkCells links = table.links(symbol);
-            String cell = links == null
-                    ? ""
-                    : links.address(row).map(address -> " @ " + address).orElse("");
-            String unit = table.unit(symbol, row);
-            boolean day = symbol.type() == Symbol.Type.DATE;
-            String figure = Numbers.readable(values.number(row)) + (unit.isEmpty() ? "" : " " + unit);
-            figures.add(symbol.name() + (day ? "" : " " + figure) + cell);
-        }
-        return figures.isEmpty() ? "" : " (" + String.join(", ", figures) + ")";
     }
 
     /** A default is shown as one, and which answer would improve which result. */

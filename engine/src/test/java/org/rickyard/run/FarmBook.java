@@ -46,6 +46,14 @@ final class FarmBook {
             return result(id, about).word().orElse("");
         }
 
+        /** The messages with the cell they are about in front. */
+        List<String> at(Finding.Severity severity) {
+            return findings.stream()
+                    .filter(finding -> finding.severity() == severity)
+                    .map(finding -> finding.cell().map(cell -> cell + ": ").orElse("") + finding.message())
+                    .toList();
+        }
+
         List<String> messages(Finding.Severity severity) {
             return findings.stream()
                     .filter(finding -> finding.severity() == severity)
