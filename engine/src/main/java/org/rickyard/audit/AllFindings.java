@@ -1,16 +1,13 @@
 package org.rickyard.audit;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.plan.CautionRule;
-import org.rickyard.plan.ChiefTables;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
@@ -40,8 +37,9 @@ public final class AllFindings {
         AllFindings all = new AllFindings(plan, places);
         all.findings.addAll(plan.findings());
         all.findings.addAll(further);
+        all.findings.addAll(UnreadColumns.of(plan.lists().places()));
+        all.findings.addAll(WithheldByCause.of(plan, places));
         for (ResultTable table : plan.tables()) {
-            all.withheld(table);
             all.cautions(table);
             all.defaults(table);
         }
@@ -53,42 +51,6 @@ public final class AllFindings {
                     .forEach(ordered::add);
         }
         return ordered;
-    }
-
-    /** One finding per cause, with how many results it withholds. */
-    private void withheld(ResultTable table) {
-        Map<Cause, Integer> counts = new LinkedHashMap<>();
-        Map<Cause, String> first = new LinkedHashMap<>();
-        int more = 0;
-        for (Calculated column : Results.resultColumns(table)) {
-            Symbol symbol = column.symbol();
-            for (int row = 0; row < table.rows(); row++) {
-                if (table.of(symbol).has(row)) {
-                    continue;
-                }
-                if (counts.size() >= MOST_OF_A_KIND) {
-                    more++;
-                    continue;
-                }
-                for (Cause cause : Causes.of(table, symbol, row)) {
-                    counts.merge(cause, 1, Integer::sum);
-                    first.putIfAbsent(cause, symbol.name());
-                }
-            }
-        }
-        String sheet = places.sheet(table.spec());
-        boolean chief = ChiefTables.contains(table.spec().id());
-        counts.forEach((cause, count) -> findings.add(new Finding(
-                chief || !cause.isMissing() ? Severity.CAUTION : Severity.NOTE,
-                cause.cell(),
-                cause.what() + ", so " + count + (count == 1 ? " result" : " results") + " on '" + sheet
-                        + "' cannot be given (" + first.get(cause) + (count > 1 ? " and others" : "") + ").")));
-        if (more > 0) {
-            findings.add(Finding.caution(
-                    null,
-                    more + " more results on '" + sheet + "' are withheld for like reasons;"
-                            + " the Status column of each row says why."));
-        }
     }
 
     private void cautions(ResultTable table) {

@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A header cut into words, so that its first words can be taken as a name and the rest as a unit: "Working width (m)".
@@ -11,6 +12,9 @@ import java.util.List;
  * @param ends where each word ends in {@code raw}
  */
 record HeaderText(String raw, List<String> words, List<Integer> ends) {
+    /** Words that advisers cut short in a header, and what they stand for. */
+    private static final Map<String, String> CUT_SHORT = Map.of("dist", "distance", "eff", "efficiency");
+
     static HeaderText of(String raw) {
         List<String> words = new ArrayList<>();
         List<Integer> ends = new ArrayList<>();
@@ -21,7 +25,8 @@ record HeaderText(String raw, List<String> words, List<Integer> ends) {
             if (inWord && start < 0) {
                 start = i;
             } else if (!inWord && start >= 0) {
-                words.add(Words.normal(raw.substring(start, i)));
+                String word = Words.normal(raw.substring(start, i));
+                words.add(CUT_SHORT.getOrDefault(word, word));
                 ends.add(i);
                 start = -1;
             }

@@ -67,7 +67,7 @@ public final class Machines {
             .help("Fastest speed for good work.");
     /** Field efficiency. */
     public static final ColumnSpec FIELD_EFFICIENCY = number("Field efficiency", Quantities.FIELD_EFFICIENCY)
-            .also("efficiency, field eff, FE")
+            .also("efficiency, FE")
             .help("Share of the full rate kept up over a field, 50 to 90 %.");
     /** Turn time. */
     public static final ColumnSpec TURN_TIME = number("Turn time", Quantities.TURN_TIME)
