@@ -58,6 +58,7 @@ public final class SeasonBook {
             List<Result> results = new ArrayList<>();
             run.sheets().results().forEach(results::add);
             run.write(out);
+            Linted.after(in, out);
             return new Worked(
                     out, run.plan(), List.copyOf(results), run.sheets().findings());
         } catch (RefusedException e) {
