@@ -135,8 +135,10 @@ final class Explanations {
         List<Explanation> read = new ArrayList<>();
         column.method().reads().forEach(expr -> read.addAll(inputs(table, expr, row)));
         Working working = new Working(
-                "", column.method().words(), "", column.method().source() + "; method "
-                        + column.method().name());
+                "",
+                column.method().words(),
+                "",
+                column.method().source() + "; method " + column.method().name());
         return node.worked(working, read).note("stands as it was when the workbook was run");
     }
 

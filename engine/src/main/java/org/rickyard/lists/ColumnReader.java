@@ -387,8 +387,8 @@ final class ColumnReader {
             return "";
         }
         Unit typed = ((UnitText.Known) UnitText.read(text.substring(end), customary)).unit();
-        String digits = Words.digits(Double.parseDouble(
-                String.format(java.util.Locale.ROOT, "%.4g", typed.convert(value, own))));
+        String digits = Words.digits(
+                Double.parseDouble(String.format(java.util.Locale.ROOT, "%.4g", typed.convert(value, own))));
         return " " + Words.quoted(text) + " is " + digits + " " + own + ": write that, or put " + typed
                 + " in the header if the whole column is in it.";
     }

@@ -81,12 +81,21 @@ final class CostFamily {
         plan.add(
                 CostTables.jobTotals(money),
                 new RowSources(firsts.length)
-                        .with(Role.JOB, plan.rows(Jobs.LIST), Arrays.stream(firsts).map(i -> works.get(i).job()).toArray())
+                        .with(
+                                Role.JOB,
+                                plan.rows(Jobs.LIST),
+                                Arrays.stream(firsts)
+                                        .map(i -> works.get(i).job())
+                                        .toArray())
                         .with(
                                 Role.FIELD,
                                 plan.rows(Fields.LIST),
-                                Arrays.stream(firsts).map(i -> works.get(i).field()).toArray())
-                        .with(Keys.JOB_KEY, Arrays.stream(firsts).map(i -> jobKeys[i]).toArray()),
+                                Arrays.stream(firsts)
+                                        .map(i -> works.get(i).field())
+                                        .toArray())
+                        .with(
+                                Keys.JOB_KEY,
+                                Arrays.stream(firsts).map(i -> jobKeys[i]).toArray()),
                 none);
         int[] firstFields = holdings.firstFields(ints(works, WorkRows.Work::field));
         plan.add(

@@ -324,8 +324,8 @@ final class CostTables {
                 Names.JOB,
                 Names.OPERATION,
                 new TableColumn.Key(Keys.JOB_KEY)));
-        for (Formula formula : List.of(
-                JobTotals.AREA_OF_JOB, JobTotals.JOB_FUEL, JobTotals.JOB_LABOUR, JobTotals.FUEL_OF_HECTARE)) {
+        for (Formula formula :
+                List.of(JobTotals.AREA_OF_JOB, JobTotals.JOB_FUEL, JobTotals.JOB_LABOUR, JobTotals.FUEL_OF_HECTARE)) {
             columns.add(new TableColumn.Calculated(formula, true));
         }
         columns.add(new TableColumn.Joined(JobTotals.FUEL_LEFT_OUT, JobTotals.WITHOUT_FUEL));

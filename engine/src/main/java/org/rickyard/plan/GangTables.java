@@ -186,8 +186,9 @@ final class GangTables {
                 "one row per gang, field and kind of trailer",
                 Sentences.appended(columns, TRAILER_RULES),
                 List.of(),
-                List.of("On paper, as if no trailer ever came late: 'Gangs with chance' shows what bunching takes away, and"
-                        + " one more than needed is often worth its cost. Trailers of other kinds are counted in."),
+                List.of(
+                        "On paper, as if no trailer ever came late: 'Gangs with chance' shows what bunching takes away, and"
+                                + " one more than needed is often worth its cost. Trailers of other kinds are counted in."),
                 TRAILER_RULES);
     }
 
@@ -336,7 +337,8 @@ final class GangTables {
                 fromGangs(Stage.CARTING.rate()),
                 fromGangs(GangRates.GANG_RATE),
                 new TableColumn.Joined(
-                        GangRates.SPREAD, Expr.constant(CartingSimulation.SPREAD).in(Units.PERCENT)),
+                        GangRates.SPREAD,
+                        Expr.constant(CartingSimulation.SPREAD).in(Units.PERCENT)),
                 new TableColumn.Joined(GangRates.SEED, Expr.constant(CartingSimulation.SEED)),
                 new TableColumn.Joined(GangRates.LOADS, Expr.constant(CartingSimulation.LOADS)),
                 new TableColumn.Calculated(GangRates.PAPER_BY_AREA, false),

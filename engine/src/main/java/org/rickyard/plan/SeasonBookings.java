@@ -37,8 +37,7 @@ final class SeasonBookings {
     private final List<Booking> bookings = new ArrayList<>();
     private final Map<Integer, List<Integer>> byMachine = new TreeMap<>();
 
-    SeasonBookings(
-            PlanContext plan, List<Tasks.Task> tasks, List<DayPlan.Job> planned, List<DayPlan.Slot> slots) {
+    SeasonBookings(PlanContext plan, List<Tasks.Task> tasks, List<DayPlan.Job> planned, List<DayPlan.Slot> slots) {
         this.plan = plan;
         this.tasks = tasks;
         this.planned = planned;
@@ -76,12 +75,24 @@ final class SeasonBookings {
         plan.add(
                 SeasonTables.BOOKINGS,
                 new RowSources(bookings.size())
-                        .with(Role.JOB, jobs, ints(bookings.stream().map(b -> tasks.get(b.task()).job()).toList()))
-                        .with(Role.MACHINE, machines, ints(bookings.stream().map(Booking::machine).toList()))
+                        .with(
+                                Role.JOB,
+                                jobs,
+                                ints(bookings.stream()
+                                        .map(b -> tasks.get(b.task()).job())
+                                        .toList()))
+                        .with(
+                                Role.MACHINE,
+                                machines,
+                                ints(bookings.stream().map(Booking::machine).toList()))
                         .with(
                                 Keys.TASK_KEY,
-                                ints(bookings.stream().map(b -> tasks.get(b.task()).key()).toList()))
-                        .with(Keys.MACHINE_KEY, ints(bookings.stream().map(b -> b.machine() + 1).toList()))
+                                ints(bookings.stream()
+                                        .map(b -> tasks.get(b.task()).key())
+                                        .toList()))
+                        .with(
+                                Keys.MACHINE_KEY,
+                                ints(bookings.stream().map(b -> b.machine() + 1).toList()))
                         .with(MachineSeason.ALSO_WANTED, alsoWanted()),
                 none);
         List<Integer> rows = new ArrayList<>(byMachine.keySet());
@@ -89,7 +100,9 @@ final class SeasonBookings {
                 SeasonTables.MACHINE_SEASON,
                 new RowSources(rows.size())
                         .with(Role.MACHINE, machines, ints(rows))
-                        .with(Keys.MACHINE_KEY, ints(rows.stream().map(m -> m + 1).toList()))
+                        .with(
+                                Keys.MACHINE_KEY,
+                                ints(rows.stream().map(m -> m + 1).toList()))
                         .with(MachineSeason.FIRST, ends(rows, true))
                         .with(MachineSeason.LAST, ends(rows, false)),
                 none);

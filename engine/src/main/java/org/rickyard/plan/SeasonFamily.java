@@ -95,9 +95,8 @@ final class SeasonFamily {
     /** The machine that leads a gang; -1 for a machine by itself. */
     private int[] leads() {
         return tasks.stream()
-                .mapToInt(t -> t.isGang() && !t.machines().isEmpty()
-                        ? t.machines().get(0)
-                        : -1)
+                .mapToInt(t ->
+                        t.isGang() && !t.machines().isEmpty() ? t.machines().get(0) : -1)
                 .toArray();
     }
 

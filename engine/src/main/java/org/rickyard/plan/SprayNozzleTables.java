@@ -135,8 +135,7 @@ final class SprayNozzleTables {
                             SprayColumns.HIGHEST_PRESSURE,
                             fromNozzles(SprayQuality.LABEL_PLACE),
                             fromNozzles(SprayQuality.NOZZLE_PLACE),
-                            Names.optional(
-                                    NozzleChoice.FITTED, Candidate.typed(Role.MACHINE, Machines.NOZZLE_SIZE)),
+                            Names.optional(NozzleChoice.FITTED, Candidate.typed(Role.MACHINE, Machines.NOZZLE_SIZE)),
                             new TableColumn.Joined(
                                     Quantities.NOZZLE_SIZE,
                                     Expr.value(NozzleChoice.TENTHS).over(Expr.number(10))),

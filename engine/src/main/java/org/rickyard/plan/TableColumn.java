@@ -76,8 +76,7 @@ public sealed interface TableColumn {
      * @param because the column of words that says why it found nothing, or null
      * @param bar whether filled cells stand out as the bars of a chart
      */
-    record Method(
-            Symbol symbol, org.rickyard.formula.Method method, boolean result, Symbol because, boolean bar)
+    record Method(Symbol symbol, org.rickyard.formula.Method method, boolean result, Symbol because, boolean bar)
             implements TableColumn {
         /** One that has no column for why it found nothing. */
         public Method(Symbol symbol, org.rickyard.formula.Method method, boolean result) {

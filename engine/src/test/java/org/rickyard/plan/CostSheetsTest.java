@@ -145,13 +145,15 @@ class CostSheetsTest {
     @Test
     void aContractorsBillGoesByItsUnit() {
         for (Object[] bill : new Object[][] {{"bale", 8.0, 2880.0}, {"h", 60.0, 60 * 12 / 4.8}, {"t", 2.0, 480.0}}) {
-            SeasonBook.Worked worked = baler((String) bill[0], (double) bill[1], "all but fuel").run();
-            assertThat(worked.number("hire-bill", "Baler")).as((String) bill[0]).isCloseTo((double) bill[2], within(1e-9));
+            SeasonBook.Worked worked =
+                    baler((String) bill[0], (double) bill[1], "all but fuel").run();
+            assertThat(worked.number("hire-bill", "Baler"))
+                    .as((String) bill[0])
+                    .isCloseTo((double) bill[2], within(1e-9));
             assertThat(worked.number("fuel-cost", "Baler")).isCloseTo(5 * 2.5 * 0.9, within(1e-9));
             assertThat(worked.number("lubricant-cost", "Baler")).isZero();
             assertThat(worked.number("labour-cost", "Baler")).isZero();
-            assertThat(worked.number("job-cost", "Bale"))
-                    .isCloseTo((double) bill[2] + 5 * 2.5 * 0.9, within(1e-9));
+            assertThat(worked.number("job-cost", "Bale")).isCloseTo((double) bill[2] + 5 * 2.5 * 0.9, within(1e-9));
             assertThat(worked.number("job-cost-per-hectare", "Bale"))
                     .isCloseTo(((double) bill[2] + 5 * 2.5 * 0.9) / 12, within(1e-9));
             assertThat(worked.differences()).isEmpty();
@@ -169,7 +171,14 @@ class CostSheetsTest {
         return new SeasonBook()
                 .sheet(
                         "Fields",
-                        row("Holding", "Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis", "DM at ensiling (%)"),
+                        row(
+                                "Holding",
+                                "Field",
+                                "Crop",
+                                "Area (ha)",
+                                "Yield (t/ha)",
+                                "Yield basis",
+                                "DM at ensiling (%)"),
                         row("Hill Top", "Long Acre", "grass", 12, 20, "as carted fresh", 33))
                 .sheet(
                         "Machines",

@@ -23,7 +23,11 @@ class MachineSeasonTest {
 
     private static SeasonBook.Worked twoJobsOneTractor(int latest) {
         return new SeasonBook()
-                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 24), row("Far", "stubble", 24))
+                .sheet(
+                        "Fields",
+                        row("Field", "Crop", "Area (ha)"),
+                        row("Long Acre", "grass", 24),
+                        row("Far", "stubble", 24))
                 .sheet(
                         "Machines",
                         row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
@@ -64,7 +68,8 @@ class MachineSeasonTest {
         SeasonBook.Worked worked = twoJobsOneTractor(2);
         // Four days of work for the tractor in a season of three.
         assertThat(worked.number("machine-season-share", "Old red")).isCloseTo(400 / 3.0, within(1e-9));
-        assertThat(worked.messages()).anyMatch(m -> m.contains("Old red: it is wanted for more days than its season has"));
+        assertThat(worked.messages())
+                .anyMatch(m -> m.contains("Old red: it is wanted for more days than its season has"));
         assertThat(chart(worked, "Old red")).containsExactly("Cut", "Cut", "Harrow", "late! Harrow");
         assertThat(chart(worked, "Mower")).containsExactly("Cut", "Cut", "", "");
         assertThat(doubleBookings(worked)).contains("Cut: Harrow (Harrow), 10 May to 11 May");

@@ -86,8 +86,7 @@ class TrailerSheetsTest {
                 .isCloseTo(worked.number("chop-and-cart-rate", "Long Acre"), within(1e-9));
         assertThat(worked.number("chop-and-cart-rate-needed", "Small trailer")).isCloseTo(40, within(1e-9));
         assertThat(worked.number("forager-idle-share-needed", "Small trailer")).isZero();
-        assertThat(worked.number("trailer-queue-one-more", "Small trailer"))
-                .isCloseTo(12 + 4 * 6 - 24.3, within(1e-9));
+        assertThat(worked.number("trailer-queue-one-more", "Small trailer")).isCloseTo(12 + 4 * 6 - 24.3, within(1e-9));
         assertThat(worked.messages()).anyMatch(m -> m.contains("the forager waits for trailers"));
         assertThat(worked.differences()).isEmpty();
     }
@@ -123,8 +122,7 @@ class TrailerSheetsTest {
     @Test
     void mowingIsHeldAgainstTheGangByTheDay() {
         // 2.4 ha/h for 6 h are 14.4 ha; the gang does 2 ha/h for 10 h.
-        SeasonBook.Worked worked =
-                farm("Mower; Forager; Big trailer x 3", null).run();
+        SeasonBook.Worked worked = farm("Mower; Forager; Big trailer x 3", null).run();
         ResultTable gangs = worked.plan().table("gangs");
         var mowing = org.rickyard.trade.workrate.GangRates.Stage.MOWING;
         assertThat(gangs.of(mowing.day()).number(0)).isCloseTo(14.4, within(1e-9));
@@ -139,8 +137,7 @@ class TrailerSheetsTest {
         assertThat(usual.number("chop-and-cart-rate-simulated", "Long Acre"))
                 .isLessThan(usual.number("chop-and-cart-rate", "Long Acre"))
                 .isGreaterThan(30);
-        SeasonBook.Worked without = farm(
-                        "Forager; Big trailer x 3", null, row("Spread of carting times", 0, "%"))
+        SeasonBook.Worked without = farm("Forager; Big trailer x 3", null, row("Spread of carting times", 0, "%"))
                 .run();
         assertThat(without.number("chop-and-cart-rate-simulated", "Long Acre"))
                 .isCloseTo(without.number("chop-and-cart-rate", "Long Acre"), within(1e-9));

@@ -144,8 +144,6 @@ class WholeFarmTest {
     }
 
     private static String[] sheets() {
-        return TABLES.stream()
-                .map(id -> metric.plan().table(id).spec().sheet())
-                .toArray(String[]::new);
+        return TABLES.stream().map(id -> metric.plan().table(id).spec().sheet()).toArray(String[]::new);
     }
 }

@@ -18,7 +18,15 @@ class WorkRateBadInputTest {
     private static SeasonBook farm(Object[][] machines, Object[]... jobs) {
         Object[][] rows = new Object[jobs.length + 1][];
         rows[0] = row(
-                "Job", "Field", "Operation", "Machine", "Tractor", "After", "Earliest", "Latest", "Workable days (%)",
+                "Job",
+                "Field",
+                "Operation",
+                "Machine",
+                "Tractor",
+                "After",
+                "Earliest",
+                "Latest",
+                "Workable days (%)",
                 "Hours per day");
         System.arraycopy(jobs, 0, rows, 1, jobs.length);
         return new SeasonBook()
@@ -44,14 +52,7 @@ class WorkRateBadInputTest {
 
     private static Object[][] machines(Object efficiency, String power, Object kilowatts, Object basis) {
         return new Object[][] {
-            row(
-                    "Machine",
-                    "Type",
-                    "Working width (m)",
-                    "Speed (km/h)",
-                    "Field efficiency (%)",
-                    power,
-                    "Power basis"),
+            row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)", power, "Power basis"),
             row("Mower", "mower", 3, 10, efficiency),
             row("Harrow", "cultivator", 3, 10, 80),
             row("Old red", "tractor", null, null, null, kilowatts, basis),
@@ -80,12 +81,14 @@ class WorkRateBadInputTest {
     @Test
     void anEfficiencyOfNoughtPointEight() {
         Finding found = finding(
-                farm(machines(0.8, "Power (kW)", 60, "PTO"), mow("Old red", null)).run(),
+                farm(machines(0.8, "Power (kW)", 60, "PTO"), mow("Old red", null))
+                        .run(),
                 "Machines!E2",
                 "If 80 % is meant");
         assertThat(found.severity()).isEqualTo(Severity.STOP);
         assertThat(found.message())
-                .isEqualTo("Field efficiency 0.8 % cannot be: expected above 1, up to 100 %. If 80 % is meant, write 80.");
+                .isEqualTo(
+                        "Field efficiency 0.8 % cannot be: expected above 1, up to 100 %. If 80 % is meant, write 80.");
     }
 
     @Test
@@ -95,27 +98,32 @@ class WorkRateBadInputTest {
         Finding found = finding(worked, "Machines!G4", "engine");
         assertThat(found.severity()).isEqualTo(Severity.STOP);
         assertThat(found.message())
-                .isEqualTo("\"engine\" is typed here, where the header says PTO: which of the two is meant? Take the word"
-                        + " out of the header, or mend this cell.");
+                .isEqualTo(
+                        "\"engine\" is typed here, where the header says PTO: which of the two is meant? Take the word"
+                                + " out of the header, or mend this cell.");
         assertThat(worked.result("fuel", "Mower").given()).isFalse();
     }
 
     @Test
     void horsepowerInTheColumnOfKilowatts() {
-        SeasonBook.Worked worked =
-                farm(machines(80, "Power (kW)", "120 hp", "PTO"), mow("Old red", null)).run();
+        SeasonBook.Worked worked = farm(machines(80, "Power (kW)", "120 hp", "PTO"), mow("Old red", null))
+                .run();
         Finding found = finding(worked, "Machines!F4", "120 hp");
         assertThat(found.severity()).isEqualTo(Severity.STOP);
         assertThat(found.message())
-                .isEqualTo("\"120 hp\" is not a number; expected a number above 0, up to 1500 kW. \"120 hp\" is 89.48 kW:"
-                        + " write that, or put hp in the header if the whole column is in it.");
+                .isEqualTo(
+                        "\"120 hp\" is not a number; expected a number above 0, up to 1500 kW. \"120 hp\" is 89.48 kW:"
+                                + " write that, or put hp in the header if the whole column is in it.");
         assertThat(worked.result("fuel", "Mower").given()).isFalse();
     }
 
     @Test
     void powerFarAboveWhatTractorsHave() {
         Finding found = finding(
-                farm(machines(80, "Power (kW)", 900, "PTO"), mow("Old red", null)).run(), "Machines!F4", "unusual");
+                farm(machines(80, "Power (kW)", 900, "PTO"), mow("Old red", null))
+                        .run(),
+                "Machines!F4",
+                "unusual");
         assertThat(found.message())
                 .contains("Power 900 kW is unusual", "from 10 up to 500 kW", "check the value and its unit");
     }
@@ -139,7 +147,17 @@ class WorkRateBadInputTest {
         };
         SeasonBook.Worked worked = farm(
                         gang,
-                        row("Chop", "grass", "forage", "Forager; Trailer x 3", null, null, DAY, DAY.plusDays(5), 80, 10))
+                        row(
+                                "Chop",
+                                "grass",
+                                "forage",
+                                "Forager; Trailer x 3",
+                                null,
+                                null,
+                                DAY,
+                                DAY.plusDays(5),
+                                80,
+                                10))
                 .run();
         Finding heavy = worked.findings().stream()
                 .filter(f -> f.message().contains("18.29 t"))
@@ -184,8 +202,9 @@ class WorkRateBadInputTest {
 
     @Test
     void aWindowThatEndsBeforeItStarts() {
-        SeasonBook.Worked worked =
-                farm(usual(), row("Cut", "grass", "mow", "Mower", "Old red", null, DAY.plusDays(3), DAY, 80, 10)).run();
+        SeasonBook.Worked worked = farm(
+                        usual(), row("Cut", "grass", "mow", "Mower", "Old red", null, DAY.plusDays(3), DAY, 80, 10))
+                .run();
         assertThat(worked.messages())
                 .anyMatch(m -> m.contains("the window ends before it starts")
                         && m.contains("Mend one of the two")
@@ -212,11 +231,14 @@ class WorkRateBadInputTest {
     @Test
     void aMachineThatIsNotThere() {
         SeasonBook.Worked worked = farm(
-                        usual(), mow("Green one", null), row("Roll", "grass", "roll", "Rolls", null, null, DAY, DAY, 80, 10))
+                        usual(),
+                        mow("Green one", null),
+                        row("Roll", "grass", "roll", "Rolls", null, null, DAY, DAY, 80, 10))
                 .run();
         assertThat(finding(worked, "Jobs!D3", "Rolls").message())
-                .isEqualTo("there is no machine 'Rolls' in the machine list; add it there or mend the name here. Its work"
-                        + " on this job is left out.");
+                .isEqualTo(
+                        "there is no machine 'Rolls' in the machine list; add it there or mend the name here. Its work"
+                                + " on this job is left out.");
         assertThat(finding(worked, "Jobs!E2", "Green one").message())
                 .contains("there is no tractor 'Green one' in the machine list", "mend the name here");
     }

@@ -51,9 +51,8 @@ class MethodResultsTest {
                 assertThat((String) result.get("source")).isNotBlank();
             });
         }
-        assertThat(of("gang-rate")).allSatisfy(result -> assertThat(result)
-                .containsKey("formula")
-                .doesNotContainKey("method"));
+        assertThat(of("gang-rate"))
+                .allSatisfy(result -> assertThat(result).containsKey("formula").doesNotContainKey("method"));
     }
 
     @Test
@@ -71,7 +70,8 @@ class MethodResultsTest {
         try (XSSFWorkbook book =
                 new XSSFWorkbook(new FileInputStream(worked.file().toFile()))) {
             for (Row row : book.getSheet("Trail")) {
-                if (row.getCell(4) != null && row.getCell(4).getStringCellValue().startsWith("method: ")) {
+                if (row.getCell(4) != null
+                        && row.getCell(4).getStringCellValue().startsWith("method: ")) {
                     lines.add(row.getCell(0).getStringCellValue());
                 }
             }

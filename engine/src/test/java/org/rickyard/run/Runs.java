@@ -54,9 +54,7 @@ public final class Runs {
 
         /** The results of a formula. */
         public List<Result> results(String id) {
-            return results.stream()
-                    .filter(result -> result.id().equals(id))
-                    .toList();
+            return results.stream().filter(result -> result.id().equals(id)).toList();
         }
 
         /** The result of a formula whose row is about these names. */

@@ -26,11 +26,13 @@ public final class JobTotals {
     public static final Symbol JOB_AREA =
             Symbol.number("area of the job", Units.HA).possible(Range.POSITIVE).decimals(1);
     /** Fuel of the job. */
-    public static final Symbol FUEL =
-            Symbol.number("fuel of the job", Units.L).possible(Range.NOT_NEGATIVE).decimals(0);
+    public static final Symbol FUEL = Symbol.number("fuel of the job", Units.L)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
     /** Labour of the job. */
-    public static final Symbol LABOUR =
-            Symbol.number("labour of the job", Units.H).possible(Range.NOT_NEGATIVE).decimals(1);
+    public static final Symbol LABOUR = Symbol.number("labour of the job", Units.H)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
     /** Cost of the job. */
     public static final Symbol COST = Symbol.number("cost of the job", Units.MONEY_UNIT)
             .possible(Range.NOT_NEGATIVE)
@@ -71,8 +73,7 @@ public final class JobTotals {
             "each field once, however many machines work on it",
             List.of());
     /** {@code job-fuel}. */
-    public static final Formula JOB_FUEL =
-            total("job-fuel", FUEL, FuelAndLabour.WORK_INPUTS, FuelAndLabour.FIELD_FUEL);
+    public static final Formula JOB_FUEL = total("job-fuel", FUEL, FuelAndLabour.WORK_INPUTS, FuelAndLabour.FIELD_FUEL);
     /** {@code job-labour}. */
     public static final Formula JOB_LABOUR =
             total("job-labour", LABOUR, FuelAndLabour.WORK_INPUTS, FuelAndLabour.LABOUR);
@@ -109,8 +110,7 @@ public final class JobTotals {
     public static final Expr WITHOUT_FUEL =
             new Expr.Count(FuelAndLabour.WORK_INPUTS, FuelAndLabour.FIELD_FUEL, JOB_KEY, JOB_KEY, true);
     /** Rows left out of the cost. */
-    public static final Expr WITHOUT_COST =
-            new Expr.Count(JobCost.JOB_COSTS, JobCost.TOTAL, JOB_KEY, JOB_KEY, true);
+    public static final Expr WITHOUT_COST = new Expr.Count(JobCost.JOB_COSTS, JobCost.TOTAL, JOB_KEY, JOB_KEY, true);
 
     /** In reading order. */
     static List<Formula> formulas() {

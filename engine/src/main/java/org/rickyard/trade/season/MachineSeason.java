@@ -27,8 +27,9 @@ public final class MachineSeason {
     /** Jobs that want it on the same days. */
     public static final Symbol ALSO_WANTED = Symbol.text("double booking");
     /** Days of its season. */
-    public static final Symbol DAYS =
-            Symbol.number("days of its season", Units.D).possible(Range.POSITIVE).decimals(0);
+    public static final Symbol DAYS = Symbol.number("days of its season", Units.D)
+            .possible(Range.POSITIVE)
+            .decimals(0);
     /** Hours of work. */
     public static final Symbol HOURS =
             Symbol.number("hours booked", Units.H).possible(Range.POSITIVE).decimals(1);
@@ -51,7 +52,12 @@ public final class MachineSeason {
 
     private static Formula total(String id, Symbol result, Symbol summed, String validity) {
         return new Formula(
-                id, result, new Expr.Total(BOOKINGS, summed, MACHINE_KEY, MACHINE_KEY, false), SUM, validity, List.of());
+                id,
+                result,
+                new Expr.Total(BOOKINGS, summed, MACHINE_KEY, MACHINE_KEY, false),
+                SUM,
+                validity,
+                List.of());
     }
 
     /** {@code machine-season-days}. */
@@ -69,8 +75,8 @@ public final class MachineSeason {
     public static final Formula HOURS_BOOKED =
             total("machine-season-hours", HOURS, SeasonFit.HOURS, "field hours of each of those alike");
     /** {@code machine-season-area}. */
-    public static final Formula AREA_BOOKED =
-            total("machine-season-area", AREA, SeasonFit.AREA, "each pass counted; a tractor counts what its machines do");
+    public static final Formula AREA_BOOKED = total(
+            "machine-season-area", AREA, SeasonFit.AREA, "each pass counted; a tractor counts what its machines do");
     /** {@code machine-season-booked}. */
     public static final Formula DAYS_BOOKED =
             total("machine-season-booked", BOOKED, SeasonFit.CALENDAR, "with the days unfit for the work");

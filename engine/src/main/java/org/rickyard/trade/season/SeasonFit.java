@@ -74,9 +74,8 @@ public final class SeasonFit {
     public static final Symbol NEEDED =
             Symbol.number("days needed", Units.D).possible(Range.POSITIVE).decimals(1);
     /** Calendar days the job takes, days unfit for it among them. */
-    public static final Symbol CALENDAR = Symbol.number("days it takes", Units.D)
-            .possible(Range.POSITIVE)
-            .decimals(1);
+    public static final Symbol CALENDAR =
+            Symbol.number("days it takes", Units.D).possible(Range.POSITIVE).decimals(1);
     /** Whole days. */
     public static final Symbol WHOLE_DAYS =
             Symbol.number("whole days needed", Units.D).possible(Range.POSITIVE).decimals(0);

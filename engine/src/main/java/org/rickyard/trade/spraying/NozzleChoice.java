@@ -124,11 +124,7 @@ public final class NozzleChoice {
                                     text(IN)))),
             RULE,
             "the window typed for the fitted nozzle stands for its whole series",
-            List.of(
-                    window(8.333, ABOVE),
-                    window(4.6875, ABOVE),
-                    window(3, IN),
-                    window(2.0833, IN)));
+            List.of(window(8.333, ABOVE), window(4.6875, ABOVE), window(3, IN), window(2.0833, IN)));
 
     /** Cut to nine decimals, so that a pressure at the edge of the window is in it, binary noise or not. */
     private static Expr cut(Symbol symbol) {

@@ -203,7 +203,8 @@ public final class Carting {
     public static final Formula TRAILERS_AT_BALANCE = new Formula(
             "trailers-at-balance",
             EXACT,
-            value(CYCLE).over(FILL_TIME)
+            value(CYCLE)
+                    .over(FILL_TIME)
                     .onlyWhen(
                             new Condition.Not(Condition.is(MACHINE_TYPE, FORAGE_WAGON)),
                             "a forage wagon fills itself and keeps no forager going"),

@@ -22,8 +22,8 @@ import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
-import org.rickyard.trade.Quantities;
 import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
 
 /**
  * Fuel and labour of a machine at work on one field. Fuel by order of trust: typed; by the load on the tractor; or the
@@ -78,9 +78,8 @@ public final class FuelAndLabour {
             .possible(Range.NOT_NEGATIVE)
             .decimals(1);
     /** Length of a driver's day. */
-    public static final Symbol DRIVER_DAY = Symbol.number("driver's day", Units.H)
-            .possible(Range.NOT_NEGATIVE)
-            .decimals(1);
+    public static final Symbol DRIVER_DAY =
+            Symbol.number("driver's day", Units.H).possible(Range.NOT_NEGATIVE).decimals(1);
 
     private static Symbol hours(String name) {
         return Symbol.number(name, Units.H).possible(Range.POSITIVE).decimals(1);
@@ -156,7 +155,8 @@ public final class FuelAndLabour {
                                             "the work needs more power than the tractor has"),
                             constant(AVERAGE)
                                     .times(PowerNeeded.AVAILABLE)
-                                    .onlyWhen(LOAD_NOT_TYPED_WRONG, "something typed for the power needed is unusable")),
+                                    .onlyWhen(
+                                            LOAD_NOT_TYPED_WRONG, "something typed for the power needed is unusable")),
                     value(FUEL_RATE)),
             LOAD,
             "loads of 20 to 100 %; actual use may be a third either way",

@@ -159,8 +159,9 @@ public final class GangRates {
             .possible(Range.POSITIVE)
             .decimals(1);
     /** Rate of the stage by the day. */
-    public static final Symbol STAGE_DAY =
-            Symbol.number("stage area per day", Units.HA).possible(Range.POSITIVE).decimals(1);
+    public static final Symbol STAGE_DAY = Symbol.number("stage area per day", Units.HA)
+            .possible(Range.POSITIVE)
+            .decimals(1);
     /** The lower of chopping and carting. */
     public static final Symbol PAPER_AREA = Symbol.number("chopped and carted, area", Units.HA_PER_H)
             .possible(Range.POSITIVE)
@@ -175,7 +176,8 @@ public final class GangRates {
     /** Seed of the simulation. */
     public static final Symbol SEED = Symbol.number("seed", Units.ONE).decimals(0);
     /** Loads simulated. */
-    public static final Symbol LOADS = Symbol.number("loads simulated", Units.ONE).decimals(0);
+    public static final Symbol LOADS =
+            Symbol.number("loads simulated", Units.ONE).decimals(0);
     /** What the gang gets through. */
     public static final Symbol GANG_RATE =
             Symbol.number("gang rate", Units.HA_PER_H).possible(Range.POSITIVE).decimals(2);

@@ -71,7 +71,8 @@ public final class TrailerNumbers {
         return new Formula(
                 id,
                 result,
-                Expr.greatest(new Expr.AsUnit(number(0), result.unit()), value(all).minus(own)),
+                Expr.greatest(
+                        new Expr.AsUnit(number(0), result.unit()), value(all).minus(own)),
                 OTHERS,
                 "nothing where all trailers are alike",
                 List.of(
@@ -134,7 +135,8 @@ public final class TrailerNumbers {
     public static final Formula TRAILER_QUEUE = new Formula(
             "trailer-queue",
             QUEUE,
-            Expr.greatest(new Expr.AsUnit(number(0), Units.MIN), value(ALL_FILLED).minus(CYCLE)),
+            Expr.greatest(
+                    new Expr.AsUnit(number(0), Units.MIN), value(ALL_FILLED).minus(CYCLE)),
             HAUL,
             "in each round of each trailer, on paper",
             List.of(
@@ -162,7 +164,8 @@ public final class TrailerNumbers {
                 : more > 0
                         ? value(NEEDED).plus(number(more))
                         : Expr.greatest(number(0), value(NEEDED).minus(number(-more)));
-        return new Alternative(rate(id, words, trailers, more), idle(id, words, trailers, more), queue(id, words, trailers, more));
+        return new Alternative(
+                rate(id, words, trailers, more), idle(id, words, trailers, more), queue(id, words, trailers, more));
     }
 
     private static Formula rate(String id, String words, Expr trailers, int more) {
@@ -177,12 +180,14 @@ public final class TrailerNumbers {
                 HAUL,
                 "the lower of what the forager fills and all trailers carry",
                 List.of(
-                        needed(3).with(FILLING, 40)
+                        needed(3)
+                                .with(FILLING, 40)
                                 .with(OTHERS_CARTED, 0)
                                 .with(LOAD, 8)
                                 .with(CYCLE, 30.3)
                                 .gives(Math.min(40, (3 + more) * 8 * 60 / 30.3), Units.T_PER_H, 6),
-                        needed(3).with(FILLING, 90)
+                        needed(3)
+                                .with(FILLING, 90)
                                 .with(OTHERS_CARTED, 10)
                                 .with(LOAD, 8)
                                 .with(CYCLE, 30.3)
@@ -199,10 +204,12 @@ public final class TrailerNumbers {
                 HAUL,
                 "on paper; bunching makes it more",
                 List.of(
-                        needed(3).with(OTHERS_SERVED, 0)
+                        needed(3)
+                                .with(OTHERS_SERVED, 0)
                                 .with(EXACT, 2.525)
                                 .gives(100 * Math.max(0, 1 - (3 + more) / 2.525), Units.PERCENT, 6),
-                        needed(5).with(OTHERS_SERVED, 10)
+                        needed(5)
+                                .with(OTHERS_SERVED, 10)
                                 .with(EXACT, 8.5)
                                 .gives(100 * (0.9 - (5 + more) / 8.5), Units.PERCENT, 6)));
     }
@@ -219,11 +226,13 @@ public final class TrailerNumbers {
                 HAUL,
                 "in each round of each trailer, on paper",
                 List.of(
-                        needed(3).with(OTHERS_FILLED, 0)
+                        needed(3)
+                                .with(OTHERS_FILLED, 0)
                                 .with(FILL_TIME, 12)
                                 .with(CYCLE, 30.3)
                                 .gives(Math.max(0, (3 + more) * 12 - 30.3), Units.MIN, 6),
-                        needed(5).with(OTHERS_FILLED, 6)
+                        needed(5)
+                                .with(OTHERS_FILLED, 6)
                                 .with(FILL_TIME, 12)
                                 .with(CYCLE, 30)
                                 .gives((5 + more) * 12 + 6 - 30, Units.MIN, 6)));

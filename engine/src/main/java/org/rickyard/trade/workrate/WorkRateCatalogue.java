@@ -58,6 +58,6 @@ public final class WorkRateCatalogue {
             RoadLaw.TRAILER_SPEED);
 
     /** Tables that are read outside formulas. */
-    public static final List<ReferenceTable> TABLES = List.of(
-            Suitability.CROPS, RememberedMachines.SLOWEST, RememberedMachines.FASTEST);
+    public static final List<ReferenceTable> TABLES =
+            List.of(Suitability.CROPS, RememberedMachines.SLOWEST, RememberedMachines.FASTEST);
 }

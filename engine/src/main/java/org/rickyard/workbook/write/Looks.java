@@ -83,6 +83,7 @@ final class Looks {
             .withFill(MOSS)
             .withBorder(Border.THIN)
             .withVertical(Vertical.TOP);
+
     static final CellLook SENTENCE = CellLook.of("Rickyard sentence")
             .withFont(EARTH)
             .withBorder(Border.THIN)

@@ -255,8 +255,8 @@ final class ResultSheet extends OurSheet {
             int style = looks.of(look);
             return (sheet, row) -> sheet.formula(at, style, formula, values.word(row));
         }
-        int style = looks.of(
-                symbol.type() == Symbol.Type.DATE ? Looks.day(look) : Looks.decimals(look, decimals(symbol)));
+        int style =
+                looks.of(symbol.type() == Symbol.Type.DATE ? Looks.day(look) : Looks.decimals(look, decimals(symbol)));
         return (sheet, row) -> {
             if (values.has(row)) {
                 sheet.formula(at, style, formula, values.number(row));
@@ -278,8 +278,8 @@ final class ResultSheet extends OurSheet {
                 }
             };
         }
-        int style = looks.of(
-                symbol.type() == Symbol.Type.DATE ? Looks.day(look) : Looks.decimals(look, decimals(symbol)));
+        int style =
+                looks.of(symbol.type() == Symbol.Type.DATE ? Looks.day(look) : Looks.decimals(look, decimals(symbol)));
         return (sheet, row) -> {
             if (values.has(row)) {
                 sheet.number(at, style, values.number(row));

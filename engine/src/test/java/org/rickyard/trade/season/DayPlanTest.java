@@ -150,9 +150,7 @@ class DayPlanTest {
         }
         for (int other = 0; other < at; other++) {
             boolean share = jobs.get(other).machines().stream().anyMatch(job.machines()::contains);
-            if (share
-                    && start[at] < start[other] + jobs.get(other).days()
-                    && start[other] < start[at] + job.days()) {
+            if (share && start[at] < start[other] + jobs.get(other).days() && start[other] < start[at] + job.days()) {
                 return false;
             }
         }

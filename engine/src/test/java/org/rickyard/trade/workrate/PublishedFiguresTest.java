@@ -107,8 +107,7 @@ class PublishedFiguresTest {
     @Test
     void theTheoreticalRateOfHuntsCombine() {
         double found = of(
-                FieldRates.SPOT_WORK_RATE,
-                inputs().with(Quantities.SPEED, 4.8).with(Quantities.WORKING_WIDTH, 5));
+                FieldRates.SPOT_WORK_RATE, inputs().with(Quantities.SPEED, 4.8).with(Quantities.WORKING_WIDTH, 5));
         assertThat(found).isCloseTo(2.4, within(1e-9));
     }
 
@@ -140,8 +139,7 @@ class PublishedFiguresTest {
                 inputs().with(Quantities.PURCHASE_PRICE, 130000).with(org.rickyard.trade.cost.Prices.INSURANCE, 1));
         double hour = of(
                 OwnershipCost.OWNERSHIP_OF_HOUR,
-                inputs().with(OwnershipCost.OWNERSHIP, recovery + insurance)
-                        .with(Quantities.HOURS_PER_YEAR, 400));
+                inputs().with(OwnershipCost.OWNERSHIP, recovery + insurance).with(Quantities.HOURS_PER_YEAR, 400));
         // The print rounds 13,933.50 up to whole money before it adds.
         assertThat(recovery + insurance).isCloseTo(15234, within(0.51));
         assertThat(hour).isCloseTo(38.09, within(0.01));
