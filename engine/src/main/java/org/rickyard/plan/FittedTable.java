@@ -13,6 +13,7 @@ import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Inputs;
+import org.rickyard.formula.Method;
 import org.rickyard.formula.Simplifier;
 import org.rickyard.formula.Symbol;
 
@@ -162,6 +163,18 @@ final class FittedTable {
             return new TableColumn.Joined(column.symbol(), now);
         } else if (column instanceof TableColumn.Sentence) {
             return new TableColumn.Sentence(column.symbol(), now);
+        } else if (column instanceof TableColumn.Method found) {
+            Method method = found.method();
+            List<Expr> reads = method.reads().stream()
+                    .map(simplifier::simplify)
+                    .filter(expr -> !simplifier.never(expr))
+                    .toList();
+            return new TableColumn.Method(
+                    found.symbol(),
+                    new Method(method.name(), method.words(), method.source(), reads),
+                    found.result(),
+                    found.because(),
+                    found.bar());
         }
         return column;
     }

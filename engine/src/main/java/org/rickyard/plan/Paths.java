@@ -1,11 +1,15 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.rickyard.formula.Condition;
+import org.rickyard.formula.Needed;
+import org.rickyard.formula.Symbol;
 
 /**
  * The ways by which a sentence is reached, each a set of conditions that must all hold, kept as few and as short as they
@@ -63,7 +67,11 @@ final class Paths {
     private static Condition parting(Set<Condition> one, Set<Condition> longer) {
         for (Condition condition : one) {
             Condition opposite = Ways.opposite(condition);
-            if (longer.contains(opposite)
+            // Where a comparison has no answer it is not known that the longer way is open.
+            boolean answered = one.size() == longer.size()
+                    || Needed.quantities(condition).isEmpty();
+            if (answered
+                    && longer.contains(opposite)
                     && one.stream().allMatch(other -> other.equals(condition) || longer.contains(other))) {
                 return opposite;
             }
@@ -74,6 +82,30 @@ final class Paths {
     /** Whether a way asks for nothing. */
     boolean always() {
         return ways.stream().anyMatch(Set::isEmpty);
+    }
+
+    /**
+     * The ways apart by the quantities they compare: where one of these is missing a condition has no answer, and another
+     * way may be open all the same. What is said anyway is not said again.
+     */
+    List<Paths> byNeed() {
+        Paths anyway = new Paths();
+        Map<Set<Symbol>, Paths> needing = new LinkedHashMap<>();
+        for (Set<Condition> way : ways) {
+            Set<Symbol> needs = Needed.quantities(Condition.all(List.copyOf(way)));
+            (needs.isEmpty() ? anyway : needing.computeIfAbsent(needs, any -> new Paths())).ways.add(way);
+        }
+        if (anyway.ways.isEmpty()) {
+            return List.copyOf(needing.values());
+        }
+        List<Paths> apart = new ArrayList<>(List.of(anyway));
+        List<Set<Condition>> elsewhere = Ways.of(new Condition.Not(anyway.condition()));
+        for (Paths paths : needing.values()) {
+            Paths only = new Paths();
+            Ways.both(paths.ways, elsewhere).forEach(only::add);
+            apart.add(only);
+        }
+        return apart;
     }
 
     /** Whether no row can come there. */

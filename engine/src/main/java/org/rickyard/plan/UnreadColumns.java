@@ -73,8 +73,7 @@ final class UnreadColumns {
             if (declared || table.rows() > 0) {
                 TableSpec spec = declared ? table.declared() : table.spec();
                 for (TableColumn column : spec.columns()) {
-                    Expr expr = FittedTable.expr(column);
-                    if (expr != null) {
+                    for (Expr expr : exprs(column)) {
                         Inputs.ofOthers(expr).forEach((other, symbols) -> read.computeIfAbsent(other, t -> new HashSet<>())
                                 .addAll(symbols));
                     }
@@ -85,12 +84,24 @@ final class UnreadColumns {
     }
 
     private static Set<Symbol> read(String id, TableColumn column) {
-        Expr expr = column instanceof TableColumn.Sentence sentence ? sentence.expr() : FittedTable.expr(column);
-        if (expr == null) {
-            return Set.of();
+        Set<Symbol> read = new HashSet<>();
+        for (Expr expr : exprs(column)) {
+            read.addAll(Inputs.of(expr));
+            read.addAll(Inputs.of(id, expr));
         }
-        Set<Symbol> read = new HashSet<>(Inputs.of(expr));
-        read.addAll(Inputs.of(id, expr));
+        if (column instanceof TableColumn.Method method && method.because() != null) {
+            read.add(method.because());
+        }
         return read;
+    }
+
+    private static List<Expr> exprs(TableColumn column) {
+        if (column instanceof TableColumn.Method method) {
+            return method.method().reads();
+        } else if (column instanceof TableColumn.Sentence sentence) {
+            return List.of(sentence.expr());
+        }
+        Expr expr = FittedTable.expr(column);
+        return expr == null ? List.of() : List.of(expr);
     }
 }
