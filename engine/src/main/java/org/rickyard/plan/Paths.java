@@ -18,6 +18,9 @@ import org.rickyard.formula.Symbol;
  * for it where the rest is the same.
  */
 final class Paths {
+    /** Ways beyond which a condition is asked as it stands rather than taken apart. */
+    private static final int MOST = 24;
+
     private final List<Set<Condition>> ways = new ArrayList<>();
 
     /** The way that asks for nothing. */
@@ -30,7 +33,8 @@ final class Paths {
     void add(List<Condition> conditions) {
         List<Set<Condition>> further = List.of(new LinkedHashSet<>());
         for (Condition condition : conditions) {
-            further = Ways.both(further, Ways.of(condition));
+            List<Set<Condition>> longer = Ways.both(further, Ways.of(condition));
+            further = longer.size() > MOST ? Ways.both(further, List.of(Set.of(condition))) : longer;
         }
         further.forEach(this::add);
     }
@@ -99,7 +103,7 @@ final class Paths {
             return List.copyOf(needing.values());
         }
         List<Paths> apart = new ArrayList<>(List.of(anyway));
-        List<Set<Condition>> elsewhere = Ways.of(new Condition.Not(anyway.condition()));
+        List<Set<Condition>> elsewhere = List.of(Set.of(new Condition.Not(anyway.condition())));
         for (Paths paths : needing.values()) {
             Paths only = new Paths();
             Ways.both(paths.ways, elsewhere).forEach(only::add);

@@ -8,16 +8,27 @@ import org.rickyard.formula.Condition;
 
 /** A condition taken apart: the sets of simple conditions any of which, if all in it hold, makes it hold. */
 final class Ways {
+    /** Ways of one condition beyond which it is better asked as it stands. */
+    private static final int MOST = 12;
+
     private Ways() {}
 
-    /** The ways in which a condition holds. */
+    /** The ways in which a condition holds; of very many, the condition itself as the only one. */
     static List<Set<Condition>> of(Condition condition) {
+        List<Set<Condition>> ways = apart(condition);
+        return ways.size() > MOST ? List.of(Set.of(condition)) : ways;
+    }
+
+    private static List<Set<Condition>> apart(Condition condition) {
         if (condition instanceof Condition.Not not) {
             return failing(not.condition());
         } else if (condition instanceof Condition.All all) {
             List<Set<Condition>> ways = List.of(Set.of());
             for (Condition part : all.parts()) {
                 ways = both(ways, of(part));
+                if (ways.size() > MOST) {
+                    return ways;
+                }
             }
             return ways;
         } else if (condition instanceof Condition.Any any) {
@@ -29,6 +40,11 @@ final class Ways {
     }
 
     private static List<Set<Condition>> failing(Condition condition) {
+        List<Set<Condition>> ways = failingApart(condition);
+        return ways.size() > MOST ? List.of(Set.of(new Condition.Not(condition))) : ways;
+    }
+
+    private static List<Set<Condition>> failingApart(Condition condition) {
         if (condition instanceof Condition.Not not) {
             return of(not.condition());
         } else if (condition instanceof Condition.All all) {
@@ -39,6 +55,9 @@ final class Ways {
             List<Set<Condition>> ways = List.of(Set.of());
             for (Condition part : any.parts()) {
                 ways = both(ways, failing(part));
+                if (ways.size() > MOST) {
+                    return ways;
+                }
             }
             return ways;
         }
