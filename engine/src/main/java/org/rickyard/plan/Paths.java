@@ -81,10 +81,12 @@ final class Paths {
             conditions.add(Condition.any(anyway));
         }
         // What is said anyway is not said again.
-        byNeed.values().forEach(open -> conditions.add(
-                anyway.isEmpty()
-                        ? Condition.any(open)
-                        : Condition.all(List.of(new Condition.Not(Condition.any(anyway)), Condition.any(open)))));
+        byNeed.values()
+                .forEach(open -> conditions.add(
+                        anyway.isEmpty()
+                                ? Condition.any(open)
+                                : Condition.all(
+                                        List.of(new Condition.Not(Condition.any(anyway)), Condition.any(open)))));
         return conditions;
     }
 }

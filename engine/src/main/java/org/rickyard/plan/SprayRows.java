@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.rickyard.formula.Numbers;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
@@ -66,6 +67,7 @@ final class SprayRows {
 
     private void read(int index, JobLines.Block block) {
         Set<String> seen = new LinkedHashSet<>();
+        Map<String, Integer> first = new HashMap<>();
         for (int job : block.jobs()) {
             String mix = NameKey.key(jobs.text(Jobs.MIX, job));
             String product = jobs.text(Jobs.PRODUCT, job);
@@ -90,20 +92,29 @@ final class SprayRows {
                 }
             }
             if (!product.isEmpty()) {
-                if (seen.add("product " + NameKey.key(product))) {
+                Integer before = first.putIfAbsent(NameKey.key(product), job);
+                if (before == null) {
                     add(index, job, -1, product, jobs.address(Jobs.PRODUCT, job));
                 } else {
                     findings.add(Finding.stop(
                             jobs.address(Jobs.DOSE, job)
                                     .or(() -> jobs.address(Jobs.PRODUCT, job))
                                     .orElse(null),
-                            "'" + product
-                                    + "' stands twice for one job and field (a dose per hectare and a share of the"
-                                    + " spray, perhaps): only the first is reckoned; keep one, or give each its own"
-                                    + " job."));
+                            "'" + product + "' stands twice for one job and field: " + dose(before) + " and "
+                                    + dose(job) + ". Only the first is reckoned: keep the dose per hectare or the"
+                                    + " share of the spray, or give each its own job."));
                 }
             }
         }
+    }
+
+    private String dose(int job) {
+        if (jobs.state(Jobs.DOSE, job) != ListRows.State.GIVEN) {
+            return "no dose";
+        }
+        return Numbers.readable(jobs.number(Jobs.DOSE, job))
+                + jobs.unit(Jobs.DOSE, job).map(unit -> " " + unit).orElse("")
+                + jobs.address(Jobs.DOSE, job).map(cell -> " (" + cell + ")").orElse("");
     }
 
     private void add(int block, int job, int mix, String name, Optional<CellAddress> cell) {

@@ -14,6 +14,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.rickyard.audit.Result;
 import org.rickyard.lists.Finding;
+import org.rickyard.testing.Linted;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.RefusedException;
 
@@ -32,7 +33,7 @@ final class FarmBook {
 
         List<Result> results(String id, String... about) {
             return results.stream()
-                    .filter(result -> result.formula().id().equals(id))
+                    .filter(result -> result.id().equals(id))
                     .filter(result -> result.about().values().containsAll(List.of(about)))
                     .toList();
         }
@@ -44,6 +45,14 @@ final class FarmBook {
 
         String word(String id, String... about) {
             return result(id, about).word().orElse("");
+        }
+
+        /** The messages with the cell they are about in front. */
+        List<String> at(Finding.Severity severity) {
+            return findings.stream()
+                    .filter(finding -> finding.severity() == severity)
+                    .map(finding -> finding.cell().map(cell -> cell + ": ").orElse("") + finding.message())
+                    .toList();
         }
 
         List<String> messages(Finding.Severity severity) {
@@ -80,6 +89,7 @@ final class FarmBook {
             try (BookPackage book = BookPackage.open(in)) {
                 Recalculation recalculation = Recalculation.of(book, RunOptions.usual());
                 recalculation.write(out);
+                Linted.after(in, out);
                 List<Result> results = new ArrayList<>();
                 recalculation.sheets().results().forEach(results::add);
                 return new Run(

@@ -56,7 +56,8 @@ final class FreshRun {
                     continue;
                 }
                 for (TableColumn column : table.spec().columns()) {
-                    if (isFormula(column) && again.spec().column(column.symbol()).isPresent()) {
+                    if (isFormula(column)
+                            && again.spec().column(column.symbol()).isPresent()) {
                         Values found = again.of(column.symbol());
                         values.put(before.places().cell(table.spec(), column.symbol(), row), value(found, row));
                     }
@@ -119,8 +120,7 @@ final class FreshRun {
                 return false;
             }
             if (!(column instanceof TableColumn.Link)
-                    && !Objects.equals(
-                            value(table.of(column.symbol()), row), value(again.of(column.symbol()), row))) {
+                    && !Objects.equals(value(table.of(column.symbol()), row), value(again.of(column.symbol()), row))) {
                 return false;
             }
         }

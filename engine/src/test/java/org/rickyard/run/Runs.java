@@ -13,10 +13,10 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.testing.Linted;
 import org.rickyard.testing.Parity;
 import org.rickyard.testing.StoredValues;
 import org.rickyard.workbook.graft.GraftReport;
-import org.rickyard.workbook.graft.PackageLinter;
 import org.rickyard.workbook.graft.Verification;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.RefusedException;
@@ -54,9 +54,7 @@ public final class Runs {
 
         /** The results of a formula. */
         public List<Result> results(String id) {
-            return results.stream()
-                    .filter(result -> result.formula().id().equals(id))
-                    .toList();
+            return results.stream().filter(result -> result.id().equals(id)).toList();
         }
 
         /** The result of a formula whose row is about these names. */
@@ -89,9 +87,7 @@ public final class Runs {
             Recalculation run = Recalculation.of(book, options);
             GraftReport report = run.write(out);
             Verification.check(book, out, report);
-            List<String> worse = new ArrayList<>(PackageLinter.lint(out));
-            PackageLinter.lint(in).forEach(worse::remove);
-            assertThat(worse).as("linter").isEmpty();
+            Linted.after(in, out);
             List<Result> results = new ArrayList<>();
             run.sheets().results().forEach(results::add);
             return new Run(

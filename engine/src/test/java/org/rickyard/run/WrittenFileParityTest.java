@@ -97,7 +97,7 @@ class WrittenFileParityTest {
             });
             run.results().forEach(result -> {
                 int given = result.given() ? 0 : 1;
-                counts.computeIfAbsent(result.formula().id(), id -> new int[2])[given]++;
+                counts.computeIfAbsent(result.id(), id -> new int[2])[given]++;
                 tables.computeIfAbsent(table.get(result.cell().sheet()), id -> new int[2])[given]++;
             });
         }

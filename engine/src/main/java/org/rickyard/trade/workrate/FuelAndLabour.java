@@ -8,6 +8,7 @@ import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.AREA;
 import static org.rickyard.trade.Quantities.CREW;
 import static org.rickyard.trade.Quantities.FUEL_RATE;
+import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,8 +22,8 @@ import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
-import org.rickyard.trade.Quantities;
 import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
 
 /**
  * Fuel and labour of a machine at work on one field. Fuel by order of trust: typed; by the load on the tractor; or the
@@ -67,6 +68,18 @@ public final class FuelAndLabour {
     public static final Symbol LABOUR = Symbol.number("labour on the field", Units.H)
             .possible(Range.NOT_NEGATIVE)
             .decimals(1);
+
+    /** Hours of one person on the field. */
+    public static final Symbol DRIVER_HOURS = Symbol.number("hours of each driver", Units.H)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+    /** Hours of people in a day. */
+    public static final Symbol LABOUR_DAY = Symbol.number("labour per day", Units.H)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+    /** Length of a driver's day. */
+    public static final Symbol DRIVER_DAY =
+            Symbol.number("driver's day", Units.H).possible(Range.NOT_NEGATIVE).decimals(1);
 
     private static Symbol hours(String name) {
         return Symbol.number(name, Units.H).possible(Range.POSITIVE).decimals(1);
@@ -142,7 +155,8 @@ public final class FuelAndLabour {
                                             "the work needs more power than the tractor has"),
                             constant(AVERAGE)
                                     .times(PowerNeeded.AVAILABLE)
-                                    .onlyWhen(LOAD_NOT_TYPED_WRONG, "something typed for the power needed is unusable")),
+                                    .onlyWhen(
+                                            LOAD_NOT_TYPED_WRONG, "something typed for the power needed is unusable")),
                     value(FUEL_RATE)),
             LOAD,
             "loads of 20 to 100 %; actual use may be a third either way",
@@ -150,7 +164,7 @@ public final class FuelAndLabour {
 
     private static List<WorkedExample> fuelExamples() {
         List<WorkedExample> all = new ArrayList<>();
-        double[][] loads = {{25, 11.325}, {100, 23.7}};
+        double[][] loads = {{25, 11.325}, {50, 15.45}, {75, 19.575}, {100, 23.7}};
         for (double[] load : loads) {
             all.add(WorkedExample.from(Source.derived("ASAE D497.7 for 75 kW at " + (int) load[0] + " %"))
                     .with(PowerNeeded.AVAILABLE, 75)
@@ -264,6 +278,42 @@ public final class FuelAndLabour {
                     .with(CREW_USED, 2)
                     .gives(11, Units.H, 6)));
 
+    /** {@code labour-per-driver}: labour shared among the people. */
+    public static final Formula LABOUR_OF_DRIVER = new Formula(
+            "labour-per-driver",
+            DRIVER_HOURS,
+            value(WORK_HOURS).over(GangRates.ALIKE).times(constant(ALLOWANCE)),
+            IOWA,
+            "each person at a machine; machines alike side by side",
+            List.of(WorkedExample.from(Source.derived("three trailers for 12 h together, a tenth on top"))
+                    .with(WORK_HOURS, 12)
+                    .with(GangRates.ALIKE, 3)
+                    .gives(4.4, Units.H, 6)));
+
+    /** {@code driver-day}: hours per day with the allowance. */
+    public static final Formula DAY_OF_DRIVER = new Formula(
+            "driver-day",
+            DRIVER_DAY,
+            value(HOURS_PER_DAY).times(constant(ALLOWANCE)),
+            IOWA,
+            "fuelling, service and moving are in it; the way home is not",
+            List.of(WorkedExample.from(Source.derived("10 h in the field, a tenth on top"))
+                    .with(HOURS_PER_DAY, 10)
+                    .gives(11, Units.H, 6)));
+
+    /** {@code labour-per-day}: driver's day × people × machines alike. */
+    public static final Formula LABOUR_OF_DAY = new Formula(
+            "labour-per-day",
+            LABOUR_DAY,
+            value(DRIVER_DAY).times(CREW_USED).times(GangRates.ALIKE),
+            Source.derived("a driver's day × people × machines"),
+            "a full day of this work",
+            List.of(WorkedExample.from(Source.derived("11 h, two people at each of three machines"))
+                    .with(DRIVER_DAY, 11)
+                    .with(CREW_USED, 2)
+                    .with(GangRates.ALIKE, 3)
+                    .gives(66, Units.H, 6)));
+
     /** In reading order. */
     static List<Formula> formulas() {
         return List.of(
@@ -274,6 +324,9 @@ public final class FuelAndLabour {
                 FUEL_OF_HECTARE,
                 FUEL_OF_TONNE,
                 CREW_RECKONED,
-                LABOUR_OF_FIELD);
+                LABOUR_OF_FIELD,
+                LABOUR_OF_DRIVER,
+                DAY_OF_DRIVER,
+                LABOUR_OF_DAY);
     }
 }

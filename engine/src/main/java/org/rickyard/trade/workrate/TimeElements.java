@@ -56,8 +56,8 @@ public final class TimeElements {
             Symbol.number("passes", Units.ONE).possible(Range.POSITIVE).decimals(0);
 
     /** The row has what the time elements need, and no efficiency that would hold them already. */
-    public static final Condition BY_TIME_ELEMENTS = Condition.all(List.of(
-            new Condition.Blank(FIELD_EFFICIENCY), Condition.typed(TURN_TIME), Condition.typed(RUN_LENGTH)));
+    public static final Condition BY_TIME_ELEMENTS = Condition.all(
+            List.of(new Condition.Blank(FIELD_EFFICIENCY), Condition.typed(TURN_TIME), Condition.typed(RUN_LENGTH)));
 
     private static final Source HUNT = Source.secondHand(
             "Hunt, Farm Power and Machinery Management, eq. 1.3, combine on 400 m rows, solution sheet");
