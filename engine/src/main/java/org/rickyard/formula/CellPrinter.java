@@ -115,7 +115,8 @@ public final class CellPrinter {
             // A row of no known order might come before this one.
             String keys = names.column(e.table(), e.key()) + "," + names.cell(e.key());
             String orders = names.column(e.table(), e.order());
-            whole = "AND(COUNTIFS(" + keys + ")=COUNTIFS(" + keys + "," + orders + "," + ANY_NUMBER + ")," + whole + ")";
+            whole = "AND(COUNTIFS(" + keys + ")=COUNTIFS(" + keys + "," + orders + "," + ANY_NUMBER + ")," + whole
+                    + ")";
         }
         return "IF(COUNT(" + names.cell(e.key()) + "," + order + ")=2,IF(" + whole + ",SUMIFS(" + values + "," + lower
                 + "),\"\"),\"\")";

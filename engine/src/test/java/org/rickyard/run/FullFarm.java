@@ -132,7 +132,9 @@ final class FullFarm {
                 Unladen mass (t) = 6 | Road speed laden (km/h) = 25 | Road speed empty (km/h) = 32
             Machine = Push-off | Type = buckrake | Payload (t) = 2.5 | Round time (min) = 2.2 | Mass (t) = 9 |
                 Power (kW) = 110 | Power basis = engine | Own or hired = hired | Charge = 2.4 | Charge unit = t
-            Machine = Packer | Type = clamp roller | Mass (t) = 14 | Power (kW) = 120 | Power basis = engine |
+            Machine = Baler | Type = baler | Working width (m) = 3 | Speed (km/h) = 8 | Field efficiency (%) = 70 |
+                Own or hired = hired | Charge = 6 | Charge unit = bale
+            Machine = Packer | Type = clamp roller | Number = 1 | Mass (t) = 14 | Power (kW) = 120 | Power basis = engine |
                 Fuel (L/h) = 14 | Crew = 1 | Own or hired = hired | Charge = 55 | Charge unit = h
             Machine = Tractor A | Type = tractor | Power (kW) = 105 | Power basis = engine | Fuel (L/h) = 15 |
                 Purchase price = 70000 | Trade-in value = 25000 | List price = 80000 | Life (yr) = 12 |
@@ -208,6 +210,7 @@ final class FullFarm {
                 Product = Product A | Dose (L/ha) = 0.8 | Water volume (L/ha) = 500
             Holding = Thorn Garth | Job = Corners | Field = Corner | Operation = spray | Machine = Back pack |
                 Product = Product B | Water volume (L/ha) = 200
+            Holding = Skel Beck | Job = Hay | Field = Long Acre | Operation = bale | Machine = Baler
             Holding = Skel Beck | Job = Rushes | Field = Kiln Close | Operation = wipe | Machine = Wick |
                 Mix = Wipe
             Holding = Thorn Garth | Job = Nettles | Field = Corner | Operation = spray | Machine = Back pack |
