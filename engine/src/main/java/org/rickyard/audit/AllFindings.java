@@ -64,7 +64,8 @@ public final class AllFindings {
                     findings.add(new Finding(
                             rule.severity(),
                             Optional.of(places.cell(table.spec(), shown, row)),
-                            String.join(", ", Results.about(table, row).values()) + ": " + rule.text()));
+                            String.join(", ", Results.about(table, row).values()) + ": " + rule.text()
+                                    + RuleFigures.of(table, rule, row)));
                 }
             }
             if (count > most) {

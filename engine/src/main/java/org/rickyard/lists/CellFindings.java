@@ -40,8 +40,18 @@ final class CellFindings {
                     cell,
                     column.name() + " " + amount(value, unit) + " is unusual (usually "
                             + range(symbol.usual(), symbol.unit())
-                            + "). It is used as it is; check the value and its unit."));
+                            + "). It is used as it is; check the value and its unit." + psi(symbol, value, unit)));
         }
+    }
+
+    /** A pressure that would be usual if it were psi. */
+    private static String psi(Symbol symbol, double value, Unit unit) {
+        boolean bar = symbol.unit().isSameScale(Units.BAR) && unit.isSameScale(Units.BAR);
+        double read = Units.PSI.convert(value, Units.BAR);
+        return bar && value > 5 && read <= symbol.possible().high()
+                ? " If it is psi, write psi in the header: " + Words.digits(value) + " psi is "
+                        + Words.digits(Math.round(read * 10) / 10.0) + " bar."
+                : "";
     }
 
     /** Something about the whole column. */
@@ -79,9 +89,9 @@ final class CellFindings {
         if (percent && own > 100 && own <= 1000) {
             return text + " If it is grams per kilogram, write g/kg in the header.";
         }
-        if (symbol.unit().isSameScale(Units.BAR) && unit.isSameScale(Units.BAR) && own > 5) {
-            return text + " If it is psi, write psi in the header: " + Words.digits(value) + " psi is "
-                    + Words.digits(Math.round(Units.PSI.convert(value, Units.BAR) * 10) / 10.0) + " bar.";
+        String psi = psi(symbol, value, unit);
+        if (!psi.isEmpty()) {
+            return text + psi;
         }
         if (symbol.unit().isSameScale(Units.M)
                 && unit.isSameScale(Units.M)
@@ -111,7 +121,9 @@ final class CellFindings {
     }
 
     private static String range(Range range, Unit unit) {
-        return unit.symbol().isEmpty() ? range.words() : range.words() + " " + unit;
+        // What a product is measured in differs from row to row.
+        String shown = unit.symbol().replace("product unit", "L or kg");
+        return shown.isEmpty() ? range.words() : range.words() + " " + shown;
     }
 
     private static String amount(double value, Unit unit) {

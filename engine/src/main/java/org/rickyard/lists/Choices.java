@@ -90,6 +90,7 @@ public final class Choices {
 
     /** Droplet classes. */
     public static final Map<String, List<String>> SPRAY_QUALITY = of(
+            "extremely fine: xf, ef",
             "very fine: vf",
             "fine: f",
             "medium: m",

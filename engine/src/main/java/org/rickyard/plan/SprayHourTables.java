@@ -173,14 +173,14 @@ final class SprayHourTables {
                             result(TreeSpraying.PER_NOZZLE)),
                     TREE_RULES),
             List.of(),
-            Cautions.SPRAYING,
+            Cautions.TREES,
             TREE_RULES);
 
     /** One row per block of a knapsack. */
     static final TableSpec KNAPSACK = new TableSpec(
             "knapsack",
             "Knapsack",
-            "Knapsack: ground covered by one fill",
+            "Knapsack: ground covered by one fill (the product for it stands on Tank fills)",
             "one row per block sprayed by knapsack",
             Sentences.appended(
                     List.of(

@@ -126,6 +126,11 @@ final class SprayLines {
         return false;
     }
 
+    private String named(int job) {
+        return "'" + jobs.text(Jobs.JOB, job) + "'"
+                + jobs.address(Jobs.EARLIEST, job).map(cell -> " @ " + cell).orElse("");
+    }
+
     /** Two jobs that spray one field from the same day on are asked about: planned so, or typed twice. */
     private void sameDay(List<Finding> findings) {
         Map<List<Object>, Integer> first = new HashMap<>();
@@ -140,8 +145,8 @@ final class SprayLines {
                 findings.add(Finding.caution(
                         jobs.address(Jobs.EARLIEST, line.job()).orElse(null),
                         "'" + fields.text(Fields.FIELD, line.field()) + "' is sprayed by two jobs that begin on the"
-                                + " same day ('" + jobs.text(Jobs.JOB, before) + "' and '"
-                                + jobs.text(Jobs.JOB, line.job()) + "'): meant so, or typed twice?"));
+                                + " same day (" + named(before) + " and " + named(line.job())
+                                + "). Meant so? Otherwise take one away or mend its day."));
             }
         }
     }

@@ -34,6 +34,8 @@ final class SprayNozzleTables {
     private static List<CautionRule> nozzleRules() {
         List<CautionRule> rules = new ArrayList<>(SprayRules.window(NozzlePressure.WANTED_PRESSURE, "at this speed"));
         rules.add(SprayRules.SPACING_DIFFERS);
+        rules.add(SprayRules.PER_ACRE);
+        rules.add(SprayRules.fast(Quantities.SPEED));
         return List.copyOf(rules);
     }
 
@@ -72,7 +74,7 @@ final class SprayNozzleTables {
                             result(NozzlePressure.NOZZLE_PRESSURE)),
                     NOZZLE_RULES),
             List.of(),
-            Cautions.SPRAYING,
+            Cautions.NOZZLES,
             NOZZLE_RULES);
 
     private static final List<CautionRule> BAND_RULES = bandRules();
@@ -81,6 +83,7 @@ final class SprayNozzleTables {
         List<CautionRule> rules =
                 new ArrayList<>(SprayRules.window(NozzlePressure.AT_LOWEST_SPEED, "at the lowest speed"));
         rules.addAll(SprayRules.window(NozzlePressure.AT_HIGHEST_SPEED, "at the highest speed"));
+        rules.add(SprayRules.fast(Quantities.HIGHEST_SPEED));
         return List.copyOf(rules);
     }
 
@@ -99,22 +102,22 @@ final class SprayNozzleTables {
                             nozzlePosition(),
                             fromNozzles(NozzlePressure.WANTED_PRESSURE),
                             fromNozzles(Quantities.SPEED),
-                            fromNozzles(Quantities.LOWEST_PRESSURE),
-                            fromNozzles(Quantities.HIGHEST_PRESSURE),
+                            SprayColumns.LOWEST_PRESSURE,
+                            SprayColumns.HIGHEST_PRESSURE,
                             typedOrNot(Quantities.LOWEST_SPEED, Machines.LOWEST_SPEED),
                             typedOrNot(Quantities.HIGHEST_SPEED, Machines.HIGHEST_SPEED),
                             result(NozzlePressure.PRESSURE_AT_LOWEST_SPEED),
                             result(NozzlePressure.PRESSURE_AT_HIGHEST_SPEED)),
                     BAND_RULES),
             List.of(),
-            Cautions.SPRAYING,
+            Cautions.NOZZLES,
             BAND_RULES);
 
     /** Every ISO size for each row of Nozzles. */
     static final TableSpec CHOICE = new TableSpec(
             NozzleChoice.ID,
             "Nozzle choice",
-            "Nozzle choice: every ISO size for the output wanted. Rank: window and label's quality, then pressure",
+            "Nozzle choice: every ISO size for the output wanted. Rank: the label's quality, then pressure",
             "one row per row of Nozzles and ISO size",
             Sentences.appended(
                     List.of(
@@ -128,13 +131,11 @@ final class SprayNozzleTables {
                             new TableColumn.Key(NozzleChoice.UNITY),
                             nozzlePosition(),
                             fromNozzles(NozzlePressure.WATER_FLOW),
-                            fromNozzles(Quantities.LOWEST_PRESSURE),
-                            fromNozzles(Quantities.HIGHEST_PRESSURE),
+                            SprayColumns.LOWEST_PRESSURE,
+                            SprayColumns.HIGHEST_PRESSURE,
                             fromNozzles(SprayQuality.LABEL_PLACE),
                             fromNozzles(SprayQuality.NOZZLE_PLACE),
-                            new TableColumn.Joined(
-                                    NozzleChoice.FITTED,
-                                    new Expr.From(NOZZLES_ID, Quantities.NOZZLE_SIZE, Keys.NOZZLE_POSITION)),
+                            Names.optional(NozzleChoice.FITTED, Candidate.typed(Role.MACHINE, Machines.NOZZLE_SIZE)),
                             new TableColumn.Joined(
                                     Quantities.NOZZLE_SIZE,
                                     Expr.value(NozzleChoice.TENTHS).over(Expr.number(10))),
@@ -150,15 +151,30 @@ final class SprayNozzleTables {
                             result(NozzleChoice.NOZZLE_RANK)),
                     List.of()),
             List.of(),
-            Cautions.SPRAYING,
+            Cautions.NOZZLES,
             List.of());
 
-    private static final List<CautionRule> TEST_RULES = List.of(SprayRules.caution(
-            Condition.any(List.of(
-                    Condition.is(NozzleWear.VERDICT, NozzleWear.WORN),
-                    Condition.is(NozzleWear.VERDICT, "low: clean and test again"))),
-            "over 5 % off the mean (Alberta Agdex 606-1) or 10 % over new (Ohio State University): clean a low one with"
-                    + " a soft brush, never by mouth; replace a worn one."));
+    private static final List<CautionRule> TEST_RULES = List.of(
+            SprayRules.stop(
+                    beyond(NozzleWear.DEVIATION, NozzleWear.REPLACE),
+                    "over 10 % off the mean of its set (twice what Alberta Agdex 606-1 allows): do not spray with it."
+                            + " Clean a low one with a soft brush, never by mouth; replace a high one."),
+            SprayRules.stop(
+                    SprayRules.more(NozzleWear.WEAR, Expr.constant(NozzleWear.REPLACE)),
+                    "over 10 % above a new one: replace it before spraying (Ohio State University)."),
+            SprayRules.caution(
+                    within(NozzleWear.DEVIATION),
+                    "over 5 % off the mean of its set (Alberta Agdex 606-1 allows 5 %): clean a low one with a soft"
+                            + " brush, never by mouth, and test again; watch or replace a high one."),
+            SprayRules.caution(
+                    within(NozzleWear.WEAR),
+                    "over 5 % off a new one: worn if high, blocked or the gauge wrong if low."));
+
+    /** Off by more than 5 % and not more than 10 %. */
+    private static Condition within(Symbol symbol) {
+        return Condition.all(
+                List.of(beyond(symbol, NozzleWear.MIND), new Condition.Not(beyond(symbol, NozzleWear.REPLACE))));
+    }
 
     /** One row per nozzle caught. */
     static final TableSpec TEST = new TableSpec(
@@ -186,7 +202,7 @@ final class SprayNozzleTables {
                             new TableColumn.Joined(NozzleWear.IS_WORN, NozzleWear.WORN_MARK)),
                     TEST_RULES),
             List.of(),
-            Cautions.SPRAYING,
+            Cautions.NOZZLES,
             TEST_RULES);
 
     private static final Condition OF_THIS_JOB =
@@ -265,7 +281,7 @@ final class SprayNozzleTables {
                             result(NozzleWear.RATE_ERROR_OF_SET)),
                     SET_RULES),
             List.of(),
-            Cautions.SPRAYING,
+            Cautions.NOZZLES,
             SET_RULES);
 
     private static Condition beyond(Symbol symbol, org.rickyard.formula.Constant limit) {

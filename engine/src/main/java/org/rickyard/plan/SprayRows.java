@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.rickyard.formula.Numbers;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
@@ -20,6 +21,8 @@ import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
 import org.rickyard.lists.NameKey;
 import org.rickyard.lists.Products;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.DoseText;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 
@@ -31,6 +34,7 @@ final class SprayRows {
     private final ListRows jobs;
     private final ListRows mixes;
     private final ListRows products;
+    private final CustomaryUnits customary;
     private final List<Finding> findings;
     private final Map<String, List<Integer>> mixRows = new HashMap<>();
     private final Map<String, Integer> productRows = new HashMap<>();
@@ -43,6 +47,7 @@ final class SprayRows {
         this.jobs = lists.rows(Jobs.LIST);
         this.mixes = lists.rows(Mixes.LIST);
         this.products = lists.rows(Products.LIST);
+        this.customary = lists.customary();
         this.findings = findings;
         for (int mix = 0; mix < mixes.size(); mix++) {
             mixRows.computeIfAbsent(NameKey.key(mixes.text(Mixes.MIX, mix)), m -> new ArrayList<>())
@@ -62,6 +67,7 @@ final class SprayRows {
 
     private void read(int index, JobLines.Block block) {
         Set<String> seen = new LinkedHashSet<>();
+        Map<String, Integer> first = new HashMap<>();
         for (int job : block.jobs()) {
             String mix = NameKey.key(jobs.text(Jobs.MIX, job));
             String product = jobs.text(Jobs.PRODUCT, job);
@@ -86,20 +92,29 @@ final class SprayRows {
                 }
             }
             if (!product.isEmpty()) {
-                if (seen.add("product " + NameKey.key(product))) {
+                Integer before = first.putIfAbsent(NameKey.key(product), job);
+                if (before == null) {
                     add(index, job, -1, product, jobs.address(Jobs.PRODUCT, job));
                 } else {
                     findings.add(Finding.stop(
                             jobs.address(Jobs.DOSE, job)
                                     .or(() -> jobs.address(Jobs.PRODUCT, job))
                                     .orElse(null),
-                            "'" + product
-                                    + "' stands twice for one job and field (a dose per hectare and a share of the"
-                                    + " spray, perhaps): only the first is reckoned; keep one, or give each its own"
-                                    + " job."));
+                            "'" + product + "' stands twice for one job and field: " + dose(before) + " and "
+                                    + dose(job) + ". Only the first is reckoned: keep the dose per hectare or the"
+                                    + " share of the spray, or give each its own job."));
                 }
             }
         }
+    }
+
+    private String dose(int job) {
+        if (jobs.state(Jobs.DOSE, job) != ListRows.State.GIVEN) {
+            return "no dose";
+        }
+        return Numbers.readable(jobs.number(Jobs.DOSE, job))
+                + jobs.unit(Jobs.DOSE, job).map(unit -> " " + unit).orElse("")
+                + jobs.address(Jobs.DOSE, job).map(cell -> " (" + cell + ")").orElse("");
     }
 
     private void add(int block, int job, int mix, String name, Optional<CellAddress> cell) {
@@ -111,7 +126,7 @@ final class SprayRows {
                             + " there or mend the name."));
         }
         String unit = unitOf(job, mix, product, name, cell);
-        boolean listed = product >= 0 && (products.text(Products.UNIT, product).isEmpty() || agrees(product, unit));
+        boolean listed = product >= 0 && agrees(product, unit);
         // A product dosed in another unit than it is listed in has no pack or limit to be held against.
         int held = listed ? product : -1;
         blockRows.computeIfAbsent(block, b -> new ArrayList<>()).add(rows.size());
@@ -124,9 +139,17 @@ final class SprayRows {
     }
 
     private boolean agrees(int product, String unit) {
-        return products.state(Products.UNIT, product) != ListRows.State.GIVEN
-                || unit.isEmpty()
-                || unit.equalsIgnoreCase(products.text(Products.UNIT, product));
+        String listed = listedUnit(product);
+        return listed.isEmpty() || unit.isEmpty() || unit.equalsIgnoreCase(listed);
+    }
+
+    /** What the product list measures a product in: L of a product listed in L, ml/100 L or L/ha. "" if not said. */
+    private String listedUnit(int product) {
+        if (product < 0 || products.state(Products.UNIT, product) != ListRows.State.GIVEN) {
+            return "";
+        }
+        String text = products.text(Products.UNIT, product);
+        return DoseText.read(text, customary) instanceof DoseText.Known known ? known.productUnit() : text;
     }
 
     /** The rows of a block, in list order. */
@@ -184,9 +207,7 @@ final class SprayRows {
 
     private String unitOf(int job, int mix, int product, String name, Optional<CellAddress> cell) {
         Optional<String> dosed = job >= 0 ? doseUnit(jobs, Jobs.DOSE, job) : doseUnit(mixes, Mixes.DOSE, mix);
-        String listed = product < 0 || products.state(Products.UNIT, product) != ListRows.State.GIVEN
-                ? ""
-                : products.text(Products.UNIT, product);
+        String listed = listedUnit(product);
         if (dosed.isPresent() && !listed.isEmpty() && !dosed.get().equalsIgnoreCase(listed)) {
             findings.add(Finding.stop(
                     cell.orElse(null),

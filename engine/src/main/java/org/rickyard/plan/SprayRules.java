@@ -40,7 +40,8 @@ final class SprayRules {
                     more(
                             TankPlan.DOSE_USED,
                             Expr.constant(SprayLimits.SLIP_OF_A_THOUSAND).times(Quantities.HIGHEST_DOSE)),
-                    "the dose is hundreds of times the highest: was it typed in ml or g where L or kg is meant?"),
+                    "the dose is hundreds of times the highest: was it typed in ml or g where L or kg is meant? Then write ml or"
+                            + " g in its unit."),
             stop(
                     more(Quantities.CONCENTRATION, Expr.value(Quantities.HIGHEST_CONCENTRATION)),
                     "the dose in the spray is above the highest typed for this product; check the label."),
@@ -74,7 +75,8 @@ final class SprayRules {
                                             Units.L.over(Units.AC)),
                                     Relation.AT_LEAST,
                                     Expr.value(Quantities.LOWEST_WATER_VOLUME)))),
-                    "read as L/ac the same number would be inside the label's range: is it L/ac in an L/ha column?"),
+                    "read as L/ac the same number would be inside the label's range: is it L/ac in an L/ha column? Then write"
+                            + " L/ac in the header."),
             caution(
                     more(Quantities.WATER_VOLUME, Expr.value(Quantities.HIGHEST_WATER_VOLUME)),
                     "the water volume is above the most on the label; the label decides."),
@@ -86,6 +88,30 @@ final class SprayRules {
                     more(SprayQuality.NOZZLE_PLACE, Expr.value(SprayQuality.LABEL_PLACE)),
                     "the nozzle sprays coarser than the label asks: it may cover and work less well; the label"
                             + " decides."));
+
+    /** A water volume that leaves the nozzles idling, and that would suit them if it were per acre. */
+    static final CautionRule PER_ACRE = perAcre();
+
+    private static CautionRule perAcre() {
+        Expr readAsPerAcre = new Expr.AsUnit(
+                new Expr.NumberOf(Expr.value(Quantities.WATER_VOLUME), Units.L_PER_HA), Units.L.over(Units.AC));
+        Expr pressure = Expr.value(NozzlePressure.WANTED_PRESSURE)
+                .times(readAsPerAcre.over(Quantities.WATER_VOLUME).power(2));
+        return caution(
+                Condition.all(List.of(
+                        less(NozzlePressure.WANTED_PRESSURE, Quantities.LOWEST_PRESSURE),
+                        Condition.compare(pressure, Relation.AT_LEAST, Expr.value(Quantities.LOWEST_PRESSURE)),
+                        Condition.compare(pressure, Relation.AT_MOST, Expr.value(Quantities.HIGHEST_PRESSURE)))),
+                "read as L/ac the water volume would bring the pressure inside the window: is it L/ac in an L/ha column?"
+                        + " Then write L/ac in the header.");
+    }
+
+    /** Of a speed at which drift grows. */
+    static CautionRule fast(Symbol speed) {
+        return caution(
+                more(speed, Expr.constant(SprayLimits.FAST)),
+                "fast for spraying: drift and an unsteady boom; keep below 16-18 km/h, slower in wind (GRDC).");
+    }
 
     /** Of a pressure against the window of the nozzle. */
     static List<CautionRule> window(Symbol pressure, String at) {

@@ -163,7 +163,7 @@ final class SprayTables {
                             new TableColumn.Calculated(TankPlan.PRODUCT_PER_EVEN_TANKFUL, true)),
                     SprayRules.PRODUCT),
             List.of(),
-            Cautions.SPRAYING,
+            Cautions.TANK,
             SprayRules.PRODUCT);
 
     private static TableColumn fromBlock(Symbol symbol) {

@@ -58,7 +58,7 @@ final class SprayTankTables {
                             step(TankLoads.REST_UNITS)),
                     List.of()),
             List.of(),
-            Cautions.SPRAYING,
+            Cautions.TANK,
             List.of());
 
     private static final List<CautionRule> WASHING_RULES = List.of(

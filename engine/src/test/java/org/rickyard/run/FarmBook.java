@@ -33,7 +33,7 @@ final class FarmBook {
 
         List<Result> results(String id, String... about) {
             return results.stream()
-                    .filter(result -> result.formula().id().equals(id))
+                    .filter(result -> result.id().equals(id))
                     .filter(result -> result.about().values().containsAll(List.of(about)))
                     .toList();
         }
@@ -45,6 +45,14 @@ final class FarmBook {
 
         String word(String id, String... about) {
             return result(id, about).word().orElse("");
+        }
+
+        /** The messages with the cell they are about in front. */
+        List<String> at(Finding.Severity severity) {
+            return findings.stream()
+                    .filter(finding -> finding.severity() == severity)
+                    .map(finding -> finding.cell().map(cell -> cell + ": ").orElse("") + finding.message())
+                    .toList();
         }
 
         List<String> messages(Finding.Severity severity) {

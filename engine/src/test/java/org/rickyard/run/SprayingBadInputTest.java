@@ -74,9 +74,12 @@ class SprayingBadInputTest {
     void psiInTheBarColumnIsToldFromBar() {
         FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 12, 1500, 0.5, 48, "04", 20, 60), JOB)
                 .run(folder);
-        assertThat(run.messages(Severity.STOP)).anySatisfy(message -> assertThat(message)
-                .contains("60 bar cannot be")
+        assertThat(run.at(Severity.STOP)).anySatisfy(message -> assertThat(message)
+                .startsWith("Machines!J2: Highest pressure 60 bar cannot be: expected from 0.3 up to 25 bar.")
                 .contains("If it is psi, write psi in the header: 60 psi is 4.1 bar"));
+        assertThat(run.at(Severity.CAUTION)).anySatisfy(message -> assertThat(message)
+                .startsWith("Machines!I2: Lowest pressure 20 bar is unusual (usually from 1 up to 8 bar)")
+                .contains("If it is psi, write psi in the header: 20 psi is 1.4 bar"));
         assertThat(run.number("nozzle-pressure", "T1", "04")).isEqualTo(4.6875, within(1e-9));
     }
 
@@ -84,9 +87,9 @@ class SprayingBadInputTest {
     void spacingInCentimetresIsAskedAboutAndWithholdsWhatRestsOnIt() {
         FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 12, 1500, 50, 48, "04", 1.5, 4), JOB)
                 .run(folder);
-        assertThat(run.messages(Severity.STOP))
-                .anySatisfy(message ->
-                        assertThat(message).contains("50 m cannot be").contains("centimetres"));
+        assertThat(run.at(Severity.STOP)).anySatisfy(message -> assertThat(message)
+                .startsWith("Machines!F2: Nozzle spacing 50 m cannot be: expected from 0.2 up to 1 m.")
+                .contains("If it is centimetres, inches or feet, write that unit in the header"));
         assertThat(run.results("nozzle-output", "T1"))
                 .allSatisfy(result -> assertThat(result.number()).isEmpty());
         assertThat(run.number("total-spray-mix", "T1")).isEqualTo(3460);
@@ -96,8 +99,12 @@ class SprayingBadInputTest {
     void fiftyNozzlesOfHalfAMetreDoNotMakeATwentyFourMetreBoom() {
         FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 12, 1500, 0.5, 50, "04", 1.5, 4), JOB)
                 .run(folder);
-        assertThat(run.messages(Severity.CAUTION))
-                .anySatisfy(message -> assertThat(message).contains("is not the boom width"));
+        assertThat(run.messages(Severity.CAUTION)).anySatisfy(message -> assertThat(message)
+                .contains("is not the boom width")
+                .contains("one of the three is wrong; measure")
+                .contains("number of nozzles is 50 (Machines!G2)")
+                .contains("nozzle spacing is 0.5 m (Machines!F2)")
+                .contains("working width is 24 m (Machines!C2)"));
     }
 
     @Test
@@ -112,7 +119,12 @@ class SprayingBadInputTest {
                 .run(folder);
         assertThat(run.messages(Severity.STOP))
                 .anySatisfy(message -> assertThat(message).contains("above the highest dose"))
-                .anySatisfy(message -> assertThat(message).contains("typed in ml or g where L or kg is meant"));
+                .anySatisfy(message -> assertThat(message)
+                        .contains("typed in ml or g where L or kg is meant? Then write ml or g in its unit")
+                        .contains("dose per hectare is 1250 L/ha (Jobs!F2)")
+                        .contains("highest dose is 1.25 L/ha (Products!C2)"));
+        assertThat(run.at(Severity.CAUTION)).anySatisfy(message -> assertThat(message)
+                .startsWith("Jobs!F2: Dose 1250 L/ha is unusual (usually above 0, up to 600 L or kg/ha)"));
     }
 
     @Test
@@ -127,8 +139,10 @@ class SprayingBadInputTest {
     void aShareOfTheSprayAndADosePerHectareTogetherAreAskedAbout() {
         FarmBook.Run run = book(GOOD, JOB, of("T1", "Top", "spraying", "Sprayer", "Herbicide A", 0.5, "%", 200))
                 .run(folder);
-        assertThat(run.messages(Severity.STOP))
-                .anySatisfy(message -> assertThat(message).contains("stands twice for one job and field"));
+        assertThat(run.at(Severity.STOP)).anySatisfy(message -> assertThat(message)
+                .startsWith(
+                        "Jobs!F3: 'Herbicide A' stands twice for one job and field: 1 L/ha (Jobs!F2) and 0.5 % (Jobs!F3)")
+                .contains("keep the dose per hectare or the share of the spray"));
         assertThat(run.number("product-total", "T1", "Herbicide A")).isEqualTo(17.3);
     }
 
@@ -136,8 +150,8 @@ class SprayingBadInputTest {
     void aTankOfNothingWithholdsTankfulsAndNoMore() {
         FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 12, 0, 0.5, 48, "04", 1.5, 4), JOB)
                 .run(folder);
-        assertThat(run.messages(Severity.STOP))
-                .anySatisfy(message -> assertThat(message).contains("Tank 0 L cannot be"));
+        assertThat(run.at(Severity.STOP)).anySatisfy(message -> assertThat(message)
+                .startsWith("Machines!E2: Tank 0 L cannot be: expected from 5 up to 12000 L. Correct the value"));
         assertThat(run.result("full-tankfuls", "T1").number()).isEmpty();
         assertThat(run.number("product-total", "T1")).isEqualTo(17.3);
     }
@@ -146,8 +160,8 @@ class SprayingBadInputTest {
     void aSpeedOfNothingWithholdsOutputAndHours() {
         FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 0, 1500, 0.5, 48, "04", 1.5, 4), JOB)
                 .run(folder);
-        assertThat(run.messages(Severity.STOP))
-                .anySatisfy(message -> assertThat(message).contains("Speed 0 km/h cannot be"));
+        assertThat(run.at(Severity.STOP)).anySatisfy(message -> assertThat(message)
+                .startsWith("Machines!D2: Speed 0 km/h cannot be: expected above 0, up to 40 km/h. Correct the value"));
         assertThat(run.result("spraying-hours", "T1").number()).isEmpty();
         assertThat(run.number("full-tankfuls", "T1")).isEqualTo(2);
     }
@@ -156,8 +170,9 @@ class SprayingBadInputTest {
     void aProductMissingFromTheListKeepsItsAmountsAndIsNamed() {
         FarmBook.Run run = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Unknown B", 1, "L/ha", 200))
                 .run(folder);
-        assertThat(run.messages(Severity.CAUTION))
-                .anySatisfy(message -> assertThat(message).contains("'Unknown B' is not in the product list"));
+        assertThat(run.at(Severity.CAUTION)).anySatisfy(message -> assertThat(message)
+                .startsWith("Jobs!E2: 'Unknown B' is not in the product list")
+                .contains("add it there or mend the name"));
         assertThat(run.number("product-total", "T1")).isEqualTo(17.3);
         assertThat(run.result("packs-to-buy", "Unknown B").number()).isEmpty();
     }
@@ -167,9 +182,12 @@ class SprayingBadInputTest {
         FarmBook.Run run = book(
                         GOOD, JOB, of("T1 again", "Top", "spraying", "Sprayer", "Herbicide A", 1, "L/ha", 200, 45761))
                 .run(folder);
-        assertThat(run.messages(Severity.CAUTION))
-                .anySatisfy(
-                        message -> assertThat(message).contains("'Top' is sprayed by two jobs that begin on the same"))
+        assertThat(run.at(Severity.CAUTION))
+                .anySatisfy(message -> assertThat(message)
+                        .startsWith(
+                                "Jobs!I3: 'Top' is sprayed by two jobs that begin on the same day ('T1' @ Jobs!I2 and"
+                                        + " 'T1 again' @ Jobs!I3)")
+                        .contains("take one away or mend its day"))
                 .anySatisfy(message -> assertThat(message).contains("twice on one day"));
         assertThat(run.number("applications", "Top", "Herbicide A")).isEqualTo(2);
         assertThat(run.number("season-dose", "Top", "Herbicide A")).isEqualTo(2);
@@ -181,7 +199,24 @@ class SprayingBadInputTest {
                 .run(folder);
         assertThat(run.messages(Severity.CAUTION))
                 .anySatisfy(message -> assertThat(message).contains("below the least on the label"))
-                .anySatisfy(message -> assertThat(message).contains("is it L/ac in an L/ha column?"));
+                .anySatisfy(message -> assertThat(message)
+                        .contains("is it L/ac in an L/ha column? Then write L/ac in the header")
+                        .contains("water volume is 80 L/ha (Jobs!H2)")
+                        .contains("lowest water volume is 100 L/ha (Products!D2)"));
+    }
+
+    @Test
+    void litresPerAcreInAColumnPerHectareLeaveTheNozzlesIdling() {
+        Object[] sprayer = of("Sprayer", "sprayer", 24, 10, 1500, 0.5, 48, "04", 1.5, 4);
+        FarmBook.Run run = book(sprayer, of("T1", "Top", "spraying", "Sprayer", "Unknown B", 1, "L/ha", 80))
+                .run(folder);
+        assertThat(run.messages(Severity.CAUTION)).anySatisfy(message -> assertThat(message)
+                .contains("would bring the pressure inside the window: is it L/ac in an L/ha column?")
+                .contains("water volume is 80 L/ha (Jobs!H2)"));
+        FarmBook.Run meant = book(sprayer, of("T1", "Top", "spraying", "Sprayer", "Unknown B", 1, "L/ha", 200))
+                .run(folder);
+        assertThat(meant.messages(Severity.CAUTION))
+                .noneSatisfy(message -> assertThat(message).contains("L/ac"));
     }
 
     @Test

@@ -29,9 +29,10 @@ import org.rickyard.quantity.Units;
 import org.rickyard.trade.Keys;
 
 /**
- * Every ISO size held against the flow that is wanted. The rule: sizes inside the pressure window first, among them
- * those known to give the label's spray quality, then those whose quality is not known, then the rest; within each,
- * the nearer to the middle of the window the better; of two alike the bigger, which is the coarser.
+ * Every ISO size held against the flow that is wanted. The rule: of the sizes inside the pressure window (of all, where
+ * none is typed) first those known to give the label's spray quality, then those whose quality is not known, then the
+ * rest; last those outside the window, where a maker's class does not hold. Within each, the nearer to the middle of the
+ * window the better; of two alike the bigger, which is the coarser.
  */
 public final class NozzleChoice {
     private NozzleChoice() {}
@@ -52,7 +53,9 @@ public final class NozzleChoice {
     /** The standard's colour of that size. */
     public static final Symbol COLOUR = Symbol.text("colour of the size");
     /** The fitted size. */
-    public static final Symbol FITTED = Symbol.number("size fitted", Units.ONE).decimals(2);
+    public static final Symbol FITTED = Symbol.number("size fitted", Units.ONE)
+            .possible(NOZZLE_SIZE.possible())
+            .decimals(2);
     /** In or out of the window. */
     public static final Symbol WINDOW = Symbol.text("pressure window");
     /** What is known of the quality. */
@@ -61,7 +64,7 @@ public final class NozzleChoice {
     public static final Symbol PREFERRED = Symbol.number("pressure preferred", Units.BAR)
             .possible(Range.POSITIVE)
             .decimals(1);
-    /** 0 best, 4 worst. */
+    /** 0 best, 3 worst. */
     public static final Symbol GROUP =
             Symbol.number("group", Units.ONE).possible(Range.NOT_NEGATIVE).decimals(0);
     /** The order. */
@@ -77,8 +80,12 @@ public final class NozzleChoice {
 
     private static final String IN = "in the window";
     private static final String NO_WINDOW = "no window typed";
+    private static final String BELOW = "below the window";
+    private static final String ABOVE = "above the window";
+    private static final String UNCHECKED = "fits the flow only, quality not checked";
     private static final String GOOD = "the label's quality";
     private static final String BAD = "not the label's quality";
+    private static final Source CHAMBER = Source.published("LWK (chamber of agriculture), Richtige Duesenwahl");
     private static final Source RULE = Source.derived(
             "rule of this engine, for the adviser to confirm: window and label's quality, then pressure");
 
@@ -89,7 +96,17 @@ public final class NozzleChoice {
             new Expr.Lookup(NozzlePressure.COLOURS, value(NOZZLE_SIZE), Expr.Lookup.Mode.EXACT),
             NozzlePressure.COLOURS.source(),
             "not the colour of a droplet class; some makers differ",
-            List.of());
+            List.of(
+                    colour(SpraySources.GRAINEWS, 2, "yellow"),
+                    colour(SpraySources.GRAINEWS, 6, "grey"),
+                    colour(CHAMBER, 2.5, "lilac"),
+                    colour(CHAMBER, 3, "blue"),
+                    colour(CHAMBER, 4, "red"),
+                    colour(CHAMBER, 5, "brown")));
+
+    private static WorkedExample colour(Source source, double size, String answer) {
+        return WorkedExample.from(source).with(NOZZLE_SIZE, size).gives(answer);
+    }
 
     /** {@code pressure-window}: in, below or above. */
     public static final Formula PRESSURE_WINDOW = new Formula(
@@ -100,18 +117,14 @@ public final class NozzleChoice {
                     text(NO_WINDOW),
                     choice(
                             Condition.compare(cut(WANTED_PRESSURE), Relation.LESS, cut(LOWEST_PRESSURE)),
-                            text("below the window"),
+                            text(BELOW),
                             choice(
                                     Condition.compare(cut(WANTED_PRESSURE), Relation.MORE, cut(HIGHEST_PRESSURE)),
-                                    text("above the window"),
+                                    text(ABOVE),
                                     text(IN)))),
             RULE,
             "the window typed for the fitted nozzle stands for its whole series",
-            List.of(
-                    window(8.333, "above the window"),
-                    window(4.6875, "above the window"),
-                    window(3, IN),
-                    window(2.0833, IN)));
+            List.of(window(8.333, ABOVE), window(4.6875, ABOVE), window(3, IN), window(2.0833, IN)));
 
     /** Cut to nine decimals, so that a pressure at the edge of the window is in it, binary noise or not. */
     private static Expr cut(Symbol symbol) {
@@ -132,17 +145,36 @@ public final class NozzleChoice {
             QUALITY,
             choice(
                     Condition.any(List.of(new Blank(LABEL_PLACE), new Blank(NOZZLE_PLACE), new Blank(FITTED))),
-                    text("fits the flow only, quality not checked"),
+                    text(UNCHECKED),
                     choice(
                             Condition.compare(value(NOZZLE_SIZE), Relation.NOT_EQUAL, value(FITTED)),
-                            text("fits the flow only, quality not checked"),
+                            text(UNCHECKED),
                             choice(
                                     Condition.compare(value(NOZZLE_PLACE), Relation.EQUAL, value(LABEL_PLACE)),
                                     text(GOOD),
                                     text(BAD)))),
             RULE,
             "spray quality is never worked out from size: ask the maker for the class at this pressure",
-            List.of());
+            List.of(
+                    quality(4, 4, 3, 3, GOOD),
+                    quality(4, 4, 3, 2, BAD),
+                    quality(5, 4, 3, 3, UNCHECKED),
+                    quality(4, 4, Double.NaN, 3, UNCHECKED),
+                    quality(4, 4, 3, Double.NaN, UNCHECKED),
+                    quality(4, Double.NaN, 3, 3, UNCHECKED)));
+
+    /** NaN stands for what was not typed. */
+    private static WorkedExample quality(double size, double fitted, double label, double nozzle, String answer) {
+        WorkedExample.Draft draft = WorkedExample.from(Source.derived("the rule, case by case"));
+        Symbol[] symbols = {NOZZLE_SIZE, FITTED, LABEL_PLACE, NOZZLE_PLACE};
+        double[] numbers = {size, fitted, label, nozzle};
+        for (int i = 0; i < symbols.length; i++) {
+            if (!Double.isNaN(numbers[i])) {
+                draft.with(symbols[i], numbers[i]);
+            }
+        }
+        return draft.gives(answer);
+    }
 
     /** The middle of the window, or the pressure sizes are named at. */
     public static final Formula PREFERRED_PRESSURE = new Formula(
@@ -154,22 +186,58 @@ public final class NozzleChoice {
                     value(LOWEST_PRESSURE).plus(HIGHEST_PRESSURE).over(number(2))),
             RULE,
             "judgement",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("half-way between 1.5 and 4 bar"))
+                            .with(LOWEST_PRESSURE, 1.5)
+                            .with(HIGHEST_PRESSURE, 4)
+                            .gives(2.75, Units.BAR, 6),
+                    WorkedExample.from(Source.derived("no window typed: 3 bar, at which sizes are named"))
+                            .gives(3, Units.BAR, 6),
+                    WorkedExample.from(Source.derived("half a window is none"))
+                            .with(LOWEST_PRESSURE, 1.5)
+                            .gives(3, Units.BAR, 6),
+                    WorkedExample.from(Source.derived("half a window is none"))
+                            .with(HIGHEST_PRESSURE, 4)
+                            .gives(3, Units.BAR, 6)));
 
-    /** 0: window and quality; 1: window; 2: window, wrong quality; 3: no window typed; 4: outside. */
+    /** 0: the label's quality; 1: quality not known; 2: another quality; 3: outside the window, where no class holds. */
     public static final Formula CHOICE_GROUP = new Formula(
             "nozzle-group",
             GROUP,
             choice(
-                    Condition.is(WINDOW, IN),
+                    Condition.any(List.of(Condition.is(WINDOW, IN), Condition.is(WINDOW, NO_WINDOW))),
                     choice(
                             Condition.is(QUALITY, GOOD),
                             number(0),
-                            choice(Condition.is(QUALITY, BAD), number(2), number(1))),
-                    choice(Condition.is(WINDOW, NO_WINDOW), number(3), number(4))),
+                            choice(
+                                    Condition.is(QUALITY, BAD),
+                                    number(2),
+                                    number(1)
+                                            .onlyWhen(
+                                                    Condition.is(QUALITY, UNCHECKED),
+                                                    "the spray quality cannot be compared"))),
+                    number(3)
+                            .onlyWhen(
+                                    Condition.any(List.of(Condition.is(WINDOW, BELOW), Condition.is(WINDOW, ABOVE))),
+                                    "the pressure window cannot be compared")),
             RULE,
             "0 is best",
-            List.of());
+            List.of(
+                    group(IN, GOOD, 0),
+                    group(IN, UNCHECKED, 1),
+                    group(IN, BAD, 2),
+                    group(NO_WINDOW, GOOD, 0),
+                    group(NO_WINDOW, UNCHECKED, 1),
+                    group(NO_WINDOW, BAD, 2),
+                    group(BELOW, GOOD, 3),
+                    group(ABOVE, GOOD, 3)));
+
+    private static WorkedExample group(String window, String quality, double answer) {
+        return WorkedExample.from(Source.derived("the rule, case by case"))
+                .with(WINDOW, window)
+                .with(QUALITY, quality)
+                .gives(answer, Units.ONE, 0);
+    }
 
     /** One whole number by which the sizes are put in order: group, then pressure, then the bigger size. */
     public static final Formula ORDER = new Formula(
@@ -193,7 +261,23 @@ public final class NozzleChoice {
                     .plus(number(99).minus(PLACE)),
             RULE,
             "whole, so that the grid compares it exactly",
-            List.of());
+            List.of(
+                    // Millibars off, times 100, and 99 less the place: a bigger size comes first of two alike.
+                    order(1, 3.0, 8, 1_000_025_091),
+                    order(1, 2.5, 8, 1_000_025_091),
+                    order(1, 2.5, 9, 1_000_025_090),
+                    order(0, 3.0, 8, 25_091),
+                    // Off by more than 9,000 bar still stays within its group.
+                    order(3, 20_000, 1, 3_900_000_098.0)));
+
+    private static WorkedExample order(double group, double pressure, double place, double answer) {
+        return WorkedExample.from(Source.derived("group, then nearness to 2.75 bar, then the bigger size"))
+                .with(GROUP, group)
+                .with(WANTED_PRESSURE, pressure)
+                .with(PREFERRED, 2.75)
+                .with(PLACE, place)
+                .gives(answer, Units.ONE, 0);
+    }
 
     /** Sizes that come before. */
     public static final Expr SIZES_BEFORE = new Expr.Before(ID, UNITY, Keys.NOZZLE_KEY, SCORE);
@@ -205,5 +289,7 @@ public final class NozzleChoice {
             value(BETTER).plus(number(1)),
             RULE,
             "window and label's quality first, then nearness to the middle of the window, then the bigger size",
-            List.of());
+            List.of(WorkedExample.from(Source.derived("two sizes do better, so it is the third"))
+                    .with(BETTER, 2)
+                    .gives(3, Units.ONE, 0)));
 }

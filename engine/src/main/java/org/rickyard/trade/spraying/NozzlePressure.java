@@ -68,14 +68,18 @@ public final class NozzlePressure {
 
     private static final Source ISO_10625 = Source.memory(
             "ISO 10625:2018, nominal flow at 3 bar; 03 = 1.2 L/min is read in UK PSD, LERAP accreditation");
-    private static final Source PSD =
-            Source.published("UK PSD, LERAP Equipment Accreditation: reference nozzle F110/1.2/3.0");
-    private static final Source COURSE_NOTES =
-            Source.secondHand("GATE agricultural engineering notes, plant protection Q8: flow = K × root of pressure");
+    private static final Source COURSE_NOTES = SpraySources.courseNotes("Q8: flow = K × root of pressure");
+    private static final Source FOUR_TIMES =
+            Source.secondHand("agrichem.dz: 0.2 gal(US)/min at 10 psi, 0.4 at 40 psi: four times the pressure");
     private static final Source NEBRASKA = Source.published(
             "University of Nebraska-Lincoln CropWatch 2016, Setting the Sprayer Flow Rate for Non-Water Solutions");
     private static final Source CHOICE =
             Source.derived("2.00 L/min from ISO nominal flows: 03 8.333, 04 4.6875, 05 3.000," + " 06 2.0833 bar");
+
+    /** Rows printed with pounds a US gallon, the density and the factor; at 11.06 the print has 1.32 for 1.326. */
+    private static final double[][] WEIGHED = {
+        {11.06, 1.32, 1.15}, {11.4, 1.37, 1.17}, {11.5, 1.38, 1.17}, {11.6, 1.39, 1.18}, {12.0, 1.44, 1.20},
+    };
 
     /** Water. */
     public static final Constant WATER_DENSITY = new Constant(
@@ -164,7 +168,7 @@ public final class NozzlePressure {
             given(SPRAY_DENSITY, constant(WATER_DENSITY)),
             Source.commonPractice("as typed, otherwise water"),
             "liquid fertiliser is heavier than water: 28-0-0 about 1.28",
-            List.of());
+            weighedExamples());
 
     /** {@code density-factor}: root of the density relative to water. */
     public static final Formula DENSITY_FACTOR = new Formula(
@@ -195,7 +199,7 @@ public final class NozzlePressure {
             new Expr.Lookup(ISO_SIZES, value(NOZZLE_SIZE), Expr.Lookup.Mode.EXACT),
             ISO_10625,
             "one hydraulic nozzle per body; not rotary atomisers or pulse-width control",
-            List.of(WorkedExample.from(PSD).with(NOZZLE_SIZE, 3).gives(1.2, Units.L_PER_MIN, 1)));
+            List.of(WorkedExample.from(SpraySources.PSD).with(NOZZLE_SIZE, 3).gives(1.2, Units.L_PER_MIN, 1)));
 
     /** {@code nozzle-pressure}: 3 bar × (output ÷ nominal flow)². */
     public static final Formula NOZZLE_PRESSURE = new Formula(
@@ -205,25 +209,53 @@ public final class NozzlePressure {
                     .times(value(WATER_FLOW).over(NOMINAL_FLOW).power(2)),
             COURSE_NOTES,
             "pressure at the nozzle, within the maker's range; the gauge shows more by what the lines lose",
-            List.of(
-                    WorkedExample.from(PSD)
-                            .with(WATER_FLOW, 1.2)
-                            .with(NOMINAL_FLOW, 1.2)
-                            .gives(3, Units.BAR, 1),
-                    // Q = 1.2 × root of p gives 3.6 at 9 bar, so its flow at 3 bar is 1.2 × root of 3.
-                    WorkedExample.from(COURSE_NOTES)
-                            .with(WATER_FLOW, 3.6)
-                            .with(NOMINAL_FLOW, 1.2 * StrictMath.sqrt(3))
-                            .gives(9, Units.BAR, 1),
-                    // 1.8 L/min at 4 bar becomes 2.7 at 9 bar.
-                    WorkedExample.from(COURSE_NOTES)
-                            .with(WATER_FLOW, 2.7)
-                            .with(NOMINAL_FLOW, 1.8 * StrictMath.sqrt(0.75))
-                            .gives(9, Units.BAR, 1),
-                    choice(1.2, 8.333),
-                    choice(1.6, 4.6875),
-                    choice(2.0, 3.000),
-                    choice(2.4, 2.0833)));
+            pressureExamples());
+
+    private static List<WorkedExample> pressureExamples() {
+        List<WorkedExample> examples = new ArrayList<>(List.of(
+                WorkedExample.from(SpraySources.PSD)
+                        .with(WATER_FLOW, 1.2)
+                        .with(NOMINAL_FLOW, 1.2)
+                        .gives(3, Units.BAR, 1),
+                // Q = 1.2 × root of p gives 3.6 at 9 bar, so its flow at 3 bar is 1.2 × root of 3.
+                WorkedExample.from(COURSE_NOTES)
+                        .with(WATER_FLOW, 3.6)
+                        .with(NOMINAL_FLOW, 1.2 * StrictMath.sqrt(3))
+                        .gives(9, Units.BAR, 1),
+                // 1.8 L/min at 4 bar becomes 2.7 at 9 bar.
+                WorkedExample.from(COURSE_NOTES)
+                        .with(WATER_FLOW, 2.7)
+                        .with(NOMINAL_FLOW, 1.8 * StrictMath.sqrt(0.75))
+                        .gives(9, Units.BAR, 1),
+                // Double pressure gives 1.41 times the flow; the print's rounding is 0.4 % of flow, 0.7 % of pressure.
+                WorkedExample.from(COURSE_NOTES)
+                        .with(WATER_FLOW, 1.41)
+                        .with(NOMINAL_FLOW, 1)
+                        .givesWithin(6, Units.BAR, 6 * 0.008),
+                WorkedExample.from(FOUR_TIMES)
+                        .with(WATER_FLOW, 0.4, Units.GAL_US.over(Units.MIN))
+                        .with(
+                                NOMINAL_FLOW,
+                                0.2 * StrictMath.sqrt(3 / Units.PSI.convert(10, Units.BAR)),
+                                Units.GAL_US.over(Units.MIN))
+                        .gives(40, Units.PSI, 1)));
+        // The sizes of the Alberta table are named in US gallons at 40 psi, 1.3 % of flow or 2.7 % of pressure below
+        // the
+        // standard's; the printed flow is cut to a hundredth besides (0.75 stands for 0.757).
+        for (double[] row : new double[][] {{0.38, 0.4}, {0.57, 0.6}, {0.75, 0.8}}) {
+            examples.add(WorkedExample.from(SpraySources.ALBERTA)
+                    .with(WATER_FLOW, row[0])
+                    .with(NOMINAL_FLOW, row[1])
+                    .givesWithin(275, Units.KPA, 275 * (0.027 + 0.02 / row[0])));
+        }
+        for (double[] row : new double[][] {{1.2, 8.333}, {1.6, 4.6875}, {2.0, 3.000}, {2.4, 2.0833}}) {
+            examples.add(WorkedExample.from(CHOICE)
+                    .with(WATER_FLOW, 2)
+                    .with(NOMINAL_FLOW, row[0])
+                    .givesWithin(row[1], Units.BAR, 0.0005));
+        }
+        return List.copyOf(examples);
+    }
 
     /** {@code pressure-at-lowest-speed}. */
     public static final Formula PRESSURE_AT_LOWEST_SPEED =
@@ -246,14 +278,21 @@ public final class NozzlePressure {
                         .gives(answer, Units.BAR, 3)));
     }
 
-    private static WorkedExample choice(double nominal, double answer) {
-        return WorkedExample.from(CHOICE)
-                .with(WATER_FLOW, 2)
-                .with(NOMINAL_FLOW, nominal)
-                .givesWithin(answer, Units.BAR, 0.0005);
+    private static List<WorkedExample> weighedExamples() {
+        List<WorkedExample> examples = new ArrayList<>();
+        for (double[] row : WEIGHED) {
+            examples.add(WorkedExample.from(NEBRASKA)
+                    .with(SPRAY_DENSITY, row[0], Units.LB.over(Units.GAL_US))
+                    .givesWithin(row[1], Units.KG.over(Units.L), 0.006));
+        }
+        examples.add(WorkedExample.from(WATER_DENSITY.source()).gives(1, Units.KG.over(Units.L), 2));
+        return List.copyOf(examples);
     }
 
-    /** The table row by row; at 11.06 lb/gal (1.326) the density too was rounded, to 1.32, before its root was. */
+    /**
+     * The table row by row, from the density and, where it is printed, from the weight of a gallon. The print rounded
+     * twice: the density to two places, then its root.
+     */
     private static List<WorkedExample> densityExamples() {
         double[][] rows = {
             {0.79, 0.89}, {0.84, 0.92}, {0.96, 0.98}, {1.00, 1.00}, {1.08, 1.04}, {1.20, 1.10}, {1.28, 1.13},
@@ -262,6 +301,11 @@ public final class NozzlePressure {
         List<WorkedExample> examples = new ArrayList<>();
         for (double[] row : rows) {
             examples.add(WorkedExample.from(NEBRASKA).with(DENSITY_USED, row[0]).gives(row[1], Units.ONE, 2));
+        }
+        for (double[] row : WEIGHED) {
+            examples.add(WorkedExample.from(NEBRASKA)
+                    .with(DENSITY_USED, row[0], Units.LB.over(Units.GAL_US))
+                    .gives(row[2], Units.ONE, 2));
         }
         return List.copyOf(examples);
     }

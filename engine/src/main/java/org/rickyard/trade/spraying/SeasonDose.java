@@ -63,6 +63,11 @@ public final class SeasonDose {
     public static final Symbol INTERVALS =
             Symbol.number("intervals known", Units.ONE).decimals(0);
 
+    /** 14 April 2025 as a spreadsheet counts days. */
+    private static final double APRIL_14 = 45761;
+
+    private static final double MAY_1 = APRIL_14 + 17;
+
     private static final Source DAYS = Source.derived("days between the days typed");
     private static final Source LERAP = Source.published(
             "Defra/PSD PB5621 LERAPs guide, horizontal boom sprayers (2001): dose bands; old edition, ask HSE for today's");
@@ -74,7 +79,10 @@ public final class SeasonDose {
             value(SprayWork.TREATED_AREA).times(DOSE_USED),
             Source.published("IRRI Rice Knowledge Bank, Product required: rate × area"),
             "as planned; write what was really used",
-            List.of());
+            List.of(WorkedExample.from(SpraySources.EXERCISE_7B)
+                    .with(SprayWork.TREATED_AREA, 7.5, Units.AC)
+                    .with(DOSE_USED, 0.25, Units.PRODUCT_UNIT.over(Units.AC))
+                    .gives(1.875, Units.PRODUCT_UNIT, 3)));
 
     /** Days since the application before, counted from the earliest day of each. */
     public static final Formula DAYS_SINCE = new Formula(
@@ -84,7 +92,11 @@ public final class SeasonDose {
                     .onlyWhen(Condition.compare(value(WHICH), Relation.MORE, number(1)), "it is the first application"),
             DAYS,
             "by the earliest days typed; what counts is the day it is done",
-            List.of());
+            List.of(WorkedExample.from(Source.derived("14 April to 28 April 2025 is 14 days"))
+                    .with(EARLIEST, APRIL_14 + 14)
+                    .with(DAY_BEFORE, APRIL_14)
+                    .with(WHICH, 2)
+                    .gives(14, Units.D, 0)));
 
     /** Days to harvest, counted from the last day the job may be done. */
     public static final Formula DAYS_TO_HARVEST = new Formula(
@@ -96,7 +108,16 @@ public final class SeasonDose {
                     new Expr.AsUnit(value(LAST_HARVEST_DATE).minus(LATEST), Units.D)),
             DAYS,
             "the careful count: from the latest day typed, else the earliest",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("1 May to 1 July is 30 + 31 days"))
+                            .with(LAST_HARVEST_DATE, MAY_1 + 61)
+                            .with(EARLIEST, APRIL_14)
+                            .with(LATEST, MAY_1)
+                            .gives(61, Units.D, 0),
+                    WorkedExample.from(Source.derived("14 April to 1 July is 16 + 31 + 30 + 1 days"))
+                            .with(LAST_HARVEST_DATE, MAY_1 + 61)
+                            .with(EARLIEST, APRIL_14)
+                            .gives(78, Units.D, 0)));
 
     private static Constant band(String name, double share) {
         return new Constant(name, share, Units.PERCENT, LERAP);
@@ -121,9 +142,14 @@ public final class SeasonDose {
             "a band only: buffer widths are for the label and your own assessment, never read off here",
             List.of(
                     bandOf(1.0, "quarter dose"),
+                    bandOf(1.004, "half dose"),
                     bandOf(1.01, "half dose"),
+                    bandOf(2.0, "half dose"),
+                    bandOf(2.004, "three-quarter dose"),
                     bandOf(3.0, "three-quarter dose"),
-                    bandOf(3.01, "full dose")));
+                    bandOf(3.004, "full dose"),
+                    bandOf(3.01, "full dose"),
+                    bandOf(4.0, "full dose")));
 
     private static Condition upTo(Constant share) {
         return Condition.compare(
@@ -176,7 +202,11 @@ public final class SeasonDose {
             new Expr.Lookup(LAWS, value(COUNTRY), Expr.Lookup.Mode.EXACT),
             Source.published("Regulation (EC) 1107/2009 Art. 67(1)"),
             "a help to memory, not legal advice; the law in force decides",
-            List.of());
+            LAWS.rows().stream()
+                    .map(row -> WorkedExample.from(Source.derived("the row of the country"))
+                            .with(COUNTRY, row.word())
+                            .gives(row.text()))
+                    .toList());
 
     /** {@code season-dose}: total of the product on the field. */
     public static final Formula SEASON_TOTAL = new Formula(

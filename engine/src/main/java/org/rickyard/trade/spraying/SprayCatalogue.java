@@ -118,6 +118,7 @@ public final class SprayCatalogue {
             SprayLimits.SLIP_OF_A_THOUSAND,
             SprayLimits.HIGH_DOSE,
             SprayLimits.LOW_SHARE,
+            SprayLimits.FAST,
             NozzlePressure.SPACING_TOLERANCE,
             NozzleWear.RATE_MIND,
             NozzleWear.RATE_STOP,

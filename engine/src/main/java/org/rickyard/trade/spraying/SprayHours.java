@@ -70,7 +70,10 @@ public final class SprayHours {
                             "the latest day is before the earliest"),
             PLAN,
             "calendar days",
-            List.of());
+            List.of(WorkedExample.from(Source.derived("14 to 27 April 2025, both counted: 14 days"))
+                    .with(EARLIEST, 45761)
+                    .with(LATEST, 45774)
+                    .gives(14, Units.ONE, 0)));
 
     /** {@code spray-hours-available}: days × workable share × hours per day. */
     public static final Formula HOURS_AVAILABLE = new Formula(
@@ -111,5 +114,17 @@ public final class SprayHours {
                     text("does not fit")),
             PLAN,
             "for this block alone: other blocks of the same sprayer want their hours too",
-            List.of());
+            List.of(
+                    fit(41, 42, "the hours would do"),
+                    fit(42, 42, "the hours would do"),
+                    // Thrice 14 h by thirds: a hair over 42, which is noise.
+                    fit(42.0000000000001, 42, "the hours would do"),
+                    fit(43, 42, "does not fit")));
+
+    private static WorkedExample fit(double needed, double available, String answer) {
+        return WorkedExample.from(Source.derived("hours wanted against hours there are"))
+                .with(NEEDED, needed)
+                .with(AVAILABLE, available)
+                .gives(answer);
+    }
 }

@@ -33,4 +33,13 @@ public final class SprayLimits {
             25,
             Units.PERCENT,
             Source.memory("judgement: a slip of acres for hectares or a quarter dose"));
+
+    /** Driving faster than this while spraying is cautioned. */
+    public static final Constant FAST = new Constant(
+            "spraying speed high, above",
+            16,
+            Units.KM_PER_H,
+            Source.published(
+                    "GRDC e-library, speed note: avoid more than 16-18 km/h in higher wind; at 20 km/h of wind,"
+                            + " 30 km/h nearly doubles the drift of 8 km/h"));
 }

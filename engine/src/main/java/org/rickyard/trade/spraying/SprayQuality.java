@@ -10,6 +10,7 @@ import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.ReferenceTable.Row;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Units;
 
 /**
@@ -28,8 +29,9 @@ public final class SprayQuality {
     public static final Symbol NOZZLE_PLACE =
             Symbol.number("place of the nozzle's quality", Units.ONE).decimals(0);
 
-    private static final Source ORDER =
-            Source.published("GRDC Spray Application Manual, module 4.2: classes from fine to coarse, by comparison");
+    private static final Source ORDER = Source.memory(
+            "ASABE S572 / ISO 25358, classes by comparison with reference nozzles (GRDC Spray Application Manual 4.2)."
+                    + " The order from very fine to extremely coarse is read at Grainews; the two ends are from memory");
 
     /** The classes in order. */
     public static final ReferenceTable CLASSES = new ReferenceTable(
@@ -39,13 +41,14 @@ public final class SprayQuality {
             "place",
             Units.ONE,
             List.of(
-                    Row.of("very fine", 1),
-                    Row.of("fine", 2),
-                    Row.of("medium", 3),
-                    Row.of("coarse", 4),
-                    Row.of("very coarse", 5),
-                    Row.of("extremely coarse", 6),
-                    Row.of("ultra coarse", 7)),
+                    Row.of("extremely fine", 1),
+                    Row.of("very fine", 2),
+                    Row.of("fine", 3),
+                    Row.of("medium", 4),
+                    Row.of("coarse", 5),
+                    Row.of("very coarse", 6),
+                    Row.of("extremely coarse", 7),
+                    Row.of("ultra coarse", 8)),
             ORDER);
 
     /** The label's class, placed. */
@@ -60,6 +63,16 @@ public final class SprayQuality {
                 new Expr.Lookup(CLASSES, value(word), Expr.Lookup.Mode.EXACT),
                 ORDER,
                 "the maker's class at the pressure used",
-                List.of());
+                List.of(
+                        placed(word, "very fine", 2),
+                        placed(word, "fine", 3),
+                        placed(word, "medium", 4),
+                        placed(word, "coarse", 5),
+                        placed(word, "very coarse", 6),
+                        placed(word, "extremely coarse", 7)));
+    }
+
+    private static WorkedExample placed(Symbol word, String quality, double place) {
+        return WorkedExample.from(SpraySources.GRAINEWS).with(word, quality).gives(place, Units.ONE, 0);
     }
 }

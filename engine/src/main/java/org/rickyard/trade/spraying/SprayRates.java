@@ -1,7 +1,9 @@
 package org.rickyard.trade.spraying;
 
+import static org.rickyard.formula.Expr.call;
 import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.text;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.MACHINE_TYPE;
@@ -9,18 +11,21 @@ import static org.rickyard.trade.Quantities.SPEED;
 import static org.rickyard.trade.Quantities.WATER_VOLUME;
 import static org.rickyard.trade.spraying.NozzlePressure.SPACING_USED;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.ReferenceTable.Row;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 
 /** What each nozzle must give, and what class a water volume falls in. */
@@ -34,9 +39,7 @@ public final class SprayRates {
     /** Class of a water volume. */
     public static final Symbol CLASS = Symbol.text("volume class");
 
-    private static final Source FARM_PRESS = Source.published("Irish Independent / Farm Ireland, Useful formulae for"
-            + " working out nozzle selection, forward speed, application rate (farm press)");
-    private static final Source ALBERTA = Source.published("Government of Alberta, Agdex 606-1, p. 10-11");
+    private static final Unit GALLONS_PER_ACRE = Units.GAL_US.over(Units.AC);
     private static final Source TERMINOLOGY =
             Source.published("IPARC/dropdata Terminology, table of volume rate classes (Matthews school)");
 
@@ -45,43 +48,44 @@ public final class SprayRates {
             "nozzle-output",
             OUTPUT_PER_NOZZLE,
             value(WATER_VOLUME).times(SPEED).times(SPACING_USED),
-            FARM_PRESS,
+            SpraySources.FARM_PRESS,
             "broadcast spraying, water-like liquid; pressure at the gauge is not pressure at the nozzle",
-            List.of(
-                    WorkedExample.from(FARM_PRESS)
-                            .with(WATER_VOLUME, 200)
-                            .with(SPEED, 7.8)
-                            .with(SPACING_USED, 0.5)
-                            .gives(1.3, Units.L_PER_MIN, 3),
-                    // The table prints L/ac without fractions (40 stands for 40.47), so the flow is met to 2 %.
-                    WorkedExample.from(ALBERTA)
-                            .with(WATER_VOLUME, 40, Units.L.over(Units.AC))
-                            .with(SPEED, 9)
-                            .with(SPACING_USED, 50, Units.CM)
-                            .givesWithin(0.75, Units.L_PER_MIN, 0.01),
-                    alberta(30, 6, 0.38),
-                    alberta(45, 6, 0.57),
-                    alberta(34, 8, 0.57),
-                    alberta(30, 9, 0.57),
-                    alberta(27, 10, 0.57),
-                    alberta(60, 6, 0.75),
-                    alberta(45, 8, 0.75),
-                    alberta(36, 10, 0.75),
-                    WorkedExample.from(Source.published("GATE agricultural engineering notes, plant protection Q5"))
-                            .with(WATER_VOLUME, 300)
-                            .with(SPEED, 8)
-                            .with(SPACING_USED, 8)
-                            .gives(32, Units.L_PER_MIN, 0),
-                    WorkedExample.from(Source.secondHand("placedupro.com (French trade), worked example"))
-                            .with(WATER_VOLUME, 190)
-                            .with(SPEED, 10)
-                            .with(SPACING_USED, 50, Units.CM)
-                            .gives(1.58, Units.L_PER_MIN, 2),
-                    WorkedExample.from(Source.published("Extension calibration exercise 3b: 30 GPA, 7 mph, 30 in"))
-                            .with(WATER_VOLUME, 30, Units.GAL_US.over(Units.AC))
-                            .with(SPEED, 7, Units.MPH)
-                            .with(SPACING_USED, 30, Units.IN)
-                            .gives(1, Units.GAL_US.over(Units.MIN), 0)));
+            outputExamples());
+
+    /** Worked examples of others, and the Alberta table cell by cell. */
+    private static List<WorkedExample> outputExamples() {
+        List<WorkedExample> examples = new ArrayList<>(List.of(
+                output(SpraySources.FARM_PRESS, 200, Units.L_PER_HA, 7.8, Units.KM_PER_H, 0.5, Units.M)
+                        .gives(1.3, Units.L_PER_MIN, 3),
+                output(SpraySources.courseNotes("Q5"), 300, Units.L_PER_HA, 8, Units.KM_PER_H, 8, Units.M)
+                        .gives(32, Units.L_PER_MIN, 0),
+                output(SpraySources.TRADE, 190, Units.L_PER_HA, 10, Units.KM_PER_H, 50, Units.CM)
+                        .gives(1.58, Units.L_PER_MIN, 2),
+                output(SpraySources.EXERCISE_3B, 30, GALLONS_PER_ACRE, 7, Units.MPH, 30, Units.IN)
+                        .gives(1, Units.GAL_US.over(Units.MIN), 0),
+                output(SpraySources.EXERCISE_3B, 30, GALLONS_PER_ACRE, 9.9, Units.MPH, 30, Units.IN)
+                        .gives(1.5, Units.GAL_US.over(Units.MIN), 1)));
+        for (SpraySources.AlbertaCell cell : SpraySources.ALBERTA_TABLE) {
+            examples.add(output(
+                            SpraySources.ALBERTA,
+                            cell.rate(),
+                            Units.L.over(Units.AC),
+                            cell.speed(),
+                            Units.KM_PER_H,
+                            50,
+                            Units.CM)
+                    .givesWithin(cell.flow(), Units.L_PER_MIN, cell.tolerance() * cell.flow() / cell.rate()));
+        }
+        return List.copyOf(examples);
+    }
+
+    private static WorkedExample.Draft output(
+            Source source, double volume, Unit perArea, double speed, Unit pace, double spacing, Unit length) {
+        return WorkedExample.from(source)
+                .with(WATER_VOLUME, volume, perArea)
+                .with(SPEED, speed, pace)
+                .with(SPACING_USED, spacing, length);
+    }
 
     /** Above this a field crop volume is high. */
     public static final Constant HIGH_IN_FIELD_CROPS =
@@ -114,30 +118,27 @@ public final class SprayRates {
                     field(200, "medium volume"),
                     field(600, "medium volume"),
                     field(601, "high volume"),
+                    field(49, "very low volume"),
                     tree(49, "ultra low volume"),
+                    tree(50, "very low volume"),
                     tree(199, "very low volume"),
+                    tree(200, "low volume"),
                     tree(499, "low volume"),
+                    tree(500, "medium volume"),
                     tree(999, "medium volume"),
+                    tree(1000, "medium volume"),
                     tree(1001, "high volume")));
-
-    /**
-     * A cell of the Alberta table (50 cm, 275 kPa). It prints L/ac without fractions and the flow to two places, so a
-     * printed rate may be up to 1.2 L/ac under what the printed flow gives (45 stands for 46.1).
-     */
-    private static WorkedExample alberta(double litresPerAcre, double speed, double printed) {
-        double oneLitrePerAcre = speed * 0.5 * 2.47105 / 600;
-        return WorkedExample.from(ALBERTA)
-                .with(WATER_VOLUME, litresPerAcre, Units.L.over(Units.AC))
-                .with(SPEED, speed)
-                .with(SPACING_USED, 50, Units.CM)
-                .givesWithin(printed, Units.L_PER_MIN, 1.2 * oneLitrePerAcre);
-    }
 
     private static Expr classOf(Constant high, ReferenceTable classes) {
         return choice(
-                Condition.compare(value(WATER_VOLUME), Relation.MORE, constant(high)),
+                Condition.compare(cut(), Relation.MORE, constant(high)),
                 text("high volume"),
-                new Expr.Lookup(classes, value(WATER_VOLUME), Expr.Lookup.Mode.STEP));
+                new Expr.Lookup(classes, cut(), Expr.Lookup.Mode.STEP));
+    }
+
+    /** Cut to nine decimals, so that a volume typed in gallons lies on the edge that it lies on in litres. */
+    private static Expr cut() {
+        return call(Function.ROUND, value(WATER_VOLUME), number(9));
     }
 
     private static ReferenceTable classes(String name, double veryLow, double low, double medium) {

@@ -95,6 +95,8 @@ public final class SprayWork {
     private static final Source TABLE =
             Source.derived("24 m, 12 km/h, 3,000 L, fill 12 min, 1.5 km at 20 km/h, run 400 m, turn 20 s, 200 L/ha:"
                     + " 2.083 + 0.347 + 0.800 + 0.600 min/ha = 15.664 ha/h");
+    private static final Source TEN_HECTARES = Source.derived(
+            "10 ha of that farm: 20.83 min of spraying, 3.47 of turning, 8 of filling, 6 of fetching water");
     private static final Expr NOTHING = new Expr.AsUnit(number(0), Units.H);
 
     private static final Condition NO_TURNING = Condition.any(List.of(new Blank(RUN_LENGTH), new Blank(TURN_TIME)));
@@ -140,15 +142,23 @@ public final class SprayWork {
             value(TREATED_AREA).times(WATER_VOLUME),
             Source.derived("area × water volume"),
             "on the treated area",
-            List.of(WorkedExample.from(Source.published(
-                            "Calculating Spray Application Information, Canadian provincial fact sheet"))
-                    .with(TREATED_AREA, 20)
-                    .with(WATER_VOLUME, 200)
-                    .gives(4000, Units.L, 0)));
+            List.of(
+                    WorkedExample.from(SpraySources.FACTSHEET)
+                            .with(TREATED_AREA, 20)
+                            .with(WATER_VOLUME, 200)
+                            .gives(4000, Units.L, 0),
+                    WorkedExample.from(SpraySources.ALBERTA)
+                            .with(TREATED_AREA, 30, Units.AC)
+                            .with(WATER_VOLUME, 40, Units.L.over(Units.AC))
+                            .gives(1200, Units.L, 0)));
 
     /** {@code time-spraying}. */
     public static final Formula SPRAYING_TIME = part(
-            "time-spraying", SPRAYING, value(AREA).over(value(WORKING_WIDTH).times(SPEED)), "full width, every run");
+            "time-spraying",
+            SPRAYING,
+            value(AREA).over(value(WORKING_WIDTH).times(SPEED)),
+            "full width, every run",
+            tenHectares().with(AREA, 10).with(WORKING_WIDTH, 24).with(SPEED, 12).gives(20.83, Units.MIN, 2));
     /** {@code time-turning}. */
     public static final Formula TURNING_TIME = part(
             "time-turning",
@@ -157,7 +167,10 @@ public final class SprayWork {
                     NO_TURNING,
                     NOTHING,
                     value(AREA).over(value(WORKING_WIDTH).times(RUN_LENGTH)).times(TURN_TIME)),
-            "a turn after each run of the average length");
+            "a turn after each run of the average length",
+            turning(400, 20).gives(3.47, Units.MIN, 2),
+            turning(400, Double.NaN).gives(0, Units.MIN, 2),
+            turning(Double.NaN, 20).gives(0, Units.MIN, 2));
     /** {@code time-filling}. */
     public static final Formula FILLING_TIME = part(
             "time-filling",
@@ -166,7 +179,13 @@ public final class SprayWork {
                     new Blank(FILL_TIME),
                     NOTHING,
                     value(FIELD_MIX).over(TANK_FILLED).times(FILL_TIME)),
-            "the field's share of tankfuls, not whole fills");
+            "the field's share of tankfuls, not whole fills",
+            tenHectares()
+                    .with(FIELD_MIX, 2000)
+                    .with(TANK_FILLED, 3000)
+                    .with(FILL_TIME, 12)
+                    .gives(8, Units.MIN, 6),
+            tenHectares().with(FIELD_MIX, 2000).with(TANK_FILLED, 3000).gives(0, Units.MIN, 6));
     /** {@code time-fetching}. */
     public static final Formula FETCHING_TIME = part(
             "time-fetching",
@@ -187,10 +206,23 @@ public final class SprayWork {
                                                     .plus(
                                                             value(DISTANCE_TO_FILL_POINT)
                                                                     .over(ROAD_SPEED_LADEN)))))),
-            "out empty, back laden, for the field's share of tankfuls; water brought to the field needs none");
+            "out empty, back laden, for the field's share of tankfuls; water brought to the field needs none",
+            fetching(1.5, 20, 20).gives(6, Units.MIN, 6),
+            // Two thirds of a tankful: out at 30 km/h in 3 minutes, back at 20 km/h in 4.5.
+            fetching(1.5, 20, 30).gives(5, Units.MIN, 6),
+            fetching(0, 20, 20).gives(0, Units.MIN, 6),
+            fetching(0, Double.NaN, Double.NaN).gives(0, Units.MIN, 6),
+            fetching(Double.NaN, 20, 20).gives(0, Units.MIN, 6),
+            fetching(1.5, Double.NaN, 20).gives(0, Units.MIN, 6),
+            fetching(1.5, 20, Double.NaN).gives(0, Units.MIN, 6));
     /** {@code time-moving}. */
-    public static final Formula MOVING_TIME =
-            part("time-moving", MOVING, choice(new Blank(MOVE_TIME), NOTHING, value(MOVE_TIME)), "once for each field");
+    public static final Formula MOVING_TIME = part(
+            "time-moving",
+            MOVING,
+            choice(new Blank(MOVE_TIME), NOTHING, value(MOVE_TIME)),
+            "once for each field",
+            tenHectares().with(MOVE_TIME, 10).gives(10, Units.MIN, 6),
+            tenHectares().gives(0, Units.MIN, 6));
     /** {@code time-cleaning}. */
     public static final Formula CLEANING_SHARE = part(
             "time-cleaning",
@@ -199,10 +231,39 @@ public final class SprayWork {
                     new Blank(CLEANING_TIME),
                     NOTHING,
                     value(CLEANING_TIME).times(AREA).over(AREA_OF_BLOCK)),
-            "once for each block, shared by area");
+            "once for each block, shared by area",
+            WorkedExample.from(Source.derived("half an hour for a block of 10 ha: 12 min on its field of 4 ha"))
+                    .with(CLEANING_TIME, 30)
+                    .with(AREA, 4)
+                    .with(AREA_OF_BLOCK, 10)
+                    .gives(12, Units.MIN, 6),
+            tenHectares().with(AREA, 4).with(AREA_OF_BLOCK, 10).gives(0, Units.MIN, 6));
 
-    private static Formula part(String id, Symbol result, Expr expr, String validity) {
-        return new Formula(id, result, expr, MODEL, validity, List.of());
+    private static Formula part(String id, Symbol result, Expr expr, String validity, WorkedExample... examples) {
+        return new Formula(id, result, expr, MODEL, validity, List.of(examples));
+    }
+
+    private static WorkedExample.Draft tenHectares() {
+        return WorkedExample.from(TEN_HECTARES);
+    }
+
+    /** NaN stands for what was not typed. */
+    private static WorkedExample.Draft turning(double runLength, double turnTime) {
+        WorkedExample.Draft draft = tenHectares().with(AREA, 10).with(WORKING_WIDTH, 24);
+        typed(draft, RUN_LENGTH, runLength);
+        return typed(draft, TURN_TIME, turnTime);
+    }
+
+    /** Two thirds of a tank of 3,000 L; NaN stands for what was not typed. */
+    private static WorkedExample.Draft fetching(double distance, double laden, double empty) {
+        WorkedExample.Draft draft = tenHectares().with(FIELD_MIX, 2000).with(TANK_FILLED, 3000);
+        typed(draft, DISTANCE_TO_FILL_POINT, distance);
+        typed(draft, ROAD_SPEED_LADEN, laden);
+        return typed(draft, ROAD_SPEED_EMPTY, empty);
+    }
+
+    private static WorkedExample.Draft typed(WorkedExample.Draft draft, Symbol symbol, double value) {
+        return Double.isNaN(value) ? draft : draft.with(symbol, value);
     }
 
     /** Hours beside filling and fetching. */
@@ -210,13 +271,25 @@ public final class SprayWork {
             "time-beside-filling",
             FIXED,
             value(SPRAYING).plus(TURNING).plus(MOVING).plus(CLEANING),
-            "what a change of water volume leaves as it is");
+            "what a change of water volume leaves as it is",
+            WorkedExample.from(Source.derived("spraying, turning, 5 minutes of moving and 20 of cleaning"))
+                    .with(SPRAYING, 20.83, Units.MIN)
+                    .with(TURNING, 3.47, Units.MIN)
+                    .with(MOVING, 5, Units.MIN)
+                    .with(CLEANING, 20, Units.MIN)
+                    .gives(49.3, Units.MIN, 2));
     /** Area × time of a round, for comparing water volumes. */
     public static final Formula ROUND_WEIGHT = part(
             "area-times-round",
             ROUNDS,
             value(FILLING).plus(FETCHING).times(TANK_FILLED).over(WATER_VOLUME),
-            "fills and fetching of one tankful, weighted by area");
+            "fills and fetching of one tankful, weighted by area",
+            WorkedExample.from(Source.derived("a round of 12 + 9 min for each tankful, over 10 ha: 3.5 ha × h"))
+                    .with(FILLING, 8, Units.MIN)
+                    .with(FETCHING, 6, Units.MIN)
+                    .with(TANK_FILLED, 3000)
+                    .with(WATER_VOLUME, 200)
+                    .gives(3.5, Units.HA.times(Units.H), 6));
 
     /** {@code spraying-hours}: the sum of the parts. */
     public static final Formula SPRAYING_HOURS = new Formula(

@@ -140,7 +140,15 @@ public final class TankLoads {
             value(AREA_IN_TANKFUL).times(WATER_VOLUME),
             Source.derived("area × water volume"),
             "of this tankful",
-            List.of());
+            List.of(
+                    WorkedExample.from(SpraySources.FACTSHEET)
+                            .with(AREA_IN_TANKFUL, 20)
+                            .with(WATER_VOLUME, 200)
+                            .gives(4000, Units.L, 0),
+                    WorkedExample.from(SpraySources.ALBERTA)
+                            .with(AREA_IN_TANKFUL, 30, Units.AC)
+                            .with(WATER_VOLUME, 40, Units.L.over(Units.AC))
+                            .gives(1200, Units.L, 0)));
 
     /** Litres of the tankful over all its fields. */
     public static final Expr TANKFUL_LITRES = new Expr.Total(LOADS, LITRES, Keys.LOAD_KEY, Keys.LOAD_KEY, true);
@@ -150,13 +158,20 @@ public final class TankLoads {
             "product-in-tankful",
             PRODUCT,
             value(LOAD).over(WATER_VOLUME).times(DOSE_USED),
-            Source.published("Calculating Spray Application Information, Canadian provincial fact sheet"),
+            SpraySources.FACTSHEET,
             "measure it with a clean jug or scale; the label's mixing order and instructions come first",
-            List.of(WorkedExample.from(Source.derived("460 L at 200 L/ha, 1.25 L/ha"))
-                    .with(LOAD, 460)
-                    .with(WATER_VOLUME, 200)
-                    .with(DOSE_USED, 1.25)
-                    .gives(2.875, Units.PRODUCT_UNIT, 3)));
+            List.of(
+                    // 7.5 US quarts are 1.875 gallons; the product's own unit is the gallon here.
+                    WorkedExample.from(SpraySources.EXERCISE_7B)
+                            .with(LOAD, 300, Units.GAL_US)
+                            .with(WATER_VOLUME, 40, Units.GAL_US.over(Units.AC))
+                            .with(DOSE_USED, 0.25, Units.PRODUCT_UNIT.over(Units.AC))
+                            .gives(1.875, Units.PRODUCT_UNIT, 3),
+                    WorkedExample.from(Source.derived("460 L at 200 L/ha, 1.25 L/ha"))
+                            .with(LOAD, 460)
+                            .with(WATER_VOLUME, 200)
+                            .with(DOSE_USED, 1.25)
+                            .gives(2.875, Units.PRODUCT_UNIT, 3)));
 
     /** The whole units of it. */
     public static final Formula WHOLE_UNITS = new Formula(
@@ -194,7 +209,11 @@ public final class TankLoads {
             value(SPRAY_TOTAL).plus(Quantities.PRIMING),
             Source.derived("priming is needed once after each cleaning, not for each tankful"),
             "what primes the lines is sprayed out at the end, or is surplus: better a little short than over",
-            List.of());
+            List.of(WorkedExample.from(
+                            Source.derived("3,460 L for the block and 10 L once to prime, not for each of 3"))
+                    .with(SPRAY_TOTAL, 3460)
+                    .with(Quantities.PRIMING, 10)
+                    .gives(3470, Units.L, 6)));
 
     /** {@code residue-run-out}: residual ÷ (water volume × boom width). */
     public static final Formula RESIDUE_RUN_OUT = new Formula(
@@ -219,9 +238,9 @@ public final class TankLoads {
             ISO_16119,
             "either rule meets the standard; it asks for none on a mounted tank up to 400 L",
             List.of(
-                    WorkedExample.from(ISO_16119)
+                    WorkedExample.from(Source.derived("10 % of 3,000 L and 10 times 35 L: the lesser is 300"))
                             .with(Quantities.TANK_VOLUME, 3000)
-                            .with(RESIDUAL, 30)
+                            .with(RESIDUAL, 35)
                             .gives(300, Units.L, 0),
                     WorkedExample.from(Source.derived("10 times a residue of 20 L is less than 10 % of 3,000 L"))
                             .with(Quantities.TANK_VOLUME, 3000)

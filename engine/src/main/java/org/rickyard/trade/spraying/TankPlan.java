@@ -85,10 +85,8 @@ public final class TankPlan {
     public static final Symbol PACK_COUNT =
             Symbol.number("packs", Units.ONE).possible(Range.NOT_NEGATIVE).decimals(0);
 
-    private static final Source FACTSHEET = Source.published(
-            "Calculating Spray Application Information, Canadian" + " provincial fact sheet (issuing body not shown)");
-    private static final Source EXERCISE =
-            Source.published("Extension calibration exercise 7b: 300 gal tank, 40 GPA, 0.5 lb/ac from 2 lb/gal");
+    private static final Source FACTSHEET = SpraySources.FACTSHEET;
+    private static final Source EXERCISE = SpraySources.EXERCISE_7B;
     private static final Source BLOCK_DERIVATION = Source.derived(
             "17.3 ha at 200 L/ha from a 1,500 L tank, dose 1.25: 3,460 L, 2 full and 460 L; 21.625 = 2 × 9.375 + 2.875");
 
@@ -104,7 +102,7 @@ public final class TankPlan {
                             .with(TREATED_AREA, 20)
                             .with(WATER_VOLUME, 200)
                             .gives(4000, Units.L, 0),
-                    WorkedExample.from(Source.published("Government of Alberta, Agdex 606-1, p. 10-11"))
+                    WorkedExample.from(SpraySources.ALBERTA)
                             .with(TREATED_AREA, 30, Units.AC)
                             .with(WATER_VOLUME, 40, Units.L.over(Units.AC))
                             .gives(1200, Units.L, 0)));
@@ -129,6 +127,8 @@ public final class TankPlan {
             FACTSHEET,
             "a tank filled to the volume stated",
             List.of(
+                    oldTank(100, 5),
+                    oldTank(5, 100),
                     WorkedExample.from(EXERCISE)
                             .with(TANK_FILLED, 300, Units.GAL_US)
                             .with(WATER_VOLUME, 40, Units.GAL_US.over(Units.AC))
@@ -137,6 +137,13 @@ public final class TankPlan {
                             .with(TANK_FILLED, 1500)
                             .with(WATER_VOLUME, 200)
                             .gives(7.5, Units.HA, 1)));
+
+    private static WorkedExample oldTank(double gallonsPerAcre, double acres) {
+        return WorkedExample.from(VolumeComparison.OLD_PRACTICE)
+                .with(TANK_FILLED, 500, Units.GAL_UK)
+                .with(WATER_VOLUME, gallonsPerAcre, Units.GAL_UK.over(Units.AC))
+                .gives(acres, Units.AC, 3);
+    }
 
     /** {@code full-tankfuls}: total spray mix ÷ tank, rounded down. */
     public static final Formula FULL_TANKFULS = new Formula(
@@ -198,10 +205,15 @@ public final class TankPlan {
             value(SPRAY_TOTAL).over(LOADS),
             Source.memory("operator training: a tiny last load is hard to agitate and measure, so fill all alike"),
             "the alternative where the last load would be small",
-            List.of(WorkedExample.from(BLOCK_DERIVATION)
-                    .with(SPRAY_TOTAL, 3460)
-                    .with(LOADS, 3)
-                    .gives(1153.33, Units.L, 2)));
+            List.of(
+                    WorkedExample.from(FACTSHEET)
+                            .with(SPRAY_TOTAL, 4000)
+                            .with(LOADS, 4)
+                            .gives(1000, Units.L, 6),
+                    WorkedExample.from(BLOCK_DERIVATION)
+                            .with(SPRAY_TOTAL, 3460)
+                            .with(LOADS, 3)
+                            .gives(1153.33, Units.L, 2)));
 
     /** {@code product-per-even-tankful}. */
     public static final Formula PRODUCT_PER_EVEN_TANKFUL = new Formula(
@@ -223,8 +235,7 @@ public final class TankPlan {
             value(CONCENTRATION).times(WATER_VOLUME),
             Source.commonPractice("a dose typed as a share of the spray is reckoned on the water volume"),
             "changes with the water volume: read the label for both",
-            List.of(WorkedExample.from(Source.published(
-                            "GATE agricultural engineering notes, plant protection Q10: 2 % in 500 L is 10 L"))
+            List.of(WorkedExample.from(SpraySources.courseNotes("Q10: 2 % in 500 L is 10 L"))
                     .with(CONCENTRATION, 0.02)
                     .with(WATER_VOLUME, 500)
                     .gives(10, Units.DOSE, 3)));
@@ -261,10 +272,15 @@ public final class TankPlan {
             value(TREATED_AREA).times(DOSE_USED),
             Source.published("IRRI Rice Knowledge Bank, Product required: rate × area"),
             "priming comes on top; never above the label's dose",
-            List.of(WorkedExample.from(BLOCK_DERIVATION)
-                    .with(TREATED_AREA, 17.3)
-                    .with(DOSE_USED, 1.25)
-                    .gives(21.625, Units.PRODUCT_UNIT, 3)));
+            List.of(
+                    WorkedExample.from(EXERCISE)
+                            .with(TREATED_AREA, 7.5, Units.AC)
+                            .with(DOSE_USED, 0.25, Units.PRODUCT_UNIT.over(Units.AC))
+                            .gives(1.875, Units.PRODUCT_UNIT, 3),
+                    WorkedExample.from(BLOCK_DERIVATION)
+                            .with(TREATED_AREA, 17.3)
+                            .with(DOSE_USED, 1.25)
+                            .gives(21.625, Units.PRODUCT_UNIT, 3)));
 
     /** {@code product-per-full-tankful}: tank ÷ water volume × dose. */
     public static final Formula PRODUCT_PER_FULL_TANKFUL = new Formula(

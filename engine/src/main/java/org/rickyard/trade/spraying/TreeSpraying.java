@@ -121,7 +121,10 @@ public final class TreeSpraying {
             value(DILUTE).over(WATER_VOLUME),
             MASSACHUSETTS,
             "the label's dose per hectare or per wall decides, not the strength",
-            List.of());
+            List.of(WorkedExample.from(Source.derived("UMass formula, dilute ÷ actual: 400 gal/ac sprayed in 100"))
+                    .with(DILUTE, 400, Units.GAL_US.over(Units.AC))
+                    .with(WATER_VOLUME, 100, Units.GAL_US.over(Units.AC))
+                    .gives(4, Units.ONE, 6)));
 
     /** {@code airblast-flow}: water volume × speed × row spacing, both sides. */
     public static final Formula AIRBLAST_FLOW = new Formula(
@@ -149,7 +152,9 @@ public final class TreeSpraying {
             value(FLOW).over(number(2)),
             Source.derived("half of it"),
             "both sides alike",
-            List.of());
+            List.of(WorkedExample.from(Source.derived("14 L/min is 7 a side"))
+                    .with(FLOW, 14)
+                    .gives(7, Units.L_PER_MIN, 6)));
 
     /** {@code flow-per-open-nozzle}. */
     public static final Formula PER_NOZZLE = new Formula(

@@ -53,7 +53,7 @@ public final class VolumeComparison {
 
     private static final Source TABLE =
             Source.derived("24 m, 12 km/h, 3,000 L, fill 12 min, 1.5 km at 20 km/h, run 400 m, turn 20 s");
-    private static final Source OLD_PRACTICE = Source.commonPractice(
+    static final Source OLD_PRACTICE = Source.commonPractice(
             "a large trailed high-volume sprayer of 500 gal (historic): 5 ac to a tank at 100 gal/ac, 100 ac at 5");
 
     /** The volumes compared. */
@@ -92,7 +92,15 @@ public final class VolumeComparison {
             value(AREA).times(WATER_VOLUME),
             Source.derived("area × water volume"),
             "all listed spraying of this sprayer",
-            List.of());
+            List.of(
+                    WorkedExample.from(SpraySources.FACTSHEET)
+                            .with(AREA, 20)
+                            .with(WATER_VOLUME, 200)
+                            .gives(4000, Units.L, 0),
+                    WorkedExample.from(SpraySources.ALBERTA)
+                            .with(AREA, 30, Units.AC)
+                            .with(WATER_VOLUME, 40, Units.L.over(Units.AC))
+                            .gives(1200, Units.L, 0)));
 
     /** {@code compared-tankfuls}: as if all fields were one block. */
     public static final Formula COMPARED_TANKFULS = new Formula(
@@ -104,8 +112,7 @@ public final class VolumeComparison {
             List.of(
                     oldTank(5, 100, 1),
                     oldTank(100, 5, 1),
-                    WorkedExample.from(Source.published(
-                                    "Calculating Spray Application Information, Canadian provincial fact sheet"))
+                    WorkedExample.from(SpraySources.FACTSHEET)
                             .with(AREA, 20)
                             .with(WATER_VOLUME, 200)
                             .with(TANK_FILLED, 1000)
@@ -157,5 +164,8 @@ public final class VolumeComparison {
             value(AREA).over(HOURS),
             TABLE,
             "treated area an hour; low volumes gain time but not every product, crop or nozzle suits them",
-            List.of());
+            List.of(WorkedExample.from(TABLE)
+                    .with(AREA, 100)
+                    .with(HOURS, 100 * 3.831, Units.MIN)
+                    .gives(15.66, Units.HA_PER_H, 2)));
 }

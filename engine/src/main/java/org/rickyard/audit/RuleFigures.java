@@ -1,0 +1,98 @@
+package org.rickyard.audit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Inputs;
+import org.rickyard.formula.Numbers;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.Values;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.plan.CautionRule;
+import org.rickyard.plan.LinkCells;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.TableColumn;
+
+/** The figures a caution was raised by, each with the client's cell it was typed in, so that the slip can be found. */
+final class RuleFigures {
+    private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+    /** What rests on more typed cells than this is named by its value alone. */
+    private static final int MOST_CELLS = 3;
+
+    private RuleFigures() {}
+
+    /** A sentence such as "Here dose per hectare is 1250 L/ha (Jobs!F2)."; empty if there is nothing to name. */
+    static String of(ResultTable table, CautionRule rule, int row) {
+        List<String> figures = new ArrayList<>();
+        for (Symbol symbol : Inputs.of(rule.when())) {
+            Values values = table.of(symbol);
+            if (values.words() || !values.has(row)) {
+                continue;
+            }
+            Set<CellAddress> cells = new LinkedHashSet<>();
+            typed(table, symbol, row, cells);
+            String where = cells.isEmpty() || cells.size() > MOST_CELLS
+                    ? ""
+                    : " ("
+                            + String.join(
+                                    ", ",
+                                    cells.stream().map(CellAddress::toString).toList()) + ")";
+            figures.add(symbol.name() + " is " + value(table, symbol, row) + where);
+        }
+        return figures.isEmpty() ? "" : " Here " + String.join(", ", figures) + ".";
+    }
+
+    private static String value(ResultTable table, Symbol symbol, int row) {
+        double number = table.of(symbol).number(row);
+        if (symbol.type() == Symbol.Type.DATE) {
+            return DAY_ZERO.plusDays((long) Math.floor(number)).toString();
+        }
+        LinkCells links = table.links(symbol);
+        boolean asTyped = links != null && links.exists(row);
+        String unit = asTyped
+                ? links.unit(row).orElse(symbol.unit()).symbol()
+                : symbol.unit().symbol();
+        String own = table.unit(symbol, row);
+        // A product's own unit where the row tells it; a typed unit other than ours where the client wrote one.
+        boolean product = symbol.unit().symbol().contains("product unit");
+        String shown = product ? own : unit;
+        double typed = product || !asTyped ? number : links.typedNumber(row);
+        return (Numbers.readable(typed) + " " + shown).strip();
+    }
+
+    /** The client's cells that a value of this row rests on, through formulas of the row and joins to other tables. */
+    private static void typed(ResultTable table, Symbol symbol, int row, Set<CellAddress> cells) {
+        TableColumn column = table.spec().column(symbol).orElseThrow();
+        LinkCells links = table.links(symbol);
+        if (links != null) {
+            Optional<CellAddress> cell = table.of(symbol).has(row) ? links.address(row) : Optional.empty();
+            cell.ifPresent(cells::add);
+        } else if (column instanceof TableColumn.Calculated calculated) {
+            typed(table, calculated.formula().expr(), row, cells);
+        } else if (column instanceof TableColumn.Joined joined) {
+            typed(table, joined.expr(), row, cells);
+        }
+    }
+
+    private static void typed(ResultTable table, Expr expr, int row, Set<CellAddress> cells) {
+        if (expr instanceof Expr.From from) {
+            Values position = table.of(from.position());
+            if (position.has(row)) {
+                typed(table.other(from.table()), from.symbol(), (int) position.number(row) - 1, cells);
+            }
+            return;
+        }
+        for (Symbol used : new RowInputs(table, row, expr).symbols()) {
+            if (cells.size() > MOST_CELLS) {
+                return;
+            }
+            if (table.of(used).has(row)) {
+                typed(table, used, row, cells);
+            }
+        }
+    }
+}
