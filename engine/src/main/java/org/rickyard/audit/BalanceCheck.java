@@ -14,6 +14,7 @@ import org.rickyard.trade.cost.CostTotals;
 import org.rickyard.trade.cost.JobCost;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Crop;
+import org.rickyard.trade.silage.Feeding;
 import org.rickyard.trade.spraying.TankLoads;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
@@ -120,6 +121,13 @@ public record BalanceCheck(String what, List<Part> one, List<Part> other) {
                     List.of(
                             whole(clamps, ClampContents.CROP_IN),
                             new Part(crop, Crop.ENSILED, Keys.CLAMP_KEY, false))));
+        }
+        ResultTable demand = plan.table("feed-demand");
+        if (demand.rows() > 0) {
+            checks.add(new BalanceCheck(
+                    "Feed demand: group by group = holding by holding (t DM)",
+                    List.of(whole(demand, Feeding.GROUP_DEMAND)),
+                    List.of(whole(plan.table("feed-balance"), Feeding.DEMAND_TOTAL))));
         }
         ResultTable costs = plan.table("job-costs");
         ResultTable holdingCosts = plan.table("holding-costs");

@@ -82,7 +82,7 @@ public final class Clamps {
             .help("Measured; without it a published table is used.");
     /** Dry matter aimed at. */
     public static final ColumnSpec DM_TARGET = number("DM target", Quantities.DM_TARGET)
-            .also("target DM, dry matter target, target dry matter, aim DM")
+            .also("target DM, dry matter target, target dry matter, aim DM, target moisture, moisture target")
             .help("At ensiling.");
     /** Roller mass. */
     public static final ColumnSpec ROLLER_MASS = number("Roller mass", Quantities.ROLLER_MASS)

@@ -59,6 +59,15 @@ final class ClampEffluentTables {
                     "less than 10 m from water: silo, tank, channels and pipes may not lie so near."),
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.is(Quantities.COUNTRY, EffluentTank.IRELAND),
+                            Condition.compare(
+                                    value(Quantities.DISTANCE_TO_WATERCOURSE),
+                                    Relation.LESS,
+                                    constant(EffluentTank.NEW_YARD_IRELAND)))),
+                    "Ireland asks 50 m from water of new yards, 10 m of extensions (S128, press): ask the Department."),
+            new CautionRule(
+                    Severity.CAUTION,
                     new Condition.Blank(Quantities.DISTANCE_TO_WATERCOURSE),
                     "the distance to water is not typed; a blank does not mean that there is none."),
             new CautionRule(

@@ -30,15 +30,18 @@ final class ClampFamily {
                 crop.sources(holdings),
                 "no field names a clamp or a yield basis, and no cuts are listed");
         plan.add(ClampTables.CLAMPS, ClampJoin.rows(clamps, every).with(ClampTables.CROPS, crop.crops()), NO_CLAMPS);
+        ClampSlips.tell(plan);
         plan.add(ClampHeightTables.HEIGHTS, ClampJoin.rows(clamps, every), NO_CLAMPS);
         plan.add(ClampPackingTables.DENSITY, ClampJoin.rows(clamps, every), NO_CLAMPS);
-        int[] rolled = ClampJoin.where(clamps, Clamps.ROLLER_MASS, Clamps.DELIVERY);
+        ClampRollers rollers = new ClampRollers(plan);
         plan.add(
-                ClampPackingTables.ROLLING, ClampJoin.rows(clamps, rolled), "no clamp has a roller mass or a delivery");
+                ClampPackingTables.ROLLING,
+                rollers.sources(),
+                "no clamp has a roller or a delivery, and no gang of the job list fills one");
         boolean estimate = plan.constants().value(PackingModel.SWITCH) == 1;
         plan.add(
                 ClampPackingTables.ESTIMATE,
-                ClampJoin.rows(clamps, estimate ? rolled : new int[0]),
+                estimate ? rollers.sources() : new RowSources(0),
                 "the packing model is from memory and unverified, so it is switched off; Assumptions can switch it on");
         plan.add(ClampCoverTables.COVER, ClampJoin.rows(clamps, every), NO_CLAMPS);
         plan.add(
@@ -81,7 +84,7 @@ final class ClampFamily {
             int before = pairs.size();
             for (int machine = 0; machine < machines.size(); machine++) {
                 if (machines.text(Machines.TYPE, machine).equals("excavator")
-                        && together(clamps, clamp, machines, machine)) {
+                        && ClampJoin.together(clamps, clamp, machines, machine)) {
                     pairs.add(new int[] {clamp, machine});
                 }
             }
@@ -91,6 +94,9 @@ final class ClampFamily {
         }
         return new RowSources(pairs.size())
                 .with(
+                        Keys.CLAMP_KEY,
+                        pairs.stream().mapToInt(pair -> pair[0] + 1).toArray())
+                .with(
                         Role.CLAMP,
                         clamps,
                         pairs.stream().mapToInt(pair -> pair[0]).toArray())
@@ -98,11 +104,5 @@ final class ClampFamily {
                         Role.MACHINE,
                         machines,
                         pairs.stream().mapToInt(pair -> pair[1]).toArray());
-    }
-
-    private static boolean together(ListRows clamps, int clamp, ListRows machines, int machine) {
-        String owner = NameKey.key(machines.text(Machines.HOLDING, machine));
-        String holding = NameKey.key(clamps.text(Clamps.HOLDING, clamp));
-        return owner.isEmpty() || holding.isEmpty() || owner.equals(holding);
     }
 }

@@ -68,6 +68,11 @@ final class ClampHeightTables {
                     "sides steeper than 1 in 3, the published limit for driving over a heap."),
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.all(List.of(HEAP, less(ClampShape.HEAP_HEIGHT, value(ClampShape.HEIGHT)))),
+                    "the sides of this heap meet below the height typed, so it ends in a ridge (Clamp capacity, heap"
+                            + " height): lower it, or make it wider."),
+            new CautionRule(
+                    Severity.CAUTION,
                     Condition.all(List.of(
                             Condition.is(Quantities.CLAMP_KIND, ClampShape.EARTH_PIT),
                             less(ClampShape.BATTER_USED, number(1)))),
@@ -106,6 +111,7 @@ final class ClampHeightTables {
                 ClampJoin.link(Quantities.FLOOR_WIDTH, Clamps.FLOOR_WIDTH),
                 ClampJoin.link(Quantities.RAMP_RUN, Clamps.RAMP_RUN),
                 ClampJoin.from(ClampShape.HEIGHT),
+                ClampJoin.from(ClampShape.HEAP_HEIGHT),
                 ClampJoin.from(ClampShape.BATTER_USED),
                 ClampJoin.from(ClampShape.RAMPS_USED),
                 ClampJoin.from(ClampContents.CLAMP_DM),

@@ -8,6 +8,8 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.ListRows;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.NameKey;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 
@@ -70,5 +72,12 @@ final class ClampJoin {
             }
         }
         return rows.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** Whether a machine is of the clamp's holding; one without a holding is of every one. */
+    static boolean together(ListRows clamps, int clamp, ListRows machines, int machine) {
+        String owner = NameKey.key(machines.text(Machines.HOLDING, machine));
+        String holding = NameKey.key(clamps.text(Clamps.HOLDING, clamp));
+        return owner.isEmpty() || holding.isEmpty() || owner.equals(holding);
     }
 }

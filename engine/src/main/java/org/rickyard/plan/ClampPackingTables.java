@@ -4,14 +4,19 @@ import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
+import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Finding.Severity;
+import org.rickyard.lists.Machines;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Cautions;
+import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampShape;
@@ -19,6 +24,7 @@ import org.rickyard.trade.silage.Filling;
 import org.rickyard.trade.silage.Packing;
 import org.rickyard.trade.silage.PackingModel;
 import org.rickyard.trade.silage.Rolling;
+import org.rickyard.trade.workrate.GangRates;
 
 /** How well each clamp is packed, and whether the rollers keep up with the delivery. */
 final class ClampPackingTables {
@@ -61,8 +67,15 @@ final class ClampPackingTables {
     private static final List<CautionRule> ROLLING_RULES = List.of(
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(value(Quantities.DELIVERY), Relation.MORE, value(Rolling.CAPACITY)),
+                    Condition.compare(value(Filling.DELIVERY_USED), Relation.MORE, value(Rolling.CAPACITY)),
                     "more crop arrives than the rolling weight takes even by the lenient rule: slow down or add weight."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(
+                            value(Quantities.DELIVERY),
+                            Relation.MORE,
+                            value(Filling.GANG_CROP).over(Filling.GANG_HOURS)),
+                    "the delivery typed is more than the gangs of the job list bring (sheet Gangs)."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.compare(value(Rolling.LAYER_USED), Relation.MORE, new Expr.AsUnit(number(30), Units.CM)),
@@ -72,16 +85,14 @@ final class ClampPackingTables {
                     Condition.compare(value(Filling.DAYS_OPEN), Relation.MORE, constant(Filling.MOST_DAYS)),
                     "open for more than three days while it is filled: sheet it overnight, or split it."));
 
-    /** One row per clamp with a roller mass or a delivery. */
+    /** One row per clamp for which a roller or a delivery is known: typed, or from the machine and job lists. */
     static final TableSpec ROLLING = new TableSpec(
             "clamp-rolling",
             "Clamp rolling",
             "Clamp rolling: what the rollers can take, what the delivery needs, hours to fill",
-            "one row per clamp with a roller mass or a delivery",
+            "one row per clamp that is rolled or delivered to",
             Sentences.appended(
-                    ClampJoin.columns(
-                            ClampJoin.link(Quantities.ROLLER_MASS, Clamps.ROLLER_MASS),
-                            ClampJoin.link(Quantities.DELIVERY, Clamps.DELIVERY),
+                    rolled(
                             ClampJoin.optional(Quantities.LAYER, Clamps.LAYER),
                             ClampJoin.from(ClampShape.HEIGHT),
                             ClampJoin.from(ClampContents.CROP_IN),
@@ -107,9 +118,7 @@ final class ClampPackingTables {
             "Packing estimate: unverified, from memory; the paper explains 18.2 % of the variance",
             "one row per clamp with a roller mass and a delivery",
             Sentences.appended(
-                    ClampJoin.columns(
-                            ClampJoin.link(Quantities.ROLLER_MASS, Clamps.ROLLER_MASS),
-                            ClampJoin.link(Quantities.DELIVERY, Clamps.DELIVERY),
+                    rolled(
                             ClampJoin.optional(Quantities.LAYER, Clamps.LAYER),
                             ClampJoin.from(ClampShape.HEIGHT),
                             ClampJoin.from(ClampContents.CLAMP_DM),
@@ -121,4 +130,28 @@ final class ClampPackingTables {
             List.of("Unverified coefficients from memory: an estimate, no measurement. Core the clamp to know its"
                     + " density."),
             List.of());
+
+    /** What rolls and what arrives, typed for the clamp or found in the machine and job lists; then these. */
+    private static List<TableColumn> rolled(TableColumn... further) {
+        List<TableColumn> all = new ArrayList<>(ClampJoin.columns(
+                Names.MACHINE,
+                ClampJoin.optional(Quantities.ROLLER_MASS, Clamps.ROLLER_MASS),
+                Names.link(Quantities.MASS, Candidate.typed(Role.MACHINE, Machines.MASS)),
+                Names.optional(Quantities.NUMBER_OF_MACHINES, Candidate.typed(Role.MACHINE, Machines.NUMBER)),
+                ClampJoin.optional(Quantities.DELIVERY, Clamps.DELIVERY),
+                new TableColumn.Joined(
+                        Filling.GANG_FIELDS,
+                        new Expr.Count(GangRates.GANGS, GangRates.GANG_CROP, Keys.CLAMP_KEY, Keys.CLAMP_KEY, false)),
+                ofGangs(Filling.GANG_CROP, GangRates.GANG_CROP),
+                ofGangs(Filling.GANG_HOURS, GangRates.GANG_HOURS),
+                new TableColumn.Calculated(Rolling.ROLLING_MASS, false),
+                new TableColumn.Calculated(Filling.DELIVERY_RECKONED, true)));
+        all.addAll(Arrays.asList(further));
+        return all;
+    }
+
+    private static TableColumn ofGangs(Symbol symbol, Symbol there) {
+        return new TableColumn.Joined(
+                symbol, new Expr.Total(GangRates.GANGS, there, Keys.CLAMP_KEY, Keys.CLAMP_KEY, true));
+    }
 }

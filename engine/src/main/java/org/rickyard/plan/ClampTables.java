@@ -36,10 +36,16 @@ final class ClampTables {
     private static final TableColumn.Word KIND =
             new TableColumn.Word(Quantities.CLAMP_KIND, List.of(Candidate.typed(Role.CLAMP, Clamps.KIND)));
 
-    private static final List<CautionRule> CROP_RULES = List.of(new CautionRule(
-            Severity.CAUTION,
-            new Condition.Given(PROPOSED),
-            "no clamp is named, so one is proposed, in list order to capacity; type the clamp to settle it."));
+    private static final List<CautionRule> CROP_RULES = List.of(
+            new CautionRule(
+                    Severity.STOP,
+                    Condition.compare(
+                            Expr.value(Quantities.DM_AT_ENSILING), Relation.LESS, Expr.value(Quantities.DM_AT_CUTTING)),
+                    "wetter at ensiling than at cutting: crop dries as it lies; see whether the two were swapped."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    new Condition.Given(PROPOSED),
+                    "no clamp is named, so one is proposed, in list order to capacity; type the clamp to settle it."));
 
     /** One row per field and cut; a crop that is split stands once for each clamp. */
     static final TableSpec CROP = new TableSpec(
@@ -220,6 +226,7 @@ final class ClampTables {
                             Names.CLAMP,
                             Names.MACHINE,
                             KIND,
+                            new TableColumn.Key(Keys.CLAMP_KEY),
                             ClampJoin.COUNTRY,
                             new TableColumn.Word(Quantities.SOIL, List.of(Candidate.typed(Role.CLAMP, Clamps.SOIL))),
                             new TableColumn.Word(

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.rickyard.formula.Numbers;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
@@ -139,8 +140,10 @@ final class FeedFamily {
             plan.findings()
                     .add(Finding.stop(
                             herds.address(Herds.INTAKE, herd).orElse(null),
-                            "no animal eats so much dry matter. If it is fresh feed, write kg fresh/day in the header"
-                                    + " and the dry matter of the feed in DM."));
+                            "an intake of " + Numbers.readable(herds.number(Herds.INTAKE, herd))
+                                    + " kg dry matter a day: no animal eats so much; expected up to 30, usually under"
+                                    + " 18. If it is fresh feed, write kg fresh/day in the header and the dry matter of"
+                                    + " the feed in DM."));
         }
         if (herds.state(Herds.HEAD, herd) == ListRows.State.IMPOSSIBLE) {
             plan.findings()

@@ -197,7 +197,7 @@ final class FeedTables {
                             new TableColumn.Calculated(Bales.BALE_WEIGHT, true)),
                     List.of()),
             List.of(new TableSpec.TotalName(Bales.BALES, "Rickyard_bales")),
-            SilageCautions.FEEDING,
+            SilageCautions.BALES,
             List.of());
 
     /** Demand, crop and stock of a holding or clamp, by its key. */

@@ -132,7 +132,8 @@ final class GangFamily {
                         all.stream().mapToInt(GangRows.Gang::lead).toArray())
                 .with(
                         Keys.TASK_KEY,
-                        all.stream().mapToInt(g -> tasks.gangTask(g.job())).toArray());
+                        all.stream().mapToInt(g -> tasks.gangTask(g.job())).toArray())
+                .with(Keys.CLAMP_KEY, all.stream().mapToInt(g -> g.clamp() + 1).toArray());
         for (Stage stage : Stage.values()) {
             sources.with(
                     GangTables.stageKey(stage),

@@ -199,6 +199,8 @@ final class GangTables {
         }
         columns.add(new TableColumn.Calculated(GangRates.HOURS_OF_GANG, true));
         columns.add(new TableColumn.Calculated(GangRates.DAY_OF_GANG, false));
+        columns.add(new TableColumn.Key(Keys.CLAMP_KEY));
+        columns.add(new TableColumn.Calculated(GangRates.CROP_OF_GANG, false));
         List<CautionRule> rules = new ArrayList<>();
         for (Stage stage : Stage.values()) {
             if (!stage.coupled()) {

@@ -202,4 +202,40 @@ class SilageGeometryTest {
             assertThat(book.status("clamps", 3)).contains("shoulders meet");
         }
     }
+
+    /** Wider, longer or higher holds more: none of the shapes may run the other way. */
+    @Test
+    void aLargerBodyHoldsMore() throws IOException {
+        List<Shape> shapes = shapes();
+        List<Shape> larger = new ArrayList<>();
+        Random random = new Random(7);
+        for (Shape s : shapes) {
+            int which = random.nextInt(3);
+            larger.add(new Shape(
+                    s.kind(),
+                    s.length() * (which == 0 ? 1.05 : 1),
+                    s.width() * (which == 1 ? 1.05 : 1),
+                    s.height() * (which == 2 ? 1.02 : 1),
+                    s.batter(),
+                    s.ramps(),
+                    s.run(),
+                    s.crown()));
+        }
+        List<Shape> both = new ArrayList<>(shapes);
+        both.addAll(larger);
+        try (SilageBook book = book(both, 0.7)) {
+            for (int i = 0; i < SHAPES; i++) {
+                double one = book.number("clamps", ClampShape.VOLUME, i);
+                double other = book.number("clamps", ClampShape.VOLUME, i + SHAPES);
+                boolean ridge =
+                        shapes.get(i).kind().equals("heap") && book.number("clamps", ClampShape.TOP_WIDTH_USED, i) == 0;
+                if (ridge) {
+                    // Height wanted beyond the ridge adds nothing; length and width still do.
+                    assertThat(other).as("%s", shapes.get(i)).isGreaterThanOrEqualTo(one);
+                } else {
+                    assertThat(other).as("%s", shapes.get(i)).isGreaterThan(one);
+                }
+            }
+        }
+    }
 }

@@ -5,8 +5,16 @@ import static org.rickyard.silage.SilageBook.row;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.testing.LibreOffice;
+import org.rickyard.testing.OoxmlValidator;
+import org.rickyard.testing.Parity;
+import org.rickyard.testing.StoredValues;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.silage.ClampContents;
 
 /** A whole invented farm through the engine, into a file, and back through an evaluator that is not ours. */
 class SilageSheetsTest {
@@ -33,8 +41,28 @@ class SilageSheetsTest {
                         row("Moor End", "Top", "grass", 6, 20, "standing fresh", 18, 28, null))
                 .list(
                         "Machines",
-                        row("Machine", "Type", "Output (m3/h)", "Output basis", "Hours per day"),
-                        row("Digger", "excavator", 12, "in ground", 9))
+                        row(
+                                "Machine",
+                                "Type",
+                                "Output (m3/h)",
+                                "Output basis",
+                                "Hours per day",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)",
+                                "Mass (t)",
+                                "Payload (t)",
+                                "Road speed laden (km/h)",
+                                "Road speed empty (km/h)"),
+                        row("Digger", "excavator", 12, "in ground", 9, null, null, null, 20, null, null, null),
+                        row("Forager", "forager", null, null, 10, 6, 7, 70, null, null, null, null),
+                        row("Trailer", "trailer", null, null, null, null, null, null, null, 11, 25, 32),
+                        row("Packer", "clamp roller", null, null, null, null, null, null, 14, null, null, null))
+                .list(
+                        "Jobs",
+                        row("Holding", "Job", "Field", "Operation", "Machine"),
+                        row("Moor End", "First", "Home Field", "forage", "Forager; Trailer x 3"))
+                .list("Assumptions", row("Item", "Value", "Unit"), row("use the packing model (1 yes, 0 no)", 1, null))
                 .list(
                         "Clamps",
                         row(
@@ -266,6 +294,66 @@ class SilageSheetsTest {
     void noFormulaOutgrowsACell() throws IOException {
         try (SilageBook farm = farm()) {
             assertThat(farm.longestFormula()).hasSizeLessThan(8192);
+        }
+    }
+
+    @Test
+    void everySheetOfSilageHasRows() throws IOException {
+        try (SilageBook farm = farm()) {
+            for (String sheet : SilageUnitsTest.SHEETS) {
+                assertThat(farm.table(sheet).rows()).as(sheet).isPositive();
+            }
+        }
+    }
+
+    @Test
+    void libreOfficeWorksOutWhatIsStoredAndTheValidatorFindsNothing() throws IOException {
+        LibreOffice.required();
+        try (SilageBook farm = farm()) {
+            Path out = farm.write();
+            Map<CellAddress, Object> stored = StoredValues.of(out);
+            assertThat(stored).hasSizeGreaterThan(1500);
+            assertThat(Parity.differences(stored, StoredValues.of(LibreOffice.recalculate(out)), cell -> 10))
+                    .isEmpty();
+            OoxmlValidator.required();
+            assertThat(OoxmlValidator.errors(out)).isEmpty();
+        }
+    }
+
+    /** Names are joined without their outer spaces, but stored as the grid's own link gives them. */
+    @Test
+    void namesWithOuterSpacesAreJoinedAndStoredAsTheyStand() throws IOException {
+        try (SilageBook book = new SilageBook(folder)
+                .list(
+                        "Fields",
+                        row(
+                                "Holding",
+                                "Field",
+                                "Area (ha)",
+                                "Yield (t/ha)",
+                                "Yield basis",
+                                "DM at ensiling (%)",
+                                "Clamp"),
+                        row("Moor End ", " Low ", 10, 20, "as carted fresh", 28, "big\u00a0"))
+                .list(
+                        "Clamps",
+                        row("Holding", "Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)"),
+                        row(" Moor End", "Big ", "walled", 30, 10, 3))
+                .list(
+                        "Herds",
+                        row("Holding", "Group", "Head", "Intake (kg DM/d)", "Days", "Clamp"),
+                        row("moor end", "Cows  ", 10, 11, 170, " BIG"))
+                .run()) {
+            assertThat(book.number("clamps", ClampContents.CROP_IN, 0)).isEqualTo(200);
+            assertThat(book.table("clamp-feeding").rows()).isEqualTo(1);
+            assertThat(book.word("clamps", Quantities.CLAMP, 0)).isEqualTo("Big ");
+            assertThat(book.disagreements()).isEmpty();
+            if (LibreOffice.present()) {
+                Path out = book.write();
+                assertThat(Parity.differences(
+                                StoredValues.of(out), StoredValues.of(LibreOffice.recalculate(out)), cell -> 10))
+                        .isEmpty();
+            }
         }
     }
 }

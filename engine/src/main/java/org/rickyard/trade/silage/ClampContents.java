@@ -11,6 +11,7 @@ import static org.rickyard.trade.silage.ClampShape.VOLUME;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.ReferenceTable;
@@ -102,13 +103,26 @@ public final class ClampContents {
     public static final Formula DM_OF_CLAMP = new Formula(
             "clamp-dry-matter",
             CLAMP_DM,
-            given(DM_TARGET, value(CROP_IN_DM).over(CROP_IN)),
+            given(
+                    DM_TARGET,
+                    choice(
+                            Condition.compare(value(CROP_IN), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.T)),
+                            value(CROP_IN_DM).over(CROP_IN),
+                            value(DM_TARGET))),
             Source.derived("typed; otherwise dry matter going in over fresh mass going in"),
-            "the crop as ensiled; effluent and losses change it later",
-            List.of(WorkedExample.from(Source.derived("48 t fresh with 12 t dry matter is 25 %"))
-                    .with(CROP_IN, 48)
-                    .with(CROP_IN_DM, 12)
-                    .gives(25, Units.PERCENT_DM, 6)));
+            "the crop as ensiled; effluent and losses change it later. Without crop, the target must be typed",
+            List.of(
+                    WorkedExample.from(Source.derived("what is typed stands before the crop"))
+                            .with(DM_TARGET, 28)
+                            .with(CROP_IN, 48)
+                            .with(CROP_IN_DM, 12)
+                            .gives(28, Units.PERCENT_DM, 6),
+                    WorkedExample.from(
+                                    Source.secondHand("H. Richards, Western Telegraph: 48 t fresh of 12 t dry matter is"
+                                            + " 25 % (printed in kg)"))
+                            .with(CROP_IN, 48)
+                            .with(CROP_IN_DM, 12)
+                            .gives(25, Units.PERCENT_DM, 6)));
 
     /** {@code clamp-density}: typed fresh, or typed dry over dry matter, or the published table. */
     public static final Formula CLAMP_DENSITY = new Formula(
@@ -147,12 +161,13 @@ public final class ClampContents {
             Source.derived("fresh density × dry matter content"),
             "a figure above 500 kg/m3 means fresh and dry were mistaken for one another",
             List.of(
-                    WorkedExample.from(Source.published("Undersander, Univ. Wisconsin, Farm Progress 2009:"
-                                    + " 44 lb as fed and 15 lb DM per ft3 go together at about 34 % dry matter"))
+                    WorkedExample.from(Source.derived("44 lb as fed and 15 lb DM per ft3 (D. Undersander, Univ."
+                                    + " Wisconsin, Farm Progress 2009) mean 34 % dry matter"))
                             .with(DENSITY, 44, Units.LB.over(Units.FT3))
                             .with(CLAMP_DM, 34)
                             .givesWithin(240.3, Units.KG_DM_PER_M3, 0.7),
-                    WorkedExample.from(Source.secondHand("Farmers Weekly (press): 700 kg fresh is about 220 kg DM"))
+                    WorkedExample.from(Source.derived("about 700 kg fresh and 220 kg DM per m3 (Farmers Weekly, press)"
+                                    + " mean 31.4 % dry matter"))
                             .with(DENSITY, 700)
                             .with(CLAMP_DM, 31.4)
                             .givesWithin(220, Units.KG_DM_PER_M3, 1)));

@@ -54,6 +54,10 @@ public final class Crop {
             Source.published("Irish Independent 2019: 1.0 t at 30 % dry matter is 1.2 t at 25 %");
     private static final Source RICHARDS =
             Source.secondHand("H. Richards, Western Telegraph: 12 kg dry matter is 48 kg at 25 %, 30 kg at 40 %");
+    /** Fresh tonnes that hold one tonne of dry matter, by moisture, as a handbook prints them. */
+    private static final Source MWPS = Source.published("MWPS, dairy handbook NPS-7, 6th ed. 1997, in Minnesota Dairy"
+            + " Initiatives Factsheet 1: fresh for one of dry matter, 100 ÷ (100 − moisture)");
+
     private static final Source WHOLECROP =
             Source.derived("farm press 1996: wholecrop wheat 30 t/ha at 45 %, so 50 ha give 1,500 t and 675 t DM");
 
@@ -146,7 +150,16 @@ public final class Crop {
                             .with(AREA, 2)
                             .with(YIELD_DRY_MATTER, 12)
                             .with(DM_AT_ENSILING, 40)
-                            .gives(30, Units.T, 0)));
+                            .gives(30, Units.T, 0),
+                    freshOf(30, 1.43),
+                    freshOf(40, 1.67),
+                    freshOf(50, 2.00),
+                    freshOf(55, 2.22),
+                    freshOf(60, 2.50),
+                    freshOf(65, 2.86),
+                    freshOf(70, 3.33),
+                    freshOf(75, 4.00),
+                    freshOf(80, 5.00)));
 
     /** {@code crop-dry-matter}: the dry matter in it. */
     public static final Formula CROP_DRY_MATTER = new Formula(
@@ -196,5 +209,15 @@ public final class Crop {
         return expr.onlyWhen(
                 Condition.is(YIELD_BASIS, DRY_MATTER),
                 "yield basis missing (standing fresh, as carted fresh or dry matter)");
+    }
+
+    private static WorkedExample freshOf(double moisture, double fresh) {
+        return WorkedExample.from(MWPS)
+                .with(YIELD_BASIS, DRY_MATTER)
+                .with(SHARE, 50)
+                .with(AREA, 2)
+                .with(YIELD_DRY_MATTER, 1)
+                .with(DM_AT_ENSILING, 100 - moisture)
+                .gives(fresh, Units.T, 2);
     }
 }

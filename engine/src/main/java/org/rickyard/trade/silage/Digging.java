@@ -110,7 +110,10 @@ public final class Digging {
                             .gives(11, Units.PERCENT, 0),
                     WorkedExample.from(Source.secondHand("textbook values: clay 3,000 in place, 2,310 loose"))
                             .with(SOIL, "clay")
-                            .gives(30, Units.PERCENT, 0)));
+                            .gives(30, Units.PERCENT, 0),
+                    WorkedExample.from(Source.secondHand("expertsmind worked solution: sand-clay swells by 26 %"))
+                            .with(SOIL, "sand-clay")
+                            .gives(26, Units.PERCENT, 0)));
 
     /** {@code volume-in-ground}: the pit by the prismoidal formula, at its full depth. */
     public static final Formula VOLUME_IN_GROUND = new Formula(
@@ -150,7 +153,21 @@ public final class Digging {
                                     "expertsmind worked solution: 100 m3 of sand-clay dug are 126 m3 loose"))
                             .with(IN_GROUND_VOLUME, 100)
                             .with(SWELL_USED, 26)
-                            .gives(126, Units.M3, 0)));
+                            .gives(126, Units.M3, 0),
+                    WorkedExample.from(Source.secondHand(
+                                    "the same: a short ton at 3,400 lb/yd3 is 0.59 yd3 in place," + " 0.74 loose"))
+                            .with(IN_GROUND_VOLUME, 2000.0 / 3400, Units.YD3)
+                            .with(SWELL_USED, 26)
+                            .gives(0.74, Units.YD3, 2),
+                    WorkedExample.from(Source.secondHand("US Navy table 10-1: sand, 100 in place are 111 loose"))
+                            .with(IN_GROUND_VOLUME, 100)
+                            .with(SWELL_USED, 11)
+                            .gives(111, Units.M3, 0),
+                    WorkedExample.from(Source.secondHand(
+                                    "US Federal Lands Highway, PDDM ch. 9: a swell of 25 % is a" + " factor of 1.25"))
+                            .with(IN_GROUND_VOLUME, 100)
+                            .with(SWELL_USED, 25)
+                            .gives(125, Units.M3, 0)));
 
     /** {@code spoil-mass}: volume in ground × in-ground density. */
     public static final Formula SPOIL_MASS = new Formula(

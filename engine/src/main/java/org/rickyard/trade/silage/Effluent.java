@@ -99,6 +99,14 @@ public final class Effluent {
             "from 18 % dry matter up; between the points the wetter one stands, so it is a most; no line is drawn"
                     + " through them. Rain and yard water come on top",
             List.of(
+                    WorkedExample.from(POINTS.source())
+                            .with(TONNES, 1)
+                            .with(CLAMP_DM, 18)
+                            .gives(150, Units.L, 0),
+                    WorkedExample.from(POINTS.source())
+                            .with(TONNES, 1)
+                            .with(CLAMP_DM, 25)
+                            .gives(25, Units.L, 0),
                     WorkedExample.from(Source.derived("612 t at 18 %, CAFRE's 150 L/t: 91.8 m3"))
                             .with(TONNES, 612)
                             .with(CLAMP_DM, 18)

@@ -97,6 +97,14 @@ public final class EffluentTank {
             Source.published("gov.uk (England); SI 2010/1493 (Wales) sch. 1 para. 6; SSI 2003/531 (Scotland) sch. 1"
                     + " para. 6. Ireland asks more of new yards. Check the current law"));
 
+    /** The same of a new yard in Ireland. */
+    public static final Constant NEW_YARD_IRELAND = new Constant(
+            "least distance of a new silo from water, Ireland",
+            50,
+            Units.M,
+            Source.secondHand("DAFM S128 as reported by farmersjournal.ie 380704: 50 m on new yards, 10 m for"
+                    + " extensions, 60 m from a supply source. Check the current law"));
+
     /** What law is held for each country. */
     public static final ReferenceTable LAWS = new ReferenceTable(
             "Law on silage effluent, as held here",

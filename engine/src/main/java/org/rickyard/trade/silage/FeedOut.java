@@ -71,6 +71,8 @@ public final class FeedOut {
     private static final Source LWK = Source.published("LWK Niedersachsen: 1.5 m a week in winter, 2.5 in summer");
     private static final Source LWK_TABLE = Source.published("LWK Niedersachsen: cows and young stock 120 each,"
             + " 3,600 m3 a year, half of each feed, 2.0 m a week, 2.50 m high: 35 m3 a week, 17 m2, 7 m");
+    private static final Source LWK_TABLE_100 = Source.published("LWK Niedersachsen: 100 each, 3,000 m3 a year, half of"
+            + " each feed, 2.0 m a week, 2.50 m high: 29 m3 a week, 14 m2, 6 m");
     private static final Source LWK_TABLE_200 = Source.published("LWK Niedersachsen: 200 each, 6,000 m3 a year, half of"
             + " each feed, 2.0 m a week, 2.50 m high: 58 m3 a week, 29 m2, 12 m");
     private static final Source HOLMES =
@@ -172,12 +174,22 @@ public final class FeedOut {
     public static final Formula FEED_OUT_TARGET = new Formula(
             "feed-out-target",
             TARGET,
-            given(FEED_OUT_RATE, new Expr.Lookup(SEASONS, value(FEEDING_SEASON), Mode.EXACT)),
+            given(
+                    FEED_OUT_RATE,
+                    choice(
+                            new Condition.InTable(SEASONS, value(FEEDING_SEASON), Mode.EXACT),
+                            new Expr.Lookup(SEASONS, value(FEEDING_SEASON), Mode.EXACT),
+                            value(FEED_OUT_RATE))),
             SEASONS.source(),
             "typed, or by season; others print 1.5-2.0 in winter and 2.5-3.0 in summer",
             List.of(
                     WorkedExample.from(LWK).with(FEEDING_SEASON, "winter").gives(1.5, M_PER_WEEK, 1),
-                    WorkedExample.from(LWK).with(FEEDING_SEASON, "summer").gives(2.5, M_PER_WEEK, 1)));
+                    WorkedExample.from(LWK).with(FEEDING_SEASON, "summer").gives(2.5, M_PER_WEEK, 1),
+                    WorkedExample.from(FUKO).with(FEEDING_SEASON, "all year").gives(2.0, M_PER_WEEK, 1),
+                    WorkedExample.from(Source.derived("a rate typed stands before the season's"))
+                            .with(FEED_OUT_RATE, 1.8)
+                            .with(FEEDING_SEASON, "summer")
+                            .gives(1.8, M_PER_WEEK, 1)));
 
     /** {@code face-area-wanted}: silage taken ÷ rate wanted. */
     public static final Formula FACE_AREA_WANTED = new Formula(
@@ -194,7 +206,11 @@ public final class FeedOut {
                     WorkedExample.from(LWK_TABLE_200)
                             .with(PER_DAY, 6000.0 / 2 / 52, M3_PER_WEEK)
                             .with(TARGET, 2.0)
-                            .gives(29, Units.M2, 0)));
+                            .gives(29, Units.M2, 0),
+                    WorkedExample.from(LWK_TABLE_100)
+                            .with(PER_DAY, 3000.0 / 2 / 52, M3_PER_WEEK)
+                            .with(TARGET, 2.0)
+                            .gives(14, Units.M2, 0)));
 
     /** {@code clamp-width-wanted}: face wanted ÷ height. */
     public static final Formula CLAMP_WIDTH_WANTED = new Formula(
@@ -211,7 +227,11 @@ public final class FeedOut {
                     WorkedExample.from(LWK_TABLE_200)
                             .with(FACE_WANTED, 6000.0 / 2 / 52 / 2)
                             .with(HEIGHT, 2.5)
-                            .gives(12, Units.M, 0)));
+                            .gives(12, Units.M, 0),
+                    WorkedExample.from(LWK_TABLE_100)
+                            .with(FACE_WANTED, 3000.0 / 2 / 52 / 2)
+                            .with(HEIGHT, 2.5)
+                            .gives(6, Units.M, 0)));
 
     /** {@code clamp-width-to-build}: wanted, not under the least for two machines. */
     public static final Formula CLAMP_WIDTH_TO_BUILD = new Formula(

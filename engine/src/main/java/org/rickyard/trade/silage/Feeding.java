@@ -36,6 +36,8 @@ public final class Feeding {
     private Feeding() {}
 
     private static final Unit KG_DM_PER_D = Units.KG_DM.over(Units.D);
+    private static final Unit LB_DM_PER_D =
+            Unit.of("lb DM", Units.KG_DM.dimension(), Units.LB.factor()).over(Units.D);
 
     /** Days a group is fed. */
     public static final Symbol DAYS_FED =
@@ -104,12 +106,23 @@ public final class Feeding {
 
     private static final Source TEAGASC = Source.published(
             "Teagasc: 100 cows, 140 days, 12 kg: 168 t DM, 763 t at 22 %; 25 weanlings, 120 days, 5 kg: 15 t, 68 t");
-    private static final Source TEAGASC_MONTHS =
-            Source.secondHand("Teagasc as reported: 100 cows at 1.6 t a month for 5 months are 800 t fresh");
+    private static final Source TEAGASC_MONTHS = Source.secondHand(
+            "Teagasc as reported: 5 months fresh, 100 cows at 1.6 t 800 t, 22 heifers at 1.3 t 143 t, 25 weanlings at"
+                    + " 0.7 t 87.5 t (the total printed, 1,818 t, is a slip)");
     private static final Source FARMERS_JOURNAL =
             Source.secondHand("Farmers Journal: 30 cows, 14 days, 50 kg fresh: 21 t");
+    private static final Source MWPS = Source.published("MWPS, dairy handbook NPS-7, 6th ed. 1997, in Minnesota Dairy"
+            + " Initiatives Factsheet 1: fresh for one of dry matter, 100 ÷ (100 − moisture)");
+    private static final Source RULE_BOOK =
+            Source.published("Farm and Garden Rule Book, table of Rawl & Conover: 40 lb a"
+                    + " cow and day, 180 days, short tons of one feed, here as dry matter");
+    private static final Source HANCOCK =
+            Source.published("D. Hancock, Progressive Forage: 100 cows of 1,300 lb at 2.5 %"
+                    + " eat 3,250 lb of dry matter a day; 180 short tons at 10 % moisture in 100 days");
     private static final Source SRUC =
             Source.secondHand("SRUC in farm press: a 750 kg bale at 10 kg DM feeds 18 cows at 25 %, 33 at 45 %");
+    private static final Source FARMERS_JOURNAL_MONTHS =
+            Source.published("Farmers Journal: 30 cows at 1.5 t a month for 4 months, 180 t");
     private static final Unit MONTH_OF_A_YEAR = Units.T.over(
             Unit.of("month", Units.D.dimension(), Units.YR.factor().over(org.rickyard.quantity.Ratio.of(12))));
 
@@ -154,10 +167,15 @@ public final class Feeding {
             value(HEAD).times(HEAD_DAILY),
             TEAGASC,
             "all animals of the group",
-            List.of(WorkedExample.from(Source.derived("100 cows at 12 kg"))
-                    .with(HEAD, 100)
-                    .with(HEAD_DAILY, 12)
-                    .gives(1200, KG_DM_PER_D, 0)));
+            List.of(
+                    WorkedExample.from(Source.derived("100 cows at 12 kg"))
+                            .with(HEAD, 100)
+                            .with(HEAD_DAILY, 12)
+                            .gives(1200, KG_DM_PER_D, 0),
+                    WorkedExample.from(HANCOCK)
+                            .with(HEAD, 100)
+                            .with(HEAD_DAILY, 1300 * 0.025 * 0.45359237)
+                            .gives(3250, LB_DM_PER_D, 0)));
 
     /** {@code feed-demand}: head × intake × days. */
     public static final Formula FEED_DEMAND = new Formula(
@@ -175,14 +193,16 @@ public final class Feeding {
                             .with(GROUP_DAILY, 125)
                             .with(DAYS_FED, 120)
                             .gives(15, Units.T_DM, 0),
-                    WorkedExample.from(Source.secondHand("Farm and Garden Rule Book: 45 cows, 40 lb, 180 days: 162 tons"
-                                    + " (as short tons of one feed, here as dry matter)"))
-                            .with(GROUP_DAILY, 45 * 40 * 0.45359237)
-                            .with(DAYS_FED, 180)
-                            .gives(
-                                    162,
-                                    Unit.of("short ton DM", Units.KG_DM.dimension(), Units.SHORT_TON.factor()),
-                                    0)));
+                    WorkedExample.from(Source.published("Teagasc: a dry cow at 11 kg for 70 days, 0.77 t"))
+                            .with(GROUP_DAILY, 11)
+                            .with(DAYS_FED, 70)
+                            .gives(0.77, Units.T_DM, 2),
+                    ruleBook(20, 72),
+                    ruleBook(25, 90),
+                    ruleBook(30, 108),
+                    ruleBook(35, 126),
+                    ruleBook(40, 144),
+                    ruleBook(45, 162)));
 
     /** {@code feed-demand-fresh}: demand ÷ dry matter of the feed. */
     public static final Formula FEED_DEMAND_FRESH = new Formula(
@@ -209,7 +229,23 @@ public final class Feeding {
                                     GROUP_DEMAND,
                                     100 * MONTH_OF_A_YEAR.convert(1.6, Units.T.over(Units.D)) * 5 * 365.25 / 12 * 0.22)
                             .with(INTAKE_DM, 22)
-                            .gives(800, Units.T, 0)));
+                            .gives(800, Units.T, 0),
+                    months(TEAGASC_MONTHS, 22, 1.3, 5, 143, 0),
+                    months(TEAGASC_MONTHS, 25, 0.7, 5, 87.5, 1),
+                    months(FARMERS_JOURNAL_MONTHS, 30, 1.5, 4, 180, 0),
+                    WorkedExample.from(HANCOCK)
+                            .with(GROUP_DEMAND, 3250 * 100 * 0.45359237 / 1000)
+                            .with(INTAKE_DM, 90)
+                            .givesWithin(180, Units.SHORT_TON, 0.9),
+                    freshOf(30, 1.43),
+                    freshOf(40, 1.67),
+                    freshOf(50, 2.00),
+                    freshOf(55, 2.22),
+                    freshOf(60, 2.50),
+                    freshOf(65, 2.86),
+                    freshOf(70, 3.33),
+                    freshOf(75, 4.00),
+                    freshOf(80, 5.00)));
 
     /** Fresh feed in store: typed, otherwise count × weight of each. */
     public static final Formula STORE = new Formula(
@@ -375,5 +411,28 @@ public final class Feeding {
                 Condition.compare(value(rowsWith).plus(rowsWithout), Relation.EQUAL, number(0)),
                 new Expr.AsUnit(number(0), total.unit()),
                 value(total));
+    }
+
+    private static WorkedExample ruleBook(double cows, double tons) {
+        return WorkedExample.from(RULE_BOOK)
+                .with(GROUP_DAILY, cows * 40 * 0.45359237)
+                .with(DAYS_FED, 180)
+                .gives(tons, Unit.of("short ton DM", Units.KG_DM.dimension(), Units.SHORT_TON.factor()), 0);
+    }
+
+    /** The print is all fresh, so the dry matter assumed cancels out. */
+    private static WorkedExample months(
+            Source source, double head, double tonnes, double months, double fresh, int decimals) {
+        return WorkedExample.from(source)
+                .with(GROUP_DEMAND, head * tonnes * months * 0.22)
+                .with(INTAKE_DM, 22)
+                .gives(fresh, Units.T, decimals);
+    }
+
+    private static WorkedExample freshOf(double moisture, double fresh) {
+        return WorkedExample.from(MWPS)
+                .with(GROUP_DEMAND, 1)
+                .with(INTAKE_DM, 100 - moisture)
+                .gives(fresh, Units.T, 2);
     }
 }

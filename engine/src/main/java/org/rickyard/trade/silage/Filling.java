@@ -1,12 +1,17 @@
 package org.rickyard.trade.silage;
 
+import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.given;
+import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.DELIVERY;
 import static org.rickyard.trade.silage.ClampContents.CLAMP_DM;
 import static org.rickyard.trade.silage.ClampContents.CROP_IN;
 
 import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Expr.Lookup.Mode;
@@ -23,6 +28,20 @@ import org.rickyard.quantity.Units;
 public final class Filling {
     private Filling() {}
 
+    /** Fields that a gang of the job list brings to the clamp. */
+    public static final Symbol GANG_FIELDS = Symbol.number("fields brought by gangs", Units.ONE)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+    /** Fresh crop of those fields. */
+    public static final Symbol GANG_CROP =
+            Symbol.number("crop brought by gangs (fresh)", Units.T).decimals(0);
+    /** Hours the gangs are at it. */
+    public static final Symbol GANG_HOURS =
+            Symbol.number("hours of those gangs", Units.H).decimals(1);
+    /** Crop that arrives in an hour. */
+    public static final Symbol DELIVERY_USED = Symbol.number("delivery reckoned with", Units.T_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(0);
     /** Hours of delivery. */
     public static final Symbol HOURS =
             Symbol.number("hours to fill", Units.H).possible(Range.NOT_NEGATIVE).decimals(1);
@@ -81,16 +100,42 @@ public final class Filling {
             List.of(Row.of(25, 4.25), Row.of(35, 4.60)),
             Source.secondHand("R. Muck 2020 as reported by vitaplus.com; lucerne 4.40 and 5.00"));
 
+    /** {@code delivery-reckoned}: typed for the clamp, otherwise what the gangs of the job list bring. */
+    public static final Formula DELIVERY_RECKONED = new Formula(
+            "delivery-reckoned",
+            DELIVERY_USED,
+            given(
+                    DELIVERY,
+                    choice(
+                            Condition.compare(value(GANG_FIELDS), Relation.MORE, number(0)),
+                            value(GANG_CROP).over(GANG_HOURS),
+                            value(DELIVERY))),
+            Source.derived("typed; otherwise crop over hours of the gangs whose fields name this clamp (sheet Gangs)"),
+            "fresh crop; a gang is as fast as its slowest stage, moving between fields comes on top",
+            List.of(
+                    WorkedExample.from(Source.derived("what is typed for the clamp stands before the gangs"))
+                            .with(DELIVERY, 50)
+                            .with(GANG_FIELDS, 1)
+                            .with(GANG_CROP, 140)
+                            .with(GANG_HOURS, 4)
+                            .gives(50, Units.T_PER_H, 0),
+                    WorkedExample.from(Source.derived(
+                                    "140 t in 4 h and 60 t in 1 h: 200 t in 5 h, not the mean of 35 and 60"))
+                            .with(GANG_FIELDS, 2)
+                            .with(GANG_CROP, 200)
+                            .with(GANG_HOURS, 5)
+                            .gives(40, Units.T_PER_H, 6)));
+
     /** {@code filling-hours}: crop ÷ delivery. */
     public static final Formula FILLING_HOURS = new Formula(
             "filling-hours",
             HOURS,
-            value(CROP_IN).over(DELIVERY),
+            value(CROP_IN).over(DELIVERY_USED),
             Source.derived("fresh crop over fresh delivery"),
             "without stops; the slowest of forager, trailers and rollers sets the delivery",
             List.of(WorkedExample.from(Source.derived("612 t at 51 t/h"))
                     .with(CROP_IN, 612)
-                    .with(DELIVERY, 51)
+                    .with(DELIVERY_USED, 51)
                     .gives(12, Units.H, 3)));
 
     /** {@code days-open}: hours ÷ hours a day. */
@@ -126,6 +171,7 @@ public final class Filling {
             "grass; means of many farms, no limits",
             List.of(
                     WorkedExample.from(PHS.source()).with(CLAMP_DM, 20).gives("mean 4.38, 48 % well fermented"),
+                    WorkedExample.from(PHS.source()).with(CLAMP_DM, 24).gives("mean 4.30, 67 % well fermented"),
                     WorkedExample.from(PHS.source()).with(CLAMP_DM, 28).gives("mean 4.36, 83 % well fermented")));
 
     /** {@code critical-ph}: between 25 and 35 % only. */

@@ -15,6 +15,7 @@ import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 
 /** What is lost on the way from the standing crop to the mouth. Losses are chained, never added. */
@@ -47,6 +48,9 @@ public final class Losses {
 
     private static final Source EXAMINER = Source.secondHand(
             "Irish Examiner 40880858: 6,000 kg standing, 16, 23 or 30 % lost: 5,040, 4,620, 4,200 kg eaten");
+
+    private static final Source AGPROUD =
+            Source.secondHand("agproud.com: 15-25 % lost from cut to cow, of 100 t of dry matter 75-85 t are fed");
 
     /** Field loss: none any more on a yield weighed as carted. */
     public static final Formula FIELD_LOSS_LEFT = new Formula(
@@ -83,13 +87,19 @@ public final class Losses {
                             .gives(0.870, Units.T_DM, 3),
                     examiner(16, 5040),
                     examiner(23, 4620),
-                    examiner(30, 4200)));
+                    examiner(30, 4200),
+                    whole(AGPROUD, 100, 15, 85, Units.T_DM),
+                    whole(AGPROUD, 100, 25, 75, Units.T_DM)));
+
+    private static WorkedExample examiner(double percent, double eaten) {
+        return whole(EXAMINER, 6, percent, eaten, Units.KG_DM);
+    }
 
     /** The print names the whole loss, so the field loss is set to what the other two leave of it. */
-    private static WorkedExample examiner(double percent, double eaten) {
-        return WorkedExample.from(EXAMINER)
-                .with(CROP_DM, 6)
+    private static WorkedExample whole(Source source, double dryMatter, double percent, double fed, Unit unit) {
+        return WorkedExample.from(source)
+                .with(CROP_DM, dryMatter)
                 .with(FIELD_LOSS, 100 * (1 - (1 - percent / 100) / 0.87))
-                .gives(eaten, Units.KG_DM, 0);
+                .gives(fed, unit, 0);
     }
 }

@@ -2,11 +2,11 @@ package org.rickyard.trade.silage;
 
 import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.value;
-import static org.rickyard.trade.Quantities.DELIVERY;
-import static org.rickyard.trade.Quantities.ROLLER_MASS;
 import static org.rickyard.trade.silage.ClampContents.CLAMP_DM;
 import static org.rickyard.trade.silage.ClampShape.HEIGHT;
+import static org.rickyard.trade.silage.Filling.DELIVERY_USED;
 import static org.rickyard.trade.silage.Rolling.LAYER_USED;
+import static org.rickyard.trade.silage.Rolling.MASS_USED;
 
 import java.util.List;
 import org.rickyard.formula.Constant;
@@ -61,28 +61,28 @@ public final class PackingModel {
     public static final Formula PACKING_FACTOR = new Formula(
             "packing-factor",
             FACTOR,
-            new Expr.NumberOf(value(ROLLER_MASS), Units.KG)
+            new Expr.NumberOf(value(MASS_USED), Units.KG)
                     .over(constant(ROLLERS))
                     .over(new Expr.NumberOf(value(LAYER_USED), Units.CM))
                     .times(Expr.call(
                             Function.SQRT,
                             constant(ROLLERS)
                                     .times(new Expr.NumberOf(value(CLAMP_DM), Units.KG_DM.over(Units.KG)))
-                                    .over(new Expr.NumberOf(value(DELIVERY), Units.T_PER_H)))),
+                                    .over(new Expr.NumberOf(value(DELIVERY_USED), Units.T_PER_H)))),
             MEMORY,
             "an estimate from memory, unverified; 18.2 % of the variance explained",
             List.of(
                     WorkedExample.from(CHECK)
-                            .with(ROLLER_MASS, 18)
+                            .with(MASS_USED, 18)
                             .with(LAYER_USED, 15)
                             .with(CLAMP_DM, 30)
-                            .with(DELIVERY, 45)
+                            .with(DELIVERY_USED, 45)
                             .gives(97.9796, Units.ONE, 4),
                     WorkedExample.from(CHECK)
-                            .with(ROLLER_MASS, 18)
+                            .with(MASS_USED, 18)
                             .with(LAYER_USED, 30)
                             .with(CLAMP_DM, 30)
-                            .with(DELIVERY, 45)
+                            .with(DELIVERY_USED, 45)
                             .gives(48.9898, Units.ONE, 4)));
 
     /** {@code packed-density-estimate}. */

@@ -1,14 +1,18 @@
 package org.rickyard.trade.silage;
 
+import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.value;
-import static org.rickyard.trade.Quantities.DELIVERY;
 import static org.rickyard.trade.Quantities.LAYER;
+import static org.rickyard.trade.Quantities.MASS;
+import static org.rickyard.trade.Quantities.NUMBER_OF_MACHINES;
 import static org.rickyard.trade.Quantities.ROLLER_MASS;
 import static org.rickyard.trade.silage.ClampShape.HEIGHT;
+import static org.rickyard.trade.silage.Filling.DELIVERY_USED;
 
 import java.util.List;
+import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
@@ -26,6 +30,9 @@ public final class Rolling {
 
     private static final Unit PER_HOURLY_TONNE = Units.T.over(Units.T_PER_H).named("t per t/h");
 
+    /** Mass that rolls, all machines together. */
+    public static final Symbol MASS_USED =
+            Symbol.number("rolling mass", Units.T).possible(Range.POSITIVE).decimals(1);
     /** Delivery the rollers can take, usual rule. */
     public static final Symbol CAPACITY = tonnesPerHour("rolling capacity");
     /** The same by the Austrian rule. */
@@ -78,27 +85,55 @@ public final class Rolling {
     private static final Source EIGHT_HUNDRED =
             Source.secondHand("rule of 800: 40,000 lb ÷ 800 = 50 short tons an hour; a trade page prints 150, a slip");
 
+    /** {@code rolling-mass}: typed for the clamp, otherwise the clamp roller of the machine list and how many of it. */
+    public static final Formula ROLLING_MASS = new Formula(
+            "rolling-mass",
+            MASS_USED,
+            given(
+                    ROLLER_MASS,
+                    choice(
+                            new Condition.Blank(MASS),
+                            value(ROLLER_MASS),
+                            choice(
+                                    new Condition.Blank(NUMBER_OF_MACHINES),
+                                    value(MASS),
+                                    value(MASS).times(NUMBER_OF_MACHINES)))),
+            Source.commonPractice("typed for the clamp; otherwise the only clamp roller listed for its holding"),
+            "all machines that roll the whole time; a machine that pushes up as well rolls less",
+            List.of(
+                    WorkedExample.from(Source.derived("what is typed for the clamp stands before the machine list"))
+                            .with(ROLLER_MASS, 15)
+                            .with(MASS, 9)
+                            .gives(15, Units.T, 1),
+                    WorkedExample.from(Source.derived("two rollers of 9 t"))
+                            .with(MASS, 9)
+                            .with(NUMBER_OF_MACHINES, 2)
+                            .gives(18, Units.T, 1),
+                    WorkedExample.from(Source.derived("one roller of 9 t"))
+                            .with(MASS, 9)
+                            .gives(9, Units.T, 1)));
+
     /** {@code rolling-capacity}. */
     public static final Formula ROLLING_CAPACITY = capacity(
             "rolling-capacity",
             CAPACITY,
             QUARTER,
             WorkedExample.from(Source.derived("15 t at a quarter"))
-                    .with(ROLLER_MASS, 15)
+                    .with(MASS_USED, 15)
                     .gives(60, Units.T_PER_H, 0));
     /** {@code rolling-capacity-one-third}. */
     public static final Formula ROLLING_CAPACITY_THIRD = capacity(
             "rolling-capacity-one-third",
             CAPACITY_THIRD,
             THIRD,
-            WorkedExample.from(AUSTRIA).with(ROLLER_MASS, 17).gives(51, Units.T_PER_H, 0));
+            WorkedExample.from(AUSTRIA).with(MASS_USED, 17).gives(51, Units.T_PER_H, 0));
     /** {@code rolling-capacity-rule-of-800}. */
     public static final Formula ROLLING_CAPACITY_FORTY = capacity(
             "rolling-capacity-rule-of-800",
             CAPACITY_FORTY,
             FORTY,
             WorkedExample.from(EIGHT_HUNDRED)
-                    .with(ROLLER_MASS, 40000, Units.LB)
+                    .with(MASS_USED, 40000, Units.LB)
                     .gives(50, Units.SHORT_TON.over(Units.H), 0));
 
     /** {@code rolling-weight-needed}. */
@@ -107,21 +142,21 @@ public final class Rolling {
             WEIGHT,
             QUARTER,
             WorkedExample.from(Source.derived("60 t/h at a quarter"))
-                    .with(DELIVERY, 60)
+                    .with(DELIVERY_USED, 60)
                     .gives(15, Units.T, 1));
     /** {@code rolling-weight-needed-one-third}. */
     public static final Formula ROLLING_WEIGHT_THIRD = weight(
             "rolling-weight-needed-one-third",
             WEIGHT_THIRD,
             THIRD,
-            WorkedExample.from(AUSTRIA).with(DELIVERY, 51).gives(17, Units.T, 1));
+            WorkedExample.from(AUSTRIA).with(DELIVERY_USED, 51).gives(17, Units.T, 1));
     /** {@code rolling-weight-needed-rule-of-800}. */
     public static final Formula ROLLING_WEIGHT_FORTY = weight(
             "rolling-weight-needed-rule-of-800",
             WEIGHT_FORTY,
             FORTY,
             WorkedExample.from(EIGHT_HUNDRED)
-                    .with(DELIVERY, 50, Units.SHORT_TON.over(Units.H))
+                    .with(DELIVERY_USED, 50, Units.SHORT_TON.over(Units.H))
                     .gives(40000, Units.LB, 0));
 
     /** Layer: typed, otherwise the published one. */
@@ -162,7 +197,7 @@ public final class Rolling {
         return new Formula(
                 id,
                 result,
-                value(ROLLER_MASS).over(constant(coefficient)),
+                value(MASS_USED).over(constant(coefficient)),
                 coefficient.source(),
                 "fresh crop an hour; the three rules differ by 60 %",
                 List.of(example));
@@ -172,7 +207,7 @@ public final class Rolling {
         return new Formula(
                 id,
                 result,
-                value(DELIVERY).times(constant(coefficient)),
+                value(DELIVERY_USED).times(constant(coefficient)),
                 coefficient.source(),
                 "all rollers together; the three rules differ by 60 %",
                 List.of(example));

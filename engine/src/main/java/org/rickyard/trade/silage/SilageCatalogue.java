@@ -52,6 +52,8 @@ public final class SilageCatalogue {
                     Filling.PH_EXPECTED,
                     Filling.PH_TO_STAY_BELOW),
             List.of(
+                    Rolling.ROLLING_MASS,
+                    Filling.DELIVERY_RECKONED,
                     Rolling.ROLLING_CAPACITY,
                     Rolling.ROLLING_CAPACITY_THIRD,
                     Rolling.ROLLING_CAPACITY_FORTY,
@@ -126,6 +128,7 @@ public final class SilageCatalogue {
             Packing.DISAGREEMENT,
             Packing.MOST_PORES,
             EffluentTank.LEAST_DISTANCE,
+            EffluentTank.NEW_YARD_IRELAND,
             FeedOut.SLOWEST,
             Filling.MOST_DAYS,
             PackingModel.SWITCH);

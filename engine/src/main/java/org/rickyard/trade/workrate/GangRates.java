@@ -152,6 +152,10 @@ public final class GangRates {
     /** Hours of the gang on the field. */
     public static final Symbol GANG_HOURS =
             Symbol.number("gang hours", Units.H).possible(Range.POSITIVE).decimals(1);
+    /** Crop of the field, as carted. */
+    public static final Symbol GANG_CROP = Symbol.number("crop of the field (fresh, as carted)", Units.T)
+            .possible(Range.POSITIVE)
+            .decimals(0);
     /** Area of the gang in a day. */
     public static final Symbol GANG_DAY = Symbol.number("gang area per day", Units.HA)
             .possible(Range.POSITIVE)
@@ -384,6 +388,18 @@ public final class GangRates {
                     .with(GANG_RATE, 1.75)
                     .gives(4, Units.H, 6)));
 
+    /** {@code gang-crop}: what the gang brings to the clamp from the field. */
+    public static final Formula CROP_OF_GANG = new Formula(
+            "gang-crop",
+            GANG_CROP,
+            value(AREA).times(Throughput.YIELD_CARTED),
+            Source.derived("area × yield as carted"),
+            "fresh tonnes as carted",
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(AREA, 7)
+                    .with(Throughput.YIELD_CARTED, 20)
+                    .gives(140, Units.T, 6)));
+
     /** Gang area in a day. */
     public static final Formula DAY_OF_GANG = new Formula(
             "gang-area-per-day",
@@ -426,7 +442,7 @@ public final class GangRates {
         List<Formula> all = new ArrayList<>(List.of(
                 ROLLING_CAPACITY, HANDLING, RATE_OF_STAGE, MATERIAL_OF_STAGE, RATE_OF_GANG, BOTTLENECK_OF_GANG));
         all.addAll(SLACK);
-        all.addAll(List.of(MATERIAL_OF_GANG, HOURS_OF_GANG, DAY_OF_GANG, EXPECTED, SHARE_KEPT_UP));
+        all.addAll(List.of(MATERIAL_OF_GANG, HOURS_OF_GANG, DAY_OF_GANG, CROP_OF_GANG, EXPECTED, SHARE_KEPT_UP));
         return List.copyOf(all);
     }
 }

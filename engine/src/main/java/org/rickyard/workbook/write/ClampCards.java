@@ -17,23 +17,36 @@ import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.Covering;
 import org.rickyard.trade.silage.EffluentTank;
 import org.rickyard.trade.silage.FilledByCrop;
+import org.rickyard.trade.silage.Filling;
 import org.rickyard.trade.silage.Rolling;
+import org.rickyard.trade.silage.SilageCautions;
 
 /**
- * Clamp cards: for each clamp a block to print and hang up, with live figures, a drawn section, the height not to be
- * exceeded, and its cautions.
+ * Clamp cards: for each clamp a page to print and hang up, with the height not to be exceeded, live figures, a drawn
+ * section, the dangers, and the clamp's own cautions.
  */
 final class ClampCards {
     private static final int MOST_CARDS = 200;
-    private static final int DRAWING_GAP = 1;
+    /** Characters that stand in the cells right of the figures. */
+    private static final int RIGHT = 48;
 
     /** What a card says, in this order, and where it stands. */
     private record Entry(String table, Symbol symbol) {}
 
+    private static final Entry LIMIT = new Entry("clamp-heights", ClampHeights.HIGHEST);
+
+    /** First what is watched on the day, then what the clamp is and holds. */
     private static final List<Entry> ENTRIES = List.of(
-            new Entry("clamp-heights", ClampHeights.HIGHEST),
             new Entry("clamp-heights", ClampHeights.HEIGHT_ON_DAY),
             new Entry("clamp-heights", ClampHeights.TOP_ON_DAY),
+            new Entry("clamp-rolling", Rolling.LAYER_USED),
+            new Entry("clamp-rolling", Rolling.LAYERS),
+            new Entry("clamp-rolling", Rolling.MASS_USED),
+            new Entry("clamp-rolling", Rolling.CAPACITY),
+            new Entry("clamp-rolling", Filling.DELIVERY_USED),
+            new Entry("clamp-rolling", Rolling.WEIGHT),
+            new Entry("clamp-rolling", Filling.HOURS),
+            new Entry("clamp-rolling", Filling.DAYS_OPEN),
             new Entry("clamps", Quantities.CLAMP_LENGTH),
             new Entry("clamps", Quantities.FLOOR_WIDTH),
             new Entry("clamps", Quantities.WALL_HEIGHT),
@@ -46,14 +59,11 @@ final class ClampCards {
             new Entry("clamps", ClampContents.CROP_IN),
             new Entry("clamps", ClampContents.ROOM),
             new Entry("clamp-heights", FilledByCrop.FILLED_TO),
-            new Entry("clamp-rolling", Rolling.WEIGHT),
-            new Entry("clamp-rolling", Rolling.CAPACITY),
-            new Entry("clamp-rolling", Rolling.LAYER_USED),
             new Entry("clamp-covering", Covering.ROLLS),
             new Entry("clamp-effluent", EffluentTank.TANK_WANTED));
 
     private static final List<String> CAUTIONED =
-            List.of("clamp-heights", "clamps", "clamp-density", "clamp-rolling", "clamp-effluent");
+            List.of("clamp-heights", "clamps", "pit-digging", "clamp-density", "clamp-rolling", "clamp-effluent");
 
     private final PlainSheet page;
     private final WorkPlan plan;
@@ -67,14 +77,17 @@ final class ClampCards {
 
     static PlainSheet build(
             Looks.Numbers looks, WorkPlan plan, SheetPlaces places, String masterCheck, String masterCheckValue) {
-        List<Integer> widths = new ArrayList<>(List.of(34, 12, 10, 3));
+        List<Integer> widths = new ArrayList<>(List.of(38, 9, 8, 1));
         widths.addAll(Collections.nCopies(ClampSection.COLUMNS, 2));
-        PlainSheet page = new PlainSheet(looks, widths, 2);
+        PlainSheet page = new PlainSheet(looks, widths, 2).asCards();
         page.line().text(Looks.TITLE, "Clamp cards").height(22);
         page.line().formula(Looks.CHECK, masterCheck, masterCheckValue);
         ClampCards cards = new ClampCards(page, plan, places);
         int clamps = plan.table("clamps").rows();
         for (int row = 0; row < clamps && row < MOST_CARDS; row++) {
+            if (row > 0) {
+                page.newPage();
+            }
             cards.card(row);
         }
         if (clamps > MOST_CARDS) {
@@ -86,32 +99,47 @@ final class ClampCards {
     private void card(int row) {
         ResultTable clamps = plan.table("clamps");
         String holding = clamps.of(Quantities.HOLDING).word(row);
-        page.line();
         page.line()
                 .text(
-                        Looks.HEADING,
+                        Looks.TITLE,
                         clamps.of(Quantities.CLAMP).word(row)
                                 + (holding.isEmpty() ? "" : ", " + holding) + " ("
-                                + clamps.of(Quantities.CLAMP_KIND).word(row) + ")");
-        List<String> drawing = ClampSection.of(clamps, plan.table("clamp-heights"), row);
+                                + clamps.of(Quantities.CLAMP_KIND).word(row) + ")")
+                .height(24);
+        List<String> right = new ArrayList<>(ClampSection.of(clamps, plan.table("clamp-heights"), row));
+        right.add("");
+        right.add(DANGERS);
+        SilageCautions.CARD.forEach(danger -> right.addAll(broken(danger)));
         int drawn = 0;
+        PlainSheet.Line limit = entry(LIMIT, row, true);
+        if (limit != null) {
+            limit.height(24);
+        }
         for (Entry entry : ENTRIES) {
-            PlainSheet.Line line = entry(entry, row);
-            if (line != null && drawn < drawing.size()) {
-                draw(line, drawing.get(drawn++));
+            PlainSheet.Line line = entry(entry, row, false);
+            if (line != null && drawn < right.size()) {
+                draw(line, right.get(drawn++));
             }
         }
-        for (String table : CAUTIONED) {
-            caution(plan.table(table), row);
+        while (drawn < right.size()) {
+            draw(page.line().skip().skip().skip(), right.get(drawn++));
         }
         page.line()
                 .text(
-                        Looks.CAUTION,
-                        "No permission: the wall's loading notice, its installer, the regulator and local code decide.");
+                        Looks.CAUTION_WRAPPED,
+                        "No height here is a permission: the wall's loading notice, its installer, the regulator and"
+                                + " local code decide, and often allow less.");
+        for (String table : CAUTIONED) {
+            caution(plan.table(table), row(plan.table(table), row));
+        }
+        caution(plan.table("effluent-tanks"), tank(row));
+        status(clamps, row);
     }
 
+    private static final String DANGERS = "Dangers";
+
     /** One figure of a card, live; none where its sheet has no row for the clamp. */
-    private PlainSheet.Line entry(Entry entry, int clamp) {
+    private PlainSheet.Line entry(Entry entry, int clamp, boolean large) {
         ResultTable table = plan.table(entry.table());
         int row = row(table, clamp);
         if (row < 0) {
@@ -120,55 +148,96 @@ final class ClampCards {
         Symbol symbol = entry.symbol();
         Values values = table.of(symbol);
         String cell = places.cell(table.spec(), symbol, row).absolute();
-        String name = symbol.name();
-        PlainSheet.Line line = page.line().text(Looks.NAME, Character.toUpperCase(name.charAt(0)) + name.substring(1));
-        var look = Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals()));
-        String shown = "IF(ISNUMBER(" + cell + ")," + cell + ",\"\")";
+        String name =
+                Character.toUpperCase(symbol.name().charAt(0)) + symbol.name().substring(1);
+        PlainSheet.Line line = page.line().text(large ? Looks.TITLE : Looks.NAME, name);
+        var look = large ? Looks.LIMIT : Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals()));
+        String shown = "IF(ISNUMBER(" + cell + ")," + cell + ",\"withheld\")";
         if (values.has(row)) {
             line.formula(look, shown, values.number(row));
         } else {
-            line.formula(look, shown, "");
+            line.formula(look, shown, "withheld");
         }
         String unit = symbol.unit().symbol();
         return line.text(Looks.UNIT, unit.isEmpty() ? "-" : unit);
     }
 
-    private void caution(ResultTable table, int clamp) {
-        int row = row(table, clamp);
+    private void caution(ResultTable table, int row) {
         if (row < 0 || table.spec().column(TableSpec.CAUTIONS).isEmpty()) {
             return;
         }
         page.line()
                 .formula(
-                        Looks.CAUTION,
+                        Looks.CAUTION_WRAPPED,
                         places.cell(table.spec(), TableSpec.CAUTIONS, row).absolute() + "&\"\"",
                         table.of(TableSpec.CAUTIONS).word(row));
     }
 
+    /** What the clamp's own row lacks, live; nothing where it lacks nothing. */
+    private void status(ResultTable clamps, int row) {
+        String cell = places.cell(clamps.spec(), TableSpec.STATUS, row).absolute();
+        String status = clamps.of(TableSpec.STATUS).word(row);
+        page.line()
+                .formula(
+                        Looks.TEXT_WRAPPED,
+                        "IF(" + cell + "=\"ok\",\"\"," + cell + "&\"\")",
+                        status.equals("ok") ? "" : status);
+    }
+
     private static int row(ResultTable table, int clamp) {
-        Values keys = table.of(Keys.CLAMP_KEY);
+        return rowOf(table, Keys.CLAMP_KEY, clamp + 1);
+    }
+
+    /** The row of the tank that the clamp drains to; -1 where none is named. */
+    private int tank(int clamp) {
+        ResultTable effluent = plan.table("clamp-effluent");
+        int row = row(effluent, clamp);
+        double tank = row < 0 ? 0 : effluent.of(Keys.TANK_KEY).number(row);
+        return tank > 0 ? rowOf(plan.table("effluent-tanks"), Keys.TANK_KEY, tank) : -1;
+    }
+
+    private static int rowOf(ResultTable table, Symbol key, double number) {
+        Values keys = table.of(key);
         for (int row = 0; row < table.rows(); row++) {
-            if (keys.number(row) == clamp + 1) {
+            if (keys.number(row) == number) {
                 return row;
             }
         }
         return -1;
     }
 
-    private static void draw(PlainSheet.Line line, String drawing) {
-        for (int i = 0; i < DRAWING_GAP; i++) {
-            line.skip();
+    /** A sentence in lines that fit right of the figures, so that no cells need be merged. */
+    private static List<String> broken(String sentence) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : sentence.split(" ")) {
+            if (line.length() + word.length() >= RIGHT) {
+                lines.add(line.toString());
+                line = new StringBuilder("   ");
+            }
+            line.append(line.toString().isBlank() ? "" : " ").append(word);
         }
-        if (drawing.length() != ClampSection.COLUMNS) {
+        lines.add(line.toString());
+        return lines;
+    }
+
+    private static void draw(PlainSheet.Line line, String drawing) {
+        line.skip();
+        if (drawing.equals(DANGERS)) {
+            line.text(Looks.HEADING, drawing);
+            return;
+        }
+        if (!ClampSection.isDrawn(drawing)) {
             line.text(Looks.TEXT, drawing);
             return;
         }
         for (int column = 0; column < drawing.length(); column++) {
             char mark = drawing.charAt(column);
             switch (mark) {
-                case ClampSection.WALL -> line.text(Looks.LABEL, String.valueOf(mark));
-                case ClampSection.SETTLED -> line.text(Looks.RESULT, String.valueOf(mark));
-                case ClampSection.ON_DAY -> line.text(Looks.INPUT, String.valueOf(mark));
+                case ClampSection.WALL -> line.text(Looks.DRAWN_WALL, "");
+                case ClampSection.SETTLED -> line.text(Looks.DRAWN_SETTLED, String.valueOf(mark));
+                case ClampSection.ON_DAY -> line.text(Looks.DRAWN_ON_DAY, String.valueOf(mark));
+                case ClampSection.LIMIT -> line.text(Looks.DRAWN_LIMIT, String.valueOf(mark));
                 default -> line.skip();
             }
         }

@@ -14,15 +14,19 @@ import org.rickyard.trade.silage.ClampShape;
  */
 final class ClampSection {
     /** Cells across. */
-    static final int COLUMNS = 26;
+    static final int COLUMNS = 22;
     /** Wall, or earth. */
     static final char WALL = '█';
     /** Silage when settled. */
     static final char SETTLED = '▒';
     /** Silage on the day of filling. */
     static final char ON_DAY = '░';
+    /** The height not to be exceeded. */
+    static final char LIMIT = '━';
 
-    private static final int ROWS = 10;
+    private static final int ROWS = 11;
+    /** A limit so far above the silage would squash the drawing. */
+    private static final double FARTHEST_LIMIT = 1.6;
 
     private final double floor;
     private final double slope;
@@ -31,6 +35,7 @@ final class ClampSection {
     private final double onDay;
     private final double crown;
     private final boolean earth;
+    private final double limit;
 
     private ClampSection(ResultTable clamps, ResultTable heights, int row) {
         String kind = clamps.of(Quantities.CLAMP_KIND).word(row);
@@ -43,13 +48,14 @@ final class ClampSection {
         this.onDay = Math.max(settled, number(heights, ClampHeights.HEIGHT_ON_DAY, row));
         this.crown = between ? number(clamps, Quantities.CROWN, row) : 0;
         this.earth = kind.equals(ClampShape.EARTH_PIT);
+        this.limit = number(heights, ClampHeights.HIGHEST, row);
     }
 
     private static Symbol height(String kind) {
         return kind.equals(ClampShape.MEASURED) ? ClampShape.HEIGHT : ClampShape.HEAP_HEIGHT;
     }
 
-    /** The drawing, line by line, with a line of explanation; only that line where the shape is withheld. */
+    /** The drawing, line by line, with what the marks mean; one line where the shape is withheld. */
     static List<String> of(ResultTable clamps, ResultTable heights, int row) {
         if (!clamps.of(ClampShape.VOLUME).has(row)) {
             return List.of("no section: the shape is withheld");
@@ -58,23 +64,33 @@ final class ClampSection {
     }
 
     private static double number(ResultTable table, Symbol symbol, int row) {
-        return table.of(symbol).has(row) ? table.of(symbol).number(row) : 0;
+        // Of a very large workbook the sheet of heights is not worked out; the section is drawn without it.
+        return row < table.rows() && table.of(symbol).has(row)
+                ? table.of(symbol).number(row)
+                : 0;
     }
 
     private List<String> lines() {
-        double highest = Math.max(onDay + crown, wall) * 1.05;
-        double widest = Math.max(half(0), half(Math.max(wall, onDay))) * 1.15;
+        double silage = Math.max(onDay + crown, wall);
+        boolean limited = limit > 0 && limit < FARTHEST_LIMIT * silage;
+        double highest = Math.max(silage, limited ? limit : 0) * 1.05;
+        double widest = Math.max(half(0), half(Math.max(wall, onDay))) * 1.25;
+        int line = limited ? (int) ((1 - limit / highest) * ROWS) : -1;
         List<String> lines = new ArrayList<>();
-        for (int line = 0; line < ROWS; line++) {
-            double up = highest * (1 - (line + 0.5) / ROWS);
+        for (int drawn = 0; drawn < ROWS; drawn++) {
+            double up = highest * (1 - (drawn + 0.5) / ROWS);
             StringBuilder marks = new StringBuilder();
             for (int column = 0; column < COLUMNS; column++) {
                 double across = Math.abs((column + 0.5) / COLUMNS * 2 - 1) * widest;
-                marks.append(mark(across, up, widest / COLUMNS * 2.5));
+                char mark = mark(across, up, widest / COLUMNS * 4);
+                marks.append(drawn == line && mark != WALL ? LIMIT : mark);
             }
             lines.add(marks.toString());
         }
-        lines.add("█ wall or earth, ▒ settled, ░ on the day; not to scale; drawn at the last run");
+        lines.add(String.valueOf(WALL).repeat(COLUMNS));
+        lines.add("█ wall, floor or earth   ▒ settled");
+        lines.add("░ on the day" + (limited ? "   ━ do not exceed" : ""));
+        lines.add("Not to scale; drawn at the last run.");
         return lines;
     }
 
@@ -98,5 +114,10 @@ final class ClampSection {
         double half = half(sides);
         double share = half > 0 ? Math.min(1, across / half) : 1;
         return sides + crown * (1 - share * share);
+    }
+
+    /** Whether a line is part of the drawing, and not of what is said under it. */
+    static boolean isDrawn(String line) {
+        return line.length() == COLUMNS && line.chars().allMatch(c -> c == ' ' || c >= LIMIT);
     }
 }

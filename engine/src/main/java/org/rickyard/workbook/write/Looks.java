@@ -91,6 +91,21 @@ final class Looks {
     static final CellLook LINK =
             CellLook.of("Rickyard link").withFont(LINK_BLUE).withVertical(Vertical.TOP);
 
+    /** The height a clamp is never filled above. */
+    static final CellLook LIMIT = RESULT.withSize(16).withNumberFormat("0.00");
+    /** Wall or earth in a drawn section: dark. */
+    static final CellLook DRAWN_WALL =
+            CellLook.of("Rickyard section").withFont(INK).withFill("5B5B5B");
+    /** Settled silage: a middle tone with a mark of its own, so that a grey print tells it apart. */
+    static final CellLook DRAWN_SETTLED =
+            CellLook.of("Rickyard section").withFont(INK).withFill("B5C2A6").withAlign(Align.CENTER);
+    /** Silage on the day: nearly white, dotted. */
+    static final CellLook DRAWN_ON_DAY =
+            CellLook.of("Rickyard section").withFont(INK).withFill("F4F1E6").withAlign(Align.CENTER);
+    /** The line of the height not to be exceeded. */
+    static final CellLook DRAWN_LIMIT =
+            CellLook.of("Rickyard section").withBold().withFont(WARNING).withAlign(Align.CENTER);
+
     private static final List<CellLook> PLAIN = List.of(
             TITLE,
             CHECK,
@@ -110,7 +125,12 @@ final class Looks {
             INPUT,
             STEP,
             RESULT,
-            CONSTANT);
+            CONSTANT,
+            LIMIT,
+            DRAWN_WALL,
+            DRAWN_SETTLED,
+            DRAWN_ON_DAY,
+            DRAWN_LIMIT);
 
     /** A look with so many decimals shown. */
     static CellLook decimals(CellLook look, int decimals) {

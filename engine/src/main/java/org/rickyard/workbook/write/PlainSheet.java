@@ -67,6 +67,8 @@ final class PlainSheet extends OurSheet {
     private final List<Integer> widths;
     private final int frozenRows;
     private final List<Line> lines = new ArrayList<>();
+    private final List<Integer> pages = new ArrayList<>();
+    private boolean cards;
 
     PlainSheet(Looks.Numbers looks, List<Integer> widths, int frozenRows) {
         this.looks = looks;
@@ -81,6 +83,17 @@ final class PlainSheet extends OurSheet {
         return line;
     }
 
+    /** Prints the sheet upright, as cards. */
+    PlainSheet asCards() {
+        cards = true;
+        return this;
+    }
+
+    /** Begins the next card, on a page of its own. */
+    void newPage() {
+        pages.add(next());
+    }
+
     /** The index of the line that comes next. */
     int next() {
         return lines.size();
@@ -88,7 +101,7 @@ final class PlainSheet extends OurSheet {
 
     @Override
     void write(SheetXml sheet) throws IOException {
-        sheet.begin(widths, frozenRows, 0);
+        sheet.begin(widths, frozenRows, 0, !cards);
         for (int row = 0; row < lines.size(); row++) {
             Line line = lines.get(row);
             if (line.cells.isEmpty()) {
@@ -103,13 +116,23 @@ final class PlainSheet extends OurSheet {
                 put(sheet, column, line.cells.get(column));
             }
         }
-        sheet.end(false);
+        if (cards) {
+            sheet.endCards(pages);
+        } else {
+            sheet.end(false);
+        }
     }
 
     private static List<String> wrapped(Line line) {
         List<String> texts = new ArrayList<>();
         for (Cell cell : line.cells) {
-            texts.add(cell instanceof TextCell text && text.look().wrap() ? text.text() : "");
+            if (cell instanceof TextCell text) {
+                texts.add(text.look().wrap() ? text.text() : "");
+            } else if (cell instanceof FormulaCell formula && formula.text() != null) {
+                texts.add(formula.look().wrap() ? formula.text() : "");
+            } else {
+                texts.add("");
+            }
         }
         return texts;
     }

@@ -12,7 +12,15 @@ final class SheetXml {
     private static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n"
             + "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\""
             + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\">"
-            + "<sheetPr><tabColor rgb=\"FF3D5A45\"/><pageSetUpPr fitToPage=\"1\"/></sheetPr>";
+            + "<sheetPr><tabColor rgb=\"FF3D5A45\"/>";
+    private static final String MARGINS =
+            "</sheetData><pageMargins left=\"0.4\" right=\"0.4\" top=\"0.6\" bottom=\"0.6\""
+                    + " header=\"0.3\" footer=\"0.3\"/>";
+    private static final String FOOTER =
+            "<headerFooter><oddFooter>&amp;L&amp;F, &amp;A&amp;RPage &amp;P of &amp;N</oddFooter></headerFooter>";
+    /** Upright cards of about 100 characters across. */
+    private static final int CARD_SCALE = 75;
+
     private static final int LINE_HEIGHT = 15;
     private static final int HIGHEST_ROW = 405;
     private static final int PAGE_WIDTH = 280;
@@ -55,8 +63,13 @@ final class SheetXml {
 
     /** Begins the part: widths of the columns, and what stays in sight when the rest is scrolled. */
     void begin(List<Integer> widths, int frozenRows, int frozenColumns) throws IOException {
+        begin(widths, frozenRows, frozenColumns, true);
+    }
+
+    /** The same; a sheet that is not fitted to its pages is broken where it says, which one fitted need not be. */
+    void begin(List<Integer> widths, int frozenRows, int frozenColumns, boolean fitted) throws IOException {
         this.widths = List.copyOf(widths);
-        out.put(HEAD);
+        out.put(HEAD).put(fitted ? "<pageSetUpPr fitToPage=\"1\"/></sheetPr>" : "</sheetPr>");
         out.put("<sheetViews><sheetView workbookViewId=\"0\" showGridLines=\"0\">");
         if (frozenRows > 0 || frozenColumns > 0) {
             String pane = frozenColumns == 0 ? "bottomLeft" : frozenRows == 0 ? "topRight" : "bottomRight";
@@ -208,13 +221,30 @@ final class SheetXml {
     /** Ends the part; with notes it refers to their drawing. */
     void end(boolean notes) throws IOException {
         endRow();
-        out.put("</sheetData><pageMargins left=\"0.4\" right=\"0.4\" top=\"0.6\" bottom=\"0.6\" header=\"0.3\""
-                + " footer=\"0.3\"/><pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"" + pagesAcross()
-                + "\""
-                + " fitToHeight=\"0\"/><headerFooter><oddFooter>&amp;L&amp;F, &amp;A&amp;RPage &amp;P of &amp;N"
-                + "</oddFooter></headerFooter>");
+        out.put(MARGINS);
+        out.put("<pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"" + pagesAcross()
+                + "\" fitToHeight=\"0\"/>");
+        out.put(FOOTER);
         if (notes) {
             out.put("<legacyDrawing r:id=\"" + NewSheet.NOTES_RELATIONSHIP + "\"/>");
+        }
+        out.put("</worksheet>");
+        out.flush();
+    }
+
+    /** Ends the part as cards for print, upright; each of these rows begins a page. */
+    void endCards(List<Integer> firstRows) throws IOException {
+        endRow();
+        out.put(MARGINS);
+        out.put("<pageSetup paperSize=\"9\" scale=\"" + CARD_SCALE + "\" orientation=\"portrait\"/>");
+        out.put(FOOTER);
+        if (!firstRows.isEmpty()) {
+            int breaks = firstRows.size();
+            out.put("<rowBreaks count=\"" + breaks + "\" manualBreakCount=\"" + breaks + "\">");
+            for (int firstRow : firstRows) {
+                out.put("<brk id=\"" + firstRow + "\" max=\"16383\" man=\"1\"/>");
+            }
+            out.put("</rowBreaks>");
         }
         out.put("</worksheet>");
         out.flush();
