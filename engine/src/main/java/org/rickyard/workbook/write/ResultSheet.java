@@ -91,16 +91,25 @@ final class ResultSheet extends OurSheet {
     private List<Integer> widths() {
         List<Integer> widths = new ArrayList<>();
         for (TableColumn column : spec.columns()) {
-            widths.add(
-                    column instanceof TableColumn.Sentence
-                            ? 34
-                            : column instanceof TableColumn.Name || column instanceof TableColumn.Word
-                                    ? 14
-                                    : column instanceof TableColumn.Key || column instanceof TableColumn.Joined
-                                            ? 8
-                                            : 11);
+            widths.add(width(column));
         }
         return widths;
+    }
+
+    private static int width(TableColumn column) {
+        Symbol symbol = column.symbol();
+        boolean named = column instanceof TableColumn.Name || column instanceof TableColumn.Word;
+        if (column instanceof TableColumn.Sentence) {
+            return 34;
+        } else if (!named && symbol.type() == Symbol.Type.TEXT) {
+            // An answer in words must be readable in its cell.
+            return 24;
+        } else if (named) {
+            return 14;
+        } else if (symbol.decimals() > 2 || symbol.unit().symbol().length() > 8) {
+            return 13;
+        }
+        return column instanceof TableColumn.Key || column instanceof TableColumn.Joined ? 8 : 11;
     }
 
     /** The columns of names that stay in sight. */
