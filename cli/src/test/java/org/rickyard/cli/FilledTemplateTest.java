@@ -59,8 +59,8 @@ class FilledTemplateTest {
         for (int i = 0; i < expected.results().size(); i++) {
             Result there = expected.results().get(i);
             Result here = filled.results().get(i);
-            String what = there.formula().id() + " of " + there.about();
-            assertThat(here.formula().id()).isEqualTo(there.formula().id());
+            String what = there.id() + " of " + there.about();
+            assertThat(here.id()).isEqualTo(there.id());
             assertThat(here.about()).as(what).isEqualTo(there.about());
             assertThat(here.unit()).as(what).isEqualTo(there.unit());
             assertThat(here.word()).as(what).isEqualTo(there.word());

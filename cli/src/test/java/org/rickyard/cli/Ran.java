@@ -2,8 +2,14 @@ package org.rickyard.cli;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.function.Executable;
+import org.rickyard.testing.Linted;
 
 /** What a command run in this process ended with and said. */
 public record Ran(int code, String out, String err) {
@@ -32,9 +38,24 @@ public record Ran(int code, String out, String err) {
         for (int i = 0; i < args.length; i++) {
             words[i] = args[i].toString();
         }
+        Map<Path, List<String>> before = new HashMap<>();
+        books(words).forEach(book -> before.put(book, Linted.findings(book)));
         int code = Rickyard.run(console, words);
         console.flush();
+        // Whatever a command leaves behind, it must be no worse than what it found.
+        if (code == 0 || code == 4) {
+            books(words).forEach(book -> Linted.after(before.getOrDefault(book, List.of()), book));
+        }
         return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private static List<Path> books(String... words) {
+        return Arrays.stream(words)
+                .filter(word -> word.endsWith(".xlsx") || word.endsWith(".xlsm"))
+                .map(Path::of)
+                .filter(Files::isReadable)
+                .filter(Files::isRegularFile)
+                .toList();
     }
 
     /** Does something once, at the first byte. */

@@ -42,10 +42,32 @@ public final class Causes {
             expr(table, calculated.formula().expr(), row);
         } else if (column instanceof TableColumn.Joined joined) {
             expr(table, joined.expr(), row);
-        } else if (column instanceof TableColumn.Method) {
-            found.add(new Cause(symbol.name() + " could not be found; see the findings on Checks", Optional.empty()));
+        } else if (column instanceof TableColumn.Method method) {
+            method(table, method, row);
         } else if (column instanceof TableColumn.Link || column instanceof TableColumn.Word) {
             found.add(typed(table, symbol, row));
+        }
+    }
+
+    /** A method says in a column of its own why it found nothing, or else lacks something that it reads. */
+    private void method(ResultTable table, TableColumn.Method method, int row) {
+        String said = method.because() == null ? "" : table.of(method.because()).word(row);
+        if (!said.isEmpty()) {
+            found.add(new Cause(said, Optional.empty()));
+            return;
+        }
+        method.method().reads().forEach(read -> lacking(table, read, row));
+        if (found.isEmpty()) {
+            found.add(new Cause(
+                    method.symbol().name() + " could not be found; see the findings on Checks", Optional.empty()));
+        }
+    }
+
+    private void lacking(ResultTable table, Expr read, int row) {
+        if (read instanceof Expr.Total total) {
+            total(table, total, row);
+        } else {
+            Needed.quantities(read).forEach(symbol -> symbol(table, symbol, row));
         }
     }
 

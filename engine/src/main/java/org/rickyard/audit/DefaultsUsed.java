@@ -19,7 +19,8 @@ public final class DefaultsUsed {
             return row -> false;
         }
         Values values = table.of(column.symbol());
-        IntPredicate stands = standsIn(table, calculated.formula().expr());
+        // A default stands by itself where the workbook has no column for what it stands in for.
+        IntPredicate stands = standsIn(table, calculated.declared().expr());
         return stands == null ? row -> false : row -> values.has(row) && stands.test(row);
     }
 

@@ -52,6 +52,8 @@ final class Explanations {
             return calculated(table, calculated, row);
         } else if (column instanceof Joined joined) {
             return joined(table, joined, row);
+        } else if (column instanceof TableColumn.Method method) {
+            return found(table, method, row);
         } else if (column instanceof TableColumn.Key) {
             return plain(table, symbol, row).note("a number that joins rows of one thing; written by Rickyard");
         }
@@ -119,6 +121,25 @@ final class Explanations {
                 NumbersPrinter.numbers(formula.expr(), table, row),
                 formula.source().toString());
         return withTables(node, table, formula.expr(), row).worked(working, inputs(table, formula.expr(), row));
+    }
+
+    /** What a method found, with what it read. */
+    private Explanation found(ResultTable table, TableColumn.Method column, int row) {
+        Explanation node = plain(table, column.symbol(), row);
+        if (!node.value().given()) {
+            node = node.because(Causes.of(table, column.symbol(), row));
+        }
+        if (isSpelledOut(node)) {
+            return node.note("spelled out above");
+        }
+        List<Explanation> read = new ArrayList<>();
+        column.method().reads().forEach(expr -> read.addAll(inputs(table, expr, row)));
+        Working working = new Working(
+                "",
+                column.method().words(),
+                "",
+                column.method().source() + "; method " + column.method().name());
+        return node.worked(working, read).note("stands as it was when the workbook was run");
     }
 
     private boolean isSpelledOut(Explanation node) {

@@ -42,12 +42,12 @@ public final class Results {
     public static long count(WorkPlan plan) {
         long count = 0;
         for (ResultTable table : plan.tables()) {
-            count += (long) table.rows() * resultColumns(table).size();
+            count += (long) table.rows() * withMethods(table).size();
         }
         return count;
     }
 
-    /** The columns of a table that are results. */
+    /** The columns of a table that are results of formulas. */
     public static List<Calculated> resultColumns(ResultTable table) {
         List<Calculated> columns = new ArrayList<>();
         for (TableColumn column : table.spec().columns()) {
@@ -58,13 +58,25 @@ public final class Results {
         return columns;
     }
 
+    /** The columns of a table that are results, those found by a method among them. */
+    public static List<TableColumn> withMethods(ResultTable table) {
+        List<TableColumn> columns = new ArrayList<>();
+        for (TableColumn column : table.spec().columns()) {
+            if (column instanceof Calculated calculated && calculated.result()
+                    || column instanceof TableColumn.Method method && method.result()) {
+                columns.add(column);
+            }
+        }
+        return columns;
+    }
+
     /** Hands every result to a reader, table by table, row by row. */
     public void forEach(Consumer<Result> reader) {
         for (ResultTable table : plan.tables()) {
-            List<Calculated> columns = resultColumns(table);
+            List<TableColumn> columns = withMethods(table);
             for (int row = 0; row < table.rows(); row++) {
-                for (Calculated column : columns) {
-                    reader.accept(of(table, column.formula(), row));
+                for (TableColumn column : columns) {
+                    reader.accept(of(table, column, row));
                 }
             }
         }
@@ -72,20 +84,28 @@ public final class Results {
 
     /** The result, or step, of one row. */
     public Result of(ResultTable table, Formula formula, int row) {
-        Values values = table.of(formula.result());
+        return of(table, table.spec().column(formula.result()).orElseThrow(), row);
+    }
+
+    private Result of(ResultTable table, TableColumn column, int row) {
+        Symbol symbol = column.symbol();
+        Values values = table.of(symbol);
         boolean given = values.has(row);
         Optional<Double> number = given && !values.words() ? Optional.of(values.number(row)) : Optional.empty();
         Optional<String> word = given && values.words() ? Optional.of(values.word(row)) : Optional.empty();
+        List<Expr> reads = column instanceof TableColumn.Method method
+                ? method.method().reads()
+                : List.of(((Calculated) column).formula().expr());
         return new Result(
-                formula,
-                places.cell(table.spec(), formula.result(), row),
+                column,
+                places.cell(table.spec(), symbol, row),
                 about(table, row),
                 number,
                 word,
-                table.unit(formula.result(), row),
-                given ? List.of() : Causes.of(table, formula.result(), row),
-                NumbersPrinter.numbers(formula.expr(), table, row),
-                inputs(table, formula, row));
+                table.unit(symbol, row),
+                given ? List.of() : Causes.of(table, symbol, row),
+                column instanceof Calculated ? NumbersPrinter.numbers(reads.get(0), table, row) : "",
+                inputs(table, reads, row));
     }
 
     /** What a row is about: its names, blank ones left out. */
@@ -103,9 +123,15 @@ public final class Results {
         return about;
     }
 
-    private List<InputUsed> inputs(ResultTable table, Formula formula, int row) {
+    private List<InputUsed> inputs(ResultTable table, List<Expr> reads, int row) {
         List<InputUsed> inputs = new ArrayList<>();
-        RowInputs used = new RowInputs(table, row, formula.expr());
+        for (Expr read : reads) {
+            inputs(table, new RowInputs(table, row, read), row, inputs);
+        }
+        return inputs;
+    }
+
+    private void inputs(ResultTable table, RowInputs used, int row, List<InputUsed> inputs) {
         for (Expr.Total total : used.totals()) {
             addends(table, total, row, inputs);
         }
@@ -121,7 +147,6 @@ public final class Results {
                     Optional.of(basis.constant(constant)),
                     From.CONSTANT));
         }
-        return inputs;
     }
 
     /** The rows a total added up; of very many only the first are named. */

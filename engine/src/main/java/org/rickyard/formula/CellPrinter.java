@@ -262,6 +262,8 @@ public final class CellPrinter {
             return all(c);
         } else if (condition instanceof Condition.Any c) {
             return c.parts().stream().map(this::condition).collect(Collectors.joining(",", "OR(", ")"));
+        } else if (condition instanceof Condition.Not c && c.condition() instanceof Condition.Blank blank) {
+            return names.cell(blank.symbol()) + "<>\"\"";
         } else if (condition instanceof Condition.Not c) {
             return "NOT(" + condition(c.condition()) + ")";
         }

@@ -1,5 +1,6 @@
 package org.rickyard.formula;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** A statement that is true or false of a row. */
@@ -88,6 +89,25 @@ public sealed interface Condition {
 
     /** Not this. */
     record Not(Condition condition) implements Condition {}
+
+    /** What holds of every row. */
+    Condition ALWAYS = new All(List.of());
+    /** What holds of none. */
+    Condition NEVER = new Any(List.of());
+
+    /** Whether something was typed for a quantity, usable or not: what is typed must not be passed over in silence. */
+    static Condition typed(Symbol symbol) {
+        return new Not(new Blank(symbol));
+    }
+
+    /** Whether nothing typed for these quantities is unusable: each has a value or was left blank. */
+    static Condition usableOrBlank(Symbol... symbols) {
+        List<Condition> parts = new ArrayList<>();
+        for (Symbol symbol : symbols) {
+            parts.add(new Any(List.of(new Given(symbol), new Blank(symbol))));
+        }
+        return all(parts);
+    }
 
     /** Compares two expressions. */
     static Condition compare(Expr a, Relation relation, Expr b) {

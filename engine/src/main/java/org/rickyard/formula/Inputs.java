@@ -1,6 +1,9 @@
 package org.rickyard.formula;
 
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Reads which quantities, constants and tables an expression uses, in reading order. */
@@ -9,6 +12,7 @@ public final class Inputs {
     private final Set<Constant> constants = new LinkedHashSet<>();
     private final Set<ReferenceTable> tables = new LinkedHashSet<>();
     private final Set<String> others = new LinkedHashSet<>();
+    private final Map<String, Set<Symbol>> there = new LinkedHashMap<>();
 
     private Inputs() {}
 
@@ -46,6 +50,11 @@ public final class Inputs {
     /** The reference tables. */
     public static Set<ReferenceTable> tablesOf(Expr expr) {
         return read(expr).tables;
+    }
+
+    /** The columns it reads of the table with this id, by totals, counts and joins; which may be its own. */
+    public static Set<Symbol> of(String table, Expr expr) {
+        return read(expr).there.getOrDefault(table, Set.of());
     }
 
     /** The ids of the other tables it reads. */
@@ -103,22 +112,27 @@ public final class Inputs {
         } else if (expr instanceof Expr.LabelOfLeast e) {
             symbols.addAll(e.symbols());
         } else if (expr instanceof Expr.Total e) {
-            others.add(e.table());
+            there(e.table(), e.summed(), e.keyThere());
             symbols.add(e.keyHere());
         } else if (expr instanceof Expr.Before e) {
-            others.add(e.table());
+            there(e.table(), e.summed(), e.key(), e.order());
             symbols.add(e.key());
             symbols.add(e.order());
         } else if (expr instanceof Expr.Count e) {
-            others.add(e.table());
+            there(e.table(), e.counted(), e.keyThere());
             symbols.add(e.keyHere());
         } else if (expr instanceof Expr.Position e) {
-            others.add(e.table());
+            there(e.table(), e.keyThere());
             symbols.add(e.keyHere());
         } else if (expr instanceof Expr.From e) {
-            others.add(e.table());
+            there(e.table(), e.symbol());
             symbols.add(e.position());
         }
+    }
+
+    private void there(String table, Symbol... read) {
+        others.add(table);
+        there.computeIfAbsent(table, any -> new LinkedHashSet<>()).addAll(List.of(read));
     }
 
     private void both(Expr a, Expr b) {

@@ -161,6 +161,8 @@ public class WordsPrinter {
             return c.parts().stream().map(this::condition).collect(Collectors.joining(" and "));
         } else if (condition instanceof Condition.Any c) {
             return c.parts().stream().map(this::condition).collect(Collectors.joining(" or "));
+        } else if (condition instanceof Condition.Not c && c.condition() instanceof Condition.Blank blank) {
+            return blank.symbol().name() + " is typed";
         } else if (condition instanceof Condition.Not c) {
             return "not (" + condition(c.condition()) + ")";
         }

@@ -11,6 +11,7 @@ import org.rickyard.lists.ListRows.State;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
 import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
 
 /** Reads one column of a list: the state of each of its cells, and a finding for each that cannot be used. */
@@ -188,6 +189,14 @@ final class ColumnReader {
             canonical = words.getOrDefault(Words.normal(text), "");
         }
         if (!canonical.isEmpty()) {
+            String header = rows.bound[tableIndex].words().get(spec);
+            if (header != null && !header.equals(canonical)) {
+                findings.bad(
+                        address(sheetRow, binding),
+                        Words.quoted(text) + " is typed here, where the header says " + header + ": which of the two is"
+                                + " meant? Take the word out of the header, or mend this cell.");
+                return State.ASKED;
+            }
             column.word[row] = column.wordIndex(canonical);
             return State.GIVEN;
         }
@@ -288,10 +297,11 @@ final class ColumnReader {
         }
         OptionalDouble value = NozzleText.read(text);
         if (value.isEmpty()) {
+            // A number is a number to the grid, too, and no size: it is told from a text that nobody can read.
             findings.bad(
                     address(sheetRow, binding),
                     Words.quoted(text) + " is not a nozzle size known here: write 04," + " 11004 or F110/1.6/3.0.");
-            return State.NOT_READABLE;
+            return kind == Grid.Kind.NUMBER ? State.IMPOSSIBLE : State.NOT_READABLE;
         }
         return readFromText(row, sheetRow, binding, value.getAsDouble(), Units.ONE);
     }
@@ -356,8 +366,31 @@ final class ColumnReader {
                 Words.quoted(text)
                         + (digits ? " is stored as text, not as a number" : " is not a number") + "; expected "
                         + expected() + "."
-                        + (digits ? " Type it again as a number." : ""));
+                        + (digits ? " Type it again as a number." : inItsUnit(text, binding)));
         return State.NOT_READABLE;
+    }
+
+    /** What to write for a number that stands with a unit of its own: of "120 hp" in a column of kW, 89.5. */
+    private String inItsUnit(String text, Binding binding) {
+        int end = 0;
+        while (end < text.length() && (Character.isDigit(text.charAt(end)) || text.charAt(end) == '.')) {
+            end++;
+        }
+        double value = BatterText.number(text.substring(0, end));
+        Unit own = binding.unit().unit();
+        if (Double.isNaN(value) || own == null) {
+            return "";
+        }
+        boolean known = UnitText.read(text.substring(end), customary) instanceof UnitText.Known unit
+                && unit.unit().isCompatible(own);
+        if (!known) {
+            return "";
+        }
+        Unit typed = ((UnitText.Known) UnitText.read(text.substring(end), customary)).unit();
+        String digits = Words.digits(
+                Double.parseDouble(String.format(java.util.Locale.ROOT, "%.4g", typed.convert(value, own))));
+        return " " + Words.quoted(text) + " is " + digits + " " + own + ": write that, or put " + typed
+                + " in the header if the whole column is in it.";
     }
 
     /** "2.5 L/ha" in one cell: the amount and its unit. */

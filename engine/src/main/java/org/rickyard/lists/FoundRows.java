@@ -102,6 +102,11 @@ final class FoundRows implements ListRows {
     }
 
     @Override
+    public boolean has(ColumnSpec column) {
+        return columns.containsKey(column);
+    }
+
+    @Override
     public State state(ColumnSpec column, int row) {
         Column found = columns.get(column);
         return found == null ? State.NO_COLUMN : STATES[found.state[row]];

@@ -36,6 +36,9 @@ public interface ListRows {
     /** How many rows. */
     int size();
 
+    /** Whether any place where the list was found has a header for the column. */
+    boolean has(ColumnSpec column);
+
     /** The state of a cell. */
     State state(ColumnSpec column, int row);
 

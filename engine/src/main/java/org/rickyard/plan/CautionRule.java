@@ -15,7 +15,8 @@ public record CautionRule(Severity severity, Condition when, String text) {
 
     /** The sentence as a live expression: empty where it does not apply. */
     public Expr sentence() {
-        return Expr.choice(when, Expr.text(marked() + " "), Expr.text(""));
+        Expr said = Expr.text(marked() + " ");
+        return when.equals(Condition.ALWAYS) ? said : Expr.choice(when, said, Expr.text(""));
     }
 
     /** The sentence with its severity in front, so that it is never told by colour alone. */

@@ -1,7 +1,11 @@
 package org.rickyard.plan;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import org.rickyard.lists.Assumptions;
@@ -10,6 +14,7 @@ import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
+import org.rickyard.lists.NameKey;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.workrate.GangRates;
 
@@ -20,6 +25,7 @@ final class CostFamily {
     private final Holdings holdings;
     private final PriceRows prices;
     private final ListRows machines;
+    private final int[] jobKeys;
 
     private CostFamily(PlanContext plan, WorkRows works, Holdings holdings) {
         this.plan = plan;
@@ -30,6 +36,7 @@ final class CostFamily {
                 || works.all().stream().anyMatch(w -> w.tractor() >= 0 || powered(w.machine()))
                 || IntStream.range(0, machines.size()).anyMatch(this::priced);
         this.works = asked ? works.all() : List.of();
+        jobKeys = jobKeys(plan, this.works);
     }
 
     static void build(PlanContext plan, WorkRows works, Holdings holdings) {
@@ -40,12 +47,17 @@ final class CostFamily {
         String none = "no job names a tractor, and no machine has power, fuel, crew or a price";
         String unpriced = "no machine in the jobs has a price, and no wage or fuel price is on Assumptions";
         plan.add(CostTables.INPUTS, work(works), none);
-        int[] priced = works.stream()
+        int[] used = works.stream()
                 .flatMap(w -> java.util.stream.Stream.of(w.machine(), w.tractor()))
-                .filter(machine -> machine >= 0 && priced(machine))
+                .filter(machine -> machine >= 0)
                 .mapToInt(Integer::intValue)
                 .distinct()
                 .sorted()
+                .toArray();
+        boolean anyPriced = Arrays.stream(used).anyMatch(this::priced);
+        // An own machine without a price stands among the others, so that its row says which cell is blank.
+        int[] priced = Arrays.stream(used)
+                .filter(machine -> priced(machine) || anyPriced && !hired(machine))
                 .toArray();
         boolean money =
                 prices.any() || priced.length > 0 || works.stream().anyMatch(w -> given(Machines.CHARGE, w.machine()));
@@ -57,8 +69,7 @@ final class CostFamily {
                 unpriced);
         plan.add(CostTables.JOB_COSTS, prices.apply(work(money ? works : List.of())), unpriced);
         int[] compared = Arrays.stream(priced)
-                .filter(machine -> given(Machines.CHARGE, machine)
-                        && !machines.text(Machines.OWN_OR_HIRED, machine).equals("hired"))
+                .filter(machine -> given(Machines.CHARGE, machine) && priced(machine) && !hired(machine))
                 .toArray();
         plan.add(
                 CostTables.OWN_OR_HIRE,
@@ -66,6 +77,26 @@ final class CostFamily {
                         .with(Role.MACHINE, machines, compared)
                         .with(Keys.MACHINE_KEY, plusOne(compared)),
                 "no own machine has a contractor's charge beside its price");
+        int[] firsts = firstOfEachJob();
+        plan.add(
+                CostTables.jobTotals(money),
+                new RowSources(firsts.length)
+                        .with(
+                                Role.JOB,
+                                plan.rows(Jobs.LIST),
+                                Arrays.stream(firsts)
+                                        .map(i -> works.get(i).job())
+                                        .toArray())
+                        .with(
+                                Role.FIELD,
+                                plan.rows(Fields.LIST),
+                                Arrays.stream(firsts)
+                                        .map(i -> works.get(i).field())
+                                        .toArray())
+                        .with(
+                                Keys.JOB_KEY,
+                                Arrays.stream(firsts).map(i -> jobKeys[i]).toArray()),
+                none);
         int[] firstFields = holdings.firstFields(ints(works, WorkRows.Work::field));
         plan.add(
                 CostTables.holdingCosts(money),
@@ -88,12 +119,49 @@ final class CostFamily {
                 .with(Keys.LINE_KEY, ints(rows, WorkRows.Work::line))
                 .with(Keys.GANG_KEY, ints(rows, WorkRows.Work::gang))
                 .with(Keys.MACHINE_KEY, plusOne(ints(rows, WorkRows.Work::machine)))
+                .with(Keys.JOB_KEY, rows.isEmpty() ? new int[0] : jobKeys)
+                .with(Keys.AREA_KEY, rows.isEmpty() ? new int[0] : areaKeys())
                 .with(Keys.TRACTOR_KEY, plusOne(ints(rows, WorkRows.Work::tractor)))
                 .with(Keys.HOLDING_KEY, Arrays.stream(field).map(holdings::key).toArray())
                 .with(
                         GangRates.ALIKE,
                         rows.stream().mapToDouble(WorkRows.Work::alike).toArray());
         return FieldYields.apply(sources, plan.lists(), field);
+    }
+
+    /** Each job's number, all rows of one name and operation on one holding together. */
+    private static int[] jobKeys(PlanContext plan, List<WorkRows.Work> works) {
+        ListRows jobs = plan.rows(Jobs.LIST);
+        Map<List<String>, Integer> keys = new HashMap<>();
+        return works.stream()
+                .mapToInt(work -> keys.computeIfAbsent(
+                        List.of(
+                                NameKey.key(jobs.text(Jobs.HOLDING, work.job())),
+                                NameKey.key(jobs.text(Jobs.JOB, work.job())),
+                                NameKey.key(jobs.text(Jobs.OPERATION, work.job()))),
+                        job -> keys.size() + 1))
+                .toArray();
+    }
+
+    private int[] areaKeys() {
+        Set<Long> seen = new HashSet<>();
+        int[] keys = new int[works.size()];
+        for (int i = 0; i < keys.length; i++) {
+            boolean first = seen.add((long) jobKeys[i] << 32 | works.get(i).field());
+            keys[i] = first ? jobKeys[i] : 0;
+        }
+        return keys;
+    }
+
+    private int[] firstOfEachJob() {
+        Set<Integer> seen = new HashSet<>();
+        return IntStream.range(0, works.size())
+                .filter(i -> seen.add(jobKeys[i]))
+                .toArray();
+    }
+
+    private boolean hired(int machine) {
+        return machines.text(Machines.OWN_OR_HIRED, machine).equals("hired");
     }
 
     private boolean powered(int machine) {

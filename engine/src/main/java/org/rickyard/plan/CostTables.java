@@ -19,6 +19,7 @@ import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.cost.CostTotals;
 import org.rickyard.trade.cost.JobCost;
+import org.rickyard.trade.cost.JobTotals;
 import org.rickyard.trade.cost.OwnOrHire;
 import org.rickyard.trade.cost.OwnershipCost;
 import org.rickyard.trade.cost.RemainingValue;
@@ -39,7 +40,7 @@ final class CostTables {
                     + " insurance and housing are typed on a list called Assumptions; none is built in.");
     private static final Method COUNTED = new Method(
             "machines-named",
-            "counted in the words of your Machine cell, such as \"Trailer 14 t x 3\"",
+            "counted in your words, such as \"Trailer 14 t x 3\"",
             Source.commonPractice("one unless a number stands beside an x"));
 
     private static Expr share(double percent) {
@@ -61,12 +62,12 @@ final class CostTables {
             new CautionRule(
                     Severity.CAUTION,
                     Condition.compare(
-                            Expr.value(Quantities.HOURS_PER_DAY),
+                            Expr.value(FuelAndLabour.DRIVER_DAY),
                             Relation.MORE,
                             new Expr.AsUnit(Expr.number(12), Units.H)),
-                    "a day of over 12 h leaves less than 11 h of rest with the way home; working-time rules ask for 11 h"
-                            + " rest in 24 and a break of 20 min after 6 h, with exceptions on farms. Tired drivers have"
-                            + " accidents: plan a second driver."));
+                    "with fuelling and moving the driver's day is over 12 h. Working-time rules ask for 11 h of rest in"
+                            + " 24 and a break of 20 min after 6 h, with exceptions on farms. The tired have accidents:"
+                            + " plan a second driver."));
 
     /** One row per machine and field. */
     static final TableSpec INPUTS = inputs();
@@ -88,6 +89,8 @@ final class CostTables {
                 new TableColumn.Key(Keys.LINE_KEY),
                 new TableColumn.Key(Keys.GANG_KEY),
                 new TableColumn.Key(Keys.HOLDING_KEY),
+                new TableColumn.Key(Keys.JOB_KEY),
+                new TableColumn.Key(Keys.AREA_KEY),
                 new TableColumn.Method(GangRates.ALIKE, COUNTED, false)));
         columns.addAll(List.of(
                 Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
@@ -137,7 +140,10 @@ final class CostTables {
                 new TableColumn.Calculated(FuelAndLabour.FUEL_OF_HECTARE, true),
                 new TableColumn.Calculated(FuelAndLabour.FUEL_OF_TONNE, false),
                 new TableColumn.Calculated(FuelAndLabour.CREW_RECKONED, false),
-                new TableColumn.Calculated(FuelAndLabour.LABOUR_OF_FIELD, true)));
+                new TableColumn.Calculated(FuelAndLabour.LABOUR_OF_FIELD, true),
+                new TableColumn.Calculated(FuelAndLabour.LABOUR_OF_DRIVER, true),
+                new TableColumn.Calculated(FuelAndLabour.DAY_OF_DRIVER, false),
+                new TableColumn.Calculated(FuelAndLabour.LABOUR_OF_DAY, false)));
         return new TableSpec(
                 FuelAndLabour.WORK_INPUTS,
                 "Fuel and labour",
@@ -220,17 +226,15 @@ final class CostTables {
                 new TableColumn.Key(Keys.WORK_KEY),
                 new TableColumn.Key(Keys.MACHINE_KEY),
                 new TableColumn.Key(Keys.TRACTOR_KEY),
-                new TableColumn.Key(Keys.HOLDING_KEY)));
+                new TableColumn.Key(Keys.HOLDING_KEY),
+                new TableColumn.Key(Keys.JOB_KEY)));
         columns.addAll(List.of(
                 Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
-                WorkRateTables.YIELD_BASIS,
-                WorkRateTables.YIELD,
-                WorkRateTables.YIELD_DRY_MATTER,
-                WorkRateTables.DM_AT_CUTTING,
                 WorkRateTables.DM_AT_ENSILING,
                 charge(Quantities.CHARGE_PER_HOUR),
                 charge(Quantities.CHARGE_PER_HECTARE),
                 charge(Quantities.CHARGE_PER_TONNE),
+                charge(Quantities.CHARGE_PER_BALE),
                 PriceRows.column(Role.WAGE),
                 PriceRows.column(Role.FUEL_PRICE),
                 fromInputs(JobCost.HOURS),
@@ -239,12 +243,13 @@ final class CostTables {
                 fromMachines(JobCost.MACHINE_HOUR, JobCost.COST_HOUR, Keys.MACHINE_KEY),
                 fromMachines(JobCost.MACHINE_REPAIRS, RepairCost.REPAIRS, Keys.MACHINE_KEY),
                 fromMachines(JobCost.TRACTOR_HOUR, JobCost.COST_HOUR, Keys.TRACTOR_KEY),
-                new TableColumn.Calculated(Throughput.AS_CARTED, false),
+                fromInputs(Throughput.YIELD_CARTED),
                 new TableColumn.Calculated(JobCost.MACHINE_ON_FIELD, true),
                 new TableColumn.Calculated(JobCost.TRACTOR_ON_FIELD, true),
                 new TableColumn.Calculated(JobCost.FUEL_ON_FIELD, true),
                 new TableColumn.Calculated(JobCost.LUBRICANT_ON_FIELD, true),
                 new TableColumn.Calculated(JobCost.LABOUR_ON_FIELD, true),
+                new TableColumn.Calculated(JobCost.BALES_MADE, false),
                 new TableColumn.Calculated(JobCost.HIRE_BILL, true),
                 new TableColumn.Calculated(JobCost.COST, true),
                 new TableColumn.Calculated(JobCost.COST_OF_HECTARE, true),
@@ -308,6 +313,37 @@ final class CostTables {
             List.of("A comparison of money only: timeliness, quality of work, skill and capital freed weigh too. The"
                     + " charge is taken to include tractor, driver and fuel."),
             List.of());
+
+    /** One row per job. */
+    static TableSpec jobTotals(boolean money) {
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                Names.name(
+                        Quantities.HOLDING,
+                        Candidate.typed(Role.JOB, Jobs.HOLDING),
+                        Candidate.typed(Role.FIELD, Fields.HOLDING)),
+                Names.JOB,
+                Names.OPERATION,
+                new TableColumn.Key(Keys.JOB_KEY)));
+        for (Formula formula :
+                List.of(JobTotals.AREA_OF_JOB, JobTotals.JOB_FUEL, JobTotals.JOB_LABOUR, JobTotals.FUEL_OF_HECTARE)) {
+            columns.add(new TableColumn.Calculated(formula, true));
+        }
+        columns.add(new TableColumn.Joined(JobTotals.FUEL_LEFT_OUT, JobTotals.WITHOUT_FUEL));
+        if (money) {
+            columns.add(new TableColumn.Calculated(JobTotals.JOB_COST, true));
+            columns.add(new TableColumn.Calculated(JobTotals.COST_OF_HECTARE, true));
+            columns.add(new TableColumn.Joined(JobTotals.COST_LEFT_OUT, JobTotals.WITHOUT_COST));
+        }
+        return new TableSpec(
+                JobTotals.TABLE,
+                "Job totals",
+                "Job totals: fuel, labour and money of each job, all machines together",
+                "one row per job",
+                Sentences.appended(columns, List.of()),
+                money ? List.of(new TableSpec.TotalName(JobTotals.COST, "Rickyard_job_cost")) : List.of(),
+                money ? MONEY : List.of(),
+                List.of());
+    }
 
     /** One row per holding. */
     static TableSpec holdingCosts(boolean money) {

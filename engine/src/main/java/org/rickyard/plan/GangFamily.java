@@ -53,10 +53,24 @@ final class GangFamily {
         List<Row> carting = members.stream()
                 .filter(r -> r.member().stage() == Stage.CARTING)
                 .toList();
+        List<Row> filled = carting.stream()
+                .filter(row -> !plan.rows(Machines.LIST)
+                        .text(Machines.TYPE, row.member().machine())
+                        .equals(Carting.FORAGE_WAGON))
+                .toList();
+        plan.add(GangTables.CROP, ofGangs(gangs.gangs()), NO_GANG);
         ResultTable cartingTable = plan.add(GangTables.CARTING, carting(carting), NO_GANG);
+        plan.add(GangTables.TRAILERS, rows(filled), "no job names a forager together with trailers");
         plan.add(GangTables.STAGES, stages(members), NO_GANG);
-        plan.add(GangTables.GANGS, gangs(), NO_GANG);
+        plan.add(GangTables.gangs(apart()), gangs(), NO_GANG);
         expected(carting, cartingTable);
+    }
+
+    /** The stages on a day of their own that any gang has machines for. */
+    private List<Stage> apart() {
+        return Stage.apart().stream()
+                .filter(stage -> gangs.gangs().stream().anyMatch(gang -> gang.machinesAt(stage) > 0))
+                .toList();
     }
 
     private RowSources rows(List<Row> rows) {

@@ -24,6 +24,7 @@ import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.GangRates;
 import org.rickyard.trade.workrate.GangRates.Stage;
 import org.rickyard.trade.workrate.Throughput;
+import org.rickyard.trade.workrate.TrailerNumbers;
 import org.rickyard.trade.workrate.WorkTotals;
 
 /** The tables of gangs: carting, stages, gangs, and gangs with chance. */
@@ -31,7 +32,9 @@ final class GangTables {
     private GangTables() {}
 
     /** Id of the table of carting. */
-    static final String CARTING_ID = "carting";
+    static final String CARTING_ID = Carting.TABLE;
+    /** Id of the crop that gangs meet. */
+    static final String CROP_ID = "gang-crop";
 
     /** The key of one stage of a gang. */
     static Symbol stageKey(Stage stage) {
@@ -40,7 +43,7 @@ final class GangTables {
 
     private static final Method COUNTED = new Method(
             "machines-named",
-            "counted in the words of your Machine cell, such as \"Trailer 14 t x 3\"",
+            "counted in your words, such as \"Trailer 14 t x 3\"",
             Source.commonPractice("one unless a number stands beside an x"));
 
     private static final TableColumn.Word COUNTRY =
@@ -48,14 +51,34 @@ final class GangTables {
     private static final TableColumn.Word OVERHEAD_LINES = new TableColumn.Word(
             Quantities.OVERHEAD_LINES, List.of(Candidate.typed(Role.FIELD, Fields.OVERHEAD_LINES)));
 
-    private static List<TableColumn> cropYield() {
-        return List.of(
-                WorkRateTables.YIELD_BASIS,
-                WorkRateTables.YIELD,
-                WorkRateTables.YIELD_DRY_MATTER,
-                WorkRateTables.DM_AT_CUTTING,
-                WorkRateTables.DM_AT_ENSILING,
-                new TableColumn.Calculated(Throughput.AS_CARTED, false));
+    /** One row per gang and field: the crop it meets, which all its tables bring over. */
+    static final TableSpec CROP = new TableSpec(
+            CROP_ID,
+            "Gang crop",
+            "Gang crop: what each gang meets on each field, on one basis",
+            "one row per gang and field",
+            Sentences.appended(
+                    List.of(
+                            Names.FIELD_HOLDING,
+                            Names.JOB,
+                            Names.FIELD,
+                            new TableColumn.Key(Keys.GANG_KEY),
+                            WorkRateTables.YIELD_BASIS,
+                            WorkRateTables.YIELD,
+                            WorkRateTables.YIELD_DRY_MATTER,
+                            WorkRateTables.DM_AT_CUTTING,
+                            WorkRateTables.DM_AT_ENSILING,
+                            new TableColumn.Calculated(Throughput.AS_CARTED, true)),
+                    List.of()),
+            List.of(),
+            List.of(),
+            List.of());
+
+    /** The crop as carted, brought over. */
+    private static TableColumn.Joined crop() {
+        return new TableColumn.Joined(
+                Throughput.YIELD_CARTED,
+                new Expr.Total(CROP_ID, Throughput.YIELD_CARTED, Keys.GANG_KEY, Keys.GANG_KEY, true));
     }
 
     /** One row per gang, field and kind of trailer. */
@@ -74,7 +97,7 @@ final class GangTables {
                 new TableColumn.Key(Keys.MEMBER_KEY),
                 new TableColumn.Key(stageKey(Stage.CHOPPING)),
                 new TableColumn.Method(Carting.TRAILERS, COUNTED, false)));
-        columns.addAll(cropYield());
+        columns.add(crop());
         columns.addAll(List.of(
                 Names.link(Quantities.DISTANCE_TO_CLAMP, Candidate.typed(Role.FIELD, Fields.DISTANCE_TO_CLAMP)),
                 Names.link(Quantities.PAYLOAD, Candidate.typed(Role.MACHINE, Machines.PAYLOAD)),
@@ -98,20 +121,14 @@ final class GangTables {
                 new TableColumn.Calculated(Carting.FILL_TIME_OF_LOAD, true),
                 new TableColumn.Calculated(Carting.CYCLE_TIME, true),
                 new TableColumn.Calculated(Carting.TRAILERS_AT_BALANCE, false),
-                new TableColumn.Calculated(Carting.TRAILERS_NEEDED, true),
+                new TableColumn.Calculated(Carting.TIME_SERVED, false),
+                new TableColumn.Calculated(Carting.FILL_TIME_OF_ALL, false),
                 new TableColumn.Calculated(Carting.CARTED, true),
-                new TableColumn.Calculated(Carting.CARTED_AREA, false),
-                new TableColumn.Calculated(Carting.IDLE_SHARE, true),
-                new TableColumn.Calculated(Carting.TRAILER_QUEUE, true)));
-        for (Carting.Alternative alternative : Carting.ALTERNATIVES) {
-            columns.add(new TableColumn.Calculated(alternative.rate(), false));
-            columns.add(new TableColumn.Calculated(alternative.idle(), false));
-            columns.add(new TableColumn.Calculated(alternative.queue(), false));
-        }
+                new TableColumn.Calculated(Carting.CARTED_AREA, false)));
         return new TableSpec(
                 CARTING_ID,
                 "Carting",
-                "Carting: loads, rounds and trailers for each field",
+                "Carting: loads and rounds for each field",
                 "one row per gang, field and kind of trailer",
                 Sentences.appended(columns, RoadRules.CARTING),
                 List.of(),
@@ -121,6 +138,67 @@ final class GangTables {
                         "Great Britain's road limits (2015) are quoted only for holdings there; for other countries, Ireland"
                                 + " and Northern Ireland among them, look up the law of the place and of today."),
                 RoadRules.CARTING);
+    }
+
+    private static final List<CautionRule> TRAILER_RULES = List.of(new CautionRule(
+            Severity.CAUTION,
+            Condition.compare(Expr.value(TrailerNumbers.IDLE), Relation.MORE, Expr.number(0.005)),
+            "the forager waits for trailers on this field; see how one more of this kind would do."));
+
+    /** One row per gang, field and kind of trailer that a forager fills. */
+    static final TableSpec TRAILERS = trailers();
+
+    private static TableSpec trailers() {
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                Names.FIELD_HOLDING,
+                Names.JOB,
+                Names.FIELD,
+                Names.MACHINE,
+                new TableColumn.Key(Keys.GANG_KEY),
+                new TableColumn.Key(Keys.MEMBER_KEY),
+                ofKind(Carting.TRAILERS),
+                ofKind(Carting.FILLING),
+                ofKind(Carting.LOAD),
+                ofKind(Carting.FILL_TIME),
+                ofKind(Carting.CYCLE),
+                ofKind(Carting.EXACT),
+                ofKind(Carting.SERVED),
+                ofKind(Carting.FILL_ALL),
+                ofKind(Carting.CARTING_RATE),
+                ofGang(TrailerNumbers.ALL_SERVED, Carting.SERVED),
+                ofGang(TrailerNumbers.ALL_FILLED, Carting.FILL_ALL),
+                ofGang(TrailerNumbers.ALL_CARTED, Carting.CARTING_RATE),
+                new TableColumn.Calculated(TrailerNumbers.SERVED_BY_OTHERS, false),
+                new TableColumn.Calculated(TrailerNumbers.FILL_OF_OTHERS, false),
+                new TableColumn.Calculated(TrailerNumbers.CARTED_BY_OTHERS, false),
+                new TableColumn.Calculated(TrailerNumbers.TRAILERS_NEEDED, true),
+                new TableColumn.Calculated(TrailerNumbers.IDLE_SHARE, true),
+                new TableColumn.Calculated(TrailerNumbers.TRAILER_QUEUE, true)));
+        for (TrailerNumbers.Alternative alternative : TrailerNumbers.ALTERNATIVES) {
+            columns.add(new TableColumn.Calculated(alternative.rate(), true));
+            columns.add(new TableColumn.Calculated(alternative.idle(), true));
+            columns.add(new TableColumn.Calculated(alternative.queue(), true));
+        }
+        return new TableSpec(
+                "trailers",
+                "Trailers",
+                "Trailers: how many keep the forager going, one fewer and one more",
+                "one row per gang, field and kind of trailer",
+                Sentences.appended(columns, TRAILER_RULES),
+                List.of(),
+                List.of(
+                        "On paper, as if no trailer ever came late: 'Gangs with chance' shows what bunching takes away, and"
+                                + " one more than needed is often worth its cost. Trailers of other kinds are counted in."),
+                TRAILER_RULES);
+    }
+
+    private static TableColumn.Joined ofKind(Symbol symbol) {
+        return new TableColumn.Joined(
+                symbol, new Expr.Total(CARTING_ID, symbol, Keys.MEMBER_KEY, Keys.MEMBER_KEY, true));
+    }
+
+    private static TableColumn.Joined ofGang(Symbol here, Symbol there) {
+        return new TableColumn.Joined(here, new Expr.Total(CARTING_ID, there, Keys.GANG_KEY, Keys.GANG_KEY, true));
     }
 
     /** One row per gang, field and kind of machine. */
@@ -138,7 +216,7 @@ final class GangTables {
                 new TableColumn.Key(Keys.LINE_KEY),
                 new TableColumn.Key(Keys.MEMBER_KEY),
                 new TableColumn.Method(GangRates.ALIKE, COUNTED, false)));
-        columns.addAll(cropYield());
+        columns.add(crop());
         columns.addAll(List.of(
                 Names.link(
                         Quantities.MASS,
@@ -147,6 +225,10 @@ final class GangTables {
                 Names.optional(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
                 Names.link(Quantities.PAYLOAD, Candidate.typed(Role.MACHINE, Machines.PAYLOAD)),
                 Names.link(Quantities.ROUND_TIME, Candidate.typed(Role.MACHINE, Machines.ROUND_TIME)),
+                Names.optional(
+                        Quantities.HOURS_PER_DAY,
+                        Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY),
+                        Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY)),
                 new TableColumn.Joined(
                         GangRates.RATE_EACH,
                         new Expr.Total(WorkTotals.WORK_RATES, FieldRates.RATE, Keys.LINE_KEY, Keys.LINE_KEY, true)),
@@ -156,7 +238,8 @@ final class GangTables {
                 new TableColumn.Calculated(GangRates.ROLLING_CAPACITY, false),
                 new TableColumn.Calculated(GangRates.HANDLING, false),
                 new TableColumn.Calculated(GangRates.RATE_OF_STAGE, true),
-                new TableColumn.Calculated(GangRates.MATERIAL_OF_STAGE, true)));
+                new TableColumn.Calculated(GangRates.MATERIAL_OF_STAGE, true),
+                new TableColumn.Calculated(GangRates.DAY_OF_STAGE, false)));
         return new TableSpec(
                 GangRates.STAGES,
                 "Gang stages",
@@ -168,26 +251,33 @@ final class GangTables {
                 List.of());
     }
 
-    /** One row per gang and field. */
-    static final TableSpec GANGS = gangs();
-
-    private static TableSpec gangs() {
+    /**
+     * One row per gang and field.
+     *
+     * @param apart the stages on a day of their own that any gang has machines for
+     */
+    static TableSpec gangs(List<Stage> apart) {
         List<TableColumn> columns = new ArrayList<>(List.of(
                 Names.FIELD_HOLDING,
                 Names.JOB,
                 Names.FIELD,
                 new TableColumn.Key(Keys.GANG_KEY),
                 new TableColumn.Key(Keys.TASK_KEY)));
-        for (Stage stage : Stage.values()) {
-            columns.add(new TableColumn.Key(stageKey(stage)));
-        }
-        columns.addAll(cropYield());
+        List<Stage> stages = new ArrayList<>(apart);
+        stages.addAll(Stage.together());
+        stages.forEach(stage -> columns.add(new TableColumn.Key(stageKey(stage))));
+        columns.add(crop());
         columns.add(Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)));
         columns.add(Names.link(
                 Quantities.HOURS_PER_DAY,
                 Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY),
                 Candidate.typed(Role.LEAD, Machines.HOURS_PER_DAY)));
-        for (Stage stage : Stage.values()) {
+        for (Stage stage : apart) {
+            columns.add(new TableColumn.Joined(
+                    stage.day(),
+                    new Expr.Total(GangRates.STAGES, GangRates.STAGE_DAY, Keys.STAGE_KEY, stageKey(stage), true)));
+        }
+        for (Stage stage : Stage.together()) {
             columns.add(new TableColumn.Method(stage.machines(), COUNTED, false));
             columns.add(new TableColumn.Joined(stage.rate(), GangRates.stageTotal(stage, stageKey(stage))));
         }
@@ -202,14 +292,13 @@ final class GangTables {
         columns.add(new TableColumn.Key(Keys.CLAMP_KEY));
         columns.add(new TableColumn.Calculated(GangRates.CROP_OF_GANG, false));
         List<CautionRule> rules = new ArrayList<>();
-        for (Stage stage : Stage.values()) {
-            if (!stage.coupled()) {
-                rules.add(new CautionRule(
-                        Severity.CAUTION,
-                        Condition.compare(Expr.value(stage.rate()), Relation.LESS, Expr.value(GangRates.GANG_RATE)),
-                        stage.words() + " is slower than the gang hour by hour: it needs longer days of its own, or to"
-                                + " begin earlier, but must not be mown further ahead than the wilt allows."));
-            }
+        for (Stage stage : apart) {
+            columns.add(new TableColumn.Calculated(GangRates.slackOf(stage), false));
+            rules.add(new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(Expr.value(stage.day()), Relation.LESS, Expr.value(GangRates.GANG_DAY)),
+                    stage.words() + " gets through less in its day than the gang: it needs longer days, or to begin"
+                            + " earlier, but must not run further ahead than the wilt allows."));
         }
         return new TableSpec(
                 GangRates.GANGS,
@@ -231,18 +320,30 @@ final class GangTables {
             Sentences.appended(expected(), List.of()),
             List.of(),
             List.of("Simulated values stand as they were when the workbook was run; run it again after a change. Seed,"
-                    + " spread and number of loads are on Basis and may be set on Assumptions."),
+                    + " spread and number of loads stand in each row and on Basis, and may be set on Assumptions."),
             List.of());
+
+    private static TableColumn.Joined fromGangs(Symbol symbol) {
+        return new TableColumn.Joined(
+                symbol, new Expr.Total(GangRates.GANGS, symbol, Keys.GANG_KEY, Keys.GANG_KEY, true));
+    }
 
     private static List<TableColumn> expected() {
         List<TableColumn> columns = new ArrayList<>(
                 List.of(Names.FIELD_HOLDING, Names.JOB, Names.FIELD, new TableColumn.Key(Keys.GANG_KEY)));
-        columns.addAll(cropYield());
+        columns.add(crop());
         columns.addAll(List.of(
+                fromGangs(Stage.CHOPPING.rate()),
+                fromGangs(Stage.CARTING.rate()),
+                fromGangs(GangRates.GANG_RATE),
                 new TableColumn.Joined(
-                        GangRates.GANG_RATE,
-                        new Expr.Total(GangRates.GANGS, GangRates.GANG_RATE, Keys.GANG_KEY, Keys.GANG_KEY, true)),
-                new TableColumn.Method(GangRates.SIMULATED, CartingSimulation.METHOD, false),
+                        GangRates.SPREAD,
+                        Expr.constant(CartingSimulation.SPREAD).in(Units.PERCENT)),
+                new TableColumn.Joined(GangRates.SEED, Expr.constant(CartingSimulation.SEED)),
+                new TableColumn.Joined(GangRates.LOADS, Expr.constant(CartingSimulation.LOADS)),
+                new TableColumn.Calculated(GangRates.PAPER_BY_AREA, false),
+                new TableColumn.Calculated(GangRates.PAPER, true),
+                new TableColumn.Method(GangRates.SIMULATED, CartingSimulation.METHOD, true),
                 new TableColumn.Calculated(GangRates.EXPECTED, true),
                 new TableColumn.Calculated(GangRates.SHARE_KEPT_UP, true)));
         return columns;

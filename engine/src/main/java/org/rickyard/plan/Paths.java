@@ -1,10 +1,14 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.rickyard.formula.Condition;
+import org.rickyard.formula.Needed;
+import org.rickyard.formula.Symbol;
 
 /**
  * The ways by which a sentence is reached, each a set of conditions that must all hold, kept as few and as short as they
@@ -59,9 +63,30 @@ final class Paths {
         return ways.stream().anyMatch(Set::isEmpty);
     }
 
-    /** Any of the ways, open. */
-    Condition condition() {
-        return Condition.any(
-                ways.stream().map(way -> Condition.all(List.copyOf(way))).toList());
+    /**
+     * Any of the ways, open. Ways that compare different quantities are asked one by one, for where one quantity is
+     * missing a condition has no answer, and another way may be open all the same.
+     */
+    List<Condition> conditions() {
+        Map<Set<Symbol>, List<Condition>> byNeed = new LinkedHashMap<>();
+        byNeed.put(Set.of(), new ArrayList<>());
+        for (Set<Condition> way : ways) {
+            Condition open = Condition.all(List.copyOf(way));
+            byNeed.computeIfAbsent(Needed.quantities(open), need -> new ArrayList<>())
+                    .add(open);
+        }
+        List<Condition> anyway = byNeed.remove(Set.of());
+        List<Condition> conditions = new ArrayList<>();
+        if (!anyway.isEmpty()) {
+            conditions.add(Condition.any(anyway));
+        }
+        // What is said anyway is not said again.
+        byNeed.values()
+                .forEach(open -> conditions.add(
+                        anyway.isEmpty()
+                                ? Condition.any(open)
+                                : Condition.all(
+                                        List.of(new Condition.Not(Condition.any(anyway)), Condition.any(open)))));
+        return conditions;
     }
 }

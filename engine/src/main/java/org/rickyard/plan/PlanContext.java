@@ -3,6 +3,7 @@ package org.rickyard.plan;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
@@ -14,18 +15,28 @@ final class PlanContext {
     private final ConstantsInForce constants;
     private final List<Finding> findings;
     private final Map<String, ResultTable> tables = new LinkedHashMap<>();
-    private final boolean chiefOnly;
+    private final Extent extent;
 
-    /**
-     * A context.
-     *
-     * @param chiefOnly whether tables other than {@link ChiefTables} are left without rows
-     */
-    PlanContext(FoundLists lists, ConstantsInForce constants, List<Finding> findings, boolean chiefOnly) {
-        this.chiefOnly = chiefOnly;
+    /** How much of the tables is worked out. */
+    enum Extent {
+        /** Every table, fitted to the workbook. */
+        ALL,
+        /** Tables other than {@link ChiefTables} are left without rows. */
+        CHIEF_TABLES,
+        /** Every table with every column that is declared, whether anything can fill it or not. */
+        ALL_COLUMNS
+    }
+
+    /** A context. */
+    PlanContext(FoundLists lists, ConstantsInForce constants, List<Finding> findings, Extent extent) {
+        this.extent = extent;
         this.lists = lists;
         this.constants = constants;
         this.findings = findings;
+    }
+
+    Extent extent() {
+        return extent;
     }
 
     FoundLists lists() {
@@ -53,8 +64,14 @@ final class PlanContext {
         return tables.get(id);
     }
 
+    private boolean leftOut(String table, Symbol symbol) {
+        ResultTable made = tables.get(table);
+        return made != null && made.leavesOut(symbol);
+    }
+
     /** Makes and evaluates a table; the tables it reads must have been made before. */
     ResultTable add(TableSpec spec, RowSources sources, String emptyBecause) {
+        boolean chiefOnly = extent == Extent.CHIEF_TABLES;
         boolean left = chiefOnly && !ChiefTables.contains(spec.id());
         if (chiefOnly && !left && !spec.reads().stream().allMatch(ChiefTables::contains)) {
             throw new IllegalStateException("the chief table '" + spec.id() + "' reads one that is none");
@@ -62,9 +79,16 @@ final class PlanContext {
         ResultTable table = left
                 ? new ResultTable(
                         spec,
+                        spec,
                         new RowSources(0),
                         "the workbook is so large that only the chief sheets are worked out; ask for all of them")
-                : new ResultTable(spec, sources, emptyBecause);
+                : new ResultTable(
+                        spec,
+                        sources.rows() == 0 || extent == Extent.ALL_COLUMNS
+                                ? spec
+                                : FittedTable.of(spec, sources, this::leftOut),
+                        sources,
+                        emptyBecause);
         tables.put(spec.id(), table);
         table.evaluate(tables, constants);
         return table;

@@ -1,8 +1,10 @@
 package org.rickyard.plan;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Expr;
@@ -20,16 +22,28 @@ public final class ResultTable implements RowValues {
     private final String emptyBecause;
     private final Map<Symbol, Values> values = new HashMap<>();
     private final Map<Symbol, LinkCells> links = new HashMap<>();
+    private final Set<Symbol> leftOut = new HashSet<>();
     private Map<String, ResultTable> others = Map.of();
     private ConstantsInForce constants;
 
-    ResultTable(TableSpec spec, RowSources sources, String emptyBecause) {
+    /**
+     * A table.
+     *
+     * @param declared with all columns it could have
+     * @param spec with those it has in this workbook
+     */
+    ResultTable(TableSpec declared, TableSpec spec, RowSources sources, String emptyBecause) {
         this.spec = spec;
+        for (TableColumn column : declared.columns()) {
+            if (spec.column(column.symbol()).isEmpty()) {
+                leftOut.add(column.symbol());
+            }
+        }
         this.sources = sources;
         this.emptyBecause = emptyBecause;
     }
 
-    /** The declaration. */
+    /** Its columns in this workbook, and what else is declared of it. */
     public TableSpec spec() {
         return spec;
     }
@@ -54,12 +68,26 @@ public final class ResultTable implements RowValues {
         return others.get(table);
     }
 
+    /** Whether a column is declared of it but left out, since nothing in this workbook can fill it. */
+    public boolean leavesOut(Symbol symbol) {
+        return leftOut.contains(symbol);
+    }
+
     /** Evaluates all columns from left to right; the tables it reads from must have been evaluated before. */
     void evaluate(Map<String, ResultTable> tables, ConstantsInForce inForce) {
         others = tables;
         constants = inForce;
         for (TableColumn column : spec.columns()) {
             values.put(column.symbol(), evaluate(column));
+        }
+        if (!leftOut.isEmpty()) {
+            Values numbers = Values.ofNumbers(rows());
+            Values words = Values.ofWords(rows());
+            for (int row = 0; row < rows(); row++) {
+                numbers.mark(row, Values.State.BLANK);
+                words.mark(row, Values.State.BLANK);
+            }
+            leftOut.forEach(symbol -> values.put(symbol, symbol.type() == Symbol.Type.TEXT ? words : numbers));
         }
     }
 

@@ -49,9 +49,5 @@ final class RoadRules {
                     Condition.is(Quantities.OVERHEAD_LINES, "yes"),
                     "overhead lines: a tipping body or loader can reach or come near them, and current jumps without"
                             + " contact. Lines up to 33 kV may hang at 5.2 m and equipment on poles lower (HSE AIS8)."
-                            + " Agree with the network operator before tipping here."),
-            new CautionRule(
-                    Severity.CAUTION,
-                    Condition.compare(Expr.value(Carting.TRAILERS), Relation.LESS, Expr.value(Carting.NEEDED)),
-                    "trailers of this kind by themselves keep the forager waiting on this field; see the number needed."));
+                            + " Agree with the network operator before tipping here."));
 }

@@ -1,5 +1,6 @@
 package org.rickyard.plan;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
@@ -66,6 +67,18 @@ public final class RowSources {
 
     ListRows list(Role role) {
         return lists.get(role);
+    }
+
+    /** Whether the workbook has a column, anywhere in the list, for a place a value may be typed. */
+    boolean hasColumn(Candidate place) {
+        ListRows list = lists.get(place.role());
+        return list != null && list.has(place.column());
+    }
+
+    /** Whether the plan itself found a word for any row. */
+    boolean hasWord(Symbol word) {
+        String[] found = words.get(word);
+        return found != null && Arrays.stream(found).anyMatch(one -> one != null && !one.isEmpty());
     }
 
     int[] rows(Role role) {

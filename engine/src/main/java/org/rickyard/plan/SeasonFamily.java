@@ -1,12 +1,7 @@
 package org.rickyard.plan;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
@@ -15,8 +10,6 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
-import org.rickyard.quantity.Range;
-import org.rickyard.quantity.Units;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.season.DayPlan;
@@ -25,18 +18,13 @@ import org.rickyard.trade.season.SeasonFit;
 /** Makes the tables of the season from the tasks of the job list. */
 final class SeasonFamily {
     private static final String NO_WINDOWS = "no job has an earliest or latest day";
-    private static final int MOST_DAYS = 120;
-    private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ROOT);
-    private static final Symbol SHARE = Symbol.number("share of its days booked", Units.PERCENT)
-            .possible(Range.of(0, 100))
-            .decimals(0);
 
     private final PlanContext plan;
     private final ListRows jobs;
     private final ListRows machines;
     private final List<Tasks.Task> tasks;
     private final int[] tractor;
+    private final List<List<Integer>> booked = new ArrayList<>();
 
     private SeasonFamily(PlanContext plan, Tasks tasks, WorkRows works) {
         this.plan = plan;
@@ -48,6 +36,15 @@ final class SeasonFamily {
         tractor = this.tasks.stream()
                 .mapToInt(task -> task.isGang() ? -1 : works.tractor(task.job(), task.machine()))
                 .toArray();
+        for (Tasks.Task task : this.tasks) {
+            booked.add(IntStream.concat(
+                            task.machines().stream().mapToInt(Integer::intValue),
+                            task.machines().stream().mapToInt(machine -> works.tractor(task.job(), machine)))
+                    .filter(machine -> machine >= 0)
+                    .distinct()
+                    .boxed()
+                    .toList());
+        }
     }
 
     static void build(PlanContext plan, Tasks tasks, WorkRows works) {
@@ -68,29 +65,39 @@ final class SeasonFamily {
             plan.findings()
                     .add(Finding.stop(
                             jobs.address(Jobs.AFTER, tasks.get(looping).job()).orElse(null),
-                            "'" + title(looping)
+                            "'" + tasks.get(looping).title(jobs, machines)
                                     + "' waits, through the jobs named in After, for itself. Break the loop;"
                                     + " until then none of these jobs is planned."));
         }
         List<DayPlan.Slot> slots = DayPlan.of(planned);
+        SeasonBookings bookings = new SeasonBookings(plan, tasks, planned, slots);
         String[] waits = new String[tasks.size()];
         for (int i = 0; i < slots.size(); i++) {
             if (slots.get(i).planned()) {
                 why[i] = "";
-                waits[i] = waitsFor(planned, slots, i);
+                waits[i] = bookings.waitsFor(i);
             } else if (why[i] == null || why[i].isEmpty()) {
                 why[i] = "a job before it is not planned";
             }
         }
         plan.add(
                 SeasonTables.PLAN,
-                tasks().with(Role.TRACTOR, machines, tractor)
+                tasks().with(Role.LEAD, machines, leads())
+                        .with(Role.TRACTOR, machines, tractor)
                         .with(SeasonFit.START, days(slots, true))
                         .with(SeasonFit.FINISH, days(slots, false))
                         .with(SeasonFit.WAITS_FOR, waits)
                         .with(SeasonFit.NOT_PLANNED, why),
                 NO_WINDOWS);
-        chart(planned, slots);
+        bookings.build(NO_WINDOWS);
+    }
+
+    /** The machine that leads a gang; -1 for a machine by itself. */
+    private int[] leads() {
+        return tasks.stream()
+                .mapToInt(t ->
+                        t.isGang() && !t.machines().isEmpty() ? t.machines().get(0) : -1)
+                .toArray();
     }
 
     private RowSources tasks() {
@@ -104,14 +111,7 @@ final class SeasonFamily {
     }
 
     private RowSources season() {
-        return tasks().with(
-                        Role.LEAD,
-                        machines,
-                        tasks.stream()
-                                .mapToInt(t -> t.isGang() && !t.machines().isEmpty()
-                                        ? t.machines().get(0)
-                                        : -1)
-                                .toArray())
+        return tasks().with(Role.LEAD, machines, leads())
                 .with(
                         Keys.GANG_KEY,
                         tasks.stream().mapToInt(t -> t.isGang() ? 1 : 0).toArray())
@@ -121,19 +121,14 @@ final class SeasonFamily {
     }
 
     private DayPlan.Job job(ResultTable season, int task, Predecessors.Before before) {
-        double share = value(season, Quantities.WORKABLE_DAYS, task) / 100;
-        List<Integer> booked = new ArrayList<>(tasks.get(task).machines());
-        if (tractor[task] >= 0) {
-            booked.add(tractor[task]);
-        }
         double latest = value(season, Quantities.LATEST, task);
         double earliest = value(season, Quantities.EARLIEST, task);
         boolean backwards = latest < earliest;
         return new DayPlan.Job(
-                before.unknown() || backwards ? Double.NaN : value(season, SeasonFit.NEEDED, task) / share,
+                before.unknown() || backwards ? Double.NaN : value(season, SeasonFit.CALENDAR, task),
                 earliest,
                 latest,
-                booked.stream().distinct().toList(),
+                booked.get(task),
                 before.tasks(),
                 before.lag());
     }
@@ -161,103 +156,10 @@ final class SeasonFamily {
         return begins ? "" : "its earliest day is missing";
     }
 
-    /** The job that keeps a machine or tractor away, if one does. */
-    private String waitsFor(List<DayPlan.Job> planned, List<DayPlan.Slot> slots, int task) {
-        double ready = DayPlan.ready(planned, slots, task);
-        double start = slots.get(task).start();
-        if (start <= ready + 1e-6) {
-            return "";
-        }
-        for (int other = 0; other < slots.size(); other++) {
-            if (other == task || Math.abs(slots.get(other).finish() - start) > 1e-6) {
-                continue;
-            }
-            for (int machine : planned.get(task).machines()) {
-                if (planned.get(other).machines().contains(machine)) {
-                    String name = machines.text(Machines.MACHINE, machine);
-                    plan.findings()
-                            .add(Finding.caution(
-                                    jobs.address(Jobs.JOB, tasks.get(task).job())
-                                            .or(() -> jobs.address(
-                                                    Jobs.FIELD, tasks.get(task).job()))
-                                            .orElse(null),
-                                    "'" + title(task) + "' and '" + title(other) + "' both want '" + name
-                                            + "' on the same days; the plan does one after the other."));
-                    return name + ", at " + title(other);
-                }
-            }
-        }
-        return "";
-    }
-
-    private String title(int task) {
-        String job = jobs.text(Jobs.JOB, tasks.get(task).job());
-        String operation = jobs.text(Jobs.OPERATION, tasks.get(task).job());
-        String name = job.isEmpty() ? operation : job;
-        return tasks.get(task).isGang()
-                ? name
-                : name + " (" + machines.text(Machines.MACHINE, tasks.get(task).machine()) + ")";
-    }
-
     private static double[] days(List<DayPlan.Slot> slots, boolean first) {
         return slots.stream()
                 .mapToDouble(s -> !s.planned() ? Double.NaN : first ? s.firstDay() : s.lastDay())
                 .toArray();
-    }
-
-    private void chart(List<DayPlan.Job> planned, List<DayPlan.Slot> slots) {
-        Map<Integer, List<Integer>> byMachine = new TreeMap<>();
-        double from = Double.MAX_VALUE;
-        double to = -Double.MAX_VALUE;
-        for (int i = 0; i < slots.size(); i++) {
-            if (slots.get(i).planned()) {
-                from = Math.min(from, slots.get(i).firstDay());
-                to = Math.max(to, slots.get(i).lastDay());
-                for (int machine : planned.get(i).machines()) {
-                    byMachine.computeIfAbsent(machine, m -> new ArrayList<>()).add(i);
-                }
-            }
-        }
-        int count = byMachine.isEmpty() ? 0 : (int) Math.min(MOST_DAYS, to - from + 1);
-        if (!byMachine.isEmpty() && to - from + 1 > MOST_DAYS) {
-            plan.findings()
-                    .add(Finding.note(
-                            null,
-                            "the time chart shows the first " + MOST_DAYS
-                                    + " days of the plan; 'Day plan' has them all."));
-        }
-        List<Symbol> symbols = new ArrayList<>();
-        for (int day = 0; day < count; day++) {
-            symbols.add(Symbol.text(DAY_ZERO.plusDays((long) from + day).format(DAY)));
-        }
-        int[] rows = byMachine.keySet().stream().mapToInt(Integer::intValue).toArray();
-        RowSources sources = new RowSources(rows.length).with(Role.MACHINE, machines, rows);
-        double[] share = new double[rows.length];
-        for (int day = 0; day < count; day++) {
-            String[] cells = new String[rows.length];
-            for (int row = 0; row < rows.length; row++) {
-                cells[row] = at(byMachine.get(rows[row]), slots, from + day);
-            }
-            sources.with(symbols.get(day), cells);
-        }
-        for (int row = 0; row < rows.length; row++) {
-            double booked = byMachine.get(rows[row]).stream()
-                    .mapToDouble(i -> slots.get(i).finish() - slots.get(i).start())
-                    .sum();
-            share[row] = 100 * booked / (to - from + 1);
-        }
-        plan.add(SeasonTables.chart(symbols, SHARE), sources.with(SHARE, share), "no job is planned");
-    }
-
-    private String at(List<Integer> booked, List<DayPlan.Slot> slots, double day) {
-        List<String> keys = new ArrayList<>();
-        for (int task : booked) {
-            DayPlan.Slot slot = slots.get(task);
-            if (slot.firstDay() <= day && day <= slot.lastDay()) {
-                keys.add(Integer.toString(tasks.get(task).key()));
-            }
-        }
-        return String.join("+", keys);
     }
 
     private boolean given(ColumnSpec column, int job) {

@@ -16,6 +16,7 @@ import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.season.DayPlan;
+import org.rickyard.trade.season.MachineSeason;
 import org.rickyard.trade.season.SeasonFit;
 import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.GangRates;
@@ -29,6 +30,8 @@ final class SeasonTables {
     static final String SEASON_ID = "season";
     /** Id of the plan of days. */
     static final String PLAN_ID = "day-plan";
+    /** Id of the table of machine seasons. */
+    static final String MACHINES_ID = "machine-season";
     /** Id of the chart. */
     static final String CHART_ID = "time-chart";
 
@@ -36,7 +39,7 @@ final class SeasonTables {
             Names.name(Quantities.HOLDING, Candidate.typed(Role.JOB, Jobs.HOLDING));
     private static final Method COUNTED = new Method(
             "machines-named",
-            "counted in the words of your Machine cell, such as \"Mower x 2\"",
+            "counted in your words, such as \"Mower x 2\"",
             Source.commonPractice("one unless a number stands beside an x"));
     private static final TableColumn.Link EARLIEST =
             Names.link(Quantities.EARLIEST, Candidate.typed(Role.JOB, Jobs.EARLIEST));
@@ -62,6 +65,12 @@ final class SeasonTables {
                     "days of over 12 h need a second driver: 11 h of rest in 24 and a break after 6 h are the rule, with"
                             + " exceptions on farms."));
 
+    /** The machine, or the one that leads a gang. */
+    private static final TableColumn.Name MACHINE = Names.name(
+            Quantities.MACHINE,
+            Candidate.typed(Role.MACHINE, Machines.MACHINE),
+            Candidate.typed(Role.LEAD, Machines.MACHINE));
+
     private static Expr total(String table, Symbol symbol) {
         return new Expr.Total(table, symbol, Keys.TASK_KEY, Keys.TASK_KEY, true);
     }
@@ -74,7 +83,7 @@ final class SeasonTables {
                 HOLDING,
                 Names.JOB,
                 Names.OPERATION,
-                Names.MACHINE,
+                MACHINE,
                 new TableColumn.Key(Keys.TASK_KEY),
                 new TableColumn.Key(Keys.GANG_KEY),
                 new TableColumn.Method(SeasonFit.ALIKE, COUNTED, false),
@@ -102,13 +111,15 @@ final class SeasonTables {
                 new TableColumn.Calculated(SeasonFit.DAYS_AVAILABLE, true),
                 new TableColumn.Calculated(SeasonFit.DAYS_NEEDED, true),
                 new TableColumn.Calculated(SeasonFit.DAYS_WHOLE, false),
+                new TableColumn.Calculated(SeasonFit.CALENDAR_DAYS, false),
                 new TableColumn.Calculated(SeasonFit.VERDICT, true),
                 new TableColumn.Calculated(SeasonFit.PRESSURE, false),
                 new TableColumn.Calculated(SeasonFit.RATE_REQUIRED, true),
                 new TableColumn.Calculated(SeasonFit.WIDTH_REQUIRED, false),
                 new TableColumn.Calculated(SeasonFit.SPEED_REQUIRED, false),
-                new TableColumn.Calculated(SeasonFit.DAY_REQUIRED, false),
-                new TableColumn.Calculated(SeasonFit.MACHINES_REQUIRED, false)));
+                new TableColumn.Calculated(SeasonFit.DAY_REQUIRED, true),
+                new TableColumn.Calculated(SeasonFit.MACHINES_REQUIRED, true),
+                new TableColumn.Calculated(SeasonFit.MACHINES_TO_HIRE, true)));
         return new TableSpec(
                 SEASON_ID,
                 "Season",
@@ -136,14 +147,20 @@ final class SeasonTables {
                             HOLDING,
                             Names.JOB,
                             Names.OPERATION,
-                            Names.MACHINE,
+                            MACHINE,
                             Names.name(Quantities.TRACTOR, Candidate.typed(Role.TRACTOR, Machines.MACHINE)),
                             new TableColumn.Key(Keys.TASK_KEY),
+                            new TableColumn.Word(Quantities.AFTER, List.of(Candidate.typed(Role.JOB, Jobs.AFTER))),
+                            Names.optional(Quantities.LAG, Candidate.typed(Role.JOB, Jobs.LAG)),
+                            EARLIEST,
                             LATEST,
-                            new TableColumn.Method(SeasonFit.START, DayPlan.METHOD, true),
-                            new TableColumn.Method(SeasonFit.FINISH, DayPlan.METHOD, true),
-                            new TableColumn.Method(SeasonFit.WAITS_FOR, DayPlan.METHOD, false),
-                            new TableColumn.Method(SeasonFit.NOT_PLANNED, DayPlan.METHOD, false),
+                            new TableColumn.Joined(
+                                    SeasonFit.CALENDAR,
+                                    new Expr.Total(SEASON_ID, SeasonFit.CALENDAR, Keys.TASK_KEY, Keys.TASK_KEY, true)),
+                            TableColumn.Method.result(SeasonFit.START, DayPlan.METHOD, SeasonFit.NOT_PLANNED),
+                            TableColumn.Method.result(SeasonFit.FINISH, DayPlan.LAST_DAY, SeasonFit.NOT_PLANNED),
+                            new TableColumn.Method(SeasonFit.WAITS_FOR, DayPlan.WAITING, false),
+                            new TableColumn.Method(SeasonFit.NOT_PLANNED, DayPlan.UNPLANNED, false),
                             new TableColumn.Calculated(SeasonFit.LATE, true)),
                     PLAN_RULES),
             List.of(new TableSpec.TotalName(SeasonFit.DAYS_LATE, "Rickyard_days_late")),
@@ -151,11 +168,70 @@ final class SeasonTables {
                     + " workable share of days as typed: weather, breakdowns and tired people are not in it."),
             PLAN_RULES);
 
+    /** One row per job and machine or tractor that it books. */
+    static final TableSpec BOOKINGS = new TableSpec(
+            MachineSeason.BOOKINGS,
+            "Bookings",
+            "Bookings: the machines and tractors of each job, and what is wanted twice",
+            "one row per job and machine or tractor",
+            List.of(
+                    HOLDING,
+                    Names.JOB,
+                    Names.OPERATION,
+                    Names.MACHINE,
+                    new TableColumn.Key(Keys.TASK_KEY),
+                    new TableColumn.Key(Keys.MACHINE_KEY),
+                    ofTask(SEASON_ID, SeasonFit.AREA),
+                    ofTask(SEASON_ID, SeasonFit.HOURS),
+                    ofTask(SEASON_ID, SeasonFit.CALENDAR),
+                    ofTask(PLAN_ID, SeasonFit.START),
+                    ofTask(PLAN_ID, SeasonFit.FINISH),
+                    new TableColumn.Method(MachineSeason.ALSO_WANTED, DayPlan.DOUBLE_BOOKING, false)),
+            List.of(),
+            List.of("What is wanted twice is done one after the other in 'Day plan'. The jobs named are those of the"
+                    + " run; run it again after a change."),
+            List.of());
+
+    private static TableColumn.Joined ofTask(String table, Symbol symbol) {
+        return new TableColumn.Joined(symbol, new Expr.Total(table, symbol, Keys.TASK_KEY, Keys.TASK_KEY, true));
+    }
+
+    private static final List<CautionRule> MACHINE_RULES = List.of(new CautionRule(
+            Severity.CAUTION,
+            Condition.compare(Expr.value(MachineSeason.SHARE), Relation.MORE, Expr.number(1)),
+            "it is wanted for more days than its season has: take longer days, a second machine or tractor, or a"
+                    + " contractor for part of the work."));
+
+    /** One row per machine and tractor that the plan books. */
+    static final TableSpec MACHINE_SEASON = new TableSpec(
+            MACHINES_ID,
+            "Machine season",
+            "Machine season: hours, area and days of each machine and tractor",
+            "one row per machine and tractor booked",
+            Sentences.appended(
+                    List.of(
+                            Names.MACHINE_HOLDING,
+                            Names.MACHINE,
+                            Names.MACHINE_TYPE,
+                            new TableColumn.Key(Keys.MACHINE_KEY),
+                            new TableColumn.Method(MachineSeason.FIRST, DayPlan.SEASON_OF_MACHINE, false),
+                            new TableColumn.Method(MachineSeason.LAST, DayPlan.SEASON_OF_MACHINE, false),
+                            new TableColumn.Calculated(MachineSeason.HOURS_BOOKED, true),
+                            new TableColumn.Calculated(MachineSeason.AREA_BOOKED, true),
+                            new TableColumn.Calculated(MachineSeason.DAYS_BOOKED, true),
+                            new TableColumn.Calculated(MachineSeason.DAYS_OF_SEASON, false),
+                            new TableColumn.Calculated(MachineSeason.SHARE_BOOKED, true),
+                            new TableColumn.Joined(MachineSeason.LEFT_OUT, MachineSeason.BOOKINGS_LEFT_OUT)),
+                    MACHINE_RULES),
+            List.of(),
+            List.of("Field hours of the jobs planned; road, service and repairs come on top. Of several machines alike"
+                    + " each works the hours shown."),
+            MACHINE_RULES);
+
     /** The chart of the plan: a row per machine and a column per day. */
-    static TableSpec chart(List<Symbol> days, Symbol share) {
+    static TableSpec chart(List<Symbol> days) {
         List<TableColumn> columns = new ArrayList<>(List.of(Names.MACHINE_HOLDING, Names.MACHINE));
-        days.forEach(day -> columns.add(new TableColumn.Method(day, DayPlan.METHOD, false)));
-        columns.add(new TableColumn.Method(share, DayPlan.METHOD, false));
+        days.forEach(day -> columns.add(TableColumn.Method.bar(day, DayPlan.CHART)));
         return new TableSpec(
                 CHART_ID,
                 "Time chart",
@@ -164,7 +240,8 @@ final class SeasonTables {
                 List.copyOf(columns),
                 List.of(),
                 List.of(
-                        "The numbers are the task keys of 'Day plan'; an empty cell is a free day. Read without colour."),
+                        "Each cell names the job a machine or tractor is at; an empty cell is a free day, and late! marks a day"
+                                + " after the job's latest. The days are those of 'Day plan'; run again after a change."),
                 List.of());
     }
 }

@@ -6,10 +6,27 @@ import org.rickyard.formula.Expr;
 
 /** The live sentences at the right end of every result table: cautions, then status. */
 final class Sentences {
+    private static final Expr UNWRITTEN = Expr.text("");
+
     private Sentences() {}
 
-    /** The columns with Cautions and Status behind them. */
+    /** The columns with Cautions and Status behind them, to be written once the table is fitted to a workbook. */
     static List<TableColumn> appended(List<TableColumn> columns, List<CautionRule> rules) {
+        List<TableColumn> all = new ArrayList<>(columns);
+        if (!rules.isEmpty()) {
+            all.add(new TableColumn.Sentence(TableSpec.CAUTIONS, UNWRITTEN));
+        }
+        all.add(new TableColumn.Sentence(TableSpec.STATUS, UNWRITTEN));
+        return List.copyOf(all);
+    }
+
+    /** Whether a column is one of these two. */
+    static boolean isAppended(TableColumn column) {
+        return column.symbol().equals(TableSpec.CAUTIONS) || column.symbol().equals(TableSpec.STATUS);
+    }
+
+    /** The columns with these sentences as the rows of a workbook need them. */
+    static List<TableColumn> written(List<TableColumn> columns, List<CautionRule> rules) {
         List<TableColumn> all = new ArrayList<>(columns);
         List<Expr> sentences = new ArrayList<>();
         rules.forEach(rule -> sentences.add(rule.sentence()));

@@ -21,6 +21,8 @@ import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
 import org.rickyard.lists.NameKey;
 import org.rickyard.lists.Products;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.DoseText;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 
@@ -32,6 +34,7 @@ final class SprayRows {
     private final ListRows jobs;
     private final ListRows mixes;
     private final ListRows products;
+    private final CustomaryUnits customary;
     private final List<Finding> findings;
     private final Map<String, List<Integer>> mixRows = new HashMap<>();
     private final Map<String, Integer> productRows = new HashMap<>();
@@ -44,6 +47,7 @@ final class SprayRows {
         this.jobs = lists.rows(Jobs.LIST);
         this.mixes = lists.rows(Mixes.LIST);
         this.products = lists.rows(Products.LIST);
+        this.customary = lists.customary();
         this.findings = findings;
         for (int mix = 0; mix < mixes.size(); mix++) {
             mixRows.computeIfAbsent(NameKey.key(mixes.text(Mixes.MIX, mix)), m -> new ArrayList<>())
@@ -122,7 +126,7 @@ final class SprayRows {
                             + " there or mend the name."));
         }
         String unit = unitOf(job, mix, product, name, cell);
-        boolean listed = product >= 0 && (products.text(Products.UNIT, product).isEmpty() || agrees(product, unit));
+        boolean listed = product >= 0 && agrees(product, unit);
         // A product dosed in another unit than it is listed in has no pack or limit to be held against.
         int held = listed ? product : -1;
         blockRows.computeIfAbsent(block, b -> new ArrayList<>()).add(rows.size());
@@ -135,9 +139,17 @@ final class SprayRows {
     }
 
     private boolean agrees(int product, String unit) {
-        return products.state(Products.UNIT, product) != ListRows.State.GIVEN
-                || unit.isEmpty()
-                || unit.equalsIgnoreCase(products.text(Products.UNIT, product));
+        String listed = listedUnit(product);
+        return listed.isEmpty() || unit.isEmpty() || unit.equalsIgnoreCase(listed);
+    }
+
+    /** What the product list measures a product in: L of a product listed in L, ml/100 L or L/ha. "" if not said. */
+    private String listedUnit(int product) {
+        if (product < 0 || products.state(Products.UNIT, product) != ListRows.State.GIVEN) {
+            return "";
+        }
+        String text = products.text(Products.UNIT, product);
+        return DoseText.read(text, customary) instanceof DoseText.Known known ? known.productUnit() : text;
     }
 
     /** The rows of a block, in list order. */
@@ -195,9 +207,7 @@ final class SprayRows {
 
     private String unitOf(int job, int mix, int product, String name, Optional<CellAddress> cell) {
         Optional<String> dosed = job >= 0 ? doseUnit(jobs, Jobs.DOSE, job) : doseUnit(mixes, Mixes.DOSE, mix);
-        String listed = product < 0 || products.state(Products.UNIT, product) != ListRows.State.GIVEN
-                ? ""
-                : products.text(Products.UNIT, product);
+        String listed = listedUnit(product);
         if (dosed.isPresent() && !listed.isEmpty() && !dosed.get().equalsIgnoreCase(listed)) {
             findings.add(Finding.stop(
                     cell.orElse(null),

@@ -34,8 +34,13 @@ final class StatusText {
             }
         }
         List<Expr> parts = new ArrayList<>();
-        status.sentences.forEach((sentence, paths) ->
-                parts.add(paths.always() ? sentence : Expr.choice(paths.condition(), sentence, Expr.text(""))));
+        status.sentences.forEach((sentence, paths) -> {
+            if (paths.always()) {
+                parts.add(sentence);
+            } else {
+                paths.conditions().forEach(open -> parts.add(Expr.choice(open, sentence, Expr.text(""))));
+            }
+        });
         if (parts.isEmpty()) {
             return Expr.choice(Condition.all(given), Expr.text("ok"), Expr.text("withheld"));
         }

@@ -47,8 +47,18 @@ public sealed interface TableColumn {
         }
     }
 
-    /** A formula's value; a result has its line in the trail, a step stands only beside it. */
-    record Calculated(Formula formula, boolean result) implements TableColumn {
+    /**
+     * A formula's value; a result has its line in the trail, a step stands only beside it.
+     *
+     * @param formula as this workbook needs it
+     * @param declared as it was declared, with the branches that nothing in this workbook leads to
+     */
+    record Calculated(Formula formula, boolean result, Formula declared) implements TableColumn {
+        /** A formula just as it was declared. */
+        public Calculated(Formula formula, boolean result) {
+            this(formula, result, formula);
+        }
+
         @Override
         public Symbol symbol() {
             return formula.result();
@@ -63,8 +73,26 @@ public sealed interface TableColumn {
      * with the method named, and changes only when the workbook is run again.
      *
      * @param result whether it is an answer in itself rather than a step
+     * @param because the column of words that says why it found nothing, or null
+     * @param bar whether filled cells stand out as the bars of a chart
      */
-    record Method(Symbol symbol, org.rickyard.formula.Method method, boolean result) implements TableColumn {}
+    record Method(Symbol symbol, org.rickyard.formula.Method method, boolean result, Symbol because, boolean bar)
+            implements TableColumn {
+        /** One that has no column for why it found nothing. */
+        public Method(Symbol symbol, org.rickyard.formula.Method method, boolean result) {
+            this(symbol, method, result, null, false);
+        }
+
+        /** A result beside a column of words that says why there is none. */
+        public static Method result(Symbol symbol, org.rickyard.formula.Method method, Symbol because) {
+            return new Method(symbol, method, true, because, false);
+        }
+
+        /** A column of a chart. */
+        public static Method bar(Symbol symbol, org.rickyard.formula.Method method) {
+            return new Method(symbol, method, false, null, true);
+        }
+    }
 
     /** A live sentence about the row. */
     record Sentence(Symbol symbol, Expr expr) implements TableColumn {}

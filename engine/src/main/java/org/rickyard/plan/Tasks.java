@@ -30,6 +30,17 @@ final class Tasks {
         boolean isGang() {
             return machine < 0;
         }
+
+        /** The job's name, or else its operation. */
+        String name(ListRows jobs) {
+            String named = jobs.text(Jobs.JOB, job);
+            return named.isEmpty() ? jobs.text(Jobs.OPERATION, job) : named;
+        }
+
+        /** The same with the machine, unless a gang does it. */
+        String title(ListRows jobs, ListRows machines) {
+            return isGang() ? name(jobs) : name(jobs) + " (" + machines.text(Machines.MACHINE, machine) + ")";
+        }
     }
 
     private record Work(String job, int machine) {}

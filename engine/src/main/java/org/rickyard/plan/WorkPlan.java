@@ -40,7 +40,14 @@ public final class WorkPlan {
      */
     public static WorkPlan of(FoundLists lists, boolean allTables) {
         WorkPlan plan = new WorkPlan(lists);
-        plan.build(allTables);
+        plan.build(allTables, true);
+        return plan;
+    }
+
+    /** The same with every column that is declared, filled or not: what the fitted tables are held against. */
+    static WorkPlan withAllColumns(FoundLists lists) {
+        WorkPlan plan = new WorkPlan(lists);
+        plan.build(true, false);
         return plan;
     }
 
@@ -49,7 +56,7 @@ public final class WorkPlan {
         return Catalogue.constants();
     }
 
-    private void build(boolean allTables) {
+    private void build(boolean allTables, boolean fitted) {
         JobLines jobLines = new JobLines(lists, findings);
         boolean chiefOnly = !allTables && jobLines.lines().size() > ChiefTables.MOST_LINES;
         if (chiefOnly) {
@@ -58,7 +65,10 @@ public final class WorkPlan {
                     "there are more than " + ChiefTables.MOST_LINES + " lines of work, so only the chief sheets are"
                             + " worked out; ask for all of them with --all-sheets."));
         }
-        PlanContext context = new PlanContext(lists, constants, findings, chiefOnly);
+        PlanContext.Extent extent = chiefOnly
+                ? PlanContext.Extent.CHIEF_TABLES
+                : fitted ? PlanContext.Extent.ALL : PlanContext.Extent.ALL_COLUMNS;
+        PlanContext context = new PlanContext(lists, constants, findings, extent);
         WorkRateFamily.build(context, jobLines);
         SprayFamily.build(context, jobLines);
         ClampFamily.build(context);

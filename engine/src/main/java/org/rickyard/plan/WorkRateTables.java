@@ -4,6 +4,7 @@ import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
+import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding.Severity;
@@ -14,6 +15,7 @@ import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.FieldShape;
+import org.rickyard.trade.workrate.RememberedMachines;
 import org.rickyard.trade.workrate.Throughput;
 import org.rickyard.trade.workrate.TimeElements;
 import org.rickyard.trade.workrate.WorkTotals;
@@ -63,7 +65,20 @@ final class WorkRateTables {
                             Expr.value(Quantities.AREA).over(Quantities.RUN_LENGTH),
                             Relation.LESS,
                             Expr.constant(FieldShape.NARROW)),
-                    "the field is narrow; wide machines gain little on it."));
+                    "the field is narrow; wide machines gain little on it."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.any(List.of(
+                            Condition.compare(
+                                    Expr.value(Quantities.SPEED), Relation.LESS, speed(RememberedMachines.SLOWEST)),
+                            Condition.compare(
+                                    Expr.value(Quantities.SPEED), Relation.MORE, speed(RememberedMachines.FASTEST)))),
+                    "the speed is outside what is usual for such a machine (table on Basis, from memory, of American"
+                            + " fields): is it in the unit of its header, and fit for ground and crop?"));
+
+    private static Expr speed(ReferenceTable usual) {
+        return new Expr.Lookup(usual, Expr.value(Quantities.MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
+    }
 
     /** One row per field whose size or shape tells on the work. */
     static final TableSpec FIELD_SHAPES = shapes();

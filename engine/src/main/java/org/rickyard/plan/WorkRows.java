@@ -1,7 +1,9 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.rickyard.lists.Finding;
@@ -72,6 +74,16 @@ final class WorkRows {
         }
     }
 
+    /** Machines of one job on one field stand together, jobs in list order, fields as the job has them. */
+    private static List<Work> ordered(List<Work> works) {
+        Map<Long, Integer> place = new LinkedHashMap<>();
+        works.forEach(work -> place.putIfAbsent((long) work.job() << 32 | work.field(), place.size()));
+        List<Work> ordered = new ArrayList<>(works);
+        ordered.sort(Comparator.comparingInt(Work::job)
+                .thenComparingInt(work -> place.get((long) work.job() << 32 | work.field())));
+        return ordered;
+    }
+
     private static int alike(GangRows.Gang gang, int machine) {
         return gang.members().stream()
                 .filter(member -> member.machine() == machine)
@@ -81,7 +93,7 @@ final class WorkRows {
     }
 
     List<Work> all() {
-        return works;
+        return ordered(works);
     }
 
     /**

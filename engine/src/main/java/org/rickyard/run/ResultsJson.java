@@ -105,7 +105,7 @@ public final class ResultsJson {
     private void result(Result result) {
         try {
             json.writeStartObject();
-            json.writeStringField("id", result.formula().id());
+            json.writeStringField("id", result.id());
             json.writeStringField("sheet", result.cell().sheet());
             json.writeStringField(
                     "cell",
@@ -119,14 +119,14 @@ public final class ResultsJson {
             json.writeStringField("unit", result.unit());
             json.writeStringField("status", result.status());
             text("reason", result.given() ? null : result.reason());
-            json.writeStringField("formula", result.formula().words());
+            json.writeStringField(result.byMethod() ? "method" : "formula", result.words());
             json.writeStringField("numbers", result.numbers());
             json.writeArrayFieldStart("inputs");
             for (InputUsed input : result.inputs()) {
                 input(input);
             }
             json.writeEndArray();
-            json.writeStringField("source", result.formula().source().toString());
+            json.writeStringField("source", result.source());
             json.writeEndObject();
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);

@@ -37,6 +37,10 @@ public final class Keys {
 
     /** A tractor's number in the machine list; 0 where none pulls. */
     public static final Symbol TRACTOR_KEY = key("tractor key");
+    /** A job's number in order of appearance, all its rows together. */
+    public static final Symbol JOB_KEY = key("job key");
+    /** The job's number on the first row of each of its fields and 0 on the others, so that no area counts twice. */
+    public static final Symbol AREA_KEY = key("area key");
     /** The number of one machine's work on one field. */
     public static final Symbol WORK_KEY = key("work key");
     /** Where a clamp stands in the table of clamps. */

@@ -141,6 +141,77 @@ class CostSheetsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** Baling at 8 a bale: 12 ha × 20 t/ha at 33 % are 79.2 t of dry matter, 360 bales of 220 kg (Teagasc). */
+    @Test
+    void aContractorsBillGoesByItsUnit() {
+        for (Object[] bill : new Object[][] {{"bale", 8.0, 2880.0}, {"h", 60.0, 60 * 12 / 4.8}, {"t", 2.0, 480.0}}) {
+            SeasonBook.Worked worked =
+                    baler((String) bill[0], (double) bill[1], "all but fuel").run();
+            assertThat(worked.number("hire-bill", "Baler"))
+                    .as((String) bill[0])
+                    .isCloseTo((double) bill[2], within(1e-9));
+            assertThat(worked.number("fuel-cost", "Baler")).isCloseTo(5 * 2.5 * 0.9, within(1e-9));
+            assertThat(worked.number("lubricant-cost", "Baler")).isZero();
+            assertThat(worked.number("labour-cost", "Baler")).isZero();
+            assertThat(worked.number("job-cost", "Bale")).isCloseTo((double) bill[2] + 5 * 2.5 * 0.9, within(1e-9));
+            assertThat(worked.number("job-cost-per-hectare", "Bale"))
+                    .isCloseTo(((double) bill[2] + 5 * 2.5 * 0.9) / 12, within(1e-9));
+            assertThat(worked.differences()).isEmpty();
+        }
+    }
+
+    @Test
+    void whatAChargeIncludesMustBeSaid() {
+        SeasonBook.Worked worked = baler("bale", 8, null).run();
+        assertThat(worked.result("hire-bill", "Baler").given()).isFalse();
+        assertThat(worked.result("hire-bill", "Baler").reason()).contains("say in Charge includes");
+    }
+
+    private static SeasonBook baler(String unit, double charge, String includes) {
+        return new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row(
+                                "Holding",
+                                "Field",
+                                "Crop",
+                                "Area (ha)",
+                                "Yield (t/ha)",
+                                "Yield basis",
+                                "DM at ensiling (%)"),
+                        row("Hill Top", "Long Acre", "grass", 12, 20, "as carted fresh", 33))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)",
+                                "Fuel (L/h)",
+                                "Own or hired",
+                                "Charge",
+                                "Charge unit",
+                                "Charge includes"),
+                        row("Baler", "baler", 6, 10, 80, 5, "hired", charge, unit, includes))
+                .sheet("Jobs", row("Job", "Field", "Operation", "Machine"), row("Bale", "grass", "bale", "Baler"))
+                .sheet("Assumptions", row("Item", "Value", "Unit"), PRICES[0], PRICES[1]);
+    }
+
+    @Test
+    void anOwnMachineWithoutAPriceNamesTheBlankCell() {
+        SeasonBook.Worked worked = farm("PTO", 60, PRICES)
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Tractor"),
+                        row("Cut", "grass", "mow", "Mower", "Old red"),
+                        row("Row up", "grass", "rake", "Rake", "Plain one"))
+                .run();
+        assertThat(worked.messages()).anyMatch(m -> m.contains("there is no tractor 'Plain one'"));
+        assertThat(worked.number("job-area", "Cut")).isCloseTo(12, within(1e-9));
+        assertThat(worked.number("labour-per-driver", "Mower")).isCloseTo(5.5, within(1e-9));
+    }
+
     @Test
     void powerWithoutBasisIsAskedFor() {
         SeasonBook.Worked worked = farm(null, 60, PRICES).run();

@@ -89,6 +89,14 @@ public final class ClientBook implements AutoCloseable {
         return this;
     }
 
+    /** The number that stands in a cell. */
+    public double number(CellAddress address) {
+        return workbook.getSheet(address.sheet())
+                .getRow(address.row())
+                .getCell(address.column())
+                .getNumericCellValue();
+    }
+
     private void put(Cell cell, Object value) {
         if (cell.getCellType() == CellType.FORMULA) {
             cell.removeFormula();

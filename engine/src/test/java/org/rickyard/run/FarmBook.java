@@ -14,6 +14,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.rickyard.audit.Result;
 import org.rickyard.lists.Finding;
+import org.rickyard.testing.Linted;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.RefusedException;
 
@@ -32,7 +33,7 @@ final class FarmBook {
 
         List<Result> results(String id, String... about) {
             return results.stream()
-                    .filter(result -> result.formula().id().equals(id))
+                    .filter(result -> result.id().equals(id))
                     .filter(result -> result.about().values().containsAll(List.of(about)))
                     .toList();
         }
@@ -88,6 +89,7 @@ final class FarmBook {
             try (BookPackage book = BookPackage.open(in)) {
                 Recalculation recalculation = Recalculation.of(book, RunOptions.usual());
                 recalculation.write(out);
+                Linted.after(in, out);
                 List<Result> results = new ArrayList<>();
                 recalculation.sheets().results().forEach(results::add);
                 return new Run(

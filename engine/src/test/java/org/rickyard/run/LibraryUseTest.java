@@ -19,6 +19,7 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.testing.FarmBook;
+import org.rickyard.testing.Linted;
 import org.rickyard.workbook.graft.GraftReport;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.RefusedException;
@@ -53,7 +54,7 @@ class LibraryUseTest {
             Recalculation.of(open, new RunOptions(RunOptions.USUAL_TRAIL_ROWS, false, threads))
                     .write(out);
         }
-        return out.toByteArray();
+        return Linted.after(book, out.toByteArray());
     }
 
     @Test

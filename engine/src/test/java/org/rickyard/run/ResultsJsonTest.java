@@ -68,11 +68,7 @@ class ResultsJsonTest {
                 .containsEntry("unit", "ha/h")
                 .containsEntry("status", "ok")
                 .containsEntry("reason", null)
-                .containsEntry(
-                        "formula",
-                        "if output is blank and not (reckoned by is time elements): speed × working width × field"
-                                + " efficiency ÷ 10; otherwise: if output is blank: rate by width; otherwise: least of"
-                                + " (rate by width; rate by throughput)")
+                .containsEntry("formula", "speed × working width × field efficiency ÷ 10")
                 .containsEntry("numbers", "10 × 3.048 × 80 % ÷ 10");
         assertThat((Double) rate.get("value")).isEqualTo(10 * 10 * 0.3048 * 80 / 100 / 10);
         assertThat(rate.get("cell").toString()).matches("[A-Z]+[0-9]+");

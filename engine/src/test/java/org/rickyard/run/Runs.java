@@ -6,20 +6,17 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.rickyard.audit.Result;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.testing.Linted;
 import org.rickyard.testing.Parity;
 import org.rickyard.testing.StoredValues;
 import org.rickyard.workbook.graft.GraftReport;
-import org.rickyard.workbook.graft.PackageLinter;
 import org.rickyard.workbook.graft.Verification;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.RefusedException;
@@ -42,21 +39,12 @@ public final class Runs {
         }
 
         /**
-         * Where the values stored on our sheets differ from others. Of a result table, numbers may differ by a share of
-         * the largest number of their row, for results in which large inputs cancel; the copies of results on other
-         * sheets by that share of 1.
+         * Where the values stored on our sheets differ from others. Numbers may differ by a share of the largest number
+         * that they are worked out from, for results in which large inputs cancel.
          */
         public List<String> differences(Map<CellAddress, Object> others) {
             Map<CellAddress, Object> stored = StoredValues.of(file, ours());
-            Set<String> tables = new HashSet<>();
-            plan.tables().forEach(table -> tables.add(places.sheet(table.spec())));
-            Map<String, Double> largest = new HashMap<>();
-            stored.forEach((cell, value) -> {
-                if (value instanceof Double number && tables.contains(cell.sheet())) {
-                    largest.merge(cell.sheet() + cell.row(), Math.abs(number), Math::max);
-                }
-            });
-            return Parity.differences(stored, others, cell -> largest.getOrDefault(cell.sheet() + cell.row(), 1.0));
+            return Parity.differences(stored, others, new Magnitudes(plan, places, stored)::of);
         }
 
         /** The findings' sentences. */
@@ -66,9 +54,7 @@ public final class Runs {
 
         /** The results of a formula. */
         public List<Result> results(String id) {
-            return results.stream()
-                    .filter(result -> result.formula().id().equals(id))
-                    .toList();
+            return results.stream().filter(result -> result.id().equals(id)).toList();
         }
 
         /** The result of a formula whose row is about these names. */
@@ -101,9 +87,7 @@ public final class Runs {
             Recalculation run = Recalculation.of(book, options);
             GraftReport report = run.write(out);
             Verification.check(book, out, report);
-            List<String> worse = new ArrayList<>(PackageLinter.lint(out));
-            PackageLinter.lint(in).forEach(worse::remove);
-            assertThat(worse).as("linter").isEmpty();
+            Linted.after(in, out);
             List<Result> results = new ArrayList<>();
             run.sheets().results().forEach(results::add);
             return new Run(

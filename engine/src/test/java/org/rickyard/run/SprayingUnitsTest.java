@@ -114,7 +114,7 @@ class SprayingUnitsTest {
     private Map<String, Double> answers(Writing writing, String customary) {
         Map<String, Double> answers = new TreeMap<>();
         book(writing, customary, 12).run(folder).results().forEach(result -> result.number()
-                .ifPresent(number -> answers.put(result.formula().id() + " " + result.about(), number)));
+                .ifPresent(number -> answers.put(result.id() + " " + result.about(), number)));
         return answers;
     }
 

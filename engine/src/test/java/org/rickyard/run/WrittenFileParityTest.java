@@ -83,7 +83,7 @@ class WrittenFileParityTest {
                 if (!chief.contains(result.cell().sheet())) {
                     return;
                 }
-                int[] count = counts.computeIfAbsent(result.formula().id(), id -> new int[2]);
+                int[] count = counts.computeIfAbsent(result.id(), id -> new int[2]);
                 count[result.given() ? 0 : 1]++;
             });
         }

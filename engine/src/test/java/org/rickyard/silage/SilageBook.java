@@ -19,6 +19,7 @@ import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.TableSpec;
 import org.rickyard.run.Recalculation;
 import org.rickyard.run.RunOptions;
+import org.rickyard.testing.Linted;
 import org.rickyard.testing.Parity;
 import org.rickyard.testing.PoiRecalculation;
 import org.rickyard.testing.StoredValues;
@@ -122,7 +123,7 @@ final class SilageBook implements AutoCloseable {
         Path out = folder.resolve("out.xlsx");
         try {
             run.write(out);
-            return out;
+            return Linted.after(folder.resolve("in.xlsx"), out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (RefusedException e) {

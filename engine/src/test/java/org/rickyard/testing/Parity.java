@@ -46,14 +46,15 @@ public final class Parity {
         for (CellAddress cell : cells) {
             Object one = stored.getOrDefault(cell, ABSENT);
             Object other = recalculated.getOrDefault(cell, ABSENT);
-            if (!agree(one, other, magnitude.applyAsDouble(cell))) {
+            if (!agree(one, other, 0) && !agree(one, other, magnitude.applyAsDouble(cell))) {
                 lines.add(cell + ": stored " + shown(one) + ", recalculated " + shown(other));
             }
         }
         return lines;
     }
 
-    private static boolean agree(Object one, Object other, double magnitude) {
+    /** Whether two values are alike; numbers within the tolerance of the larger of them and of their inputs. */
+    public static boolean agree(Object one, Object other, double magnitude) {
         if (one instanceof Double a && other instanceof Double b) {
             return Math.abs(a - b) <= TOLERANCE * Math.max(Math.abs(magnitude), Math.max(Math.abs(a), Math.abs(b)));
         }

@@ -58,6 +58,7 @@ public final class SeasonBook {
             List<Result> results = new ArrayList<>();
             run.sheets().results().forEach(results::add);
             run.write(out);
+            Linted.after(in, out);
             return new Worked(
                     out, run.plan(), List.copyOf(results), run.sheets().findings());
         } catch (RefusedException e) {
@@ -96,7 +97,7 @@ public final class SeasonBook {
         /** The one result of a formula about these names. */
         public Result result(String id, String... about) {
             List<Result> found = results.stream()
-                    .filter(r -> r.formula().id().equals(id))
+                    .filter(r -> r.id().equals(id))
                     .filter(r -> r.about().values().containsAll(List.of(about)))
                     .toList();
             if (found.size() != 1) {

@@ -2,9 +2,7 @@ package org.rickyard.trade;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -13,9 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.rickyard.formula.Condition;
 import org.rickyard.formula.Evaluator;
-import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
@@ -95,9 +91,7 @@ class CatalogueMistakesTest {
     }
 
     private static boolean meansTheSame(Formula formula, Formula mistaken) {
-        List<String> words = new ArrayList<>(List.of("", "another"));
-        words(formula.expr(), words);
-        RandomRows rows = new RandomRows(words);
+        RandomRows rows = new RandomRows(RandomRows.words(formula.expr()));
         if (formula.result().type() == Symbol.Type.TEXT) {
             Evaluator.WordAt one = Evaluator.words(formula.expr(), rows);
             Evaluator.WordAt other = Evaluator.words(mistaken.expr(), rows);
@@ -124,35 +118,5 @@ class CatalogueMistakesTest {
             given += has ? 1 : 0;
         }
         return given > 0;
-    }
-
-    /** The words a formula asks for, so that every branch of it is taken now and then. */
-    private static void words(Expr expr, List<String> words) {
-        if (expr instanceof Expr.Choice e) {
-            words(e.when(), words);
-            words(e.then(), words);
-            words(e.otherwise(), words);
-        } else if (expr instanceof Expr.GivenElse e) {
-            words(e.otherwise(), words);
-        } else if (expr instanceof Expr.Only e) {
-            words(e.when(), words);
-            words(e.then(), words);
-        } else if (expr instanceof Expr.Scale e) {
-            words(e.a(), words);
-        } else if (expr instanceof Expr.Lookup e && e.table().wordKeys()) {
-            e.table().rows().forEach(row -> words.add(row.word()));
-        }
-    }
-
-    private static void words(Condition condition, List<String> words) {
-        if (condition instanceof Condition.Is c) {
-            words.add(c.word());
-        } else if (condition instanceof Condition.All c) {
-            c.parts().forEach(part -> words(part, words));
-        } else if (condition instanceof Condition.Any c) {
-            c.parts().forEach(part -> words(part, words));
-        } else if (condition instanceof Condition.Not c) {
-            words(c.condition(), words);
-        }
     }
 }

@@ -23,6 +23,7 @@ public final class CostCatalogue {
         all.add(RemainingValue.REMAINING);
         all.addAll(JobCost.formulas());
         all.addAll(OwnOrHire.formulas());
+        all.addAll(JobTotals.formulas());
         all.addAll(CostTotals.formulas());
         return List.copyOf(all);
     }

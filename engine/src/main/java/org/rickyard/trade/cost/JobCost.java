@@ -5,10 +5,12 @@ import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.AREA;
+import static org.rickyard.trade.Quantities.CHARGE_PER_BALE;
 import static org.rickyard.trade.Quantities.CHARGE_PER_HECTARE;
 import static org.rickyard.trade.Quantities.CHARGE_PER_HOUR;
 import static org.rickyard.trade.Quantities.CHARGE_PER_TONNE;
 import static org.rickyard.trade.Quantities.CHARGE_UNIT;
+import static org.rickyard.trade.Quantities.DM_AT_ENSILING;
 import static org.rickyard.trade.Quantities.OWN_OR_HIRED;
 
 import java.util.List;
@@ -16,6 +18,7 @@ import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
@@ -24,6 +27,7 @@ import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.silage.Bales;
 import org.rickyard.trade.workrate.FuelAndLabour;
 import org.rickyard.trade.workrate.Throughput;
 
@@ -57,6 +61,9 @@ public final class JobCost {
     public static final Symbol LUBRICANT_COST = money("lubricant cost");
     /** Labour on the field. */
     public static final Symbol LABOUR_COST = money("labour cost");
+    /** Bales a baler makes of the crop. */
+    public static final Symbol BALES =
+            Symbol.number("bales made", Units.ONE).possible(Range.POSITIVE).decimals(0);
     /** The bill for a hired machine. */
     public static final Symbol HIRE = money("hire bill");
     /** All together. */
@@ -195,12 +202,19 @@ public final class JobCost {
     public static final Formula LUBRICANT_ON_FIELD = new Formula(
             "lubricant-cost",
             LUBRICANT_COST,
-            value(FUEL_COST).times(constant(LUBRICANT_SHARE)),
+            choice(TRACTOR_IN, NOTHING, value(FUEL_COST).times(constant(LUBRICANT_SHARE))),
             IOWA,
-            "oil and grease",
-            List.of(WorkedExample.from(Source.published("Iowa State University: 15 % of 15.71 is 2.36"))
-                    .with(FUEL_COST, 15.708)
-                    .gives(2.36, Units.MONEY_UNIT, 2)));
+            "oil and grease; nothing where a charge includes the tractor or engine",
+            List.of(
+                    WorkedExample.from(Source.published("Iowa State University: 15 % of 15.71 is 2.36"))
+                            .with(OWN_OR_HIRED, "own")
+                            .with(FUEL_COST, 15.708)
+                            .gives(2.36, Units.MONEY_UNIT, 2),
+                    WorkedExample.from(Source.commonPractice("a contractor oils his own machine"))
+                            .with(OWN_OR_HIRED, "hired")
+                            .with(INCLUDES, "all but fuel")
+                            .with(FUEL_COST, 100)
+                            .gives(0, Units.MONEY_UNIT, 6)));
 
     /** {@code labour-cost}. */
     public static final Formula LABOUR_ON_FIELD = new Formula(
@@ -214,6 +228,33 @@ public final class JobCost {
                     .with(FuelAndLabour.LABOUR, 1.1)
                     .with(Prices.WAGE, 15)
                     .gives(16.5, Units.MONEY_UNIT, 2)));
+
+    /** {@code bales-made}: dry matter of the crop ÷ dry matter of a bale, rounded up. */
+    public static final Formula BALES_MADE = new Formula(
+            "bales-made",
+            BALES,
+            Expr.call(
+                    Function.ROUND_UP,
+                    value(AREA)
+                            .times(Throughput.YIELD_CARTED)
+                            .times(DM_AT_ENSILING)
+                            .over(constant(Bales.BALE_DM))
+                            .in(Units.ONE)),
+            Bales.BALE_DM.source(),
+            "round bales; count your own and set their dry matter on Assumptions",
+            List.of(
+                    // A hectare of 40 t/ha at 30 % holds 12 t of dry matter: 54.5 bales of 220 kg.
+                    WorkedExample.from(Source.derived("12 t of dry matter in bales of 220 kg"))
+                            .with(AREA, 1)
+                            .with(Throughput.YIELD_CARTED, 40)
+                            .with(DM_AT_ENSILING, 30)
+                            .gives(55, Units.ONE, 0),
+                    WorkedExample.from(Source.secondHand(
+                                    "Farmers Journal 216282: 900 bales at 220 kg are 198 t of dry matter"))
+                            .with(AREA, 16.5)
+                            .with(Throughput.YIELD_CARTED, 40)
+                            .with(DM_AT_ENSILING, 30)
+                            .gives(900, Units.ONE, 0)));
 
     /** {@code hire-bill}: the charge by its unit. */
     public static final Formula HIRE_BILL = new Formula(
@@ -231,12 +272,12 @@ public final class JobCost {
                                             .times(AREA)
                                             .times(Throughput.YIELD_CARTED)
                                             .onlyWhen(said(), SAY),
-                                    value(CHARGE_PER_HECTARE)
-                                            .times(AREA)
-                                            .onlyWhen(
-                                                    new Condition.Not(Condition.is(CHARGE_UNIT, "bale")),
-                                                    "bales are not counted here; give the charge per ha")
-                                            .onlyWhen(said(), SAY)))),
+                                    choice(
+                                            Condition.is(CHARGE_UNIT, "bale"),
+                                            value(CHARGE_PER_BALE).times(BALES).onlyWhen(said(), SAY),
+                                            value(CHARGE_PER_HECTARE)
+                                                    .times(AREA)
+                                                    .onlyWhen(said(), SAY))))),
             Source.derived("charge × what it is counted by"),
             "the charge as typed, with or without tax as typed",
             List.of(
@@ -256,6 +297,13 @@ public final class JobCost {
                             .with(AREA, 10)
                             .with(Throughput.YIELD_CARTED, 20)
                             .gives(400, Units.MONEY_UNIT, 6),
+                    WorkedExample.from(Source.derived("8 a bale for 55 bales"))
+                            .with(OWN_OR_HIRED, "hired")
+                            .with(INCLUDES, "everything")
+                            .with(CHARGE_UNIT, "bale")
+                            .with(CHARGE_PER_BALE, 8)
+                            .with(BALES, 55)
+                            .gives(440, Units.MONEY_UNIT, 6),
                     WorkedExample.from(Source.derived("45 an hour for 5 h"))
                             .with(OWN_OR_HIRED, "hired")
                             .with(INCLUDES, "machine only")
@@ -360,6 +408,7 @@ public final class JobCost {
                 FUEL_ON_FIELD,
                 LUBRICANT_ON_FIELD,
                 LABOUR_ON_FIELD,
+                BALES_MADE,
                 HIRE_BILL,
                 COST,
                 COST_OF_HECTARE,

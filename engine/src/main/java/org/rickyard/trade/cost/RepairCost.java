@@ -19,13 +19,13 @@ import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Function;
 import org.rickyard.formula.ReferenceTable;
-import org.rickyard.formula.ReferenceTable.Row;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
+import org.rickyard.trade.workrate.RememberedMachines;
 
 /**
  * Repairs, which pile up faster as a machine ages: accumulated repairs = RF1 × list price × (hours ÷ 1000)^RF2. Of a
@@ -59,47 +59,12 @@ public final class RepairCost {
     private static final Source D497 = Source.memory("ASAE D497, Table 3; tractor 2WD supported by an Iowa State"
             + " University example (25 % of list at 6,000 h)");
 
-    /** One row of the remembered table. */
-    public record Machine(
-            String type, String row, double efficiency, double life, double repairs, double rf1, double rf2) {}
-
-    /** The rows used here, each with the name it has in the table it is remembered from. */
-    public static final List<Machine> REMEMBERED = List.of(
-            new Machine("tractor", "tractor 2WD", Double.NaN, 12000, 100, 0.007, 2.0),
-            new Machine("mower", "mower (rotary)", 80, 2000, 175, 0.44, 2.0),
-            new Machine("tedder", "as side-delivery rake", 80, 2500, 60, 0.17, 1.4),
-            new Machine("rake", "side-delivery rake", 80, 2500, 60, 0.17, 1.4),
-            new Machine("forager", "forage harvester, trailed", 70, 2500, 65, 0.15, 1.6),
-            new Machine("baler", "large round baler", 65, 1500, 90, 0.43, 1.8),
-            new Machine("forage wagon", "forage wagon", Double.NaN, 2000, 50, 0.16, 1.6),
-            new Machine("trailer", "wagon", Double.NaN, 3000, 80, 0.19, 1.3),
-            new Machine("sprayer", "boom sprayer", 65, 1500, 70, 0.41, 1.3),
-            new Machine("air-blast sprayer", "air-carrier sprayer", 60, 2000, 60, 0.20, 1.6),
-            new Machine("fertiliser spreader", "fertiliser spreader", 70, 1200, 80, 0.63, 1.3),
-            new Machine("plough", "mouldboard plough", 85, 2000, 100, 0.29, 1.8),
-            new Machine("cultivator", "field cultivator", 85, 2000, 70, 0.27, 1.4),
-            new Machine("drill", "grain drill", 70, 1500, 75, 0.32, 2.1),
-            new Machine("field rolls", "roller-packer", 85, 2000, 40, 0.16, 1.3),
-            new Machine("combine", "combine, self-propelled", 70, 3000, 40, 0.04, 2.1));
-
     /** Repair factor. */
-    public static final ReferenceTable RF1 = new ReferenceTable(
-            "Repair factor RF1",
-            "machine type",
-            Units.ONE,
-            "RF1",
-            Units.ONE,
-            REMEMBERED.stream().map(m -> Row.of(m.type(), m.rf1())).toList(),
-            D497);
+    public static final ReferenceTable RF1 =
+            RememberedMachines.byType("Repair factor RF1", "RF1", Units.ONE, RememberedMachines.Row::rf1, D497);
     /** Repair exponent. */
-    public static final ReferenceTable RF2 = new ReferenceTable(
-            "Repair exponent RF2",
-            "machine type",
-            Units.ONE,
-            "RF2",
-            Units.ONE,
-            REMEMBERED.stream().map(m -> Row.of(m.type(), m.rf2())).toList(),
-            D497);
+    public static final ReferenceTable RF2 =
+            RememberedMachines.byType("Repair exponent RF2", "RF2", Units.ONE, RememberedMachines.Row::rf2, D497);
     /** A machine whose hours are not typed is taken for new. */
     public static final Constant NEW_MACHINE =
             new Constant("Hours of a machine if none are typed", 0, Units.H, Source.commonPractice("new"));

@@ -6,8 +6,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.rickyard.formula.Expr;
 import org.rickyard.formula.Method;
 import org.rickyard.formula.Source;
+import org.rickyard.trade.Quantities;
 
 /**
  * A plan of the days: each job is done in one go, as early as its window, the jobs before it and its machines allow. No
@@ -54,13 +56,48 @@ public final class DayPlan {
         }
     }
 
+    private static final Source SCHEDULING = Source.derived("serial scheduling; ties go by list order");
+
     /** What it is, for the sheet. */
     public static final Method METHOD = new Method(
-            "day-plan",
+            "planned-start",
             "each job in one go as early as window, jobs before it and machines allow; nothing is booked twice; days are"
                     + " stretched by the share that is workable; of up to six jobs that hang together the order with"
                     + " the fewest days late stands, of more the best of list order, latest day and earliest day",
-            Source.derived("serial scheduling; ties go by list order"));
+            SCHEDULING,
+            reads());
+    /** The last day of a job's place in the plan. */
+    public static final Method LAST_DAY =
+            new Method("planned-finish", "last day worked on, as planned start", SCHEDULING, reads());
+    /** What keeps a job from beginning. */
+    public static final Method WAITING = new Method(
+            "waits-for", "the job that has its machine or tractor when it could begin", SCHEDULING, List.of());
+    /** Why a job has no place. */
+    public static final Method UNPLANNED =
+            new Method("not-planned-because", "what the plan lacks to place the job", SCHEDULING, List.of());
+    /** Jobs that want one machine on the same days. */
+    public static final Method DOUBLE_BOOKING = new Method(
+            "double-booking",
+            "other jobs that want it on the days this job could be done if machines were no matter; the plan does one"
+                    + " after the other",
+            SCHEDULING);
+    /** The days of a machine's season. */
+    public static final Method SEASON_OF_MACHINE = new Method(
+            "machine-season",
+            "from the first to the last day that its jobs may be done; as planned where a job has no such day",
+            SCHEDULING);
+    /** The chart. */
+    public static final Method CHART = new Method(
+            "time-chart", "a job stands on each day from its planned start to its planned finish", SCHEDULING);
+
+    private static List<Expr> reads() {
+        return List.of(
+                Expr.value(SeasonFit.CALENDAR),
+                Expr.value(Quantities.EARLIEST),
+                Expr.value(Quantities.LATEST),
+                Expr.value(Quantities.AFTER),
+                Expr.value(Quantities.LAG));
+    }
 
     private static final Slot NONE = new Slot(Double.NaN, Double.NaN);
 

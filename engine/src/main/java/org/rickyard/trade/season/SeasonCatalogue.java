@@ -19,6 +19,7 @@ public final class SeasonCatalogue {
 
     private static List<Formula> all() {
         List<Formula> all = new ArrayList<>(SeasonFit.formulas());
+        all.addAll(MachineSeason.formulas());
         return List.copyOf(all);
     }
 }

@@ -73,6 +73,9 @@ public final class SeasonFit {
     /** Days the job needs. */
     public static final Symbol NEEDED =
             Symbol.number("days needed", Units.D).possible(Range.POSITIVE).decimals(1);
+    /** Calendar days the job takes, days unfit for it among them. */
+    public static final Symbol CALENDAR =
+            Symbol.number("days it takes", Units.D).possible(Range.POSITIVE).decimals(1);
     /** Whole days. */
     public static final Symbol WHOLE_DAYS =
             Symbol.number("whole days needed", Units.D).possible(Range.POSITIVE).decimals(0);
@@ -83,7 +86,7 @@ public final class SeasonFit {
             .possible(Range.POSITIVE)
             .decimals(2);
     /** How much faster it must go. */
-    public static final Symbol FACTOR = Symbol.number("days needed over days available", Units.ONE)
+    public static final Symbol FACTOR = Symbol.number("needed over available", Units.ONE)
             .possible(Range.POSITIVE)
             .decimals(2);
     /** Width that would just fit. */
@@ -100,6 +103,10 @@ public final class SeasonFit {
     /** Machines alike that would do. */
     public static final Symbol REQUIRED_MACHINES = Symbol.number("machines required", Units.ONE)
             .possible(Range.POSITIVE)
+            .decimals(0);
+    /** Machines alike beyond those that are there. */
+    public static final Symbol TO_HIRE = Symbol.number("machines to hire", Units.ONE)
+            .possible(Range.NOT_NEGATIVE)
             .decimals(0);
 
     private static final Source EP496 = Source.memory("ASAE EP496: area over suitable days and hours a day");
@@ -207,6 +214,18 @@ public final class SeasonFit {
                     .with(NEEDED, 69.14)
                     .gives(70, Units.D, 0)));
 
+    /** {@code calendar-days}: days needed ÷ workable share. */
+    public static final Formula CALENDAR_DAYS = new Formula(
+            "calendar-days",
+            CALENDAR,
+            value(NEEDED).over(WORKABLE_DAYS),
+            EP496,
+            "unfit days spread evenly; real weather bunches",
+            List.of(WorkedExample.from(Source.derived("2 days of work where half the days are fit"))
+                    .with(NEEDED, 2)
+                    .with(WORKABLE_DAYS, 50)
+                    .gives(4, Units.D, 6)));
+
     private static final Condition IT_FITS = Condition.compare(value(NEEDED), Relation.AT_MOST, value(AVAILABLE));
 
     /** Whether it fits. */
@@ -296,6 +315,18 @@ public final class SeasonFit {
                     .with(FACTOR, 1.2)
                     .gives(2, Units.ONE, 0)));
 
+    /** Machines beyond those that are there. */
+    public static final Formula MACHINES_TO_HIRE = new Formula(
+            "machines-to-hire",
+            TO_HIRE,
+            Expr.greatest(number(0), value(REQUIRED_MACHINES).minus(ALIKE)),
+            Source.derived("machines required less those named in the job"),
+            "alike in rate; whole gangs where a gang does the job",
+            List.of(WorkedExample.from(Source.derived("two required, one named"))
+                    .with(REQUIRED_MACHINES, 2)
+                    .with(ALIKE, 1)
+                    .gives(1, Units.ONE, 0)));
+
     /** In reading order. */
     static List<Formula> formulas() {
         return List.of(
@@ -305,6 +336,7 @@ public final class SeasonFit {
                 DAYS_AVAILABLE,
                 DAYS_NEEDED,
                 DAYS_WHOLE,
+                CALENDAR_DAYS,
                 VERDICT,
                 PRESSURE,
                 RATE_REQUIRED,
@@ -312,6 +344,7 @@ public final class SeasonFit {
                 SPEED_REQUIRED,
                 DAY_REQUIRED,
                 MACHINES_REQUIRED,
+                MACHINES_TO_HIRE,
                 LATE);
     }
 }

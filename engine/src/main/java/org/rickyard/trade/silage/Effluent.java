@@ -69,11 +69,8 @@ public final class Effluent {
             "draining-silage",
             TONNES,
             choice(
-                    new Condition.Given(CROP_IN),
-                    choice(
-                            Condition.compare(value(CROP_IN), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.T)),
-                            value(CROP_IN),
-                            value(CAPACITY)),
+                    Condition.compare(value(CROP_IN), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.T)),
+                    value(CROP_IN),
                     value(CAPACITY)),
             Source.derived("crop in the clamp; if none is allotted, what it holds when full"),
             "fresh, as ensiled",

@@ -53,7 +53,9 @@ public final class NozzleChoice {
     /** The standard's colour of that size. */
     public static final Symbol COLOUR = Symbol.text("colour of the size");
     /** The fitted size. */
-    public static final Symbol FITTED = Symbol.number("size fitted", Units.ONE).decimals(2);
+    public static final Symbol FITTED = Symbol.number("size fitted", Units.ONE)
+            .possible(NOZZLE_SIZE.possible())
+            .decimals(2);
     /** In or out of the window. */
     public static final Symbol WINDOW = Symbol.text("pressure window");
     /** What is known of the quality. */
@@ -78,8 +80,10 @@ public final class NozzleChoice {
 
     private static final String IN = "in the window";
     private static final String NO_WINDOW = "no window typed";
-    private static final String GOOD = "the label's quality";
+    private static final String BELOW = "below the window";
+    private static final String ABOVE = "above the window";
     private static final String UNCHECKED = "fits the flow only, quality not checked";
+    private static final String GOOD = "the label's quality";
     private static final String BAD = "not the label's quality";
     private static final Source CHAMBER = Source.published("LWK (chamber of agriculture), Richtige Duesenwahl");
     private static final Source RULE = Source.derived(
@@ -113,18 +117,14 @@ public final class NozzleChoice {
                     text(NO_WINDOW),
                     choice(
                             Condition.compare(cut(WANTED_PRESSURE), Relation.LESS, cut(LOWEST_PRESSURE)),
-                            text("below the window"),
+                            text(BELOW),
                             choice(
                                     Condition.compare(cut(WANTED_PRESSURE), Relation.MORE, cut(HIGHEST_PRESSURE)),
-                                    text("above the window"),
+                                    text(ABOVE),
                                     text(IN)))),
             RULE,
             "the window typed for the fitted nozzle stands for its whole series",
-            List.of(
-                    window(8.333, "above the window"),
-                    window(4.6875, "above the window"),
-                    window(3, IN),
-                    window(2.0833, IN)));
+            List.of(window(8.333, ABOVE), window(4.6875, ABOVE), window(3, IN), window(2.0833, IN)));
 
     /** Cut to nine decimals, so that a pressure at the edge of the window is in it, binary noise or not. */
     private static Expr cut(Symbol symbol) {
@@ -209,8 +209,17 @@ public final class NozzleChoice {
                     choice(
                             Condition.is(QUALITY, GOOD),
                             number(0),
-                            choice(Condition.is(QUALITY, BAD), number(2), number(1))),
-                    number(3)),
+                            choice(
+                                    Condition.is(QUALITY, BAD),
+                                    number(2),
+                                    number(1)
+                                            .onlyWhen(
+                                                    Condition.is(QUALITY, UNCHECKED),
+                                                    "the spray quality cannot be compared"))),
+                    number(3)
+                            .onlyWhen(
+                                    Condition.any(List.of(Condition.is(WINDOW, BELOW), Condition.is(WINDOW, ABOVE))),
+                                    "the pressure window cannot be compared")),
             RULE,
             "0 is best",
             List.of(
@@ -220,8 +229,8 @@ public final class NozzleChoice {
                     group(NO_WINDOW, GOOD, 0),
                     group(NO_WINDOW, UNCHECKED, 1),
                     group(NO_WINDOW, BAD, 2),
-                    group("below the window", GOOD, 3),
-                    group("above the window", GOOD, 3)));
+                    group(BELOW, GOOD, 3),
+                    group(ABOVE, GOOD, 3)));
 
     private static WorkedExample group(String window, String quality, double answer) {
         return WorkedExample.from(Source.derived("the rule, case by case"))

@@ -246,7 +246,10 @@ public final class NozzleWear {
                                                     below(WEAR, MIND),
                                                     text("whole set low: check filters and gauge"),
                                                     evenness()))),
-                            evenness())),
+                            choice(
+                                    Condition.usableOrBlank(NEW_NOZZLE_FLOW, NOZZLE_SIZE, PRESSURE),
+                                    evenness(),
+                                    text("")))),
             OHIO,
             "never blow a nozzle by mouth; use a soft brush or air",
             List.of(
@@ -343,27 +346,19 @@ public final class NozzleWear {
             "test-pressure-fits",
             AT_PRESSURE,
             choice(
-                    Condition.any(List.of(
-                            new Condition.Blank(PRESSURE), new Condition.Blank(NozzlePressure.WANTED_PRESSURE))),
-                    text("not known"),
-                    choice(
-                            Condition.compare(
-                                    call(Function.ABS, value(PRESSURE).minus(NozzlePressure.WANTED_PRESSURE)),
-                                    Relation.MORE,
-                                    constant(SAME_PRESSURE).times(NozzlePressure.WANTED_PRESSURE)),
-                            text(ANOTHER_PRESSURE),
-                            text("the pressure of this job"))),
+                    Condition.compare(
+                            call(Function.ABS, value(PRESSURE).minus(NozzlePressure.WANTED_PRESSURE)),
+                            Relation.MORE,
+                            constant(SAME_PRESSURE).times(NozzlePressure.WANTED_PRESSURE)),
+                    text(ANOTHER_PRESSURE),
+                    text("the pressure of this job")),
             Source.derived("a rate measured at one pressure says nothing of a job at another"),
             "pressure as typed for the first nozzle of the test",
             List.of(
                     tested(3, 3.2, "the pressure of this job"),
                     tested(3.2, 3, "the pressure of this job"),
                     tested(3, 3.4, ANOTHER_PRESSURE),
-                    tested(3.4, 3, ANOTHER_PRESSURE),
-                    WorkedExample.from(SAME_PRESSURE.source())
-                            .with(NozzlePressure.WANTED_PRESSURE, 3)
-                            .gives("not known"),
-                    WorkedExample.from(SAME_PRESSURE.source()).with(PRESSURE, 3).gives("not known")));
+                    tested(3.4, 3, ANOTHER_PRESSURE)));
 
     private static WorkedExample tested(double atTest, double atWork, String answer) {
         return WorkedExample.from(SAME_PRESSURE.source())

@@ -3,7 +3,6 @@ package org.rickyard.trade.workrate;
 import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.given;
-import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.BODY_VOLUME;
 import static org.rickyard.trade.Quantities.DISTANCE_TO_CLAMP;
@@ -19,12 +18,10 @@ import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
-import org.rickyard.formula.Function;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
-import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 
 /**
@@ -34,6 +31,9 @@ import org.rickyard.quantity.Units;
  */
 public final class Carting {
     private Carting() {}
+
+    /** The table of carting. */
+    public static final String TABLE = "carting";
 
     /** The type that loads itself. */
     public static final String FORAGE_WAGON = "forage wagon";
@@ -68,9 +68,14 @@ public final class Carting {
     public static final Symbol EXACT = Symbol.number("trailers at balance", Units.ONE)
             .possible(Range.POSITIVE)
             .decimals(2);
-    /** Whole trailers needed. */
-    public static final Symbol NEEDED =
-            Symbol.number("trailers needed", Units.ONE).possible(Range.POSITIVE).decimals(0);
+    /** Share of the forager's time that the trailers of this kind take up. */
+    public static final Symbol SERVED = Symbol.number("share of the forager's time served", Units.PERCENT)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** Time to fill all trailers of this kind once. */
+    public static final Symbol FILL_ALL = Symbol.number("fill time of all alike", Units.MIN)
+            .possible(Range.POSITIVE)
+            .decimals(1);
     /** What the trailers carry in an hour if never kept waiting. */
     public static final Symbol CARTING_RATE = Symbol.number("carting rate", Units.T_PER_H)
             .possible(Range.POSITIVE)
@@ -79,22 +84,14 @@ public final class Carting {
     public static final Symbol CARTING_AREA = Symbol.number("carting rate by area", Units.HA_PER_H)
             .possible(Range.POSITIVE)
             .decimals(2);
-    /** Share of its time the forager waits for trailers. */
-    public static final Symbol IDLE = Symbol.number("forager idle share", Units.PERCENT)
-            .possible(Range.of(0, 100))
-            .decimals(1);
-    /** Time a trailer waits at the forager in each round. */
-    public static final Symbol QUEUE = Symbol.number("trailer queue", Units.MIN)
-            .possible(Range.NOT_NEGATIVE)
-            .decimals(1);
 
-    private static final Source HAUL = Source.memory("standard haul-cycle theory");
+    static final Source HAUL = Source.memory("standard haul-cycle theory");
     private static final Source MICHIGAN = Source.published(
             "Time-motion analysis of corn silage harvest systems, seven Michigan farms, abstract: about 7.5 min a"
                     + " cycle for all but filling and road");
     private static final Source TEXTBOOK = Source.secondHand("construction textbook solution: 12 yd3 at 95 yd3/h, 7 mi"
             + " at 30 and 40 mph, dump 3 min: cycle 0.584 h");
-    private static final Source ARITHMETIC =
+    static final Source ARITHMETIC =
             Source.derived("forager 40 t/h, trailer 8 t, 2 km at 20 and 25 km/h, fixed 7.5 min");
 
     /** All of a round but filling and road: position, weigh, tip, turn. */
@@ -206,27 +203,42 @@ public final class Carting {
     public static final Formula TRAILERS_AT_BALANCE = new Formula(
             "trailers-at-balance",
             EXACT,
-            value(CYCLE).over(FILL_TIME),
+            value(CYCLE)
+                    .over(FILL_TIME)
+                    .onlyWhen(
+                            new Condition.Not(Condition.is(MACHINE_TYPE, FORAGE_WAGON)),
+                            "a forage wagon fills itself and keeps no forager going"),
             HAUL,
             "trailers alike",
             List.of(WorkedExample.from(ARITHMETIC)
+                    .with(MACHINE_TYPE, "trailer")
                     .with(CYCLE, 30.3)
                     .with(FILL_TIME, 12)
                     .gives(2.525, Units.ONE, 6)));
 
-    /** {@code trailers-needed}: at balance, rounded up. */
-    public static final Formula TRAILERS_NEEDED = new Formula(
-            "trailers-needed",
-            NEEDED,
-            Expr.call(Function.ROUND_UP, value(EXACT)),
+    /** Share of the forager's time served: trailers ÷ trailers at balance. */
+    public static final Formula TIME_SERVED = new Formula(
+            "forager-time-served",
+            SERVED,
+            value(TRAILERS).over(EXACT),
             HAUL,
-            "the least that never keep the forager waiting on paper; real rounds vary, so look at one more as well",
-            List.of(
-                    WorkedExample.from(ARITHMETIC).with(EXACT, 2.525).gives(3, Units.ONE, 0),
-                    WorkedExample.from(Source.derived("construction textbook: 0.584 ÷ 0.126 h is 4.63; its printed 9"
-                                    + " divides unrelated numbers"))
-                            .with(EXACT, 0.584 / 0.126)
-                            .gives(5, Units.ONE, 0)));
+            "over 100 % trailers wait; kinds of trailers add up",
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(TRAILERS, 2)
+                    .with(EXACT, 2.525)
+                    .gives(79.21, Units.PERCENT, 2)));
+
+    /** Fill time of all alike: trailers × fill time. */
+    public static final Formula FILL_TIME_OF_ALL = new Formula(
+            "fill-time-of-all-alike",
+            FILL_ALL,
+            value(TRAILERS).times(FILL_TIME),
+            HAUL,
+            "each once",
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(TRAILERS, 3)
+                    .with(FILL_TIME, 12)
+                    .gives(36, Units.MIN, 6)));
 
     /** {@code carting-rate}: trailers × load ÷ cycle time. */
     public static final Formula CARTED = new Formula(
@@ -253,137 +265,18 @@ public final class Carting {
                     .with(Throughput.YIELD_CARTED, 20)
                     .gives(1.584, Units.HA_PER_H, 3)));
 
-    /** {@code forager-idle-share}: 1 − trailers ÷ trailers at balance. */
-    public static final Formula IDLE_SHARE = idle("forager-idle-share", IDLE, value(TRAILERS), idleExamples());
-    /** {@code trailer-queue}: trailers × fill time − cycle time. */
-    public static final Formula TRAILER_QUEUE = queue("trailer-queue", QUEUE, value(TRAILERS), queueExamples());
-
-    /** A number of trailers beside the number needed, and how the gang would fare with it. */
-    public record Alternative(Formula rate, Formula idle, Formula queue) {}
-
-    /** One fewer than needed, as many, one more. */
-    public static final List<Alternative> ALTERNATIVES =
-            List.of(alternative("one-fewer", "one fewer", -1), alternative("needed", "as needed", 0), one());
-
-    private static Alternative one() {
-        return alternative("one-more", "one more", 1);
-    }
-
-    private static Alternative alternative(String id, String words, int more) {
-        Expr trailers = more == 0
-                ? value(NEEDED)
-                : more > 0 ? value(NEEDED).plus(number(more)) : value(NEEDED).minus(number(-more));
-        return new Alternative(
-                new Formula(
-                        "chop-and-cart-rate-" + id,
-                        Symbol.number("chopped and carted, " + words, Units.T_PER_H)
-                                .possible(Range.NOT_NEGATIVE)
-                                .decimals(1),
-                        Expr.least(value(FILLING), trailers.times(LOAD).over(CYCLE)),
-                        HAUL,
-                        "the lower of what the forager fills and the trailers carry",
-                        List.of(balanced()
-                                .with(FILLING, 40)
-                                .with(LOAD, 8)
-                                .with(CYCLE, 30.3)
-                                .gives(Math.min(40, (3 + more) * 8 * 60 / 30.3), Units.T_PER_H, 6))),
-                idle(
-                        "forager-idle-share-" + id,
-                        Symbol.number("forager idle, " + words, Units.PERCENT)
-                                .possible(Range.of(0, 100))
-                                .decimals(1),
-                        trailers,
-                        List.of(
-                                balanced()
-                                        .with(EXACT, 2.525)
-                                        .gives(100 * Math.max(0, 1 - (3 + more) / 2.525), Units.PERCENT, 6),
-                                WorkedExample.from(
-                                                Source.derived("5 trailers at balance of 8.5, one fewer or one more"))
-                                        .with(NEEDED, 5)
-                                        .with(EXACT, 8.5)
-                                        .gives(100 * (1 - (5 + more) / 8.5), Units.PERCENT, 6))),
-                queue(
-                        "trailer-queue-" + id,
-                        Symbol.number("trailer queue, " + words, Units.MIN)
-                                .possible(Range.NOT_NEGATIVE)
-                                .decimals(1),
-                        trailers,
-                        List.of(
-                                balanced()
-                                        .with(FILL_TIME, 12)
-                                        .with(CYCLE, 30.3)
-                                        .gives(Math.max(0, (3 + more) * 12 - 30.3), Units.MIN, 6),
-                                WorkedExample.from(Source.derived("5 trailers of 12 min fill in a round of 30 min"))
-                                        .with(NEEDED, 5)
-                                        .with(FILL_TIME, 12)
-                                        .with(CYCLE, 30)
-                                        .gives((5 + more) * 12 - 30, Units.MIN, 6))));
-    }
-
-    private static WorkedExample.Draft balanced() {
-        return WorkedExample.from(ARITHMETIC).with(NEEDED, 3);
-    }
-
-    private static Formula idle(String id, Symbol result, Expr trailers, List<WorkedExample> examples) {
-        return new Formula(
-                id,
-                result,
-                Expr.greatest(number(0), number(1).minus(trailers.over(EXACT))),
-                HAUL,
-                "on paper; bunching makes it more",
-                examples);
-    }
-
-    private static Formula queue(String id, Symbol result, Expr trailers, List<WorkedExample> examples) {
-        return new Formula(
-                id,
-                result,
-                Expr.greatest(
-                        new Expr.AsUnit(number(0), Units.MIN),
-                        trailers.times(FILL_TIME).minus(CYCLE)),
-                HAUL,
-                "in each round of each trailer, on paper",
-                examples);
-    }
-
-    private static List<WorkedExample> idleExamples() {
-        return List.of(
-                WorkedExample.from(ARITHMETIC)
-                        .with(TRAILERS, 2)
-                        .with(EXACT, 2.525)
-                        .gives(20.79, Units.PERCENT, 2),
-                WorkedExample.from(ARITHMETIC)
-                        .with(TRAILERS, 3)
-                        .with(EXACT, 2.525)
-                        .gives(0, Units.PERCENT, 2));
-    }
-
-    private static List<WorkedExample> queueExamples() {
-        Unit minutes = Units.MIN;
-        return List.of(WorkedExample.from(ARITHMETIC)
-                .with(TRAILERS, 3)
-                .with(FILL_TIME, 12)
-                .with(CYCLE, 30.3)
-                .gives(5.7, minutes, 6));
-    }
-
     /** All formulas in reading order. */
     static List<Formula> formulas() {
-        List<Formula> all = new java.util.ArrayList<>(List.of(
+        return List.of(
                 FILLING_RATE,
                 LOAD_LIES_AT,
                 PAYLOAD_OF_TRAILER,
                 FILL_TIME_OF_LOAD,
                 CYCLE_TIME,
                 TRAILERS_AT_BALANCE,
-                TRAILERS_NEEDED,
+                TIME_SERVED,
+                FILL_TIME_OF_ALL,
                 CARTED,
-                CARTED_AREA,
-                IDLE_SHARE,
-                TRAILER_QUEUE));
-        for (Alternative alternative : ALTERNATIVES) {
-            all.addAll(List.of(alternative.rate(), alternative.idle(), alternative.queue()));
-        }
-        return List.copyOf(all);
+                CARTED_AREA);
     }
 }

@@ -3,9 +3,12 @@ package org.rickyard.trade.workrate;
 import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Constant;
+import org.rickyard.formula.Expr;
 import org.rickyard.formula.Method;
 import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
 import org.rickyard.quantity.Units;
+import org.rickyard.trade.Keys;
 
 /**
  * Trailers bunch: a seeded simulation of foragers that fill trailers one after another while filling, road and tipping
@@ -26,10 +29,22 @@ public final class CartingSimulation {
 
     /** What it is, for the sheet. */
     public static final Method METHOD = new Method(
-            "carting-simulation",
+            "chop-and-cart-rate-simulated",
             "one trailer after another is filled, drives, tips and comes back to wait its turn; filling and round times"
                     + " vary about their means (log-normal, spread as on Basis), seed and loads as on Basis",
-            Source.derived("closed queue, equal to the figures on paper where the spread is zero"));
+            Source.derived("closed queue, equal to the figures on paper where the spread is zero"),
+            List.of(
+                    ofGang(Carting.TRAILERS),
+                    ofGang(Carting.LOAD),
+                    ofGang(Carting.FILL_TIME),
+                    ofGang(Carting.CYCLE),
+                    Expr.value(GangRates.SPREAD),
+                    Expr.value(GangRates.SEED),
+                    Expr.value(GangRates.LOADS)));
+
+    private static Expr ofGang(Symbol symbol) {
+        return new Expr.Total(Carting.TABLE, symbol, Keys.GANG_KEY, Keys.GANG_KEY, true);
+    }
 
     /** Standard deviation over mean of filling and of the rest of a round. */
     public static final Constant SPREAD = new Constant(

@@ -76,23 +76,15 @@ public final class FieldRates {
             Units.ONE,
             "field efficiency",
             Units.PERCENT,
-            List.of(
-                    Row.of("mower", 80),
-                    Row.of("tedder", 80),
-                    Row.of("rake", 80),
-                    Row.of("forager", 70),
-                    Row.of("baler", 65),
-                    Row.of("sprayer", 65),
-                    Row.of("air-blast sprayer", 60),
-                    Row.of("fertiliser spreader", 70),
-                    Row.of("muck spreader", 63),
-                    Row.of("plough", 85),
-                    Row.of("cultivator", 85),
-                    Row.of("drill", 70),
-                    Row.of("field rolls", 85),
-                    Row.of("combine", 70)),
+            typicalRows(),
             Source.memory("ASAE D497, Table 3, typical values; tedder as rake, baler as large round baler;"
                     + " muck spreader 60-63 % in Iowa State University AgDM A3-24"));
+
+    private static List<Row> typicalRows() {
+        List<Row> rows = new ArrayList<>(RememberedMachines.rows(RememberedMachines.Row::efficiency));
+        rows.add(Row.of("muck spreader", 63));
+        return List.copyOf(rows);
+    }
 
     /** {@code spot-work-rate}: speed × working width. */
     public static final Formula SPOT_WORK_RATE = new Formula(

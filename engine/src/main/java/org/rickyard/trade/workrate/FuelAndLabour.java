@@ -8,6 +8,7 @@ import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.AREA;
 import static org.rickyard.trade.Quantities.CREW;
 import static org.rickyard.trade.Quantities.FUEL_RATE;
+import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,7 @@ import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
 
 /**
  * Fuel and labour of a machine at work on one field. Fuel by order of trust: typed; by the load on the tractor; or the
@@ -67,6 +69,18 @@ public final class FuelAndLabour {
             .possible(Range.NOT_NEGATIVE)
             .decimals(1);
 
+    /** Hours of one person on the field. */
+    public static final Symbol DRIVER_HOURS = Symbol.number("hours of each driver", Units.H)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+    /** Hours of people in a day. */
+    public static final Symbol LABOUR_DAY = Symbol.number("labour per day", Units.H)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+    /** Length of a driver's day. */
+    public static final Symbol DRIVER_DAY =
+            Symbol.number("driver's day", Units.H).possible(Range.NOT_NEGATIVE).decimals(1);
+
     private static Symbol hours(String name) {
         return Symbol.number(name, Units.H).possible(Range.POSITIVE).decimals(1);
     }
@@ -99,6 +113,17 @@ public final class FuelAndLabour {
     private static final Condition IN_GANG =
             Condition.compare(value(Keys.GANG_KEY), Condition.Relation.MORE, number(0));
 
+    /** The yearly average may stand for a load that is not known, not for one that was typed wrongly. */
+    private static final Condition LOAD_NOT_TYPED_WRONG = Condition.usableOrBlank(
+            Quantities.MASS,
+            Quantities.OUTPUT,
+            Quantities.SPEED,
+            Quantities.WORKING_WIDTH,
+            Quantities.YIELD,
+            Quantities.YIELD_DRY_MATTER,
+            Quantities.DM_AT_CUTTING,
+            Quantities.DM_AT_ENSILING);
+
     /** Machine hours: the gang's for each machine of it, or the machine's own. */
     public static final Formula HOURS_AT_WORK = new Formula(
             "machine-hours-on-field",
@@ -128,7 +153,10 @@ public final class FuelAndLabour {
                                             Condition.compare(
                                                     value(PowerNeeded.SHARE), Condition.Relation.AT_MOST, number(1)),
                                             "the work needs more power than the tractor has"),
-                            constant(AVERAGE).times(PowerNeeded.AVAILABLE)),
+                            constant(AVERAGE)
+                                    .times(PowerNeeded.AVAILABLE)
+                                    .onlyWhen(
+                                            LOAD_NOT_TYPED_WRONG, "something typed for the power needed is unusable")),
                     value(FUEL_RATE)),
             LOAD,
             "loads of 20 to 100 %; actual use may be a third either way",
@@ -136,7 +164,7 @@ public final class FuelAndLabour {
 
     private static List<WorkedExample> fuelExamples() {
         List<WorkedExample> all = new ArrayList<>();
-        double[][] loads = {{25, 11.325}, {100, 23.7}};
+        double[][] loads = {{25, 11.325}, {50, 15.45}, {75, 19.575}, {100, 23.7}};
         for (double[] load : loads) {
             all.add(WorkedExample.from(Source.derived("ASAE D497.7 for 75 kW at " + (int) load[0] + " %"))
                     .with(PowerNeeded.AVAILABLE, 75)
@@ -161,8 +189,8 @@ public final class FuelAndLabour {
             "fuel-by",
             FUEL_BY,
             choice(
-                    new Condition.Given(FUEL_RATE),
-                    Expr.text("typed"),
+                    Condition.typed(FUEL_RATE),
+                    choice(new Condition.Given(FUEL_RATE), Expr.text("typed"), Expr.text("")),
                     choice(
                             new Condition.Given(PowerNeeded.SHARE),
                             choice(
@@ -171,7 +199,8 @@ public final class FuelAndLabour {
                                     Expr.text(LIGHTLY),
                                     Expr.text("load on the tractor")),
                             choice(
-                                    new Condition.Given(PowerNeeded.AVAILABLE),
+                                    Condition.all(
+                                            List.of(new Condition.Given(PowerNeeded.AVAILABLE), LOAD_NOT_TYPED_WRONG)),
                                     Expr.text("yearly average (light use: too low for mowing, chopping, ploughing)"),
                                     Expr.text("")))),
             Source.commonPractice("the surest there is"),
@@ -249,6 +278,42 @@ public final class FuelAndLabour {
                     .with(CREW_USED, 2)
                     .gives(11, Units.H, 6)));
 
+    /** {@code labour-per-driver}: labour shared among the people. */
+    public static final Formula LABOUR_OF_DRIVER = new Formula(
+            "labour-per-driver",
+            DRIVER_HOURS,
+            value(WORK_HOURS).over(GangRates.ALIKE).times(constant(ALLOWANCE)),
+            IOWA,
+            "each person at a machine; machines alike side by side",
+            List.of(WorkedExample.from(Source.derived("three trailers for 12 h together, a tenth on top"))
+                    .with(WORK_HOURS, 12)
+                    .with(GangRates.ALIKE, 3)
+                    .gives(4.4, Units.H, 6)));
+
+    /** {@code driver-day}: hours per day with the allowance. */
+    public static final Formula DAY_OF_DRIVER = new Formula(
+            "driver-day",
+            DRIVER_DAY,
+            value(HOURS_PER_DAY).times(constant(ALLOWANCE)),
+            IOWA,
+            "fuelling, service and moving are in it; the way home is not",
+            List.of(WorkedExample.from(Source.derived("10 h in the field, a tenth on top"))
+                    .with(HOURS_PER_DAY, 10)
+                    .gives(11, Units.H, 6)));
+
+    /** {@code labour-per-day}: driver's day × people × machines alike. */
+    public static final Formula LABOUR_OF_DAY = new Formula(
+            "labour-per-day",
+            LABOUR_DAY,
+            value(DRIVER_DAY).times(CREW_USED).times(GangRates.ALIKE),
+            Source.derived("a driver's day × people × machines"),
+            "a full day of this work",
+            List.of(WorkedExample.from(Source.derived("11 h, two people at each of three machines"))
+                    .with(DRIVER_DAY, 11)
+                    .with(CREW_USED, 2)
+                    .with(GangRates.ALIKE, 3)
+                    .gives(66, Units.H, 6)));
+
     /** In reading order. */
     static List<Formula> formulas() {
         return List.of(
@@ -259,6 +324,9 @@ public final class FuelAndLabour {
                 FUEL_OF_HECTARE,
                 FUEL_OF_TONNE,
                 CREW_RECKONED,
-                LABOUR_OF_FIELD);
+                LABOUR_OF_FIELD,
+                LABOUR_OF_DRIVER,
+                DAY_OF_DRIVER,
+                LABOUR_OF_DAY);
     }
 }

@@ -55,6 +55,7 @@ public final class GangRates {
         private final Symbol rate;
         private final Symbol slack;
         private final Symbol machines;
+        private final Symbol day;
 
         Stage(String words, boolean coupled) {
             this.words = words;
@@ -68,6 +69,9 @@ public final class GangRates {
             this.machines = Symbol.number(words + " machines", Units.ONE)
                     .possible(Range.NOT_NEGATIVE)
                     .decimals(0);
+            this.day = Symbol.number(words + ", area per day", Units.HA)
+                    .possible(Range.POSITIVE)
+                    .decimals(1);
         }
 
         /** In words. */
@@ -95,6 +99,11 @@ public final class GangRates {
             return slack;
         }
 
+        /** The symbol of what it gets through in a day of its own. */
+        public Symbol day() {
+            return day;
+        }
+
         /** The symbol of how many machines of the gang do it. */
         public Symbol machines() {
             return machines;
@@ -102,9 +111,18 @@ public final class GangRates {
 
         /** The stages that keep step. */
         public static List<Stage> together() {
+            return thatKeepStep(true);
+        }
+
+        /** The stages on a day of their own. */
+        public static List<Stage> apart() {
+            return thatKeepStep(false);
+        }
+
+        private static List<Stage> thatKeepStep(boolean coupled) {
             List<Stage> stages = new ArrayList<>();
             for (Stage stage : values()) {
-                if (stage.coupled) {
+                if (stage.coupled == coupled) {
                     stages.add(stage);
                 }
             }
@@ -140,6 +158,26 @@ public final class GangRates {
     public static final Symbol STAGE_MATERIAL = Symbol.number("stage rate by mass", Units.T_PER_H)
             .possible(Range.POSITIVE)
             .decimals(1);
+    /** Rate of the stage by the day. */
+    public static final Symbol STAGE_DAY = Symbol.number("stage area per day", Units.HA)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** The lower of chopping and carting. */
+    public static final Symbol PAPER_AREA = Symbol.number("chopped and carted, area", Units.HA_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(2);
+    /** The same by mass: what the simulation is held against. */
+    public static final Symbol ON_PAPER = Symbol.number("chopped and carted on paper", Units.T_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** Spread of times in the simulation. */
+    public static final Symbol SPREAD =
+            Symbol.number("spread of times", Units.PERCENT).decimals(0);
+    /** Seed of the simulation. */
+    public static final Symbol SEED = Symbol.number("seed", Units.ONE).decimals(0);
+    /** Loads simulated. */
+    public static final Symbol LOADS =
+            Symbol.number("loads simulated", Units.ONE).decimals(0);
     /** What the gang gets through. */
     public static final Symbol GANG_RATE =
             Symbol.number("gang rate", Units.HA_PER_H).possible(Range.POSITIVE).decimals(2);
@@ -280,6 +318,18 @@ public final class GangRates {
                     .with(Throughput.YIELD_CARTED, 20)
                     .gives(35, Units.T_PER_H, 6)));
 
+    /** Stage rate by the day: stage rate × hours per day. */
+    public static final Formula DAY_OF_STAGE = new Formula(
+            "stage-area-per-day",
+            STAGE_DAY,
+            value(STAGE_RATE).times(HOURS_PER_DAY),
+            Source.derived("area per hour × hours"),
+            "hours of the job, or else of the machine",
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(STAGE_RATE, 1.75)
+                    .with(HOURS_PER_DAY, 8)
+                    .gives(14, Units.HA, 6)));
+
     /** The rate of one stage, all its machines together, as a total over the stages. */
     public static Expr stageTotal(Stage stage, Symbol key) {
         return new Expr.Total(STAGES, STAGE_RATE, Keys.STAGE_KEY, key, true);
@@ -345,23 +395,25 @@ public final class GangRates {
                     ratesOf(2.376).with(GANG_RATE, 1.75).gives("rolling")));
 
     /** {@code stage-slack} of each stage that runs together: its rate over the gang's. */
-    public static final List<Formula> SLACK = slack();
+    public static final List<Formula> SLACK =
+            Stage.together().stream().map(GangRates::slackOf).toList();
 
-    private static List<Formula> slack() {
-        List<Formula> all = new ArrayList<>();
-        for (Stage stage : Stage.together()) {
-            all.add(new Formula(
-                    stage.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + "-slack",
-                    stage.slack(),
-                    value(stage.rate()).over(GANG_RATE),
-                    LOWEST,
-                    "1 is the bottleneck; 1.2 could do a fifth more",
-                    List.of(WorkedExample.from(ARITHMETIC)
-                            .with(stage.rate(), 2.1)
-                            .with(GANG_RATE, 1.75)
-                            .gives(1.2, Units.ONE, 6))));
-        }
-        return List.copyOf(all);
+    /** The slack of one stage: by the hour where it keeps step, by the day where it has a day of its own. */
+    public static Formula slackOf(Stage stage) {
+        Symbol own = stage.coupled() ? stage.rate() : stage.day();
+        Symbol gang = stage.coupled() ? GANG_RATE : GANG_DAY;
+        return new Formula(
+                stage.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + "-slack",
+                stage.slack(),
+                value(own).over(gang),
+                LOWEST,
+                stage.coupled()
+                        ? "1 is the bottleneck; 1.2 could do a fifth more"
+                        : "by the day, each over its own hours; under 1 it must begin earlier",
+                List.of(WorkedExample.from(ARITHMETIC)
+                        .with(own, 2.1)
+                        .with(gang, 1.75)
+                        .gives(1.2, Units.ONE, 6)));
     }
 
     /** Gang rate by mass. */
@@ -412,6 +464,35 @@ public final class GangRates {
                     .with(HOURS_PER_DAY, 8)
                     .gives(14, Units.HA, 6)));
 
+    /** The lower of chopping and carting, by area. */
+    public static final Formula PAPER_BY_AREA = new Formula(
+            "chop-and-cart-rate-by-area",
+            PAPER_AREA,
+            new Expr.LeastGiven(List.of(Stage.CHOPPING.rate(), Stage.CARTING.rate())),
+            LOWEST,
+            "forage wagons chop and cart in one",
+            List.of(
+                    WorkedExample.from(ARITHMETIC)
+                            .with(Stage.CHOPPING.rate(), 2)
+                            .with(Stage.CARTING.rate(), 1.584)
+                            .gives(1.584, Units.HA_PER_H, 6),
+                    WorkedExample.from(ARITHMETIC)
+                            .with(Stage.CHOPPING.rate(), 2)
+                            .with(Stage.CARTING.rate(), 2.376)
+                            .gives(2, Units.HA_PER_H, 6)));
+
+    /** {@code chop-and-cart-rate}: the lower of chopping and carting, by mass. */
+    public static final Formula PAPER = new Formula(
+            "chop-and-cart-rate",
+            ON_PAPER,
+            value(PAPER_AREA).times(Throughput.YIELD_CARTED),
+            LOWEST,
+            "as if no trailer ever came late; chance makes it less, never more",
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(PAPER_AREA, 1.584)
+                    .with(Throughput.YIELD_CARTED, 20)
+                    .gives(31.68, Units.T_PER_H, 2)));
+
     /** {@code gang-rate-expected}: the gang with what chance leaves of chopping and carting. */
     public static final Formula EXPECTED = new Formula(
             "gang-rate-expected",
@@ -440,9 +521,23 @@ public final class GangRates {
     /** All formulas in reading order. */
     static List<Formula> formulas() {
         List<Formula> all = new ArrayList<>(List.of(
-                ROLLING_CAPACITY, HANDLING, RATE_OF_STAGE, MATERIAL_OF_STAGE, RATE_OF_GANG, BOTTLENECK_OF_GANG));
+                ROLLING_CAPACITY,
+                HANDLING,
+                RATE_OF_STAGE,
+                MATERIAL_OF_STAGE,
+                DAY_OF_STAGE,
+                RATE_OF_GANG,
+                BOTTLENECK_OF_GANG));
         all.addAll(SLACK);
-        all.addAll(List.of(MATERIAL_OF_GANG, HOURS_OF_GANG, DAY_OF_GANG, CROP_OF_GANG, EXPECTED, SHARE_KEPT_UP));
+        all.addAll(List.of(
+                MATERIAL_OF_GANG,
+                HOURS_OF_GANG,
+                DAY_OF_GANG,
+                CROP_OF_GANG,
+                PAPER_BY_AREA,
+                PAPER,
+                EXPECTED,
+                SHARE_KEPT_UP));
         return List.copyOf(all);
     }
 }

@@ -175,13 +175,14 @@ public final class PowerNeeded {
             "power-needed",
             NEEDED,
             choice(
-                    new Condition.Given(DRAWBAR),
-                    value(PTO).plus(value(DRAWBAR).over(constant(DRAWBAR_OF_PTO))),
-                    value(PTO)),
+                    new Condition.Blank(MASS),
+                    value(PTO),
+                    value(PTO).plus(value(DRAWBAR).over(constant(DRAWBAR_OF_PTO)))),
             MFWD,
             "without the mass of the machine, the power to pull it is left out",
             List.of(WorkedExample.from(Source.derived("24 kW at the shaft and 7.3 kW at the drawbar"))
                     .with(PTO, 24)
+                    .with(MASS, 4)
                     .with(DRAWBAR, 7.3)
                     .gives(34, Units.KW, 6)));
 

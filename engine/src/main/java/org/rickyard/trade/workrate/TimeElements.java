@@ -56,8 +56,8 @@ public final class TimeElements {
             Symbol.number("passes", Units.ONE).possible(Range.POSITIVE).decimals(0);
 
     /** The row has what the time elements need, and no efficiency that would hold them already. */
-    public static final Condition BY_TIME_ELEMENTS = Condition.all(List.of(
-            new Condition.Blank(FIELD_EFFICIENCY), new Condition.Given(TURN_TIME), new Condition.Given(RUN_LENGTH)));
+    public static final Condition BY_TIME_ELEMENTS = Condition.all(
+            List.of(new Condition.Blank(FIELD_EFFICIENCY), Condition.typed(TURN_TIME), Condition.typed(RUN_LENGTH)));
 
     private static final Source HUNT = Source.secondHand(
             "Hunt, Farm Power and Machinery Management, eq. 1.3, combine on 400 m rows, solution sheet");
@@ -79,9 +79,12 @@ public final class TimeElements {
                     BY_TIME_ELEMENTS,
                     Expr.text(BY_ELEMENTS),
                     choice(
-                            new Condition.Given(FIELD_EFFICIENCY),
-                            Expr.text("typed efficiency"),
-                            Expr.text("typical efficiency"))),
+                            new Condition.Blank(FIELD_EFFICIENCY),
+                            Expr.text("typical efficiency"),
+                            choice(
+                                    new Condition.Given(FIELD_EFFICIENCY),
+                                    Expr.text("typed efficiency"),
+                                    Expr.text("")))),
             Source.commonPractice("an efficiency holds turning, overlap and filling; it is never mixed with them"),
             "time elements need turn time and run length, and no typed efficiency",
             List.of(

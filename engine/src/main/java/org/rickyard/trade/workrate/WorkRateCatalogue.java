@@ -39,6 +39,7 @@ public final class WorkRateCatalogue {
     private static List<Formula> all() {
         List<Formula> all = new ArrayList<>(RATES);
         all.addAll(Carting.formulas());
+        all.addAll(TrailerNumbers.formulas());
         all.addAll(GangRates.formulas());
         all.addAll(PowerNeeded.formulas());
         all.addAll(FuelAndLabour.formulas());
@@ -57,5 +58,6 @@ public final class WorkRateCatalogue {
             RoadLaw.TRAILER_SPEED);
 
     /** Tables that are read outside formulas. */
-    public static final List<ReferenceTable> TABLES = List.of(Suitability.CROPS);
+    public static final List<ReferenceTable> TABLES =
+            List.of(Suitability.CROPS, RememberedMachines.SLOWEST, RememberedMachines.FASTEST);
 }

@@ -138,11 +138,11 @@ final class ClampCards {
 
     private static final String DANGERS = "Dangers";
 
-    /** One figure of a card, live; none where its sheet has no row for the clamp. */
+    /** One figure of a card, live; none where its sheet has no row for the clamp, or no column in this workbook. */
     private PlainSheet.Line entry(Entry entry, int clamp, boolean large) {
         ResultTable table = plan.table(entry.table());
         int row = row(table, clamp);
-        if (row < 0) {
+        if (row < 0 || table.spec().column(entry.symbol()).isEmpty()) {
             return null;
         }
         Symbol symbol = entry.symbol();

@@ -23,6 +23,7 @@ final class Looks {
     private static final String STONE = "ECE7DC";
     private static final String STRAW = "FBF6E4";
     private static final String GRASS = "E3EFDF";
+    private static final String MOSS = "B4C7AC";
     private static final String WHITE = "FFFFFF";
     private static final String LINE_GREEN = "3D5A45";
 
@@ -75,6 +76,14 @@ final class Looks {
             .withFill(GRASS)
             .withBorder(Border.THIN)
             .withVertical(Vertical.TOP);
+    /** A filled cell of a chart: darker than any other, so that it stands out in a print without colour. */
+    static final CellLook BAR = CellLook.of("Rickyard bar")
+            .withBold()
+            .withFont(INK)
+            .withFill(MOSS)
+            .withBorder(Border.THIN)
+            .withVertical(Vertical.TOP);
+
     static final CellLook SENTENCE = CellLook.of("Rickyard sentence")
             .withFont(EARTH)
             .withBorder(Border.THIN)
@@ -130,7 +139,8 @@ final class Looks {
             DRAWN_WALL,
             DRAWN_SETTLED,
             DRAWN_ON_DAY,
-            DRAWN_LIMIT);
+            DRAWN_LIMIT,
+            BAR);
 
     /** A look with so many decimals shown. */
     static CellLook decimals(CellLook look, int decimals) {

@@ -58,7 +58,7 @@ final class ResultSheet extends OurSheet {
                         SheetPlaces.LABEL_ROW,
                         i,
                         formula.id() + "\nSource: " + formula.source() + "\nValid: " + formula.validity()));
-            } else if (column instanceof TableColumn.Method method) {
+            } else if (column instanceof TableColumn.Method method && !method.bar()) {
                 notes.add(new Note(
                         SheetPlaces.LABEL_ROW,
                         i,
@@ -98,18 +98,21 @@ final class ResultSheet extends OurSheet {
 
     private static int width(TableColumn column) {
         Symbol symbol = column.symbol();
-        boolean named = column instanceof TableColumn.Name || column instanceof TableColumn.Word;
         if (column instanceof TableColumn.Sentence) {
             return 34;
-        } else if (!named && symbol.type() == Symbol.Type.TEXT) {
+        } else if (column instanceof TableColumn.Name || column instanceof TableColumn.Word) {
+            return 14;
+        } else if (column instanceof TableColumn.Key) {
+            return 8;
+        } else if (column instanceof TableColumn.Method method && method.bar()) {
+            return 11;
+        } else if (symbol.type() == Symbol.Type.TEXT) {
             // An answer in words must be readable in its cell.
             return 24;
-        } else if (named) {
-            return 14;
         } else if (symbol.decimals() > 2 || symbol.unit().symbol().length() > 8) {
             return 13;
         }
-        return column instanceof TableColumn.Key || column instanceof TableColumn.Joined ? 8 : 11;
+        return column instanceof TableColumn.Joined && symbol.type() != Symbol.Type.DATE ? 10 : 11;
     }
 
     /** The columns of names that stay in sight. */
@@ -157,7 +160,7 @@ final class ResultSheet extends OurSheet {
         } else if (column instanceof TableColumn.Key) {
             return "joins rows";
         } else if (column instanceof TableColumn.Method method) {
-            return "method: " + method.method().words() + "; run again to renew";
+            return method.bar() ? "" : "method: " + method.method().words() + "; run again to renew";
         } else if (column instanceof TableColumn.Sentence) {
             return "live: changes with the cells of its row";
         }
@@ -236,7 +239,8 @@ final class ResultSheet extends OurSheet {
             int style = looks.of(Looks.KEY);
             return (sheet, row) -> sheet.number(at, style, values.number(row));
         } else if (column instanceof TableColumn.Method method) {
-            return methodWriter(column.symbol(), values, method.result() ? Looks.RESULT : Looks.STEP, at);
+            CellLook look = method.bar() ? Looks.BAR : method.result() ? Looks.RESULT : Looks.STEP;
+            return methodWriter(column.symbol(), values, look, at);
         } else if (column instanceof TableColumn.Link link) {
             return linkWriter(link, values, at);
         } else if (column instanceof TableColumn.Calculated calculated) {
@@ -256,7 +260,8 @@ final class ResultSheet extends OurSheet {
             int style = looks.of(look);
             return (sheet, row) -> sheet.formula(at, style, formula, values.word(row));
         }
-        int style = looks.of(Looks.decimals(look, decimals(symbol)));
+        int style =
+                looks.of(symbol.type() == Symbol.Type.DATE ? Looks.day(look) : Looks.decimals(look, decimals(symbol)));
         return (sheet, row) -> {
             if (values.has(row)) {
                 sheet.formula(at, style, formula, values.number(row));
@@ -269,16 +274,17 @@ final class ResultSheet extends OurSheet {
     private ColumnWriter methodWriter(Symbol symbol, Values values, CellLook look, int at) {
         if (values.words()) {
             int style = looks.of(look);
+            int empty = looks.of(look == Looks.BAR ? Looks.STEP : look);
             return (sheet, row) -> {
                 if (values.has(row)) {
                     sheet.text(at, style, values.word(row));
                 } else {
-                    sheet.empty(at, style);
+                    sheet.empty(at, empty);
                 }
             };
         }
-        int style = looks.of(
-                symbol.type() == Symbol.Type.DATE ? Looks.day(Looks.INPUT) : Looks.decimals(look, decimals(symbol)));
+        int style =
+                looks.of(symbol.type() == Symbol.Type.DATE ? Looks.day(look) : Looks.decimals(look, decimals(symbol)));
         return (sheet, row) -> {
             if (values.has(row)) {
                 sheet.number(at, style, values.number(row));

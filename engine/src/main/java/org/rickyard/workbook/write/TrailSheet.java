@@ -7,6 +7,7 @@ import org.rickyard.audit.InputUsed;
 import org.rickyard.audit.Result;
 import org.rickyard.audit.Results;
 import org.rickyard.formula.Formula;
+import org.rickyard.formula.Symbol;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
@@ -100,17 +101,16 @@ final class TrailSheet extends OurSheet {
     }
 
     private void row(SheetXml sheet, int row, Result result) throws IOException {
-        Formula formula = result.formula();
         List<String> texts = List.of(
-                formula.result().name(),
+                result.symbol().name(),
                 String.join(", ", result.about().values()),
                 "",
                 result.unit(),
-                formula.words(),
+                result.byMethod() ? "method: " + result.words() : result.words(),
                 result.numbers(),
                 String.join(
                         "; ", result.inputs().stream().map(InputUsed::toString).toList()),
-                formula.source().toString(),
+                result.source(),
                 result.given() ? "ok" : "withheld: " + result.reason());
         sheet.row(row, sheet.heightFor(texts));
         int text = looks.of(Looks.TEXT_WRAPPED);
@@ -129,14 +129,26 @@ final class TrailSheet extends OurSheet {
     }
 
     private void value(SheetXml sheet, Result result) throws IOException {
-        int style = looks.of(Looks.decimals(
-                Looks.RESULT, Math.min(4, result.formula().result().decimals())));
+        Symbol symbol = result.symbol();
+        int style = looks.of(
+                symbol.type() == Symbol.Type.DATE
+                        ? Looks.day(Looks.RESULT)
+                        : Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals())));
         CellFormula link = CellFormula.of(result.cell().absolute());
         if (result.number().isPresent()) {
             sheet.formula(VALUE, style, link, result.number().get());
+        } else if (result.byMethod()) {
+            emptyOrWord(sheet, style, result);
         } else {
             sheet.formula(VALUE, style, link, result.word().orElse(""));
         }
+    }
+
+    /** A method leaves its cell empty where it found nothing, and a link to an empty cell would be 0. */
+    private static void emptyOrWord(SheetXml sheet, int style, Result result) throws IOException {
+        String cell = result.cell().absolute();
+        String word = result.word().orElse("");
+        sheet.formula(VALUE, style, CellFormula.of("IF(" + cell + "=\"\",\"\"," + cell + ")"), word);
     }
 
     private void columns(SheetXml sheet) throws IOException {

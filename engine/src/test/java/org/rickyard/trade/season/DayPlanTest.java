@@ -82,6 +82,81 @@ class DayPlanTest {
         }
     }
 
+    /** Half days, and jobs that name jobs further down the list; the search goes by half days. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4})
+    void theSameWithHalfDaysAndPredecessorsAnywhereInTheList(long block) {
+        for (long seed = block * 700; seed < block * 700 + 25; seed++) {
+            Random random = new Random(seed);
+            List<Job> forward = halfDays(random, 2 + random.nextInt(block < 4 ? 3 : 4));
+            double best = searchHalfDays(forward, new double[forward.size()], 0, 0, Double.MAX_VALUE);
+            List<Job> backward = reversed(forward);
+            assertThat(late(backward, DayPlan.of(backward))).as("seed %s", seed).isLessThanOrEqualTo(best);
+        }
+    }
+
+    private static List<Job> halfDays(Random random, int count) {
+        List<Job> jobs = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            int earliest = random.nextInt(3);
+            double days = (1 + random.nextInt(4)) / 2.0;
+            List<Integer> machines =
+                    random.nextInt(3) == 0 ? List.of(random.nextInt(2), 2) : List.of(random.nextInt(2));
+            List<Integer> after = i > 0 && random.nextInt(3) == 0 ? List.of(random.nextInt(i)) : List.of();
+            double lag = after.isEmpty() ? 0 : random.nextInt(3) / 2.0;
+            int latest = earliest + (int) Math.ceil(days) - 1 + random.nextInt(2);
+            jobs.add(new Job(days, earliest, latest, machines, after, lag));
+        }
+        return jobs;
+    }
+
+    private static List<Job> reversed(List<Job> jobs) {
+        List<Job> reversed = new ArrayList<>();
+        for (int i = jobs.size() - 1; i >= 0; i--) {
+            Job job = jobs.get(i);
+            List<Integer> after =
+                    job.after().stream().map(at -> jobs.size() - 1 - at).toList();
+            reversed.add(new Job(job.days(), job.earliest(), job.latest(), job.machines(), after, job.lag()));
+        }
+        return reversed;
+    }
+
+    private static double searchHalfDays(List<Job> jobs, double[] start, int next, double late, double best) {
+        if (late >= best) {
+            return best;
+        }
+        if (next == jobs.size()) {
+            return late;
+        }
+        Job job = jobs.get(next);
+        double found = best;
+        for (double at = job.earliest(); at <= HORIZON && found > 0; at += 0.5) {
+            start[next] = at;
+            if (fits(jobs, start, next)) {
+                double lastDay = Math.max(Math.floor(at), Math.ceil(at + job.days()) - 1);
+                double more = Math.max(0, lastDay - job.latest());
+                found = searchHalfDays(jobs, start, next + 1, late + more, found);
+            }
+        }
+        return found;
+    }
+
+    private static boolean fits(List<Job> jobs, double[] start, int at) {
+        Job job = jobs.get(at);
+        for (int before : job.after()) {
+            if (start[at] < start[before] + jobs.get(before).days() + job.lag()) {
+                return false;
+            }
+        }
+        for (int other = 0; other < at; other++) {
+            boolean share = jobs.get(other).machines().stream().anyMatch(job.machines()::contains);
+            if (share && start[at] < start[other] + jobs.get(other).days() && start[other] < start[at] + job.days()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Tries every first day of every job; jobs name only jobs before them in the list. */
     private static double search(List<Job> jobs, int[] start, int next, double late, double best) {
         if (late >= best) {

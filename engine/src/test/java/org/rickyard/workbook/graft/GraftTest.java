@@ -23,7 +23,7 @@ import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.open.SmallPackage;
 
-class GraftTest {
+public class GraftTest {
     private static final String WORKBOOK = "xl/workbook.xml";
     private static final String LINKS = "xl/_rels/workbook.xml.rels";
     private static final String TYPES = "[Content_Types].xml";
@@ -32,7 +32,7 @@ class GraftTest {
     Path folder;
 
     /** Packages as real programs and hands write them. */
-    static Stream<Arguments> oddPackages() {
+    public static Stream<Arguments> oddPackages() {
         return Stream.of(
                 Arguments.of("plain", SmallPackage.plain()),
                 Arguments.of("prefixed workbook", prefixed(WORKBOOK)),

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.rickyard.testing.Linted;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.SheetRef;
@@ -48,6 +49,7 @@ final class Grafting {
             GraftPlan plan = plan(book, styles);
             GraftReport report = Graft.write(book, plan, out, level, threads);
             Verification.check(book, out, report);
+            Linted.after(in, out);
             return report;
         }
     }

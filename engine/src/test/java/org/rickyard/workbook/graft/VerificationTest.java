@@ -10,6 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rickyard.testing.Linted;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.SmallPackage;
 
@@ -28,6 +29,7 @@ class VerificationTest {
         client = SmallPackage.plain().writeTo(folder.resolve("client.xlsx"));
         written = folder.resolve("written.xlsx");
         report = Grafting.of("Work rates").run(client, written);
+        Linted.after(client, written);
     }
 
     private void assertFails(Path file, GraftReport told, String... words) throws Exception {

@@ -1,0 +1,181 @@
+package org.rickyard.plan;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiPredicate;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Inputs;
+import org.rickyard.formula.Simplifier;
+import org.rickyard.formula.Symbol;
+
+/**
+ * A result table fitted to one workbook: a column that nothing in the workbook can fill is left out, with the steps that
+ * would need it, and every formula, caution and status is without what is then never there. No value changes by it.
+ *
+ * <p>Only a header that stands nowhere in the client's lists makes a column superfluous; under a header, blank cells can be
+ * filled in at any time. What a result cannot do without stays, and the status of its rows asks for it.
+ */
+final class FittedTable {
+    private final TableSpec declared;
+    private final BiPredicate<String, Symbol> absentThere;
+    private final Set<Symbol> absent = new LinkedHashSet<>();
+    private final Map<Symbol, Expr> simple = new HashMap<>();
+    private final Map<Symbol, Set<String>> words = new HashMap<>();
+    private Simplifier simplifier;
+
+    private FittedTable(TableSpec declared, BiPredicate<String, Symbol> absentThere) {
+        this.declared = declared;
+        this.absentThere = absentThere;
+    }
+
+    /**
+     * The table without what these rows can never fill.
+     *
+     * @param absentThere whether a column of a table made before was left out of it
+     */
+    static TableSpec of(TableSpec declared, RowSources sources, BiPredicate<String, Symbol> absentThere) {
+        FittedTable fitted = new FittedTable(declared, absentThere);
+        for (TableColumn column : declared.columns()) {
+            if (isAbsent(column, sources)) {
+                fitted.absent.add(column.symbol());
+            }
+        }
+        fitted.follow();
+        fitted.keepWhatIsAskedFor();
+        return fitted.spec();
+    }
+
+    private static boolean isAbsent(TableColumn column, RowSources sources) {
+        if (column instanceof TableColumn.Link link) {
+            return link.places().stream().noneMatch(sources::hasColumn);
+        } else if (column instanceof TableColumn.Word word) {
+            return !word.places().isEmpty()
+                    && !sources.hasWord(word.symbol())
+                    && word.places().stream().noneMatch(sources::hasColumn);
+        }
+        return false;
+    }
+
+    /** Simplifies; a step that then never has a value is absent too, and so on. */
+    private void follow() {
+        boolean further;
+        do {
+            int before = absent.size();
+            Map<Symbol, Set<String>> known = Map.copyOf(words);
+            simplifier = new Simplifier(Set.copyOf(absent), known, absentThere);
+            for (TableColumn column : declared.columns()) {
+                Expr expr = expr(column);
+                if (expr != null) {
+                    Expr now = simplifier.simplify(expr);
+                    simple.put(column.symbol(), now);
+                    Simplifier.words(now).ifPresent(some -> words.put(column.symbol(), some));
+                    if (!isResult(column) && simplifier.never(now)) {
+                        absent.add(column.symbol());
+                    }
+                }
+            }
+            further = absent.size() > before || !words.equals(known);
+        } while (further);
+    }
+
+    /** What a column that stays still reads, down to the typed cells, stays too. */
+    private void keepWhatIsAskedFor() {
+        Deque<Symbol> asked = new ArrayDeque<>();
+        for (TableColumn column : declared.columns()) {
+            if (!absent.contains(column.symbol())) {
+                read(simple.get(column.symbol()), asked);
+            }
+        }
+        rules().forEach(rule -> asked.addAll(Inputs.of(rule.when())));
+        declared.totals().forEach(total -> asked.add(total.symbol()));
+        while (!asked.isEmpty()) {
+            Symbol symbol = asked.remove();
+            if (absent.remove(symbol)) {
+                read(simple.get(symbol), asked);
+            }
+        }
+    }
+
+    private void read(Expr expr, Deque<Symbol> asked) {
+        if (expr != null) {
+            asked.addAll(Inputs.of(expr));
+            asked.addAll(Inputs.of(declared.id(), expr));
+        }
+    }
+
+    private List<CautionRule> rules() {
+        List<CautionRule> rules = new ArrayList<>();
+        for (CautionRule rule : declared.rules()) {
+            if (!simplifier.neverSaid(rule.when())) {
+                Condition when = simplifier.simplify(rule.when());
+                rules.add(when.equals(rule.when()) ? rule : new CautionRule(rule.severity(), when, rule.text()));
+            }
+        }
+        return rules;
+    }
+
+    private TableSpec spec() {
+        List<TableColumn> columns = new ArrayList<>();
+        for (TableColumn column : declared.columns()) {
+            if (!absent.contains(column.symbol()) && !Sentences.isAppended(column)) {
+                columns.add(fitted(column));
+            }
+        }
+        List<CautionRule> rules = rules();
+        boolean says = declared.column(TableSpec.STATUS).isPresent();
+        return new TableSpec(
+                declared.id(),
+                declared.sheet(),
+                declared.title(),
+                declared.grain(),
+                says ? Sentences.written(columns, rules) : List.copyOf(columns),
+                declared.totals(),
+                declared.cautions(),
+                rules);
+    }
+
+    private TableColumn fitted(TableColumn column) {
+        Expr now = simple.get(column.symbol());
+        if (column instanceof TableColumn.Calculated calculated) {
+            Formula formula = calculated.formula();
+            return now.equals(formula.expr())
+                    ? column
+                    : new TableColumn.Calculated(
+                            new Formula(
+                                    formula.id(),
+                                    formula.result(),
+                                    now,
+                                    formula.source(),
+                                    formula.validity(),
+                                    formula.examples()),
+                            calculated.result(),
+                            calculated.declared());
+        } else if (column instanceof TableColumn.Joined) {
+            return new TableColumn.Joined(column.symbol(), now);
+        } else if (column instanceof TableColumn.Sentence) {
+            return new TableColumn.Sentence(column.symbol(), now);
+        }
+        return column;
+    }
+
+    private static Expr expr(TableColumn column) {
+        if (column instanceof TableColumn.Calculated calculated) {
+            return calculated.formula().expr();
+        } else if (column instanceof TableColumn.Sentence sentence && !Sentences.isAppended(column)) {
+            return sentence.expr();
+        }
+        return column instanceof TableColumn.Joined joined ? joined.expr() : null;
+    }
+
+    private static boolean isResult(TableColumn column) {
+        return column instanceof TableColumn.Calculated calculated && calculated.result();
+    }
+}
