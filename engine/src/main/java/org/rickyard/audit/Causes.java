@@ -60,7 +60,7 @@ public final class Causes {
             found.add(new Cause(said, Optional.empty()));
             return;
         }
-        method.method().reads().forEach(read -> lacking(table, read, row));
+        Results.reads(table, method).forEach(read -> lacking(table, read, row));
         if (found.isEmpty()) {
             found.add(new Cause(
                     method.symbol().name() + " could not be found; see the findings on Checks", Optional.empty()));

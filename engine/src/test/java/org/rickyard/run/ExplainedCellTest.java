@@ -65,9 +65,7 @@ class ExplainedCellTest {
         assertThat(lines)
                 .contains(
                         "  of: Moor End, Cut, Long Acre, mowing, Mower 3 m",
-                        "  = if output is blank and not (reckoned by is time elements): speed × working width × field"
-                                + " efficiency ÷ 10; otherwise: if output is blank: rate by width; otherwise: least of"
-                                + " (rate by width; rate by throughput)",
+                        "  = speed × working width × field efficiency ÷ 10",
                         "  = 10 × 3.048 × 80 % ÷ 10",
                         "  - speed = 10 km/h @ Machines!D2 (typed)",
                         "  - working width = 3.048 m @ Machines!C2 (typed)",
