@@ -93,6 +93,7 @@ final class FittedTable {
         for (TableColumn column : declared.columns()) {
             if (!absent.contains(column.symbol())) {
                 read(simple.get(column.symbol()), asked);
+                reads(column).forEach(expr -> read(expr, asked));
             }
         }
         rules().forEach(rule -> asked.addAll(Inputs.of(rule.when())));
@@ -110,6 +111,16 @@ final class FittedTable {
             asked.addAll(Inputs.of(expr));
             asked.addAll(Inputs.of(declared.id(), expr));
         }
+    }
+
+    /** What a method reads, without what nothing in the workbook can fill. */
+    private List<Expr> reads(TableColumn column) {
+        return column instanceof TableColumn.Method found
+                ? found.method().reads().stream()
+                        .map(simplifier::simplify)
+                        .filter(expr -> !simplifier.never(expr))
+                        .toList()
+                : List.of();
     }
 
     private List<CautionRule> rules() {
@@ -165,13 +176,9 @@ final class FittedTable {
             return new TableColumn.Sentence(column.symbol(), now);
         } else if (column instanceof TableColumn.Method found) {
             Method method = found.method();
-            List<Expr> reads = method.reads().stream()
-                    .map(simplifier::simplify)
-                    .filter(expr -> !simplifier.never(expr))
-                    .toList();
             return new TableColumn.Method(
                     found.symbol(),
-                    new Method(method.name(), method.words(), method.source(), reads),
+                    new Method(method.name(), method.words(), method.source(), reads(column)),
                     found.result(),
                     found.because(),
                     found.bar());

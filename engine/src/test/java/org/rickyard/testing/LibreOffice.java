@@ -20,6 +20,7 @@ public final class LibreOffice {
     private static final Optional<Path> PROGRAM =
             ExternalCommand.find("soffice").or(() -> ExternalCommand.find("libreoffice"));
     private static final Duration PER_CALL = Duration.ofSeconds(120);
+    private static final Duration PER_FILE = Duration.ofSeconds(30);
     private static final int FILES_PER_CALL = 25;
 
     /** When Calc works out formulas of an .xlsx that it opens; the numbers are those of its own setting. */
@@ -139,7 +140,7 @@ public final class LibreOffice {
                 command.add(input.toString());
             }
             try {
-                ExternalCommand.run(PER_CALL, command);
+                ExternalCommand.run(PER_CALL.plus(PER_FILE.multipliedBy(files.size())), command);
             } catch (AssertionError tooLong) {
                 if (files.size() == 1) {
                     throw tooLong;
