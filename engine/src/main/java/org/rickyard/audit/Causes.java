@@ -37,8 +37,12 @@ public final class Causes {
         if (table.of(symbol).has(row)) {
             return;
         }
-        TableColumn column = table.spec().column(symbol).orElseThrow();
-        if (column instanceof TableColumn.Calculated calculated) {
+        TableColumn column = table.spec().column(symbol).orElse(null);
+        if (column == null) {
+            // The column is left out of its sheet, because no list has what it is worked out from.
+            found.add(new Cause(
+                    symbol.name() + " missing: no list has what it is worked out from", Optional.empty(), true));
+        } else if (column instanceof TableColumn.Calculated calculated) {
             expr(table, calculated.formula().expr(), row);
         } else if (column instanceof TableColumn.Joined joined) {
             expr(table, joined.expr(), row);

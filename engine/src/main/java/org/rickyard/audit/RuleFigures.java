@@ -66,7 +66,7 @@ final class RuleFigures {
 
     /** The client's cells that a value of this row rests on, through formulas of the row and joins to other tables. */
     private static void typed(ResultTable table, Symbol symbol, int row, Set<CellAddress> cells) {
-        TableColumn column = table.spec().column(symbol).orElseThrow();
+        TableColumn column = table.spec().column(symbol).orElse(null);
         LinkCells links = table.links(symbol);
         if (links != null) {
             Optional<CellAddress> cell = table.of(symbol).has(row) ? links.address(row) : Optional.empty();

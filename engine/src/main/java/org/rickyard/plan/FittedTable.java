@@ -30,6 +30,9 @@ final class FittedTable {
     private final Set<Symbol> absent = new LinkedHashSet<>();
     private final Map<Symbol, Expr> simple = new HashMap<>();
     private final Map<Symbol, Set<String>> words = new HashMap<>();
+    /** What reads a column that another table was left without, and so cannot be written at all, result or not. */
+    private final Set<Symbol> gone = new LinkedHashSet<>();
+
     private Simplifier simplifier;
 
     private FittedTable(TableSpec declared, BiPredicate<String, Symbol> absentThere) {
@@ -78,13 +81,24 @@ final class FittedTable {
                     Expr now = simplifier.simplify(expr);
                     simple.put(column.symbol(), now);
                     Simplifier.words(now).ifPresent(some -> words.put(column.symbol(), some));
-                    if (!isResult(column) && simplifier.never(now)) {
+                    boolean never = simplifier.never(now);
+                    if (readsWhatIsLeftOut(now)
+                            || never && Inputs.of(now).stream().anyMatch(gone::contains)) {
+                        gone.add(column.symbol());
+                    }
+                    if (never && !isResult(column) || gone.contains(column.symbol())) {
                         absent.add(column.symbol());
                     }
                 }
             }
             further = absent.size() > before || !words.equals(known);
         } while (further);
+    }
+
+    private boolean readsWhatIsLeftOut(Expr expr) {
+        return Inputs.otherTablesOf(expr).stream()
+                .filter(table -> !table.equals(declared.id()))
+                .anyMatch(table -> Inputs.of(table, expr).stream().anyMatch(symbol -> absentThere.test(table, symbol)));
     }
 
     /** What a column that stays still reads, down to the typed cells, stays too. */
@@ -100,7 +114,7 @@ final class FittedTable {
         declared.totals().forEach(total -> asked.add(total.symbol()));
         while (!asked.isEmpty()) {
             Symbol symbol = asked.remove();
-            if (absent.remove(symbol)) {
+            if (!gone.contains(symbol) && absent.remove(symbol)) {
                 read(simple.get(symbol), asked);
             }
         }

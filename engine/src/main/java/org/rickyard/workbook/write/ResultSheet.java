@@ -103,19 +103,22 @@ final class ResultSheet extends OurSheet {
     }
 
     private static int width(TableColumn column) {
+        Symbol symbol = column.symbol();
         if (column instanceof TableColumn.Sentence) {
             return 34;
         } else if (column instanceof TableColumn.Name || column instanceof TableColumn.Word) {
             return 14;
-        } else if (column instanceof TableColumn.Method method && !method.bar()) {
-            return column.symbol().type() == Symbol.Type.TEXT ? 22 : 11;
-        }
-        if (column instanceof TableColumn.Key) {
+        } else if (column instanceof TableColumn.Key) {
             return 8;
-        } else if (column instanceof TableColumn.Calculated && column.symbol().type() == Symbol.Type.TEXT) {
-            return 18;
+        } else if (column instanceof TableColumn.Method method && method.bar()) {
+            return 11;
+        } else if (symbol.type() == Symbol.Type.TEXT) {
+            // An answer in words must be readable in its cell.
+            return 24;
+        } else if (symbol.decimals() > 2 || symbol.unit().symbol().length() > 8) {
+            return 13;
         }
-        return column instanceof TableColumn.Joined && column.symbol().type() != Symbol.Type.DATE ? 10 : 11;
+        return column instanceof TableColumn.Joined && symbol.type() != Symbol.Type.DATE ? 10 : 11;
     }
 
     /** The columns of names that stay in sight. */
