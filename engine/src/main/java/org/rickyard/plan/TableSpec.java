@@ -37,6 +37,11 @@ public record TableSpec(
     /** A total and the workbook name it goes by. */
     public record TotalName(Symbol symbol, String name) {}
 
+    /** The same with other columns. */
+    TableSpec with(List<TableColumn> others) {
+        return new TableSpec(id, sheet, title, grain, List.copyOf(others), totals, cautions, rules);
+    }
+
     /** The column of a symbol. */
     public Optional<TableColumn> column(Symbol symbol) {
         return columns.stream().filter(column -> column.symbol().equals(symbol)).findFirst();
