@@ -115,7 +115,7 @@ class PrintedFormulaTest {
         assertThat(WordsPrinter.words(Condition.all(List.of(Condition.is(WORD, "heap"), new Condition.Given(X)))))
                 .isEqualTo("kind is heap and x is given");
         assertThat(WordsPrinter.words(new Condition.Not(new Condition.Blank(X))))
-                .isEqualTo("not (x is blank)");
+                .isEqualTo("x is typed");
     }
 
     @Test
