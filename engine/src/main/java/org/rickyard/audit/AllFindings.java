@@ -37,7 +37,7 @@ public final class AllFindings {
         AllFindings all = new AllFindings(plan, places);
         all.findings.addAll(plan.findings());
         all.findings.addAll(further);
-        all.findings.addAll(UnreadColumns.of(plan.lists().places()));
+        all.findings.addAll(UnknownHeaders.of(plan.lists().places()));
         all.findings.addAll(WithheldByCause.of(plan, places));
         for (ResultTable table : plan.tables()) {
             all.cautions(table);
