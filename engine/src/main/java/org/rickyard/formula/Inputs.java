@@ -57,6 +57,11 @@ public final class Inputs {
         return read(expr).there.getOrDefault(table, Set.of());
     }
 
+    /** The columns it reads of each table, by totals, counts and joins. */
+    public static Map<String, Set<Symbol>> ofOthers(Expr expr) {
+        return read(expr).there;
+    }
+
     /** The ids of the other tables it reads. */
     public static Set<String> otherTablesOf(Expr expr) {
         return read(expr).others;

@@ -200,7 +200,8 @@ final class FittedTable {
         return column;
     }
 
-    private static Expr expr(TableColumn column) {
+    /** The expression behind a column, but for the sentences at the right end; null if there is none. */
+    static Expr expr(TableColumn column) {
         if (column instanceof TableColumn.Calculated calculated) {
             return calculated.formula().expr();
         } else if (column instanceof TableColumn.Sentence sentence && !Sentences.isAppended(column)) {

@@ -17,7 +17,8 @@ import org.rickyard.trade.Quantities;
 
 /** A result table with its rows: what each cell is linked to, and once evaluated, what it holds. */
 public final class ResultTable implements RowValues {
-    private final TableSpec spec;
+    private final TableSpec declared;
+    private TableSpec spec;
     private final RowSources sources;
     private final String emptyBecause;
     private final Map<Symbol, Values> values = new HashMap<>();
@@ -33,6 +34,7 @@ public final class ResultTable implements RowValues {
      * @param spec with those it has in this workbook
      */
     ResultTable(TableSpec declared, TableSpec spec, RowSources sources, String emptyBecause) {
+        this.declared = declared;
         this.spec = spec;
         for (TableColumn column : declared.columns()) {
             if (spec.column(column.symbol()).isEmpty()) {
@@ -46,6 +48,16 @@ public final class ResultTable implements RowValues {
     /** Its columns in this workbook, and what else is declared of it. */
     public TableSpec spec() {
         return spec;
+    }
+
+    /** Its declaration, with every column that any workbook could fill. */
+    TableSpec declared() {
+        return declared;
+    }
+
+    /** Shows fewer columns; the values of the others can still be asked for. */
+    void narrow(TableSpec fewer) {
+        spec = fewer;
     }
 
     /** How many rows. */
@@ -73,13 +85,16 @@ public final class ResultTable implements RowValues {
         return leftOut.contains(symbol);
     }
 
-    /** Evaluates all columns from left to right; the tables it reads from must have been evaluated before. */
+    /** Evaluates what joins rows, then all other columns from left to right; the tables it reads from must have been evaluated before. */
     void evaluate(Map<String, ResultTable> tables, ConstantsInForce inForce) {
         others = tables;
         constants = inForce;
-        for (TableColumn column : spec.columns()) {
-            values.put(column.symbol(), evaluate(column));
-        }
+        spec.columns().stream()
+                .filter(TableColumn::joinsRows)
+                .forEach(column -> values.put(column.symbol(), evaluate(column)));
+        spec.columns().stream()
+                .filter(column -> !column.joinsRows())
+                .forEach(column -> values.put(column.symbol(), evaluate(column)));
         if (!leftOut.isEmpty()) {
             Values numbers = Values.ofNumbers(rows());
             Values words = Values.ofWords(rows());

@@ -14,7 +14,7 @@ import org.rickyard.formula.Symbol;
  * @param sheet the sheet it is written to
  * @param title what stands at the top
  * @param grain what one row is
- * @param columns identity, inputs, steps, results, then cautions and status
+ * @param columns identity, inputs, steps, results, then cautions and status, then what only joins rows
  * @param totals columns whose total stands above the data under a workbook name
  * @param cautions sentences that hold for the whole sheet
  * @param rules cautions of single rows
@@ -36,6 +36,11 @@ public record TableSpec(
 
     /** A total and the workbook name it goes by. */
     public record TotalName(Symbol symbol, String name) {}
+
+    /** The same with other columns. */
+    TableSpec with(List<TableColumn> others) {
+        return new TableSpec(id, sheet, title, grain, List.copyOf(others), totals, cautions, rules);
+    }
 
     /** The column of a symbol. */
     public Optional<TableColumn> column(Symbol symbol) {

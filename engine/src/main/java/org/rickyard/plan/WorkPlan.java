@@ -73,6 +73,9 @@ public final class WorkPlan {
         SprayFamily.build(context, jobLines);
         ClampFamily.build(context);
         tables.putAll(context.tables());
+        if (fitted) {
+            UnreadColumns.leaveOut(tables.values());
+        }
     }
 
     /** The tables in reading order. */

@@ -2,6 +2,7 @@ package org.rickyard.workbook.write;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,12 +87,16 @@ public final class SheetSet {
     public static List<String> wanted(WorkPlan plan, Set<String> present) {
         List<String> ids = new ArrayList<>();
         ids.add(SUMMARY);
+        Set<String> read = new HashSet<>();
         for (ResultTable table : plan.tables()) {
-            boolean read = plan.tables().stream()
-                    .anyMatch(other -> other.rows() > 0
-                            && other.spec().reads().contains(table.spec().id()));
-            if (table.rows() > 0 || read || present.contains(table.spec().id())) {
-                ids.add(table.spec().id());
+            if (table.rows() > 0) {
+                read.addAll(table.spec().reads());
+            }
+        }
+        for (ResultTable table : plan.tables()) {
+            String id = table.spec().id();
+            if (table.rows() > 0 || read.contains(id) || present.contains(id)) {
+                ids.add(id);
             }
         }
         if (plan.table("clamps").rows() > 0 || present.contains(CLAMP_CARDS)) {
