@@ -166,7 +166,8 @@ class WorkRateBadInputTest {
         assertThat(heavy.severity()).isEqualTo(Severity.STOP);
         assertThat(heavy.cell().orElseThrow().sheet()).isEqualTo("Carting");
         assertThat(heavy.message())
-                .contains("Long Acre", "Trailer", "Carry less or keep off the road", "2015", "load is 16 t (Machines!G3)")
+                .contains(
+                        "Long Acre", "Trailer", "Carry less or keep off the road", "2015", "load is 16 t (Machines!G3)")
                 .contains("unladen mass is 6 t (Machines!H3)");
         assertThat(worked.messages())
                 .anyMatch(m -> m.contains("the empty trailer is slower than the laden one")
