@@ -88,6 +88,10 @@ class FormulaLimitsTest {
     @Test
     void everyColumnReadsOnlyColumnsToItsLeftAndWhatJoinsRowsAtTheRightEnd() {
         for (ResultTable table : run.plan().tables()) {
+            if (table.rows() == 0) {
+                // Nothing is written of it but why, so it is not fitted to the workbook either.
+                continue;
+            }
             List<TableColumn> joins = table.spec().columns().stream()
                     .filter(TableColumn::joinsRows)
                     .toList();

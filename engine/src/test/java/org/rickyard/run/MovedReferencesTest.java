@@ -175,8 +175,8 @@ class MovedReferencesTest {
             before[0] = column(workbook, "Work rate");
             refer(workbook, rate(workbook, 10));
             Sheet machines = workbook.getSheet("Machines");
-            machines.getRow(0).createCell(5).setCellValue("Overlap (m)");
-            machines.getRow(1).createCell(5).setCellValue(0.2);
+            machines.getRow(0).createCell(5).setCellValue("Output (t/h)");
+            machines.getRow(1).createCell(5).setCellValue(40);
         });
         Runs.Run again = run(referring);
         try (ClientBook book = ClientBook.open(again.file())) {
