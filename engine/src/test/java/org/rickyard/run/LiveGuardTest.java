@@ -167,11 +167,24 @@ class LiveGuardTest {
         return faults;
     }
 
-    @ParameterizedTest(name = "{0}")
-    @EnumSource(Spoiling.class)
-    void aFreshRunOverTheSpoiltListsSaysTheSame(Spoiling spoiling) throws IOException {
+    @Test
+    void aFreshRunOverTheSpoiltListsSaysTheSame() throws IOException {
+        Set<String> compared = new TreeSet<>();
+        for (Spoiling spoiling : Spoiling.values()) {
+            compared.addAll(sheetsLikeThoseOfAFreshRun(spoiling));
+        }
+        Set<String> calculated = new TreeSet<>();
+        CALCULATED.forEach(cell -> calculated.add(cell.sheet()));
+        // Their rows are the tankfuls themselves: a run after a spoilt input may have others, or none.
+        calculated.removeAll(List.of("Tank loads", "Tank fills"));
+        // They count days that a method has planned; so many spoilt inputs let a run plan all of them anew.
+        calculated.removeAll(List.of("Bookings", "Machine season"));
+        assertThat(compared).as("sheets compared").containsAll(calculated);
+    }
+
+    private static Set<String> sheetsLikeThoseOfAFreshRun(Spoiling spoiling) throws IOException {
         List<String> faults = new ArrayList<>();
-        Set<String> tables = new TreeSet<>();
+        Set<String> sheets = new TreeSet<>();
         int compared = 0;
         try (ClientBook lists = ClientBook.open(client)) {
             for (List<SpoiltInput> group : SpoiltInput.groups(inputs, GROUPS, spoiling.ordinal() + 1)) {
@@ -194,19 +207,15 @@ class LiveGuardTest {
                         faults.add(cell + ": grid " + live.get(cell) + ", fresh run " + again.getValue() + " with "
                                 + some);
                     }
-                    tables.add(cell.sheet());
+                    sheets.add(cell.sheet());
                     compared++;
                 }
             }
         }
         System.out.println("live guard, " + spoiling + ": " + compared + " cells like those of a fresh run");
-        assertThat(faults).isEmpty();
-        assertThat(compared).isGreaterThan(12_000);
-        Set<String> calculated = new TreeSet<>();
-        CALCULATED.forEach(cell -> calculated.add(cell.sheet()));
-        // Their rows are the tankfuls themselves: a run after a spoilt input may have others, or none.
-        calculated.removeAll(List.of("Tank loads", "Tank fills"));
-        assertThat(tables).as("sheets compared").containsAll(calculated);
+        assertThat(faults).as(spoiling.toString()).isEmpty();
+        assertThat(compared).as(spoiling.toString()).isGreaterThan(12_000);
+        return sheets;
     }
 
     @Test
@@ -216,9 +225,10 @@ class LiveGuardTest {
         List<Path> files = new ArrayList<>();
         List<Map<CellAddress, Object>> poi = new ArrayList<>();
         List<Map<CellAddress, Effect>> effects = new ArrayList<>();
-        // Every input is spoilt in one file among sound ones, and each kind of spoiling in every file.
+        // Every input is spoilt in one file among sound ones, and each kind of spoiling in every file; a short gate has
+        // the first file only.
         List<List<SpoiltInput>> groups = SpoiltInput.groups(inputs, Spoiling.values().length, 1);
-        for (int file = 0; file < groups.size(); file++) {
+        for (int file = 0; file < (LibreOffice.everything() ? groups.size() : 1); file++) {
             Map<Dependence.Place, Effect> lost = new LinkedHashMap<>();
             for (int i = 0; i < groups.get(file).size(); i++) {
                 SpoiltInput input = groups.get(file).get(i);

@@ -37,6 +37,9 @@ class WrittenFileParityTest {
             "counted from 1904",
             "random 1");
 
+    /** Every sheet, and every list as another program writes it. */
+    private static final List<String> FOR_A_SHORT_GATE = List.of("full farm", "saved by LibreOffice");
+
     @TempDir
     static Path folder;
 
@@ -117,7 +120,7 @@ class WrittenFileParityTest {
     @Test
     void libreOfficeWorksOutWhatIsStored() {
         LibreOffice.required();
-        List<String> names = new ArrayList<>(RUNS.keySet());
+        List<String> names = new ArrayList<>(LibreOffice.everything() ? RUNS.keySet() : FOR_A_SHORT_GATE);
         List<Path> recalculated = LibreOffice.recalculateAll(
                 names.stream().map(name -> RUNS.get(name).file()).toList());
         for (int i = 0; i < names.size(); i++) {

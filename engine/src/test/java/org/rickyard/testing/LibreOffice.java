@@ -56,6 +56,14 @@ public final class LibreOffice {
 
     private LibreOffice() {}
 
+    /**
+     * Whether it is to recalculate everything that can be ({@code -Drickyard.office=all}) rather than a share that keeps
+     * the gate short: a farm that feeds every sheet keeps it busy for most of a minute.
+     */
+    public static boolean everything() {
+        return "all".equals(System.getProperty("rickyard.office"));
+    }
+
     /** Whether LibreOffice is on the path. */
     public static boolean present() {
         return PROGRAM.isPresent();
