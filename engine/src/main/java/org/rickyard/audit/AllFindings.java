@@ -65,7 +65,8 @@ public final class AllFindings {
                             rule.severity(),
                             Optional.of(places.cell(table.spec(), shown, row)),
                             String.join(", ", Results.about(table, row).values()) + ": " + rule.text()
-                                    + RuleFigures.of(table, rule, row)));
+                                    + RuleFigures.of(
+                                            table, rule, row, plan.lists().dayZero())));
                 }
             }
             if (count > most) {
