@@ -24,20 +24,23 @@ public final class Cautions {
             SPRAYING.get(0),
             SPRAYING.get(1),
             "Whether products may be mixed, and in which order, only their labels or suppliers say. Usual filling (from"
-                    + " memory): half the water, agitate, the products one after another, then the rest of the water.");
+                    + " memory): half the water, agitate, the products one after another, then the rest of the water."
+                    + " Wind, weather, bees and watercourses are judged on the day.");
 
     /** Nozzles. */
     public static final List<String> NOZZLES = List.of(
             SPRAYING.get(0),
             "Pressure at the gauge is not pressure at the nozzle. Spray quality is the maker's word for a nozzle and"
-                    + " pressure, never worked out from size. Boom about 0.5 m above the target, or as the maker says.",
+                    + " pressure, never worked out from size. Boom about 0.5 m above the target, or as the maker says."
+                    + " Protective clothing as the label says.",
             SPRAYING.get(2));
 
     /** Trees and bushes. */
     public static final List<String> TREES = List.of(
             SPRAYING.get(0),
             "The label's dose per hectare or per leaf wall decides, not the strength of the mix. Where only one side or"
-                    + " every other row is sprayed, the row spacing is the width really covered.",
+                    + " every other row is sprayed, the row spacing is the width really covered."
+                    + " Protective clothing as the label says; fill away from water.",
             SPRAYING.get(2));
 
     /** Silage clamps. */
