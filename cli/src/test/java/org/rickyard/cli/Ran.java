@@ -1,6 +1,8 @@
 package org.rickyard.cli;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,13 +40,18 @@ public record Ran(int code, String out, String err) {
         for (int i = 0; i < args.length; i++) {
             words[i] = args[i].toString();
         }
-        Map<Path, List<String>> before = new HashMap<>();
-        books(words).forEach(book -> before.put(book, Linted.findings(book)));
+        Map<Path, byte[]> before = new HashMap<>();
+        books(words).forEach(book -> before.put(book, content(book)));
         int code = Rickyard.run(console, words);
         console.flush();
         // Whatever a command leaves behind, it must be no worse than what it found.
         if (code == 0 || code == 4) {
-            books(words).forEach(book -> Linted.after(before.getOrDefault(book, List.of()), book));
+            for (Path book : books(words)) {
+                byte[] written = content(book);
+                if (!Arrays.equals(written, before.get(book))) {
+                    Linted.after(before.get(book), written);
+                }
+            }
         }
         return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
@@ -56,6 +63,14 @@ public record Ran(int code, String out, String err) {
                 .filter(Files::isReadable)
                 .filter(Files::isRegularFile)
                 .toList();
+    }
+
+    private static byte[] content(Path book) {
+        try {
+            return Files.readAllBytes(book);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Does something once, at the first byte. */

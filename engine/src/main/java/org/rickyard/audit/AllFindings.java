@@ -37,7 +37,7 @@ public final class AllFindings {
         AllFindings all = new AllFindings(plan, places);
         all.findings.addAll(plan.findings());
         all.findings.addAll(further);
-        all.findings.addAll(UnreadColumns.of(plan.lists().places()));
+        all.findings.addAll(UnknownHeaders.of(plan.lists().places()));
         all.findings.addAll(WithheldByCause.of(plan, places));
         for (ResultTable table : plan.tables()) {
             all.cautions(table);
@@ -65,7 +65,8 @@ public final class AllFindings {
                             rule.severity(),
                             Optional.of(places.cell(table.spec(), shown, row)),
                             String.join(", ", Results.about(table, row).values()) + ": " + rule.text()
-                                    + RuleFigures.of(table, rule, row)));
+                                    + RuleFigures.of(
+                                            table, rule, row, plan.lists().dayZero())));
                 }
             }
             if (count > most) {

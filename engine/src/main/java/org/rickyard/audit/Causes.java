@@ -37,8 +37,12 @@ public final class Causes {
         if (table.of(symbol).has(row)) {
             return;
         }
-        TableColumn column = table.spec().column(symbol).orElseThrow();
-        if (column instanceof TableColumn.Calculated calculated) {
+        TableColumn column = table.spec().column(symbol).orElse(null);
+        if (column == null) {
+            // The column is left out of its sheet, because no list has what it is worked out from.
+            found.add(new Cause(
+                    symbol.name() + " missing: no list has what it is worked out from", Optional.empty(), true));
+        } else if (column instanceof TableColumn.Calculated calculated) {
             expr(table, calculated.formula().expr(), row);
         } else if (column instanceof TableColumn.Joined joined) {
             expr(table, joined.expr(), row);
@@ -56,7 +60,7 @@ public final class Causes {
             found.add(new Cause(said, Optional.empty()));
             return;
         }
-        method.method().reads().forEach(read -> lacking(table, read, row));
+        Results.reads(table, method).forEach(read -> lacking(table, read, row));
         if (found.isEmpty()) {
             found.add(new Cause(
                     method.symbol().name() + " could not be found; see the findings on Checks", Optional.empty()));
@@ -163,8 +167,12 @@ public final class Causes {
     private void before(ResultTable table, Expr.Before e, int row) {
         ResultTable other = table.other(e.table());
         for (int there = 0; there < other.rows(); there++) {
-            if (other.of(e.key()).number(there) == table.of(e.key()).number(row)
-                    && other.of(e.order()).number(there) < table.of(e.order()).number(row)) {
+            if (other.of(e.key()).number(there) != table.of(e.key()).number(row)) {
+                continue;
+            }
+            if (!other.of(e.order()).has(there)) {
+                symbol(other, e.order(), there);
+            } else if (other.of(e.order()).number(there) < table.of(e.order()).number(row)) {
                 symbol(other, e.summed(), there);
             }
         }

@@ -133,7 +133,7 @@ final class Explanations {
             return node.note("spelled out above");
         }
         List<Explanation> read = new ArrayList<>();
-        column.method().reads().forEach(expr -> read.addAll(inputs(table, expr, row)));
+        Results.reads(table, column).forEach(expr -> read.addAll(inputs(table, expr, row)));
         Working working = new Working(
                 "",
                 column.method().words(),

@@ -10,6 +10,7 @@ import org.rickyard.audit.InputUsed.From;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
+import org.rickyard.formula.Inputs;
 import org.rickyard.formula.NumbersPrinter;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
@@ -94,7 +95,7 @@ public final class Results {
         Optional<Double> number = given && !values.words() ? Optional.of(values.number(row)) : Optional.empty();
         Optional<String> word = given && values.words() ? Optional.of(values.word(row)) : Optional.empty();
         List<Expr> reads = column instanceof TableColumn.Method method
-                ? method.method().reads()
+                ? reads(table, method)
                 : List.of(((Calculated) column).formula().expr());
         return new Result(
                 column,
@@ -106,6 +107,14 @@ public final class Results {
                 given ? List.of() : Causes.of(table, symbol, row),
                 column instanceof Calculated ? NumbersPrinter.numbers(reads.get(0), table, row) : "",
                 inputs(table, reads, row));
+    }
+
+    /** What a method reads here: a column that this workbook has nothing for is left out of the table. */
+    static List<Expr> reads(ResultTable table, TableColumn.Method column) {
+        return column.method().reads().stream()
+                .filter(read -> Inputs.of(read).stream()
+                        .allMatch(symbol -> table.spec().column(symbol).isPresent()))
+                .toList();
     }
 
     /** What a row is about: its names, blank ones left out. */

@@ -19,14 +19,13 @@ import org.rickyard.plan.TableColumn;
 
 /** The figures a caution was raised by, each with the client's cell it was typed in, so that the slip can be found. */
 final class RuleFigures {
-    private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
     /** What rests on more typed cells than this is named by its value alone. */
     private static final int MOST_CELLS = 3;
 
     private RuleFigures() {}
 
     /** A sentence such as "Here dose per hectare is 1250 L/ha (Jobs!F2)."; empty if there is nothing to name. */
-    static String of(ResultTable table, CautionRule rule, int row) {
+    static String of(ResultTable table, CautionRule rule, int row, LocalDate dayZero) {
         List<String> figures = new ArrayList<>();
         for (Symbol symbol : Inputs.of(rule.when())) {
             Values values = table.of(symbol);
@@ -41,15 +40,15 @@ final class RuleFigures {
                             + String.join(
                                     ", ",
                                     cells.stream().map(CellAddress::toString).toList()) + ")";
-            figures.add(symbol.name() + " is " + value(table, symbol, row) + where);
+            figures.add(symbol.name() + " is " + value(table, symbol, row, dayZero) + where);
         }
         return figures.isEmpty() ? "" : " Here " + String.join(", ", figures) + ".";
     }
 
-    private static String value(ResultTable table, Symbol symbol, int row) {
+    private static String value(ResultTable table, Symbol symbol, int row, LocalDate dayZero) {
         double number = table.of(symbol).number(row);
         if (symbol.type() == Symbol.Type.DATE) {
-            return DAY_ZERO.plusDays((long) Math.floor(number)).toString();
+            return dayZero.plusDays((long) Math.floor(number)).toString();
         }
         LinkCells links = table.links(symbol);
         boolean asTyped = links != null && links.exists(row);
@@ -66,7 +65,7 @@ final class RuleFigures {
 
     /** The client's cells that a value of this row rests on, through formulas of the row and joins to other tables. */
     private static void typed(ResultTable table, Symbol symbol, int row, Set<CellAddress> cells) {
-        TableColumn column = table.spec().column(symbol).orElseThrow();
+        TableColumn column = table.spec().column(symbol).orElse(null);
         LinkCells links = table.links(symbol);
         if (links != null) {
             Optional<CellAddress> cell = table.of(symbol).has(row) ? links.address(row) : Optional.empty();

@@ -22,4 +22,9 @@ public interface CellNames {
 
     /** All data cells of a column of another result table. */
     String column(String table, Symbol symbol);
+
+    /** Whether that column holds whole numbers of our own, which no row is without. */
+    default boolean isKey(String table, Symbol symbol) {
+        return false;
+    }
 }

@@ -111,6 +111,13 @@ public final class CellPrinter {
                 + names.column(e.table(), e.order()) + ",\"<\"&" + order;
         String values = names.column(e.table(), e.summed());
         String whole = "COUNTIFS(" + lower + ")=COUNTIFS(" + lower + "," + values + "," + ANY_NUMBER + ")";
+        if (!names.isKey(e.table(), e.order())) {
+            // A row of no known order might come before this one.
+            String keys = names.column(e.table(), e.key()) + "," + names.cell(e.key());
+            String orders = names.column(e.table(), e.order());
+            whole = "AND(COUNTIFS(" + keys + ")=COUNTIFS(" + keys + "," + orders + "," + ANY_NUMBER + ")," + whole
+                    + ")";
+        }
         return "IF(COUNT(" + names.cell(e.key()) + "," + order + ")=2,IF(" + whole + ",SUMIFS(" + values + "," + lower
                 + "),\"\"),\"\")";
     }

@@ -174,7 +174,7 @@ public sealed interface Expr {
     /**
      * The total of a column of a table over the rows of this row's key that come before this row by a whole-number
      * order: a running total that sorting does not disturb. 0 where none comes before; withheld as soon as one of
-     * them has no value. Stands only at the top of a formula.
+     * them has no value, or a row of the key no order. Stands only at the top of a formula.
      *
      * @param table id of the table, which may be the row's own
      * @param summed the column summed

@@ -13,6 +13,7 @@ final class RunningTotals {
         private final List<Entry> entries = new ArrayList<>();
         private double[] sums;
         private int[] missing;
+        private boolean unordered;
 
         /** Puts the entries in order and adds them up from the lowest. */
         void close() {
@@ -48,21 +49,30 @@ final class RunningTotals {
     static RunningTotals of(Values keys, Values orders, Values column) {
         RunningTotals totals = new RunningTotals();
         for (int row = 0; row < keys.rows(); row++) {
-            if (keys.has(row) && orders.has(row)) {
+            if (!keys.has(row)) {
+                continue;
+            }
+            Group group = totals.groups.computeIfAbsent((int) keys.number(row), key -> new Group());
+            if (orders.has(row)) {
                 boolean has = column.has(row);
-                totals.groups
-                        .computeIfAbsent((int) keys.number(row), key -> new Group())
-                        .entries
-                        .add(new Entry(orders.number(row), has, has ? column.number(row) : 0));
+                group.entries.add(new Entry(orders.number(row), has, has ? column.number(row) : 0));
+            } else {
+                group.unordered = true;
             }
         }
         totals.groups.values().forEach(Group::close);
         return totals;
     }
 
-    /** Puts the total of what comes before into {@code out[0]}; false if one of those rows has no value. */
+    /**
+     * Puts the total of what comes before into {@code out[0]}; false if one of those rows has no value, or a row of the
+     * key no order, so that it might be one of them.
+     */
     boolean before(int key, double order, double[] out) {
         Group group = groups.get(key);
+        if (group != null && group.unordered) {
+            return false;
+        }
         int lower = group == null ? 0 : group.lower(order);
         out[0] = lower == 0 ? 0 : group.sums[lower];
         return lower == 0 || group.missing[lower] == 0;

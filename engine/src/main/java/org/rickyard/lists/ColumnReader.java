@@ -20,7 +20,6 @@ final class ColumnReader {
     private static final int FIRST_DAY = 30_000;
 
     private static final int LAST_DAY = 80_000;
-    private static final long DAY_OF_1970 = 25_569;
 
     private final FoundRows rows;
     private final ListSpec list;
@@ -231,7 +230,8 @@ final class ColumnReader {
         String text = Words.trim(grid.text(sheetRow, sheetColumn));
         if (text.length() == 10 && text.charAt(4) == '-' && text.charAt(7) == '-') {
             try {
-                column.read.put(row, (double) (LocalDate.parse(text).toEpochDay() + DAY_OF_1970));
+                column.read.put(row, (double)
+                        (LocalDate.parse(text).toEpochDay() - grid.dayZero().toEpochDay()));
                 return State.READ_FROM_TEXT;
             } catch (DateTimeException notADay) {
                 // Said below with all other texts that are no days.

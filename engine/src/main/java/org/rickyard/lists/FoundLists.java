@@ -1,5 +1,6 @@
 package org.rickyard.lists;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.rickyard.quantity.CustomaryUnits;
@@ -10,12 +11,19 @@ public final class FoundLists {
     private final List<Finding> findings;
     private final CustomaryUnits customary;
     private final List<Place> places;
+    private final LocalDate dayZero;
 
-    FoundLists(Map<String, ListRows> rows, List<Finding> findings, CustomaryUnits customary, List<Place> places) {
+    FoundLists(
+            Map<String, ListRows> rows,
+            List<Finding> findings,
+            CustomaryUnits customary,
+            List<Place> places,
+            LocalDate dayZero) {
         this.rows = Map.copyOf(rows);
         this.findings = List.copyOf(findings);
         this.customary = customary;
         this.places = List.copyOf(places);
+        this.dayZero = dayZero;
     }
 
     /** The rows of a list in sheet and row order; none if the workbook has no such list. */
@@ -26,6 +34,11 @@ public final class FoundLists {
     /** What was noticed, in the order of lists, columns and rows. */
     public List<Finding> findings() {
         return findings;
+    }
+
+    /** The day whose number is 0 in the workbook. */
+    public LocalDate dayZero() {
+        return dayZero;
     }
 
     /** Whose gallons and tons the workbook means. */

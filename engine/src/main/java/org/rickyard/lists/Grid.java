@@ -1,5 +1,6 @@
 package org.rickyard.lists;
 
+import java.time.LocalDate;
 import java.util.List;
 
 /** The cells of one sheet of the client's workbook, as they were read. Rows and columns are zero-based. */
@@ -45,6 +46,11 @@ public interface Grid {
 
     /** The sheet's name. */
     String sheet();
+
+    /** The day whose number is 0 in this workbook; true of days from March 1900 on. */
+    default LocalDate dayZero() {
+        return LocalDate.of(1899, 12, 30);
+    }
 
     /** One more than the last used row. */
     int rows();

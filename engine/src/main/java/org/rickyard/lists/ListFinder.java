@@ -1,5 +1,6 @@
 package org.rickyard.lists;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -53,7 +54,9 @@ public final class ListFinder {
         noteDuplicates(rows.get(Machines.LIST.name()), Machines.MACHINE);
         noteDuplicates(rows.get(Products.LIST.name()), Products.PRODUCT);
         noteDuplicates(rows.get(Clamps.LIST.name()), Clamps.CLAMP);
-        return new FoundLists(rows, List.copyOf(new LinkedHashSet<>(findings)), customary, places);
+        LocalDate dayZero =
+                sheets.isEmpty() ? LocalDate.of(1899, 12, 30) : sheets.get(0).dayZero();
+        return new FoundLists(rows, List.copyOf(new LinkedHashSet<>(findings)), customary, places, dayZero);
     }
 
     private List<FoundTable> findTables(List<Vocabulary> known, int mostRows, List<Finding> into) {

@@ -30,6 +30,9 @@ final class FittedTable {
     private final Set<Symbol> absent = new LinkedHashSet<>();
     private final Map<Symbol, Expr> simple = new HashMap<>();
     private final Map<Symbol, Set<String>> words = new HashMap<>();
+    /** What reads a column that another table was left without, and so cannot be written at all, result or not. */
+    private final Set<Symbol> gone = new LinkedHashSet<>();
+
     private Simplifier simplifier;
 
     private FittedTable(TableSpec declared, BiPredicate<String, Symbol> absentThere) {
@@ -78,7 +81,12 @@ final class FittedTable {
                     Expr now = simplifier.simplify(expr);
                     simple.put(column.symbol(), now);
                     Simplifier.words(now).ifPresent(some -> words.put(column.symbol(), some));
-                    if (!isResult(column) && simplifier.never(now)) {
+                    boolean never = simplifier.never(now);
+                    if (readsWhatIsLeftOut(now)
+                            || never && Inputs.of(now).stream().anyMatch(gone::contains)) {
+                        gone.add(column.symbol());
+                    }
+                    if (never && !isResult(column) || gone.contains(column.symbol())) {
                         absent.add(column.symbol());
                     }
                 }
@@ -87,19 +95,26 @@ final class FittedTable {
         } while (further);
     }
 
+    private boolean readsWhatIsLeftOut(Expr expr) {
+        return Inputs.otherTablesOf(expr).stream()
+                .filter(table -> !table.equals(declared.id()))
+                .anyMatch(table -> Inputs.of(table, expr).stream().anyMatch(symbol -> absentThere.test(table, symbol)));
+    }
+
     /** What a column that stays still reads, down to the typed cells, stays too. */
     private void keepWhatIsAskedFor() {
         Deque<Symbol> asked = new ArrayDeque<>();
         for (TableColumn column : declared.columns()) {
             if (!absent.contains(column.symbol())) {
                 read(simple.get(column.symbol()), asked);
+                reads(column).forEach(expr -> read(expr, asked));
             }
         }
         rules().forEach(rule -> asked.addAll(Inputs.of(rule.when())));
         declared.totals().forEach(total -> asked.add(total.symbol()));
         while (!asked.isEmpty()) {
             Symbol symbol = asked.remove();
-            if (absent.remove(symbol)) {
+            if (!gone.contains(symbol) && absent.remove(symbol)) {
                 read(simple.get(symbol), asked);
             }
         }
@@ -110,6 +125,16 @@ final class FittedTable {
             asked.addAll(Inputs.of(expr));
             asked.addAll(Inputs.of(declared.id(), expr));
         }
+    }
+
+    /** What a method reads, without what nothing in the workbook can fill. */
+    private List<Expr> reads(TableColumn column) {
+        return column instanceof TableColumn.Method found
+                ? found.method().reads().stream()
+                        .map(simplifier::simplify)
+                        .filter(expr -> !simplifier.never(expr))
+                        .toList()
+                : List.of();
     }
 
     private List<CautionRule> rules() {
@@ -165,13 +190,9 @@ final class FittedTable {
             return new TableColumn.Sentence(column.symbol(), now);
         } else if (column instanceof TableColumn.Method found) {
             Method method = found.method();
-            List<Expr> reads = method.reads().stream()
-                    .map(simplifier::simplify)
-                    .filter(expr -> !simplifier.never(expr))
-                    .toList();
             return new TableColumn.Method(
                     found.symbol(),
-                    new Method(method.name(), method.words(), method.source(), reads),
+                    new Method(method.name(), method.words(), method.source(), reads(column)),
                     found.result(),
                     found.because(),
                     found.bar());

@@ -333,7 +333,9 @@ final class GangTables {
                 List.of(Names.FIELD_HOLDING, Names.JOB, Names.FIELD, new TableColumn.Key(Keys.GANG_KEY)));
         columns.add(crop());
         columns.addAll(List.of(
+                fromGangs(Stage.CHOPPING.machines()),
                 fromGangs(Stage.CHOPPING.rate()),
+                fromGangs(Stage.CARTING.machines()),
                 fromGangs(Stage.CARTING.rate()),
                 fromGangs(GangRates.GANG_RATE),
                 new TableColumn.Joined(

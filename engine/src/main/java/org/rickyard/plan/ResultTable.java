@@ -85,13 +85,16 @@ public final class ResultTable implements RowValues {
         return leftOut.contains(symbol);
     }
 
-    /** Evaluates all columns from left to right; the tables it reads from must have been evaluated before. */
+    /** Evaluates what joins rows, then all other columns from left to right; the tables it reads from must have been evaluated before. */
     void evaluate(Map<String, ResultTable> tables, ConstantsInForce inForce) {
         others = tables;
         constants = inForce;
-        for (TableColumn column : spec.columns()) {
-            values.put(column.symbol(), evaluate(column));
-        }
+        spec.columns().stream()
+                .filter(TableColumn::joinsRows)
+                .forEach(column -> values.put(column.symbol(), evaluate(column)));
+        spec.columns().stream()
+                .filter(column -> !column.joinsRows())
+                .forEach(column -> values.put(column.symbol(), evaluate(column)));
         if (!leftOut.isEmpty()) {
             Values numbers = Values.ofNumbers(rows());
             Values words = Values.ofWords(rows());

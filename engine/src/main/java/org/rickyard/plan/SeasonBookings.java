@@ -21,7 +21,6 @@ import org.rickyard.trade.season.MachineSeason;
 final class SeasonBookings {
     private static final int MOST_DAYS = 120;
     private static final double A_MOMENT = 1e-6;
-    private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
     private static final DateTimeFormatter CHART_DAY = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
@@ -234,8 +233,8 @@ final class SeasonBookings {
         return String.join(" + ", names.stream().distinct().toList());
     }
 
-    private static LocalDate date(double serial) {
-        return DAY_ZERO.plusDays((long) serial);
+    private LocalDate date(double serial) {
+        return plan.lists().dayZero().plusDays((long) serial);
     }
 
     private String title(int task) {

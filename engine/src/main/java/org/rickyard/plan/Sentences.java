@@ -25,15 +25,21 @@ final class Sentences {
         return column.symbol().equals(TableSpec.CAUTIONS) || column.symbol().equals(TableSpec.STATUS);
     }
 
-    /** The columns with these sentences as the rows of a workbook need them. */
+    /**
+     * The columns with these sentences as the rows of a workbook need them. Keys and positions, which only join rows, go
+     * to the far right: a reader has no use for them.
+     */
     static List<TableColumn> written(List<TableColumn> columns, List<CautionRule> rules) {
-        List<TableColumn> all = new ArrayList<>(columns);
+        List<TableColumn> all = new ArrayList<>();
+        List<TableColumn> joins = new ArrayList<>();
+        columns.forEach(column -> (column.joinsRows() ? joins : all).add(column));
         List<Expr> sentences = new ArrayList<>();
         rules.forEach(rule -> sentences.add(rule.sentence()));
         if (!sentences.isEmpty()) {
             all.add(new TableColumn.Sentence(TableSpec.CAUTIONS, new Expr.Join(sentences)));
         }
         all.add(new TableColumn.Sentence(TableSpec.STATUS, StatusText.of(columns)));
+        all.addAll(joins);
         return List.copyOf(all);
     }
 }

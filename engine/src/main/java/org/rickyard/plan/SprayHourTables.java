@@ -229,7 +229,7 @@ final class SprayHourTables {
     static final TableSpec TIMED = new TableSpec(
             "timed-runs",
             "Timed runs",
-            "Timed runs: speed from distance and seconds",
+            "Timed runs: speed by the watch",
             "one row per machine with a timed run",
             Sentences.appended(
                     List.of(
@@ -248,7 +248,7 @@ final class SprayHourTables {
     static final TableSpec AREA_TESTS = new TableSpec(
             "area-tests",
             "Area tests",
-            "Area tests: water used on ground measured out",
+            "Area tests: water used on an area",
             "one row per machine with a test area",
             Sentences.appended(
                     List.of(

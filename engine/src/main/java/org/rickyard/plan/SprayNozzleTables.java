@@ -43,7 +43,7 @@ final class SprayNozzleTables {
     static final TableSpec NOZZLES = new TableSpec(
             NOZZLES_ID,
             "Nozzles",
-            "Nozzles: output wanted and the pressure the fitted size needs (ISO 10625, named at 3 bar)",
+            "Nozzles: output, and pressure of the fitted size (ISO 10625, 3 bar)",
             "one row per distinct sprayer, water volume, speed, spacing and density",
             Sentences.appended(
                     List.of(
@@ -91,7 +91,7 @@ final class SprayNozzleTables {
     static final TableSpec SPEED_BAND = new TableSpec(
             "nozzle-speed-band",
             "Speed band",
-            "Speed band: the pressure at the ends of the speeds typed, the volume per hectare held",
+            "Speed band: pressure at the lowest and highest speed, rate held",
             "one row per row of Nozzles whose sprayer has a lowest or highest field speed",
             Sentences.appended(
                     List.of(
@@ -117,7 +117,7 @@ final class SprayNozzleTables {
     static final TableSpec CHOICE = new TableSpec(
             NozzleChoice.ID,
             "Nozzle choice",
-            "Nozzle choice: every ISO size for the output wanted. Rank: the label's quality, then pressure",
+            "Nozzle choice: the label's quality first, then pressure",
             "one row per row of Nozzles and ISO size",
             Sentences.appended(
                     List.of(

@@ -16,6 +16,11 @@ public sealed interface TableColumn {
         return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 
+    /** Whether it serves only to find rows by: a key of ours, or the place of a row in another table. */
+    default boolean joinsRows() {
+        return this instanceof Key || this instanceof Joined joined && joined.expr() instanceof Expr.Position;
+    }
+
     /** A name, linked to the client's cell. */
     record Name(Symbol symbol, List<Candidate> places) implements TableColumn {}
 

@@ -14,7 +14,7 @@ import org.rickyard.formula.Symbol;
  * @param sheet the sheet it is written to
  * @param title what stands at the top
  * @param grain what one row is
- * @param columns identity, inputs, steps, results, then cautions and status
+ * @param columns identity, inputs, steps, results, then cautions and status, then what only joins rows
  * @param totals columns whose total stands above the data under a workbook name
  * @param cautions sentences that hold for the whole sheet
  * @param rules cautions of single rows

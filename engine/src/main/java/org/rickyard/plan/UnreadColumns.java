@@ -74,8 +74,9 @@ final class UnreadColumns {
                 TableSpec spec = declared ? table.declared() : table.spec();
                 for (TableColumn column : spec.columns()) {
                     for (Expr expr : exprs(column)) {
-                        Inputs.ofOthers(expr).forEach((other, symbols) -> read.computeIfAbsent(other, t -> new HashSet<>())
-                                .addAll(symbols));
+                        Inputs.ofOthers(expr)
+                                .forEach((other, symbols) -> read.computeIfAbsent(other, t -> new HashSet<>())
+                                        .addAll(symbols));
                     }
                 }
             }

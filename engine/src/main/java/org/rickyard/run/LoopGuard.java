@@ -1,5 +1,6 @@
 package org.rickyard.run;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Grid;
@@ -14,6 +15,11 @@ record LoopGuard(Grid cells, Dependents dependents) implements Grid {
     @Override
     public String sheet() {
         return cells.sheet();
+    }
+
+    @Override
+    public LocalDate dayZero() {
+        return cells.dayZero();
     }
 
     @Override

@@ -125,13 +125,17 @@ public final class Recalculation {
     }
 
     /**
-     * A sheet of ours that was edited by hand is the client's from now on. Where no more has changed than the places that
+     * A sheet of ours that was edited by hand, or bears a chart or a note of the client's, is the client's from now on. Where no more has changed than the places that
      * its formulas lead to, rows may have been inserted in a list or a sheet renamed; that is looked into once the lists
      * are read.
      */
-    private void keepEdited() throws IOException {
+    private void keepEdited() throws IOException, RefusedException {
         for (Map.Entry<String, SheetRef> entry : List.copyOf(ours.byId().entrySet())) {
             String id = entry.getKey();
+            if (HandMarks.on(book, entry.getValue())) {
+                ours.release(id);
+                continue;
+            }
             MeaningFingerprint present = new MeaningFingerprint();
             reader.stream(entry.getValue(), present);
             boolean same = state.fingerprint(id).filter(present.hex()::equals).isPresent();

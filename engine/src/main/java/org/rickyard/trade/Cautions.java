@@ -1,6 +1,5 @@
 package org.rickyard.trade;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,32 +16,32 @@ public final class Cautions {
                     + " These figures never overrule them.",
             "Protective clothing as the label and your own assessment say; the concentrate is the greatest danger."
                     + " Fill away from water, never leave a tank filling, no back-siphoning, rinse cans into the tank.",
-            "Wind, weather, neighbours, paths, bees and watercourses are judged on the day by an operator whose"
-                    + " certificate, and with a sprayer whose test, is in date. Look up before unfolding a boom: overhead"
-                    + " lines kill without being touched.");
+            "Wind, weather, neighbours, paths, bees and watercourses are judged on the day; operator's certificate and"
+                    + " sprayer test in date. Look up before unfolding a boom: overhead lines kill without being touched.");
 
-    /** What goes into the tank, besides {@link #SPRAYING}. */
-    public static final List<String> TANK = with(
+    /** What goes into the tank. */
+    public static final List<String> TANK = List.of(
+            SPRAYING.get(0),
+            SPRAYING.get(1),
             "Whether products may be mixed, and in which order, only their labels or suppliers say. Usual filling (from"
-                    + " memory): half the water, agitate, the products one after another, then the rest of the water.");
+                    + " memory): half the water, agitate, the products one after another, then the rest of the water."
+                    + " Wind, weather, bees and watercourses are judged on the day.");
 
-    /** Nozzles, besides {@link #SPRAYING}. */
-    public static final List<String> NOZZLES = with(
-            "Pressure at the gauge is not pressure at the nozzle. Keep the boom about 0.5 m above the target or as the"
-                    + " nozzle's maker says. Spray quality is the maker's word for this nozzle at this pressure, never"
-                    + " worked out from its size.");
+    /** Nozzles. */
+    public static final List<String> NOZZLES = List.of(
+            SPRAYING.get(0),
+            "Pressure at the gauge is not pressure at the nozzle. Spray quality is the maker's word for a nozzle and"
+                    + " pressure, never worked out from size. Boom about 0.5 m above the target, or as the maker says."
+                    + " Protective clothing as the label says.",
+            SPRAYING.get(2));
 
-    /** Trees and bushes, besides {@link #SPRAYING}. */
-    public static final List<String> TREES = with(
-            "The label's dose per hectare or per leaf wall decides, not the strength of the mix. Stop the side that faces"
-                    + " no tree, and the fan before turning. Where only one side or every other row is sprayed, type the"
-                    + " width really covered as row spacing.");
-
-    private static List<String> with(String further) {
-        List<String> all = new ArrayList<>(SPRAYING);
-        all.add(further);
-        return List.copyOf(all);
-    }
+    /** Trees and bushes. */
+    public static final List<String> TREES = List.of(
+            SPRAYING.get(0),
+            "The label's dose per hectare or per leaf wall decides, not the strength of the mix. Where only one side or"
+                    + " every other row is sprayed, the row spacing is the width really covered."
+                    + " Protective clothing as the label says; fill away from water.",
+            SPRAYING.get(2));
 
     /** Silage clamps. */
     public static final List<String> CLAMPS = List.of(

@@ -57,7 +57,7 @@ public final class Quantities {
     public static final Symbol PERIMETER =
             number("perimeter", Units.M, Range.above(0, 100000), Range.of(100, 20000), 0);
     /** Between orchard or bush rows. */
-    public static final Symbol ROW_SPACING = number("row spacing", Units.M, Range.of(0.5, 12), Range.of(1, 8), 2);
+    public static final Symbol ROW_SPACING = number("row spacing", Units.M, Range.of(0.2, 12), Range.of(0.4, 8), 2);
     /** Height of the tree wall that is sprayed. */
     public static final Symbol TREE_HEIGHT = number("tree height", Units.M, Range.of(0.5, 12), Range.of(1, 6), 1);
     /** Width of the tree wall that is sprayed. */

@@ -441,6 +441,13 @@ final class NodeCases {
         add("count of the given", grid, new Expr.Count("there", X, KEY, KEY, false), 2, 1, 0, 0, 0);
         add("count of the missing", grid, new Expr.Count("there", X, KEY, KEY, true), 0, 1, 1, 0, 0);
         add("total of the rows before", grid, new Expr.Before("there", X, KEY, ORDER), 10.5, n, 0, n, 0);
+        SmallGrid unordered = new SmallGrid()
+                .column(KEY, 1, 2)
+                .column(ORDER, 4, 3)
+                .other("there", KEY, 1, 1, 2)
+                .other("there", ORDER, 1, BLANK, 1)
+                .other("there", X, 10, 20, 5);
+        add("no total before where a row has no order", unordered, new Expr.Before("there", X, KEY, ORDER), n, 5);
         add("position of the first such row", grid, new Expr.Position("there", KEY, KEY), 1, 2, 5, n, n);
         add("a number from that row", grid, new Expr.From("there", X, AT), 10, 20, n, 0.5, n);
         add("a word from that row", grid, new Expr.From("there", WORD, AT), "one", "two", n, "four", n);

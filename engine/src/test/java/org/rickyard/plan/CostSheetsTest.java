@@ -202,12 +202,32 @@ class CostSheetsTest {
     void anOwnMachineWithoutAPriceNamesTheBlankCell() {
         SeasonBook.Worked worked = farm("PTO", 60, PRICES)
                 .sheet(
-                        "Jobs",
-                        row("Job", "Field", "Operation", "Machine", "Tractor"),
-                        row("Cut", "grass", "mow", "Mower", "Old red"),
-                        row("Row up", "grass", "rake", "Rake", "Plain one"))
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)",
+                                "Purchase price",
+                                "List price",
+                                "Trade-in value",
+                                "Life (yr)",
+                                "Hours per year (h)",
+                                "Fuel (L/h)"),
+                        row("Mower", "mower", 3, 10, 80, null, 12000, 1000, 10, 100, 10),
+                        row("Rake", "rake", 6, 10, 80, 9000, 10000, 1000, 10, 100, 5),
+                        row("Old red", "tractor", null, null, null, 40000, 60000, 10000, 15, 400))
                 .run();
-        assertThat(worked.messages()).anyMatch(m -> m.contains("there is no tractor 'Plain one'"));
+        assertThat(worked.result("machine-cost", "Mower").given()).isFalse();
+        assertThat(worked.result("machine-cost", "Mower").reason()).contains("purchase price missing (Machines!F2)");
+        assertThat(worked.number("machine-cost", "Rake")).isPositive();
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    @Test
+    void aJobsAreaCountsEachFieldOnceAndEachDriverHisHours() {
+        SeasonBook.Worked worked = farm("PTO", 60, PRICES).run();
         assertThat(worked.number("job-area", "Cut")).isCloseTo(12, within(1e-9));
         assertThat(worked.number("labour-per-driver", "Mower")).isCloseTo(5.5, within(1e-9));
     }

@@ -166,12 +166,13 @@ class WorkRateBadInputTest {
         assertThat(heavy.severity()).isEqualTo(Severity.STOP);
         assertThat(heavy.cell().orElseThrow().sheet()).isEqualTo("Carting");
         assertThat(heavy.message())
-                .contains("Long Acre", "Trailer", "Carry less or keep off the road", "2015", "load 16 t")
-                .contains("unladen mass 6 t @ Machines!H3");
+                .contains(
+                        "Long Acre", "Trailer", "Carry less or keep off the road", "2015", "load is 16 t (Machines!G3)")
+                .contains("unladen mass is 6 t (Machines!H3)");
         assertThat(worked.messages())
                 .anyMatch(m -> m.contains("the empty trailer is slower than the laden one")
-                        && m.contains("road speed empty 20 km/h @ Machines!J3")
-                        && m.contains("road speed laden 30 km/h @ Machines!I3"));
+                        && m.contains("road speed empty is 20 km/h (Machines!J3)")
+                        && m.contains("road speed laden is 30 km/h (Machines!I3)"));
     }
 
     @Test
@@ -208,8 +209,8 @@ class WorkRateBadInputTest {
         assertThat(worked.messages())
                 .anyMatch(m -> m.contains("the window ends before it starts")
                         && m.contains("Mend one of the two")
-                        && m.contains("latest day @ Jobs!H2")
-                        && m.contains("earliest day @ Jobs!G2"));
+                        && m.contains("latest day is 2026-05-10 (Jobs!H2)")
+                        && m.contains("earliest day is 2026-05-13 (Jobs!G2)"));
         assertThat(worked.result("planned-start", "Cut").given()).isFalse();
         assertThat(worked.result("planned-start", "Cut").reason()).contains("its window ends before it starts");
         assertThat(worked.number("days-needed", "Cut")).isPositive();

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,13 +38,15 @@ import org.rickyard.testing.StoredValues;
  */
 class LiveGuardTest {
     /** Groups of inputs that are spoilt together where a whole workbook is worked out for each. */
-    private static final int GROUPS = 10;
+    private static final int GROUPS = 6;
 
     @TempDir
     static Path folder;
 
     private static Path client;
     private static Runs.Run run;
+    private static LiveGrid grid;
+    private static Map<CellAddress, Object> before;
     private static List<SpoiltInput> inputs;
     private static final Set<CellAddress> CALCULATED = new HashSet<>();
     private static final Map<CellAddress, CellAddress> STATUS_OF_RESULT = new HashMap<>();
@@ -53,6 +56,8 @@ class LiveGuardTest {
         client = FullFarm.write(folder.resolve("in.xlsx"));
         run = Runs.run(client, folder.resolve("out.xlsx"), new RunOptions(0, false, 2));
         inputs = SpoiltInput.of(run.plan());
+        grid = new LiveGrid(run.file(), run.plan(), run.places());
+        before = grid.values();
         for (ResultTable table : run.plan().tables()) {
             TableSpec spec = table.spec();
             for (int row = 0; row < table.rows(); row++) {
@@ -68,6 +73,11 @@ class LiveGuardTest {
                 }
             }
         }
+    }
+
+    @AfterAll
+    static void close() throws IOException {
+        grid.close();
     }
 
     @Test
@@ -114,23 +124,20 @@ class LiveGuardTest {
 
     @ParameterizedTest(name = "{0}")
     @EnumSource(Spoiling.class)
-    void whatRestsOnASpoiltInputIsWithheldAndNothingElseChanges(Spoiling spoiling) throws IOException {
+    void whatRestsOnASpoiltInputIsWithheldAndNothingElseChanges(Spoiling spoiling) {
         List<String> faults = new ArrayList<>();
         int spoilt = 0;
         int withheld = 0;
-        try (LiveGrid grid = new LiveGrid(run.file(), run.plan(), run.places())) {
-            Map<CellAddress, Object> before = grid.values();
-            for (Apart group : apart(spoiling)) {
-                group.inputs().forEach(input -> grid.spoil(input.cell(), input.spoilt(spoiling)));
-                Map<CellAddress, Object> now = grid.values();
-                grid.mend();
-                faults.addAll(faults(group, before, now));
-                spoilt += group.inputs().size();
-                withheld += (int)
-                        group.effects().values().stream().filter(Effect::isLost).count();
-            }
-            assertThat(grid.values()).as("mended").isEqualTo(before);
+        for (Apart group : apart(spoiling)) {
+            group.inputs().forEach(input -> grid.spoil(input.cell(), input.spoilt(spoiling)));
+            Map<CellAddress, Object> now = grid.values();
+            grid.mend();
+            faults.addAll(faults(group, now));
+            spoilt += group.inputs().size();
+            withheld += (int)
+                    group.effects().values().stream().filter(Effect::isLost).count();
         }
+        assertThat(grid.values()).as("mended").isEqualTo(before);
         System.out.println(
                 "live guard, " + spoiling + ": " + spoilt + " inputs, " + withheld + " cells withheld by them");
         assertThat(faults).isEmpty();
@@ -138,7 +145,7 @@ class LiveGuardTest {
         assertThat(withheld).isGreaterThan(10 * spoilt);
     }
 
-    private static List<String> faults(Apart group, Map<CellAddress, Object> before, Map<CellAddress, Object> now) {
+    private static List<String> faults(Apart group, Map<CellAddress, Object> now) {
         List<String> faults = new ArrayList<>();
         now.forEach((cell, value) -> {
             Effect effect = group.effects().get(cell);
@@ -160,14 +167,26 @@ class LiveGuardTest {
         return faults;
     }
 
-    @ParameterizedTest(name = "{0}")
-    @EnumSource(Spoiling.class)
-    void aFreshRunOverTheSpoiltListsSaysTheSame(Spoiling spoiling) throws IOException {
+    @Test
+    void aFreshRunOverTheSpoiltListsSaysTheSame() throws IOException {
+        Set<String> compared = new TreeSet<>();
+        for (Spoiling spoiling : Spoiling.values()) {
+            compared.addAll(sheetsLikeThoseOfAFreshRun(spoiling));
+        }
+        Set<String> calculated = new TreeSet<>();
+        CALCULATED.forEach(cell -> calculated.add(cell.sheet()));
+        // Their rows are the tankfuls themselves: a run after a spoilt input may have others, or none.
+        calculated.removeAll(List.of("Tank loads", "Tank fills"));
+        // They count days that a method has planned; so many spoilt inputs let a run plan all of them anew.
+        calculated.removeAll(List.of("Bookings", "Machine season"));
+        assertThat(compared).as("sheets compared").containsAll(calculated);
+    }
+
+    private static Set<String> sheetsLikeThoseOfAFreshRun(Spoiling spoiling) throws IOException {
         List<String> faults = new ArrayList<>();
-        Set<String> tables = new TreeSet<>();
+        Set<String> sheets = new TreeSet<>();
         int compared = 0;
-        try (LiveGrid grid = new LiveGrid(run.file(), run.plan(), run.places());
-                ClientBook lists = ClientBook.open(client)) {
+        try (ClientBook lists = ClientBook.open(client)) {
             for (List<SpoiltInput> group : SpoiltInput.groups(inputs, GROUPS, spoiling.ordinal() + 1)) {
                 List<SpoiltInput> some =
                         group.stream().filter(input -> input.canBe(spoiling)).toList();
@@ -188,45 +207,41 @@ class LiveGuardTest {
                         faults.add(cell + ": grid " + live.get(cell) + ", fresh run " + again.getValue() + " with "
                                 + some);
                     }
-                    tables.add(cell.sheet());
+                    sheets.add(cell.sheet());
                     compared++;
                 }
             }
         }
         System.out.println("live guard, " + spoiling + ": " + compared + " cells like those of a fresh run");
-        assertThat(faults).isEmpty();
-        assertThat(compared).isGreaterThan(20_000);
-        Set<String> calculated = new TreeSet<>();
-        CALCULATED.forEach(cell -> calculated.add(cell.sheet()));
-        // Their rows are the tankfuls themselves: a run after a spoilt input may have others, or none.
-        calculated.removeAll(List.of("Tank loads", "Tank fills"));
-        assertThat(tables).as("sheets compared").containsAll(calculated);
+        assertThat(faults).as(spoiling.toString()).isEmpty();
+        assertThat(compared).as(spoiling.toString()).isGreaterThan(12_000);
+        return sheets;
     }
 
     @Test
-    void libreOfficeWithholdsWhatPoiWithholds() throws IOException {
+    void libreOfficeWithholdsWhatPoiWithholds() {
         LibreOffice.required();
         Dependence dependence = new Dependence(run.plan(), run.places());
         List<Path> files = new ArrayList<>();
         List<Map<CellAddress, Object>> poi = new ArrayList<>();
         List<Map<CellAddress, Effect>> effects = new ArrayList<>();
-        // Every input is spoilt in one file among sound ones, and each kind of spoiling in every file.
+        // Every input is spoilt in one file among sound ones, and each kind of spoiling in every file; a short gate has
+        // the first file only.
         List<List<SpoiltInput>> groups = SpoiltInput.groups(inputs, Spoiling.values().length, 1);
-        for (int file = 0; file < groups.size(); file++) {
-            try (LiveGrid grid = new LiveGrid(run.file(), run.plan(), run.places())) {
-                Map<Dependence.Place, Effect> lost = new LinkedHashMap<>();
-                for (int i = 0; i < groups.get(file).size(); i++) {
-                    SpoiltInput input = groups.get(file).get(i);
-                    Spoiling spoiling = Spoiling.values()[i % Spoiling.values().length];
-                    if (input.canBe(spoiling)) {
-                        grid.spoil(input.cell(), input.spoilt(spoiling));
-                        lost.putAll(input.effects(spoiling));
-                    }
+        for (int file = 0; file < (LibreOffice.everything() ? groups.size() : 1); file++) {
+            Map<Dependence.Place, Effect> lost = new LinkedHashMap<>();
+            for (int i = 0; i < groups.get(file).size(); i++) {
+                SpoiltInput input = groups.get(file).get(i);
+                Spoiling spoiling = Spoiling.values()[i % Spoiling.values().length];
+                if (input.canBe(spoiling)) {
+                    grid.spoil(input.cell(), input.spoilt(spoiling));
+                    lost.putAll(input.effects(spoiling));
                 }
-                files.add(grid.save(folder.resolve("office-" + file + ".xlsx")));
-                poi.add(grid.values());
-                effects.add(dependence.of(lost));
             }
+            files.add(grid.save(folder.resolve("office-" + file + ".xlsx")));
+            poi.add(grid.values());
+            effects.add(dependence.of(lost));
+            grid.mend();
         }
         List<Path> recalculated = LibreOffice.recalculateAll(files);
         for (int file = 0; file < files.size(); file++) {

@@ -31,12 +31,19 @@ final class Magnitudes {
         plan.tables().forEach(table -> bySheet.put(places.sheet(table.spec()), table));
     }
 
-    double of(CellAddress cell) {
+    /** Whether the cell stands in a row of a result table. */
+    boolean isOfATable(CellAddress cell) {
         ResultTable table = bySheet.get(cell.sheet());
         int row = cell.row() - SheetPlaces.FIRST_ROW;
-        if (table == null || row < 0 || row >= table.rows()) {
+        return table != null && row >= 0 && row < table.rows();
+    }
+
+    double of(CellAddress cell) {
+        if (!isOfATable(cell)) {
             return 0;
         }
+        ResultTable table = bySheet.get(cell.sheet());
+        int row = cell.row() - SheetPlaces.FIRST_ROW;
         TableColumn column = table.spec().columns().get(cell.column());
         Expr expr = column instanceof TableColumn.Calculated calculated
                 ? calculated.formula().expr()

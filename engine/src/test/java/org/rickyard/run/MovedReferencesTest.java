@@ -169,6 +169,27 @@ class MovedReferencesTest {
     }
 
     @Test
+    void aColumnOfOursNewlyThereIsTold() throws IOException {
+        String[] before = new String[1];
+        Path referring = changed(first, workbook -> {
+            before[0] = column(workbook, "Work rate");
+            refer(workbook, rate(workbook, 10));
+            Sheet machines = workbook.getSheet("Machines");
+            machines.getRow(0).createCell(5).setCellValue("Output (t/h)");
+            machines.getRow(1).createCell(5).setCellValue(40);
+        });
+        Runs.Run again = run(referring);
+        try (ClientBook book = ClientBook.open(again.file())) {
+            assertThat(column(book.poi(), "Work rate")).as("the column moved").isNotEqualTo(before[0]);
+            assertThat(moves(again)).singleElement().satisfies(finding -> assertThat(finding.message())
+                    .startsWith("this cell refers to 'Work rates'!" + before[0]
+                            + "10, where 'Work rate' of Skel Beck, First cut, Long Acre, mow, Mower 3 m stood; now '")
+                    .contains("What stood there is at 'Work rates'!" + column(book.poi(), "Work rate") + "10:"));
+        }
+        assertStable(again);
+    }
+
+    @Test
     void itIsSaidUntilWhatStoodThereIsBack() {
         Path referring = changed(first, workbook -> {
             refer(workbook, rate(workbook, 10));

@@ -44,7 +44,17 @@ public final class Runs {
          */
         public List<String> differences(Map<CellAddress, Object> others) {
             Map<CellAddress, Object> stored = StoredValues.of(file, ours());
-            return Parity.differences(stored, others, new Magnitudes(plan, places, stored)::of);
+            Magnitudes magnitudes = new Magnitudes(plan, places, stored);
+            Copies copies = new Copies(file);
+            return Parity.differences(
+                    stored,
+                    others,
+                    cell -> magnitudes.isOfATable(cell)
+                            ? magnitudes.of(cell)
+                            : copies.of(cell).stream()
+                                    .mapToDouble(magnitudes::of)
+                                    .max()
+                                    .orElse(0));
         }
 
         /** The findings' sentences. */

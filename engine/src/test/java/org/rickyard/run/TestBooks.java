@@ -348,7 +348,7 @@ public final class TestBooks {
     }
 
     /** Draws cells that are mostly sound. */
-    private record Cells(Random random) {
+    record Cells(Random random) {
         Object number(double low, double high) {
             return spoilt(Math.round((low + (high - low) * random.nextDouble()) * 100) / 100.0);
         }
@@ -366,7 +366,8 @@ public final class TestBooks {
                     : random.nextInt(4) == 0 ? null : new Percent(share);
         }
 
-        private Object spoilt(double sound) {
+        /** A sound number, or what one finds in its place now and then. */
+        Object spoilt(double sound) {
             return switch (random.nextInt(24)) {
                 case 0, 1 -> null;
                 case 2 -> Double.toString(sound);

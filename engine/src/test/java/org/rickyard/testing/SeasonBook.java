@@ -27,6 +27,13 @@ import org.rickyard.workbook.open.RefusedException;
 /** A client's workbook of invented holdings, and what a run makes of it. */
 public final class SeasonBook {
     private final Map<String, List<Object[]>> sheets = new LinkedHashMap<>();
+    private boolean from1904;
+
+    /** Counts days from 1904, as some programs do. */
+    public SeasonBook from1904() {
+        from1904 = true;
+        return this;
+    }
 
     /** A sheet; the first row holds the headers. Cells are numbers, texts, {@link LocalDate}s or null. */
     public SeasonBook sheet(String name, Object[]... rows) {
@@ -46,6 +53,9 @@ public final class SeasonBook {
         Path out = folder.resolve("out.xlsx");
         try (XSSFWorkbook book = new XSSFWorkbook();
                 OutputStream stream = Files.newOutputStream(in)) {
+            if (from1904) {
+                book.getCTWorkbook().addNewWorkbookPr().setDate1904(true);
+            }
             CellStyle day = book.createCellStyle();
             day.setDataFormat(book.createDataFormat().getFormat("yyyy-mm-dd"));
             sheets.forEach((name, rows) -> fill(book.createSheet(name), rows, day));

@@ -15,6 +15,7 @@ import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.rickyard.testing.Linted;
 
 /** Templates as they come out, for tests to look at. */
 final class WrittenBook {
@@ -25,7 +26,7 @@ final class WrittenBook {
         try {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             kind.write(out);
-            return out.toByteArray();
+            return Linted.after(null, out.toByteArray());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

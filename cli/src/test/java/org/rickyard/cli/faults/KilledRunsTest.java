@@ -26,8 +26,8 @@ import org.rickyard.cli.Ran;
  * written, where more can go wrong.
  */
 class KilledRunsTest {
-    private static final int USUAL_MOMENTS = 12;
-    private static final int FIELDS = 500;
+    private static final int USUAL_MOMENTS = 8;
+    private static final int FIELDS = 200;
     private static final long SEED = 20_260_301;
 
     private static final String BOOK = "farm.xlsx";

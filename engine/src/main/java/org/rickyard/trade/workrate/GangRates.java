@@ -335,9 +335,11 @@ public final class GangRates {
         return new Expr.Total(STAGES, STAGE_RATE, Keys.STAGE_KEY, key, true);
     }
 
-    private static Condition allThere() {
+    private static final String NO_RATE = "a stage of this gang has no rate; its row on Gang stages says why";
+
+    private static Condition allThere(List<Stage> stages) {
         List<Condition> conditions = new ArrayList<>();
-        for (Stage stage : Stage.together()) {
+        for (Stage stage : stages) {
             conditions.add(Condition.any(List.of(
                     new Condition.Given(stage.rate()),
                     Condition.compare(value(stage.machines()), Condition.Relation.EQUAL, Expr.number(0)))));
@@ -353,8 +355,7 @@ public final class GangRates {
     public static final Formula RATE_OF_GANG = new Formula(
             "gang-rate",
             GANG_RATE,
-            new Expr.LeastGiven(rates())
-                    .onlyWhen(allThere(), "a stage of this gang has no rate; its row on Gang stages says why"),
+            new Expr.LeastGiven(rates()).onlyWhen(allThere(Stage.together()), NO_RATE),
             LOWEST,
             "chopping, carting, pushing up and rolling of one field; a stage that the gang has no machine for is left"
                     + " aside",
@@ -468,18 +469,21 @@ public final class GangRates {
     public static final Formula PAPER_BY_AREA = new Formula(
             "chop-and-cart-rate-by-area",
             PAPER_AREA,
-            new Expr.LeastGiven(List.of(Stage.CHOPPING.rate(), Stage.CARTING.rate())),
+            new Expr.LeastGiven(List.of(Stage.CHOPPING.rate(), Stage.CARTING.rate()))
+                    .onlyWhen(allThere(List.of(Stage.CHOPPING, Stage.CARTING)), NO_RATE),
             LOWEST,
             "forage wagons chop and cart in one",
             List.of(
-                    WorkedExample.from(ARITHMETIC)
-                            .with(Stage.CHOPPING.rate(), 2)
-                            .with(Stage.CARTING.rate(), 1.584)
-                            .gives(1.584, Units.HA_PER_H, 6),
-                    WorkedExample.from(ARITHMETIC)
-                            .with(Stage.CHOPPING.rate(), 2)
-                            .with(Stage.CARTING.rate(), 2.376)
-                            .gives(2, Units.HA_PER_H, 6)));
+                    chopped(1.584).gives(1.584, Units.HA_PER_H, 6),
+                    chopped(2.376).gives(2, Units.HA_PER_H, 6)));
+
+    private static WorkedExample.Draft chopped(double carting) {
+        return WorkedExample.from(ARITHMETIC)
+                .with(Stage.CHOPPING.rate(), 2)
+                .with(Stage.CHOPPING.machines(), 1)
+                .with(Stage.CARTING.rate(), carting)
+                .with(Stage.CARTING.machines(), 2);
+    }
 
     /** {@code chop-and-cart-rate}: the lower of chopping and carting, by mass. */
     public static final Formula PAPER = new Formula(

@@ -14,6 +14,7 @@ import org.rickyard.workbook.open.SheetRef;
 public final class BookReader {
     private final PartSource parts;
     private final SheetStream stream;
+    private final Epoch epoch;
 
     /**
      * A reader of an opened workbook.
@@ -24,10 +25,9 @@ public final class BookReader {
             PartSource parts, Optional<String> stylesPart, Optional<String> sharedStringsPart, boolean date1904)
             throws IOException {
         this.parts = parts;
+        this.epoch = Epoch.of(date1904);
         this.stream = new SheetStream(
-                SharedStrings.read(parts, sharedStringsPart),
-                NumberFormats.read(parts, stylesPart),
-                Epoch.of(date1904));
+                SharedStrings.read(parts, sharedStringsPart), NumberFormats.read(parts, stylesPart), epoch);
     }
 
     /**
@@ -59,7 +59,7 @@ public final class BookReader {
             if (sheet.worksheet() && wanted.test(sheet)) {
                 List<TableRange> tables =
                         tables(sheet).stream().map(TableParts.Table::range).toList();
-                SheetCells cells = new SheetCells(sheet.name(), sheet.hidden(), tables);
+                SheetCells cells = new SheetCells(sheet.name(), sheet.hidden(), tables, epoch);
                 CellSink further = alongside.apply(sheet);
                 stream(sheet, further == null ? cells : CellSink.both(cells, further));
                 read.add(cells);

@@ -29,6 +29,11 @@ public enum Epoch {
         return date1904 ? Y1904 : Y1900;
     }
 
+    /** The day whose number is 0; in the 1900 epoch as counted from March 1900 on. */
+    public LocalDate dayZero() {
+        return this == Y1904 ? FIRST_1904 : BEFORE_1900.minusDays(1);
+    }
+
     /**
      * The day of a stored number; its part of a day is dropped.
      *

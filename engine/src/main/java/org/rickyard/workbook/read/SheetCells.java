@@ -1,5 +1,6 @@
 package org.rickyard.workbook.read;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.rickyard.lists.Grid;
@@ -20,16 +21,23 @@ public final class SheetCells implements Grid, CellSink {
 
     private final String sheet;
     private final boolean hidden;
+    private final Epoch epoch;
     private final List<TableRange> tables;
     private Column[] columns = new Column[16];
     private int rowCount;
     private int columnCount;
 
     /** An empty sheet, to be filled as a sink. */
-    public SheetCells(String sheet, boolean hidden, List<TableRange> tables) {
+    public SheetCells(String sheet, boolean hidden, List<TableRange> tables, Epoch epoch) {
         this.sheet = sheet;
+        this.epoch = epoch;
         this.hidden = hidden;
         this.tables = List.copyOf(tables);
+    }
+
+    @Override
+    public LocalDate dayZero() {
+        return epoch.dayZero();
     }
 
     @Override

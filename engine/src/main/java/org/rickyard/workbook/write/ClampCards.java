@@ -62,8 +62,12 @@ final class ClampCards {
             new Entry("clamp-covering", Covering.ROLLS),
             new Entry("clamp-effluent", EffluentTank.TANK_WANTED));
 
-    private static final List<String> CAUTIONED =
-            List.of("clamp-heights", "clamps", "pit-digging", "clamp-density", "clamp-rolling", "clamp-effluent");
+    private static final String TANKS = "effluent-tanks";
+
+    /** Whose cautions stand on a card, in two blocks: what concerns the day, and what concerns water and feed. */
+    private static final List<List<String>> CAUTIONED = List.of(
+            List.of("pit-digging", "clamp-heights", "clamps", "clamp-rolling"),
+            List.of("clamp-effluent", TANKS, "clamp-density"));
 
     private final PlainSheet page;
     private final WorkPlan plan;
@@ -129,10 +133,9 @@ final class ClampCards {
                         Looks.CAUTION_WRAPPED,
                         "No height here is a permission: the wall's loading notice, its installer, the regulator and"
                                 + " local code decide, and often allow less.");
-        for (String table : CAUTIONED) {
-            caution(plan.table(table), row(plan.table(table), row));
+        for (List<String> tables : CAUTIONED) {
+            cautions(tables, row);
         }
-        caution(plan.table("effluent-tanks"), tank(row));
         status(clamps, row);
     }
 
@@ -162,15 +165,22 @@ final class ClampCards {
         return line.text(Looks.UNIT, unit.isEmpty() ? "-" : unit);
     }
 
-    private void caution(ResultTable table, int row) {
-        if (row < 0 || table.spec().column(TableSpec.CAUTIONS).isEmpty()) {
-            return;
+    /** The cautions of several sheets in one cell, so that what is quiet leaves no gap. */
+    private void cautions(List<String> tables, int clamp) {
+        List<String> cells = new ArrayList<>();
+        StringBuilder words = new StringBuilder();
+        for (String id : tables) {
+            ResultTable table = plan.table(id);
+            int row = id.equals(TANKS) ? tank(clamp) : row(table, clamp);
+            if (row < 0 || table.spec().column(TableSpec.CAUTIONS).isEmpty()) {
+                continue;
+            }
+            cells.add(places.cell(table.spec(), TableSpec.CAUTIONS, row).absolute() + "&\" \"");
+            words.append(table.of(TableSpec.CAUTIONS).word(row)).append(' ');
         }
-        page.line()
-                .formula(
-                        Looks.CAUTION_WRAPPED,
-                        places.cell(table.spec(), TableSpec.CAUTIONS, row).absolute() + "&\"\"",
-                        table.of(TableSpec.CAUTIONS).word(row));
+        if (!cells.isEmpty()) {
+            page.line().formula(Looks.CAUTION_WRAPPED, String.join("&", cells), words.toString());
+        }
     }
 
     /** What the clamp's own row lacks, live; nothing where it lacks nothing. */

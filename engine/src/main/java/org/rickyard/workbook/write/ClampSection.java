@@ -100,7 +100,7 @@ final class ClampSection {
             return SETTLED;
         } else if (across < half && up < top(onDay, across)) {
             return ON_DAY;
-        } else if (across >= half && up < wall && (earth || across < half + thickness)) {
+        } else if (across >= half && up < wall && (earth || across < half(wall) + thickness)) {
             return WALL;
         }
         return ' ';

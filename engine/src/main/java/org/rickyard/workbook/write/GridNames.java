@@ -9,6 +9,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.TableColumn;
 
 /** Names cells for the formulas of one result table: this row's cells relative, everything else absolute. */
 final class GridNames implements CellNames {
@@ -50,5 +51,10 @@ final class GridNames implements CellNames {
     @Override
     public String column(String other, Symbol symbol) {
         return places.column(table.other(other), symbol);
+    }
+
+    @Override
+    public boolean isKey(String other, Symbol symbol) {
+        return table.other(other).spec().column(symbol).orElse(null) instanceof TableColumn.Key;
     }
 }

@@ -88,6 +88,11 @@ final class Looks {
             .withFont(EARTH)
             .withBorder(Border.THIN)
             .withVertical(Vertical.TOP);
+    /** Words in a table of few rows, broken into lines so that none is cut off. */
+    static final CellLook SENTENCE_WRAPPED = SENTENCE.withWrap();
+
+    static final CellLook STEP_WRAPPED = STEP.withWrap();
+    static final CellLook RESULT_WRAPPED = RESULT.withWrap();
     static final CellLook TEXT = CellLook.of("Rickyard text").withFont(INK).withVertical(Vertical.TOP);
     static final CellLook TEXT_WRAPPED = TEXT.withWrap();
     static final CellLook HEADING =
@@ -135,6 +140,10 @@ final class Looks {
             STEP,
             RESULT,
             CONSTANT,
+            SENTENCE_WRAPPED,
+            STEP_WRAPPED,
+            RESULT_WRAPPED,
+            year(INPUT),
             LIMIT,
             DRAWN_WALL,
             DRAWN_SETTLED,
@@ -150,6 +159,11 @@ final class Looks {
     /** A look that shows a day. */
     static CellLook day(CellLook look) {
         return look.withNumberFormat("yyyy-mm-dd");
+    }
+
+    /** A look that shows a year, without a comma in it. */
+    static CellLook year(CellLook look) {
+        return look.withNumberFormat("0");
     }
 
     /** Every look our sheets may use, in a fixed order, so that the styles of a workbook do not depend on its data. */

@@ -21,6 +21,7 @@ import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
 import org.rickyard.plan.TableSpec;
+import org.rickyard.trade.Quantities;
 import org.rickyard.workbook.graft.CellLook;
 import org.rickyard.workbook.graft.Note;
 
@@ -28,6 +29,11 @@ import org.rickyard.workbook.graft.Note;
 final class ResultSheet extends OurSheet {
     private static final int WORDS_HEIGHT = 78;
     private static final int LABEL_HEIGHT = 45;
+    private static final int HIGHEST_LABEL = 75;
+    private static final int ONE_LINE = 15;
+    /** Up to so many rows, words are broken into lines; a longer table is read on a screen, and kept lean. */
+    private static final int MOST_WRAPPED = 200;
+
     private static final int MOST_FROZEN_COLUMNS = 3;
     private static final String ASKED = "see Checks";
 
@@ -97,17 +103,22 @@ final class ResultSheet extends OurSheet {
     }
 
     private static int width(TableColumn column) {
+        Symbol symbol = column.symbol();
         if (column instanceof TableColumn.Sentence) {
             return 34;
         } else if (column instanceof TableColumn.Name || column instanceof TableColumn.Word) {
             return 14;
-        } else if (column instanceof TableColumn.Method method && !method.bar()) {
-            return column.symbol().type() == Symbol.Type.TEXT ? 22 : 11;
-        }
-        if (column instanceof TableColumn.Key) {
+        } else if (column instanceof TableColumn.Key) {
             return 8;
+        } else if (column instanceof TableColumn.Method method && method.bar()) {
+            return 11;
+        } else if (symbol.type() == Symbol.Type.TEXT) {
+            // An answer in words must be readable in its cell.
+            return 24;
+        } else if (symbol.decimals() > 2 || symbol.unit().symbol().length() > 8) {
+            return 13;
         }
-        return column instanceof TableColumn.Joined && column.symbol().type() != Symbol.Type.DATE ? 10 : 11;
+        return column instanceof TableColumn.Joined && symbol.type() != Symbol.Type.DATE ? 10 : 11;
     }
 
     /** The columns of names that stay in sight. */
@@ -129,7 +140,8 @@ final class ResultSheet extends OurSheet {
             sheet.text(0, looks.of(Looks.CAUTION), spec.cautions().get(i));
         }
         totals(sheet);
-        sheet.row(SheetPlaces.LABEL_ROW, LABEL_HEIGHT);
+        List<String> labels = spec.columns().stream().map(TableColumn::label).toList();
+        sheet.row(SheetPlaces.LABEL_ROW, Math.max(LABEL_HEIGHT, Math.min(HIGHEST_LABEL, sheet.heightFor(labels))));
         for (int i = 0; i < spec.columns().size(); i++) {
             sheet.text(i, looks.of(Looks.LABEL), spec.columns().get(i).label());
         }
@@ -211,11 +223,33 @@ final class ResultSheet extends OurSheet {
             writers[i] = writer(spec.columns().get(i), i);
         }
         for (int row = 0; row < table.rows(); row++) {
-            sheet.row(SheetPlaces.FIRST_ROW + row);
+            int height = wraps() ? sheet.heightFor(words(row)) : 0;
+            if (height > ONE_LINE) {
+                sheet.row(SheetPlaces.FIRST_ROW + row, height);
+            } else {
+                sheet.row(SheetPlaces.FIRST_ROW + row);
+            }
             for (ColumnWriter writer : writers) {
                 writer.put(sheet, row);
             }
         }
+    }
+
+    private boolean wraps() {
+        return table.rows() <= MOST_WRAPPED;
+    }
+
+    /** The words of a row that are broken into lines, by column. */
+    private List<String> words(int row) {
+        List<String> texts = new ArrayList<>();
+        for (TableColumn column : spec.columns()) {
+            boolean wrapped = !(column instanceof TableColumn.Name)
+                    && !(column instanceof TableColumn.Word)
+                    && !(column instanceof TableColumn.Method)
+                    && table.of(column.symbol()).words();
+            texts.add(wrapped ? table.of(column.symbol()).word(row) : "");
+        }
+        return texts;
     }
 
     @FunctionalInterface
@@ -244,7 +278,7 @@ final class ResultSheet extends OurSheet {
         } else if (column instanceof TableColumn.Joined joined) {
             return formulaWriter(joined.expr(), column.symbol(), values, Looks.STEP, at);
         }
-        int style = looks.of(Looks.SENTENCE);
+        int style = looks.of(wraps() ? Looks.SENTENCE_WRAPPED : Looks.SENTENCE);
         CellFormula formula = CellFormula.of(printer.guarded(((TableColumn.Sentence) column).expr()));
         return (sheet, row) -> sheet.formula(at, style, formula, values.word(row));
     }
@@ -252,7 +286,8 @@ final class ResultSheet extends OurSheet {
     private ColumnWriter formulaWriter(Expr expr, Symbol symbol, Values values, CellLook look, int at) {
         CellFormula formula = CellFormula.of(printer.guarded(expr));
         if (values.words()) {
-            int style = looks.of(look);
+            CellLook wrapped = look.equals(Looks.RESULT) ? Looks.RESULT_WRAPPED : Looks.STEP_WRAPPED;
+            int style = looks.of(wraps() ? wrapped : look);
             return (sheet, row) -> sheet.formula(at, style, formula, values.word(row));
         }
         int style =
@@ -310,7 +345,9 @@ final class ResultSheet extends OurSheet {
         int style = looks.of(
                 symbol.type() == Symbol.Type.DATE
                         ? Looks.day(Looks.INPUT)
-                        : Looks.decimals(Looks.INPUT, decimals(symbol)));
+                        : symbol.equals(Quantities.YEAR_BUILT)
+                                ? Looks.year(Looks.INPUT)
+                                : Looks.decimals(Looks.INPUT, decimals(symbol)));
         int textStyle = looks.of(Looks.INPUT);
         Map<String, String> formulas = new HashMap<>();
         return (sheet, row) -> {

@@ -19,7 +19,9 @@ final class Repacked {
                 ZipOutputStream packed = new ZipOutputStream(Files.newOutputStream(out))) {
             for (Enumeration<? extends ZipEntry> all = zip.entries(); all.hasMoreElements(); ) {
                 ZipEntry entry = all.nextElement();
-                packed.putNextEntry(new ZipEntry(entry.getName()));
+                ZipEntry copy = new ZipEntry(entry.getName());
+                copy.setTimeLocal(entry.getTimeLocal());
+                packed.putNextEntry(copy);
                 boolean exchanged = entry.getName().equals(part);
                 packed.write(
                         exchanged

@@ -6,6 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.zip.ZipEntry;
@@ -18,6 +19,9 @@ public final class SmallPackage {
     public static final String REL = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     public static final String SHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
     private static final String WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml";
+
+    /** The same for every file, so that two differ in nothing but what a test makes differ. */
+    private static final LocalDateTime WRITTEN = LocalDateTime.of(2024, 5, 6, 7, 8, 10);
 
     private final Map<String, byte[]> parts = new LinkedHashMap<>();
 
@@ -125,7 +129,9 @@ public final class SmallPackage {
         try (OutputStream out = Files.newOutputStream(file);
                 ZipOutputStream zip = new ZipOutputStream(out)) {
             for (Map.Entry<String, byte[]> part : parts.entrySet()) {
-                zip.putNextEntry(new ZipEntry(part.getKey()));
+                ZipEntry entry = new ZipEntry(part.getKey());
+                entry.setTimeLocal(WRITTEN);
+                zip.putNextEntry(entry);
                 zip.write(part.getValue());
                 zip.closeEntry();
             }

@@ -31,7 +31,7 @@ class SheetCellsTest {
         Random random = new Random(height);
         int width = height == 1 ? 16_384 : 7;
         Map<List<Integer>, Stored> expected = new HashMap<>();
-        SheetCells cells = new SheetCells("Fields", false, List.of());
+        SheetCells cells = new SheetCells("Fields", false, List.of(), Epoch.Y1900);
         int rows = 0;
         int columns = 0;
         for (int i = 0; i < 8_000; i++) {

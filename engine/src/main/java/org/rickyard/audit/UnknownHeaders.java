@@ -7,10 +7,10 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Place;
 
 /** Columns of the client's lists whose headers mean nothing here: a header a little off must not go unnoticed. */
-final class UnreadColumns {
+final class UnknownHeaders {
     private static final int MOST_NAMED = 12;
 
-    private UnreadColumns() {}
+    private UnknownHeaders() {}
 
     /** A note per list that has such columns. */
     static List<Finding> of(List<Place> places) {
