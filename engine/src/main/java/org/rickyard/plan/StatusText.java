@@ -2,10 +2,8 @@ package org.rickyard.plan;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Needed;
@@ -33,18 +31,11 @@ final class StatusText {
                 status.result(calculated);
             }
         }
-        List<Expr> parts = new ArrayList<>();
-        status.sentences.forEach((sentence, paths) -> {
-            if (paths.always()) {
-                parts.add(sentence);
-            } else {
-                paths.conditions().forEach(open -> parts.add(Expr.choice(open, sentence, Expr.text(""))));
-            }
-        });
-        if (parts.isEmpty()) {
-            return Expr.choice(Condition.all(given), Expr.text("ok"), Expr.text("withheld"));
-        }
-        return Expr.choice(Condition.all(given), Expr.text("ok"), new Expr.Join(parts));
+        List<Said> said = new ArrayList<>();
+        status.sentences.forEach((sentence, paths) ->
+                paths.byNeed().forEach(ways -> said.add(new Said(sentence, ways))));
+        Expr lacks = said.isEmpty() ? Expr.text("withheld") : Said.joined(said);
+        return Expr.choice(Condition.all(given), Expr.text("ok"), lacks);
     }
 
     private void read(Expr expr, List<Condition> path) {
@@ -74,12 +65,10 @@ final class StatusText {
                     later.put(condition, otherwise);
                 }
             });
-            Set<Symbol> quantities = new LinkedHashSet<>(Needed.quantities(expr));
-            quantities.forEach(symbol -> symbol(symbol, inside));
-            List<Condition> given = new ArrayList<>(inside);
-            quantities.forEach(symbol -> given.add(new Condition.Given(symbol)));
+            Needed.quantities(expr).forEach(symbol -> symbol(symbol, inside));
+            // What a condition compares is asked for by the guard of its own sentence.
             later.forEach((condition, otherwise) ->
-                    add(Expr.text(otherwise + ". "), with(given, new Condition.Not(condition))));
+                    add(Expr.text(otherwise + ". "), with(inside, new Condition.Not(condition))));
         }
     }
 
