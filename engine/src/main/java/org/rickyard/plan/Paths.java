@@ -72,8 +72,8 @@ final class Paths {
         for (Condition condition : one) {
             Condition opposite = Ways.opposite(condition);
             // Where a comparison has no answer it is not known that the longer way is open.
-            boolean answered = one.size() == longer.size()
-                    || Needed.quantities(condition).isEmpty();
+            boolean answered =
+                    one.size() == longer.size() || Needed.quantities(condition).isEmpty();
             if (answered
                     && longer.contains(opposite)
                     && one.stream().allMatch(other -> other.equals(condition) || longer.contains(other))) {

@@ -32,8 +32,8 @@ final class StatusText {
             }
         }
         List<Said> said = new ArrayList<>();
-        status.sentences.forEach((sentence, paths) ->
-                paths.byNeed().forEach(ways -> said.add(new Said(sentence, ways))));
+        status.sentences.forEach(
+                (sentence, paths) -> paths.byNeed().forEach(ways -> said.add(new Said(sentence, ways))));
         Expr lacks = said.isEmpty() ? Expr.text("withheld") : Said.joined(said);
         return Expr.choice(Condition.all(given), Expr.text("ok"), lacks);
     }

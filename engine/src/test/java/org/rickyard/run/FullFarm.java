@@ -87,12 +87,12 @@ final class FullFarm {
             Holding = Skel Beck | Field = Home Field | Crop = grass | Area (ha) = 3.7 |
                 Distance to clamp (km) = 0.4 | Yield (t/ha) = 22 | Yield basis = standing fresh |
                 DM at cutting (%) = 18 | DM at ensiling (%) = 27 | Clamp = Old pit
-            Holding = Thorn Garth | Field = Low Stang | Crop = wheat | Area (ha) = 11.5 | Block = North |
+            Holding = Thorn Garth | Field = Low Stang | Country = England | Crop = wheat | Area (ha) = 11.5 | Block = North |
                 Run length (m) = 320 | Distance to fill point (km) = 0.8 | Watercourse = stream |
                 Distance to watercourse (m) = 15 | Perimeter (m) = 1400 | Row spacing (m) = 0.75
             Holding = Thorn Garth | Field = Home Field | Crop = wheat | Area (ha) = 17.3 | Block = North |
                 Run length (m) = 410 | Distance to fill point (km) = 0.3 | Row spacing (m) = 0.75
-            Holding = Thorn Garth | Field = Beacon | Crop = barley | Area (ha) = 8.25 |
+            Holding = Thorn Garth | Field = Beacon | Country = Scotland | Crop = barley | Area (ha) = 8.25 |
                 Distance to watercourse (m) = 60
             Holding = Thorn Garth | Field = Garth | Crop = apples | Area (ha) = 2.4 | Row spacing (m) = 4 |
                 Tree height (m) = 3.2 | Tree width (m) = 1.6

@@ -33,6 +33,8 @@ class WrittenFileParityTest {
             "full farm",
             "spoilt farm 1",
             "spoilt farm 2",
+            "spoilt farm 11",
+            "spoilt farm 13",
             "awkward names",
             "counted from 1904",
             "random 1");
@@ -57,6 +59,8 @@ class WrittenFileParityTest {
             case "full farm" -> FullFarm.write(file);
             case "spoilt farm 1" -> FullFarm.spoilt(file, 1);
             case "spoilt farm 2" -> FullFarm.spoilt(file, 2);
+            case "spoilt farm 11" -> FullFarm.spoilt(file, 11);
+            case "spoilt farm 13" -> FullFarm.spoilt(file, 13);
             case "awkward names" -> TestBooks.awkward(file);
             case "counted from 1904" -> TestBooks.random(file, 4, true);
             default -> TestBooks.random(file, Long.parseLong(name.substring(name.length() - 1)), false);
@@ -107,7 +111,10 @@ class WrittenFileParityTest {
         assertThat(tables.keySet()).containsExactlyInAnyOrderElementsOf(ids);
         assertThat(tables).allSatisfy((id, count) -> {
             assertThat(count[0]).as("given in %s", id).isPositive();
-            assertThat(count[1]).as("withheld in %s", id).isPositive();
+            // The rows of Tank loads are the tankfuls themselves: where they cannot be reckoned there is no row.
+            if (!id.equals("tank-loads")) {
+                assertThat(count[1]).as("withheld in %s", id).isPositive();
+            }
         });
         assertThat(counts).allSatisfy((id, count) -> {
             assertThat(count[0]).as("%s given", id).isPositive();
