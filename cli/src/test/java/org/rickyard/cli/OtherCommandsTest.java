@@ -2,9 +2,16 @@ package org.rickyard.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,14 +63,32 @@ class OtherCommandsTest {
     @Test
     void explainAnswersOnStandardOutputForABookNeverRunAndForOneThatWas() throws Exception {
         Path farm = FarmBook.usual().write(folder.resolve("farm.xlsx"));
-        Ran before = Ran.rickyard("explain", farm, "Work rates!AL10");
+        Path again = FarmBook.usual().write(folder.resolve("again.xlsx"));
         Ran.rickyard("run", farm);
+        String workRate = "Work rates!" + columnLabelled(farm, "Work rates", "Work rate") + "10";
+        Ran before = Ran.rickyard("explain", again, workRate);
 
-        Ran after = Ran.rickyard("explain", farm, "Work rates!AL10");
+        Ran after = Ran.rickyard("explain", farm, workRate);
 
         assertThat(after.code()).isZero();
         assertThat(after.err()).isEmpty();
         assertThat(after.out()).isEqualTo(before.out()).contains("@ Machines!D2 (typed)");
+    }
+
+    /** The letters of a column of ours; which columns stand there depends on what the workbook has. */
+    private static String columnLabelled(Path file, String sheet, String label) throws IOException {
+        try (InputStream in = Files.newInputStream(file);
+                XSSFWorkbook workbook = new XSSFWorkbook(in)) {
+            for (Row row : workbook.getSheet(sheet)) {
+                for (Cell cell : row) {
+                    if (cell.getCellType() == CellType.STRING
+                            && cell.getStringCellValue().equals(label)) {
+                        return CellReference.convertNumToColString(cell.getColumnIndex());
+                    }
+                }
+            }
+        }
+        throw new AssertionError("no column '" + label + "' on " + sheet);
     }
 
     @Test
