@@ -47,9 +47,12 @@ public interface Grid {
     /** The sheet's name. */
     String sheet();
 
-    /** The day whose number is 0 in this workbook; true of days from March 1900 on. */
+    /** The day whose number is 0 in most workbooks; true of days from March 1900 on. */
+    LocalDate USUAL_DAY_ZERO = LocalDate.of(1899, 12, 30);
+
+    /** The day whose number is 0 in this workbook. */
     default LocalDate dayZero() {
-        return LocalDate.of(1899, 12, 30);
+        return USUAL_DAY_ZERO;
     }
 
     /** One more than the last used row. */

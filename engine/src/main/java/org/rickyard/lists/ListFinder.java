@@ -55,7 +55,7 @@ public final class ListFinder {
         noteDuplicates(rows.get(Products.LIST.name()), Products.PRODUCT);
         noteDuplicates(rows.get(Clamps.LIST.name()), Clamps.CLAMP);
         LocalDate dayZero =
-                sheets.isEmpty() ? LocalDate.of(1899, 12, 30) : sheets.get(0).dayZero();
+                sheets.isEmpty() ? Grid.USUAL_DAY_ZERO : sheets.get(0).dayZero();
         return new FoundLists(rows, List.copyOf(new LinkedHashSet<>(findings)), customary, places, dayZero);
     }
 
