@@ -19,7 +19,7 @@ final class ClampFamily {
 
     private ClampFamily() {}
 
-    static void build(PlanContext plan) {
+    static void build(PlanContext plan, ClampRollers rollers) {
         ListRows clamps = plan.rows(Clamps.LIST);
         FeedFamily.FeedHoldings holdings = new FeedFamily.FeedHoldings(plan);
         CropRows crop = ClampProposal.of(new CropRows(plan.lists(), plan.findings()), plan, holdings);
@@ -33,15 +33,15 @@ final class ClampFamily {
         ClampSlips.tell(plan);
         plan.add(ClampHeightTables.HEIGHTS, ClampJoin.rows(clamps, every), NO_CLAMPS);
         plan.add(ClampPackingTables.DENSITY, ClampJoin.rows(clamps, every), NO_CLAMPS);
-        ClampRollers rollers = new ClampRollers(plan);
+        RowSources filled = rollers.filled(plan);
         plan.add(
                 ClampPackingTables.ROLLING,
-                rollers.sources(),
+                filled,
                 "no clamp has a roller or a delivery, and no gang of the job list fills one");
         boolean estimate = plan.constants().value(PackingModel.SWITCH) == 1;
         plan.add(
                 ClampPackingTables.ESTIMATE,
-                estimate ? rollers.sources() : new RowSources(0),
+                estimate ? filled : new RowSources(0),
                 "the packing model is from memory and unverified, so it is switched off; Assumptions can switch it on");
         plan.add(ClampCoverTables.COVER, ClampJoin.rows(clamps, every), NO_CLAMPS);
         plan.add(

@@ -69,9 +69,10 @@ public final class WorkPlan {
                 ? PlanContext.Extent.CHIEF_TABLES
                 : fitted ? PlanContext.Extent.ALL : PlanContext.Extent.ALL_COLUMNS;
         PlanContext context = new PlanContext(lists, constants, findings, extent);
-        WorkRateFamily.build(context, jobLines);
+        ClampRollers rollers = new ClampRollers(context);
+        WorkRateFamily.build(context, jobLines, rollers);
         SprayFamily.build(context, jobLines);
-        ClampFamily.build(context);
+        ClampFamily.build(context, rollers);
         tables.putAll(context.tables());
         if (fitted) {
             UnreadColumns.leaveOut(tables.values());

@@ -124,7 +124,7 @@ class TrailerSheetsTest {
         // 2.4 ha/h for 6 h are 14.4 ha; the gang does 2 ha/h for 10 h.
         SeasonBook.Worked worked = farm("Mower; Forager; Big trailer x 3", null).run();
         ResultTable gangs = worked.plan().table("gangs");
-        var mowing = org.rickyard.trade.workrate.GangRates.Stage.MOWING;
+        var mowing = org.rickyard.trade.workrate.GangStage.MOWING;
         assertThat(gangs.of(mowing.day()).number(0)).isCloseTo(14.4, within(1e-9));
         assertThat(gangs.of(mowing.slack()).number(0)).isCloseTo(14.4 / 20, within(1e-9));
         assertThat(worked.messages()).anyMatch(m -> m.contains("mowing gets through less in its day than the gang"));
