@@ -317,7 +317,7 @@ final class CostTables {
                                             Keys.MACHINE_KEY,
                                             Keys.MACHINE_KEY,
                                             true)),
-                            TableColumn.Calculated.aside(OwnOrHire.RUNNING),
+                            new TableColumn.Calculated(OwnOrHire.RUNNING, false),
                             new TableColumn.Calculated(OwnOrHire.OWN, true),
                             new TableColumn.Calculated(OwnOrHire.BREAK_EVEN_AREA, true),
                             new TableColumn.Calculated(OwnOrHire.SENTENCE, true)),

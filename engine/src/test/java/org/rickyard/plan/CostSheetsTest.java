@@ -161,6 +161,13 @@ class CostSheetsTest {
     }
 
     @Test
+    void balesAreToldOfWhatMakesThemAlone() {
+        SeasonBook.Worked worked = baler("bale", 8, "everything").run();
+        assertThat(worked.number("bales-made", "Baler")).isEqualTo(360);
+        assertThat(farm("PTO", 60, PRICES).run().results()).noneMatch(result -> result.id().equals("bales-made"));
+    }
+
+    @Test
     void whatAChargeIncludesMustBeSaid() {
         SeasonBook.Worked worked = baler("bale", 8, null).run();
         assertThat(worked.result("hire-bill", "Baler").given()).isFalse();

@@ -100,4 +100,30 @@ class PowerSheetsTest {
         assertThat(worked.result("fuel", "Tool").given()).isFalse();
         assertThat(worked.result("fuel", "Tool").reason()).contains("engine or PTO in Power basis");
     }
+
+    /** What Checks tells the client to do about a missing basis must help. */
+    @Tag("derived")
+    @Test
+    void aBasisInTheHeaderIsTheBasisOfTheColumn() {
+        Object[][] ways = {{"Engine power (hp)", 0.9}, {"PTO hp", 1.0}, {"Power (PTO hp)", 1.0}, {"Engine hp", 0.9}};
+        for (Object[] way : ways) {
+            SeasonBook.Worked worked = new SeasonBook()
+                    .sheet("Fields", row("Holding", "Field", "Crop", "Area (ha)"), row("Hill Top", "Far", "stubble", 12))
+                    .sheet(
+                            "Machines",
+                            row("Machine", "Type", "Working width (ft)", "Speed (mph)", way[0]),
+                            row("Tool", "plough", 8, 4.5),
+                            row("Old red", "tractor", null, null, 150))
+                    .sheet(
+                            "Jobs",
+                            row("Job", "Field", "Operation", "Machine", "Tractor"),
+                            row("Work", "Far", "work", "Tool", "Old red"))
+                    .run();
+            assertThat(horsePower(worked.number("tractor-pto-power", "Tool")))
+                    .as(String.valueOf(way[0]))
+                    .isCloseTo(150 * (double) way[1], within(1e-6));
+            assertThat(worked.number("fuel", "Tool")).isPositive();
+            assertThat(worked.differences()).isEmpty();
+        }
+    }
 }

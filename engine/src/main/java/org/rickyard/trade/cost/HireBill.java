@@ -11,6 +11,7 @@ import static org.rickyard.trade.Quantities.CHARGE_PER_HOUR;
 import static org.rickyard.trade.Quantities.CHARGE_PER_TONNE;
 import static org.rickyard.trade.Quantities.CHARGE_UNIT;
 import static org.rickyard.trade.Quantities.DM_AT_ENSILING;
+import static org.rickyard.trade.Quantities.MACHINE_TYPE;
 import static org.rickyard.trade.Quantities.OWN_OR_HIRED;
 
 import java.util.List;
@@ -64,6 +65,9 @@ public final class HireBill {
 
     static final Expr NOTHING = new Expr.AsUnit(number(0), Units.MONEY_UNIT);
 
+    private static final Condition MAKES_BALES =
+            Condition.any(List.of(Condition.is(MACHINE_TYPE, "baler"), Condition.is(MACHINE_TYPE, "wrapper")));
+
     /** {@code bales-made}: dry matter of the crop ÷ dry matter of a bale, rounded up. */
     public static final Formula BALES_MADE = new Formula(
             "bales-made",
@@ -74,18 +78,21 @@ public final class HireBill {
                             .times(Throughput.YIELD_CARTED)
                             .times(DM_AT_ENSILING)
                             .over(constant(Bales.BALE_DM))
-                            .in(Units.ONE)),
+                            .in(Units.ONE))
+                    .onlyWhen(MAKES_BALES, "it neither makes nor wraps bales"),
             Bales.BALE_DM.source(),
             "round bales; count your own and set their dry matter on Assumptions",
             List.of(
                     // A hectare of 40 t/ha at 30 % holds 12 t of dry matter: 54.5 bales of 220 kg.
                     WorkedExample.from(Source.derived("12 t of dry matter in bales of 220 kg"))
+                            .with(MACHINE_TYPE, "baler")
                             .with(AREA, 1)
                             .with(Throughput.YIELD_CARTED, 40)
                             .with(DM_AT_ENSILING, 30)
                             .gives(55, Units.ONE, 0),
                     WorkedExample.from(Source.secondHand(
                                     "Farmers Journal 216282: 900 bales at 220 kg are 198 t of dry matter"))
+                            .with(MACHINE_TYPE, "baler")
                             .with(AREA, 16.5)
                             .with(Throughput.YIELD_CARTED, 40)
                             .with(DM_AT_ENSILING, 30)
