@@ -173,8 +173,8 @@ public final class ResultTable implements RowValues {
         links.put(word.symbol(), cells);
         for (int row = 0; row < rows(); row++) {
             // A word may stand in the header for the whole column: "Power (PTO kW)".
-            boolean usable = cells.state(row) == ListRows.State.GIVEN
-                    || cells.state(row) == ListRows.State.READ_FROM_TEXT;
+            boolean usable =
+                    cells.state(row) == ListRows.State.GIVEN || cells.state(row) == ListRows.State.READ_FROM_TEXT;
             result.set(row, found != null && found[row] != null ? found[row] : usable ? cells.text(row) : "");
         }
         return result;

@@ -164,7 +164,8 @@ class CostSheetsTest {
     void balesAreToldOfWhatMakesThemAlone() {
         SeasonBook.Worked worked = baler("bale", 8, "everything").run();
         assertThat(worked.number("bales-made", "Baler")).isEqualTo(360);
-        assertThat(farm("PTO", 60, PRICES).run().results()).noneMatch(result -> result.id().equals("bales-made"));
+        assertThat(farm("PTO", 60, PRICES).run().results())
+                .noneMatch(result -> result.id().equals("bales-made"));
     }
 
     @Test

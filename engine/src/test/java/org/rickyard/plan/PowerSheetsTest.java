@@ -108,7 +108,10 @@ class PowerSheetsTest {
         Object[][] ways = {{"Engine power (hp)", 0.9}, {"PTO hp", 1.0}, {"Power (PTO hp)", 1.0}, {"Engine hp", 0.9}};
         for (Object[] way : ways) {
             SeasonBook.Worked worked = new SeasonBook()
-                    .sheet("Fields", row("Holding", "Field", "Crop", "Area (ha)"), row("Hill Top", "Far", "stubble", 12))
+                    .sheet(
+                            "Fields",
+                            row("Holding", "Field", "Crop", "Area (ha)"),
+                            row("Hill Top", "Far", "stubble", 12))
                     .sheet(
                             "Machines",
                             row("Machine", "Type", "Working width (ft)", "Speed (mph)", way[0]),

@@ -73,12 +73,12 @@ public final class HireBill {
             "bales-made",
             BALES,
             Expr.call(
-                    Function.ROUND_UP,
-                    value(AREA)
-                            .times(Throughput.YIELD_CARTED)
-                            .times(DM_AT_ENSILING)
-                            .over(constant(Bales.BALE_DM))
-                            .in(Units.ONE))
+                            Function.ROUND_UP,
+                            value(AREA)
+                                    .times(Throughput.YIELD_CARTED)
+                                    .times(DM_AT_ENSILING)
+                                    .over(constant(Bales.BALE_DM))
+                                    .in(Units.ONE))
                     .onlyWhen(MAKES_BALES, "it neither makes nor wraps bales"),
             Bales.BALE_DM.source(),
             "round bales; count your own and set their dry matter on Assumptions",
