@@ -134,8 +134,6 @@ final class FullFarm {
                 Power (kW) = 110 | Power basis = engine | Own or hired = hired | Charge = 2.4 | Charge unit = t
             Machine = Baler | Type = baler | Working width (m) = 3 | Speed (km/h) = 8 | Field efficiency (%) = 70 |
                 Own or hired = hired | Charge = 6 | Charge unit = bale | Charge includes = everything
-            Machine = Rolls | Type = field rolls | Working width (m) = 6 | Speed (km/h) = 9 | Field efficiency (%) = 80 |
-                Own or hired = hired | Charge = 24 | Charge unit = ha | Charge includes = everything
             Machine = Packer | Type = clamp roller | Number = 1 | Mass (t) = 14 | Power (kW) = 120 | Power basis = engine |
                 Fuel (L/h) = 14 | Crew = 1 | Own or hired = hired | Charge = 55 | Charge unit = h
             Machine = Tractor A | Type = tractor | Mass (t) = 6.4 | Power (kW) = 105 | Power basis = engine | Fuel (L/h) = 15 |
@@ -216,8 +214,6 @@ final class FullFarm {
                 Product = Product B | Water volume (L/ha) = 200
             Holding = Skel Beck | Job = Hay | Field = grass | Operation = bale | Machine = Baler | Tractor = Tractor B
             Holding = Skel Beck | Job = More hay | Field = Long Acre | Operation = bale | Machine = Baler |
-                Tractor = Tractor A
-            Holding = Skel Beck | Job = Tidy | Field = grass | Operation = roll | Machine = Rolls |
                 Tractor = Tractor A
             Holding = Skel Beck | Job = Rushes | Field = Kiln Close | Operation = wipe | Machine = Wick |
                 Mix = Wipe
