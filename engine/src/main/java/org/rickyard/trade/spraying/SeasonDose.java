@@ -14,6 +14,7 @@ import static org.rickyard.trade.Quantities.LATEST;
 import static org.rickyard.trade.spraying.TankPlan.DOSE_USED;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Constant;
@@ -139,7 +140,8 @@ public final class SeasonDose {
                             text("half dose"),
                             choice(upTo(THREE_QUARTERS), text("three-quarter dose"), text("full dose")))),
             LERAP,
-            "a band only: buffer widths are for the label and your own assessment, never read off here",
+            "a band only: buffer widths are for the label and your own assessment, never read off here. Where a buffer was"
+                    + " cut for a reduced dose, the guide allows no repeat there within 48 h",
             List.of(
                     bandOf(1.0, "quarter dose"),
                     bandOf(1.004, "half dose"),
@@ -167,6 +169,9 @@ public final class SeasonDose {
 
     private static final String ARTICLE_67 = "product name, time, dose, area treated and crop (Art. 67(1) of Regulation"
             + " 1107/2009); keep at least 3 years";
+
+    private static final String NO_COUNTRY = "no country is typed for this holding: write it in the column Country of"
+            + " Fields; until then ask the authority of the place.";
 
     /** Items by country, each with the year of the text it was taken from. */
     public static final ReferenceTable LAWS = new ReferenceTable(
@@ -199,13 +204,18 @@ public final class SeasonDose {
     public static final Formula RECORD_ITEMS = new Formula(
             "record-items",
             LAW,
-            new Expr.Lookup(LAWS, value(COUNTRY), Expr.Lookup.Mode.EXACT),
+            choice(
+                    new Condition.Given(COUNTRY),
+                    new Expr.Lookup(LAWS, value(COUNTRY), Expr.Lookup.Mode.EXACT),
+                    text(NO_COUNTRY)),
             Source.published("Regulation (EC) 1107/2009 Art. 67(1)"),
             "a help to memory, not legal advice; the law in force decides",
-            LAWS.rows().stream()
-                    .map(row -> WorkedExample.from(Source.derived("the row of the country"))
-                            .with(COUNTRY, row.word())
-                            .gives(row.text()))
+            Stream.concat(
+                            LAWS.rows().stream().map(row -> WorkedExample.from(Source.derived("the row of the country"))
+                                    .with(COUNTRY, row.word())
+                                    .gives(row.text())),
+                            Stream.of(WorkedExample.from(Source.derived("no country typed"))
+                                    .gives(NO_COUNTRY)))
                     .toList());
 
     /** {@code season-dose}: total of the product on the field. */
