@@ -205,8 +205,9 @@ class SprayingAdviceTest {
                 .contains("2023/564");
         book.with("Fields", 1, 5, null);
         FarmBook.Run none = book.run(folder);
-        assertThat(none.word("record-items", "Rushes"))
-                .startsWith("no country is typed for this holding: write it in the column Country of Fields");
+        assertThat(none.result("record-items", "Rushes").reason())
+                .contains("country is not in the table")
+                .contains("column Country of Fields");
         book.sheet("Assumptions", "Item", "Value", "Unit").row("Assumptions", "Country", "Scotland");
         assertThat(book.run(folder).word("record-items", "Rushes"))
                 .contains("kept in Great Britain")

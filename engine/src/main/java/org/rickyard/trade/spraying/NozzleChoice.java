@@ -145,8 +145,7 @@ public final class NozzleChoice {
             "spray-quality-known",
             QUALITY,
             choice(
-                    Condition.any(List.of(Condition.is(WINDOW, BELOW), Condition.is(WINDOW, ABOVE))),
-                    text(OUTSIDE),
+                    Condition.any(List.of(Condition.is(WINDOW, IN), Condition.is(WINDOW, NO_WINDOW))),
                     choice(
                             Condition.any(List.of(new Blank(LABEL_PLACE), new Blank(NOZZLE_PLACE), new Blank(FITTED))),
                             text(UNCHECKED),
@@ -156,7 +155,11 @@ public final class NozzleChoice {
                                     choice(
                                             Condition.compare(value(NOZZLE_PLACE), Relation.EQUAL, value(LABEL_PLACE)),
                                             text(GOOD),
-                                            text(BAD))))),
+                                            text(BAD)))),
+                    choice(
+                            Condition.any(List.of(Condition.is(WINDOW, BELOW), Condition.is(WINDOW, ABOVE))),
+                            text(OUTSIDE),
+                            text(""))),
             RULE,
             "spray quality is never worked out from size: ask the maker for the class at this pressure",
             List.of(
@@ -265,15 +268,8 @@ public final class NozzleChoice {
                     .times(number(1e6))
                     .plus(call(
                                     Function.ROUND,
-                                    least(
-                                            new Expr.NumberOf(
-                                                            call(
-                                                                    Function.ABS,
-                                                                    value(WANTED_PRESSURE)
-                                                                            .minus(PREFERRED)),
-                                                            Units.BAR)
-                                                    .times(number(100)),
-                                            number(9000)),
+                                    // Cut to nine decimals first, so that half a hundredth goes one way, noise or not.
+                                    call(Function.ROUND, least(hundredthsOff(), number(9000)), number(9)),
                                     number(0))
                             .times(number(100)))
                     .plus(number(99).minus(PLACE)),
@@ -288,6 +284,11 @@ public final class NozzleChoice {
                     order(0, 3.0, 8, 2_591),
                     // Off by more than 90 bar still stays within its group.
                     order(3, 20_000, 1, 3_900_098)));
+
+    private static Expr hundredthsOff() {
+        return new Expr.NumberOf(call(Function.ABS, value(WANTED_PRESSURE).minus(PREFERRED)), Units.BAR)
+                .times(number(100));
+    }
 
     private static WorkedExample order(double group, double pressure, double place, double answer) {
         return WorkedExample.from(Source.derived("group, then nearness to 2.75 bar, then the bigger size"))

@@ -14,7 +14,6 @@ import static org.rickyard.trade.Quantities.LATEST;
 import static org.rickyard.trade.spraying.TankPlan.DOSE_USED;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Constant;
@@ -170,12 +169,9 @@ public final class SeasonDose {
     private static final String ARTICLE_67 = "product name, time, dose, area treated and crop (Art. 67(1) of Regulation"
             + " 1107/2009); keep at least 3 years";
 
-    private static final String NO_COUNTRY = "no country is typed for this holding: write it in the column Country of"
-            + " Fields; until then ask the authority of the place.";
-
     /** Items by country, each with the year of the text it was taken from. */
     public static final ReferenceTable LAWS = new ReferenceTable(
-            "Items of spray records by country",
+            "Items of spray records by country (column Country of Fields)",
             "country",
             Units.ONE,
             "items",
@@ -204,18 +200,13 @@ public final class SeasonDose {
     public static final Formula RECORD_ITEMS = new Formula(
             "record-items",
             LAW,
-            choice(
-                    new Condition.Given(COUNTRY),
-                    new Expr.Lookup(LAWS, value(COUNTRY), Expr.Lookup.Mode.EXACT),
-                    text(NO_COUNTRY)),
+            new Expr.Lookup(LAWS, value(COUNTRY), Expr.Lookup.Mode.EXACT),
             Source.published("Regulation (EC) 1107/2009 Art. 67(1)"),
             "a help to memory, not legal advice; the law in force decides",
-            Stream.concat(
-                            LAWS.rows().stream().map(row -> WorkedExample.from(Source.derived("the row of the country"))
-                                    .with(COUNTRY, row.word())
-                                    .gives(row.text())),
-                            Stream.of(WorkedExample.from(Source.derived("no country typed"))
-                                    .gives(NO_COUNTRY)))
+            LAWS.rows().stream()
+                    .map(row -> WorkedExample.from(Source.derived("the row of the country"))
+                            .with(COUNTRY, row.word())
+                            .gives(row.text()))
                     .toList());
 
     /** {@code season-dose}: total of the product on the field. */
