@@ -27,7 +27,7 @@ public final class Fields {
             .help("The name you know it by; each name once on a holding.");
     /** What grows there. */
     public static final ColumnSpec CROP = text("Crop", Quantities.CROP)
-            .also("crop name, cropping, crop type, land use")
+            .also("crop name, cropping, crop type, crop grown, land use")
             .help("Grass, maize, wheat, ...");
     /** Net area. */
     public static final ColumnSpec AREA = number("Area", Quantities.AREA)
@@ -84,7 +84,7 @@ public final class Fields {
             .help("One cut; say what it was weighed as in Yield basis.");
     /** What the yield was weighed as. */
     public static final ColumnSpec YIELD_BASIS = choice("Yield basis", Quantities.YIELD_BASIS, Choices.YIELD_BASIS)
-            .also("basis of yield, yield type, yield as")
+            .also("basis of yield, yield type, yield as, weighed as, yield weighed as")
             .help("standing fresh, as carted fresh or dry matter.");
     /** Dry matter at cutting. */
     public static final ColumnSpec DM_AT_CUTTING = number("DM at cutting", Quantities.DM_AT_CUTTING)
