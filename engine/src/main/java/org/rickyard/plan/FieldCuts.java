@@ -106,7 +106,12 @@ final class FieldCuts {
     private int untold(int job, int field, List<Integer> known) {
         boolean asked = jobs.state(Jobs.CUT, job) == ListRows.State.GIVEN;
         String listed = String.join(
-                ", ", known.stream().map(this::number).map(Numbers::readable).toList());
+                ", ",
+                known.stream()
+                        .map(cut -> cuts.state(Cuts.CUT, cut) == ListRows.State.GIVEN
+                                ? Numbers.readable(number(cut))
+                                : "one without its number")
+                        .toList());
         findings.add(Finding.caution(
                 jobs.address(asked ? Jobs.CUT : Jobs.JOB, job)
                         .or(() -> jobs.address(Jobs.MACHINE, job))

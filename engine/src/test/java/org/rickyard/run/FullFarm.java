@@ -106,7 +106,7 @@ final class FullFarm {
                 Clamp = Old pit
             Holding = Skel Beck | Field = Home Field | Cut = 2 | Yield (t/ha) = 14 |
                 Yield basis = as carted fresh | DM at cutting (%) = 17 | DM at ensiling (%) = 29 |
-                Clamp = Old pit
+                Clamp = Heap
             """;
 
     private static final String MACHINES =

@@ -155,28 +155,39 @@ public final class ClampContents {
                             .with(CLAMP_DM, 25)
                             .gives(680, Units.KG_PER_M3, 3)));
 
-    /** {@code density-taken-from}: which of the three it is. */
+    /** {@code density-taken-from}: which of the three it is; withheld with the density itself. */
     public static final Formula DENSITY_TAKEN_FROM = new Formula(
             "density-taken-from",
             DENSITY_FROM,
             choice(
-                    new Condition.Given(FRESH_DENSITY),
-                    Expr.text("typed, fresh"),
+                    Condition.compare(
+                            value(DENSITY), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.KG_PER_M3)),
                     choice(
-                            new Condition.Given(DRY_MATTER_DENSITY),
-                            Expr.text("typed, dry matter"),
-                            Expr.text("table for grass, DAERA 2017"))),
+                            new Condition.Given(FRESH_DENSITY),
+                            Expr.text("typed, fresh"),
+                            choice(
+                                    new Condition.Given(DRY_MATTER_DENSITY),
+                                    Expr.text("typed, dry matter"),
+                                    Expr.text("table for grass, DAERA 2017"))),
+                    Expr.text("no density")),
             Source.derived("what is typed stands before the table"),
             "the table is named on Basis; what others print stands on the sheet of densities",
             List.of(
                     WorkedExample.from(Source.derived("both typed: the fresh one stands"))
+                            .with(DENSITY, 700)
                             .with(FRESH_DENSITY, 700)
                             .with(DRY_MATTER_DENSITY, 210)
                             .gives("typed, fresh"),
                     WorkedExample.from(Source.derived("dry matter typed"))
+                            .with(DENSITY, 700)
                             .with(DRY_MATTER_DENSITY, 210)
                             .gives("typed, dry matter"),
-                    WorkedExample.from(Source.derived("neither typed")).gives("table for grass, DAERA 2017")));
+                    WorkedExample.from(Source.derived("neither typed"))
+                            .with(DENSITY, 680)
+                            .gives("table for grass, DAERA 2017"),
+                    WorkedExample.from(Source.derived("a density of nought is none"))
+                            .with(DENSITY, 0)
+                            .gives("no density")));
 
     /** Dry matter density: fresh density × dry matter. */
     public static final Formula CLAMP_DENSITY_DM = new Formula(
