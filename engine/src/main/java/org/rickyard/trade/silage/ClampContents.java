@@ -160,8 +160,8 @@ public final class ClampContents {
             "density-taken-from",
             DENSITY_FROM,
             choice(
-                    Condition.compare(
-                            value(DENSITY), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.KG_PER_M3)),
+                    // Always so where there is a density: asked, so that without one this is withheld too.
+                    Condition.compare(value(DENSITY), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.KG_PER_M3)),
                     choice(
                             new Condition.Given(FRESH_DENSITY),
                             Expr.text("typed, fresh"),
@@ -184,10 +184,7 @@ public final class ClampContents {
                             .gives("typed, dry matter"),
                     WorkedExample.from(Source.derived("neither typed"))
                             .with(DENSITY, 680)
-                            .gives("table for grass, DAERA 2017"),
-                    WorkedExample.from(Source.derived("a density of nought is none"))
-                            .with(DENSITY, 0)
-                            .gives("no density")));
+                            .gives("table for grass, DAERA 2017")));
 
     /** Dry matter density: fresh density × dry matter. */
     public static final Formula CLAMP_DENSITY_DM = new Formula(
