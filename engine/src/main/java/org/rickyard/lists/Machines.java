@@ -149,7 +149,7 @@ public final class Machines {
             .help("Left in tank, pump and lines when spraying ends.");
     /** Nozzles. */
     public static final ColumnSpec NOZZLES = number("Number of nozzles", Quantities.NOZZLES)
-            .also("no of nozzles, no nozzles, nozzle count, nozzle number, jets, number of jets, tips")
+            .also("no of nozzles, no nozzles, nozzle count, nozzle number, jets, number of jets, number of tips")
             .help("All nozzles that spray.");
     /** Nozzle spacing. */
     public static final ColumnSpec NOZZLE_SPACING = number("Nozzle spacing", Quantities.NOZZLE_SPACING)
@@ -341,7 +341,7 @@ public final class Machines {
             .unitColumn(CHARGE_UNIT, CHARGE)
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
             .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
-            .unclear(List.of("nozzle"), NOZZLES, NOZZLE_SIZE)
+            .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)
             .unclear(List.of("pressure"), LOWEST_PRESSURE, HIGHEST_PRESSURE)
             .unclear(List.of("road speed"), ROAD_SPEED_LADEN, ROAD_SPEED_EMPTY)
             .unclear(List.of("capacity"), PAYLOAD, BODY_VOLUME, TANK, OUTPUT)
