@@ -69,9 +69,10 @@ public final class WorkPlan {
                 ? PlanContext.Extent.CHIEF_TABLES
                 : fitted ? PlanContext.Extent.ALL : PlanContext.Extent.ALL_COLUMNS;
         PlanContext context = new PlanContext(lists, constants, findings, extent);
-        WorkRateFamily.build(context, jobLines);
+        ClampFamily silage = new ClampFamily(context);
+        WorkRateFamily.build(context, jobLines, silage.fieldCuts());
         SprayFamily.build(context, jobLines);
-        ClampFamily.build(context);
+        silage.build();
         tables.putAll(context.tables());
         if (fitted) {
             UnreadColumns.leaveOut(tables.values());
