@@ -16,7 +16,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
 import org.rickyard.trade.Keys;
-import org.rickyard.trade.workrate.GangRates;
+import org.rickyard.trade.workrate.StageRates;
 
 /** Makes the tables of power, fuel, labour and money. */
 final class CostFamily {
@@ -127,7 +127,7 @@ final class CostFamily {
                 .with(Keys.TRACTOR_KEY, plusOne(ints(rows, WorkRows.Work::tractor)))
                 .with(Keys.HOLDING_KEY, Arrays.stream(field).map(holdings::key).toArray())
                 .with(
-                        GangRates.ALIKE,
+                        StageRates.ALIKE,
                         rows.stream().mapToDouble(WorkRows.Work::alike).toArray());
         return FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field));
     }

@@ -183,6 +183,7 @@ final class FittedTable {
                                     formula.validity(),
                                     formula.examples()),
                             calculated.result(),
+                            calculated.aside(),
                             calculated.declared());
         } else if (column instanceof TableColumn.Joined) {
             return new TableColumn.Joined(column.symbol(), now);

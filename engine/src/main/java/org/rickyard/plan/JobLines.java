@@ -74,7 +74,7 @@ final class JobLines {
         for (int job = 0; job < jobs.size(); job++) {
             int row = job;
             List<Integer> gang = new ArrayList<>();
-            for (MachineMention mention : MachineMention.parse(jobs.text(Jobs.MACHINE, job))) {
+            for (MachineMention mention : machineChoice.named(jobs, job)) {
                 gang.addAll(machineChoice.find(jobs, job, mention.name()));
             }
             if (jobs.text(Jobs.MACHINE, job).isEmpty()) {

@@ -172,7 +172,9 @@ public final class ResultTable implements RowValues {
         LinkCells cells = new LinkCells(word.symbol(), word.places(), sources, rows());
         links.put(word.symbol(), cells);
         for (int row = 0; row < rows(); row++) {
-            boolean usable = cells.state(row) == ListRows.State.GIVEN;
+            // A word may stand in the header for the whole column: "Power (PTO kW)".
+            boolean usable =
+                    cells.state(row) == ListRows.State.GIVEN || cells.state(row) == ListRows.State.READ_FROM_TEXT;
             result.set(row, found != null && found[row] != null ? found[row] : usable ? cells.text(row) : "");
         }
         return result;

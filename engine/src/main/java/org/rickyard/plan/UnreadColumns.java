@@ -62,7 +62,7 @@ final class UnreadColumns {
                 || column instanceof TableColumn.Sentence
                 || column instanceof TableColumn.Method
                 || column instanceof TableColumn.Word word && word.identity()
-                || column instanceof TableColumn.Calculated calculated && calculated.result();
+                || column instanceof TableColumn.Calculated calculated && (calculated.result() || calculated.aside());
         return !shown && (column instanceof TableColumn.Key || meant.contains(column.symbol()));
     }
 

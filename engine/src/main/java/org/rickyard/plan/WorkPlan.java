@@ -70,7 +70,7 @@ public final class WorkPlan {
                 : fitted ? PlanContext.Extent.ALL : PlanContext.Extent.ALL_COLUMNS;
         PlanContext context = new PlanContext(lists, constants, findings, extent);
         ClampFamily silage = new ClampFamily(context);
-        WorkRateFamily.build(context, jobLines, silage.fieldCuts());
+        WorkRateFamily.build(context, jobLines, silage);
         SprayFamily.build(context, jobLines);
         silage.build();
         tables.putAll(context.tables());

@@ -14,7 +14,7 @@ import org.rickyard.trade.Keys;
 final class WorkRateFamily {
     private WorkRateFamily() {}
 
-    static void build(PlanContext plan, JobLines jobLines, FieldCuts cuts) {
+    static void build(PlanContext plan, JobLines jobLines, ClampFamily silage) {
         boolean hasJobs = plan.rows(Jobs.LIST).size() > 0;
         Holdings holdings = new Holdings(plan.rows(Fields.LIST));
         List<JobLines.Line> lines = jobLines.lines();
@@ -23,7 +23,8 @@ final class WorkRateFamily {
         int[] machine = lines.stream().mapToInt(JobLines.Line::machine).toArray();
         int[] block = lines.stream().mapToInt(JobLines.Line::block).toArray();
         mixed(plan, machine);
-        GangRows gangs = new GangRows(plan, cuts);
+        FieldCuts cuts = silage.fieldCuts();
+        GangRows gangs = new GangRows(plan, cuts, silage.rollers());
         Tasks tasks = new Tasks(plan, lines, gangs);
         int[] shapes = fieldsWithShape(plan.rows(Fields.LIST));
         plan.add(
@@ -59,8 +60,9 @@ final class WorkRateFamily {
                         .with(Role.FIELD, plan.rows(Fields.LIST), firstFields)
                         .with(Keys.HOLDING_KEY, keys(holdings, firstFields)),
                 "no jobs are listed, so hours are not added up");
-        GangFamily.build(plan, gangs, tasks, cuts);
+        silage.rollers().build(plan);
         WorkRows works = new WorkRows(plan, lines, gangs);
+        GangFamily.build(plan, gangs, tasks, cuts, works);
         CostFamily.build(plan, works, holdings, cuts);
         SeasonFamily.build(plan, tasks, works);
     }

@@ -67,6 +67,7 @@ final class UnitWords {
         add(Units.FAHRENHEIT, "°f, deg f, fahrenheit");
         add(Units.MONEY_UNIT, "£, €, $, gbp, eur, usd, euro, euros, dollar, dollars, pound sterling, money");
         add(PENNY, "p, pence, penny, cent, cents");
+        add(PENNY.over(Units.L), "ppl");
         add(Units.ONE, "head, hd, cow, animal, no, number, count, bale, each, nozzle");
         add(Units.MPH, "mph");
         add(Units.KM_PER_H, "kph, kmh, kmph");
