@@ -1,5 +1,6 @@
 package org.rickyard.plan;
 
+import java.util.function.IntPredicate;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
@@ -14,6 +15,11 @@ final class FieldYields {
 
     /** Says of each row which yield it has. */
     static RowSources apply(RowSources sources, FoundLists lists, int[] field) {
+        return apply(sources, lists, field, row -> true);
+    }
+
+    /** The same, where only some rows have to do with the crop; a sprayer's throughput in t/h would mean nothing. */
+    static RowSources apply(RowSources sources, FoundLists lists, int[] field, IntPredicate withCrop) {
         ListRows fields = lists.rows(Fields.LIST);
         int rows = field.length;
         String[] basis = new String[rows];
@@ -21,8 +27,8 @@ final class FieldYields {
         boolean[] dry = new boolean[rows];
         for (int row = 0; row < rows; row++) {
             basis[row] = field[row] < 0 ? "" : basis(fields, field[row]);
-            dry[row] = basis[row].equals(DRY_MATTER);
-            fresh[row] = !dry[row];
+            dry[row] = basis[row].equals(DRY_MATTER) && withCrop.test(row);
+            fresh[row] = !basis[row].equals(DRY_MATTER) && withCrop.test(row);
         }
         return sources.with(Quantities.YIELD_BASIS, basis)
                 .only(Quantities.YIELD, fresh)

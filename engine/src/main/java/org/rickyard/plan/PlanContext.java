@@ -21,7 +21,7 @@ final class PlanContext {
     enum Extent {
         /** Every table, fitted to the workbook. */
         ALL,
-        /** Tables other than {@link ChiefTables} are left without rows. */
+        /** Tables other than {@link ChiefTables} are left without rows, and those are fitted to the rows they have. */
         CHIEF_TABLES,
         /** Every table with every column that is declared, whether anything can fill it or not. */
         ALL_COLUMNS
@@ -91,7 +91,7 @@ final class PlanContext {
                         spec,
                         sources.rows() == 0 || extent == Extent.ALL_COLUMNS
                                 ? spec
-                                : FittedTable.of(spec, sources, this::leftOut),
+                                : FittedTable.of(spec, sources, this::leftOut, chiefOnly),
                         sources,
                         emptyBecause);
         tables.put(spec.id(), table);
