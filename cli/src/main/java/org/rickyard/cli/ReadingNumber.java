@@ -1,21 +1,26 @@
 package org.rickyard.cli;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import org.rickyard.formula.Numbers;
 
 /** Numbers rounded for reading, the same in every language: a point before decimals, nothing between thousands. */
 final class ReadingNumber {
     private static final int MOST_DECIMALS = 4;
+    private static final MathContext TWO_DIGITS = new MathContext(2, RoundingMode.HALF_UP);
 
     private ReadingNumber() {}
 
-    /** The number with so many decimals; one so small that nothing would be left keeps its first digits. */
+    /** The number with so many decimals; one so small that nothing would be left keeps its first two digits. */
     static String of(double number, int decimals) {
         BigDecimal rounded =
                 BigDecimal.valueOf(number).setScale(Math.min(MOST_DECIMALS, decimals), RoundingMode.HALF_UP);
         if (rounded.signum() == 0) {
-            return number == 0 ? rounded.toPlainString() : Numbers.readable(number);
+            return number == 0
+                    ? rounded.toPlainString()
+                    : Numbers.readable(
+                            BigDecimal.valueOf(number).round(TWO_DIGITS).doubleValue());
         }
         return rounded.toPlainString();
     }

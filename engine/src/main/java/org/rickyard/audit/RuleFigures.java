@@ -1,5 +1,7 @@
 package org.rickyard.audit;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -21,6 +23,8 @@ import org.rickyard.plan.TableColumn;
 final class RuleFigures {
     /** What rests on more typed cells than this is named by its value alone. */
     private static final int MOST_CELLS = 3;
+    /** Decimals more than the sheet shows. */
+    private static final int FINER = 1;
 
     private RuleFigures() {}
 
@@ -59,8 +63,13 @@ final class RuleFigures {
         // A product's own unit where the row tells it; a typed unit other than ours where the client wrote one.
         boolean product = symbol.unit().symbol().contains("product unit");
         String shown = product ? own : unit;
-        double typed = product || !asTyped ? number : links.typedNumber(row);
-        return (Numbers.readable(typed) + " " + shown).strip();
+        // What was worked out is told as finely as it is shown and a little more: Trail has it in full.
+        String figure = asTyped && !product
+                ? Numbers.readable(links.typedNumber(row))
+                : Numbers.readable(BigDecimal.valueOf(number)
+                        .setScale(symbol.decimals() + FINER, RoundingMode.HALF_UP)
+                        .doubleValue());
+        return (figure + " " + shown).strip();
     }
 
     /** The client's cells that a value of this row rests on, through formulas of the row and joins to other tables. */

@@ -54,6 +54,11 @@ final class CellFindings {
                 : "";
     }
 
+    /** A cell that is used in a way its reader should know of. */
+    void readAs(CellAddress cell, String message) {
+        findings.add(Finding.note(cell, message));
+    }
+
     /** Something about the whole column. */
     void note(String what) {
         findings.add(new Finding(

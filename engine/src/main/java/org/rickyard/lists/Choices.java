@@ -34,6 +34,7 @@ public final class Choices {
             "tedder: tedding machine, shaker, hay tedder, spreader tedder",
             "rake: rower, row up, hay rake, twin rotor rake, single rotor rake, grouper",
             "forager: forage harvester, chopper, precision chop, precision chopper, self propelled forager, "
+                    + "self propelled forage harvester, trailed forager, "
                     + "sp forager, harvester forage, spfh",
             "forage wagon: loader wagon, self loading wagon, pick up wagon, silage wagon, loading wagon",
             "baler: round baler, square baler, big baler, big square baler, small baler",
@@ -54,7 +55,7 @@ public final class Choices {
             "muck spreader: manure spreader, dung spreader, rear discharge spreader, side discharge spreader",
             "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker",
             "plough: plow, reversible plough, mouldboard plough",
-            "cultivator: harrow, power harrow, disc harrow, discs, tine cultivator, chisel plough, subsoiler, tillage",
+            "cultivator: harrow, power harrow, rotavator, rotary cultivator, disc harrow, discs, tine cultivator, chisel plough, subsoiler, tillage",
             "drill: seed drill, seeder, planter, precision drill, corn planter",
             "combine: combine harvester",
             "excavator: digger, backhoe, back hoe, 360, trackhoe, tracked excavator",
@@ -105,7 +106,8 @@ public final class Choices {
 
     /** How a clamp is built. */
     public static final Map<String, List<String>> CLAMP_KIND = of(
-            "walled: walled clamp, bunker, bunker silo, bay, walls, concrete, sleeper, silo, walled pit",
+            "walled: walled clamp, walled bunker, walled silo, bunker, bunker silo, bunker clamp, concrete clamp, "
+                    + "concrete bunker, concrete silo, sleeper clamp, bay, walls, concrete, sleeper, silo, walled pit",
             "earth pit: pit, earth bank, earth walled, dug pit, trench, trench silo, dungle",
             "heap: pile, drive over pile, outdoor heap, apron heap, slab, heap on concrete",
             "field heap: field clamp, field pile, heap on soil",

@@ -49,7 +49,7 @@ public final class Clamps {
             .help("Metres out for each metre up; or 1 in 3 (1 up, 3 out), 45°. A bare ratio such as 1:3 is asked.");
     /** Ramped ends. */
     public static final ColumnSpec RAMPS = number("Ramps", Quantities.RAMPS)
-            .also("number of ramps, ramped ends, no of ramps")
+            .also("number of ramps, ramped ends, ramp ends, no of ramps")
             .help("0, 1 or 2.");
     /** Slope of a ramp. */
     public static final ColumnSpec RAMP_RUN = number("Ramp run", Quantities.RAMP_RUN)

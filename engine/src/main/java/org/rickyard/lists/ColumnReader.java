@@ -202,6 +202,19 @@ final class ColumnReader {
         if (spec.type() == ColumnSpec.Type.TEXT) {
             return State.GIVEN;
         }
+        if (spec.byLastWords()) {
+            String last = LastWords.of(Words.normal(text), words);
+            if (!last.isEmpty()) {
+                wordOf.put(text, last);
+                findings.readAs(
+                        address(sheetRow, binding),
+                        Words.quoted(text) + " is read as " + last
+                                + ", by its last words. If it is something else, write " + "what it is: "
+                                + String.join(", ", spec.choices().keySet()) + ".");
+                column.word[row] = column.wordIndex(last);
+                return State.GIVEN;
+            }
+        }
         String question = spec.unclear().get(Words.normal(text));
         if (question != null) {
             findings.bad(address(sheetRow, binding), Words.quoted(text) + " can mean two things: " + question + ".");
@@ -378,8 +391,15 @@ final class ColumnReader {
         }
         double value = BatterText.number(text.substring(0, end));
         Unit own = binding.unit().unit();
-        if (Double.isNaN(value) || own == null) {
+        if (Double.isNaN(value) || end == text.length()) {
             return "";
+        }
+        if (own == null || own.symbol().startsWith("product unit")) {
+            return " Write the figure alone, " + Words.digits(value)
+                    + ": its unit stands in the header or in a column of" + " units.";
+        }
+        if (Words.trim(text.substring(end)).equals("%") && FoundRows.isPercent(own)) {
+            return " Write " + Words.digits(value) + " without the sign, or give the cell a number format of per cent.";
         }
         boolean known = UnitText.read(text.substring(end), customary) instanceof UnitText.Known unit
                 && unit.unit().isCompatible(own);

@@ -23,6 +23,7 @@ import org.rickyard.quantity.Unit;
  * @param help one line for the person who fills it in
  * @param alternatives further quantities, of other dimensions, that the column may hold
  * @param unclear words that could be read in two ways, with the question to ask
+ * @param byLastWords whether a text of more words than are known is taken for what its last words name: "rotary rake"
  */
 public record ColumnSpec(
         String name,
@@ -33,7 +34,8 @@ public record ColumnSpec(
         Map<String, List<String>> choices,
         String help,
         List<Symbol> alternatives,
-        Map<String, String> unclear) {
+        Map<String, String> unclear,
+        boolean byLastWords) {
 
     /** How the cells of a column are read. */
     public enum Type {
@@ -67,7 +69,7 @@ public record ColumnSpec(
             List<String> synonyms,
             Map<String, List<String>> choices,
             String help) {
-        this(name, required, type, symbol, synonyms, choices, help, List.of(), Map.of());
+        this(name, required, type, symbol, synonyms, choices, help, List.of(), Map.of(), false);
     }
 
     private static ColumnSpec of(String name, Type type, Symbol symbol, Map<String, List<String>> choices) {
@@ -111,30 +113,47 @@ public record ColumnSpec(
 
     /** The same, without which its list is useless. */
     ColumnSpec needed() {
-        return new ColumnSpec(name, true, type, symbol, synonyms, choices, help, alternatives, unclear);
+        return new ColumnSpec(name, true, type, symbol, synonyms, choices, help, alternatives, unclear, byLastWords);
     }
 
     /** The same, also known by these headers, parted by commas. */
     ColumnSpec also(String headers) {
         List<String> all = new ArrayList<>(synonyms);
         all.addAll(List.of(headers.split(", ")));
-        return new ColumnSpec(name, required, type, symbol, List.copyOf(all), choices, help, alternatives, unclear);
+        return new ColumnSpec(
+                name, required, type, symbol, List.copyOf(all), choices, help, alternatives, unclear, byLastWords);
     }
 
     /** The same, with a line for the person who fills it in. */
     ColumnSpec help(String line) {
-        return new ColumnSpec(name, required, type, symbol, synonyms, choices, line, alternatives, unclear);
+        return new ColumnSpec(
+                name, required, type, symbol, synonyms, choices, line, alternatives, unclear, byLastWords);
     }
 
     /** The same, able to hold these quantities too. */
     ColumnSpec or(Symbol... others) {
-        return new ColumnSpec(name, required, type, symbol, synonyms, choices, help, List.of(others), unclear);
+        return new ColumnSpec(
+                name, required, type, symbol, synonyms, choices, help, List.of(others), unclear, byLastWords);
     }
 
     /** The same, with words that need asking about. */
     ColumnSpec asking(Map<String, String> questions) {
         return new ColumnSpec(
-                name, required, type, symbol, synonyms, choices, help, alternatives, Map.copyOf(questions));
+                name,
+                required,
+                type,
+                symbol,
+                synonyms,
+                choices,
+                help,
+                alternatives,
+                Map.copyOf(questions),
+                byLastWords);
+    }
+
+    /** The same, in which the last words of a longer name tell what it is. */
+    ColumnSpec readByLastWords() {
+        return new ColumnSpec(name, required, type, symbol, synonyms, choices, help, alternatives, unclear, true);
     }
 
     /** The quantity, among those the column may hold, that a unit measures; the first one if none does. */

@@ -27,7 +27,7 @@ public final class Fields {
             .help("The name you know it by; each name once on a holding.");
     /** What grows there. */
     public static final ColumnSpec CROP = text("Crop", Quantities.CROP)
-            .also("crop name, cropping, crop type, land use")
+            .also("crop name, cropping, crop type, land use, crop grown, this year's crop")
             .help("Grass, maize, wheat, ...");
     /** Net area. */
     public static final ColumnSpec AREA = number("Area", Quantities.AREA)
@@ -57,7 +57,7 @@ public final class Fields {
             .help("One way, to where the sprayer is filled.");
     /** Nearest watercourse. */
     public static final ColumnSpec WATERCOURSE = choice("Watercourse", Quantities.WATERCOURSE, Choices.WATERCOURSE)
-            .also("nearest watercourse, water course, surface water")
+            .also("nearest watercourse, water course, surface water, ditch or stream, stream or ditch, ditch, stream")
             .help("none, dry ditch, stream, river or lake. Blank does not mean none.");
     /** To the watercourse. */
     public static final ColumnSpec DISTANCE_TO_WATERCOURSE = number(
@@ -84,7 +84,7 @@ public final class Fields {
             .help("One cut; say what it was weighed as in Yield basis.");
     /** What the yield was weighed as. */
     public static final ColumnSpec YIELD_BASIS = choice("Yield basis", Quantities.YIELD_BASIS, Choices.YIELD_BASIS)
-            .also("basis of yield, yield type, yield as")
+            .also("basis of yield, yield type, yield as, basis")
             .help("standing fresh, as carted fresh or dry matter.");
     /** Dry matter at cutting. */
     public static final ColumnSpec DM_AT_CUTTING = number("DM at cutting", Quantities.DM_AT_CUTTING)

@@ -17,7 +17,28 @@ record HeaderText(String raw, List<String> words, List<Integer> ends) {
     private static final Pattern MARKS = Pattern.compile("^[\\s,:;.*#_–—-]+|[\\s,:;.*#_–—-]+$");
 
     /** Words that advisers cut short in a header, and what they stand for. */
-    private static final Map<String, String> CUT_SHORT = Map.of("dist", "distance", "eff", "efficiency");
+    private static final Map<String, String> CUT_SHORT = Map.ofEntries(
+            Map.entry("dist", "distance"),
+            Map.entry("eff", "efficiency"),
+            Map.entry("fwd", "forward"),
+            Map.entry("ht", "height"),
+            Map.entry("hgt", "height"),
+            Map.entry("wt", "weight"),
+            Map.entry("exp", "expected"),
+            Map.entry("est", "estimated"),
+            Map.entry("avg", "average"),
+            Map.entry("ave", "average"),
+            Map.entry("av", "average"),
+            Map.entry("cap", "capacity"),
+            Map.entry("vol", "volume"),
+            Map.entry("qty", "quantity"),
+            Map.entry("temp", "temperature"),
+            Map.entry("max", "maximum"),
+            Map.entry("min", "minimum"),
+            Map.entry("no", "number"),
+            Map.entry("nr", "number"),
+            Map.entry("hr", "hour"),
+            Map.entry("hrs", "hour"));
 
     static HeaderText of(String raw) {
         List<String> words = new ArrayList<>();
@@ -36,6 +57,11 @@ record HeaderText(String raw, List<String> words, List<Integer> ends) {
             }
         }
         return new HeaderText(raw, words, ends);
+    }
+
+    /** A name in the form in which headers are compared: as a header's words are, whole words for those cut short. */
+    static String normal(String name) {
+        return of(name).normal();
     }
 
     /** The first {@code count} words. */

@@ -37,7 +37,8 @@ public final class Jobs {
     /** By which machines. */
     public static final ColumnSpec MACHINE = text("Machine", Quantities.GANG)
             .needed()
-            .also("machines, implement, equipment, gang, machine name, sprayer")
+            .also(
+                    "machines, implement, equipment, gang, machine name, sprayer, machinery, kit, machine used, implement used")
             .help("Several parted by \";\", several alike as \"Trailer 14 t x 3\".");
     /** The tractor. */
     public static final ColumnSpec TRACTOR = text("Tractor", Quantities.TRACTOR)

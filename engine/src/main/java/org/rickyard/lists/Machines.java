@@ -25,12 +25,13 @@ public final class Machines {
     /** Its name. */
     public static final ColumnSpec MACHINE = text("Machine", Quantities.MACHINE)
             .needed()
-            .also("machine name, name, implement, equipment, item of plant, plant, machine no, model, "
+            .also("machine name, name, implement, equipment, kit, machinery, item of plant, plant, machine no, model, "
                     + "make and model")
             .help("The name you know it by; jobs refer to it.");
     /** What it does. */
     public static final ColumnSpec TYPE = choice("Type", Quantities.MACHINE_TYPE, Choices.MACHINE_TYPE)
             .needed()
+            .readByLastWords()
             .also("machine type, kind, class, type of machine, category, implement type")
             .asking(Map.of(
                     "swather", "a rake in Britain, a cutter in America: write rake or mower",
@@ -89,7 +90,7 @@ public final class Machines {
             .help("Diggers with an output in m3/h: in ground or loose.");
     /** Payload. */
     public static final ColumnSpec PAYLOAD = number("Payload", Quantities.PAYLOAD)
-            .also("load, carrying capacity, net load, trailer load, load capacity, load size")
+            .also("load, carries, carrying capacity, net load, trailer load, load capacity, load size")
             .help("What it carries of this crop, within the law and its plate.");
     /** Body volume. */
     public static final ColumnSpec BODY_VOLUME = number("Body volume", Quantities.BODY_VOLUME)
@@ -148,11 +149,11 @@ public final class Machines {
             .help("Left in tank, pump and lines when spraying ends.");
     /** Nozzles. */
     public static final ColumnSpec NOZZLES = number("Number of nozzles", Quantities.NOZZLES)
-            .also("no of nozzles, nozzle count, nozzle number, jets, number of jets, tips")
+            .also("no of nozzles, no nozzles, nozzle count, nozzle number, jets, number of jets, number of tips")
             .help("All nozzles that spray.");
     /** Nozzle spacing. */
     public static final ColumnSpec NOZZLE_SPACING = number("Nozzle spacing", Quantities.NOZZLE_SPACING)
-            .also("spacing, jet spacing, tip spacing, spacing of nozzles")
+            .also("spacing, nozzle pitch, jet spacing, tip spacing, spacing of nozzles")
             .help("Along the boom.");
     /** Nozzle size. */
     public static final ColumnSpec NOZZLE_SIZE = special("Nozzle size", ColumnSpec.Type.NOZZLE, Quantities.NOZZLE_SIZE)
@@ -340,7 +341,7 @@ public final class Machines {
             .unitColumn(CHARGE_UNIT, CHARGE)
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
             .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
-            .unclear(List.of("nozzle"), NOZZLES, NOZZLE_SIZE)
+            .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)
             .unclear(List.of("pressure"), LOWEST_PRESSURE, HIGHEST_PRESSURE)
             .unclear(List.of("road speed"), ROAD_SPEED_LADEN, ROAD_SPEED_EMPTY)
             .unclear(List.of("capacity"), PAYLOAD, BODY_VOLUME, TANK, OUTPUT)

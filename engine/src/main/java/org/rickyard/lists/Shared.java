@@ -20,7 +20,7 @@ final class Shared {
             text("Block", Quantities.BLOCK).also("block name, field block").help("Fields worked together.");
     static final ColumnSpec CLAMP = text("Clamp", Quantities.CLAMP)
             .also("clamp name, pit, pit name, silo, silo name, bunker, bunker name, bay, slab, heap, "
-                    + "pile, clamp no, pit no, clamp number, clamp pit");
+                    + "pile, clamp no, pit no, clamp number, clamp pit, goes to, carted to, ensiled in");
     static final ColumnSpec PRODUCT = text("Product", Quantities.PRODUCT)
             .also("product name, chemical, pesticide, material, spray product, trade name, "
                     + "plant protection product, fertiliser product, agrochemical")

@@ -143,7 +143,7 @@ final class TableFinder {
         if (hasNumber(text, start)) {
             return false;
         }
-        return end > start && firstWords.contains(Words.normal(text.substring(start, end)));
+        return end > start && firstWords.contains(HeaderText.normal(text.substring(start, end)));
     }
 
     /** Whether digits stand in it that are not the power of a unit: "Field 7", but not "Output (m3/h)". */

@@ -55,7 +55,7 @@ final class Vocabulary {
             column.synonyms().forEach(synonym -> learn(synonym, column));
         }
         spec.unclear().forEach((header, columns) -> {
-            String normal = Words.normal(header);
+            String normal = HeaderText.normal(header);
             unclear.put(normal, columns);
             longest = Math.max(longest, normal.split(" ").length);
         });
@@ -63,7 +63,7 @@ final class Vocabulary {
     }
 
     private void learn(String header, ColumnSpec column) {
-        String normal = Words.normal(header);
+        String normal = HeaderText.normal(header);
         certain.putIfAbsent(normal, column);
         joined.putIfAbsent(normal.replace(" ", ""), column);
         longest = Math.max(longest, normal.split(" ").length);
@@ -81,7 +81,7 @@ final class Vocabulary {
 
     /** Takes what the Layout sheet says of a header. */
     void settle(String header, Settled meaning) {
-        settled.put(Words.normal(header), meaning);
+        settled.put(HeaderText.normal(header), meaning);
     }
 
     /** The first word of every header that means something here. */
@@ -125,7 +125,7 @@ final class Vocabulary {
             if (column != null) {
                 String rest = rest(column, header, count);
                 if (rest != null) {
-                    int weight = name.equals(Words.normal(column.name())) ? 3 : 2;
+                    int weight = name.equals(HeaderText.normal(column.name())) ? 3 : 2;
                     return new Heading(List.of(column), rest, weight, false, word(column, header));
                 }
             }

@@ -75,6 +75,28 @@ class HeaderMatchingTest {
 
     @ParameterizedTest
     @CsvSource({
+        "Machines, Fwd speed, Speed",
+        "Machines, Fwd. speed (mph), Speed",
+        "Machines, No. nozzles, Number of nozzles",
+        "Machines, Max. pressure, Highest pressure",
+        "Machines, Tank vol. (L), Tank",
+        "Fields, Exp. yield (t/ha), Yield",
+        "Fields, Carting dist. (miles), Distance to clamp",
+        "Clamps, Settled ht, Settled height",
+        "Clamps, Wall ht (ft), Wall height",
+        "Stocks, Nr of bales, Count",
+        "Jobs, Hrs/day, Hours per day"
+    })
+    void wordsCutShortAreReadAsTheyAreMeant(String list, String header, String column) {
+        ListSpec spec = Lists.ALL.stream()
+                .filter(one -> one.name().equals(list))
+                .findFirst()
+                .orElseThrow();
+        assertThat(certain(spec, header).name()).isEqualTo(column);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
         "Area ha, ha",
         "Area (ac), ac",
         "Acres, ac",

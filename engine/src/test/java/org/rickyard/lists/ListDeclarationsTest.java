@@ -99,14 +99,14 @@ class ListDeclarationsTest {
             List<String> headers = new ArrayList<>(column.synonyms());
             headers.add(column.name());
             for (String header : headers) {
-                String before = owner.putIfAbsent(Words.normal(header), column.name());
+                String before = owner.putIfAbsent(HeaderText.normal(header), column.name());
                 if (before != null && !before.equals(column.name())) {
                     clashes.add(header + ": " + before + ", " + column.name());
                 }
             }
         }
         list.unclear().keySet().forEach(header -> {
-            if (owner.containsKey(Words.normal(header))) {
+            if (owner.containsKey(HeaderText.normal(header))) {
                 clashes.add(header + " is both clear and unclear");
             }
         });

@@ -20,7 +20,7 @@ public final class LibreOffice {
     private static final Optional<Path> PROGRAM =
             ExternalCommand.find("soffice").or(() -> ExternalCommand.find("libreoffice"));
     private static final Duration PER_CALL = Duration.ofSeconds(240);
-    private static final Duration PER_FILE = Duration.ofSeconds(30);
+    private static final Duration PER_FILE = Duration.ofSeconds(150);
     private static final int FILES_PER_CALL = 25;
 
     /** When Calc works out formulas of an .xlsx that it opens; the numbers are those of its own setting. */

@@ -25,7 +25,7 @@ public final class CostTotals {
     /** Labour of the holding. */
     public static final Symbol LABOUR = Symbol.number("holding labour", Units.H)
             .possible(Range.NOT_NEGATIVE)
-            .decimals(0);
+            .decimals(1);
     /** The same as standard labour units. */
     public static final Symbol LABOUR_UNITS = Symbol.number("standard labour units", Units.ONE)
             .possible(Range.NOT_NEGATIVE)

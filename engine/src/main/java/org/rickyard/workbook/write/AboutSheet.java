@@ -11,10 +11,13 @@ import org.rickyard.plan.WorkPlan;
 
 /** About: what these sheets are, how to read them, what was read from where, and the cautions. */
 final class AboutSheet {
+    /** Characters that the columns take together. */
+    private static final int ACROSS = 170;
+
     private AboutSheet() {}
 
     static PlainSheet build(Looks.Numbers looks, WorkPlan plan, SheetPlaces places, String version) {
-        PlainSheet page = new PlainSheet(looks, List.of(28, 60, 30, 80), 0);
+        PlainSheet page = new PlainSheet(looks, List.of(28, 40, 20, 100), 0);
         page.line().text(Looks.TITLE, "About these sheets").height(22);
         page.line().text(Looks.TEXT, "Written by Rickyard, engine " + version + ". Your own sheets were not changed.");
         page.line();
@@ -55,7 +58,7 @@ final class AboutSheet {
                             place.headerRow(),
                             place.columns().get(0).sheetColumn()))
                     .text(Looks.TEXT, "rows " + (place.firstRow() + 1) + " to " + (place.lastRow() + 1))
-                    .text(Looks.TEXT, columns(place));
+                    .text(Looks.TEXT_WRAPPED, columns(place));
         }
         page.line();
         page.line().text(Looks.HEADING, "Cautions");
@@ -64,7 +67,7 @@ final class AboutSheet {
             cautions.addAll(table.spec().cautions());
         }
         for (String caution : cautions) {
-            page.line().text(Looks.CAUTION, caution);
+            page.paragraph(page.line(), Looks.CAUTION, "- " + caution, ACROSS);
         }
         page.line()
                 .text(

@@ -46,7 +46,8 @@ final class Looks {
             .withFont(INK)
             .withFill(STONE)
             .withBorder(Border.THIN)
-            .withAlign(Align.CENTER);
+            .withAlign(Align.CENTER)
+            .withVertical(Vertical.TOP);
     static final CellLook WORDS = CellLook.of("Rickyard words")
             .withFont(INK)
             .withFill(STONE)
@@ -151,9 +152,9 @@ final class Looks {
             DRAWN_LIMIT,
             BAR);
 
-    /** A look with so many decimals shown. */
+    /** A look with so many decimals shown, and a space after them so that a figure does not touch the words beside it. */
     static CellLook decimals(CellLook look, int decimals) {
-        return look.withNumberFormat(decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals));
+        return look.withNumberFormat((decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals)) + "_ ");
     }
 
     /** A look that shows a day. */

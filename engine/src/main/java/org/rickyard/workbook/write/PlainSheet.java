@@ -83,6 +83,30 @@ final class PlainSheet extends OurSheet {
         return line;
     }
 
+    /**
+     * A long text over as many lines as it needs, each beginning in the same column: it runs on over the columns to its
+     * right, which a text broken inside its cell could not.
+     *
+     * @param from the line it begins on, at the cell that comes next
+     * @param width of a line in characters
+     */
+    void paragraph(Line from, CellLook look, String text, int width) {
+        int before = from.cells.size();
+        Line line = from;
+        String rest = text;
+        while (rest.length() > width) {
+            int space = rest.lastIndexOf(' ', width);
+            int end = space > 0 ? space : width;
+            line.text(look, rest.substring(0, end));
+            rest = rest.substring(end).strip();
+            line = line();
+            for (int i = 0; i < before; i++) {
+                line.skip();
+            }
+        }
+        line.text(look, rest);
+    }
+
     /** Prints the sheet upright, as cards. */
     PlainSheet asCards() {
         cards = true;

@@ -105,7 +105,7 @@ final class ResultSheet extends OurSheet {
     private static int width(TableColumn column) {
         Symbol symbol = column.symbol();
         if (column instanceof TableColumn.Sentence) {
-            return 34;
+            return 50;
         } else if (column instanceof TableColumn.Name || column instanceof TableColumn.Word) {
             return 14;
         } else if (column instanceof TableColumn.Key) {

@@ -21,6 +21,8 @@ import org.rickyard.plan.WorkPlan;
 /** Summary: the master check, what stops the reader, what was left out, and the few answers that matter. */
 final class SummarySheet {
     private static final int MOST_STOPS = 12;
+    /** Characters that the columns right of the first take together. */
+    private static final int STOP_WIDTH = 140;
 
     private SummarySheet() {}
 
@@ -94,7 +96,7 @@ final class SummarySheet {
             } else {
                 line.text(Looks.TEXT, "the workbook");
             }
-            line.text(Looks.CAUTION, "STOP: " + stop.message());
+            page.paragraph(line, Looks.CAUTION, "STOP: " + stop.message(), STOP_WIDTH);
         }
         if (stops.size() > MOST_STOPS) {
             page.line().text(Looks.CAUTION, "and " + (stops.size() - MOST_STOPS) + " more stops on Checks");
@@ -165,7 +167,7 @@ final class SummarySheet {
         }
         boolean has = table.of(headline.formula().result()).has(row);
         line.formula(
-                Looks.SENTENCE,
+                Looks.SENTENCE_WRAPPED,
                 "IF(C" + page.next() + "=\"\"," + status + "," + given + ")",
                 has ? givenNow : table.of(TableSpec.STATUS).word(row));
     }

@@ -1,0 +1,38 @@
+package org.rickyard.lists;
+
+import java.util.Map;
+
+/**
+ * What a thing is by the last words of its name, as English names things: a rotary rake is a rake, a trailed forage
+ * harvester a forage harvester.
+ */
+final class LastWords {
+    /** Says what pulls or carries the machine, not what it is. */
+    private static final String TRACTOR = "tractor";
+
+    private LastWords() {}
+
+    /**
+     * The canonical word for the longest ending that is known, or the empty text: also where the words before it name
+     * something else that is known, since "rake tedder" may be either.
+     *
+     * @param normal in the form of {@link Words#normal}
+     * @param words normal form of each word known, to its canonical word
+     */
+    static String of(String normal, Map<String, String> words) {
+        for (int space = normal.indexOf(' '); space > 0; space = normal.indexOf(' ', space + 1)) {
+            String found = words.get(normal.substring(space + 1));
+            if (found != null) {
+                return namesAnother(normal.substring(0, space), found, words) ? "" : found;
+            }
+        }
+        return "";
+    }
+
+    private static boolean namesAnother(String before, String found, Map<String, String> words) {
+        return words.entrySet().stream()
+                .anyMatch(known -> !known.getValue().equals(found)
+                        && !known.getValue().equals(TRACTOR)
+                        && Words.holds(before, known.getKey()));
+    }
+}
