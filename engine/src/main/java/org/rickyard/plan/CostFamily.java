@@ -48,6 +48,15 @@ final class CostFamily {
     private void build() {
         String none = "no job names a tractor, and no machine has power, fuel, crew or a price";
         String unpriced = "no machine in the jobs has a price, and no wage or fuel price is on Assumptions";
+        if (works.isEmpty()) {
+            plan.addEmpty(CostTables.INPUTS, none);
+            plan.addEmpty(CostTables.MACHINE_COSTS, unpriced);
+            plan.addEmpty(CostTables.JOB_COSTS, unpriced);
+            plan.addEmpty(CostTables.OWN_OR_HIRE, "no own machine has a contractor's charge beside its price");
+            plan.addEmpty(CostTables.jobTotals(prices.any()), none);
+            plan.addEmpty(CostTables.holdingCosts(prices.any()), none);
+            return;
+        }
         plan.add(CostTables.INPUTS, work(works), none);
         int[] used = works.stream()
                 .flatMap(w -> java.util.stream.Stream.of(w.machine(), w.tractor()))

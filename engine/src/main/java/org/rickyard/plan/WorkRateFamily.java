@@ -9,6 +9,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.trade.Keys;
+import org.rickyard.trade.workrate.Suitability;
 
 /** Makes the tables of work rates from the lines of the job list. */
 final class WorkRateFamily {
@@ -41,7 +42,13 @@ final class WorkRateFamily {
                 .with(Keys.LINE_KEY, CropRows.ascending(lines.size(), 1))
                 .with(Keys.TASK_KEY, tasks.ofLines())
                 .with(Keys.STAGE_KEY, tasks.stageKeys(lines));
-        FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field));
+        ListRows types = plan.rows(Machines.LIST);
+        FieldYields.apply(
+                sources,
+                plan.lists(),
+                field,
+                cuts.rows(job, field),
+                row -> Suitability.takesCrop(types.text(Machines.TYPE, machine[row])));
         plan.add(
                 hasJobs ? WorkRateTables.WORK_RATES : WorkRateTables.IF_DONE_ONCE,
                 sources,

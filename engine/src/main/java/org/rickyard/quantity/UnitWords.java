@@ -3,9 +3,14 @@ package org.rickyard.quantity;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** The words for single units: what stands between the slashes of "kg DM/m3". All in lower case. */
 final class UnitWords {
+    static final Pattern BRACKETS = Pattern.compile("[\\[\\]{}]");
+    static final Pattern SLASHES = Pattern.compile("\\s*/\\s*");
+    static final Pattern SPACES = Pattern.compile("\\s+");
+
     private UnitWords() {}
 
     /** US hundredweight of 100 lb. */
