@@ -16,6 +16,7 @@ import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Method;
 import org.rickyard.formula.Simplifier;
 import org.rickyard.formula.Symbol;
+import org.rickyard.trade.Quantities;
 
 /**
  * A result table fitted to one workbook: a column that nothing in the workbook can fill is left out, with the steps that
@@ -64,7 +65,10 @@ final class FittedTable {
     }
 
     private static boolean isAbsent(TableColumn column, RowSources sources, boolean toItsRows) {
-        if (column instanceof TableColumn.Link link) {
+        if (column instanceof TableColumn.Name name && name.symbol().equals(Quantities.BLOCK)) {
+            // Blocks are a help to those who split their fields; names of other things are what a row is about.
+            return name.places().stream().noneMatch(sources::hasColumn);
+        } else if (column instanceof TableColumn.Link link) {
             return toItsRows && sources.appliesNowhere(link.symbol())
                     || link.places().stream().noneMatch(sources::hasColumn);
         } else if (column instanceof TableColumn.Word word) {

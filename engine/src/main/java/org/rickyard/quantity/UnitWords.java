@@ -68,8 +68,8 @@ final class UnitWords {
         add(Units.PS, "ps, cv, pk, metric hp");
         add(Units.PERCENT, "%, percent, pct, percentage");
         add(Units.PER_MILLE, "‰");
-        add(Units.CELSIUS, "°c, deg c, celsius");
-        add(Units.FAHRENHEIT, "°f, deg f, fahrenheit");
+        add(Units.CELSIUS, "°c, deg c, celsius, c");
+        add(Units.FAHRENHEIT, "°f, deg f, fahrenheit, f");
         add(Units.MONEY_UNIT, "£, €, $, gbp, eur, usd, euro, euros, dollar, dollars, pound sterling, money");
         add(PENNY, "p, pence, penny, cent, cents");
         add(PENNY.over(Units.L), "ppl");
