@@ -20,6 +20,7 @@ final class ClampFamily {
     private final PlanContext plan;
     private final FeedFamily.FeedHoldings holdings;
     private final CropRows crop;
+    private final RowSources cropSources;
     private final ClampRollers rollers;
 
     /** Allots the crop; the tables come with {@link #build}, for the gangs want to know the clamps before. */
@@ -27,6 +28,7 @@ final class ClampFamily {
         this.plan = plan;
         holdings = new FeedFamily.FeedHoldings(plan);
         crop = ClampProposal.of(new CropRows(plan.lists(), plan.findings()), plan, holdings);
+        cropSources = crop.sources(holdings);
         rollers = new ClampRollers(plan, crop.clampsFilled());
     }
 
@@ -44,10 +46,7 @@ final class ClampFamily {
         ListRows clamps = plan.rows(Clamps.LIST);
         int[] every = CropRows.ascending(clamps.size(), 0);
         twins(clamps, plan.findings());
-        plan.add(
-                ClampTables.CROP,
-                crop.sources(holdings),
-                "no field names a clamp or a yield basis, and no cuts are listed");
+        plan.add(ClampTables.CROP, cropSources, "no field names a clamp or a yield basis, and no cuts are listed");
         plan.add(ClampTables.CLAMPS, ClampJoin.rows(clamps, every).with(ClampTables.CROPS, crop.crops()), NO_CLAMPS);
         ClampSlips.tell(plan);
         plan.add(ClampHeightTables.HEIGHTS, ClampJoin.rows(clamps, every), NO_CLAMPS);
