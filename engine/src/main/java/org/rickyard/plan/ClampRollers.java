@@ -58,11 +58,7 @@ final class ClampRollers {
         int[] rows = IntStream.range(0, rolled.length).filter(this::rolls).toArray();
         plan.add(
                 ClampPackingTables.ROLLERS,
-                ClampJoin.rows(clamps, rows)
-                        .with(
-                                Role.MACHINE,
-                                machines,
-                                Arrays.stream(rows).map(clamp -> roller[clamp]).toArray()),
+                withRollers(rows),
                 "no clamp has a roller mass, and no clamp roller is listed for its holding");
     }
 
@@ -103,8 +99,16 @@ final class ClampRollers {
                 filled[clamp] = true;
             }
         }
-        return ClampJoin.rows(
-                clamps,
+        return withRollers(
                 IntStream.range(0, filled.length).filter(clamp -> filled[clamp]).toArray());
+    }
+
+    /** Rows of the clamp list, each with what rolls there: its mass counts, and the hours of its day. */
+    private RowSources withRollers(int[] rows) {
+        return ClampJoin.rows(clamps, rows)
+                .with(
+                        Role.MACHINE,
+                        machines,
+                        Arrays.stream(rows).map(clamp -> roller[clamp]).toArray());
     }
 }
