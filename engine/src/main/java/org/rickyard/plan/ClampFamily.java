@@ -17,12 +17,24 @@ import org.rickyard.trade.silage.PackingModel;
 final class ClampFamily {
     private static final String NO_CLAMPS = "no clamps are listed";
 
-    private ClampFamily() {}
+    private final PlanContext plan;
+    private final FeedFamily.FeedHoldings holdings;
+    private final CropRows crop;
 
-    static void build(PlanContext plan) {
+    /** Allots the crop; the tables come with {@link #build}, for the gangs want to know the clamps before. */
+    ClampFamily(PlanContext plan) {
+        this.plan = plan;
+        holdings = new FeedFamily.FeedHoldings(plan);
+        crop = ClampProposal.of(new CropRows(plan.lists(), plan.findings()), plan, holdings);
+    }
+
+    /** Which cut a job meets on a field, and where its crop goes. */
+    FieldCuts fieldCuts() {
+        return new FieldCuts(plan, crop);
+    }
+
+    void build() {
         ListRows clamps = plan.rows(Clamps.LIST);
-        FeedFamily.FeedHoldings holdings = new FeedFamily.FeedHoldings(plan);
-        CropRows crop = ClampProposal.of(new CropRows(plan.lists(), plan.findings()), plan, holdings);
         int[] every = CropRows.ascending(clamps.size(), 0);
         twins(clamps, plan.findings());
         plan.add(
@@ -33,7 +45,7 @@ final class ClampFamily {
         ClampSlips.tell(plan);
         plan.add(ClampHeightTables.HEIGHTS, ClampJoin.rows(clamps, every), NO_CLAMPS);
         plan.add(ClampPackingTables.DENSITY, ClampJoin.rows(clamps, every), NO_CLAMPS);
-        ClampRollers rollers = new ClampRollers(plan);
+        ClampRollers rollers = new ClampRollers(plan, crop.clampsFilled());
         plan.add(
                 ClampPackingTables.ROLLING,
                 rollers.sources(),

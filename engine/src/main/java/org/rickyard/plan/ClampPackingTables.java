@@ -105,6 +105,10 @@ final class ClampPackingTables {
                             new TableColumn.Calculated(Rolling.LAYER_RECKONED, false),
                             new TableColumn.Calculated(Rolling.LAYER_COUNT, true),
                             new TableColumn.Calculated(Filling.FILLING_HOURS, true),
+                            ofGangs(Filling.GANG_DAYS, Filling.DAYS_OF_GANG),
+                            Names.optional(
+                                    Quantities.HOURS_PER_DAY, Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY)),
+                            new TableColumn.Calculated(Filling.FILLING_HOURS_A_DAY, false),
                             new TableColumn.Calculated(Filling.DAYS_LIES_OPEN, true)),
                     ROLLING_RULES),
             List.of(),

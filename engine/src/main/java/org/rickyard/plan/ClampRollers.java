@@ -21,7 +21,13 @@ final class ClampRollers {
     private final int[] rows;
     private final int[] roller;
 
-    ClampRollers(PlanContext plan) {
+    /**
+     * Finds them.
+     *
+     * @param filled the rows of the clamp list that crop is allotted to; a clamp that nothing goes to is not rolled
+     *     merely because the machine list has a roller, unless nothing goes anywhere
+     */
+    ClampRollers(PlanContext plan, int[] filled) {
         clamps = plan.rows(Clamps.LIST);
         machines = plan.rows(Machines.LIST);
         int[] all = new int[clamps.size()];
@@ -39,8 +45,13 @@ final class ClampRollers {
                 typed[clamp] = true;
             }
         }
+        boolean[] fed = new boolean[all.length];
+        Arrays.fill(fed, filled.length == 0);
+        for (int clamp : filled) {
+            fed[clamp] = true;
+        }
         rows = IntStream.range(0, all.length)
-                .filter(clamp -> typed[clamp] || all[clamp] >= 0)
+                .filter(clamp -> typed[clamp] || fed[clamp] && all[clamp] >= 0)
                 .toArray();
         roller = Arrays.stream(rows).map(clamp -> all[clamp]).toArray();
     }

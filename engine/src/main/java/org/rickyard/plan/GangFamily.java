@@ -29,17 +29,19 @@ final class GangFamily {
     private final PlanContext plan;
     private final GangRows gangs;
     private final Tasks tasks;
+    private final FieldCuts cuts;
     private final Countries countries;
 
-    private GangFamily(PlanContext plan, GangRows gangs, Tasks tasks) {
+    private GangFamily(PlanContext plan, GangRows gangs, Tasks tasks, FieldCuts cuts) {
         this.plan = plan;
         this.gangs = gangs;
         this.tasks = tasks;
+        this.cuts = cuts;
         this.countries = new Countries(plan.lists());
     }
 
-    static void build(PlanContext plan, GangRows gangs, Tasks tasks) {
-        new GangFamily(plan, gangs, tasks).build();
+    static void build(PlanContext plan, GangRows gangs, Tasks tasks, FieldCuts cuts) {
+        new GangFamily(plan, gangs, tasks, cuts).build();
     }
 
     private void build() {
@@ -94,19 +96,17 @@ final class GangFamily {
     }
 
     private RowSources ofGangs(List<GangRows.Gang> rows) {
+        int[] job = rows.stream().mapToInt(GangRows.Gang::job).toArray();
         int[] field = rows.stream().mapToInt(GangRows.Gang::field).toArray();
         RowSources sources = new RowSources(rows.size())
-                .with(
-                        Role.JOB,
-                        plan.rows(Jobs.LIST),
-                        rows.stream().mapToInt(GangRows.Gang::job).toArray())
+                .with(Role.JOB, plan.rows(Jobs.LIST), job)
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)
                 .with(
                         Role.CLAMP,
                         plan.rows(Clamps.LIST),
                         rows.stream().mapToInt(GangRows.Gang::clamp).toArray())
                 .with(Keys.GANG_KEY, rows.stream().mapToInt(GangRows.Gang::key).toArray());
-        return FieldYields.apply(sources, plan.lists(), field);
+        return FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field));
     }
 
     private RowSources carting(List<Row> rows) {

@@ -12,7 +12,6 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
-import org.rickyard.lists.NameKey;
 import org.rickyard.trade.workrate.Carting;
 import org.rickyard.trade.workrate.GangRates.Stage;
 
@@ -24,7 +23,7 @@ final class GangRows {
     /** A machine of a job, and how many alike. */
     record Member(int machine, int alike, Stage stage) {}
 
-    /** A gang on one field; {@code clamp} is the field's clamp or -1. */
+    /** A gang on one field; {@code clamp} is the clamp its crop goes to, or -1. */
     record Gang(int key, int job, int field, int clamp, List<Member> members) {
         /** The machine that sets the gang's pace by the day: the first that works together with others. */
         int lead() {
@@ -47,17 +46,17 @@ final class GangRows {
     private final ListRows machines;
     private final ListRows fields;
     private final ListRows clamps;
-    private final NameKey clampNames;
+    private final FieldCuts cuts;
     private final List<Finding> findings;
     private final List<Gang> gangs = new ArrayList<>();
     private final Map<Integer, List<Member>> byJob = new HashMap<>();
 
-    GangRows(PlanContext plan) {
+    GangRows(PlanContext plan, FieldCuts cuts) {
         jobs = plan.rows(Jobs.LIST);
         machines = plan.rows(Machines.LIST);
         fields = plan.rows(Fields.LIST);
         clamps = plan.rows(Clamps.LIST);
-        clampNames = NameKey.of(clamps, Clamps.CLAMP);
+        this.cuts = cuts;
         findings = plan.findings();
         MachineChoice machineChoice = new MachineChoice(machines, findings);
         FieldChoice fieldChoice = new FieldChoice(fields, findings);
@@ -66,7 +65,7 @@ final class GangRows {
             if (!members.isEmpty()) {
                 byJob.put(job, members);
                 for (int field : fieldChoice.find(jobs, job)) {
-                    gangs.add(new Gang(gangs.size() + 1, job, field, clampOf(field), members));
+                    gangs.add(new Gang(gangs.size() + 1, job, field, cuts.clamp(job, field), members));
                 }
             }
         }
@@ -163,15 +162,6 @@ final class GangRows {
                         .orElse(org.rickyard.quantity.Units.M)
                         .convert(machines.number(Machines.WORKING_WIDTH, m.machine()), org.rickyard.quantity.Units.M))
                 .max(Double::compare);
-    }
-
-    private int clampOf(int field) {
-        String name = fields.text(Fields.CLAMP, field);
-        NameKey.Resolution resolution = clampNames.resolve(fields.text(Fields.HOLDING, field), name);
-        if (resolution instanceof NameKey.None) {
-            resolution = clampNames.resolve("", name);
-        }
-        return resolution instanceof NameKey.Found found ? found.row() : -1;
     }
 
     /** Whether the gang has no roller of its own while the clamp sheet says what rolls there. */

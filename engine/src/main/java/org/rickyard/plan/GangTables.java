@@ -18,6 +18,7 @@ import org.rickyard.quantity.Units;
 import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.silage.Filling;
 import org.rickyard.trade.workrate.Carting;
 import org.rickyard.trade.workrate.CartingSimulation;
 import org.rickyard.trade.workrate.FieldRates;
@@ -291,6 +292,8 @@ final class GangTables {
         columns.add(new TableColumn.Calculated(GangRates.DAY_OF_GANG, false));
         columns.add(new TableColumn.Key(Keys.CLAMP_KEY));
         columns.add(new TableColumn.Calculated(GangRates.CROP_OF_GANG, false));
+        columns.add(new TableColumn.Calculated(Filling.CARTING_HOURS_A_DAY, false));
+        columns.add(new TableColumn.Calculated(Filling.DAYS_OF_GANG_RECKONED, false));
         List<CautionRule> rules = new ArrayList<>();
         for (Stage stage : apart) {
             columns.add(new TableColumn.Calculated(GangRates.slackOf(stage), false));

@@ -81,9 +81,10 @@ public final class WorkPlan {
 
     private void build(PlanContext.Extent extent, JobLines jobLines) {
         PlanContext context = new PlanContext(lists, constants, findings, extent);
-        WorkRateFamily.build(context, jobLines);
+        ClampFamily silage = new ClampFamily(context);
+        WorkRateFamily.build(context, jobLines, silage.fieldCuts());
         SprayFamily.build(context, jobLines);
-        ClampFamily.build(context);
+        silage.build();
         tables.putAll(context.tables());
         if (extent != PlanContext.Extent.ALL_COLUMNS) {
             UnreadColumns.leaveOut(tables.values());

@@ -15,7 +15,7 @@ import org.rickyard.trade.workrate.Suitability;
 final class WorkRateFamily {
     private WorkRateFamily() {}
 
-    static void build(PlanContext plan, JobLines jobLines) {
+    static void build(PlanContext plan, JobLines jobLines, FieldCuts cuts) {
         boolean hasJobs = plan.rows(Jobs.LIST).size() > 0;
         Holdings holdings = new Holdings(plan.rows(Fields.LIST));
         List<JobLines.Line> lines = jobLines.lines();
@@ -24,7 +24,7 @@ final class WorkRateFamily {
         int[] machine = lines.stream().mapToInt(JobLines.Line::machine).toArray();
         int[] block = lines.stream().mapToInt(JobLines.Line::block).toArray();
         mixed(plan, machine);
-        GangRows gangs = new GangRows(plan);
+        GangRows gangs = new GangRows(plan, cuts);
         Tasks tasks = new Tasks(plan, lines, gangs);
         int[] shapes = fieldsWithShape(plan.rows(Fields.LIST));
         plan.add(
@@ -43,7 +43,11 @@ final class WorkRateFamily {
                 .with(Keys.STAGE_KEY, tasks.stageKeys(lines));
         ListRows types = plan.rows(Machines.LIST);
         FieldYields.apply(
-                sources, plan.lists(), field, row -> Suitability.takesCrop(types.text(Machines.TYPE, machine[row])));
+                sources,
+                plan.lists(),
+                field,
+                cuts.rows(job, field),
+                row -> Suitability.takesCrop(types.text(Machines.TYPE, machine[row])));
         plan.add(
                 hasJobs ? WorkRateTables.WORK_RATES : WorkRateTables.IF_DONE_ONCE,
                 sources,
@@ -62,9 +66,9 @@ final class WorkRateFamily {
                         .with(Role.FIELD, plan.rows(Fields.LIST), firstFields)
                         .with(Keys.HOLDING_KEY, keys(holdings, firstFields)),
                 "no jobs are listed, so hours are not added up");
-        GangFamily.build(plan, gangs, tasks);
+        GangFamily.build(plan, gangs, tasks, cuts);
         WorkRows works = new WorkRows(plan, lines, gangs);
-        CostFamily.build(plan, works, holdings);
+        CostFamily.build(plan, works, holdings, cuts);
         SeasonFamily.build(plan, tasks, works);
     }
 

@@ -47,11 +47,10 @@ public final class Cautions {
     public static final List<String> CLAMPS = List.of(
             "Capacity is at settled height and density; on the day of filling silage stands 1-2 m higher. Check wall"
                     + " and power line heights with the height on the day, and the wall's own loading notice.",
-            "Machines overturn at clamp edges and slopes; faces collapse: never undercut a face or stand below it, and"
-                    + " sheet and unsheet with a fall in mind. Keep children and bystanders away at silage time.",
-            "Silage gas kills: nitrogen dioxide for weeks after filling, carbon dioxide in pits and low rooms. Effluent"
-                    + " run into a slurry store gives off hydrogen sulphide. Effluent must not reach water: the local"
-                    + " regulator's rules on clamps, tanks and distances apply.");
+            "Machines overturn at edges, on slopes, tipping on soft or sloping silage; falls from the edge kill; faces"
+                    + " collapse: never undercut one or stand below. Keep children and bystanders away; mind the road.",
+            "Silage gas kills: nitrogen dioxide for weeks after filling, carbon dioxide in pits. Effluent in a slurry"
+                    + " store gives off hydrogen sulphide; it must not reach water: the local regulator's rules apply.");
 
     /** Digging a pit. */
     public static final List<String> DIGGING = List.of(

@@ -365,10 +365,10 @@ public final class Quantities {
     /** Width at the floor. */
     public static final Symbol FLOOR_WIDTH = number("floor width", Units.M, Range.above(0, 100), Range.of(8, 60), 1);
     /** Height of the walls, or depth of a pit; 0 for a heap without walls. */
-    public static final Symbol WALL_HEIGHT = number("wall height", Units.M, Range.of(0, 12), Range.of(0, 4.5), 1);
+    public static final Symbol WALL_HEIGHT = number("wall height", Units.M, Range.of(0, 12), Range.of(0, 4.5), 2);
     /** Height of the silage when settled, four weeks or more after closing. */
     public static final Symbol SETTLED_HEIGHT =
-            number("settled height", Units.M, Range.above(0, 12), Range.of(0.5, 4.5), 1);
+            number("settled height", Units.M, Range.above(0, 12), Range.of(0.5, 4.5), 2);
     /** Slope of a side: metres out for each metre up. */
     public static final Symbol BATTER = number("batter", Units.ONE, Range.of(0, 10), Range.of(0, 3), 2);
     /** How many ends are ramped. */
@@ -381,7 +381,7 @@ public final class Quantities {
     public static final Symbol CROWN_SHAPE = Symbol.text("crown shape");
     /** Height of the silage at the sides on the day of filling, before it settles. */
     public static final Symbol FILLED_HEIGHT =
-            number("filled height", Units.M, Range.above(0, 14), Range.of(0.5, 6), 1);
+            number("filled height", Units.M, Range.above(0, 14), Range.of(0.5, 6), 2);
     /** Fresh silage in a cubic metre. */
     public static final Symbol FRESH_DENSITY =
             number("fresh density", Units.KG_PER_M3, Range.above(0, 1150), Range.of(400, 950), 0);
