@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.rickyard.audit.InputUsed.From;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
@@ -39,16 +40,24 @@ public final class Results {
         this.basis = basis;
     }
 
-    /** How many results there are, withheld ones included. */
+    /** How many results there are, withheld ones included; what is told only where it can be counts where it is told. */
     public static long count(WorkPlan plan) {
         long count = 0;
         for (ResultTable table : plan.tables()) {
-            count += (long) table.rows() * withMethods(table).size();
+            for (TableColumn column : answers(table)) {
+                if (isAside(column)) {
+                    count += IntStream.range(0, table.rows())
+                            .filter(row -> isTold(table, column, row))
+                            .count();
+                } else {
+                    count += table.rows();
+                }
+            }
         }
         return count;
     }
 
-    /** The columns of a table that are results of formulas. */
+    /** The columns of a table that are results of formulas, which every row owes. */
     public static List<Calculated> resultColumns(ResultTable table) {
         List<Calculated> columns = new ArrayList<>();
         for (TableColumn column : table.spec().columns()) {
@@ -59,11 +68,11 @@ public final class Results {
         return columns;
     }
 
-    /** The columns of a table that are results, those found by a method among them. */
-    public static List<TableColumn> withMethods(ResultTable table) {
+    /** The columns of a table that are answers: results, what is told where it can be, and what a method found. */
+    public static List<TableColumn> answers(ResultTable table) {
         List<TableColumn> columns = new ArrayList<>();
         for (TableColumn column : table.spec().columns()) {
-            if (column instanceof Calculated calculated && calculated.result()
+            if (column instanceof Calculated calculated && (calculated.result() || calculated.aside())
                     || column instanceof TableColumn.Method method && method.result()) {
                 columns.add(column);
             }
@@ -71,13 +80,26 @@ public final class Results {
         return columns;
     }
 
+    private static boolean isAside(TableColumn column) {
+        return column instanceof Calculated calculated && calculated.aside();
+    }
+
+    /** Whether a row tells an answer; only what is told aside may be left out without a word. */
+    private static boolean isTold(ResultTable table, TableColumn column, int row) {
+        Values values = table.of(column.symbol());
+        return !isAside(column)
+                || values.has(row) && !(values.words() && values.word(row).isEmpty());
+    }
+
     /** Hands every result to a reader, table by table, row by row. */
     public void forEach(Consumer<Result> reader) {
         for (ResultTable table : plan.tables()) {
-            List<TableColumn> columns = withMethods(table);
+            List<TableColumn> columns = answers(table);
             for (int row = 0; row < table.rows(); row++) {
                 for (TableColumn column : columns) {
-                    reader.accept(of(table, column, row));
+                    if (isTold(table, column, row)) {
+                        reader.accept(of(table, column, row));
+                    }
                 }
             }
         }

@@ -1,7 +1,9 @@
 package org.rickyard.lists;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * A machine named in a job.
@@ -14,17 +16,36 @@ public record MachineMention(String name, int count) {
 
     /**
      * Parts a gang by ";" and reads "Trailer 14 t x 3", "3 x Trailer" and "Trailer × 3" as three alike. A number is a
-     * count only beside an x that stands alone, so that "Mower 3 m" and "XR 4" keep their names.
+     * count only beside an x that stands alone, so that "Mower 3 m" and "XR 4" keep their names. A name that stands in
+     * the machine list just so is that machine, whatever ";" or "x 3" it has in it.
+     *
+     * @param listed whether a name stands in the machine list
      */
-    public static List<MachineMention> parse(String gang) {
+    public static List<MachineMention> parse(String gang, Predicate<String> listed) {
+        return places(gang, listed).stream()
+                .filter(mention -> !mention.name().isEmpty())
+                .toList();
+    }
+
+    /** The same with the empty places between two ";" kept, as mentions without a name. */
+    public static List<MachineMention> places(String gang, Predicate<String> listed) {
+        String[] parts = gang.split(";", -1);
         List<MachineMention> mentions = new ArrayList<>();
-        for (String part : gang.split(";", -1)) {
-            String text = Words.trim(part);
-            if (!text.isEmpty()) {
-                mentions.add(one(text));
+        int next = 0;
+        while (next < parts.length) {
+            int end = parts.length;
+            while (end > next + 1 && !listed.test(read(parts, next, end, listed).name())) {
+                end--;
             }
+            mentions.add(read(parts, next, end, listed));
+            next = end;
         }
         return List.copyOf(mentions);
+    }
+
+    private static MachineMention read(String[] parts, int from, int to, Predicate<String> listed) {
+        String text = Words.trim(String.join(";", Arrays.asList(parts).subList(from, to)));
+        return text.isEmpty() || listed.test(text) ? new MachineMention(text, 1) : one(text);
     }
 
     private static MachineMention one(String text) {

@@ -96,6 +96,12 @@ public final class NameKey {
         return new Ambiguous(each, holdings);
     }
 
+    /** Whether any row has that name, whosever it is. */
+    public boolean knows(String name) {
+        String key = Words.key(name);
+        return !key.isEmpty() && byName.containsKey(key);
+    }
+
     /** The form of a name by which it is compared: without outer spaces and case. */
     public static String key(String name) {
         return Words.key(name);

@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
@@ -234,7 +235,10 @@ final class RowUnits {
         if (word.isEmpty()) {
             return At.of(null);
         }
-        UnitText text = UnitText.read(word, customary);
+        // A price may be written without its currency: "per h", "/L".
+        boolean price = word.strip().toLowerCase(Locale.ROOT).startsWith("per ")
+                || word.strip().startsWith("/");
+        UnitText text = UnitText.read(price ? "money " + word : word, customary);
         if (text instanceof UnitText.Known known) {
             return At.of(known.unit());
         }

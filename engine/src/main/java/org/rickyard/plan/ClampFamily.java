@@ -20,12 +20,16 @@ final class ClampFamily {
     private final PlanContext plan;
     private final FeedFamily.FeedHoldings holdings;
     private final CropRows crop;
+    private final RowSources cropSources;
+    private final ClampRollers rollers;
 
     /** Allots the crop; the tables come with {@link #build}, for the gangs want to know the clamps before. */
     ClampFamily(PlanContext plan) {
         this.plan = plan;
         holdings = new FeedFamily.FeedHoldings(plan);
         crop = ClampProposal.of(new CropRows(plan.lists(), plan.findings()), plan, holdings);
+        cropSources = crop.sources(holdings);
+        rollers = new ClampRollers(plan, crop.clampsFilled());
     }
 
     /** Which cut a job meets on a field, and where its crop goes. */
@@ -33,27 +37,29 @@ final class ClampFamily {
         return new FieldCuts(plan, crop);
     }
 
+    /** What rolls each clamp. */
+    ClampRollers rollers() {
+        return rollers;
+    }
+
     void build() {
         ListRows clamps = plan.rows(Clamps.LIST);
         int[] every = CropRows.ascending(clamps.size(), 0);
         twins(clamps, plan.findings());
-        plan.add(
-                ClampTables.CROP,
-                crop.sources(holdings),
-                "no field names a clamp or a yield basis, and no cuts are listed");
+        plan.add(ClampTables.CROP, cropSources, "no field names a clamp or a yield basis, and no cuts are listed");
         plan.add(ClampTables.CLAMPS, ClampJoin.rows(clamps, every).with(ClampTables.CROPS, crop.crops()), NO_CLAMPS);
         ClampSlips.tell(plan);
         plan.add(ClampHeightTables.HEIGHTS, ClampJoin.rows(clamps, every), NO_CLAMPS);
         plan.add(ClampPackingTables.DENSITY, ClampJoin.rows(clamps, every), NO_CLAMPS);
-        ClampRollers rollers = new ClampRollers(plan, crop.clampsFilled());
+        RowSources filled = rollers.filled(plan);
         plan.add(
                 ClampPackingTables.ROLLING,
-                rollers.sources(),
+                filled,
                 "no clamp has a roller or a delivery, and no gang of the job list fills one");
         boolean estimate = plan.constants().value(PackingModel.SWITCH) == 1;
         plan.add(
                 ClampPackingTables.ESTIMATE,
-                estimate ? rollers.sources() : new RowSources(0),
+                estimate ? filled : new RowSources(0),
                 "the packing model is from memory and unverified, so it is switched off; Assumptions can switch it on");
         plan.add(ClampCoverTables.COVER, ClampJoin.rows(clamps, every), NO_CLAMPS);
         plan.add(

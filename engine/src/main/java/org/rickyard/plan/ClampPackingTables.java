@@ -24,6 +24,7 @@ import org.rickyard.trade.silage.Filling;
 import org.rickyard.trade.silage.Packing;
 import org.rickyard.trade.silage.PackingModel;
 import org.rickyard.trade.silage.Rolling;
+import org.rickyard.trade.workrate.GangDays;
 import org.rickyard.trade.workrate.GangRates;
 
 /** How well each clamp is packed, and whether the rollers keep up with the delivery. */
@@ -85,6 +86,34 @@ final class ClampPackingTables {
                     Condition.compare(value(Filling.DAYS_OPEN), Relation.MORE, constant(Filling.MOST_DAYS)),
                     "open for more than three days while it is filled: sheet it overnight, or split it."));
 
+    /** Id of the table of rollers. */
+    static final String ROLLERS_ID = "clamp-rollers";
+
+    /** One row per clamp for which it is known what rolls it. */
+    static final TableSpec ROLLERS = new TableSpec(
+            ROLLERS_ID,
+            "Clamp rollers",
+            "Clamp rollers: what the rolling weight of each clamp can take, by three rules",
+            "one row per clamp for which a roller is known",
+            Sentences.appended(
+                    List.of(
+                            Names.CLAMP_HOLDING,
+                            Names.CLAMP,
+                            new TableColumn.Key(Keys.CLAMP_KEY),
+                            Names.MACHINE,
+                            ClampJoin.optional(Quantities.ROLLER_MASS, Clamps.ROLLER_MASS),
+                            Names.link(Quantities.MASS, Candidate.typed(Role.MACHINE, Machines.MASS)),
+                            Names.optional(
+                                    Quantities.NUMBER_OF_MACHINES, Candidate.typed(Role.MACHINE, Machines.NUMBER)),
+                            new TableColumn.Calculated(Rolling.ROLLING_MASS, false),
+                            new TableColumn.Calculated(Rolling.ROLLING_CAPACITY, true),
+                            new TableColumn.Calculated(Rolling.ROLLING_CAPACITY_THIRD, true),
+                            new TableColumn.Calculated(Rolling.ROLLING_CAPACITY_FORTY, true)),
+                    List.of()),
+            List.of(),
+            Cautions.CLAMPS,
+            List.of());
+
     /** One row per clamp for which a roller or a delivery is known: typed, or from the machine and job lists. */
     static final TableSpec ROLLING = new TableSpec(
             "clamp-rolling",
@@ -96,16 +125,16 @@ final class ClampPackingTables {
                             ClampJoin.optional(Quantities.LAYER, Clamps.LAYER),
                             ClampJoin.from(ClampShape.HEIGHT),
                             ClampJoin.from(ClampContents.CROP_IN),
-                            new TableColumn.Calculated(Rolling.ROLLING_CAPACITY, true),
-                            new TableColumn.Calculated(Rolling.ROLLING_CAPACITY_THIRD, true),
-                            new TableColumn.Calculated(Rolling.ROLLING_CAPACITY_FORTY, true),
+                            ofRollers(Rolling.CAPACITY),
+                            ofRollers(Rolling.CAPACITY_THIRD),
+                            ofRollers(Rolling.CAPACITY_FORTY),
                             new TableColumn.Calculated(Rolling.ROLLING_WEIGHT_NEEDED, true),
                             new TableColumn.Calculated(Rolling.ROLLING_WEIGHT_THIRD, true),
                             new TableColumn.Calculated(Rolling.ROLLING_WEIGHT_FORTY, true),
                             new TableColumn.Calculated(Rolling.LAYER_RECKONED, false),
                             new TableColumn.Calculated(Rolling.LAYER_COUNT, true),
                             new TableColumn.Calculated(Filling.FILLING_HOURS, true),
-                            ofGangs(Filling.GANG_DAYS, Filling.DAYS_OF_GANG),
+                            ofGangs(Filling.GANG_DAYS, GangDays.DAYS_OF_GANG),
                             Names.optional(
                                     Quantities.HOURS_PER_DAY, Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY)),
                             new TableColumn.Calculated(Filling.FILLING_HOURS_A_DAY, false),
@@ -138,20 +167,20 @@ final class ClampPackingTables {
     /** What rolls and what arrives, typed for the clamp or found in the machine and job lists; then these. */
     private static List<TableColumn> rolled(TableColumn... further) {
         List<TableColumn> all = new ArrayList<>(ClampJoin.columns(
-                Names.MACHINE,
-                ClampJoin.optional(Quantities.ROLLER_MASS, Clamps.ROLLER_MASS),
-                Names.link(Quantities.MASS, Candidate.typed(Role.MACHINE, Machines.MASS)),
-                Names.optional(Quantities.NUMBER_OF_MACHINES, Candidate.typed(Role.MACHINE, Machines.NUMBER)),
                 ClampJoin.optional(Quantities.DELIVERY, Clamps.DELIVERY),
                 new TableColumn.Joined(
                         Filling.GANG_FIELDS,
                         new Expr.Count(GangRates.GANGS, GangRates.GANG_CROP, Keys.CLAMP_KEY, Keys.CLAMP_KEY, false)),
                 ofGangs(Filling.GANG_CROP, GangRates.GANG_CROP),
                 ofGangs(Filling.GANG_HOURS, GangRates.GANG_HOURS),
-                new TableColumn.Calculated(Rolling.ROLLING_MASS, false),
+                ofRollers(Rolling.MASS_USED),
                 new TableColumn.Calculated(Filling.DELIVERY_RECKONED, true)));
         all.addAll(Arrays.asList(further));
         return all;
+    }
+
+    private static TableColumn ofRollers(Symbol symbol) {
+        return new TableColumn.Joined(symbol, new Expr.Total(ROLLERS_ID, symbol, Keys.CLAMP_KEY, Keys.CLAMP_KEY, true));
     }
 
     private static TableColumn ofGangs(Symbol symbol, Symbol there) {

@@ -16,7 +16,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
 import org.rickyard.trade.Keys;
-import org.rickyard.trade.workrate.GangRates;
+import org.rickyard.trade.workrate.StageRates;
 
 /** Makes the tables of power, fuel, labour and money. */
 final class CostFamily {
@@ -48,6 +48,15 @@ final class CostFamily {
     private void build() {
         String none = "no job names a tractor, and no machine has power, fuel, crew or a price";
         String unpriced = "no machine in the jobs has a price, and no wage or fuel price is on Assumptions";
+        if (works.isEmpty()) {
+            plan.addEmpty(CostTables.INPUTS, none);
+            plan.addEmpty(CostTables.MACHINE_COSTS, unpriced);
+            plan.addEmpty(CostTables.JOB_COSTS, unpriced);
+            plan.addEmpty(CostTables.OWN_OR_HIRE, "no own machine has a contractor's charge beside its price");
+            plan.addEmpty(CostTables.jobTotals(prices.any()), none);
+            plan.addEmpty(CostTables.holdingCosts(prices.any()), none);
+            return;
+        }
         plan.add(CostTables.INPUTS, work(works), none);
         int[] used = works.stream()
                 .flatMap(w -> java.util.stream.Stream.of(w.machine(), w.tractor()))
@@ -127,7 +136,7 @@ final class CostFamily {
                 .with(Keys.TRACTOR_KEY, plusOne(ints(rows, WorkRows.Work::tractor)))
                 .with(Keys.HOLDING_KEY, Arrays.stream(field).map(holdings::key).toArray())
                 .with(
-                        GangRates.ALIKE,
+                        StageRates.ALIKE,
                         rows.stream().mapToDouble(WorkRows.Work::alike).toArray());
         return FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field));
     }

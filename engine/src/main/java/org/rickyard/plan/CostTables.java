@@ -18,6 +18,7 @@ import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.cost.CostTotals;
+import org.rickyard.trade.cost.HireBill;
 import org.rickyard.trade.cost.JobCost;
 import org.rickyard.trade.cost.JobTotals;
 import org.rickyard.trade.cost.OwnOrHire;
@@ -28,6 +29,7 @@ import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.FuelAndLabour;
 import org.rickyard.trade.workrate.GangRates;
 import org.rickyard.trade.workrate.PowerNeeded;
+import org.rickyard.trade.workrate.StageRates;
 import org.rickyard.trade.workrate.Throughput;
 import org.rickyard.trade.workrate.WorkTotals;
 
@@ -91,7 +93,7 @@ final class CostTables {
                 new TableColumn.Key(Keys.HOLDING_KEY),
                 new TableColumn.Key(Keys.JOB_KEY),
                 new TableColumn.Key(Keys.AREA_KEY),
-                new TableColumn.Method(GangRates.ALIKE, COUNTED, false)));
+                new TableColumn.Method(StageRates.ALIKE, COUNTED, false)));
         columns.addAll(List.of(
                 Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
                 Names.link(
@@ -129,21 +131,22 @@ final class CostTables {
                 new TableColumn.Calculated(Throughput.AS_CARTED, false),
                 new TableColumn.Calculated(FuelAndLabour.HOURS_AT_WORK, true),
                 new TableColumn.Calculated(PowerNeeded.FEED_RATE, false),
-                new TableColumn.Calculated(PowerNeeded.PTO_POWER, false),
-                new TableColumn.Calculated(PowerNeeded.DRAWBAR_POWER, false),
-                new TableColumn.Calculated(PowerNeeded.POWER_NEEDED, false),
-                new TableColumn.Calculated(PowerNeeded.PTO_OF_TRACTOR, false),
-                new TableColumn.Calculated(PowerNeeded.POWER_SHARE, false),
-                new TableColumn.Calculated(FuelAndLabour.FUEL_FOUND, false),
+                TableColumn.Calculated.aside(PowerNeeded.PTO_POWER),
+                TableColumn.Calculated.aside(PowerNeeded.DRAWBAR_POWER),
+                TableColumn.Calculated.aside(PowerNeeded.POWER_NEEDED),
+                TableColumn.Calculated.aside(PowerNeeded.PTO_OF_TRACTOR),
+                TableColumn.Calculated.aside(PowerNeeded.POWER_SHARE),
+                TableColumn.Calculated.aside(FuelAndLabour.FUEL_FOUND),
                 new TableColumn.Calculated(FuelAndLabour.FUEL_OF_HOUR, true),
                 new TableColumn.Calculated(FuelAndLabour.FUEL_OF_FIELD, true),
                 new TableColumn.Calculated(FuelAndLabour.FUEL_OF_HECTARE, true),
-                new TableColumn.Calculated(FuelAndLabour.FUEL_OF_TONNE, false),
+                TableColumn.Calculated.aside(FuelAndLabour.FUEL_OF_TONNE),
                 new TableColumn.Calculated(FuelAndLabour.CREW_RECKONED, false),
                 new TableColumn.Calculated(FuelAndLabour.LABOUR_OF_FIELD, true),
                 new TableColumn.Calculated(FuelAndLabour.LABOUR_OF_DRIVER, true),
-                new TableColumn.Calculated(FuelAndLabour.DAY_OF_DRIVER, false),
-                new TableColumn.Calculated(FuelAndLabour.LABOUR_OF_DAY, false)));
+                TableColumn.Calculated.aside(FuelAndLabour.DAY_OF_DRIVER),
+                TableColumn.Calculated.aside(FuelAndLabour.LABOUR_OF_DAY),
+                new TableColumn.Calculated(GangRates.CROP_OF_GANG, false)));
         return new TableSpec(
                 FuelAndLabour.WORK_INPUTS,
                 "Fuel and labour",
@@ -186,9 +189,9 @@ final class CostTables {
                 new TableColumn.Calculated(OwnershipCost.OWNERSHIP_OF_HOUR, true),
                 new TableColumn.Calculated(RepairCost.REPAIRS_OF_HOUR, true),
                 new TableColumn.Calculated(JobCost.COST_OF_HOUR, true),
-                new TableColumn.Calculated(OwnershipCost.FACTOR, false),
-                new TableColumn.Calculated(OwnershipCost.CAPITAL_RECOVERY, false),
-                new TableColumn.Calculated(RemainingValue.REMAINING, false));
+                TableColumn.Calculated.aside(OwnershipCost.FACTOR),
+                TableColumn.Calculated.aside(OwnershipCost.CAPITAL_RECOVERY),
+                TableColumn.Calculated.aside(RemainingValue.REMAINING));
         return new TableSpec(
                 JobCost.MACHINE_COSTS,
                 "Machine costs",
@@ -199,6 +202,13 @@ final class CostTables {
                 MONEY,
                 List.of());
     }
+
+    private static final List<CautionRule> COST_RULES = List.of(new CautionRule(
+            Severity.CAUTION,
+            JobCost.TRACTOR_MISSING,
+            "no tractor is named for it, so none is in its cost. Name one in Tractor on the job (for a gang one for each"
+                    + " machine, parted by \";\", in the same order), or type the machine's own Power if it drives"
+                    + " itself."));
 
     /** One row per machine and field, in money. */
     static final TableSpec JOB_COSTS = jobCosts();
@@ -223,6 +233,7 @@ final class CostTables {
                 word(Quantities.OWN_OR_HIRED, Machines.OWN_OR_HIRED),
                 word(Quantities.CHARGE_UNIT, Machines.CHARGE_UNIT),
                 word(Quantities.CHARGE_INCLUDES, Machines.CHARGE_INCLUDES),
+                Names.MACHINE_TYPE,
                 new TableColumn.Key(Keys.WORK_KEY),
                 new TableColumn.Key(Keys.MACHINE_KEY),
                 new TableColumn.Key(Keys.TRACTOR_KEY),
@@ -231,6 +242,7 @@ final class CostTables {
         columns.addAll(List.of(
                 Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
                 WorkRateTables.DM_AT_ENSILING,
+                Names.optional(Quantities.POWER, Candidate.typed(Role.MACHINE, Machines.POWER)),
                 charge(Quantities.CHARGE_PER_HOUR),
                 charge(Quantities.CHARGE_PER_HECTARE),
                 charge(Quantities.CHARGE_PER_TONNE),
@@ -249,22 +261,22 @@ final class CostTables {
                 new TableColumn.Calculated(JobCost.FUEL_ON_FIELD, true),
                 new TableColumn.Calculated(JobCost.LUBRICANT_ON_FIELD, true),
                 new TableColumn.Calculated(JobCost.LABOUR_ON_FIELD, true),
-                new TableColumn.Calculated(JobCost.BALES_MADE, false),
-                new TableColumn.Calculated(JobCost.HIRE_BILL, true),
+                TableColumn.Calculated.aside(HireBill.BALES_MADE),
+                new TableColumn.Calculated(HireBill.HIRE_BILL, true),
                 new TableColumn.Calculated(JobCost.COST, true),
                 new TableColumn.Calculated(JobCost.COST_OF_HECTARE, true),
                 new TableColumn.Calculated(JobCost.COST_OF_MACHINE_HOUR, true),
-                new TableColumn.Calculated(JobCost.COST_OF_TONNE, false),
-                new TableColumn.Calculated(JobCost.RUNNING_COST, false)));
+                TableColumn.Calculated.aside(JobCost.COST_OF_TONNE),
+                TableColumn.Calculated.aside(JobCost.RUNNING_COST)));
         return new TableSpec(
                 JobCost.JOB_COSTS,
                 "Job costs",
                 "Job costs: what each machine's work on each field costs",
                 "one row per job, field and machine",
-                Sentences.appended(columns, List.of()),
+                Sentences.appended(columns, COST_RULES),
                 List.of(new TableSpec.TotalName(JobCost.TOTAL, "Rickyard_cost")),
                 MONEY,
-                List.of());
+                COST_RULES);
     }
 
     private static TableColumn.Word word(Symbol symbol, org.rickyard.lists.ColumnSpec column) {
@@ -287,6 +299,7 @@ final class CostTables {
                             Names.MACHINE,
                             new TableColumn.Key(Keys.MACHINE_KEY),
                             charge(Quantities.CHARGE_PER_HECTARE),
+                            word(Quantities.CHARGE_INCLUDES, Machines.CHARGE_INCLUDES),
                             fromMachines(OwnOrHire.OWNERSHIP, OwnershipCost.OWNERSHIP, Keys.MACHINE_KEY),
                             new TableColumn.Joined(
                                     OwnOrHire.AREA_WORKED,
@@ -310,8 +323,8 @@ final class CostTables {
                             new TableColumn.Calculated(OwnOrHire.SENTENCE, true)),
                     List.of()),
             List.of(),
-            List.of("A comparison of money only: timeliness, quality of work, skill and capital freed weigh too. The"
-                    + " charge is taken to include tractor, driver and fuel."),
+            List.of("A comparison of money only: timeliness, quality of work, skill and capital freed weigh too. Where"
+                    + " Charge includes says nothing, the charge is taken to include tractor, driver and fuel."),
             List.of());
 
     /** One row per job. */
@@ -332,6 +345,8 @@ final class CostTables {
         if (money) {
             columns.add(new TableColumn.Calculated(JobTotals.JOB_COST, true));
             columns.add(new TableColumn.Calculated(JobTotals.COST_OF_HECTARE, true));
+            columns.add(TableColumn.Calculated.aside(JobTotals.CROP_OF_JOB));
+            columns.add(TableColumn.Calculated.aside(JobTotals.COST_OF_TONNE));
             columns.add(new TableColumn.Joined(JobTotals.COST_LEFT_OUT, JobTotals.WITHOUT_COST));
         }
         return new TableSpec(

@@ -1,5 +1,6 @@
 package org.rickyard.plan;
 
+import java.util.function.IntPredicate;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
@@ -16,6 +17,11 @@ final class FieldYields {
 
     /** Says of each row which cut it is and which yield it has. */
     static RowSources apply(RowSources sources, FoundLists lists, int[] field, int[] cut) {
+        return apply(sources, lists, field, cut, row -> true);
+    }
+
+    /** The same, where only some rows have to do with the crop; a sprayer's throughput in t/h would mean nothing. */
+    static RowSources apply(RowSources sources, FoundLists lists, int[] field, int[] cut, IntPredicate withCrop) {
         ListRows fields = lists.rows(Fields.LIST);
         ListRows cuts = lists.rows(Cuts.LIST);
         int rows = field.length;
@@ -24,8 +30,8 @@ final class FieldYields {
         boolean[] dry = new boolean[rows];
         for (int row = 0; row < rows; row++) {
             basis[row] = field[row] < 0 ? "" : basis(fields, field[row], cuts, cut[row]);
-            dry[row] = basis[row].equals(DRY_MATTER);
-            fresh[row] = !dry[row];
+            dry[row] = basis[row].equals(DRY_MATTER) && withCrop.test(row);
+            fresh[row] = !basis[row].equals(DRY_MATTER) && withCrop.test(row);
         }
         return sources.with(Role.CUT, cuts, cut)
                 .with(Quantities.YIELD_BASIS, basis)

@@ -13,8 +13,9 @@ import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.workrate.Carting;
 import org.rickyard.trade.workrate.CartingSimulation;
-import org.rickyard.trade.workrate.GangRates;
-import org.rickyard.trade.workrate.GangRates.Stage;
+import org.rickyard.trade.workrate.GangChance;
+import org.rickyard.trade.workrate.GangStage;
+import org.rickyard.trade.workrate.StageRates;
 
 /** Makes the tables of gangs. */
 final class GangFamily {
@@ -22,38 +23,51 @@ final class GangFamily {
             "no job names a forager together with trailers or clamp machines, or a forage" + " wagon";
 
     /** A row: a gang, its member, and the number of that member over all. */
+    private static final String NO_TRAILERS = "no job names a forager together with trailers";
+
     private record Row(GangRows.Gang gang, GangRows.Member member, int key) {}
 
     private final PlanContext plan;
     private final GangRows gangs;
     private final Tasks tasks;
     private final FieldCuts cuts;
+    private final WorkRows works;
     private final Countries countries;
 
-    private GangFamily(PlanContext plan, GangRows gangs, Tasks tasks, FieldCuts cuts) {
+    private GangFamily(PlanContext plan, GangRows gangs, Tasks tasks, FieldCuts cuts, WorkRows works) {
         this.plan = plan;
         this.gangs = gangs;
         this.tasks = tasks;
         this.cuts = cuts;
+        this.works = works;
         this.countries = new Countries(plan.lists());
     }
 
-    static void build(PlanContext plan, GangRows gangs, Tasks tasks, FieldCuts cuts) {
-        new GangFamily(plan, gangs, tasks, cuts).build();
+    static void build(PlanContext plan, GangRows gangs, Tasks tasks, FieldCuts cuts, WorkRows works) {
+        new GangFamily(plan, gangs, tasks, cuts, works).build();
     }
 
     private void build() {
+        if (gangs.gangs().isEmpty()) {
+            plan.addEmpty(GangTables.CROP, NO_GANG);
+            plan.addEmpty(GangTables.CARTING, NO_GANG);
+            plan.addEmpty(GangTables.TRAILERS, NO_TRAILERS);
+            plan.addEmpty(GangTables.STAGES, NO_GANG);
+            plan.addEmpty(GangTables.gangs(List.of()), NO_GANG);
+            plan.addEmpty(GangTables.EXPECTED, NO_GANG);
+            return;
+        }
         List<Row> members = new ArrayList<>();
         for (GangRows.Gang gang : gangs.gangs()) {
             for (GangRows.Member member : gang.members()) {
                 members.add(new Row(gang, member, members.size() + 1));
             }
-            if (gangs.rolledByClampList(gang)) {
-                members.add(new Row(gang, new GangRows.Member(-1, 1, Stage.ROLLING), members.size() + 1));
+            if (gangs.rolledAtClamp(gang)) {
+                members.add(new Row(gang, new GangRows.Member(-1, 1, GangStage.ROLLING), members.size() + 1));
             }
         }
         List<Row> carting = members.stream()
-                .filter(r -> r.member().stage() == Stage.CARTING)
+                .filter(r -> r.member().stage() == GangStage.CARTING)
                 .toList();
         List<Row> filled = carting.stream()
                 .filter(row -> !plan.rows(Machines.LIST)
@@ -62,15 +76,15 @@ final class GangFamily {
                 .toList();
         plan.add(GangTables.CROP, ofGangs(gangs.gangs()), NO_GANG);
         ResultTable cartingTable = plan.add(GangTables.CARTING, carting(carting), NO_GANG);
-        plan.add(GangTables.TRAILERS, rows(filled), "no job names a forager together with trailers");
+        plan.add(GangTables.TRAILERS, rows(filled), NO_TRAILERS);
         plan.add(GangTables.STAGES, stages(members), NO_GANG);
         plan.add(GangTables.gangs(apart()), gangs(), NO_GANG);
         expected(carting, cartingTable);
     }
 
     /** The stages on a day of their own that any gang has machines for. */
-    private List<Stage> apart() {
-        return Stage.apart().stream()
+    private List<GangStage> apart() {
+        return GangStage.apart().stream()
                 .filter(stage -> gangs.gangs().stream().anyMatch(gang -> gang.machinesAt(stage) > 0))
                 .toList();
     }
@@ -101,9 +115,16 @@ final class GangFamily {
     private RowSources carting(List<Row> rows) {
         return rows(rows)
                 .with(
-                        GangTables.stageKey(Stage.CHOPPING),
+                        Role.TRACTOR,
+                        plan.rows(Machines.LIST),
                         rows.stream()
-                                .mapToInt(r -> stageKey(r.gang(), Stage.CHOPPING))
+                                .mapToInt(r ->
+                                        works.tractor(r.gang().job(), r.member().machine()))
+                                .toArray())
+                .with(
+                        GangTables.stageKey(GangStage.CHOPPING),
+                        rows.stream()
+                                .mapToInt(r -> stageKey(r.gang(), GangStage.CHOPPING))
                                 .toArray())
                 .with(
                         Carting.TRAILERS,
@@ -115,10 +136,16 @@ final class GangFamily {
 
     private RowSources stages(List<Row> rows) {
         String[] types = rows.stream()
-                .map(r -> r.member().machine() < 0 ? "clamp roller" : null)
+                .map(r -> r.member().machine() < 0 ? StageRates.ROLLER : null)
                 .toArray(String[]::new);
         return rows(rows)
                 .with(Quantities.MACHINE_TYPE, types)
+                .with(
+                        Keys.MACHINE_KEY,
+                        rows.stream().mapToInt(r -> r.member().machine() + 1).toArray())
+                .with(
+                        Keys.CLAMP_KEY,
+                        rows.stream().mapToInt(r -> r.gang().clamp() + 1).toArray())
                 .with(
                         Keys.STAGE_KEY,
                         rows.stream()
@@ -133,7 +160,7 @@ final class GangFamily {
                                         r.member().machine()))
                                 .toArray())
                 .with(
-                        GangRates.ALIKE,
+                        StageRates.ALIKE,
                         rows.stream().mapToDouble(r -> r.member().alike()).toArray());
     }
 
@@ -148,13 +175,13 @@ final class GangFamily {
                         Keys.TASK_KEY,
                         all.stream().mapToInt(g -> tasks.gangTask(g.job())).toArray())
                 .with(Keys.CLAMP_KEY, all.stream().mapToInt(g -> g.clamp() + 1).toArray());
-        for (Stage stage : Stage.values()) {
+        for (GangStage stage : GangStage.values()) {
             sources.with(
                     GangTables.stageKey(stage),
                     all.stream().mapToInt(g -> stageKey(g, stage)).toArray());
             double[] machines = all.stream()
                     .mapToDouble(
-                            g -> g.machinesAt(stage) + (stage == Stage.ROLLING && gangs.rolledByClampList(g) ? 1 : 0))
+                            g -> g.machinesAt(stage) + (stage == GangStage.ROLLING && gangs.rolledAtClamp(g) ? 1 : 0))
                     .toArray();
             sources.with(stage.machines(), machines);
         }
@@ -167,7 +194,7 @@ final class GangFamily {
         for (int i = 0; i < simulated.length; i++) {
             simulated[i] = simulate(with.get(i), carting, table).orElse(Double.NaN);
         }
-        plan.add(GangTables.EXPECTED, ofGangs(with).with(GangRates.SIMULATED, simulated), NO_GANG);
+        plan.add(GangTables.EXPECTED, ofGangs(with).with(GangChance.SIMULATED, simulated), NO_GANG);
     }
 
     /** The simulated rate of one gang; nothing if the carting of one of its kinds is not known. */
@@ -186,7 +213,7 @@ final class GangFamily {
             kinds.add(new CartingSimulation.Kind(
                     carting.get(row).member().alike(), load.get(), fill.get(), cycle.get() - fill.get()));
         }
-        boolean wagons = gang.machinesAt(Stage.CHOPPING) == 0;
+        boolean wagons = gang.machinesAt(GangStage.CHOPPING) == 0;
         double spread = plan.constants().value(CartingSimulation.SPREAD) / 100;
         long seed = (long) plan.constants().value(CartingSimulation.SEED);
         int loads = (int) plan.constants().value(CartingSimulation.LOADS);
@@ -199,7 +226,7 @@ final class GangFamily {
         return values.has(row) ? Optional.of(values.number(row)) : Optional.empty();
     }
 
-    static int stageKey(GangRows.Gang gang, Stage stage) {
+    static int stageKey(GangRows.Gang gang, GangStage stage) {
         return 10 * gang.key() + stage.code();
     }
 }

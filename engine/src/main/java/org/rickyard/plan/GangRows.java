@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
@@ -13,7 +12,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
 import org.rickyard.trade.workrate.Carting;
-import org.rickyard.trade.workrate.GangRates.Stage;
+import org.rickyard.trade.workrate.GangStage;
 
 /**
  * The gangs of the job list: a job whose machines pick up, cart and clamp a crop together, once for each of its fields.
@@ -21,7 +20,7 @@ import org.rickyard.trade.workrate.GangRates.Stage;
  */
 final class GangRows {
     /** A machine of a job, and how many alike. */
-    record Member(int machine, int alike, Stage stage) {}
+    record Member(int machine, int alike, GangStage stage) {}
 
     /** A gang on one field; {@code clamp} is the clamp its crop goes to, or -1. */
     record Gang(int key, int job, int field, int clamp, List<Member> members) {
@@ -34,7 +33,7 @@ final class GangRows {
                     .orElse(-1);
         }
 
-        int machinesAt(Stage stage) {
+        int machinesAt(GangStage stage) {
             return members.stream()
                     .filter(member -> member.stage() == stage)
                     .mapToInt(Member::alike)
@@ -45,18 +44,18 @@ final class GangRows {
     private final ListRows jobs;
     private final ListRows machines;
     private final ListRows fields;
-    private final ListRows clamps;
     private final FieldCuts cuts;
+    private final ClampRollers rollers;
     private final List<Finding> findings;
     private final List<Gang> gangs = new ArrayList<>();
     private final Map<Integer, List<Member>> byJob = new HashMap<>();
 
-    GangRows(PlanContext plan, FieldCuts cuts) {
+    GangRows(PlanContext plan, FieldCuts cuts, ClampRollers rollers) {
         jobs = plan.rows(Jobs.LIST);
         machines = plan.rows(Machines.LIST);
         fields = plan.rows(Fields.LIST);
-        clamps = plan.rows(Clamps.LIST);
         this.cuts = cuts;
+        this.rollers = rollers;
         findings = plan.findings();
         MachineChoice machineChoice = new MachineChoice(machines, findings);
         FieldChoice fieldChoice = new FieldChoice(fields, findings);
@@ -81,15 +80,15 @@ final class GangRows {
     }
 
     /** The stage a type of machine does; null for machines that belong to no gang. */
-    static Stage stage(String type) {
+    static GangStage stage(String type) {
         return switch (type) {
-            case "mower" -> Stage.MOWING;
-            case "tedder" -> Stage.TEDDING;
-            case "rake" -> Stage.RAKING;
-            case "forager" -> Stage.CHOPPING;
-            case "trailer", Carting.FORAGE_WAGON -> Stage.CARTING;
-            case "buckrake", "loader" -> Stage.PUSHING_UP;
-            case "clamp roller" -> Stage.ROLLING;
+            case "mower" -> GangStage.MOWING;
+            case "tedder" -> GangStage.TEDDING;
+            case "rake" -> GangStage.RAKING;
+            case "forager" -> GangStage.CHOPPING;
+            case "trailer", Carting.FORAGE_WAGON -> GangStage.CARTING;
+            case "buckrake", "loader" -> GangStage.PUSHING_UP;
+            case "clamp roller" -> GangStage.ROLLING;
             default -> null;
         };
     }
@@ -97,10 +96,9 @@ final class GangRows {
     /** The members of a job row, or none if it is no gang. */
     private List<Member> members(int job, MachineChoice choice) {
         List<Member> members = new ArrayList<>();
-        List<MachineMention> mentions = MachineMention.parse(jobs.text(Jobs.MACHINE, job));
-        for (MachineMention mention : mentions) {
+        for (MachineMention mention : choice.named(jobs, job)) {
             for (int machine : choice.find(jobs, job, mention.name())) {
-                Stage stage = stage(machines.text(Machines.TYPE, machine));
+                GangStage stage = stage(machines.text(Machines.TYPE, machine));
                 if (stage != null) {
                     members.add(new Member(machine, mention.count(), stage));
                 }
@@ -108,10 +106,10 @@ final class GangRows {
         }
         boolean wagon = members.stream()
                 .anyMatch(m -> machines.text(Machines.TYPE, m.machine()).equals(Carting.FORAGE_WAGON));
-        boolean chopper = members.stream().anyMatch(m -> m.stage() == Stage.CHOPPING);
+        boolean chopper = members.stream().anyMatch(m -> m.stage() == GangStage.CHOPPING);
         long together = members.stream().filter(m -> m.stage().coupled()).count();
         if (!wagon && !(chopper && together > 1)) {
-            if (members.stream().anyMatch(m -> m.stage() == Stage.CARTING)) {
+            if (members.stream().anyMatch(m -> m.stage() == GangStage.CARTING)) {
                 findings.add(Finding.caution(
                         jobs.address(Jobs.MACHINE, job).orElse(null),
                         "trailers are named without a forager or forage wagon to fill them, so their carting is not"
@@ -144,8 +142,8 @@ final class GangRows {
 
     /** A forager covers the width that was raked into its swath, not that of its pick-up. */
     private void checkWidths(int job, List<Member> members) {
-        Optional<Double> chopped = widest(members, Stage.CHOPPING);
-        Optional<Double> raked = widest(members, Stage.RAKING);
+        Optional<Double> chopped = widest(members, GangStage.CHOPPING);
+        Optional<Double> raked = widest(members, GangStage.RAKING);
         if (chopped.isPresent() && raked.isPresent() && chopped.get() < raked.get() * 0.999) {
             findings.add(Finding.caution(
                     jobs.address(Jobs.MACHINE, job).orElse(null),
@@ -154,7 +152,7 @@ final class GangRows {
         }
     }
 
-    private Optional<Double> widest(List<Member> members, Stage stage) {
+    private Optional<Double> widest(List<Member> members, GangStage stage) {
         return members.stream()
                 .filter(m -> m.stage() == stage)
                 .filter(m -> machines.state(Machines.WORKING_WIDTH, m.machine()) == ListRows.State.GIVEN)
@@ -164,10 +162,8 @@ final class GangRows {
                 .max(Double::compare);
     }
 
-    /** Whether the gang has no roller of its own while the clamp sheet says what rolls there. */
-    boolean rolledByClampList(Gang gang) {
-        return gang.machinesAt(Stage.ROLLING) == 0
-                && gang.clamp() >= 0
-                && clamps.state(Clamps.ROLLER_MASS, gang.clamp()) == ListRows.State.GIVEN;
+    /** Whether the gang has no roller of its own while the clamp's own sheet says what rolls there. */
+    boolean rolledAtClamp(Gang gang) {
+        return gang.machinesAt(GangStage.ROLLING) == 0 && gang.clamp() >= 0 && rollers.rolls(gang.clamp());
     }
 }

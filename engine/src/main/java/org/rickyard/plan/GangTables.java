@@ -18,12 +18,15 @@ import org.rickyard.quantity.Units;
 import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
-import org.rickyard.trade.silage.Filling;
+import org.rickyard.trade.silage.Rolling;
 import org.rickyard.trade.workrate.Carting;
 import org.rickyard.trade.workrate.CartingSimulation;
 import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.trade.workrate.GangChance;
+import org.rickyard.trade.workrate.GangDays;
 import org.rickyard.trade.workrate.GangRates;
-import org.rickyard.trade.workrate.GangRates.Stage;
+import org.rickyard.trade.workrate.GangStage;
+import org.rickyard.trade.workrate.StageRates;
 import org.rickyard.trade.workrate.Throughput;
 import org.rickyard.trade.workrate.TrailerNumbers;
 import org.rickyard.trade.workrate.WorkTotals;
@@ -38,7 +41,7 @@ final class GangTables {
     static final String CROP_ID = "gang-crop";
 
     /** The key of one stage of a gang. */
-    static Symbol stageKey(Stage stage) {
+    static Symbol stageKey(GangStage stage) {
         return Symbol.number("key of " + stage.words(), Units.ONE).decimals(0);
     }
 
@@ -96,7 +99,7 @@ final class GangTables {
                 OVERHEAD_LINES,
                 new TableColumn.Key(Keys.GANG_KEY),
                 new TableColumn.Key(Keys.MEMBER_KEY),
-                new TableColumn.Key(stageKey(Stage.CHOPPING)),
+                new TableColumn.Key(stageKey(GangStage.CHOPPING)),
                 new TableColumn.Method(Carting.TRAILERS, COUNTED, false)));
         columns.add(crop());
         columns.addAll(List.of(
@@ -105,6 +108,7 @@ final class GangTables {
                 Names.optional(Quantities.BODY_VOLUME, Candidate.typed(Role.MACHINE, Machines.BODY_VOLUME)),
                 Names.optional(Quantities.LOAD_DENSITY, Candidate.typed(Role.MACHINE, Machines.LOAD_DENSITY)),
                 Names.optional(Quantities.UNLADEN_MASS, Candidate.typed(Role.MACHINE, Machines.UNLADEN_MASS)),
+                Names.optional(Carting.TRACTOR_MASS, Candidate.typed(Role.TRACTOR, Machines.MASS)),
                 Names.link(Quantities.ROAD_SPEED_LADEN, Candidate.typed(Role.MACHINE, Machines.ROAD_SPEED_LADEN)),
                 Names.link(Quantities.ROAD_SPEED_EMPTY, Candidate.typed(Role.MACHINE, Machines.ROAD_SPEED_EMPTY)),
                 Names.link(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
@@ -114,18 +118,18 @@ final class GangTables {
                                 WorkTotals.WORK_RATES,
                                 FieldRates.RATE,
                                 Keys.STAGE_KEY,
-                                stageKey(Stage.CHOPPING),
+                                stageKey(GangStage.CHOPPING),
                                 true)),
                 new TableColumn.Calculated(Carting.FILLING_RATE, false),
                 new TableColumn.Calculated(Carting.LOAD_LIES_AT, false),
                 new TableColumn.Calculated(Carting.PAYLOAD_OF_TRAILER, true),
                 new TableColumn.Calculated(Carting.FILL_TIME_OF_LOAD, true),
                 new TableColumn.Calculated(Carting.CYCLE_TIME, true),
-                new TableColumn.Calculated(Carting.TRAILERS_AT_BALANCE, false),
+                TableColumn.Calculated.aside(Carting.TRAILERS_AT_BALANCE),
                 new TableColumn.Calculated(Carting.TIME_SERVED, false),
                 new TableColumn.Calculated(Carting.FILL_TIME_OF_ALL, false),
                 new TableColumn.Calculated(Carting.CARTED, true),
-                new TableColumn.Calculated(Carting.CARTED_AREA, false)));
+                TableColumn.Calculated.aside(Carting.CARTED_AREA)));
         return new TableSpec(
                 CARTING_ID,
                 "Carting",
@@ -216,13 +220,12 @@ final class GangTables {
                 new TableColumn.Key(Keys.STAGE_KEY),
                 new TableColumn.Key(Keys.LINE_KEY),
                 new TableColumn.Key(Keys.MEMBER_KEY),
-                new TableColumn.Method(GangRates.ALIKE, COUNTED, false)));
+                new TableColumn.Key(Keys.MACHINE_KEY),
+                new TableColumn.Key(Keys.CLAMP_KEY),
+                new TableColumn.Method(StageRates.ALIKE, COUNTED, false)));
         columns.add(crop());
         columns.addAll(List.of(
-                Names.link(
-                        Quantities.MASS,
-                        Candidate.typed(Role.MACHINE, Machines.MASS),
-                        Candidate.typed(Role.CLAMP, Clamps.ROLLER_MASS)),
+                Names.link(Quantities.MASS, Candidate.typed(Role.MACHINE, Machines.MASS)),
                 Names.optional(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
                 Names.link(Quantities.PAYLOAD, Candidate.typed(Role.MACHINE, Machines.PAYLOAD)),
                 Names.link(Quantities.ROUND_TIME, Candidate.typed(Role.MACHINE, Machines.ROUND_TIME)),
@@ -231,18 +234,26 @@ final class GangTables {
                         Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY),
                         Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY)),
                 new TableColumn.Joined(
-                        GangRates.RATE_EACH,
+                        StageRates.RATE_EACH,
                         new Expr.Total(WorkTotals.WORK_RATES, FieldRates.RATE, Keys.LINE_KEY, Keys.LINE_KEY, true)),
                 new TableColumn.Joined(
                         Carting.CARTING_AREA,
                         new Expr.Total(CARTING_ID, Carting.CARTING_AREA, Keys.MEMBER_KEY, Keys.MEMBER_KEY, true)),
-                new TableColumn.Calculated(GangRates.ROLLING_CAPACITY, false),
-                new TableColumn.Calculated(GangRates.HANDLING, false),
-                new TableColumn.Calculated(GangRates.RATE_OF_STAGE, true),
-                new TableColumn.Calculated(GangRates.MATERIAL_OF_STAGE, true),
-                new TableColumn.Calculated(GangRates.DAY_OF_STAGE, false)));
+                new TableColumn.Joined(
+                        Rolling.CAPACITY_FORTY,
+                        new Expr.Total(
+                                ClampPackingTables.ROLLERS_ID,
+                                Rolling.CAPACITY_FORTY,
+                                Keys.CLAMP_KEY,
+                                Keys.CLAMP_KEY,
+                                true)),
+                TableColumn.Calculated.aside(StageRates.ROLLING_CAPACITY),
+                TableColumn.Calculated.aside(StageRates.HANDLING),
+                new TableColumn.Calculated(StageRates.RATE_OF_STAGE, true),
+                new TableColumn.Calculated(StageRates.MATERIAL_OF_STAGE, true),
+                TableColumn.Calculated.aside(StageRates.DAY_OF_STAGE)));
         return new TableSpec(
-                GangRates.STAGES,
+                StageRates.STAGES,
                 "Gang stages",
                 "Gang stages: every machine of a gang on one basis",
                 "one row per gang, field and kind of machine",
@@ -257,15 +268,15 @@ final class GangTables {
      *
      * @param apart the stages on a day of their own that any gang has machines for
      */
-    static TableSpec gangs(List<Stage> apart) {
+    static TableSpec gangs(List<GangStage> apart) {
         List<TableColumn> columns = new ArrayList<>(List.of(
                 Names.FIELD_HOLDING,
                 Names.JOB,
                 Names.FIELD,
                 new TableColumn.Key(Keys.GANG_KEY),
                 new TableColumn.Key(Keys.TASK_KEY)));
-        List<Stage> stages = new ArrayList<>(apart);
-        stages.addAll(Stage.together());
+        List<GangStage> stages = new ArrayList<>(apart);
+        stages.addAll(GangStage.together());
         stages.forEach(stage -> columns.add(new TableColumn.Key(stageKey(stage))));
         columns.add(crop());
         columns.add(Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)));
@@ -273,30 +284,30 @@ final class GangTables {
                 Quantities.HOURS_PER_DAY,
                 Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY),
                 Candidate.typed(Role.LEAD, Machines.HOURS_PER_DAY)));
-        for (Stage stage : apart) {
+        for (GangStage stage : apart) {
             columns.add(new TableColumn.Joined(
                     stage.day(),
-                    new Expr.Total(GangRates.STAGES, GangRates.STAGE_DAY, Keys.STAGE_KEY, stageKey(stage), true)));
+                    new Expr.Total(StageRates.STAGES, StageRates.STAGE_DAY, Keys.STAGE_KEY, stageKey(stage), true)));
         }
-        for (Stage stage : Stage.together()) {
+        for (GangStage stage : GangStage.together()) {
             columns.add(new TableColumn.Method(stage.machines(), COUNTED, false));
-            columns.add(new TableColumn.Joined(stage.rate(), GangRates.stageTotal(stage, stageKey(stage))));
+            columns.add(new TableColumn.Joined(stage.rate(), StageRates.stageTotal(stage, stageKey(stage))));
         }
         columns.add(new TableColumn.Calculated(GangRates.RATE_OF_GANG, true));
         columns.add(new TableColumn.Calculated(GangRates.MATERIAL_OF_GANG, true));
         columns.add(new TableColumn.Calculated(GangRates.BOTTLENECK_OF_GANG, true));
         for (Formula slack : GangRates.SLACK) {
-            columns.add(new TableColumn.Calculated(slack, false));
+            columns.add(TableColumn.Calculated.aside(slack));
         }
         columns.add(new TableColumn.Calculated(GangRates.HOURS_OF_GANG, true));
-        columns.add(new TableColumn.Calculated(GangRates.DAY_OF_GANG, false));
+        columns.add(TableColumn.Calculated.aside(GangRates.DAY_OF_GANG));
         columns.add(new TableColumn.Key(Keys.CLAMP_KEY));
-        columns.add(new TableColumn.Calculated(GangRates.CROP_OF_GANG, false));
-        columns.add(new TableColumn.Calculated(Filling.CARTING_HOURS_A_DAY, false));
-        columns.add(new TableColumn.Calculated(Filling.DAYS_OF_GANG_RECKONED, false));
+        columns.add(TableColumn.Calculated.aside(GangRates.CROP_OF_GANG));
+        columns.add(TableColumn.Calculated.aside(GangDays.CARTING_HOURS_A_DAY));
+        columns.add(TableColumn.Calculated.aside(GangDays.DAYS_RECKONED));
         List<CautionRule> rules = new ArrayList<>();
-        for (Stage stage : apart) {
-            columns.add(new TableColumn.Calculated(GangRates.slackOf(stage), false));
+        for (GangStage stage : apart) {
+            columns.add(TableColumn.Calculated.aside(GangRates.slackOf(stage)));
             rules.add(new CautionRule(
                     Severity.CAUTION,
                     Condition.compare(Expr.value(stage.day()), Relation.LESS, Expr.value(GangRates.GANG_DAY)),
@@ -336,21 +347,21 @@ final class GangTables {
                 List.of(Names.FIELD_HOLDING, Names.JOB, Names.FIELD, new TableColumn.Key(Keys.GANG_KEY)));
         columns.add(crop());
         columns.addAll(List.of(
-                fromGangs(Stage.CHOPPING.machines()),
-                fromGangs(Stage.CHOPPING.rate()),
-                fromGangs(Stage.CARTING.machines()),
-                fromGangs(Stage.CARTING.rate()),
+                fromGangs(GangStage.CHOPPING.machines()),
+                fromGangs(GangStage.CHOPPING.rate()),
+                fromGangs(GangStage.CARTING.machines()),
+                fromGangs(GangStage.CARTING.rate()),
                 fromGangs(GangRates.GANG_RATE),
                 new TableColumn.Joined(
-                        GangRates.SPREAD,
+                        GangChance.SPREAD,
                         Expr.constant(CartingSimulation.SPREAD).in(Units.PERCENT)),
-                new TableColumn.Joined(GangRates.SEED, Expr.constant(CartingSimulation.SEED)),
-                new TableColumn.Joined(GangRates.LOADS, Expr.constant(CartingSimulation.LOADS)),
-                new TableColumn.Calculated(GangRates.PAPER_BY_AREA, false),
-                new TableColumn.Calculated(GangRates.PAPER, true),
-                new TableColumn.Method(GangRates.SIMULATED, CartingSimulation.METHOD, true),
-                new TableColumn.Calculated(GangRates.EXPECTED, true),
-                new TableColumn.Calculated(GangRates.SHARE_KEPT_UP, true)));
+                new TableColumn.Joined(GangChance.SEED, Expr.constant(CartingSimulation.SEED)),
+                new TableColumn.Joined(GangChance.LOADS, Expr.constant(CartingSimulation.LOADS)),
+                new TableColumn.Calculated(GangChance.PAPER_BY_AREA, false),
+                new TableColumn.Calculated(GangChance.PAPER, true),
+                new TableColumn.Method(GangChance.SIMULATED, CartingSimulation.METHOD, true),
+                new TableColumn.Calculated(GangChance.EXPECTED, true),
+                new TableColumn.Calculated(GangChance.SHARE_KEPT_UP, true)));
         return columns;
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
+import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
 
@@ -15,6 +16,11 @@ final class MachineChoice {
     MachineChoice(ListRows machines, List<Finding> findings) {
         this.names = NameKey.of(machines, Machines.MACHINE);
         this.findings = findings;
+    }
+
+    /** The machines a job row names, in its own order. */
+    List<MachineMention> named(ListRows jobs, int job) {
+        return MachineMention.parse(jobs.text(Jobs.MACHINE, job), names::knows);
     }
 
     /** The machine of that name, first on the job's own holding; none, with a finding, if there is none. */

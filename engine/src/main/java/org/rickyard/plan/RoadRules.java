@@ -17,8 +17,15 @@ final class RoadRules {
             Condition.is(Quantities.COUNTRY, "England"),
             Condition.is(Quantities.COUNTRY, "Wales"),
             Condition.is(Quantities.COUNTRY, "Scotland")));
+    private static final Condition LOAD_TOO_HEAVY = Condition.all(List.of(
+            new Condition.Blank(Quantities.UNLADEN_MASS),
+            Condition.compare(Expr.value(Carting.LOAD), Relation.MORE, Expr.constant(RoadLaw.TRAILER_MASS))));
     private static final Condition TOO_HEAVY = Condition.compare(
             Expr.value(Carting.LOAD).plus(Quantities.UNLADEN_MASS), Relation.MORE, Expr.constant(RoadLaw.TRAILER_MASS));
+    private static final Condition TRAIN_TOO_HEAVY = Condition.compare(
+            Expr.value(Carting.LOAD).plus(Quantities.UNLADEN_MASS).plus(Carting.TRACTOR_MASS),
+            Relation.MORE,
+            Expr.constant(RoadLaw.TRAIN_MASS));
     private static final Condition TOO_FAST = Condition.any(List.of(
             Condition.compare(
                     Expr.value(Quantities.ROAD_SPEED_LADEN), Relation.MORE, Expr.constant(RoadLaw.TRAILER_SPEED)),
@@ -32,6 +39,16 @@ final class RoadRules {
                     "load and unladen trailer together are above the 18.29 t that Great Britain's 2015 rules allow a"
                             + " trailer on the road; later rules may differ, and the plate and axles may allow less."
                             + " Carry less or keep off the road."),
+            new CautionRule(
+                    Severity.STOP,
+                    Condition.all(List.of(GREAT_BRITAIN, LOAD_TOO_HEAVY)),
+                    "the load alone is above the 18.29 t that Great Britain's 2015 rules allow a trailer and its load on"
+                            + " the road; later rules may differ. Mend the payload, carry less or keep off the road."),
+            new CautionRule(
+                    Severity.STOP,
+                    Condition.all(List.of(GREAT_BRITAIN, TRAIN_TOO_HEAVY)),
+                    "tractor, trailer and load together are above the 31 t that Great Britain's 2015 rules allow on the"
+                            + " road; later rules may differ. Carry less, take a lighter tractor or keep off the road."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.all(List.of(GREAT_BRITAIN, TOO_FAST)),

@@ -55,7 +55,7 @@ final class SprayAsideFamily {
         List<int[]> rows = new ArrayList<>();
         List<String> units = new ArrayList<>();
         for (int job = 0; job < jobs.size(); job++) {
-            for (MachineMention mention : MachineMention.parse(jobs.text(Jobs.MACHINE, job))) {
+            for (MachineMention mention : MachineMention.parse(jobs.text(Jobs.MACHINE, job), names::knows)) {
                 NameKey.Resolution found = names.resolve(jobs.text(Jobs.HOLDING, job), mention.name());
                 if (found instanceof NameKey.Found machine
                         && machines.text(Machines.TYPE, machine.row()).equals("wiper")) {

@@ -53,15 +53,22 @@ public sealed interface TableColumn {
     }
 
     /**
-     * A formula's value; a result has its line in the trail, a step stands only beside it.
+     * A formula's value; an answer has its line in the trail, a step stands only beside it.
      *
      * @param formula as this workbook needs it
+     * @param result whether it is an answer that every row owes: the status says what it lacks
+     * @param aside whether it is an answer that is told where a row has what it takes, and never asked for
      * @param declared as it was declared, with the branches that nothing in this workbook leads to
      */
-    record Calculated(Formula formula, boolean result, Formula declared) implements TableColumn {
+    record Calculated(Formula formula, boolean result, boolean aside, Formula declared) implements TableColumn {
         /** A formula just as it was declared. */
         public Calculated(Formula formula, boolean result) {
-            this(formula, result, formula);
+            this(formula, result, false, formula);
+        }
+
+        /** An answer that is told where it can be, and never asked for. */
+        public static Calculated aside(Formula formula) {
+            return new Calculated(formula, false, true, formula);
         }
 
         @Override

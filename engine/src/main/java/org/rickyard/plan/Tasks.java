@@ -50,6 +50,7 @@ final class Tasks {
     private final ListRows jobs;
     private final ListRows machines;
     private final GangRows gangs;
+    private final MachineChoice choice;
     private final Map<Work, Task> byWork = new LinkedHashMap<>();
     private final Map<Place, Integer> lineAt = new HashMap<>();
     private final int[] taskOfLine;
@@ -58,6 +59,7 @@ final class Tasks {
         this.jobs = plan.rows(Jobs.LIST);
         this.machines = plan.rows(Machines.LIST);
         this.gangs = gangs;
+        this.choice = new MachineChoice(machines, plan.findings());
         taskOfLine = new int[lines.size()];
         for (int line = 0; line < taskOfLine.length; line++) {
             JobLines.Line at = lines.get(line);
@@ -100,7 +102,7 @@ final class Tasks {
 
     private int alike(int job, int machine) {
         String name = NameKey.key(machines.text(Machines.MACHINE, machine));
-        for (MachineMention mention : MachineMention.parse(jobs.text(Jobs.MACHINE, job))) {
+        for (MachineMention mention : choice.named(jobs, job)) {
             if (NameKey.key(mention.name()).equals(name)) {
                 return mention.count();
             }

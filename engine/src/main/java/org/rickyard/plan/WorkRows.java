@@ -25,6 +25,8 @@ final class WorkRows {
      */
     record Work(int job, int field, int machine, int tractor, int alike, int line, int gang) {}
 
+    private static final MachineMention NONE = new MachineMention("", 1);
+
     private final ListRows jobs;
     private final ListRows machines;
     private final NameKey names;
@@ -101,14 +103,15 @@ final class WorkRows {
      * one goes with every machine that has no engine power of its own.
      */
     int tractor(int job, int machine) {
-        List<String> tractors = List.of(jobs.text(Jobs.TRACTOR, job).split(";", -1));
-        String name = tractors.get(0).strip();
+        List<MachineMention> tractors = MachineMention.places(jobs.text(Jobs.TRACTOR, job), names::knows);
+        int place = place(job, machine);
+        MachineMention mention = tractors.get(0);
         if (tractors.size() > 1) {
-            int place = place(job, machine);
-            name = place >= 0 && place < tractors.size() ? tractors.get(place).strip() : "";
+            mention = place >= 0 && place < tractors.size() ? tractors.get(place) : NONE;
         } else if (machines.state(Machines.POWER, machine) == ListRows.State.GIVEN) {
-            name = "";
+            mention = NONE;
         }
+        String name = mention.name();
         if (name.isEmpty() || name.equals("-")) {
             return -1;
         }
@@ -118,6 +121,7 @@ final class WorkRows {
             resolution = names.resolve("", name);
         }
         if (resolution instanceof NameKey.Found found) {
+            checkNumber(job, mention, place);
             return found.row();
         }
         findings.add(Finding.stop(
@@ -130,8 +134,25 @@ final class WorkRows {
         return -1;
     }
 
+    /** Every machine alike has a tractor of its own before it, so that a number beside the tractor must be theirs. */
+    private void checkNumber(int job, MachineMention tractor, int place) {
+        List<MachineMention> mentions = machineMentions(job);
+        if (tractor.count() > 1 && place >= 0 && mentions.get(place).count() != tractor.count()) {
+            findings.add(Finding.caution(
+                    jobs.address(Jobs.TRACTOR, job).orElse(null),
+                    "\"" + tractor.name() + " x " + tractor.count() + "\" for "
+                            + mentions.get(place).count() + " of '"
+                            + mentions.get(place).name()
+                            + "': each machine is reckoned with one tractor. Write as many tractors as machines."));
+        }
+    }
+
+    private List<MachineMention> machineMentions(int job) {
+        return MachineMention.parse(jobs.text(Jobs.MACHINE, job), names::knows);
+    }
+
     private int place(int job, int machine) {
-        List<MachineMention> mentions = MachineMention.parse(jobs.text(Jobs.MACHINE, job));
+        List<MachineMention> mentions = machineMentions(job);
         String wanted = NameKey.key(machines.text(Machines.MACHINE, machine));
         for (int i = 0; i < mentions.size(); i++) {
             if (NameKey.key(mentions.get(i).name()).equals(wanted)) {

@@ -3,9 +3,14 @@ package org.rickyard.quantity;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** The words for single units: what stands between the slashes of "kg DM/m3". All in lower case. */
 final class UnitWords {
+    static final Pattern BRACKETS = Pattern.compile("[\\[\\]{}]");
+    static final Pattern SLASHES = Pattern.compile("\\s*/\\s*");
+    static final Pattern SPACES = Pattern.compile("\\s+");
+
     private UnitWords() {}
 
     /** US hundredweight of 100 lb. */
@@ -67,6 +72,7 @@ final class UnitWords {
         add(Units.FAHRENHEIT, "°f, deg f, fahrenheit, f");
         add(Units.MONEY_UNIT, "£, €, $, gbp, eur, usd, euro, euros, dollar, dollars, pound sterling, money");
         add(PENNY, "p, pence, penny, cent, cents");
+        add(PENNY.over(Units.L), "ppl");
         add(Units.ONE, "head, hd, cow, animal, no, number, count, bale, each, nozzle");
         add(Units.MPH, "mph");
         add(Units.KM_PER_H, "kph, kmh, kmph");

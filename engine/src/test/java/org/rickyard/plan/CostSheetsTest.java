@@ -161,6 +161,14 @@ class CostSheetsTest {
     }
 
     @Test
+    void balesAreToldOfWhatMakesThemAlone() {
+        SeasonBook.Worked worked = baler("bale", 8, "everything").run();
+        assertThat(worked.number("bales-made", "Baler")).isEqualTo(360);
+        assertThat(farm("PTO", 60, PRICES).run().results())
+                .noneMatch(result -> result.id().equals("bales-made"));
+    }
+
+    @Test
     void whatAChargeIncludesMustBeSaid() {
         SeasonBook.Worked worked = baler("bale", 8, null).run();
         assertThat(worked.result("hire-bill", "Baler").given()).isFalse();
@@ -245,5 +253,144 @@ class CostSheetsTest {
                 farm("PTO", 60, row("Interest rate", 0.06, null)).run();
         assertThat(worked.messages()).anyMatch(m -> m.contains("in per cent or a fraction"));
         assertThat(worked.result("interest", "Mower").given()).isFalse();
+    }
+
+    /** 12 ha of 20 t/ha are 240 t: the job's cost over them. */
+    @Test
+    void aJobHasItsCostPerTonne() {
+        SeasonBook.Worked worked = farm("PTO", 60, PRICES).run();
+        assertThat(worked.number("job-crop", "Cut")).isCloseTo(240, within(1e-9));
+        assertThat(worked.number("job-cost-per-tonne", "Cut"))
+                .isCloseTo(worked.number("job-cost", "Cut") / 240, within(1e-9));
+        assertThat(worked.number("job-cost-per-tonne", "Row up")).isCloseTo(1, within(1e-9));
+    }
+
+    @Test
+    void aMachineThatNeedsATractorAndHasNoneIsCautioned() {
+        Object[] ownWithout = {"own", null, null};
+        assertThat(withoutTractor(ownWithout).messages())
+                .anyMatch(m -> m.contains("no tractor is named for it, so none is in its cost")
+                        && m.contains("Name one in Tractor on the job")
+                        && m.contains("Rake"));
+        assertThat(withoutTractor("hired", "machine only", null).messages())
+                .anyMatch(m -> m.contains("no tractor is named for it"));
+        assertThat(withoutTractor("hired", "everything", null).messages())
+                .noneMatch(m -> m.contains("no tractor is named for it"));
+        assertThat(withoutTractor("own", null, 60).messages()).noneMatch(m -> m.contains("no tractor is named for it"));
+    }
+
+    private static SeasonBook.Worked withoutTractor(Object... hire) {
+        return farm("PTO", 60, PRICES)
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Fuel (L/h)",
+                                "Charge",
+                                "Charge unit",
+                                "Own or hired",
+                                "Charge includes",
+                                "Power (kW)",
+                                "Power basis",
+                                "Purchase price"),
+                        row("Rake", "rake", 6, 10, 5, 20, "ha", hire[0], hire[1], hire[2], "engine", 9000))
+                .sheet("Jobs", row("Job", "Field", "Operation", "Machine"), row("Row up", "grass", "rake", "Rake"))
+                .run();
+    }
+
+    /** What the charge leaves out is paid either way, so it weighs on neither side. */
+    @Test
+    void whatAChargeIncludesDecidesWhatItIsComparedWith() {
+        double everything = breakEven("everything");
+        assertThat(breakEven(null)).isEqualTo(everything);
+        assertThat(breakEven("all but fuel")).isLessThan(everything);
+        assertThat(breakEven("machine only")).isLessThan(breakEven("all but fuel"));
+    }
+
+    private static double breakEven(String includes) {
+        SeasonBook.Worked worked = farm("PTO", 60, PRICES)
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)",
+                                "Power (kW)",
+                                "Power basis",
+                                "Purchase price",
+                                "List price",
+                                "Trade-in value",
+                                "Life (yr)",
+                                "Hours per year (h)",
+                                "Own or hired",
+                                "Charge",
+                                "Charge unit",
+                                "Charge includes",
+                                "Fuel (L/h)"),
+                        row(
+                                "Mower", "mower", 3, 10, 80, null, null, 10000, 12000, 1000, 10, 100, "own", 60, "ha",
+                                includes),
+                        row(
+                                "Rake", "rake", 6, 10, 80, null, null, 9000, 9000, 900, 10, 100, "own", null, null,
+                                null, 5),
+                        row("Old red", "tractor", null, null, null, 75, "PTO", 40000, 60000, 10000, 15, 400))
+                .run();
+        assertThat(worked.differences()).isEmpty();
+        return worked.number("break-even-area", "Mower");
+    }
+
+    /** A price goes by what it is per; its currency may be left out. */
+    @Test
+    void pricesMayBeWrittenWithoutTheirCurrency() {
+        Object[][][] ways = {
+            {row("Wage", 15, "per h"), row("Fuel price", 0.9, "per litre")},
+            {row("Wage", 15, "/h"), row("Fuel price", 90, "p/L")},
+            {row("Wage", 1500, "pence per hour"), row("Fuel price", 90, "ppl")},
+            {row("Wage", 15, "€ per hour"), row("Fuel price", 0.9, "/L")},
+            {row("Wage", 15, null), row("Fuel price", 0.9, null)},
+        };
+        for (Object[][] prices : ways) {
+            SeasonBook.Worked worked = farm("PTO", 60, prices).run();
+            assertThat(worked.number("labour-cost", "Mower"))
+                    .as(String.valueOf(prices[0][2]))
+                    .isCloseTo(82.5, within(1e-9));
+            assertThat(worked.number("fuel-cost", "Mower"))
+                    .as(String.valueOf(prices[1][2]))
+                    .isCloseTo(47.25, within(1e-9));
+        }
+    }
+
+    @Test
+    void aMachineWhoseOwnNameHoldsASemicolonIsOneMachine() {
+        SeasonBook.Worked worked = farm("PTO", 60, PRICES)
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Fuel (L/h)",
+                                "Power (kW)",
+                                "Power basis"),
+                        row("Mower; front and rear", "mower", 6, 10, 20),
+                        row("Rake x 2", "rake", 6, 10, 5),
+                        row("Red; the old one", "tractor", null, null, null, 90, "PTO"))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Tractor"),
+                        row("Cut", "grass", "mow", "Mower; front and rear", "Red; the old one"),
+                        row("Row up", "grass", "rake", "Rake x 2", "Red; the old one"))
+                .run();
+        assertThat(worked.number("labour", "Mower; front and rear", "Red; the old one"))
+                .isPositive();
+        assertThat(worked.number("labour-per-driver", "Rake x 2"))
+                .isCloseTo(1.1 * worked.number("machine-hours-on-field", "Rake x 2"), within(1e-9));
+        assertThat(worked.messages()).noneMatch(m -> m.contains("there is no"));
     }
 }

@@ -119,12 +119,34 @@ class TrailerSheetsTest {
         assertThat(worked.word("bottleneck", "Long Acre")).isEqualTo("rolling");
     }
 
+    /** One definition: what the clamp's own sheet says, read off that sheet. */
+    @Test
+    void theGangReadsTheClampsOwnRollingCapacity() {
+        SeasonBook.Worked worked = farm("Forager; Big trailer x 3", 14).run();
+        Result rolling = worked.result("gang-rolling-capacity", "Long Acre");
+        assertThat(rolling.number().orElseThrow())
+                .isEqualTo(worked.number("rolling-capacity-rule-of-800", "Big"))
+                .isCloseTo(35, within(1e-9));
+        assertThat(rolling.inputs())
+                .filteredOn(input -> input.name().equals("rolling capacity, rule of 800"))
+                .hasSize(1);
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    @Test
+    void aRollerMassThatCannotBeReadWithholdsTheGangAndIsNotLeftOut() {
+        SeasonBook.Worked worked = farm("Forager; Big trailer x 3", "heavy").run();
+        assertThat(worked.result("gang-rate", "Long Acre").given()).isFalse();
+        assertThat(worked.number("carting-rate", "Long Acre")).isPositive();
+        assertThat(worked.differences()).isEmpty();
+    }
+
     @Test
     void mowingIsHeldAgainstTheGangByTheDay() {
         // 2.4 ha/h for 6 h are 14.4 ha; the gang does 2 ha/h for 10 h.
         SeasonBook.Worked worked = farm("Mower; Forager; Big trailer x 3", null).run();
         ResultTable gangs = worked.plan().table("gangs");
-        var mowing = org.rickyard.trade.workrate.GangRates.Stage.MOWING;
+        var mowing = org.rickyard.trade.workrate.GangStage.MOWING;
         assertThat(gangs.of(mowing.day()).number(0)).isCloseTo(14.4, within(1e-9));
         assertThat(gangs.of(mowing.slack()).number(0)).isCloseTo(14.4 / 20, within(1e-9));
         assertThat(worked.messages()).anyMatch(m -> m.contains("mowing gets through less in its day than the gang"));

@@ -33,6 +33,7 @@ class WholeFarmTest {
             "machine-totals",
             "holding-totals",
             "gang-crop",
+            "clamp-rollers",
             "carting",
             "trailers",
             "gang-stages",
@@ -78,6 +79,31 @@ class WholeFarmTest {
                 }
             }
         }
+    }
+
+    /** What an adviser asks a farm by name must be told in Trail and JSON, be it owed by every row or not. */
+    @Test
+    void everyAnswerOfTheTradeIsTold() {
+        List<String> asked = List.of(
+                "spot-work-rate work-rate field-efficiency passes turn-share material-rate work-rate-limited-by",
+                "shape-index mean-width gang-rate gang-rate-by-mass bottleneck chopping-slack carting-slack",
+                "pushing-up-slack rolling-slack mowing-slack gang-area-per-day stage-rate stage-rate-by-mass",
+                "stage-area-per-day payload fill-time cycle-time carting-rate trailers-needed forager-idle-share",
+                "trailer-queue chop-and-cart-rate-one-fewer chop-and-cart-rate-needed chop-and-cart-rate-one-more",
+                "rolling-capacity gang-rolling-capacity handling-rate chop-and-cart-rate-simulated gang-rate-expected",
+                "pto-power drawbar-power power-needed power-share fuel fuel-by fuel-per-hectare fuel-per-tonne",
+                "lubricant-cost labour labour-per-driver labour-per-day driver-day days-needed days-available",
+                "season-fit required-work-rate required-width required-speed required-hours-per-day machines-required",
+                "machines-to-hire planned-start planned-finish days-late depreciation interest repairs",
+                "insurance-and-housing capital-recovery fuel-cost labour-cost hire-bill cost-of-work cost-per-hour",
+                "cost-per-hectare cost-per-tonne job-cost job-cost-per-hectare job-crop job-cost-per-tonne holding-cost",
+                "running-cost break-even-area own-or-hire bales-made remaining-value");
+        List<String> given = metric.results().stream()
+                .filter(Result::given)
+                .map(Result::id)
+                .distinct()
+                .toList();
+        assertThat(given).containsAll(List.of(String.join(" ", asked).split(" ")));
     }
 
     @Test

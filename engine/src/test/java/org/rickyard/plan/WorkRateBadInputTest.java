@@ -175,6 +175,61 @@ class WorkRateBadInputTest {
                         && m.contains("road speed laden is 30 km/h (Machines!I3)"));
     }
 
+    private static SeasonBook carting(Object payload, Object unladen, Object tractor, String tractors) {
+        return farm(
+                new Object[][] {
+                    row(
+                            "Machine",
+                            "Type",
+                            "Working width (m)",
+                            "Speed (km/h)",
+                            "Payload (t)",
+                            "Unladen mass (t)",
+                            "Road speed laden (km/h)",
+                            "Road speed empty (km/h)",
+                            "Mass (t)"),
+                    row("Forager", "forager", 6, 6),
+                    row("Trailer", "trailer", null, null, payload, unladen, 20, 25),
+                    row("Old red", "tractor", null, null, null, null, null, null, tractor),
+                },
+                row("Chop", "grass", "forage", "Forager; Trailer x 3", tractors));
+    }
+
+    @Test
+    void aLoadThatIsAboveTheRoadLimitByItself() {
+        SeasonBook.Worked worked = carting(19, null, null, null).run();
+        assertThat(worked.findings())
+                .filteredOn(f -> f.severity() == Severity.STOP)
+                .extracting(Finding::message)
+                .anyMatch(m -> m.contains("the load alone is above the 18.29 t")
+                        && m.contains("load is 19 t (Machines!E3)")
+                        && m.contains("Mend the payload, carry less or keep off the road"));
+        assertThat(carting(18, null, null, null).run().messages()).noneMatch(m -> m.contains("18.29"));
+    }
+
+    @Test
+    void tractorTrailerAndLoadAboveTheRoadLimitTogether() {
+        SeasonBook.Worked worked = carting(12, 6, 13.5, "; Old red x 3").run();
+        assertThat(worked.findings())
+                .filteredOn(f -> f.severity() == Severity.STOP)
+                .extracting(Finding::message)
+                .anyMatch(m -> m.contains("tractor, trailer and load together are above the 31 t")
+                        && m.contains("2015")
+                        && m.contains("mass of the tractor is 13.5 t (Machines!I4)")
+                        && m.contains("take a lighter tractor"));
+        assertThat(carting(12, 6, 12.5, "; Old red x 3").run().messages()).noneMatch(m -> m.contains("31 t"));
+    }
+
+    @Test
+    void fewerTractorsThanTrailersAlike() {
+        SeasonBook.Worked worked = carting(12, 6, 8, "; Old red x 2").run();
+        assertThat(finding(worked, "Jobs!E2", "x 2").message())
+                .isEqualTo("\"Old red x 2\" for 3 of 'Trailer': each machine is reckoned with one tractor. Write as"
+                        + " many tractors as machines.");
+        assertThat(carting(12, 6, 8, "; Old red x 3").run().messages())
+                .noneMatch(m -> m.contains("as many tractors as machines"));
+    }
+
     @Test
     void anotherCountrysRoadLawIsNotQuoted() {
         SeasonBook.Worked worked = farm(

@@ -133,13 +133,17 @@ final class FullFarm {
             Machine = Push-off | Type = buckrake | Payload (t) = 2.5 | Round time (min) = 2.2 | Mass (t) = 9 |
                 Power (kW) = 110 | Power basis = engine | Own or hired = hired | Charge = 2.4 | Charge unit = t
             Machine = Baler | Type = baler | Working width (m) = 3 | Speed (km/h) = 8 | Field efficiency (%) = 70 |
-                Own or hired = hired | Charge = 6 | Charge unit = bale
+                Own or hired = hired | Charge = 6 | Charge unit = bale | Charge includes = everything
+            Machine = Rolls | Type = field rolls | Working width (m) = 6 | Speed (km/h) = 9 | Field efficiency (%) = 80 |
+                Own or hired = hired | Charge = 24 | Charge unit = ha | Charge includes = everything
             Machine = Packer | Type = clamp roller | Number = 1 | Mass (t) = 14 | Power (kW) = 120 | Power basis = engine |
                 Fuel (L/h) = 14 | Crew = 1 | Own or hired = hired | Charge = 55 | Charge unit = h | Hours per day (h) = 9
-            Machine = Tractor A | Type = tractor | Power (kW) = 105 | Power basis = engine | Fuel (L/h) = 15 |
+            Machine = Tractor A | Type = tractor | Mass (t) = 6.4 | Power (kW) = 105 | Power basis = engine | Fuel (L/h) = 15 |
                 Purchase price = 70000 | Trade-in value = 25000 | List price = 80000 | Life (yr) = 12 |
                 Hours per year (h) = 600 | Hours now (h) = 3000 | Own or hired = own
-            Machine = Tractor B | Type = tractor | Power (kW) = 90 | Power basis = engine
+            Machine = Tractor B | Type = tractor | Power (kW) = 90 | Power basis = engine |
+                Purchase price = 52000 | Trade-in value = 21000 | List price = 66000 | Life (yr) = 9 |
+                Hours per year (h) = 550 | Own or hired = own
             Machine = Big sprayer | Type = sprayer | Working width (m) = 24 | Speed (km/h) = 12 |
                 Lowest field speed (km/h) = 8 | Highest field speed (km/h) = 14 | Field efficiency (%) = 65 |
                 Turn time (s) = 20 | Tank (L) = 3000 | Usable tank (L) = 2900 | Rinse tank (L) = 300 |
@@ -210,7 +214,11 @@ final class FullFarm {
                 Product = Product A | Dose (L/ha) = 0.8 | Water volume (L/ha) = 500
             Holding = Thorn Garth | Job = Corners | Field = Corner | Operation = spray | Machine = Back pack |
                 Product = Product B | Water volume (L/ha) = 200
-            Holding = Skel Beck | Job = Hay | Field = Long Acre | Operation = bale | Machine = Baler
+            Holding = Skel Beck | Job = Hay | Field = grass | Operation = bale | Machine = Baler | Tractor = Tractor B
+            Holding = Skel Beck | Job = More hay | Field = Long Acre | Operation = bale | Machine = Baler |
+                Tractor = Tractor A
+            Holding = Skel Beck | Job = Tidy | Field = grass | Operation = roll | Machine = Rolls |
+                Tractor = Tractor A
             Holding = Skel Beck | Job = Rushes | Field = Kiln Close | Operation = wipe | Machine = Wick |
                 Mix = Wipe
             Holding = Thorn Garth | Job = Nettles | Field = Corner | Operation = spray | Machine = Back pack |

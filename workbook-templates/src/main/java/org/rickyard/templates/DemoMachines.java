@@ -69,7 +69,8 @@ final class DemoMachines {
         return List.of(
                 machine("Mower 3.2 m", "mower", 1, 3.2, 12, 80, null)
                         .hours(10)
-                        .owned(14_500, 12_800, 5_500, 3, 240, 9, 85),
+                        .owned(14_500, 12_800, 5_500, 3, 240, 9, 85)
+                        .contractorAsks(34, "ha", "everything"),
                 machine("Tedder 7.6 m", "tedder", 1, 7.6, 10, null, 20)
                         .hours(8)
                         .owned(13_200, 12_000, 5_000, 4, 190, 10, 55),
@@ -150,7 +151,12 @@ final class DemoMachines {
                         .power(85)
                         .fuel(12, 1)
                         .road(25, 35)
-                        .owned(74_000, 41_000, 18_000, 9, 5_300, 10, 600));
+                        .owned(74_000, 41_000, 18_000, 9, 5_300, 10, 600),
+                machine("Haulage tractor", "tractor", 3, null, null, null, null)
+                        .mass(6.2)
+                        .power(105)
+                        .road(28, 40)
+                        .owned(92_000, 58_000, 26_000, 7, 4_800, 10, 650));
     }
 
     private static Machine machine(
@@ -216,6 +222,11 @@ final class DemoMachines {
 
         Machine hired(Number charge, String unit, String includes) {
             return put(35, "hired", charge, unit, includes);
+        }
+
+        /** What a contractor would charge for the work of an own machine. */
+        Machine contractorAsks(Number charge, String unit, String includes) {
+            return put(36, charge, unit, includes);
         }
 
         Machine owned(

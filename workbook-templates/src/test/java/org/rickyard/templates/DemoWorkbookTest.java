@@ -92,12 +92,20 @@ class DemoWorkbookTest {
         assertThat(tables).hasSize(1);
         assertThat(tables.get(0).getName()).isEqualTo("Machines");
         List<List<String>> machines = rows("Machines");
-        assertThat(machines).hasSize(15);
+        assertThat(machines).hasSize(16);
         assertThat(column(machines, 1))
                 .contains("mower", "tedder", "rake", "forager", "trailer", "buckrake", "loader", "clamp roller")
                 .contains("excavator", "fertiliser spreader", "tractor")
                 .allMatch(Machines.TYPE.choices()::containsKey);
         assertThat(column(machines, 1).stream().filter("sprayer"::equals)).hasSize(2);
+        List<String> ownAndQuoted = machines.stream()
+                .filter(machine ->
+                        cell(machine, 35).equals("own") && !cell(machine, 36).isEmpty())
+                .map(machine -> machine.get(0))
+                .toList();
+        assertThat(ownAndQuoted)
+                .as("own machines to be held against a contractor")
+                .containsExactly("Mower 3.2 m");
     }
 
     @Test
@@ -117,9 +125,11 @@ class DemoWorkbookTest {
             for (String machine : job.get(4).split("; ")) {
                 assertThat(machines).contains(machine.replaceAll(" x \\d+$", ""));
             }
-            assertThat(job.get(5))
-                    .satisfiesAnyOf(tractor -> assertThat(tractor).isEmpty(), tractor -> assertThat(machines)
-                            .contains(tractor));
+            for (String tractor : job.get(5).split("; ")) {
+                assertThat(tractor.replaceAll(" x \\d+$", ""))
+                        .satisfiesAnyOf(one -> assertThat(one).isIn("", "-"), one -> assertThat(machines)
+                                .contains(one));
+            }
             assertThat(job.get(6)).satisfiesAnyOf(mix -> assertThat(mix).isEmpty(), mix -> assertThat(mixes)
                     .contains(mix));
             assertThat(job.get(7)).satisfiesAnyOf(one -> assertThat(one).isEmpty(), one -> assertThat(products)

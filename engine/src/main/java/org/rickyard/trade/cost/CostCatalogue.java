@@ -15,7 +15,7 @@ public final class CostCatalogue {
     /** Constants that only cautions read. */
     public static final List<Constant> CONSTANTS = List.of();
     /** Tables that are read outside formulas. */
-    public static final List<ReferenceTable> TABLES = List.of();
+    public static final List<ReferenceTable> TABLES = List.of(JobCost.PULLED);
 
     private static List<Formula> all() {
         List<Formula> all = new ArrayList<>(OwnershipCost.formulas());

@@ -5,20 +5,18 @@ import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.AREA;
-import static org.rickyard.trade.Quantities.CHARGE_PER_BALE;
-import static org.rickyard.trade.Quantities.CHARGE_PER_HECTARE;
-import static org.rickyard.trade.Quantities.CHARGE_PER_HOUR;
-import static org.rickyard.trade.Quantities.CHARGE_PER_TONNE;
-import static org.rickyard.trade.Quantities.CHARGE_UNIT;
-import static org.rickyard.trade.Quantities.DM_AT_ENSILING;
+import static org.rickyard.trade.Quantities.MACHINE_TYPE;
 import static org.rickyard.trade.Quantities.OWN_OR_HIRED;
+import static org.rickyard.trade.Quantities.POWER;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
-import org.rickyard.formula.Function;
+import org.rickyard.formula.ReferenceTable;
+import org.rickyard.formula.ReferenceTable.Row;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
@@ -26,8 +24,6 @@ import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Keys;
-import org.rickyard.trade.Quantities;
-import org.rickyard.trade.silage.Bales;
 import org.rickyard.trade.workrate.FuelAndLabour;
 import org.rickyard.trade.workrate.Throughput;
 
@@ -52,22 +48,17 @@ public final class JobCost {
     /** What the machine costs an hour, in the table of machine costs. */
     public static final Symbol COST_HOUR = hourly("ownership and repairs per hour");
     /** Machine on the field. */
-    public static final Symbol MACHINE_COST = money("machine cost");
+    public static final Symbol MACHINE_COST = HireBill.money("machine cost");
     /** Tractor on the field. */
-    public static final Symbol TRACTOR_COST = money("tractor cost");
+    public static final Symbol TRACTOR_COST = HireBill.money("tractor cost");
     /** Fuel on the field. */
-    public static final Symbol FUEL_COST = money("fuel cost");
+    public static final Symbol FUEL_COST = HireBill.money("fuel cost");
     /** Oil on the field. */
-    public static final Symbol LUBRICANT_COST = money("lubricant cost");
+    public static final Symbol LUBRICANT_COST = HireBill.money("lubricant cost");
     /** Labour on the field. */
-    public static final Symbol LABOUR_COST = money("labour cost");
-    /** Bales a baler makes of the crop. */
-    public static final Symbol BALES =
-            Symbol.number("bales made", Units.ONE).possible(Range.POSITIVE).decimals(0);
-    /** The bill for a hired machine. */
-    public static final Symbol HIRE = money("hire bill");
+    public static final Symbol LABOUR_COST = HireBill.money("labour cost");
     /** All together. */
-    public static final Symbol TOTAL = money("cost of the work");
+    public static final Symbol TOTAL = HireBill.money("cost of the work");
     /** The same for a hectare. */
     public static final Symbol PER_HECTARE = Symbol.number("cost per hectare", A_HECTARE)
             .possible(Range.NOT_NEGATIVE)
@@ -79,17 +70,9 @@ public final class JobCost {
             .possible(Range.NOT_NEGATIVE)
             .decimals(2);
     /** What the work of a machine costs beyond owning it. */
-    public static final Symbol RUNNING = money("running cost");
+    public static final Symbol RUNNING = HireBill.money("running cost");
     /** Repairs of the machine, an hour. */
     public static final Symbol MACHINE_REPAIRS = hourly("repairs of the machine per hour");
-    /** What is in a contractor's charge. */
-    public static final Symbol INCLUDES = Quantities.CHARGE_INCLUDES;
-
-    private static Symbol money(String name) {
-        return Symbol.number(name, Units.MONEY_UNIT)
-                .possible(Range.NOT_NEGATIVE)
-                .decimals(2);
-    }
 
     private static Symbol hourly(String name) {
         return Symbol.number(name, AN_HOUR).possible(Range.NOT_NEGATIVE).decimals(2);
@@ -98,25 +81,52 @@ public final class JobCost {
     private static final Source SUM = Source.derived("sum of its lines");
     private static final Source IOWA = Source.published("Iowa State University AgDM A3-29, 105 hp tractor");
 
+    private static final Source PURDUE = Source.published("Purdue (Dobbins), farm press: combining takes 2.02 US gal an"
+            + " acre of soya, 2.4 of maize; 6.06 at 3.00, 7.07 and 8.40 at 3.50. The 7.07 printed for maize at 3.00 is a"
+            + " slip for 7.20");
+
     /** Oil as a share of fuel. */
     public static final Constant LUBRICANT_SHARE = new Constant("Lubricant over fuel cost", 15, Units.PERCENT, IOWA);
 
-    private static final Condition HIRED = Condition.is(OWN_OR_HIRED, "hired");
-    private static final Condition ALL_IN = Condition.all(List.of(HIRED, Condition.is(INCLUDES, "everything")));
-    private static final Condition TRACTOR_IN = Condition.all(List.of(
-            HIRED,
-            Condition.any(List.of(Condition.is(INCLUDES, "everything"), Condition.is(INCLUDES, "all but fuel")))));
-    private static final String SAY =
-            "say in Charge includes whether the charge is for everything, all but fuel, or the" + " machine only";
+    /** Types that do nothing without a tractor, unless they have an engine of their own. */
+    public static final ReferenceTable PULLED = new ReferenceTable(
+            "Machines that a tractor pulls, drives or carries",
+            "machine type",
+            Units.ONE,
+            "tractors",
+            Units.ONE,
+            pulled(),
+            Source.commonPractice("what has no engine; one whose own Power is typed drives itself"));
 
-    private static Condition said() {
-        return Condition.any(List.of(
-                Condition.is(INCLUDES, "everything"),
-                Condition.is(INCLUDES, "all but fuel"),
-                Condition.is(INCLUDES, "machine only")));
+    private static List<Row> pulled() {
+        return Stream.of(
+                        "mower",
+                        "tedder",
+                        "rake",
+                        "forage wagon",
+                        "baler",
+                        "wrapper",
+                        "trailer",
+                        "buckrake",
+                        "field rolls",
+                        "sprayer",
+                        "air-blast sprayer",
+                        "fertiliser spreader",
+                        "muck spreader",
+                        "slurry tanker",
+                        "plough",
+                        "cultivator",
+                        "drill")
+                .map(type -> Row.of(type, 1))
+                .toList();
     }
 
-    private static final Expr NOTHING = new Expr.AsUnit(number(0), Units.MONEY_UNIT);
+    /** No tractor is named for a machine that needs one, nor does a charge include it. */
+    public static final Condition TRACTOR_MISSING = Condition.all(List.of(
+            Condition.compare(value(Keys.TRACTOR_KEY), Condition.Relation.EQUAL, number(0)),
+            new Condition.InTable(PULLED, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT),
+            new Condition.Blank(POWER),
+            new Condition.Not(HireBill.TRACTOR_IN)));
 
     /** Ownership and repairs of a machine, an hour. */
     public static final Formula COST_OF_HOUR = new Formula(
@@ -134,7 +144,7 @@ public final class JobCost {
     public static final Formula MACHINE_ON_FIELD = new Formula(
             "machine-cost",
             MACHINE_COST,
-            choice(HIRED, NOTHING, value(MACHINE_HOUR).times(HOURS)),
+            choice(HireBill.HIRED, HireBill.NOTHING, value(MACHINE_HOUR).times(HOURS)),
             SUM,
             "only the hours used here",
             List.of(
@@ -153,9 +163,9 @@ public final class JobCost {
             TRACTOR_COST,
             choice(
                     Condition.any(List.of(
-                            TRACTOR_IN,
+                            HireBill.TRACTOR_IN,
                             Condition.compare(value(Keys.TRACTOR_KEY), Condition.Relation.EQUAL, number(0)))),
-                    NOTHING,
+                    HireBill.NOTHING,
                     value(TRACTOR_HOUR).times(HOURS)),
             SUM,
             "only the hours used here",
@@ -169,21 +179,24 @@ public final class JobCost {
                     WorkedExample.from(Source.derived("own tractor before a hired implement"))
                             .with(Keys.TRACTOR_KEY, 1)
                             .with(OWN_OR_HIRED, "hired")
-                            .with(INCLUDES, "machine only")
+                            .with(HireBill.INCLUDES, "machine only")
                             .with(TRACTOR_HOUR, 10)
                             .with(HOURS, 5)
                             .gives(50, Units.MONEY_UNIT, 6),
                     WorkedExample.from(Source.commonPractice("what is in the charge is not paid twice"))
                             .with(Keys.TRACTOR_KEY, 1)
                             .with(OWN_OR_HIRED, "hired")
-                            .with(INCLUDES, "all but fuel")
+                            .with(HireBill.INCLUDES, "all but fuel")
                             .gives(0, Units.MONEY_UNIT, 6)));
 
     /** {@code fuel-cost}. */
     public static final Formula FUEL_ON_FIELD = new Formula(
             "fuel-cost",
             FUEL_COST,
-            choice(ALL_IN, NOTHING, value(FuelAndLabour.FIELD_FUEL).times(Prices.FUEL_PRICE)),
+            choice(
+                    HireBill.ALL_IN,
+                    HireBill.NOTHING,
+                    value(FuelAndLabour.FIELD_FUEL).times(Prices.FUEL_PRICE)),
             Source.derived("litres × price"),
             "nothing where a charge includes it",
             List.of(
@@ -196,13 +209,29 @@ public final class JobCost {
                             .with(OWN_OR_HIRED, "own")
                             .with(FuelAndLabour.FIELD_FUEL, 7.92, Units.GAL_US)
                             .with(Prices.FUEL_PRICE, 3.40, Units.MONEY_UNIT.over(Units.GAL_US))
-                            .gives(26.93, Units.MONEY_UNIT, 2)));
+                            .gives(26.93, Units.MONEY_UNIT, 2),
+                    gallons(PURDUE, 2.02, 3.00, 6.06),
+                    gallons(PURDUE, 2.02, 3.50, 7.07),
+                    gallons(PURDUE, 2.4, 3.50, 8.40),
+                    gallons(
+                            Source.secondHand("chopping maize: 3.25 US gal an acre × 3.40 is 11.05"),
+                            3.25,
+                            3.40,
+                            11.05)));
+
+    private static WorkedExample gallons(Source source, double gallons, double price, double cost) {
+        return WorkedExample.from(source)
+                .with(OWN_OR_HIRED, "own")
+                .with(FuelAndLabour.FIELD_FUEL, gallons, Units.GAL_US)
+                .with(Prices.FUEL_PRICE, price, Units.MONEY_UNIT.over(Units.GAL_US))
+                .gives(cost, Units.MONEY_UNIT, 2);
+    }
 
     /** {@code lubricant-cost}. */
     public static final Formula LUBRICANT_ON_FIELD = new Formula(
             "lubricant-cost",
             LUBRICANT_COST,
-            choice(TRACTOR_IN, NOTHING, value(FUEL_COST).times(constant(LUBRICANT_SHARE))),
+            choice(HireBill.TRACTOR_IN, HireBill.NOTHING, value(FUEL_COST).times(constant(LUBRICANT_SHARE))),
             IOWA,
             "oil and grease; nothing where a charge includes the tractor or engine",
             List.of(
@@ -212,7 +241,7 @@ public final class JobCost {
                             .gives(2.36, Units.MONEY_UNIT, 2),
                     WorkedExample.from(Source.commonPractice("a contractor oils his own machine"))
                             .with(OWN_OR_HIRED, "hired")
-                            .with(INCLUDES, "all but fuel")
+                            .with(HireBill.INCLUDES, "all but fuel")
                             .with(FUEL_COST, 100)
                             .gives(0, Units.MONEY_UNIT, 6)));
 
@@ -220,7 +249,10 @@ public final class JobCost {
     public static final Formula LABOUR_ON_FIELD = new Formula(
             "labour-cost",
             LABOUR_COST,
-            choice(TRACTOR_IN, NOTHING, value(FuelAndLabour.LABOUR).times(Prices.WAGE)),
+            choice(
+                    HireBill.TRACTOR_IN,
+                    HireBill.NOTHING,
+                    value(FuelAndLabour.LABOUR).times(Prices.WAGE)),
             Source.derived("hours × wage"),
             "nothing where a charge includes it",
             List.of(WorkedExample.from(Source.derived("Iowa State University: 1.1 h × 15.00 is 16.50"))
@@ -228,89 +260,6 @@ public final class JobCost {
                     .with(FuelAndLabour.LABOUR, 1.1)
                     .with(Prices.WAGE, 15)
                     .gives(16.5, Units.MONEY_UNIT, 2)));
-
-    /** {@code bales-made}: dry matter of the crop ÷ dry matter of a bale, rounded up. */
-    public static final Formula BALES_MADE = new Formula(
-            "bales-made",
-            BALES,
-            Expr.call(
-                    Function.ROUND_UP,
-                    value(AREA)
-                            .times(Throughput.YIELD_CARTED)
-                            .times(DM_AT_ENSILING)
-                            .over(constant(Bales.BALE_DM))
-                            .in(Units.ONE)),
-            Bales.BALE_DM.source(),
-            "round bales; count your own and set their dry matter on Assumptions",
-            List.of(
-                    // A hectare of 40 t/ha at 30 % holds 12 t of dry matter: 54.5 bales of 220 kg.
-                    WorkedExample.from(Source.derived("12 t of dry matter in bales of 220 kg"))
-                            .with(AREA, 1)
-                            .with(Throughput.YIELD_CARTED, 40)
-                            .with(DM_AT_ENSILING, 30)
-                            .gives(55, Units.ONE, 0),
-                    WorkedExample.from(Source.secondHand(
-                                    "Farmers Journal 216282: 900 bales at 220 kg are 198 t of dry matter"))
-                            .with(AREA, 16.5)
-                            .with(Throughput.YIELD_CARTED, 40)
-                            .with(DM_AT_ENSILING, 30)
-                            .gives(900, Units.ONE, 0)));
-
-    /** {@code hire-bill}: the charge by its unit. */
-    public static final Formula HIRE_BILL = new Formula(
-            "hire-bill",
-            HIRE,
-            choice(
-                    new Condition.Not(HIRED),
-                    NOTHING,
-                    choice(
-                            Condition.is(CHARGE_UNIT, "h"),
-                            value(CHARGE_PER_HOUR).times(HOURS).onlyWhen(said(), SAY),
-                            choice(
-                                    Condition.is(CHARGE_UNIT, "t"),
-                                    value(CHARGE_PER_TONNE)
-                                            .times(AREA)
-                                            .times(Throughput.YIELD_CARTED)
-                                            .onlyWhen(said(), SAY),
-                                    choice(
-                                            Condition.is(CHARGE_UNIT, "bale"),
-                                            value(CHARGE_PER_BALE).times(BALES).onlyWhen(said(), SAY),
-                                            value(CHARGE_PER_HECTARE)
-                                                    .times(AREA)
-                                                    .onlyWhen(said(), SAY))))),
-            Source.derived("charge × what it is counted by"),
-            "the charge as typed, with or without tax as typed",
-            List.of(
-                    WorkedExample.from(Source.derived("National Association of Agricultural Contractors, reported:"
-                                    + " mowing 30.30 a hectare, so 10 ha cost 303"))
-                            .with(OWN_OR_HIRED, "hired")
-                            .with(INCLUDES, "everything")
-                            .with(CHARGE_UNIT, "ha")
-                            .with(CHARGE_PER_HECTARE, 30.30)
-                            .with(AREA, 10)
-                            .gives(303, Units.MONEY_UNIT, 6),
-                    WorkedExample.from(Source.derived("2 a tonne of 20 t/ha on 10 ha"))
-                            .with(OWN_OR_HIRED, "hired")
-                            .with(INCLUDES, "all but fuel")
-                            .with(CHARGE_UNIT, "t")
-                            .with(CHARGE_PER_TONNE, 2)
-                            .with(AREA, 10)
-                            .with(Throughput.YIELD_CARTED, 20)
-                            .gives(400, Units.MONEY_UNIT, 6),
-                    WorkedExample.from(Source.derived("8 a bale for 55 bales"))
-                            .with(OWN_OR_HIRED, "hired")
-                            .with(INCLUDES, "everything")
-                            .with(CHARGE_UNIT, "bale")
-                            .with(CHARGE_PER_BALE, 8)
-                            .with(BALES, 55)
-                            .gives(440, Units.MONEY_UNIT, 6),
-                    WorkedExample.from(Source.derived("45 an hour for 5 h"))
-                            .with(OWN_OR_HIRED, "hired")
-                            .with(INCLUDES, "machine only")
-                            .with(CHARGE_UNIT, "h")
-                            .with(CHARGE_PER_HOUR, 45)
-                            .with(HOURS, 5)
-                            .gives(225, Units.MONEY_UNIT, 6)));
 
     /** {@code cost-of-work}. */
     public static final Formula COST = new Formula(
@@ -321,7 +270,7 @@ public final class JobCost {
                     .plus(FUEL_COST)
                     .plus(LUBRICANT_COST)
                     .plus(LABOUR_COST)
-                    .plus(HIRE),
+                    .plus(HireBill.HIRE),
             SUM,
             "work in the field; overheads, management and timeliness are not in it",
             List.of(
@@ -332,7 +281,7 @@ public final class JobCost {
                             .with(FUEL_COST, 26.93)
                             .with(LUBRICANT_COST, 4.04)
                             .with(LABOUR_COST, 16.50)
-                            .with(HIRE, 0)
+                            .with(HireBill.HIRE, 0)
                             .gives(55.80, Units.MONEY_UNIT, 2),
                     WorkedExample.from(SUM)
                             .with(MACHINE_COST, 100)
@@ -340,7 +289,7 @@ public final class JobCost {
                             .with(FUEL_COST, 40)
                             .with(LUBRICANT_COST, 6)
                             .with(LABOUR_COST, 80)
-                            .with(HIRE, 24)
+                            .with(HireBill.HIRE, 24)
                             .gives(300, Units.MONEY_UNIT, 6)));
 
     /** {@code cost-per-hectare}. */
@@ -379,25 +328,43 @@ public final class JobCost {
                     .with(Throughput.YIELD_CARTED, 20)
                     .gives(1, Units.MONEY_UNIT.over(Units.T), 6)));
 
-    /** {@code running-cost}: all but owning the machine itself. */
+    private static final Expr REPAIRS_ON_FIELD = value(MACHINE_REPAIRS).times(HOURS);
+
+    /** {@code running-cost}: all but owning the machine itself, as far as the charge beside it includes it. */
     public static final Formula RUNNING_COST = new Formula(
             "running-cost",
             RUNNING,
-            value(TRACTOR_COST)
-                    .plus(FUEL_COST)
-                    .plus(LUBRICANT_COST)
-                    .plus(LABOUR_COST)
-                    .plus(value(MACHINE_REPAIRS).times(HOURS)),
-            SUM,
-            "tractor and own labour included, as a contractor's charge includes his",
-            List.of(WorkedExample.from(Source.derived("50 + 40 + 6 + 80 + 10.56 × 5"))
-                    .with(TRACTOR_COST, 50)
-                    .with(FUEL_COST, 40)
-                    .with(LUBRICANT_COST, 6)
-                    .with(LABOUR_COST, 80)
-                    .with(MACHINE_REPAIRS, 10.56)
-                    .with(HOURS, 5)
-                    .gives(228.8, Units.MONEY_UNIT, 6)));
+            choice(
+                    Condition.is(HireBill.INCLUDES, "machine only"),
+                    REPAIRS_ON_FIELD,
+                    choice(
+                            Condition.is(HireBill.INCLUDES, "all but fuel"),
+                            value(TRACTOR_COST)
+                                    .plus(LUBRICANT_COST)
+                                    .plus(LABOUR_COST)
+                                    .plus(REPAIRS_ON_FIELD),
+                            value(TRACTOR_COST)
+                                    .plus(FUEL_COST)
+                                    .plus(LUBRICANT_COST)
+                                    .plus(LABOUR_COST)
+                                    .plus(REPAIRS_ON_FIELD))),
+            Source.published(
+                    "agricultural engineering textbook after Roth and Field: own labour and tractor are counted"
+                            + " where the contractor's charge includes them"),
+            "tractor, own labour and fuel, unless Charge includes says that the charge is without them",
+            List.of(running("everything", 228.8), running("all but fuel", 188.8), running("machine only", 52.8)));
+
+    private static WorkedExample running(String includes, double cost) {
+        return WorkedExample.from(Source.derived("50 + 40 + 6 + 80 + 10.56 × 5, as far as the charge includes them"))
+                .with(HireBill.INCLUDES, includes)
+                .with(TRACTOR_COST, 50)
+                .with(FUEL_COST, 40)
+                .with(LUBRICANT_COST, 6)
+                .with(LABOUR_COST, 80)
+                .with(MACHINE_REPAIRS, 10.56)
+                .with(HOURS, 5)
+                .gives(cost, Units.MONEY_UNIT, 6);
+    }
 
     /** In reading order. */
     static List<Formula> formulas() {
@@ -408,8 +375,8 @@ public final class JobCost {
                 FUEL_ON_FIELD,
                 LUBRICANT_ON_FIELD,
                 LABOUR_ON_FIELD,
-                BALES_MADE,
-                HIRE_BILL,
+                HireBill.BALES_MADE,
+                HireBill.HIRE_BILL,
                 COST,
                 COST_OF_HECTARE,
                 COST_OF_MACHINE_HOUR,

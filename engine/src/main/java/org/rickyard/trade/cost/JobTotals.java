@@ -14,6 +14,7 @@ import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.workrate.FuelAndLabour;
+import org.rickyard.trade.workrate.GangRates;
 
 /** Fuel, labour and money of a whole job: all its machines on all its fields. */
 public final class JobTotals {
@@ -44,6 +45,14 @@ public final class JobTotals {
     /** Cost of the job over its area. */
     public static final Symbol COST_HECTARE = Symbol.number(
                     "cost of the job per hectare", Units.MONEY_UNIT.over(Units.HA))
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(2);
+    /** Crop of the job's fields, each once. */
+    public static final Symbol JOB_CROP = Symbol.number("crop of the job (fresh, as carted)", Units.T)
+            .possible(Range.POSITIVE)
+            .decimals(0);
+    /** Cost of the job over its crop. */
+    public static final Symbol COST_TONNE = Symbol.number("cost of the job per tonne", Units.MONEY_UNIT.over(Units.T))
             .possible(Range.NOT_NEGATIVE)
             .decimals(2);
     /** Rows without fuel. */
@@ -106,6 +115,28 @@ public final class JobTotals {
                     .with(JOB_AREA, 10)
                     .gives(173.59, Units.MONEY_UNIT.over(Units.HA), 2)));
 
+    /** {@code job-crop}: only where every field's yield is known. */
+    public static final Formula CROP_OF_JOB = new Formula(
+            "job-crop",
+            JOB_CROP,
+            new Expr.Total(FuelAndLabour.WORK_INPUTS, GangRates.GANG_CROP, AREA_KEY, JOB_KEY, true),
+            Source.derived("sum over the fields, none left out"),
+            "each field once, fresh tonnes as carted",
+            List.of());
+
+    /** {@code job-cost-per-tonne}. */
+    public static final Formula COST_OF_TONNE = new Formula(
+            "job-cost-per-tonne",
+            COST_TONNE,
+            value(COST).over(JOB_CROP),
+            Source.derived("cost over crop"),
+            "fresh tonnes as carted; rows without a cost are not in it",
+            List.of(WorkedExample.from(Source.published(
+                            "FAO Forestry Paper 99: 60 an hour at 100 m3 an hour is 0.60 a m3 (tonnes in place of m3)"))
+                    .with(COST, 60)
+                    .with(JOB_CROP, 100)
+                    .gives(0.60, Units.MONEY_UNIT.over(Units.T), 2)));
+
     /** Rows left out of the fuel. */
     public static final Expr WITHOUT_FUEL =
             new Expr.Count(FuelAndLabour.WORK_INPUTS, FuelAndLabour.FIELD_FUEL, JOB_KEY, JOB_KEY, true);
@@ -114,6 +145,14 @@ public final class JobTotals {
 
     /** In reading order. */
     static List<Formula> formulas() {
-        return List.of(AREA_OF_JOB, JOB_FUEL, JOB_LABOUR, FUEL_OF_HECTARE, JOB_COST, COST_OF_HECTARE);
+        return List.of(
+                AREA_OF_JOB,
+                JOB_FUEL,
+                JOB_LABOUR,
+                FUEL_OF_HECTARE,
+                JOB_COST,
+                COST_OF_HECTARE,
+                CROP_OF_JOB,
+                COST_OF_TONNE);
     }
 }

@@ -24,7 +24,6 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Units;
-import org.rickyard.trade.workrate.GangRates;
 
 /** How long a clamp is filled and lies open, how short to chop, and what pH to look for. */
 public final class Filling {
@@ -40,13 +39,6 @@ public final class Filling {
     /** Hours the gangs are at it. */
     public static final Symbol GANG_HOURS =
             Symbol.number("hours of those gangs", Units.H).decimals(1);
-    /** Hours a gang is at it in a day. */
-    public static final Symbol GANG_HOURS_A_DAY = Symbol.number("hours of carting in a day", Units.H)
-            .possible(Range.above(0, 24))
-            .decimals(1);
-    /** Days of its own that a gang needs. */
-    public static final Symbol DAYS_OF_GANG =
-            Symbol.number("gang days", Units.ONE).possible(Range.POSITIVE).decimals(1);
     /** Days of the gangs that fill a clamp. */
     public static final Symbol GANG_DAYS =
             Symbol.number("days of those gangs", Units.ONE).decimals(1);
@@ -153,31 +145,6 @@ public final class Filling {
                     .with(CROP_IN, 612)
                     .with(DELIVERY_USED, 51)
                     .gives(12, Units.H, 3)));
-
-    /** {@code carting-hours-a-day}: typed for the job or its leading machine, otherwise the constant. */
-    public static final Formula CARTING_HOURS_A_DAY = new Formula(
-            "carting-hours-a-day",
-            GANG_HOURS_A_DAY,
-            given(HOURS_PER_DAY, constant(HOURS_A_DAY)),
-            HOURS_A_DAY.source(),
-            "typed for the job or its leading machine, otherwise a long day",
-            List.of(
-                    WorkedExample.from(HOURS_A_DAY.source()).gives(10, Units.H, 0),
-                    WorkedExample.from(Source.derived("what is typed stands"))
-                            .with(HOURS_PER_DAY, 8)
-                            .gives(8, Units.H, 0)));
-
-    /** {@code gang-days}: gang hours ÷ hours a day. */
-    public static final Formula DAYS_OF_GANG_RECKONED = new Formula(
-            "gang-days",
-            DAYS_OF_GANG,
-            value(GangRates.GANG_HOURS).over(GANG_HOURS_A_DAY),
-            Source.derived("hours over hours a day"),
-            "days without rain; moving between fields comes on top",
-            List.of(WorkedExample.from(Source.derived("4 h in days of 8 h"))
-                    .with(GangRates.GANG_HOURS, 4)
-                    .with(GANG_HOURS_A_DAY, 8)
-                    .gives(0.5, Units.ONE, 6)));
 
     /** {@code filling-hours-a-day}: those of the gangs; without gangs the roller's, otherwise the constant. */
     public static final Formula FILLING_HOURS_A_DAY = new Formula(

@@ -63,8 +63,6 @@ public final class SilageCatalogue {
                     Rolling.ROLLING_WEIGHT_FORTY,
                     Rolling.LAYER_RECKONED,
                     Rolling.LAYER_COUNT,
-                    Filling.CARTING_HOURS_A_DAY,
-                    Filling.DAYS_OF_GANG_RECKONED,
                     Filling.FILLING_HOURS_A_DAY,
                     Filling.FILLING_HOURS,
                     Filling.DAYS_LIES_OPEN,

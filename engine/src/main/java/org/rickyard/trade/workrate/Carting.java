@@ -57,6 +57,10 @@ public final class Carting {
     /** Load reckoned with. */
     public static final Symbol LOAD =
             Symbol.number("load", Units.T).possible(Range.POSITIVE).decimals(1);
+    /** Mass of the tractor before the trailer. */
+    public static final Symbol TRACTOR_MASS = Symbol.number("mass of the tractor", Units.T)
+            .possible(Range.above(0, 60))
+            .decimals(1);
     /** Time to fill one trailer. */
     public static final Symbol FILL_TIME = Symbol.number("fill time of a load", Units.MIN)
             .possible(Range.POSITIVE)

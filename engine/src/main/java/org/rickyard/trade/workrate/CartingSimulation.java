@@ -38,9 +38,9 @@ public final class CartingSimulation {
                     ofGang(Carting.LOAD),
                     ofGang(Carting.FILL_TIME),
                     ofGang(Carting.CYCLE),
-                    Expr.value(GangRates.SPREAD),
-                    Expr.value(GangRates.SEED),
-                    Expr.value(GangRates.LOADS)));
+                    Expr.value(GangChance.SPREAD),
+                    Expr.value(GangChance.SEED),
+                    Expr.value(GangChance.LOADS)));
 
     private static Expr ofGang(Symbol symbol) {
         return new Expr.Total(Carting.TABLE, symbol, Keys.GANG_KEY, Keys.GANG_KEY, true);

@@ -128,13 +128,13 @@ public final class FuelAndLabour {
     public static final Formula HOURS_AT_WORK = new Formula(
             "machine-hours-on-field",
             WORK_HOURS,
-            choice(IN_GANG, value(GANG_HOURS).times(GangRates.ALIKE), value(LINE_HOURS)),
+            choice(IN_GANG, value(GANG_HOURS).times(StageRates.ALIKE), value(LINE_HOURS)),
             Source.derived("machines of a gang work as long as the gang; others their own hours"),
             "road, service and repairs come on top",
             List.of(WorkedExample.from(Source.derived("three trailers for 4 h"))
                     .with(Keys.GANG_KEY, 1)
                     .with(GANG_HOURS, 4)
-                    .with(GangRates.ALIKE, 3)
+                    .with(StageRates.ALIKE, 3)
                     .gives(12, Units.H, 6)));
 
     /** {@code fuel}: litres an hour. */
@@ -282,12 +282,12 @@ public final class FuelAndLabour {
     public static final Formula LABOUR_OF_DRIVER = new Formula(
             "labour-per-driver",
             DRIVER_HOURS,
-            value(WORK_HOURS).over(GangRates.ALIKE).times(constant(ALLOWANCE)),
+            value(WORK_HOURS).over(StageRates.ALIKE).times(constant(ALLOWANCE)),
             IOWA,
             "each person at a machine; machines alike side by side",
             List.of(WorkedExample.from(Source.derived("three trailers for 12 h together, a tenth on top"))
                     .with(WORK_HOURS, 12)
-                    .with(GangRates.ALIKE, 3)
+                    .with(StageRates.ALIKE, 3)
                     .gives(4.4, Units.H, 6)));
 
     /** {@code driver-day}: hours per day with the allowance. */
@@ -305,13 +305,13 @@ public final class FuelAndLabour {
     public static final Formula LABOUR_OF_DAY = new Formula(
             "labour-per-day",
             LABOUR_DAY,
-            value(DRIVER_DAY).times(CREW_USED).times(GangRates.ALIKE),
+            value(DRIVER_DAY).times(CREW_USED).times(StageRates.ALIKE),
             Source.derived("a driver's day × people × machines"),
             "a full day of this work",
             List.of(WorkedExample.from(Source.derived("11 h, two people at each of three machines"))
                     .with(DRIVER_DAY, 11)
                     .with(CREW_USED, 2)
-                    .with(GangRates.ALIKE, 3)
+                    .with(StageRates.ALIKE, 3)
                     .gives(66, Units.H, 6)));
 
     /** In reading order. */

@@ -37,7 +37,9 @@ public final class PowerNeeded {
             .possible(Range.POSITIVE)
             .decimals(1);
     /** Power through the shaft. */
-    public static final Symbol PTO = power("PTO power needed");
+    public static final Symbol PTO = Symbol.number("PTO power needed", Units.KW)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
     /** Power to pull the machine over the field. */
     public static final Symbol DRAWBAR = power("drawbar power needed");
     /** Both, at the PTO. */
@@ -72,12 +74,21 @@ public final class PowerNeeded {
                     Row.of("baler", 2.5),
                     Row.of("forager", 6),
                     Row.of("forage wagon", 0),
-                    Row.of("muck spreader", 0)));
+                    Row.of("muck spreader", 0),
+                    Row.of("plough", 0),
+                    Row.of("cultivator", 0),
+                    Row.of("drill", 0)));
     /** Power for a metre of width. */
     public static final ReferenceTable BY_WIDTH = table(
             "PTO power for each metre of width (b)",
             PER_METRE,
-            List.of(Row.of("mower", 5), Row.of("rake", 2), Row.of("tedder", 1.5)));
+            List.of(
+                    Row.of("mower", 5),
+                    Row.of("rake", 2),
+                    Row.of("tedder", 1.5),
+                    Row.of("plough", 0),
+                    Row.of("cultivator", 0),
+                    Row.of("drill", 0)));
     /** Power for a tonne an hour. */
     public static final ReferenceTable BY_FEED = table(
             "PTO power for each tonne an hour (c)",
@@ -87,6 +98,30 @@ public final class PowerNeeded {
                     Row.of("forager", 4),
                     Row.of("forage wagon", 0.3),
                     Row.of("muck spreader", 0.2)));
+
+    private static final Source G1208 =
+            Source.published("University of Missouri G1208 (Frisby, 1993): mouldboard plough"
+                    + " 8 in deep 13.5 hp at the PTO for each foot at 4.5 mph, field cultivator 5.2 at 5.5, conventional planter"
+                    + " 3.5 at 4.5; plough, cultivator and drill of ours in this order");
+
+    /** Power at the tractor's PTO that pulls a soil tool, for each width, at the speed of the guide. */
+    public static final ReferenceTable IN_SOIL = new ReferenceTable(
+            "Power to work the soil, at the tractor's PTO",
+            "machine type",
+            Units.ONE,
+            "power for each width",
+            Units.HP.over(Units.FT),
+            List.of(Row.of("plough", 13.5), Row.of("cultivator", 5.2), Row.of("drill", 3.5)),
+            G1208);
+    /** The speed that power is for. */
+    public static final ReferenceTable IN_SOIL_AT = new ReferenceTable(
+            "Speed of the power to work the soil",
+            "machine type",
+            Units.ONE,
+            "speed",
+            Units.MPH,
+            List.of(Row.of("plough", 4.5), Row.of("cultivator", 5.5), Row.of("drill", 4.5)),
+            G1208);
 
     private static ReferenceTable table(String name, Unit unit, List<Row> rows) {
         return new ReferenceTable(
@@ -98,7 +133,8 @@ public final class PowerNeeded {
                 rows,
                 Source.memory(
                         "ASAE D497, rotary power: disc mower without conditioner, rotary rake, tedder, round baler"
-                                + " with fixed chamber, forager in wilted grass, forage wagon, muck spreader"));
+                                + " with fixed chamber, forager in wilted grass, forage wagon, muck spreader; soil tools are"
+                                + " drawn and take none (a power harrow does: type its fuel)"));
     }
 
     /** Engine to shaft. */
@@ -155,36 +191,68 @@ public final class PowerNeeded {
                             .with(FEED, 40)
                             .gives(166, Units.KW, 6)));
 
-    /** {@code drawbar-power}: weight × motion resistance × speed. */
+    private static final Condition SOIL_TOOL =
+            new Condition.InTable(IN_SOIL, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
+
+    /** {@code drawbar-power}: draught of soil and machine × speed, or weight × motion resistance × speed. */
     public static final Formula DRAWBAR_POWER = new Formula(
             "drawbar-power",
             DRAWBAR,
-            value(MASS)
-                    .times(constant(GRAVITY))
-                    .times(constant(MOTION_RESISTANCE))
-                    .times(SPEED),
-            Source.derived("draught × speed; 10 kN at 7.2 km/h is 20 kW"),
-            "rolling of the machine on level ground; soil worked, slopes and the tractor itself come on top",
-            List.of(WorkedExample.from(Source.derived("10 kN at 7.2 km/h is 20 kW"))
-                    .with(MASS, 10 / 9.80665 / 0.08)
-                    .with(SPEED, 7.2)
-                    .gives(20, Units.KW, 6)));
+            choice(
+                    SOIL_TOOL,
+                    at(IN_SOIL)
+                            .times(WORKING_WIDTH)
+                            .times(value(SPEED).over(at(IN_SOIL_AT)))
+                            .times(constant(DRAWBAR_OF_PTO)),
+                    value(MASS)
+                            .times(constant(GRAVITY))
+                            .times(constant(MOTION_RESISTANCE))
+                            .times(SPEED)),
+            G1208,
+            "soil tools by the guide, their draught taken as the same at every speed, though it grows with speed, depth"
+                    + " and heavy land; others as they roll on level ground. Slopes and the tractor itself come on top",
+            List.of(
+                    WorkedExample.from(Source.derived("10 kN at 7.2 km/h is 20 kW"))
+                            .with(MACHINE_TYPE, "mower")
+                            .with(MASS, 10 / 9.80665 / 0.08)
+                            .with(SPEED, 7.2)
+                            .gives(20, Units.KW, 6),
+                    guide("plough", 8, 4.5, 13.5),
+                    guide("cultivator", 20, 5.5, 5.2),
+                    guide("drill", 10, 4.5, 3.5)));
+
+    /** The guide prints power at the PTO; at the drawbar it is 0.73 of that. */
+    private static WorkedExample guide(String type, double feet, double mph, double horsePowerPerFoot) {
+        return WorkedExample.from(G1208)
+                .with(MACHINE_TYPE, type)
+                .with(WORKING_WIDTH, feet, Units.FT)
+                .with(SPEED, mph, Units.MPH)
+                .gives(feet * horsePowerPerFoot * 0.73, Units.HP, 6);
+    }
 
     /** {@code power-needed}: PTO power + drawbar power brought to the PTO. */
     public static final Formula POWER_NEEDED = new Formula(
             "power-needed",
             NEEDED,
             choice(
-                    new Condition.Blank(MASS),
+                    Condition.all(List.of(new Condition.Blank(MASS), new Condition.Not(SOIL_TOOL))),
                     value(PTO),
                     value(PTO).plus(value(DRAWBAR).over(constant(DRAWBAR_OF_PTO)))),
             MFWD,
-            "without the mass of the machine, the power to pull it is left out",
-            List.of(WorkedExample.from(Source.derived("24 kW at the shaft and 7.3 kW at the drawbar"))
-                    .with(PTO, 24)
-                    .with(MASS, 4)
-                    .with(DRAWBAR, 7.3)
-                    .gives(34, Units.KW, 6)));
+            "without the mass of the machine, the power to roll it is left out",
+            List.of(
+                    WorkedExample.from(Source.derived("24 kW at the shaft and 7.3 kW at the drawbar"))
+                            .with(MACHINE_TYPE, "mower")
+                            .with(PTO, 24)
+                            .with(MASS, 4)
+                            .with(DRAWBAR, 7.3)
+                            .gives(34, Units.KW, 6),
+                    WorkedExample.from(
+                                    Source.derived("a plough that takes 73 kW at the drawbar and nothing of the shaft"))
+                            .with(MACHINE_TYPE, "plough")
+                            .with(PTO, 0)
+                            .with(DRAWBAR, 73)
+                            .gives(100, Units.KW, 6)));
 
     /** Power of the tractor at its PTO. */
     public static final Formula PTO_OF_TRACTOR = new Formula(

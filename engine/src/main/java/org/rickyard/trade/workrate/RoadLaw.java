@@ -14,6 +14,9 @@ public final class RoadLaw {
     /** Mass of a loaded agricultural trailer in Great Britain. */
     public static final Constant TRAILER_MASS =
             new Constant("Greatest trailer mass on roads of Great Britain (2015)", 18.29, Units.T, GREAT_BRITAIN);
+    /** Mass of tractor and loaded trailer together in Great Britain. */
+    public static final Constant TRAIN_MASS = new Constant(
+            "Greatest mass of tractor and trailer on roads of Great Britain (2015)", 31, Units.T, GREAT_BRITAIN);
     /** Speed of agricultural tractor and trailer in Great Britain. */
     public static final Constant TRAILER_SPEED = new Constant(
             "Greatest speed of tractor and trailer on roads of Great Britain (2015)",

@@ -40,7 +40,10 @@ public final class WorkRateCatalogue {
         List<Formula> all = new ArrayList<>(RATES);
         all.addAll(Carting.formulas());
         all.addAll(TrailerNumbers.formulas());
+        all.addAll(StageRates.formulas());
         all.addAll(GangRates.formulas());
+        all.addAll(GangDays.formulas());
+        all.addAll(GangChance.formulas());
         all.addAll(PowerNeeded.formulas());
         all.addAll(FuelAndLabour.formulas());
         return List.copyOf(all);
@@ -55,6 +58,7 @@ public final class WorkRateCatalogue {
             CartingSimulation.SEED,
             CartingSimulation.LOADS,
             RoadLaw.TRAILER_MASS,
+            RoadLaw.TRAIN_MASS,
             RoadLaw.TRAILER_SPEED);
 
     /** Tables that are read outside formulas. */

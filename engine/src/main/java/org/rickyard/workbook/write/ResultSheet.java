@@ -259,7 +259,7 @@ final class ResultSheet extends OurSheet {
         for (TableColumn column : spec.columns()) {
             boolean wrapped = !(column instanceof TableColumn.Name)
                     && !(column instanceof TableColumn.Word)
-                    && !(column instanceof TableColumn.Method)
+                    && !(column instanceof TableColumn.Method method && method.bar())
                     && table.of(column.symbol()).words();
             texts.add(wrapped ? table.of(column.symbol()).word(row) : "");
         }
@@ -300,8 +300,7 @@ final class ResultSheet extends OurSheet {
     private ColumnWriter formulaWriter(Expr expr, Symbol symbol, Values values, CellLook look, int at) {
         CellFormula formula = CellFormula.of(printer.guarded(expr));
         if (values.words()) {
-            CellLook wrapped = look.equals(Looks.RESULT) ? Looks.RESULT_WRAPPED : Looks.STEP_WRAPPED;
-            int style = looks.of(wraps() ? wrapped : look);
+            int style = looks.of(wraps() ? wrapped(look) : look);
             return (sheet, row) -> sheet.formula(at, style, formula, values.word(row));
         }
         int style =
@@ -315,10 +314,15 @@ final class ResultSheet extends OurSheet {
         };
     }
 
+    private static CellLook wrapped(CellLook look) {
+        return look.equals(Looks.RESULT) ? Looks.RESULT_WRAPPED : Looks.STEP_WRAPPED;
+    }
+
     private ColumnWriter methodWriter(Symbol symbol, Values values, CellLook look, int at) {
         if (values.words()) {
-            int style = looks.of(look);
-            int empty = looks.of(look == Looks.BAR ? Looks.STEP : look);
+            boolean bar = look.equals(Looks.BAR);
+            int style = looks.of(bar || !wraps() ? look : wrapped(look));
+            int empty = bar ? looks.of(Looks.STEP) : style;
             return (sheet, row) -> {
                 if (values.has(row)) {
                     sheet.text(at, style, values.word(row));

@@ -102,6 +102,22 @@ class PublishedFiguresTest {
         }
     }
 
+    /** Construction Equipment, 28 September 2010: 30 s a bucket in 50-minute hours for 4 h: 133 loads of three, 1,020 yd3. */
+    @Tag("published")
+    @Test
+    void bucketsOfALoaderInFiftyMinuteHours() {
+        double minutes = 4 * 50;
+        double rate = of(
+                StageRates.HANDLING,
+                inputs().with(Quantities.MACHINE_TYPE, "loader")
+                        .with(Quantities.PAYLOAD, 2.55)
+                        .with(Quantities.ROUND_TIME, 0.5)
+                        .with(StageRates.ALIKE, 1));
+        double moved = rate * minutes / 60;
+        assertThat(moved).isCloseTo(1020, within(1e-9));
+        assertThat(Math.floor(moved / (3 * 2.55))).isEqualTo(133);
+    }
+
     /** Hunt, solution sheet: the theoretical rate of 5 m at 4.8 km/h is 2.4 ha/h. */
     @Tag("published")
     @Test

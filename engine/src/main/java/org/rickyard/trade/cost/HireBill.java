@@ -1,0 +1,163 @@
+package org.rickyard.trade.cost;
+
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.number;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.AREA;
+import static org.rickyard.trade.Quantities.CHARGE_PER_BALE;
+import static org.rickyard.trade.Quantities.CHARGE_PER_HECTARE;
+import static org.rickyard.trade.Quantities.CHARGE_PER_HOUR;
+import static org.rickyard.trade.Quantities.CHARGE_PER_TONNE;
+import static org.rickyard.trade.Quantities.CHARGE_UNIT;
+import static org.rickyard.trade.Quantities.DM_AT_ENSILING;
+import static org.rickyard.trade.Quantities.MACHINE_TYPE;
+import static org.rickyard.trade.Quantities.OWN_OR_HIRED;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.silage.Bales;
+import org.rickyard.trade.workrate.FuelAndLabour;
+import org.rickyard.trade.workrate.Throughput;
+
+/** The bill for a hired machine: its charge by the hour, hectare, tonne or bale. */
+public final class HireBill {
+    private HireBill() {}
+
+    /** What is in a contractor's charge. */
+    public static final Symbol INCLUDES = Quantities.CHARGE_INCLUDES;
+
+    static Symbol money(String name) {
+        return Symbol.number(name, Units.MONEY_UNIT)
+                .possible(Range.NOT_NEGATIVE)
+                .decimals(2);
+    }
+
+    /** Bales a baler makes of the crop. */
+    public static final Symbol BALES =
+            Symbol.number("bales made", Units.ONE).possible(Range.POSITIVE).decimals(0);
+    /** The bill for a hired machine. */
+    public static final Symbol HIRE = money("hire bill");
+
+    static final Condition HIRED = Condition.is(OWN_OR_HIRED, "hired");
+    static final Condition ALL_IN = Condition.all(List.of(HIRED, Condition.is(INCLUDES, "everything")));
+    static final Condition TRACTOR_IN = Condition.all(List.of(
+            HIRED,
+            Condition.any(List.of(Condition.is(INCLUDES, "everything"), Condition.is(INCLUDES, "all but fuel")))));
+    private static final String SAY =
+            "say in Charge includes whether the charge is for everything, all but fuel, or the" + " machine only";
+
+    private static Condition said() {
+        return Condition.any(List.of(
+                Condition.is(INCLUDES, "everything"),
+                Condition.is(INCLUDES, "all but fuel"),
+                Condition.is(INCLUDES, "machine only")));
+    }
+
+    static final Expr NOTHING = new Expr.AsUnit(number(0), Units.MONEY_UNIT);
+
+    private static final Condition MAKES_BALES =
+            Condition.any(List.of(Condition.is(MACHINE_TYPE, "baler"), Condition.is(MACHINE_TYPE, "wrapper")));
+
+    /** {@code bales-made}: dry matter of the crop ÷ dry matter of a bale, rounded up. */
+    public static final Formula BALES_MADE = new Formula(
+            "bales-made",
+            BALES,
+            Expr.call(
+                            Function.ROUND_UP,
+                            value(AREA)
+                                    .times(Throughput.YIELD_CARTED)
+                                    .times(DM_AT_ENSILING)
+                                    .over(constant(Bales.BALE_DM))
+                                    .in(Units.ONE))
+                    .onlyWhen(MAKES_BALES, "it neither makes nor wraps bales"),
+            Bales.BALE_DM.source(),
+            "round bales; count your own and set their dry matter on Assumptions",
+            List.of(
+                    // A hectare of 40 t/ha at 30 % holds 12 t of dry matter: 54.5 bales of 220 kg.
+                    WorkedExample.from(Source.derived("12 t of dry matter in bales of 220 kg"))
+                            .with(MACHINE_TYPE, "baler")
+                            .with(AREA, 1)
+                            .with(Throughput.YIELD_CARTED, 40)
+                            .with(DM_AT_ENSILING, 30)
+                            .gives(55, Units.ONE, 0),
+                    WorkedExample.from(Source.secondHand(
+                                    "Farmers Journal 216282: 900 bales at 220 kg are 198 t of dry matter"))
+                            .with(MACHINE_TYPE, "baler")
+                            .with(AREA, 16.5)
+                            .with(Throughput.YIELD_CARTED, 40)
+                            .with(DM_AT_ENSILING, 30)
+                            .gives(900, Units.ONE, 0)));
+
+    /** {@code hire-bill}: the charge by its unit. */
+    public static final Formula HIRE_BILL = new Formula(
+            "hire-bill",
+            HIRE,
+            choice(
+                    new Condition.Not(HIRED),
+                    NOTHING,
+                    choice(
+                            Condition.is(CHARGE_UNIT, "h"),
+                            value(CHARGE_PER_HOUR)
+                                    .times(FuelAndLabour.WORK_HOURS)
+                                    .onlyWhen(said(), SAY),
+                            choice(
+                                    Condition.is(CHARGE_UNIT, "t"),
+                                    value(CHARGE_PER_TONNE)
+                                            .times(AREA)
+                                            .times(Throughput.YIELD_CARTED)
+                                            .onlyWhen(said(), SAY),
+                                    choice(
+                                            Condition.is(CHARGE_UNIT, "bale"),
+                                            value(CHARGE_PER_BALE).times(BALES).onlyWhen(said(), SAY),
+                                            value(CHARGE_PER_HECTARE)
+                                                    .times(AREA)
+                                                    .onlyWhen(said(), SAY))))),
+            Source.derived("charge × what it is counted by"),
+            "the charge as typed, with or without tax as typed",
+            List.of(
+                    WorkedExample.from(Source.derived("National Association of Agricultural Contractors, reported:"
+                                    + " mowing 30.30 a hectare, so 10 ha cost 303"))
+                            .with(OWN_OR_HIRED, "hired")
+                            .with(INCLUDES, "everything")
+                            .with(CHARGE_UNIT, "ha")
+                            .with(CHARGE_PER_HECTARE, 30.30)
+                            .with(AREA, 10)
+                            .gives(303, Units.MONEY_UNIT, 6),
+                    WorkedExample.from(Source.derived("2 a tonne of 20 t/ha on 10 ha"))
+                            .with(OWN_OR_HIRED, "hired")
+                            .with(INCLUDES, "all but fuel")
+                            .with(CHARGE_UNIT, "t")
+                            .with(CHARGE_PER_TONNE, 2)
+                            .with(AREA, 10)
+                            .with(Throughput.YIELD_CARTED, 20)
+                            .gives(400, Units.MONEY_UNIT, 6),
+                    WorkedExample.from(Source.derived("8 a bale for 55 bales"))
+                            .with(OWN_OR_HIRED, "hired")
+                            .with(INCLUDES, "everything")
+                            .with(CHARGE_UNIT, "bale")
+                            .with(CHARGE_PER_BALE, 8)
+                            .with(BALES, 55)
+                            .gives(440, Units.MONEY_UNIT, 6),
+                    WorkedExample.from(Source.derived("45 an hour for 5 h"))
+                            .with(OWN_OR_HIRED, "hired")
+                            .with(INCLUDES, "machine only")
+                            .with(CHARGE_UNIT, "h")
+                            .with(CHARGE_PER_HOUR, 45)
+                            .with(FuelAndLabour.WORK_HOURS, 5)
+                            .gives(225, Units.MONEY_UNIT, 6)));
+
+    /** In reading order. */
+    static List<Formula> formulas() {
+        return List.of(BALES_MADE, HIRE_BILL);
+    }
+}

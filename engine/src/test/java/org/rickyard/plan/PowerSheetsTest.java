@@ -1,0 +1,132 @@
+package org.rickyard.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.rickyard.testing.SeasonBook.row;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.rickyard.quantity.Units;
+import org.rickyard.testing.SeasonBook;
+
+/** Power needed and power there, from the lists to the grid. */
+class PowerSheetsTest {
+    private static SeasonBook farm(String basis, double power, String type, double feet, double mph) {
+        return new SeasonBook()
+                .sheet("Fields", row("Holding", "Field", "Crop", "Area (ha)"), row("Hill Top", "Far", "stubble", 12))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (ft)", "Speed (mph)", "Power (hp)", "Power basis"),
+                        row("Tool", type, feet, mph),
+                        row("Old red", "tractor", null, null, power, basis))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Tractor"),
+                        row("Work", "Far", "work", "Tool", "Old red"));
+    }
+
+    private static double horsePower(double kilowatts) {
+        return Units.KW.convert(kilowatts, Units.HP);
+    }
+
+    /** University of Missouri G1208: a mouldboard plough takes 13.5 hp at the PTO for each foot at 4.5 mph. */
+    @Tag("published")
+    @Test
+    void aPloughTakesWhatTheGuidePrints() {
+        SeasonBook.Worked worked = farm("PTO", 150, "plough", 8, 4.5).run();
+        assertThat(horsePower(worked.number("power-needed", "Tool"))).isCloseTo(8 * 13.5, within(1e-6));
+        assertThat(horsePower(worked.number("drawbar-power", "Tool"))).isCloseTo(8 * 13.5 * 0.73, within(1e-6));
+        assertThat(worked.number("power-share", "Tool")).isCloseTo(72, within(1e-6));
+        assertThat(worked.word("fuel-by", "Tool")).isEqualTo("load on the tractor");
+        assertThat(worked.messages()).noneMatch(m -> m.contains("more power than the tractor has"));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** The guide's cultivator and planter: 5.2 hp a foot at 5.5 mph, 3.5 at 4.5. */
+    @Tag("published")
+    @Test
+    void soDoCultivatorAndDrill() {
+        assertThat(horsePower(farm("PTO", 150, "cultivator", 20, 5.5).run().number("power-needed", "Tool")))
+                .isCloseTo(104, within(1e-6));
+        assertThat(horsePower(farm("PTO", 150, "drill", 10, 4.5).run().number("power-needed", "Tool")))
+                .isCloseTo(35, within(1e-6));
+    }
+
+    @Tag("derived")
+    @Test
+    void tooSmallATractorIsACautionAndFarTooSmallAStop() {
+        assertThat(farm("PTO", 100, "plough", 8, 4.5).run().messages())
+                .anyMatch(m -> m.contains("the work needs more power than the tractor has")
+                        && m.contains("share of the tractor's power is 108 %"));
+        assertThat(farm("PTO", 80, "plough", 8, 4.5).run().messages())
+                .anyMatch(m -> m.contains("over a quarter more power than the tractor has")
+                        && m.contains("use a larger one, a narrower machine or a lower speed"));
+    }
+
+    /** Textbook section on converting power ratings: 125 engine hp are 107.5 at the PTO and 92.45 at the drawbar by 86 %. */
+    @Tag("published")
+    @Test
+    void theOtherRuleOfPowerRatiosCanBeSetOnAssumptions() {
+        SeasonBook.Worked worked = farm("engine", 125, "plough", 8, 4.5)
+                .sheet(
+                        "Assumptions",
+                        row("Item", "Value", "Unit"),
+                        row("PTO power over engine power", 86, "%"),
+                        row("Drawbar power over PTO power", 86, "%"))
+                .run();
+        double pto = horsePower(worked.number("tractor-pto-power", "Tool"));
+        assertThat(pto).isCloseTo(107.5, within(1e-6));
+        assertThat(pto * worked.number("drawbar-power", "Tool") / worked.number("power-needed", "Tool"))
+                .isCloseTo(92.45, within(1e-6));
+    }
+
+    /** ASAE D497, from memory: 652 + 5.1 v² N for each cm and m; 42.45 kW for 20 cm and 1.524 m at 6 km/h. Within 40 %. */
+    @Tag("memory")
+    @Test
+    void theGuideAndTheRememberedDraughtAreOfOneSize() {
+        double draught = (652 + 5.1 * 36) * 1.524 * 20 / 1000;
+        double remembered = draught * 6 / 3.6;
+        assertThat(remembered).isCloseTo(42.45, within(0.005));
+        double guide = farm("PTO", 150, "plough", 5, Units.KM_PER_H.convert(6, Units.MPH))
+                .run()
+                .number("drawbar-power", "Tool");
+        assertThat(guide).isBetween(0.6 * remembered, 1.4 * remembered);
+    }
+
+    @Tag("common-practice")
+    @Test
+    void aBasisMissingIsAskedFor() {
+        SeasonBook.Worked worked = farm(null, 125, "plough", 8, 4.5).run();
+        assertThat(worked.result("fuel", "Tool").given()).isFalse();
+        assertThat(worked.result("fuel", "Tool").reason()).contains("engine or PTO in Power basis");
+    }
+
+    /** What Checks tells the client to do about a missing basis must help. */
+    @Tag("derived")
+    @Test
+    void aBasisInTheHeaderIsTheBasisOfTheColumn() {
+        Object[][] ways = {{"Engine power (hp)", 0.9}, {"PTO hp", 1.0}, {"Power (PTO hp)", 1.0}, {"Engine hp", 0.9}};
+        for (Object[] way : ways) {
+            SeasonBook.Worked worked = new SeasonBook()
+                    .sheet(
+                            "Fields",
+                            row("Holding", "Field", "Crop", "Area (ha)"),
+                            row("Hill Top", "Far", "stubble", 12))
+                    .sheet(
+                            "Machines",
+                            row("Machine", "Type", "Working width (ft)", "Speed (mph)", way[0]),
+                            row("Tool", "plough", 8, 4.5),
+                            row("Old red", "tractor", null, null, 150))
+                    .sheet(
+                            "Jobs",
+                            row("Job", "Field", "Operation", "Machine", "Tractor"),
+                            row("Work", "Far", "work", "Tool", "Old red"))
+                    .run();
+            assertThat(horsePower(worked.number("tractor-pto-power", "Tool")))
+                    .as(String.valueOf(way[0]))
+                    .isCloseTo(150 * (double) way[1], within(1e-6));
+            assertThat(worked.number("fuel", "Tool")).isPositive();
+            assertThat(worked.differences()).isEmpty();
+        }
+    }
+}
