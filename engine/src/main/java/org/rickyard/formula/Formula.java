@@ -2,6 +2,7 @@ package org.rickyard.formula;
 
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A calculation of the trade, declared once.
@@ -16,9 +17,11 @@ import java.util.Set;
 public record Formula(
         String id, Symbol result, Expr expr, Source source, String validity, List<WorkedExample> examples) {
 
+    private static final Pattern KEBAB_CASE = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+
     /** Brings the expression to the result's unit; refuses another dimension. */
     public Formula {
-        if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+        if (!KEBAB_CASE.matcher(id).matches()) {
             throw new IllegalArgumentException("'" + id + "' is not in kebab-case");
         }
         if (result.type() != Symbol.Type.TEXT) {

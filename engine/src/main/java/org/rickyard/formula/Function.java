@@ -82,10 +82,16 @@ public enum Function {
 
     /** Rounded half away from zero, as the grid's ROUND does. */
     static double round(double x, int decimals) {
-        if (Double.isNaN(x) || Double.isInfinite(x) || Math.abs(x) >= 1e15) {
+        if (Double.isNaN(x) || Double.isInfinite(x) || Math.abs(x) >= 1e15 || decimals >= 3 && isThousandths(x)) {
             return x;
         }
         return BigDecimal.valueOf(x).setScale(decimals, RoundingMode.HALF_UP).doubleValue();
+    }
+
+    /** Most that is typed has three decimals at most, and is as round as it can be without a look at its digits. */
+    private static boolean isThousandths(double x) {
+        double thousandths = Math.rint(x * 1000);
+        return Math.abs(thousandths) < 1e12 && thousandths / 1000 == x;
     }
 
     private static double whole(double x, RoundingMode mode) {

@@ -11,6 +11,7 @@ import org.rickyard.quantity.Unit;
  */
 public final class Scaling {
     private static final int MOST_DECIMAL_DIGITS = 12;
+    private static final int MOST_DIGITS_TOLD = 6;
     private static final BigInteger EXACT_DOUBLE = BigInteger.ONE.shiftLeft(53);
 
     private final double multiplier;
@@ -101,8 +102,11 @@ public final class Scaling {
         return steps("*", "/", "+");
     }
 
-    /** The steps in words: {@code  ÷ 10}. */
+    /** The steps in words: {@code  ÷ 10}; a ratio of two long numbers, as of lb/ft3, is told to six figures. */
     public String words() {
+        if (multiplierText.length() > MOST_DIGITS_TOLD && divisorText.length() > MOST_DIGITS_TOLD) {
+            return " × " + Numbers.readable(multiplier / divisor) + (addedText.equals("0") ? "" : " + " + addedText);
+        }
         return steps(" × ", " ÷ ", " + ");
     }
 

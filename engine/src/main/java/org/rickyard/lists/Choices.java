@@ -47,7 +47,8 @@ public final class Choices {
                     + "skid steer",
             "sprayer: boom sprayer, field sprayer, self propelled sprayer, trailed sprayer, mounted sprayer, crop"
                     + " sprayer",
-            "air-blast sprayer: airblast, air assisted sprayer, orchard sprayer, mist blower, air carrier sprayer",
+            "air-blast sprayer: airblast, airblast sprayer, air assisted sprayer, orchard sprayer, mist blower, mistblower,"
+                    + " air carrier sprayer, vineyard sprayer",
             "knapsack: knapsack sprayer, backpack sprayer",
             "wiper: weed wiper, wick, rope wick, weed wick",
             "fertiliser spreader: fertilizer spreader, fert spreader, spinner, fertiliser broadcaster, spinning disc"

@@ -84,7 +84,7 @@ public final class Fields {
             .help("One cut; say what it was weighed as in Yield basis.");
     /** What the yield was weighed as. */
     public static final ColumnSpec YIELD_BASIS = choice("Yield basis", Quantities.YIELD_BASIS, Choices.YIELD_BASIS)
-            .also("basis of yield, yield type, yield as, basis")
+            .also("basis of yield, yield type, yield as, basis, weighed as, yield weighed as")
             .help("standing fresh, as carted fresh or dry matter.");
     /** Dry matter at cutting. */
     public static final ColumnSpec DM_AT_CUTTING = number("DM at cutting", Quantities.DM_AT_CUTTING)

@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * A header cut into words, so that its first words can be taken as a name and the rest as a unit: "Working width (m)".
@@ -12,6 +13,9 @@ import java.util.Map;
  * @param ends where each word ends in {@code raw}
  */
 record HeaderText(String raw, List<String> words, List<Integer> ends) {
+    private static final Pattern BRACKETS = Pattern.compile("[\\[\\](){}]");
+    private static final Pattern MARKS = Pattern.compile("^[\\s,:;.*#_–—-]+|[\\s,:;.*#_–—-]+$");
+
     /** Words that advisers cut short in a header, and what they stand for. */
     private static final Map<String, String> CUT_SHORT = Map.ofEntries(
             Map.entry("dist", "distance"),
@@ -73,8 +77,8 @@ record HeaderText(String raw, List<String> words, List<Integer> ends) {
     /** What follows the first {@code count} words, brackets and leading marks taken off; a leading slash is kept. */
     String rest(int count) {
         String tail = count == 0 ? raw : raw.substring(ends.get(count - 1));
-        String open = tail.replaceAll("[\\[\\](){}]", " ").strip();
-        String cut = open.replaceAll("^[\\s,:;.*#_–—-]+|[\\s,:;.*#_–—-]+$", "");
+        String open = BRACKETS.matcher(tail).replaceAll(" ").strip();
+        String cut = MARKS.matcher(open).replaceAll("");
         return cut.regionMatches(true, 0, "in ", 0, 3) ? cut.substring(3).strip() : cut;
     }
 

@@ -23,7 +23,9 @@ public final class Herds {
     /** How many. */
     public static final ColumnSpec HEAD = number("Head", Quantities.HEAD)
             .needed()
-            .also("hd, number, no, count, number of head, head of stock, heads, animals, " + "number of animals, cows")
+            .also(
+                    "hd, number, no, count, number of head, no of head, head of stock, heads, animals, number of animals, "
+                            + "no of animals, cows")
             .help("How many animals.");
     /** What one eats in a day. */
     public static final ColumnSpec INTAKE = number("Intake", Quantities.INTAKE)

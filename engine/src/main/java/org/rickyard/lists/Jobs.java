@@ -99,7 +99,7 @@ public final class Jobs {
 
     /** A liquid other than water. */
     public static final ColumnSpec SPRAY_DENSITY = number("Spray density", Quantities.SPRAY_DENSITY)
-            .also("liquid density, density of the spray, spray SG, relative density of spray")
+            .also("liquid density, density of the spray, spray SG, SG of spray, relative density of spray")
             .help("Kilograms in a litre of what is sprayed; blank means water.");
     /** Bands over the rows. */
     public static final ColumnSpec BAND_WIDTH = number("Band width", Quantities.BAND_WIDTH)

@@ -17,18 +17,36 @@ import org.rickyard.trade.silage.PackingModel;
 final class ClampFamily {
     private static final String NO_CLAMPS = "no clamps are listed";
 
-    private ClampFamily() {}
+    private final PlanContext plan;
+    private final FeedFamily.FeedHoldings holdings;
+    private final CropRows crop;
+    private final RowSources cropSources;
+    private final ClampRollers rollers;
 
-    static void build(PlanContext plan, ClampRollers rollers) {
+    /** Allots the crop; the tables come with {@link #build}, for the gangs want to know the clamps before. */
+    ClampFamily(PlanContext plan) {
+        this.plan = plan;
+        holdings = new FeedFamily.FeedHoldings(plan);
+        crop = ClampProposal.of(new CropRows(plan.lists(), plan.findings()), plan, holdings);
+        cropSources = crop.sources(holdings);
+        rollers = new ClampRollers(plan, crop.clampsFilled());
+    }
+
+    /** Which cut a job meets on a field, and where its crop goes. */
+    FieldCuts fieldCuts() {
+        return new FieldCuts(plan, crop);
+    }
+
+    /** What rolls each clamp. */
+    ClampRollers rollers() {
+        return rollers;
+    }
+
+    void build() {
         ListRows clamps = plan.rows(Clamps.LIST);
-        FeedFamily.FeedHoldings holdings = new FeedFamily.FeedHoldings(plan);
-        CropRows crop = ClampProposal.of(new CropRows(plan.lists(), plan.findings()), plan, holdings);
         int[] every = CropRows.ascending(clamps.size(), 0);
         twins(clamps, plan.findings());
-        plan.add(
-                ClampTables.CROP,
-                crop.sources(holdings),
-                "no field names a clamp or a yield basis, and no cuts are listed");
+        plan.add(ClampTables.CROP, cropSources, "no field names a clamp or a yield basis, and no cuts are listed");
         plan.add(ClampTables.CLAMPS, ClampJoin.rows(clamps, every).with(ClampTables.CROPS, crop.crops()), NO_CLAMPS);
         ClampSlips.tell(plan);
         plan.add(ClampHeightTables.HEIGHTS, ClampJoin.rows(clamps, every), NO_CLAMPS);

@@ -24,6 +24,7 @@ import org.rickyard.trade.silage.Filling;
 import org.rickyard.trade.silage.Packing;
 import org.rickyard.trade.silage.PackingModel;
 import org.rickyard.trade.silage.Rolling;
+import org.rickyard.trade.workrate.GangDays;
 import org.rickyard.trade.workrate.GangRates;
 
 /** How well each clamp is packed, and whether the rollers keep up with the delivery. */
@@ -133,6 +134,10 @@ final class ClampPackingTables {
                             new TableColumn.Calculated(Rolling.LAYER_RECKONED, false),
                             new TableColumn.Calculated(Rolling.LAYER_COUNT, true),
                             new TableColumn.Calculated(Filling.FILLING_HOURS, true),
+                            ofGangs(Filling.GANG_DAYS, GangDays.DAYS_OF_GANG),
+                            Names.optional(
+                                    Quantities.HOURS_PER_DAY, Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY)),
+                            new TableColumn.Calculated(Filling.FILLING_HOURS_A_DAY, false),
                             new TableColumn.Calculated(Filling.DAYS_LIES_OPEN, true)),
                     ROLLING_RULES),
             List.of(),

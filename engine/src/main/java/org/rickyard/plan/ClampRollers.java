@@ -20,7 +20,13 @@ final class ClampRollers {
     private final int[] roller;
     private final boolean[] rolled;
 
-    ClampRollers(PlanContext plan) {
+    /**
+     * Finds them.
+     *
+     * @param filled the rows of the clamp list that crop is allotted to; a clamp that nothing goes to is not rolled
+     *     merely because the machine list has a roller, unless nothing goes anywhere
+     */
+    ClampRollers(PlanContext plan, int[] filled) {
         clamps = plan.rows(Clamps.LIST);
         machines = plan.rows(Machines.LIST);
         roller = new int[clamps.size()];
@@ -28,9 +34,17 @@ final class ClampRollers {
         for (int clamp : ClampJoin.where(clamps, Clamps.ROLLER_MASS)) {
             rolled[clamp] = true;
         }
+        boolean[] fed = new boolean[clamps.size()];
+        Arrays.fill(fed, filled.length == 0);
+        for (int clamp : filled) {
+            fed[clamp] = true;
+        }
+        for (int clamp : ClampJoin.where(clamps, Clamps.DELIVERY)) {
+            fed[clamp] = true;
+        }
         for (int clamp = 0; clamp < roller.length; clamp++) {
             roller[clamp] = roller(plan, clamp);
-            rolled[clamp] |= roller[clamp] >= 0;
+            rolled[clamp] |= fed[clamp] && roller[clamp] >= 0;
         }
     }
 
@@ -44,11 +58,7 @@ final class ClampRollers {
         int[] rows = IntStream.range(0, rolled.length).filter(this::rolls).toArray();
         plan.add(
                 ClampPackingTables.ROLLERS,
-                ClampJoin.rows(clamps, rows)
-                        .with(
-                                Role.MACHINE,
-                                machines,
-                                Arrays.stream(rows).map(clamp -> roller[clamp]).toArray()),
+                withRollers(rows),
                 "no clamp has a roller mass, and no clamp roller is listed for its holding");
     }
 
@@ -89,8 +99,16 @@ final class ClampRollers {
                 filled[clamp] = true;
             }
         }
-        return ClampJoin.rows(
-                clamps,
+        return withRollers(
                 IntStream.range(0, filled.length).filter(clamp -> filled[clamp]).toArray());
+    }
+
+    /** Rows of the clamp list, each with what rolls there: its mass counts, and the hours of its day. */
+    private RowSources withRollers(int[] rows) {
+        return ClampJoin.rows(clamps, rows)
+                .with(
+                        Role.MACHINE,
+                        machines,
+                        Arrays.stream(rows).map(clamp -> roller[clamp]).toArray());
     }
 }

@@ -202,6 +202,7 @@ final class ClampTables {
                             new TableColumn.Calculated(ClampContents.CROP_IN_CLAMP_DM, true),
                             new TableColumn.Calculated(ClampContents.DM_OF_CLAMP, false),
                             new TableColumn.Calculated(ClampContents.CLAMP_DENSITY, true),
+                            new TableColumn.Calculated(ClampContents.DENSITY_TAKEN_FROM, false),
                             new TableColumn.Calculated(ClampContents.CLAMP_DENSITY_DM, true),
                             new TableColumn.Calculated(ClampContents.CLAMP_CAPACITY, true),
                             new TableColumn.Calculated(ClampContents.CLAMP_CAPACITY_DM, true),

@@ -23,13 +23,15 @@ final class CostFamily {
     private final PlanContext plan;
     private final List<WorkRows.Work> works;
     private final Holdings holdings;
+    private final FieldCuts cuts;
     private final PriceRows prices;
     private final ListRows machines;
     private final int[] jobKeys;
 
-    private CostFamily(PlanContext plan, WorkRows works, Holdings holdings) {
+    private CostFamily(PlanContext plan, WorkRows works, Holdings holdings, FieldCuts cuts) {
         this.plan = plan;
         this.holdings = holdings;
+        this.cuts = cuts;
         machines = plan.rows(Machines.LIST);
         prices = new PriceRows(plan.rows(Assumptions.LIST), plan.findings());
         boolean asked = prices.any()
@@ -39,13 +41,22 @@ final class CostFamily {
         jobKeys = jobKeys(plan, this.works);
     }
 
-    static void build(PlanContext plan, WorkRows works, Holdings holdings) {
-        new CostFamily(plan, works, holdings).build();
+    static void build(PlanContext plan, WorkRows works, Holdings holdings, FieldCuts cuts) {
+        new CostFamily(plan, works, holdings, cuts).build();
     }
 
     private void build() {
         String none = "no job names a tractor, and no machine has power, fuel, crew or a price";
         String unpriced = "no machine in the jobs has a price, and no wage or fuel price is on Assumptions";
+        if (works.isEmpty()) {
+            plan.addEmpty(CostTables.INPUTS, none);
+            plan.addEmpty(CostTables.MACHINE_COSTS, unpriced);
+            plan.addEmpty(CostTables.JOB_COSTS, unpriced);
+            plan.addEmpty(CostTables.OWN_OR_HIRE, "no own machine has a contractor's charge beside its price");
+            plan.addEmpty(CostTables.jobTotals(prices.any()), none);
+            plan.addEmpty(CostTables.holdingCosts(prices.any()), none);
+            return;
+        }
         plan.add(CostTables.INPUTS, work(works), none);
         int[] used = works.stream()
                 .flatMap(w -> java.util.stream.Stream.of(w.machine(), w.tractor()))
@@ -109,9 +120,10 @@ final class CostFamily {
     }
 
     private RowSources work(List<WorkRows.Work> rows) {
+        int[] job = ints(rows, WorkRows.Work::job);
         int[] field = ints(rows, WorkRows.Work::field);
         RowSources sources = new RowSources(rows.size())
-                .with(Role.JOB, plan.rows(Jobs.LIST), ints(rows, WorkRows.Work::job))
+                .with(Role.JOB, plan.rows(Jobs.LIST), job)
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)
                 .with(Role.MACHINE, machines, ints(rows, WorkRows.Work::machine))
                 .with(Role.TRACTOR, machines, ints(rows, WorkRows.Work::tractor))
@@ -126,7 +138,7 @@ final class CostFamily {
                 .with(
                         StageRates.ALIKE,
                         rows.stream().mapToDouble(WorkRows.Work::alike).toArray());
-        return FieldYields.apply(sources, plan.lists(), field);
+        return FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field));
     }
 
     /** Each job's number, all rows of one name and operation on one holding together. */

@@ -1,5 +1,6 @@
 package org.rickyard.plan;
 
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import org.rickyard.lists.Assumptions;
@@ -10,18 +11,25 @@ import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
 
-/** In which country a holding lies: as its clamps say, or else the item Country on Assumptions. */
+/** In which country a holding lies: as its fields say, or its clamps, or else the item Country on Assumptions. */
 final class Countries {
     /** The item of Assumptions. */
     static final String ITEM = "country";
 
     private final ListRows clamps;
     private final ListRows fields;
+    private final Map<String, String> ofFields = new HashMap<>();
     private final String assumed;
 
     Countries(FoundLists lists) {
         clamps = lists.rows(Clamps.LIST);
         fields = lists.rows(Fields.LIST);
+        for (int field = 0; field < fields.size(); field++) {
+            if (fields.state(Fields.COUNTRY, field) == ListRows.State.GIVEN) {
+                ofFields.putIfAbsent(
+                        NameKey.key(fields.text(Fields.HOLDING, field)), fields.text(Fields.COUNTRY, field));
+            }
+        }
         assumed = assumed(lists.rows(Assumptions.LIST));
     }
 
@@ -42,7 +50,13 @@ final class Countries {
 
     /** The country of a field's holding; "" if nothing says. */
     String of(int field) {
+        if (fields.state(Fields.COUNTRY, field) == ListRows.State.GIVEN) {
+            return fields.text(Fields.COUNTRY, field);
+        }
         String holding = NameKey.key(fields.text(Fields.HOLDING, field));
+        if (ofFields.containsKey(holding)) {
+            return ofFields.get(holding);
+        }
         for (int clamp = 0; clamp < clamps.size(); clamp++) {
             String owner = NameKey.key(clamps.text(Clamps.HOLDING, clamp));
             boolean his = owner.isEmpty() || owner.equals(holding);

@@ -17,7 +17,6 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
-import org.rickyard.quantity.Units;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.Crop;
@@ -149,6 +148,17 @@ final class CropRows {
         return cut >= 0 && cuts.state(Cuts.CUT, cut) == ListRows.State.GIVEN ? cuts.number(Cuts.CUT, cut) : 0;
     }
 
+    /** Told of each row: its field, its row of the cut list, its row of the clamp list (-1 for none), its share. */
+    interface Teller {
+        /** One row. */
+        void tell(int field, int cut, int clamp, int share);
+    }
+
+    /** Tells every row, in order. */
+    void each(Teller told) {
+        rows.forEach(row -> told.tell(row.field(), row.cut(), row.key() - 1, row.share()));
+    }
+
     /** These rows with parts of some of them allotted to clamps; a row that is split stands once for each part. */
     CropRows with(Map<Integer, List<Part>> proposals) {
         List<Row> parted = new ArrayList<>();
@@ -184,7 +194,7 @@ final class CropRows {
             share[i] = row.share();
             proposed[i] = row.proposed() ? clamps.text(Clamps.CLAMP, row.key() - 1) : "";
             fill(key[i] - 1, field[i], cut[i]);
-            basis[i] = basis(field[i], cut[i]);
+            basis[i] = FieldYields.basis(fields, field[i], cuts, cut[i]);
             dry[i] = Crop.DRY_MATTER.equals(basis[i]);
             fresh[i] = !dry[i];
         }
@@ -228,27 +238,6 @@ final class CropRows {
             crops[clamp] = otherCrop.contains(clamp) ? OTHER_CROP : filled.contains(clamp) ? "grass" : "";
         }
         return crops;
-    }
-
-    /** The basis typed; a yield whose unit says dry matter needs none. */
-    private String basis(int field, int cut) {
-        boolean ofCut = cut >= 0 && given(cuts, Cuts.YIELD, cut);
-        ListRows list = ofCut ? cuts : fields;
-        int row = ofCut ? cut : field;
-        String typed = cut >= 0 && given(cuts, Cuts.YIELD_BASIS, cut)
-                ? usable(cuts, Cuts.YIELD_BASIS, cut)
-                : usable(fields, Fields.YIELD_BASIS, field);
-        if (typed.isEmpty()
-                && list.unit(Fields.YIELD, row)
-                        .filter(unit -> unit.isCompatible(Units.T_DM_PER_HA))
-                        .isPresent()) {
-            return Crop.DRY_MATTER;
-        }
-        return typed;
-    }
-
-    private static String usable(ListRows list, ColumnSpec column, int row) {
-        return list.state(column, row) == ListRows.State.GIVEN ? list.text(column, row) : "";
     }
 
     private int clamp(int field, int cut) {

@@ -123,7 +123,8 @@ final class FeedTables {
                                     new TableColumn.Calculated(Feeding.DAYS_FEED_LASTS, true),
                                     new TableColumn.Calculated(Feeding.SURPLUS_OR_SHORTFALL, true),
                                     new TableColumn.Calculated(Feeding.ANIMALS_FED, true),
-                                    new TableColumn.Calculated(Bales.BALES_OF_SURPLUS, true))),
+                                    new TableColumn.Calculated(Bales.BALES_OF_SURPLUS, true),
+                                    new TableColumn.Calculated(Bales.SURPLUS_SPACE, true))),
                     BALANCE_RULES),
             List.of(new TableSpec.TotalName(Feeding.SURPLUS, "Rickyard_feed_surplus")),
             SilageCautions.FEEDING,
@@ -148,7 +149,7 @@ final class FeedTables {
     static final TableSpec FACE = new TableSpec(
             "clamp-feeding",
             "Clamp feeding",
-            "Clamp feeding: how long each clamp lasts, how fast its face moves, what clamp would suit",
+            "Clamp feeding: days each lasts, how fast its face moves, what would suit",
             "one row per clamp that a group is fed from",
             Sentences.appended(
                     with(

@@ -1,42 +1,67 @@
 package org.rickyard.plan;
 
+import java.util.function.IntPredicate;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Quantities;
 
-/** Which of a field's yield columns apply: a fresh yield or one of dry matter, by its basis or its unit. */
+/** Which yield a row has: that of the cut or of the field, fresh or of dry matter, by its basis or its unit. */
 final class FieldYields {
     private static final String DRY_MATTER = "dry matter";
 
     private FieldYields() {}
 
-    /** Says of each row which yield it has. */
-    static RowSources apply(RowSources sources, FoundLists lists, int[] field) {
+    /** Says of each row which cut it is and which yield it has. */
+    static RowSources apply(RowSources sources, FoundLists lists, int[] field, int[] cut) {
+        return apply(sources, lists, field, cut, row -> true);
+    }
+
+    /** The same, where only some rows have to do with the crop; a sprayer's throughput in t/h would mean nothing. */
+    static RowSources apply(RowSources sources, FoundLists lists, int[] field, int[] cut, IntPredicate withCrop) {
         ListRows fields = lists.rows(Fields.LIST);
+        ListRows cuts = lists.rows(Cuts.LIST);
         int rows = field.length;
         String[] basis = new String[rows];
         boolean[] fresh = new boolean[rows];
         boolean[] dry = new boolean[rows];
         for (int row = 0; row < rows; row++) {
-            basis[row] = field[row] < 0 ? "" : basis(fields, field[row]);
-            dry[row] = basis[row].equals(DRY_MATTER);
-            fresh[row] = !dry[row];
+            basis[row] = field[row] < 0 ? "" : basis(fields, field[row], cuts, cut[row]);
+            dry[row] = basis[row].equals(DRY_MATTER) && withCrop.test(row);
+            fresh[row] = !basis[row].equals(DRY_MATTER) && withCrop.test(row);
         }
-        return sources.with(Quantities.YIELD_BASIS, basis)
+        return sources.with(Role.CUT, cuts, cut)
+                .with(Quantities.YIELD_BASIS, basis)
                 .only(Quantities.YIELD, fresh)
                 .only(Quantities.YIELD_DRY_MATTER, dry);
     }
 
-    private static String basis(ListRows fields, int field) {
-        if (fields.state(Fields.YIELD_BASIS, field) == ListRows.State.GIVEN) {
-            return fields.text(Fields.YIELD_BASIS, field);
-        }
-        return fields.unit(Fields.YIELD, field)
+    /** The basis typed, for the cut before the field; a yield whose unit says dry matter needs none. */
+    static String basis(ListRows fields, int field, ListRows cuts, int cut) {
+        boolean yieldOfCut = cut >= 0 && typed(cuts, Cuts.YIELD, cut);
+        ListRows list = yieldOfCut ? cuts : fields;
+        int row = yieldOfCut ? cut : field;
+        String said = cut >= 0 && typed(cuts, Cuts.YIELD_BASIS, cut)
+                ? usable(cuts, Cuts.YIELD_BASIS, cut)
+                : usable(fields, Fields.YIELD_BASIS, field);
+        if (said.isEmpty()
+                && list.unit(Fields.YIELD, row)
                         .filter(unit -> unit.isCompatible(Units.T_DM_PER_HA))
-                        .isPresent()
-                ? DRY_MATTER
-                : "";
+                        .isPresent()) {
+            return DRY_MATTER;
+        }
+        return said;
+    }
+
+    private static boolean typed(ListRows list, ColumnSpec column, int row) {
+        ListRows.State state = list.state(column, row);
+        return state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK;
+    }
+
+    private static String usable(ListRows list, ColumnSpec column, int row) {
+        return list.state(column, row) == ListRows.State.GIVEN ? list.text(column, row) : "";
     }
 }

@@ -16,6 +16,7 @@ import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Method;
 import org.rickyard.formula.Simplifier;
 import org.rickyard.formula.Symbol;
+import org.rickyard.trade.Quantities;
 
 /**
  * A result table fitted to one workbook: a column that nothing in the workbook can fill is left out, with the steps that
@@ -44,28 +45,47 @@ final class FittedTable {
      * The table without what these rows can never fill.
      *
      * @param absentThere whether a column of a table made before was left out of it
+     * @param toItsRows whether what no row has need of goes too, though another row might; so a very large workbook is
+     *     kept lean, at the price that columns may come and go with what its rows hold
      */
-    static TableSpec of(TableSpec declared, RowSources sources, BiPredicate<String, Symbol> absentThere) {
+    static TableSpec of(
+            TableSpec declared, RowSources sources, BiPredicate<String, Symbol> absentThere, boolean toItsRows) {
         FittedTable fitted = new FittedTable(declared, absentThere);
         for (TableColumn column : declared.columns()) {
-            if (isAbsent(column, sources)) {
+            if (isAbsent(column, sources, toItsRows)) {
                 fitted.absent.add(column.symbol());
             }
+        }
+        if (toItsRows) {
+            fitted.wordsRead(sources);
         }
         fitted.follow();
         fitted.keepWhatIsAskedFor();
         return fitted.spec();
     }
 
-    private static boolean isAbsent(TableColumn column, RowSources sources) {
-        if (column instanceof TableColumn.Link link) {
-            return link.places().stream().noneMatch(sources::hasColumn);
+    private static boolean isAbsent(TableColumn column, RowSources sources, boolean toItsRows) {
+        if (column instanceof TableColumn.Name name && name.symbol().equals(Quantities.BLOCK)) {
+            // Blocks are a help to those who split their fields; names of other things are what a row is about.
+            return name.places().stream().noneMatch(sources::hasColumn);
+        } else if (column instanceof TableColumn.Link link) {
+            return toItsRows && sources.appliesNowhere(link.symbol())
+                    || link.places().stream().noneMatch(sources::hasColumn);
         } else if (column instanceof TableColumn.Word word) {
             return !word.places().isEmpty()
                     && !sources.hasWord(word.symbol())
                     && word.places().stream().noneMatch(sources::hasColumn);
         }
         return false;
+    }
+
+    /** The words that a run has read stand in the sheet as they are until the next one, so no others need be asked about. */
+    private void wordsRead(RowSources sources) {
+        for (TableColumn column : declared.columns()) {
+            if (column instanceof TableColumn.Word word) {
+                words.put(word.symbol(), ResultTable.wordsOf(word, sources));
+            }
+        }
     }
 
     /** Simplifies; a step that then never has a value is absent too, and so on. */

@@ -23,27 +23,40 @@ final class GangFamily {
             "no job names a forager together with trailers or clamp machines, or a forage" + " wagon";
 
     /** A row: a gang, its member, and the number of that member over all. */
+    private static final String NO_TRAILERS = "no job names a forager together with trailers";
+
     private record Row(GangRows.Gang gang, GangRows.Member member, int key) {}
 
     private final PlanContext plan;
     private final GangRows gangs;
     private final Tasks tasks;
+    private final FieldCuts cuts;
     private final WorkRows works;
     private final Countries countries;
 
-    private GangFamily(PlanContext plan, GangRows gangs, Tasks tasks, WorkRows works) {
+    private GangFamily(PlanContext plan, GangRows gangs, Tasks tasks, FieldCuts cuts, WorkRows works) {
         this.plan = plan;
         this.gangs = gangs;
         this.tasks = tasks;
+        this.cuts = cuts;
         this.works = works;
         this.countries = new Countries(plan.lists());
     }
 
-    static void build(PlanContext plan, GangRows gangs, Tasks tasks, WorkRows works) {
-        new GangFamily(plan, gangs, tasks, works).build();
+    static void build(PlanContext plan, GangRows gangs, Tasks tasks, FieldCuts cuts, WorkRows works) {
+        new GangFamily(plan, gangs, tasks, cuts, works).build();
     }
 
     private void build() {
+        if (gangs.gangs().isEmpty()) {
+            plan.addEmpty(GangTables.CROP, NO_GANG);
+            plan.addEmpty(GangTables.CARTING, NO_GANG);
+            plan.addEmpty(GangTables.TRAILERS, NO_TRAILERS);
+            plan.addEmpty(GangTables.STAGES, NO_GANG);
+            plan.addEmpty(GangTables.gangs(List.of()), NO_GANG);
+            plan.addEmpty(GangTables.EXPECTED, NO_GANG);
+            return;
+        }
         List<Row> members = new ArrayList<>();
         for (GangRows.Gang gang : gangs.gangs()) {
             for (GangRows.Member member : gang.members()) {
@@ -63,7 +76,7 @@ final class GangFamily {
                 .toList();
         plan.add(GangTables.CROP, ofGangs(gangs.gangs()), NO_GANG);
         ResultTable cartingTable = plan.add(GangTables.CARTING, carting(carting), NO_GANG);
-        plan.add(GangTables.TRAILERS, rows(filled), "no job names a forager together with trailers");
+        plan.add(GangTables.TRAILERS, rows(filled), NO_TRAILERS);
         plan.add(GangTables.STAGES, stages(members), NO_GANG);
         plan.add(GangTables.gangs(apart()), gangs(), NO_GANG);
         expected(carting, cartingTable);
@@ -86,19 +99,17 @@ final class GangFamily {
     }
 
     private RowSources ofGangs(List<GangRows.Gang> rows) {
+        int[] job = rows.stream().mapToInt(GangRows.Gang::job).toArray();
         int[] field = rows.stream().mapToInt(GangRows.Gang::field).toArray();
         RowSources sources = new RowSources(rows.size())
-                .with(
-                        Role.JOB,
-                        plan.rows(Jobs.LIST),
-                        rows.stream().mapToInt(GangRows.Gang::job).toArray())
+                .with(Role.JOB, plan.rows(Jobs.LIST), job)
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)
                 .with(
                         Role.CLAMP,
                         plan.rows(Clamps.LIST),
                         rows.stream().mapToInt(GangRows.Gang::clamp).toArray())
                 .with(Keys.GANG_KEY, rows.stream().mapToInt(GangRows.Gang::key).toArray());
-        return FieldYields.apply(sources, plan.lists(), field);
+        return FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field));
     }
 
     private RowSources carting(List<Row> rows) {

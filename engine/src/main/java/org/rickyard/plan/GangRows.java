@@ -5,14 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
-import org.rickyard.lists.NameKey;
 import org.rickyard.trade.workrate.Carting;
 import org.rickyard.trade.workrate.GangStage;
 
@@ -24,7 +22,7 @@ final class GangRows {
     /** A machine of a job, and how many alike. */
     record Member(int machine, int alike, GangStage stage) {}
 
-    /** A gang on one field; {@code clamp} is the field's clamp or -1. */
+    /** A gang on one field; {@code clamp} is the clamp its crop goes to, or -1. */
     record Gang(int key, int job, int field, int clamp, List<Member> members) {
         /** The machine that sets the gang's pace by the day: the first that works together with others. */
         int lead() {
@@ -46,18 +44,18 @@ final class GangRows {
     private final ListRows jobs;
     private final ListRows machines;
     private final ListRows fields;
+    private final FieldCuts cuts;
     private final ClampRollers rollers;
-    private final NameKey clampNames;
     private final List<Finding> findings;
     private final List<Gang> gangs = new ArrayList<>();
     private final Map<Integer, List<Member>> byJob = new HashMap<>();
 
-    GangRows(PlanContext plan, ClampRollers rollers) {
-        this.rollers = rollers;
+    GangRows(PlanContext plan, FieldCuts cuts, ClampRollers rollers) {
         jobs = plan.rows(Jobs.LIST);
         machines = plan.rows(Machines.LIST);
         fields = plan.rows(Fields.LIST);
-        clampNames = NameKey.of(plan.rows(Clamps.LIST), Clamps.CLAMP);
+        this.cuts = cuts;
+        this.rollers = rollers;
         findings = plan.findings();
         MachineChoice machineChoice = new MachineChoice(machines, findings);
         FieldChoice fieldChoice = new FieldChoice(fields, findings);
@@ -66,7 +64,7 @@ final class GangRows {
             if (!members.isEmpty()) {
                 byJob.put(job, members);
                 for (int field : fieldChoice.find(jobs, job)) {
-                    gangs.add(new Gang(gangs.size() + 1, job, field, clampOf(field), members));
+                    gangs.add(new Gang(gangs.size() + 1, job, field, cuts.clamp(job, field), members));
                 }
             }
         }
@@ -162,15 +160,6 @@ final class GangRows {
                         .orElse(org.rickyard.quantity.Units.M)
                         .convert(machines.number(Machines.WORKING_WIDTH, m.machine()), org.rickyard.quantity.Units.M))
                 .max(Double::compare);
-    }
-
-    private int clampOf(int field) {
-        String name = fields.text(Fields.CLAMP, field);
-        NameKey.Resolution resolution = clampNames.resolve(fields.text(Fields.HOLDING, field), name);
-        if (resolution instanceof NameKey.None) {
-            resolution = clampNames.resolve("", name);
-        }
-        return resolution instanceof NameKey.Found found ? found.row() : -1;
     }
 
     /** Whether the gang has no roller of its own while the clamp's own sheet says what rolls there. */

@@ -23,6 +23,7 @@ import org.rickyard.trade.workrate.Carting;
 import org.rickyard.trade.workrate.CartingSimulation;
 import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.GangChance;
+import org.rickyard.trade.workrate.GangDays;
 import org.rickyard.trade.workrate.GangRates;
 import org.rickyard.trade.workrate.GangStage;
 import org.rickyard.trade.workrate.StageRates;
@@ -302,6 +303,8 @@ final class GangTables {
         columns.add(TableColumn.Calculated.aside(GangRates.DAY_OF_GANG));
         columns.add(new TableColumn.Key(Keys.CLAMP_KEY));
         columns.add(TableColumn.Calculated.aside(GangRates.CROP_OF_GANG));
+        columns.add(TableColumn.Calculated.aside(GangDays.CARTING_HOURS_A_DAY));
+        columns.add(TableColumn.Calculated.aside(GangDays.DAYS_RECKONED));
         List<CautionRule> rules = new ArrayList<>();
         for (GangStage stage : apart) {
             columns.add(TableColumn.Calculated.aside(GangRates.slackOf(stage)));

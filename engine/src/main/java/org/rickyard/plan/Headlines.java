@@ -96,6 +96,7 @@ public final class Headlines {
                 }
             }
         }
-        return words.isEmpty() ? "all listed work" : String.join(", ", words);
+        String whole = table.spec().id().equals("feed-balance") ? "all stock fed" : "all listed work";
+        return words.isEmpty() ? whole : String.join(", ", words);
     }
 }

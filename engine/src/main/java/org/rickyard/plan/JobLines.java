@@ -85,24 +85,25 @@ final class JobLines {
                         "this job names no machine, so nothing is worked out for it; write a name from the machine"
                                 + " list."));
             }
+            String name =
+                    NameKey.key(jobs.text(Jobs.JOB, job)) + '\u0000' + NameKey.key(jobs.text(Jobs.OPERATION, job));
+            String water = waterOf(job);
+            String content = NameKey.key(jobs.text(Jobs.PRODUCT, job))
+                    + '\u0000'
+                    + NameKey.key(jobs.text(Jobs.MIX, job))
+                    + '\u0000'
+                    + doseOf(job);
             for (int field : fieldChoice.find(jobs, job)) {
                 for (int machine : gang) {
                     String type = machines.text(Machines.TYPE, machine);
                     if (!type.isEmpty() && !Suitability.worksByWidth(type)) {
                         continue;
                     }
-                    String name = NameKey.key(jobs.text(Jobs.JOB, job))
-                            + '\u0000'
-                            + NameKey.key(jobs.text(Jobs.OPERATION, job));
                     Spraying spraying = null;
                     if (sprays(type)) {
-                        spraying = new Spraying(name, machine, NameKey.key(block(job, field)), waterOf(job), field);
+                        spraying = new Spraying(name, machine, NameKey.key(block(job, field)), water, field);
                         mixes.computeIfAbsent(spraying, s -> new LinkedHashSet<>())
-                                .add(NameKey.key(jobs.text(Jobs.PRODUCT, job))
-                                        + '\u0000'
-                                        + NameKey.key(jobs.text(Jobs.MIX, job))
-                                        + '\u0000'
-                                        + doseOf(job));
+                                .add(content);
                         rows.computeIfAbsent(spraying, s -> new ArrayList<>()).add(job);
                     }
                     if (seen.add(new Seen(name, field, machine))) {

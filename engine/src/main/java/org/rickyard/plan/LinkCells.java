@@ -134,8 +134,10 @@ public final class LinkCells {
 
     /** How the cell's stored number becomes the symbol's number. */
     public Scaling scaling(int row) {
-        Unit unit = unit(row).orElse(symbol.unit());
-        int cellScale = list(row).cellScale(column(row), listRow(row));
+        return scaling(unit(row).orElse(symbol.unit()), list(row).cellScale(column(row), listRow(row)));
+    }
+
+    private Scaling scaling(Unit unit, int cellScale) {
         ScaledUnit last = lastScaled;
         // Most rows of a column are in one unit, so its steps are kept.
         if (last != null && last.unit() == unit && last.cellScale() == cellScale) {
@@ -150,8 +152,12 @@ public final class LinkCells {
 
     /** The number in the symbol's unit, by the same steps as the cell formula. */
     public double number(int row) {
+        double typed = typedNumber(row);
         int cellScale = list(row).cellScale(column(row), listRow(row));
-        return scaling(row).apply(typedNumber(row) / cellScale);
+        Unit unit = unit(row).orElse(symbol.unit());
+        return cellScale == 1 && unit == symbol.unit()
+                ? typed
+                : scaling(unit, cellScale).apply(typed / cellScale);
     }
 
     /** Whether the place chosen is a fallback. */

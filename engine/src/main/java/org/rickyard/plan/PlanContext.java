@@ -21,7 +21,7 @@ final class PlanContext {
     enum Extent {
         /** Every table, fitted to the workbook. */
         ALL,
-        /** Tables other than {@link ChiefTables} are left without rows. */
+        /** Tables other than {@link ChiefTables} are left without rows, and those are fitted to the rows they have. */
         CHIEF_TABLES,
         /** Every table with every column that is declared, whether anything can fill it or not. */
         ALL_COLUMNS
@@ -69,6 +69,11 @@ final class PlanContext {
         return made != null && made.leavesOut(symbol);
     }
 
+    /** A table that has no rows in this workbook. */
+    ResultTable addEmpty(TableSpec spec, String because) {
+        return add(spec, new RowSources(0), because);
+    }
+
     /** Makes and evaluates a table; the tables it reads must have been made before. */
     ResultTable add(TableSpec spec, RowSources sources, String emptyBecause) {
         boolean chiefOnly = extent == Extent.CHIEF_TABLES;
@@ -86,7 +91,7 @@ final class PlanContext {
                         spec,
                         sources.rows() == 0 || extent == Extent.ALL_COLUMNS
                                 ? spec
-                                : FittedTable.of(spec, sources, this::leftOut),
+                                : FittedTable.of(spec, sources, this::leftOut, chiefOnly),
                         sources,
                         emptyBecause);
         tables.put(spec.id(), table);

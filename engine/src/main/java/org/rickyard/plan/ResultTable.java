@@ -2,6 +2,7 @@ package org.rickyard.plan;
 
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -168,16 +169,30 @@ public final class ResultTable implements RowValues {
 
     private Values words(TableColumn.Word word) {
         Values result = Values.ofWords(rows());
-        String[] found = sources.words(word.symbol());
         LinkCells cells = new LinkCells(word.symbol(), word.places(), sources, rows());
         links.put(word.symbol(), cells);
         for (int row = 0; row < rows(); row++) {
-            // A word may stand in the header for the whole column: "Power (PTO kW)".
-            boolean usable =
-                    cells.state(row) == ListRows.State.GIVEN || cells.state(row) == ListRows.State.READ_FROM_TEXT;
-            result.set(row, found != null && found[row] != null ? found[row] : usable ? cells.text(row) : "");
+            result.set(row, word(word, sources, cells, row));
         }
         return result;
+    }
+
+    private static String word(TableColumn.Word word, RowSources sources, LinkCells cells, int row) {
+        String[] found = sources.words(word.symbol());
+        // A word may stand in the header for the whole column: "Power (PTO kW)".
+        boolean usable = cells.state(row) == ListRows.State.GIVEN || cells.state(row) == ListRows.State.READ_FROM_TEXT;
+        return found != null && found[row] != null ? found[row] : usable ? cells.text(row) : "";
+    }
+
+    /** The words that a column of words read by the run holds in any of its rows. */
+    static Set<String> wordsOf(TableColumn.Word word, RowSources sources) {
+        LinkCells cells = new LinkCells(word.symbol(), word.places(), sources, sources.rows());
+        Set<String> words = new LinkedHashSet<>();
+        for (int row = 0; row < sources.rows(); row++) {
+            words.add(word(word, sources, cells, row));
+        }
+        words.remove("");
+        return words;
     }
 
     private Values numbers(TableColumn.Link link) {
@@ -207,6 +222,10 @@ public final class ResultTable implements RowValues {
     }
 
     private Values calculated(Expr expr, Symbol symbol) {
+        if (rows() == 0) {
+            // Nobody asks an empty table, and making a formula ready costs more than a row of it.
+            return symbol.type() == Symbol.Type.TEXT ? Values.ofWords(0) : Values.ofNumbers(0);
+        }
         if (symbol.type() == Symbol.Type.TEXT) {
             Values result = Values.ofWords(rows());
             Evaluator.WordAt word = Evaluator.words(expr, this);

@@ -60,6 +60,17 @@ public final class RowSources {
         return this;
     }
 
+    /** Whether a linked column applies to no row at all. */
+    boolean appliesNowhere(Symbol link) {
+        boolean[] applies = only.get(link);
+        for (int row = 0; applies != null && row < rows; row++) {
+            if (applies[row]) {
+                return false;
+            }
+        }
+        return applies != null;
+    }
+
     boolean applies(Symbol link, int row) {
         boolean[] applies = only.get(link);
         return applies == null || applies[row];

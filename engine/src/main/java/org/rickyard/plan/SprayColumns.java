@@ -16,7 +16,8 @@ import org.rickyard.trade.spraying.SprayWork;
 final class SprayColumns {
     private SprayColumns() {}
 
-    static final TableColumn.Name BLOCK = Names.name(Quantities.BLOCK, Candidate.typed(Role.JOB, Jobs.BLOCK));
+    static final TableColumn.Name BLOCK = Names.name(
+            Quantities.BLOCK, Candidate.typed(Role.JOB, Jobs.BLOCK), Candidate.typed(Role.FIELD, Fields.BLOCK));
     static final TableColumn.Link AREA = Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA));
     static final TableColumn.Link ROW_SPACING =
             Names.link(Quantities.ROW_SPACING, Candidate.typed(Role.FIELD, Fields.ROW_SPACING));
@@ -32,6 +33,7 @@ final class SprayColumns {
     static final TableColumn.Link NOZZLE_SIZE = machine(Quantities.NOZZLE_SIZE, Machines.NOZZLE_SIZE);
     static final TableColumn.Link USABLE_TANK = typedOrNot(Quantities.USABLE_TANK, Machines.USABLE_TANK);
     static final TableColumn.Link TANK = machine(Quantities.TANK_VOLUME, Machines.TANK);
+    static final TableColumn.Link LAST_TESTED = typedOrNot(Quantities.LAST_TESTED, Machines.LAST_TESTED);
     static final TableColumn.Link LOWEST_PRESSURE = typedOrNot(Quantities.LOWEST_PRESSURE, Machines.LOWEST_PRESSURE);
     static final TableColumn.Link HIGHEST_PRESSURE = typedOrNot(Quantities.HIGHEST_PRESSURE, Machines.HIGHEST_PRESSURE);
     static final TableColumn.Link SPRAY_DENSITY =

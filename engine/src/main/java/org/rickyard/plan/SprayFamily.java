@@ -30,6 +30,7 @@ final class SprayFamily {
         family.records();
         SprayNozzleFamily.build(plan, family.blocks, family.products);
         family.hours();
+        SprayerTests.tell(plan, family.blocks);
         SprayAsideFamily.build(plan);
     }
 

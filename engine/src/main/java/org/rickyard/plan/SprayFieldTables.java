@@ -128,7 +128,8 @@ final class SprayFieldTables {
             SprayRules.caution(
                     Condition.compare(
                             Expr.value(SeasonDose.INTERVAL), Relation.EQUAL, new Expr.AsUnit(Expr.number(0), Units.D)),
-                    "the same product on the same field twice on one day: typed twice?"),
+                    "the same product on the same field twice on one day: typed twice? Then take one away; otherwise mend the"
+                            + " day, or mind the highest dose and the interval on the label."),
             SprayRules.stop(
                     SprayRules.less(SeasonDose.TO_HARVEST, Quantities.HARVEST_INTERVAL),
                     "too near to harvest, by the days typed; the label's harvest interval decides."),
@@ -207,7 +208,7 @@ final class SprayFieldTables {
                             step(SeasonDose.DAYS_TO_HARVEST)),
                     RECORD_RULES),
             List.of(),
-            Cautions.SPRAYING,
+            Cautions.APPLICATIONS,
             RECORD_RULES);
 
     /** The paper to keep: one line per job, field and product, with blanks for what only the operator knows. */

@@ -10,6 +10,7 @@ import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
+import org.rickyard.quantity.Units;
 import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
@@ -49,16 +50,31 @@ final class SprayHourTables {
                             result(VolumeComparison.WATER_CARTED),
                             result(VolumeComparison.COMPARED_TANKFULS),
                             result(VolumeComparison.COMPARED_HOURS),
-                            result(VolumeComparison.COMPARED_RATE)),
+                            result(VolumeComparison.COMPARED_RATE),
+                            new TableColumn.Joined(VolumeComparison.PLANNED, VolumeComparison.ALL_HOURS),
+                            result(VolumeComparison.HOURS_AGAINST_PLAN)),
                     List.of()),
             List.of(),
-            List.of("A volume here is no choice where the label, the crop or the nozzle will not have it: low volumes"
-                    + " want fine care, and fine drops drift."),
+            List.of(
+                    "A volume here is no choice where the label, the crop or the nozzle will not have it.",
+                    "Low volumes save water, fills and hours; they want finer drops, which drift, or few coarse ones, which"
+                            + " cover less, and a stronger mix, which is more dangerous to handle.",
+                    "High volumes cover dense crops better, but drops run off, and fills and water carting cost hours: more"
+                            + " of them may miss the days fit for spraying. Protective clothing as the label says."),
             List.of());
 
-    private static final List<CautionRule> WINDOW_RULES = List.of(SprayRules.caution(
-            Condition.is(SprayHours.FIT, "does not fit"),
-            "the block takes more hours than its window has, by the figures typed."));
+    private static final List<CautionRule> WINDOW_RULES = List.of(
+            SprayRules.caution(
+                    Condition.is(SprayHours.FIT, "does not fit"),
+                    "the block takes more hours than its window has, by the figures typed."),
+            SprayRules.caution(
+                    SprayRules.more(SprayHours.SINCE_TEST, Expr.constant(SprayHours.TEST_HOLDS)),
+                    "the sprayer's last test will be more than 3 years old (so long a certificate holds in the Netherlands;"
+                            + " your country's law decides): have it tested before the job, or type the newer day in Last"
+                            + " tested."),
+            SprayRules.caution(
+                    SprayRules.less(SprayHours.SINCE_TEST, new Expr.AsUnit(Expr.number(0), Units.D)),
+                    "the day in Last tested is after the job: is the test still to come, or one of the two days wrong?"));
 
     /** One row per block with a first or last day. */
     static final TableSpec WINDOW = new TableSpec(
@@ -84,7 +100,9 @@ final class SprayHourTables {
                             step(SprayHours.DAYS_IN_WINDOW),
                             result(SprayHours.HOURS_AVAILABLE),
                             result(SprayHours.SPRAY_DAYS),
-                            result(SprayHours.WINDOW_FIT)),
+                            result(SprayHours.WINDOW_FIT),
+                            SprayColumns.LAST_TESTED,
+                            step(SprayHours.DAYS_SINCE_TEST)),
                     WINDOW_RULES),
             List.of(),
             Cautions.SPRAYING,

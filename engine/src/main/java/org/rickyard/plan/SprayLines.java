@@ -146,7 +146,8 @@ final class SprayLines {
                         jobs.address(Jobs.EARLIEST, line.job()).orElse(null),
                         "'" + fields.text(Fields.FIELD, line.field()) + "' is sprayed by two jobs that begin on the"
                                 + " same day (" + named(before) + " and " + named(line.job())
-                                + "). Meant so? Otherwise take one away or mend its day."));
+                                + "). Expected one job on a field and day: if it is meant so, leave it; otherwise take"
+                                + " one away or mend its day."));
             }
         }
     }

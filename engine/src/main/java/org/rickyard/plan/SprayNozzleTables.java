@@ -121,10 +121,10 @@ final class SprayNozzleTables {
             "one row per row of Nozzles and ISO size",
             Sentences.appended(
                     List.of(
-                            Names.MACHINE_HOLDING,
                             Names.MACHINE,
                             Names.JOB,
                             new TableColumn.Word(NozzleChoice.SIZE_TEXT, List.of(), true),
+                            Names.MACHINE_HOLDING,
                             new TableColumn.Key(Keys.NOZZLE_KEY),
                             new TableColumn.Key(NozzleChoice.TENTHS),
                             new TableColumn.Key(NozzleChoice.PLACE),
@@ -205,8 +205,12 @@ final class SprayNozzleTables {
             Cautions.NOZZLES,
             TEST_RULES);
 
-    private static final Condition OF_THIS_JOB =
-            new Condition.Not(Condition.is(NozzleWear.AT_PRESSURE, NozzleWear.ANOTHER_PRESSURE));
+    private static final Condition OF_THIS_JOB = Condition.is(NozzleWear.AT_PRESSURE, NozzleWear.SAME);
+
+    /** A test whose pressure, or the pressure of whose job, is not known: its rate may or may not hold for the job. */
+    private static final Condition AT_UNKNOWN_PRESSURE = Condition.all(List.of(
+            new Condition.Given(NozzleWear.RATE_ERROR),
+            new Condition.Not(new Condition.Given(NozzleWear.AT_PRESSURE))));
 
     private static final List<CautionRule> SET_RULES = List.of(
             SprayRules.caution(
@@ -220,6 +224,10 @@ final class SprayNozzleTables {
                     Condition.all(List.of(beyond(NozzleWear.RATE_ERROR, NozzleWear.RATE_STOP), OF_THIS_JOB)),
                     "the boom gives over 10 % more or less than wanted: do not spray before it is put right (Texas"
                             + " winegrape worksheet: refit above 10 %)."),
+            SprayRules.caution(
+                    Condition.all(List.of(beyond(NozzleWear.RATE_ERROR, NozzleWear.RATE_MIND), AT_UNKNOWN_PRESSURE)),
+                    "if the test was made at the pressure of this job, the boom gives over 5 % more or less than wanted;"
+                            + " over 10 % it is not to spray. Type the pressure of the test, and the nozzle size, to know."),
             SprayRules.caution(
                     Condition.is(NozzleWear.AT_PRESSURE, NozzleWear.ANOTHER_PRESSURE),
                     "the test was made at another pressure than this job needs, so its rate error does not hold for this"

@@ -6,13 +6,11 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
-import org.rickyard.lists.NameKey;
 import org.rickyard.lists.Products;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
@@ -25,6 +23,7 @@ final class SprayRecordRows {
     private final PlanContext plan;
     private final SprayLines lines;
     private final SprayRows products;
+    private final Countries countries;
     private final List<Application> applications = new ArrayList<>();
     private final Map<List<Integer>, List<Integer>> seasons = new LinkedHashMap<>();
 
@@ -32,6 +31,7 @@ final class SprayRecordRows {
         this.plan = plan;
         this.lines = lines;
         this.products = products;
+        this.countries = new Countries(plan.lists());
         Map<List<Integer>, Integer> numbers = new HashMap<>();
         for (int block = 0; block < blocks.size(); block++) {
             for (int line : lines.ofBlock(blocks.get(block).key())) {
@@ -90,7 +90,6 @@ final class SprayRecordRows {
         int[] season = new int[count];
         String[] unit = new String[count];
         String[] country = new String[count];
-        Map<String, String> countries = countries();
         for (int i = 0; i < count; i++) {
             Application application = applications.get(at[i]);
             JobLines.Line line = lines.line(application.line());
@@ -105,7 +104,7 @@ final class SprayRecordRows {
             mixKey[i] = application.product() + 1;
             season[i] = application.season();
             unit[i] = row.productUnit();
-            country[i] = country(line.field(), countries);
+            country[i] = country(line.field());
         }
         return new RowSources(count)
                 .with(Role.JOB, plan.rows(Jobs.LIST), job)
@@ -121,29 +120,8 @@ final class SprayRecordRows {
                 .with(Quantities.COUNTRY, country);
     }
 
-    /** The field's own country, or the one its holding's fields or clamps name. */
-    private String country(int field, Map<String, String> countries) {
-        ListRows fields = plan.rows(Fields.LIST);
-        if (fields.state(Fields.COUNTRY, field) == ListRows.State.GIVEN) {
-            return null;
-        }
-        return countries.get(NameKey.key(fields.text(Fields.HOLDING, field)));
-    }
-
-    private Map<String, String> countries() {
-        Map<String, String> countries = new HashMap<>();
-        ListRows fields = plan.rows(Fields.LIST);
-        for (int row = 0; row < fields.size(); row++) {
-            if (fields.state(Fields.COUNTRY, row) == ListRows.State.GIVEN) {
-                countries.putIfAbsent(NameKey.key(fields.text(Fields.HOLDING, row)), fields.text(Fields.COUNTRY, row));
-            }
-        }
-        ListRows clamps = plan.rows(Clamps.LIST);
-        for (int row = 0; row < clamps.size(); row++) {
-            if (clamps.state(Clamps.COUNTRY, row) == ListRows.State.GIVEN) {
-                countries.putIfAbsent(NameKey.key(clamps.text(Clamps.HOLDING, row)), clamps.text(Clamps.COUNTRY, row));
-            }
-        }
-        return countries;
+    /** The country of the field's holding; null where the field's own cell says, to which the table is linked. */
+    private String country(int field) {
+        return plan.rows(Fields.LIST).state(Fields.COUNTRY, field) == ListRows.State.GIVEN ? null : countries.of(field);
     }
 }

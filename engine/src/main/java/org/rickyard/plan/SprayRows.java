@@ -3,6 +3,7 @@ package org.rickyard.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -31,11 +32,15 @@ final class SprayRows {
     /** One product of one block; -1 where a list has no row for it. */
     record Row(int block, int job, int mix, int product, String productUnit) {}
 
+    /** So many names of the product list are told where one is not found in it. */
+    private static final int MOST_NAMED = 5;
+
     private final ListRows jobs;
     private final ListRows mixes;
     private final ListRows products;
     private final CustomaryUnits customary;
     private final List<Finding> findings;
+    private final Set<Finding> told = new HashSet<>();
     private final Map<String, List<Integer>> mixRows = new HashMap<>();
     private final Map<String, Integer> productRows = new HashMap<>();
     private final List<Row> rows = new ArrayList<>();
@@ -66,8 +71,8 @@ final class SprayRows {
     }
 
     private void read(int index, JobLines.Block block) {
-        Set<String> seen = new LinkedHashSet<>();
-        Map<String, Integer> first = new HashMap<>();
+        Set<Integer> seen = new LinkedHashSet<>();
+        Map<String, String> first = new HashMap<>();
         for (int job : block.jobs()) {
             String mix = NameKey.key(jobs.text(Jobs.MIX, job));
             String product = jobs.text(Jobs.PRODUCT, job);
@@ -75,55 +80,71 @@ final class SprayRows {
                 List<Integer> lines = mixRows.get(mix);
                 if (lines != null) {
                     for (int line : lines) {
-                        if (seen.add("mix " + line)) {
+                        if (seen.add(line) && isOnce(mixes, Mixes.PRODUCT, Mixes.DOSE, line, first)) {
                             add(index, -1, line, mixes.text(Mixes.PRODUCT, line), mixes.address(Mixes.PRODUCT, line));
                         }
                     }
-                } else if (productRows.containsKey(mix) && product.isEmpty()) {
-                    findings.add(Finding.stop(
-                            jobs.address(Jobs.MIX, job).orElse(null),
-                            "'" + jobs.text(Jobs.MIX, job) + "' is a product, not a mix: write it in the Product"
-                                    + " column. Its amounts are left out."));
                 } else {
-                    findings.add(Finding.stop(
-                            jobs.address(Jobs.MIX, job).orElse(null),
-                            "there is no mix '" + jobs.text(Jobs.MIX, job) + "' in the list of mixes; add its lines"
-                                    + " there or mend the name. Its products are left out."));
+                    noMix(job, product);
                 }
             }
-            if (!product.isEmpty()) {
-                Integer before = first.putIfAbsent(NameKey.key(product), job);
-                if (before == null) {
-                    add(index, job, -1, product, jobs.address(Jobs.PRODUCT, job));
-                } else {
-                    findings.add(Finding.stop(
-                            jobs.address(Jobs.DOSE, job)
-                                    .or(() -> jobs.address(Jobs.PRODUCT, job))
-                                    .orElse(null),
-                            "'" + product + "' stands twice for one job and field: " + dose(before) + " and "
-                                    + dose(job) + ". Only the first is reckoned: keep the dose per hectare or the"
-                                    + " share of the spray, or give each its own job."));
-                }
+            if (!product.isEmpty() && isOnce(jobs, Jobs.PRODUCT, Jobs.DOSE, job, first)) {
+                add(index, job, -1, product, jobs.address(Jobs.PRODUCT, job));
             }
         }
     }
 
-    private String dose(int job) {
-        if (jobs.state(Jobs.DOSE, job) != ListRows.State.GIVEN) {
+    private void noMix(int job, String product) {
+        String mix = jobs.text(Jobs.MIX, job);
+        findings.add(Finding.stop(
+                jobs.address(Jobs.MIX, job).orElse(null),
+                productRows.containsKey(NameKey.key(mix)) && product.isEmpty()
+                        ? "'" + mix
+                                + "' is a product, not a mix: write it in the Product column. Its amounts are left out."
+                        : "there is no mix '" + mix
+                                + "' in the list of mixes; add its lines there or mend the name. Its"
+                                + " products are left out."));
+    }
+
+    /** Whether a product is new to its tank; one that stands twice is told, and only the first is reckoned. */
+    private boolean isOnce(ListRows list, ColumnSpec product, ColumnSpec dose, int row, Map<String, String> first) {
+        String here = dose(list, dose, row);
+        String before = first.putIfAbsent(NameKey.key(list.text(product, row)), here);
+        if (before == null) {
+            return true;
+        }
+        Finding twice = Finding.stop(
+                list.address(dose, row).or(() -> list.address(product, row)).orElse(null),
+                "'" + list.text(product, row) + "' stands twice in one tank: " + before + " and " + here
+                        + ". Only the first is reckoned. Expected once: keep the dose per hectare or the share of the"
+                        + " spray, or give each its own job.");
+        tellOnce(twice);
+        return false;
+    }
+
+    /** A mix that several jobs use is wrong once, not once a job. */
+    private void tellOnce(Finding finding) {
+        if (told.add(finding)) {
+            findings.add(finding);
+        }
+    }
+
+    private static String dose(ListRows list, ColumnSpec dose, int row) {
+        if (list.state(dose, row) != ListRows.State.GIVEN) {
             return "no dose";
         }
-        return Numbers.readable(jobs.number(Jobs.DOSE, job))
-                + jobs.unit(Jobs.DOSE, job).map(unit -> " " + unit).orElse("")
-                + jobs.address(Jobs.DOSE, job).map(cell -> " (" + cell + ")").orElse("");
+        return Numbers.readable(list.number(dose, row))
+                + list.unit(dose, row).map(unit -> " " + unit).orElse("")
+                + list.address(dose, row).map(cell -> " (" + cell + ")").orElse("");
     }
 
     private void add(int block, int job, int mix, String name, Optional<CellAddress> cell) {
         int product = productRows.getOrDefault(NameKey.key(name), -1);
         if (product < 0 && products.size() > 0) {
-            findings.add(Finding.caution(
+            tellOnce(Finding.caution(
                     cell.orElse(null),
-                    "'" + name + "' is not in the product list, so its limits and packs are not known here; add it"
-                            + " there or mend the name."));
+                    "'" + name + "' is not in the product list (expected " + listed() + "), so its limits, packs and"
+                            + " stock are not known and it is held against nothing; add it there or mend the name."));
         }
         String unit = unitOf(job, mix, product, name, cell);
         boolean listed = product >= 0 && agrees(product, unit);
@@ -136,6 +157,18 @@ final class SprayRows {
                         : others.computeIfAbsent(
                                 NameKey.key(name) + '\u0000' + unit, n -> products.size() + 1 + others.size()));
         rows.add(new Row(block, job, mix, held, unit));
+    }
+
+    /** The first names of the list, for a slip of the pen. */
+    private String listed() {
+        StringBuilder names = new StringBuilder();
+        int shown = Math.min(products.size(), MOST_NAMED);
+        for (int product = 0; product < shown; product++) {
+            names.append(product == 0 ? "'" : product == products.size() - 1 ? " or '" : ", '")
+                    .append(products.text(Products.PRODUCT, product))
+                    .append('\'');
+        }
+        return shown < products.size() ? names + " or another of its " + products.size() + " names" : names.toString();
     }
 
     private boolean agrees(int product, String unit) {

@@ -59,6 +59,9 @@ final class SprayRules {
                     "the dose is very high for a crop protection product: liquid fertiliser, or ml typed as L or g as"
                             + " kg?"),
             caution(
+                    more(Quantities.CONCENTRATION, Expr.constant(SprayLimits.HIGH_SHARE)),
+                    "a very strong mix for a sprayer: a wiper's mix, or % typed where ml/100 L is meant?"),
+            caution(
                     less(
                             TankPlan.DOSE_USED,
                             Expr.constant(SprayLimits.LOW_SHARE).times(Quantities.HIGHEST_DOSE)),

@@ -71,7 +71,7 @@ final class SprayTables {
                     List.of(
                             Names.FIELD_HOLDING,
                             Names.JOB,
-                            Names.name(Quantities.BLOCK, Candidate.typed(Role.JOB, Jobs.BLOCK)),
+                            SprayColumns.BLOCK,
                             Names.OPERATION,
                             Names.MACHINE,
                             Names.MACHINE_TYPE,
@@ -114,12 +114,12 @@ final class SprayTables {
                     List.of(
                             Names.FIELD_HOLDING,
                             Names.JOB,
-                            Names.name(Quantities.BLOCK, Candidate.typed(Role.JOB, Jobs.BLOCK)),
-                            Names.MACHINE,
                             Names.name(
                                     Quantities.PRODUCT,
                                     Candidate.typed(Role.DOSED_JOB, Jobs.PRODUCT),
                                     Candidate.typed(Role.MIX, Mixes.PRODUCT)),
+                            SprayColumns.BLOCK,
+                            Names.MACHINE,
                             new TableColumn.Word(
                                     Quantities.PRODUCT_UNIT,
                                     List.of(
@@ -136,8 +136,8 @@ final class SprayTables {
                             fromBlock(TankPlan.TANKFUL_AREA),
                             fromBlock(TankPlan.PART),
                             fromBlock(TankPlan.EVEN),
-                            dose(Quantities.DOSE, false),
-                            dose(Quantities.CONCENTRATION, true),
+                            dose(Quantities.DOSE),
+                            dose(Quantities.CONCENTRATION),
                             Names.optional(
                                     Quantities.HIGHEST_DOSE, Candidate.typed(Role.PRODUCT, Products.HIGHEST_DOSE)),
                             Names.optional(
@@ -171,12 +171,12 @@ final class SprayTables {
     }
 
     /** Jobs stand before mixes, and the product's own dose is only a fallback. */
-    private static TableColumn dose(Symbol symbol, boolean share) {
+    private static TableColumn dose(Symbol symbol) {
         List<Candidate> places = List.of(
                 Candidate.typed(Role.DOSED_JOB, Jobs.DOSE),
                 Candidate.typed(Role.MIX, Mixes.DOSE),
                 Candidate.fallback(Role.PRODUCT, Products.DOSE));
-        return new TableColumn.Link(symbol, places, !share);
+        return new TableColumn.Link(symbol, places, true);
     }
 
     private static Expr litres(double value) {

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,16 +18,37 @@ import org.rickyard.formula.Symbol;
  * no formula was ever meant to read is there to be looked at, and stays; so do names, results and totals.
  */
 final class UnreadColumns {
+    /** What a column reads: of its own row, and of which columns of which tables. */
+    private record Read(Set<Symbol> own, Map<String, Set<Symbol>> there) {
+        Set<Symbol> of(String table) {
+            return there.getOrDefault(table, Set.of());
+        }
+    }
+
+    /** A column that reads a table. */
+    private record Reader(ResultTable table, TableColumn column) {}
+
     private final Collection<ResultTable> tables;
+    private final Map<TableColumn, Read> reads = new IdentityHashMap<>();
+    private final Map<String, List<Reader>> readers = new HashMap<>();
 
     private UnreadColumns(Collection<ResultTable> tables) {
         this.tables = tables;
+        for (ResultTable table : tables) {
+            if (table.rows() > 0) {
+                for (TableColumn column : table.spec().columns()) {
+                    for (String other : read(column).there().keySet()) {
+                        readers.computeIfAbsent(other, t -> new ArrayList<>()).add(new Reader(table, column));
+                    }
+                }
+            }
+        }
     }
 
     /** Leaves them out; the tables must all have been evaluated, and keep the values. */
     static void leaveOut(Collection<ResultTable> tables) {
         UnreadColumns unread = new UnreadColumns(tables);
-        Map<String, Set<Symbol>> meant = unread.readElsewhere(true);
+        Map<String, Set<Symbol>> meant = unread.meantElsewhere();
         List<ResultTable> lastFirst = new ArrayList<>(tables);
         Collections.reverse(lastFirst);
         for (ResultTable table : lastFirst) {
@@ -39,14 +61,14 @@ final class UnreadColumns {
     private void narrow(ResultTable table, Set<Symbol> meantElsewhere) {
         String id = table.spec().id();
         Set<Symbol> meant = new HashSet<>(meantElsewhere);
-        table.declared().columns().forEach(column -> meant.addAll(read(id, column)));
-        Set<Symbol> elsewhere = readElsewhere(false).getOrDefault(id, Set.of());
+        table.declared().columns().forEach(column -> addRead(meant, id, column));
+        Set<Symbol> elsewhere = readNow(id);
         TableSpec spec = table.spec();
         int before;
         do {
             before = spec.columns().size();
             Set<Symbol> read = new HashSet<>(elsewhere);
-            spec.columns().forEach(column -> read.addAll(read(id, column)));
+            spec.columns().forEach(column -> addRead(read, id, column));
             spec.rules().forEach(rule -> read.addAll(Inputs.of(rule.when())));
             spec.totals().forEach(total -> read.add(total.symbol()));
             spec = spec.with(spec.columns().stream()
@@ -54,6 +76,11 @@ final class UnreadColumns {
                     .toList());
         } while (spec.columns().size() < before);
         table.narrow(spec);
+    }
+
+    private void addRead(Set<Symbol> all, String id, TableColumn column) {
+        all.addAll(read(column).own());
+        all.addAll(read(column).of(id));
     }
 
     /** Whether a column is there for the sake of others. */
@@ -66,34 +93,45 @@ final class UnreadColumns {
         return !shown && (column instanceof TableColumn.Key || meant.contains(column.symbol()));
     }
 
-    /** What tables read of others: as they were declared, or as those that have rows now do. */
-    private Map<String, Set<Symbol>> readElsewhere(boolean declared) {
-        Map<String, Set<Symbol>> read = new HashMap<>();
+    /** What tables were declared to read of others. */
+    private Map<String, Set<Symbol>> meantElsewhere() {
+        Map<String, Set<Symbol>> meant = new HashMap<>();
         for (ResultTable table : tables) {
-            if (declared || table.rows() > 0) {
-                TableSpec spec = declared ? table.declared() : table.spec();
-                for (TableColumn column : spec.columns()) {
-                    for (Expr expr : exprs(column)) {
-                        Inputs.ofOthers(expr)
-                                .forEach((other, symbols) -> read.computeIfAbsent(other, t -> new HashSet<>())
-                                        .addAll(symbols));
-                    }
-                }
+            for (TableColumn column : table.declared().columns()) {
+                read(column).there().forEach((other, symbols) -> meant.computeIfAbsent(other, t -> new HashSet<>())
+                        .addAll(symbols));
+            }
+        }
+        return meant;
+    }
+
+    /** What the columns that tables with rows have kept so far read of a table. */
+    private Set<Symbol> readNow(String id) {
+        Set<Symbol> read = new HashSet<>();
+        for (Reader reader : readers.getOrDefault(id, List.of())) {
+            if (reader.table().spec().columns().stream().anyMatch(column -> column == reader.column())) {
+                read.addAll(read(reader.column()).of(id));
             }
         }
         return read;
     }
 
-    private static Set<Symbol> read(String id, TableColumn column) {
-        Set<Symbol> read = new HashSet<>();
+    private Read read(TableColumn column) {
+        return reads.computeIfAbsent(column, UnreadColumns::readBy);
+    }
+
+    private static Read readBy(TableColumn column) {
+        Set<Symbol> own = new HashSet<>();
+        Map<String, Set<Symbol>> there = new HashMap<>();
         for (Expr expr : exprs(column)) {
-            read.addAll(Inputs.of(expr));
-            read.addAll(Inputs.of(id, expr));
+            own.addAll(Inputs.of(expr));
+            Inputs.ofOthers(expr).forEach((table, symbols) -> there.computeIfAbsent(table, t -> new HashSet<>())
+                    .addAll(symbols));
         }
         if (column instanceof TableColumn.Method method && method.because() != null) {
-            read.add(method.because());
+            own.add(method.because());
         }
-        return read;
+        return new Read(own, there);
     }
 
     private static List<Expr> exprs(TableColumn column) {

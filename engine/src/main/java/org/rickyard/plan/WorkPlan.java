@@ -44,6 +44,13 @@ public final class WorkPlan {
         return plan;
     }
 
+    /** As of a very large workbook: the chief tables only, fitted to their rows. */
+    static WorkPlan ofChiefTables(FoundLists lists) {
+        WorkPlan plan = new WorkPlan(lists);
+        plan.build(PlanContext.Extent.CHIEF_TABLES, new JobLines(lists, plan.findings));
+        return plan;
+    }
+
     /** The same with every column that is declared, filled or not: what the fitted tables are held against. */
     static WorkPlan withAllColumns(FoundLists lists) {
         WorkPlan plan = new WorkPlan(lists);
@@ -65,16 +72,21 @@ public final class WorkPlan {
                     "there are more than " + ChiefTables.MOST_LINES + " lines of work, so only the chief sheets are"
                             + " worked out; ask for all of them with --all-sheets."));
         }
-        PlanContext.Extent extent = chiefOnly
-                ? PlanContext.Extent.CHIEF_TABLES
-                : fitted ? PlanContext.Extent.ALL : PlanContext.Extent.ALL_COLUMNS;
+        build(
+                chiefOnly
+                        ? PlanContext.Extent.CHIEF_TABLES
+                        : fitted ? PlanContext.Extent.ALL : PlanContext.Extent.ALL_COLUMNS,
+                jobLines);
+    }
+
+    private void build(PlanContext.Extent extent, JobLines jobLines) {
         PlanContext context = new PlanContext(lists, constants, findings, extent);
-        ClampRollers rollers = new ClampRollers(context);
-        WorkRateFamily.build(context, jobLines, rollers);
+        ClampFamily silage = new ClampFamily(context);
+        WorkRateFamily.build(context, jobLines, silage);
         SprayFamily.build(context, jobLines);
-        ClampFamily.build(context, rollers);
+        silage.build();
         tables.putAll(context.tables());
-        if (fitted) {
+        if (extent != PlanContext.Extent.ALL_COLUMNS) {
             UnreadColumns.leaveOut(tables.values());
         }
     }

@@ -9,12 +9,13 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.trade.Keys;
+import org.rickyard.trade.workrate.Suitability;
 
 /** Makes the tables of work rates from the lines of the job list. */
 final class WorkRateFamily {
     private WorkRateFamily() {}
 
-    static void build(PlanContext plan, JobLines jobLines, ClampRollers rollers) {
+    static void build(PlanContext plan, JobLines jobLines, ClampFamily silage) {
         boolean hasJobs = plan.rows(Jobs.LIST).size() > 0;
         Holdings holdings = new Holdings(plan.rows(Fields.LIST));
         List<JobLines.Line> lines = jobLines.lines();
@@ -23,7 +24,8 @@ final class WorkRateFamily {
         int[] machine = lines.stream().mapToInt(JobLines.Line::machine).toArray();
         int[] block = lines.stream().mapToInt(JobLines.Line::block).toArray();
         mixed(plan, machine);
-        GangRows gangs = new GangRows(plan, rollers);
+        FieldCuts cuts = silage.fieldCuts();
+        GangRows gangs = new GangRows(plan, cuts, silage.rollers());
         Tasks tasks = new Tasks(plan, lines, gangs);
         int[] shapes = fieldsWithShape(plan.rows(Fields.LIST));
         plan.add(
@@ -40,7 +42,13 @@ final class WorkRateFamily {
                 .with(Keys.LINE_KEY, CropRows.ascending(lines.size(), 1))
                 .with(Keys.TASK_KEY, tasks.ofLines())
                 .with(Keys.STAGE_KEY, tasks.stageKeys(lines));
-        FieldYields.apply(sources, plan.lists(), field);
+        ListRows types = plan.rows(Machines.LIST);
+        FieldYields.apply(
+                sources,
+                plan.lists(),
+                field,
+                cuts.rows(job, field),
+                row -> Suitability.takesCrop(types.text(Machines.TYPE, machine[row])));
         plan.add(
                 hasJobs ? WorkRateTables.WORK_RATES : WorkRateTables.IF_DONE_ONCE,
                 sources,
@@ -59,10 +67,10 @@ final class WorkRateFamily {
                         .with(Role.FIELD, plan.rows(Fields.LIST), firstFields)
                         .with(Keys.HOLDING_KEY, keys(holdings, firstFields)),
                 "no jobs are listed, so hours are not added up");
-        rollers.build(plan);
+        silage.rollers().build(plan);
         WorkRows works = new WorkRows(plan, lines, gangs);
-        GangFamily.build(plan, gangs, tasks, works);
-        CostFamily.build(plan, works, holdings);
+        GangFamily.build(plan, gangs, tasks, cuts, works);
+        CostFamily.build(plan, works, holdings, cuts);
         SeasonFamily.build(plan, tasks, works);
     }
 

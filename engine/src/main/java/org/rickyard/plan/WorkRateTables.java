@@ -6,6 +6,7 @@ import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.Jobs;
@@ -27,20 +28,28 @@ final class WorkRateTables {
     private static final TableColumn.Link SPEED = Names.link(
             Quantities.SPEED, Candidate.typed(Role.JOB, Jobs.SPEED), Candidate.typed(Role.MACHINE, Machines.SPEED));
 
-    /** What the field's yield was weighed as. */
-    static final TableColumn.Word YIELD_BASIS =
-            new TableColumn.Word(Quantities.YIELD_BASIS, List.of(Candidate.typed(Role.FIELD, Fields.YIELD_BASIS)));
+    /** What the yield of the cut or field was weighed as. */
+    static final TableColumn.Word YIELD_BASIS = new TableColumn.Word(
+            Quantities.YIELD_BASIS,
+            List.of(Candidate.typed(Role.CUT, Cuts.YIELD_BASIS), Candidate.typed(Role.FIELD, Fields.YIELD_BASIS)));
     /** A fresh yield. */
-    static final TableColumn.Link YIELD = Names.link(Quantities.YIELD, Candidate.typed(Role.FIELD, Fields.YIELD));
+    static final TableColumn.Link YIELD = Names.link(
+            Quantities.YIELD, Candidate.typed(Role.CUT, Cuts.YIELD), Candidate.typed(Role.FIELD, Fields.YIELD));
     /** A yield of dry matter. */
-    static final TableColumn.Link YIELD_DRY_MATTER =
-            Names.link(Quantities.YIELD_DRY_MATTER, Candidate.typed(Role.FIELD, Fields.YIELD));
+    static final TableColumn.Link YIELD_DRY_MATTER = Names.link(
+            Quantities.YIELD_DRY_MATTER,
+            Candidate.typed(Role.CUT, Cuts.YIELD),
+            Candidate.typed(Role.FIELD, Fields.YIELD));
     /** Dry matter of the standing crop. */
-    static final TableColumn.Link DM_AT_CUTTING =
-            Names.link(Quantities.DM_AT_CUTTING, Candidate.typed(Role.FIELD, Fields.DM_AT_CUTTING));
+    static final TableColumn.Link DM_AT_CUTTING = Names.link(
+            Quantities.DM_AT_CUTTING,
+            Candidate.typed(Role.CUT, Cuts.DM_AT_CUTTING),
+            Candidate.typed(Role.FIELD, Fields.DM_AT_CUTTING));
     /** Dry matter of the crop as carted. */
-    static final TableColumn.Link DM_AT_ENSILING =
-            Names.link(Quantities.DM_AT_ENSILING, Candidate.typed(Role.FIELD, Fields.DM_AT_ENSILING));
+    static final TableColumn.Link DM_AT_ENSILING = Names.link(
+            Quantities.DM_AT_ENSILING,
+            Candidate.typed(Role.CUT, Cuts.DM_AT_ENSILING),
+            Candidate.typed(Role.FIELD, Fields.DM_AT_ENSILING));
 
     private static final List<CautionRule> RATE_RULES = List.of(
             new CautionRule(

@@ -1,7 +1,5 @@
 package org.rickyard.quantity;
 
-import java.util.Locale;
-
 /**
  * A range of values in a stated unit. Bounds may be open (excluded) or missing (infinite).
  *
@@ -61,6 +59,7 @@ public record Range(double low, boolean lowOpen, double high, boolean highOpen) 
     }
 
     private static String number(double value) {
-        return value == Math.rint(value) ? String.format(Locale.ROOT, "%.0f", value) : Double.toString(value);
+        boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
+        return whole ? Long.toString((long) value) : Double.toString(value);
     }
 }

@@ -109,12 +109,11 @@ public sealed interface UnitText {
                 .replace('″', '"')
                 .replace('′', '\'')
                 .replace("per cent", "%")
-                .replace(" per ", "/")
-                .replaceAll("^per |^/", "/")
-                .replaceAll("[\\[\\]{}]", " ")
-                .replaceAll("\\s*/\\s*", "/")
-                .replaceAll("\\s+", " ")
-                .strip();
+                .replace(" per ", "/");
+        lower = lower.startsWith("per ") ? "/" + lower.substring(4) : lower;
+        lower = UnitWords.BRACKETS.matcher(lower).replaceAll(" ");
+        lower = UnitWords.SLASHES.matcher(lower).replaceAll("/");
+        lower = UnitWords.SPACES.matcher(lower).replaceAll(" ").strip();
         while (lower.length() > 1 && lower.startsWith("(") && lower.endsWith(")")) {
             lower = lower.substring(1, lower.length() - 1).strip();
         }

@@ -3,9 +3,14 @@ package org.rickyard.quantity;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** The words for single units: what stands between the slashes of "kg DM/m3". All in lower case. */
 final class UnitWords {
+    static final Pattern BRACKETS = Pattern.compile("[\\[\\]{}]");
+    static final Pattern SLASHES = Pattern.compile("\\s*/\\s*");
+    static final Pattern SPACES = Pattern.compile("\\s+");
+
     private UnitWords() {}
 
     /** US hundredweight of 100 lb. */
@@ -63,8 +68,8 @@ final class UnitWords {
         add(Units.PS, "ps, cv, pk, metric hp");
         add(Units.PERCENT, "%, percent, pct, percentage");
         add(Units.PER_MILLE, "‰");
-        add(Units.CELSIUS, "°c, deg c, celsius");
-        add(Units.FAHRENHEIT, "°f, deg f, fahrenheit");
+        add(Units.CELSIUS, "°c, deg c, celsius, c");
+        add(Units.FAHRENHEIT, "°f, deg f, fahrenheit, f");
         add(Units.MONEY_UNIT, "£, €, $, gbp, eur, usd, euro, euros, dollar, dollars, pound sterling, money");
         add(PENNY, "p, pence, penny, cent, cents");
         add(PENNY.over(Units.L), "ppl");

@@ -9,6 +9,7 @@ import org.rickyard.lists.Grid.Kind;
 import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.TableColumn;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.read.BookReader;
 import org.rickyard.workbook.read.BookScope;
@@ -23,6 +24,9 @@ final class LedElsewhere implements CellSink {
     private final String sheet;
     private final ResultTable table;
     private final Map<Lead, Boolean> sound = new HashMap<>();
+    /** The links of the columns as the sheet has them, by its own labels: a run may have more columns now, or fewer. */
+    private final Map<Integer, LinkCells> links = new HashMap<>();
+
     private boolean found;
 
     private LedElsewhere(BookScope scope, String sheet, ResultTable table) {
@@ -39,19 +43,24 @@ final class LedElsewhere implements CellSink {
 
     @Override
     public void cell(int row, int column, Kind kind, double number, String text, Format format, String formula) {
-        if (found
-                || formula == null
-                || row < SheetPlaces.FIRST_ROW
-                || column >= table.spec().columns().size()) {
-            return;
+        if (row == SheetPlaces.LABEL_ROW) {
+            label(column, text);
         }
-        LinkCells links = table.links(table.spec().columns().get(column).symbol());
-        if (links == null) {
+        LinkCells here = links.get(column);
+        if (found || formula == null || row < SheetPlaces.FIRST_ROW || here == null) {
             return;
         }
         for (CellArea area : scope.areas(formula, new CellAddress(sheet, row, column))) {
             Lead lead = new Lead(column, area.sheet(), area.firstColumn());
-            found |= !sound.computeIfAbsent(lead, l -> links.mayLeadTo(l.sheet(), l.sheetColumn()));
+            found |= !sound.computeIfAbsent(lead, l -> here.mayLeadTo(l.sheet(), l.sheetColumn()));
+        }
+    }
+
+    private void label(int column, String text) {
+        for (TableColumn each : table.spec().columns()) {
+            if (each.label().equals(text) && table.links(each.symbol()) != null) {
+                links.putIfAbsent(column, table.links(each.symbol()));
+            }
         }
     }
 }

@@ -26,7 +26,8 @@ final class MovedReferences {
 
     private static final int MOST_FINDINGS = 20;
     /** Pages whose lines are watched; Trail, Checks and About tell of the run and are made anew by each. */
-    private static final Set<String> PAGES = Set.of(SheetSet.SUMMARY, SheetSet.BASIS, SheetSet.CLAMP_CARDS);
+    private static final Set<String> PAGES =
+            Set.of(SheetSet.SUMMARY, SheetSet.BASIS, SheetSet.SPRAY_CARDS, SheetSet.CLAMP_CARDS);
 
     private final List<WatchedReference> watched = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();

@@ -47,7 +47,11 @@ public final class Recalculation {
     /** Version of the engine. */
     public static final String VERSION = "0.1.0";
 
-    private static final long LARGE = 2_000_000;
+    /** Cells beyond which the file is packed faster and some fifth larger. */
+    private static final long LARGE = 100_000;
+
+    private static final int PACKED_WELL = 6;
+    private static final int PACKED_FAST = 4;
 
     private final BookPackage book;
     private final BookReader reader;
@@ -317,7 +321,7 @@ public final class Recalculation {
             graft.state(
                     RunState.NAMESPACE,
                     out -> out.write(fingerprints.state().watch(watched).xml(VERSION)));
-            return target.write(graft, cells > LARGE ? 1 : 6);
+            return target.write(graft, cells > LARGE ? PACKED_FAST : PACKED_WELL);
         }
     }
 

@@ -14,10 +14,20 @@ public final class Cautions {
     public static final List<String> SPRAYING = List.of(
             "The product label and the law of the place come first: dose, water volume, crop, interval, buffer zone."
                     + " These figures never overrule them.",
-            "Protective clothing as the label and your own assessment say; the concentrate is the greatest danger."
-                    + " Fill away from water, never leave a tank filling, no back-siphoning, rinse cans into the tank.",
+            "Protective clothing as the label and your own assessment say; the concentrate is the greatest danger; wash"
+                    + " gloves before taking them off, never eat or smoke. Fill away from water, never leave a tank"
+                    + " filling, no back-siphoning, clear spills, rinse cans into the tank.",
             "Wind, weather, neighbours, paths, bees and watercourses are judged on the day; operator's certificate and"
                     + " sprayer test in date. Look up before unfolding a boom: overhead lines kill without being touched.");
+
+    /** Applications to fields, near what they could reach. */
+    public static final List<String> APPLICATIONS = List.of(
+            SPRAYING.get(0),
+            "Keep off water, springs, wells and boreholes, and frozen, snow-covered or waterlogged ground, as the label and"
+                    + " local law say (Scotland: 1 m from water, 50 m from a source people drink from). Buffer zones run"
+                    + " from the top of the bank; their assessment is yours, and recorded. Protective clothing as the"
+                    + " label says.",
+            SPRAYING.get(2));
 
     /** What goes into the tank. */
     public static final List<String> TANK = List.of(
@@ -47,11 +57,10 @@ public final class Cautions {
     public static final List<String> CLAMPS = List.of(
             "Capacity is at settled height and density; on the day of filling silage stands 1-2 m higher. Check wall"
                     + " and power line heights with the height on the day, and the wall's own loading notice.",
-            "Machines overturn at clamp edges and slopes; faces collapse: never undercut a face or stand below it, and"
-                    + " sheet and unsheet with a fall in mind. Keep children and bystanders away at silage time.",
-            "Silage gas kills: nitrogen dioxide for weeks after filling, carbon dioxide in pits and low rooms. Effluent"
-                    + " run into a slurry store gives off hydrogen sulphide. Effluent must not reach water: the local"
-                    + " regulator's rules on clamps, tanks and distances apply.");
+            "Machines overturn at edges, on slopes, tipping on soft or sloping silage; falls from the edge kill; faces"
+                    + " collapse: never undercut one or stand below. Keep children and bystanders away; mind the road.",
+            "Silage gas kills: nitrogen dioxide for weeks after filling, carbon dioxide in pits. Effluent in a slurry"
+                    + " store gives off hydrogen sulphide; it must not reach water: the local regulator's rules apply.");
 
     /** Digging a pit. */
     public static final List<String> DIGGING = List.of(

@@ -206,7 +206,7 @@ public final class Quantities {
     public static final Symbol NOZZLE_SPACING =
             number("nozzle spacing", Units.M, Range.of(0.2, 1), Range.of(0.25, 0.508), 3);
     /** Size code of a nozzle: 4 for size 04, 2.5 for 025. */
-    public static final Symbol NOZZLE_SIZE = number("nozzle size", Units.ONE, Range.above(0, 40), Range.of(0.5, 10), 2);
+    public static final Symbol NOZZLE_SIZE = number("nozzle size", Units.ONE, Range.above(0, 40), Range.of(0.5, 10), 1);
     /** Pressure at the nozzle. */
     public static final Symbol PRESSURE = number("pressure", Units.BAR, Range.of(0.3, 25), Range.of(1, 8), 1);
     /** Lowest pressure the nozzle is made for. */
@@ -231,9 +231,9 @@ public final class Quantities {
     /** Flow of the same nozzle when new, at the same pressure. */
     public static final Symbol NEW_NOZZLE_FLOW =
             number("new nozzle flow", Units.L_PER_MIN, Range.above(0, 30), Range.of(0.1, 10), 2);
-    /** Spray liquid on a hectare. */
+    /** Spray liquid on a hectare; Penn State's dilute standard for big trees, 400 gal(US)/ac, is 3,742 L/ha. */
     public static final Symbol WATER_VOLUME =
-            number("water volume", Units.L_PER_HA, Range.of(5, 3000), Range.of(50, 2000), 0);
+            number("water volume", Units.L_PER_HA, Range.of(5, 5000), Range.of(50, 2000), 0);
 
     /** Spray mix that fills pump, lines and boom before the first nozzle gives full strength. */
     public static final Symbol PRIMING = number("priming volume", Units.L, Range.of(0, 500), Range.of(0, 100), 0);
@@ -262,9 +262,9 @@ public final class Quantities {
     public static final Symbol PRODUCT_UNIT = Symbol.text("product unit");
     /** Product on a hectare. */
     public static final Symbol DOSE = number("dose", Units.DOSE, Range.above(0, 10000), Range.above(0, 600), 3);
-    /** Product in a litre of spray. */
+    /** Product in a litre of spray. What is usual differs: a wiper's mix may be a third product. */
     public static final Symbol CONCENTRATION =
-            number("dose in the spray", Units.CONCENTRATION, Range.above(0, 1), Range.above(0, 0.05), 4);
+            number("dose in the spray", Units.CONCENTRATION, Range.above(0, 1), Range.ANY, 4);
     /** Highest dose at one application on the label. */
     public static final Symbol HIGHEST_DOSE = number("highest dose", Units.DOSE, Range.above(0, 10000), Range.ANY, 3);
     /** Highest concentration on the label. */
@@ -285,10 +285,10 @@ public final class Quantities {
     public static final Symbol LATEST_STAGE = Symbol.text("latest growth stage");
     /** Least water on the label. */
     public static final Symbol LOWEST_WATER_VOLUME =
-            number("lowest water volume", Units.L_PER_HA, Range.of(5, 3000), Range.of(30, 2000), 0);
+            number("lowest water volume", Units.L_PER_HA, Range.of(5, 5000), Range.of(30, 2000), 0);
     /** Most water on the label. */
     public static final Symbol HIGHEST_WATER_VOLUME =
-            number("highest water volume", Units.L_PER_HA, Range.of(5, 3000), Range.of(50, 3000), 0);
+            number("highest water volume", Units.L_PER_HA, Range.of(5, 5000), Range.of(50, 4000), 0);
     /** The buffer zone category on the label. */
     public static final Symbol BUFFER_CATEGORY = Symbol.text("buffer category");
     /** The authorisation number on the label. */
@@ -365,10 +365,10 @@ public final class Quantities {
     /** Width at the floor. */
     public static final Symbol FLOOR_WIDTH = number("floor width", Units.M, Range.above(0, 100), Range.of(8, 60), 1);
     /** Height of the walls, or depth of a pit; 0 for a heap without walls. */
-    public static final Symbol WALL_HEIGHT = number("wall height", Units.M, Range.of(0, 12), Range.of(0, 4.5), 1);
+    public static final Symbol WALL_HEIGHT = number("wall height", Units.M, Range.of(0, 12), Range.of(0, 4.5), 2);
     /** Height of the silage when settled, four weeks or more after closing. */
     public static final Symbol SETTLED_HEIGHT =
-            number("settled height", Units.M, Range.above(0, 12), Range.of(0.5, 4.5), 1);
+            number("settled height", Units.M, Range.above(0, 12), Range.of(0.5, 4.5), 2);
     /** Slope of a side: metres out for each metre up. */
     public static final Symbol BATTER = number("batter", Units.ONE, Range.of(0, 10), Range.of(0, 3), 2);
     /** How many ends are ramped. */
@@ -381,7 +381,7 @@ public final class Quantities {
     public static final Symbol CROWN_SHAPE = Symbol.text("crown shape");
     /** Height of the silage at the sides on the day of filling, before it settles. */
     public static final Symbol FILLED_HEIGHT =
-            number("filled height", Units.M, Range.above(0, 14), Range.of(0.5, 6), 1);
+            number("filled height", Units.M, Range.above(0, 14), Range.of(0.5, 6), 2);
     /** Fresh silage in a cubic metre. */
     public static final Symbol FRESH_DENSITY =
             number("fresh density", Units.KG_PER_M3, Range.above(0, 1150), Range.of(400, 950), 0);

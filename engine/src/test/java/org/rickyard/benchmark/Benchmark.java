@@ -15,7 +15,7 @@ import org.rickyard.workbook.open.BookPackage;
  * Measures one thing a call, in a process of its own, so that the whole process can be timed from outside as well.
  *
  * <pre>
- * make FILE FIELDS all|rates   writes the benchmark workbook
+ * make FILE FIELDS all|each|rates  writes the benchmark workbook
  * run FILE OUT                 reads, reckons and writes
  * floor FILE OUT               the least there is to do: inflate and parse FILE, deflate what stands in OUT
  * xssf FILE OUT                loads, adds a sheet and saves through XSSFWorkbook
@@ -33,9 +33,12 @@ public final class Benchmark {
                 BenchmarkBook.write(
                         file,
                         Integer.parseInt(arguments[2]),
-                        arguments[3].equals("all")
-                                ? BenchmarkBook.Kind.ALL_FAMILIES
-                                : BenchmarkBook.Kind.WORK_RATES_ONLY);
+                        switch (arguments[3]) {
+                            case "all" -> BenchmarkBook.Kind.ALL_FAMILIES;
+                            case "each" -> BenchmarkBook.Kind.A_JOB_ROW_PER_FIELD;
+                            case "rates" -> BenchmarkBook.Kind.WORK_RATES_ONLY;
+                            default -> throw new IllegalArgumentException("all, each or rates, not " + arguments[3]);
+                        });
             case "run" -> run(file, Path.of(arguments[2]));
             case "floor" -> Floor.measure(file, Path.of(arguments[2]));
             case "xssf" -> XssfPeer.addSheet(file, Path.of(arguments[2]));

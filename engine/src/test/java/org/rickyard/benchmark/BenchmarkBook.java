@@ -8,24 +8,33 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
 /**
- * Writes the benchmark workbook: many fields, each with a spraying job of its own and a crop of grass, so that every
- * field is a row in all three families. The data are invented and depend on the row number alone.
+ * Writes the benchmark workbook: many fields, fifteen columns each (thirteen where only rates are asked for), with a crop of grass and one spraying job, so that
+ * every field is a row in all three families: work rates, spraying, silage. A job covers a block of ten fields, as the
+ * list of jobs allows, and its tank mix is reckoned for the block. The data are invented and depend on the row number
+ * alone.
  */
 final class BenchmarkBook {
     private static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
     private static final String RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     private static final String[] SHEETS = {"Fields", "Machines", "Products", "Jobs", "Clamps"};
 
+    private static final int FIELDS_OF_BLOCK = 10;
+    private static final String[] SOILS = {"clay", "loam", "sand", "peat"};
+
     private BenchmarkBook() {}
 
     /** Which families the book feeds. */
     enum Kind {
-        /** Work rates, spraying and silage. */
+        /** Work rates, spraying and silage; each block of fields is one job. */
         ALL_FAMILIES,
+        /** The same with a job row for each field, and so a tank mix for each field. */
+        A_JOB_ROW_PER_FIELD,
         /** Work rates only: no water volume, no product, no yield. */
         WORK_RATES_ONLY
     }
@@ -44,69 +53,14 @@ final class BenchmarkBook {
                             + "/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
             entry(zip, writer, "xl/workbook.xml", workbook());
             entry(zip, writer, "xl/_rels/workbook.xml.rels", workbookRelations());
-            boolean all = kind == Kind.ALL_FAMILIES;
+            boolean all = kind != Kind.WORK_RATES_ONLY;
             begin(zip, writer, 1);
-            row(
-                    writer,
-                    1,
-                    "Holding",
-                    "Field",
-                    "Crop",
-                    "Area (ha)",
-                    "Run length (m)",
-                    "Distance to clamp (km)",
-                    "Distance to fill point (km)",
-                    "Watercourse",
-                    "Slope (%)",
-                    "Perimeter (m)",
-                    "Block",
-                    all ? "Yield (t/ha)" : "Remark 1",
-                    all ? "Yield basis" : "Remark 2",
-                    "DM at cutting (%)",
-                    "DM at ensiling (%)");
-            for (int i = 0; i < fields; i++) {
-                row(
-                        writer,
-                        i + 2,
-                        "Holding " + (i % 40 + 1),
-                        "Field " + (i + 1),
-                        "grass",
-                        1 + i % 37 * 0.25,
-                        200 + i % 300,
-                        0.5 + i % 9 * 0.5,
-                        1 + i % 3 * 0.5,
-                        i % 5 == 0 ? "stream" : "none",
-                        i % 9,
-                        600 + i % 400,
-                        "B" + i % 7,
-                        all ? (Object) (18 + i % 12) : "",
-                        all ? "as carted fresh" : "",
-                        17 + i % 4,
-                        25 + i % 8);
-            }
+            fields(writer, fields, all);
             end(zip, writer);
             begin(zip, writer, 2);
-            row(
-                    writer,
-                    1,
-                    "Machine",
-                    "Type",
-                    "Working width (m)",
-                    "Speed (km/h)",
-                    "Field efficiency (%)",
-                    "Tank (L)",
-                    "Nozzle spacing (m)");
+            row(writer, 1, "Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)", "Nozzle spacing (m)");
             for (int i = 0; i < 20; i++) {
-                row(
-                        writer,
-                        i + 2,
-                        "Sprayer " + (i + 1),
-                        "sprayer",
-                        12 + i % 5 * 3,
-                        8 + i % 5,
-                        60 + i % 20,
-                        800 + i % 9 * 200,
-                        0.5);
+                row(writer, i + 2, "Sprayer " + (i + 1), "sprayer", 12 + i % 5 * 3, 8 + i % 5, 800 + i % 9 * 200, 0.5);
             }
             end(zip, writer);
             begin(zip, writer, 3);
@@ -116,30 +70,7 @@ final class BenchmarkBook {
             }
             end(zip, writer);
             begin(zip, writer, 4);
-            row(
-                    writer,
-                    1,
-                    "Holding",
-                    "Job",
-                    "Field",
-                    "Operation",
-                    "Machine",
-                    all ? "Product" : "Remark 1",
-                    all ? "Dose (L/ha)" : "Remark 2",
-                    all ? "Water volume (L/ha)" : "Remark 3");
-            for (int i = 0; i < fields; i++) {
-                row(
-                        writer,
-                        i + 2,
-                        "Holding " + (i % 40 + 1),
-                        "Job " + (i + 1),
-                        "Field " + (i + 1),
-                        "spraying",
-                        "Sprayer " + (i % 20 + 1),
-                        all ? "Product " + (i % 10 + 1) : "",
-                        all ? (Object) (0.5 + i % 10 * 0.25) : "",
-                        all ? (Object) (100 + i % 5 * 50) : "");
-            }
+            jobs(writer, fields, kind);
             end(zip, writer);
             begin(zip, writer, 5);
             row(writer, 1, "Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "DM target (%)");
@@ -149,6 +80,79 @@ final class BenchmarkBook {
             end(zip, writer);
             writer.flush();
         }
+    }
+
+    private static void fields(Writer writer, int fields, boolean all) throws IOException {
+        List<Object> headers = new ArrayList<>(List.of(
+                "Holding",
+                "Field",
+                "Crop",
+                "Area (ha)",
+                "Block",
+                "Distance to clamp (km)",
+                "Watercourse",
+                "Slope (%)",
+                "Overhead lines",
+                "Notes",
+                "Soil"));
+        headers.addAll(
+                all
+                        ? List.of("Yield (t/ha)", "Yield basis", "DM at cutting (%)", "DM at ensiling (%)")
+                        : List.of("Tree height (m)", "Former name"));
+        row(writer, 1, headers.toArray());
+        for (int i = 0; i < fields; i++) {
+            List<Object> cells = new ArrayList<>(List.of(
+                    holding(i),
+                    "Field " + (i + 1),
+                    "grass",
+                    1 + i % 37 * 0.25,
+                    "Block " + (i / FIELDS_OF_BLOCK + 1),
+                    0.5 + i % 9 * 0.5,
+                    i % 5 == 0 ? "stream" : "none",
+                    i % 9,
+                    i % 11 == 0 ? "yes" : "no",
+                    "sheet " + i % 83,
+                    SOILS[i % SOILS.length]));
+            cells.addAll(
+                    all
+                            ? List.of(18 + i % 12, "as carted fresh", 17 + i % 4, 25 + i % 8)
+                            : List.of("", "Piece " + i % 97));
+            row(writer, i + 2, cells.toArray());
+        }
+    }
+
+    private static void jobs(Writer writer, int fields, Kind kind) throws IOException {
+        row(
+                writer,
+                1,
+                "Holding",
+                "Job",
+                "Field",
+                "Operation",
+                "Machine",
+                kind == Kind.WORK_RATES_ONLY ? "Remark 1" : "Product",
+                kind == Kind.WORK_RATES_ONLY ? "Remark 2" : "Dose (L/ha)",
+                kind == Kind.WORK_RATES_ONLY ? "Remark 3" : "Water volume (L/ha)");
+        boolean each = kind == Kind.A_JOB_ROW_PER_FIELD;
+        int jobs = each ? fields : (fields + FIELDS_OF_BLOCK - 1) / FIELDS_OF_BLOCK;
+        for (int i = 0; i < jobs; i++) {
+            boolean all = kind != Kind.WORK_RATES_ONLY;
+            row(
+                    writer,
+                    i + 2,
+                    holding(each ? i : i * FIELDS_OF_BLOCK),
+                    "Job " + (i + 1),
+                    (each ? "Field " : "Block ") + (i + 1),
+                    "spraying",
+                    "Sprayer " + (i % 20 + 1),
+                    all ? "Product " + (i % 10 + 1) : "",
+                    all ? (Object) (0.5 + i % 10 * 0.25) : "",
+                    all ? (Object) (100 + i % 5 * 50) : "");
+        }
+    }
+
+    private static String holding(int field) {
+        return "Holding " + (field / FIELDS_OF_BLOCK % 40 + 1);
     }
 
     private static String contentTypes() {

@@ -79,6 +79,14 @@ final class FarmBook {
         return this;
     }
 
+    /** Puts another value into a cell; row and column are counted from 0, the header row being 0. */
+    FarmBook with(String sheet, int row, int column, Object value) {
+        Object[] cells = sheets.get(sheet).get(row).clone();
+        cells[column] = value;
+        sheets.get(sheet).set(row, cells);
+        return this;
+    }
+
     /** Reads, reckons and writes. */
     Run run(Path folder) {
         try {

@@ -106,7 +106,7 @@ final class FullFarm {
                 Clamp = Old pit
             Holding = Skel Beck | Field = Home Field | Cut = 2 | Yield (t/ha) = 14 |
                 Yield basis = as carted fresh | DM at cutting (%) = 17 | DM at ensiling (%) = 29 |
-                Clamp = Old pit
+                Clamp = Heap
             """;
 
     private static final String MACHINES =
@@ -135,7 +135,7 @@ final class FullFarm {
             Machine = Baler | Type = baler | Working width (m) = 3 | Speed (km/h) = 8 | Field efficiency (%) = 70 |
                 Own or hired = hired | Charge = 6 | Charge unit = bale | Charge includes = everything
             Machine = Packer | Type = clamp roller | Number = 1 | Mass (t) = 14 | Power (kW) = 120 | Power basis = engine |
-                Fuel (L/h) = 14 | Crew = 1 | Own or hired = hired | Charge = 55 | Charge unit = h
+                Fuel (L/h) = 14 | Crew = 1 | Own or hired = hired | Charge = 55 | Charge unit = h | Hours per day (h) = 9
             Machine = Tractor A | Type = tractor | Mass (t) = 6.4 | Power (kW) = 105 | Power basis = engine | Fuel (L/h) = 15 |
                 Purchase price = 70000 | Trade-in value = 25000 | List price = 80000 | Life (yr) = 12 |
                 Hours per year (h) = 600 | Hours now (h) = 3000 | Own or hired = own

@@ -140,10 +140,49 @@ class SprayingBadInputTest {
         FarmBook.Run run = book(GOOD, JOB, of("T1", "Top", "spraying", "Sprayer", "Herbicide A", 0.5, "%", 200))
                 .run(folder);
         assertThat(run.at(Severity.STOP)).anySatisfy(message -> assertThat(message)
-                .startsWith(
-                        "Jobs!F3: 'Herbicide A' stands twice for one job and field: 1 L/ha (Jobs!F2) and 0.5 % (Jobs!F3)")
+                .startsWith("Jobs!F3: 'Herbicide A' stands twice in one tank: 1 L/ha (Jobs!F2) and 0.5 % (Jobs!F3)")
                 .contains("keep the dose per hectare or the share of the spray"));
         assertThat(run.number("product-total", "T1", "Herbicide A")).isEqualTo(17.3);
+    }
+
+    /** A header that fixes the unit and a row that names another are asked about, cell by cell. */
+    @Test
+    void aShareTypedUnderAHeaderPerHectareIsAskedAbout() {
+        FarmBook book = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Herbicide A", 0.5, "%", 200, 45761));
+        book.with("Jobs", 0, 5, "Dose (L/ha)");
+        FarmBook.Run run = book.run(folder);
+        assertThat(run.at(Severity.STOP)).anySatisfy(message -> assertThat(message)
+                .startsWith("Jobs!F2: ")
+                .contains("The header says L/ha and the row says %: make them agree"));
+        assertThat(run.results("product-total"))
+                .allSatisfy(result -> assertThat(result.number()).isEmpty());
+    }
+
+    @Test
+    void aProductThatStandsTwiceInAMixIsReckonedOnceAndToldOnce() {
+        FarmBook book = book(GOOD)
+                .sheet("Mixes", "Mix", "Product", "Dose", "Dose unit")
+                .row("Mixes", "Brew", "Herbicide A", 1, "L/ha")
+                .row("Mixes", "Brew", "Herbicide A", 0.5, "%");
+        book.sheet("Jobs", "Job", "Field", "Operation", "Machine", "Mix", "Water volume (L/ha)")
+                .row("Jobs", "T1", "Top", "spraying", "Sprayer", "Brew", 200)
+                .row("Jobs", "T2", "Long Acre", "spraying", "Sprayer", "Brew", 200);
+        FarmBook.Run run = book.run(folder);
+        assertThat(run.at(Severity.STOP))
+                .filteredOn(message -> message.contains("stands twice in one tank"))
+                .singleElement(org.assertj.core.api.InstanceOfAssertFactories.STRING)
+                .startsWith("Mixes!C3: 'Herbicide A' stands twice in one tank: 1 L/ha (Mixes!C2) and 0.5 % (Mixes!C3)")
+                .contains("Expected once: keep the dose per hectare or the share of the spray");
+        assertThat(run.number("product-total", "T1", "Herbicide A")).isEqualTo(17.3);
+    }
+
+    @Test
+    void aDoseThatIsNotTypedIsAskedForAtItsCell() {
+        FarmBook.Run run = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Herbicide A", null, null, 200))
+                .run(folder);
+        assertThat(run.result("product-total", "T1").reason())
+                .contains("dose missing")
+                .contains("Jobs!F2");
     }
 
     @Test
@@ -171,7 +210,7 @@ class SprayingBadInputTest {
         FarmBook.Run run = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Unknown B", 1, "L/ha", 200))
                 .run(folder);
         assertThat(run.at(Severity.CAUTION)).anySatisfy(message -> assertThat(message)
-                .startsWith("Jobs!E2: 'Unknown B' is not in the product list")
+                .startsWith("Jobs!E2: 'Unknown B' is not in the product list (expected 'Herbicide A')")
                 .contains("add it there or mend the name"));
         assertThat(run.number("product-total", "T1")).isEqualTo(17.3);
         assertThat(run.result("packs-to-buy", "Unknown B").number()).isEmpty();
@@ -187,8 +226,10 @@ class SprayingBadInputTest {
                         .startsWith(
                                 "Jobs!I3: 'Top' is sprayed by two jobs that begin on the same day ('T1' @ Jobs!I2 and"
                                         + " 'T1 again' @ Jobs!I3)")
+                        .contains("Expected one job on a field and day")
                         .contains("take one away or mend its day"))
-                .anySatisfy(message -> assertThat(message).contains("twice on one day"));
+                .anySatisfy(message -> assertThat(message)
+                        .contains("twice on one day: typed twice? Then take one away; otherwise mend the day"));
         assertThat(run.number("applications", "Top", "Herbicide A")).isEqualTo(2);
         assertThat(run.number("season-dose", "Top", "Herbicide A")).isEqualTo(2);
     }

@@ -2,6 +2,7 @@ package org.rickyard.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -57,8 +58,30 @@ class SprayingPropertiesTest {
         assertThat(run.results("water-equivalent-output")).hasSize(JOBS);
     }
 
+    @ParameterizedTest
+    @ValueSource(longs = {6, 7})
+    void doublingTheSpeedDoublesTheOutputQuadruplesThePressureAndHalvesTheTime(long seed) {
+        FarmBook.Run slow = farm(new Random(seed), 1).run(folder);
+        FarmBook.Run fast = farm(new Random(seed), 2).run(folder);
+        for (int i = 1; i <= JOBS; i++) {
+            String job = "J" + i;
+            assertThat(fast.number("water-equivalent-output", job))
+                    .isCloseTo(2 * slow.number("water-equivalent-output", job), withinPercentage(1e-7));
+            assertThat(fast.number("nozzle-pressure", job, "04"))
+                    .isCloseTo(4 * slow.number("nozzle-pressure", job, "04"), withinPercentage(1e-7));
+            // No turning, filling or fetching is typed, so the hours are spraying alone.
+            assertThat(sum(fast.results("spraying-hours", job)))
+                    .isCloseTo(sum(slow.results("spraying-hours", job)) / 2, withinPercentage(1e-7));
+            assertThat(fast.number("product-total", job)).isEqualTo(slow.number("product-total", job));
+        }
+    }
+
     /** Areas of tenths of a hectare; every third job is laid out to come out in whole tankfuls. */
     private static FarmBook farm(Random random) {
+        return farm(random, 1);
+    }
+
+    private static FarmBook farm(Random random, int timesAsFast) {
         FarmBook book = new FarmBook()
                 .sheet("Fields", "Field", "Crop", "Area (ha)", "Block")
                 .sheet(
@@ -94,7 +117,7 @@ class SprayingPropertiesTest {
                             "S" + i,
                             "sprayer",
                             12 + random.nextInt(25),
-                            6 + random.nextInt(8),
+                            timesAsFast * (6 + random.nextInt(8)),
                             Math.max(tank, 5),
                             0.5)
                     .row(

@@ -90,6 +90,32 @@ class FillingTest {
     }
 
     @Test
+    void aClampThatNothingGoesToIsNotRolledForWantOfAnythingElse() throws IOException {
+        try (SilageBook book = new SilageBook(folder)
+                .list(
+                        "Fields",
+                        row("Field", "Area (ha)", "Yield (t/ha)", "Yield basis", "DM at ensiling (%)", "Clamp"),
+                        row("Low", 10, 20, "as carted fresh", 28, "Big"))
+                .list(
+                        "Machines",
+                        row("Machine", "Type", "Mass (t)", "Hours per day"),
+                        row("Packer", "clamp roller", 9, 7))
+                .list(
+                        "Clamps",
+                        row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Delivery (t/h)"),
+                        row("Empty", "walled", 20, 8, 2.5, null),
+                        row("Big", "walled", 40, 12, 2.5, 50),
+                        row("Typed", "walled", 20, 8, 2.5, 40))
+                .run()) {
+            assertThat(book.table("clamp-rolling").rows()).isEqualTo(2);
+            assertThat(book.word("clamp-rolling", org.rickyard.trade.Quantities.CLAMP, 0))
+                    .isEqualTo("Big");
+            // 200 t at 50 t/h are 4 h; no gang is listed, so the day is that of the machine that rolls.
+            assertThat(book.number("clamp-rolling", Filling.DAYS_OPEN, 0)).isCloseTo(4 / 7.0, within(1e-9));
+        }
+    }
+
+    @Test
     void whatIsTypedForTheClampStandsAndIsHeldAgainstTheGang() throws IOException {
         try (SilageBook book = gang(15, 500)) {
             assertThat(book.number("clamp-rolling", Filling.DELIVERY_USED, 0)).isEqualTo(500);

@@ -174,13 +174,12 @@ class SilageBadInputTest {
         try (SilageBook book = book().list("Fields", FIELDS, row("Low", 5, 20, "as carted fresh", 18, 28, "Big"))
                 .list("Clamps", CLAMPS, clamp("Big", 30, 10, 3), clamp(" BIG", 20, 10, 3), clamp("big", 25, 10, 3))
                 .run()) {
-            assertThat(book.stops().stream()
-                            .filter(stop -> stop.message()
-                                    .contains(
-                                            "stands more than once in the clamp list of one holding; give each its own"
-                                                    + " name"))
-                            .count())
-                    .isEqualTo(1);
+            assertThat(book.findings())
+                    .filteredOn(said -> said.contains("stands more than once"))
+                    .singleElement()
+                    .asString()
+                    .contains("STOP Clamps!A3 the clamp 'BIG' stands more than once in the clamp list of one holding;"
+                            + " give each its own name. Crop and stock that name it are allotted to none till then.");
             assertThat(book.number("clamps", ClampContents.CROP_IN, 0)).isZero();
         }
     }

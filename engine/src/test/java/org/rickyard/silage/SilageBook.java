@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
@@ -12,6 +13,7 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.rickyard.audit.BalanceCheck;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
@@ -113,6 +115,30 @@ final class SilageBook implements AutoCloseable {
         return run.sheets().findings().stream()
                 .filter(finding -> finding.severity() == Finding.Severity.STOP)
                 .toList();
+    }
+
+    /** The balance checks of the run. */
+    List<BalanceCheck> checks() {
+        return BalanceCheck.of(run.plan());
+    }
+
+    /** All texts of a sheet of the file written, formulas by what is stored. */
+    List<String> texts(String sheet) {
+        List<String> texts = new ArrayList<>();
+        try (XSSFWorkbook written = new XSSFWorkbook(Files.newInputStream(write()))) {
+            for (Row row : written.getSheet(sheet)) {
+                for (Cell cell : row) {
+                    boolean stored = cell.getCellType() == CellType.FORMULA
+                            && cell.getCachedFormulaResultType() == CellType.STRING;
+                    if (stored || cell.getCellType() == CellType.STRING) {
+                        texts.add(cell.getStringCellValue());
+                    }
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return texts;
     }
 
     String masterCheck() {

@@ -35,12 +35,14 @@ class SilageGeometryTest {
             double batter,
             int ramps,
             double run,
-            double crown) {
+            double crown,
+            boolean straight) {
         static Shape draw(Random random) {
-            String[] kinds = {"walled", "walled", "earth pit", "heap", "measured"};
+            String[] kinds = {"walled", "walled", "earth pit", "heap", "field heap", "measured"};
             String kind = kinds[random.nextInt(kinds.length)];
             double height = 1 + 2.5 * random.nextDouble();
             boolean walled = kind.equals("walled");
+            boolean crowned = walled || kind.equals("earth pit");
             return new Shape(
                     kind,
                     30 + 40 * random.nextDouble(),
@@ -49,14 +51,17 @@ class SilageGeometryTest {
                     walled ? 0.3 * random.nextDouble() : 0.5 + 2.5 * random.nextDouble(),
                     walled ? random.nextInt(3) : 0,
                     1 + 3 * random.nextDouble(),
-                    walled ? random.nextDouble() : 0);
+                    crowned ? random.nextDouble() : 0,
+                    crowned && random.nextBoolean());
         }
 
         double volume(double to, boolean withCrown) {
+            double onTop = withCrown ? Slices.crown(width + 2 * batter * to, crown, straight) : 0;
             return switch (kind) {
-                case "walled" -> Slices.walled(length, width, batter, to, ramps, run, withCrown ? crown : 0);
-                case "earth pit" -> Slices.level(length, width, batter, to);
-                case "heap" -> Slices.level(length, width, -batter, Math.min(to, Math.min(length, width) / 2 / batter));
+                case "walled" -> Slices.walled(length, width, batter, to, ramps, run, onTop);
+                case "earth pit" -> Slices.level(length, width, batter, to) + onTop * length;
+                case "heap", "field heap" ->
+                    Slices.level(length, width, -batter, Math.min(to, Math.min(length, width) / 2 / batter));
                 default -> length * width * to;
             };
         }
@@ -72,6 +77,7 @@ class SilageGeometryTest {
                     ramps == 0 ? null : ramps,
                     ramps == 0 ? null : run,
                     crown == 0 ? null : crown,
+                    straight ? "straight shouldered" : null,
                     DENSITY,
                     30);
         }
@@ -100,6 +106,7 @@ class SilageGeometryTest {
                 "Ramps",
                 "Ramp run",
                 "Crown (m)",
+                "Crown shape",
                 "Density, fresh (kg/m3)",
                 "DM target (%)"));
         fields.add(row("Field", "Area (ha)", "Yield (t/ha)", "Yield basis", "DM at ensiling (%)", "Clamp"));
@@ -112,6 +119,18 @@ class SilageGeometryTest {
                 .list("Fields", fields.toArray(Object[][]::new))
                 .list("Clamps", clamps.toArray(Object[][]::new))
                 .run();
+    }
+
+    @Test
+    void everyKindOfShapeIsDrawnWithEveryCrownAndNumberOfRamps() {
+        List<Shape> shapes = shapes();
+        assertThat(shapes.stream().map(Shape::kind)).contains("walled", "earth pit", "heap", "field heap", "measured");
+        for (String kind : List.of("walled", "earth pit")) {
+            assertThat(shapes).anyMatch(s -> s.kind().equals(kind) && s.straight());
+            assertThat(shapes).anyMatch(s -> s.kind().equals(kind) && !s.straight() && s.crown() > 0);
+        }
+        assertThat(shapes.stream().filter(s -> s.kind().equals("walled")).map(Shape::ramps))
+                .contains(0, 1, 2);
     }
 
     @Test
@@ -135,7 +154,8 @@ class SilageGeometryTest {
             for (int i = 0; i < shapes.size(); i++) {
                 if (shapes.get(i).crown() > 0) {
                     double top = book.number("clamps", ClampShape.TOP_WIDTH_USED, i);
-                    double arc = Slices.arc(top, shapes.get(i).crown());
+                    double arc =
+                            Slices.arc(top, shapes.get(i).crown(), shapes.get(i).straight());
                     assertThat(book.number("clamps", ClampCrown.WIDTH_OVER_TOP, i))
                             .isCloseTo(arc, within(CLOSE * arc));
                 }
@@ -162,8 +182,8 @@ class SilageGeometryTest {
 
     @Test
     void moreThanAHeapCanHoldAtAnyHeightIsWithheldAndSaid() throws IOException {
-        Shape ridge = new Shape("heap", 40, 10, 1.6, 3, 0, 0, 0);
-        Shape meeting = new Shape("walled", 12, 10, 3, 0, 2, 2, 0);
+        Shape ridge = new Shape("heap", 40, 10, 1.6, 3, 0, 0, 0, false);
+        Shape meeting = new Shape("walled", 12, 10, 3, 0, 2, 2, 0, false);
         try (SilageBook book = book(List.of(ridge, meeting), 1.3)) {
             assertThat(book.has("clamp-heights", FilledByCrop.FILLED_TO, 0)).isFalse();
             assertThat(book.status("clamp-heights", 0)).contains("the crop is more than this");
@@ -219,7 +239,8 @@ class SilageGeometryTest {
                     s.batter(),
                     s.ramps(),
                     s.run(),
-                    s.crown()));
+                    s.crown(),
+                    s.straight()));
         }
         List<Shape> both = new ArrayList<>(shapes);
         both.addAll(larger);
@@ -227,8 +248,8 @@ class SilageGeometryTest {
             for (int i = 0; i < SHAPES; i++) {
                 double one = book.number("clamps", ClampShape.VOLUME, i);
                 double other = book.number("clamps", ClampShape.VOLUME, i + SHAPES);
-                boolean ridge =
-                        shapes.get(i).kind().equals("heap") && book.number("clamps", ClampShape.TOP_WIDTH_USED, i) == 0;
+                boolean ridge = shapes.get(i).kind().endsWith("heap")
+                        && book.number("clamps", ClampShape.TOP_WIDTH_USED, i) == 0;
                 if (ridge) {
                     // Height wanted beyond the ridge adds nothing; length and width still do.
                     assertThat(other).as("%s", shapes.get(i)).isGreaterThanOrEqualTo(one);

@@ -31,12 +31,20 @@ final class Slices {
 
     /** A clamp cut crosswise from one end to the other; ramps rise from the toe at each ramped end. */
     static double walled(
-            double length, double floor, double batter, double height, int ramps, double run, double crown) {
+            double length, double floor, double batter, double height, int ramps, double run, double onTop) {
         double ramp = ramps == 0 ? 0 : run * height;
-        double top = floor + 2 * batter * height;
-        double onTop = crown == 0 ? 0 : sum(-top / 2, top / 2, x -> crown * (1 - 4 * x * x / (top * top)));
         double sloping = ramp == 0 ? 0 : ramps * sum(0, ramp, x -> section(floor, batter, x / run));
         return sloping + sum(0, length - ramps * ramp, x -> section(floor, batter, height) + onTop);
+    }
+
+    /** The section of a crown over a width: a parabola, or rising at 45 degrees to a flat. */
+    static double crown(double width, double crown, boolean straight) {
+        if (crown == 0) {
+            return 0;
+        }
+        return straight
+                ? sum(0, width, x -> Math.min(crown, Math.min(x, width - x)))
+                : sum(-width / 2, width / 2, x -> crown * (1 - 4 * x * x / (width * width)));
     }
 
     /** A body cut level by level; its sides move out (or, below 0, in) by the batter for each metre up. */
@@ -44,8 +52,11 @@ final class Slices {
         return sum(0, height, z -> (length + 2 * batter * z) * (width + 2 * batter * z));
     }
 
-    /** The length of a parabola over a width, as a chain of short straight pieces. */
-    static double arc(double width, double crown) {
+    /** The length over a crown: of a parabola as a chain of short straight pieces, or of shoulder, flat and shoulder. */
+    static double arc(double width, double crown, boolean straight) {
+        if (straight) {
+            return 2 * Math.hypot(crown, crown) + (width - 2 * crown);
+        }
         double sum = 0;
         double step = width / COUNT;
         double before = 0;

@@ -36,6 +36,11 @@ public final class Bales {
             .possible(Range.NOT_NEGATIVE)
             .decimals(0);
 
+    /** Room those take. */
+    public static final Symbol SPACE_OF_SURPLUS = Symbol.number("space of those bales", Units.M3)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+
     /** Dry matter in a bale. */
     public static final Constant BALE_DM =
             new Constant("dry matter in a round bale", 220, Units.KG_DM, Source.published("Teagasc: aim above 220 kg"));
@@ -71,10 +76,7 @@ public final class Bales {
     public static final Formula BALE_SPACE = new Formula(
             "bale-space",
             SPACE,
-            value(BALES)
-                    .times(number(Math.PI).over(number(4)))
-                    .times(constant(DIAMETER).power(2))
-                    .times(constant(WIDTH)),
+            space(BALES),
             Source.derived("cylinders without the gaps between them"),
             "the bales themselves; stacks take more room",
             List.of(WorkedExample.from(Source.derived("one bale of 1.25 × 1.20 m is 1.4726 m3"))
@@ -108,4 +110,22 @@ public final class Bales {
                             .with(Feeding.SURPLUS, 1)
                             .gives(5, Units.ONE, 0),
                     WorkedExample.from(GREENFIELD).with(Feeding.SURPLUS, 198).gives(900, Units.ONE, 0)));
+
+    /** {@code bale-space-of-surplus}: count × volume of a bale. */
+    public static final Formula SURPLUS_SPACE = new Formula(
+            "bale-space-of-surplus",
+            SPACE_OF_SURPLUS,
+            space(OF_SURPLUS),
+            Source.derived("cylinders without the gaps between them"),
+            "the bales themselves; stacks take more room",
+            List.of(WorkedExample.from(Source.derived("ten bales of 1.25 × 1.20 m are 14.726 m3"))
+                    .with(OF_SURPLUS, 10)
+                    .gives(14.726, Units.M3, 3)));
+
+    private static Expr space(Symbol bales) {
+        return value(bales)
+                .times(number(Math.PI).over(number(4)))
+                .times(constant(DIAMETER).power(2))
+                .times(constant(WIDTH));
+    }
 }

@@ -38,6 +38,8 @@ public final class ClampContents {
     public static final Symbol DENSITY_DM = Symbol.number("clamp density (dry matter)", Units.KG_DM_PER_M3)
             .possible(Range.above(0, 500))
             .decimals(0);
+    /** Where the density comes from. */
+    public static final Symbol DENSITY_FROM = Symbol.text("density taken from");
     /** Fresh silage the clamp holds. */
     public static final Symbol CAPACITY = Symbol.number("clamp capacity (fresh)", Units.T)
             .possible(Range.POSITIVE)
@@ -152,6 +154,37 @@ public final class ClampContents {
                             .with(DRY_MATTER_DENSITY, 170)
                             .with(CLAMP_DM, 25)
                             .gives(680, Units.KG_PER_M3, 3)));
+
+    /** {@code density-taken-from}: which of the three it is; withheld with the density itself. */
+    public static final Formula DENSITY_TAKEN_FROM = new Formula(
+            "density-taken-from",
+            DENSITY_FROM,
+            choice(
+                    // Always so where there is a density: asked, so that without one this is withheld too.
+                    Condition.compare(value(DENSITY), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.KG_PER_M3)),
+                    choice(
+                            new Condition.Given(FRESH_DENSITY),
+                            Expr.text("typed, fresh"),
+                            choice(
+                                    new Condition.Given(DRY_MATTER_DENSITY),
+                                    Expr.text("typed, dry matter"),
+                                    Expr.text("table for grass, DAERA 2017"))),
+                    Expr.text("no density")),
+            Source.derived("what is typed stands before the table"),
+            "the table is named on Basis; what others print stands on the sheet of densities",
+            List.of(
+                    WorkedExample.from(Source.derived("both typed: the fresh one stands"))
+                            .with(DENSITY, 700)
+                            .with(FRESH_DENSITY, 700)
+                            .with(DRY_MATTER_DENSITY, 210)
+                            .gives("typed, fresh"),
+                    WorkedExample.from(Source.derived("dry matter typed"))
+                            .with(DENSITY, 700)
+                            .with(DRY_MATTER_DENSITY, 210)
+                            .gives("typed, dry matter"),
+                    WorkedExample.from(Source.derived("neither typed"))
+                            .with(DENSITY, 680)
+                            .gives("table for grass, DAERA 2017")));
 
     /** Dry matter density: fresh density × dry matter. */
     public static final Formula CLAMP_DENSITY_DM = new Formula(

@@ -77,6 +77,9 @@ public final class ClampShape {
     static final Condition BETWEEN_SIDES =
             Condition.any(List.of(Condition.is(CLAMP_KIND, WALLED), Condition.is(CLAMP_KIND, EARTH_PIT)));
 
+    private static final Condition HEAPED =
+            Condition.any(List.of(Condition.is(CLAMP_KIND, HEAP), Condition.is(CLAMP_KIND, FIELD_HEAP)));
+
     private static final Source GEOMETRY = Source.derived("geometry of the battered section and its ramps, exact");
     private static final Source PRISMOID = Source.commonPractice("prismoidal formula of surveying");
     private static final Source PRESS_EXAMPLE =
@@ -138,10 +141,12 @@ public final class ClampShape {
             SECTION,
             value(FLOOR_WIDTH)
                     .times(HEIGHT)
-                    .plus(value(BATTER_USED).times(value(HEIGHT).power(2))),
+                    .plus(value(BATTER_USED).times(value(HEIGHT).power(2)))
+                    .onlyWhen(BETWEEN_SIDES, "walled clamps and earth pits only"),
             GEOMETRY,
             "walls battered alike on both sides",
             List.of(WorkedExample.from(Source.derived("12 m floor, 3 m high, batter 0.1: 36.9 m2"))
+                    .with(CLAMP_KIND, WALLED)
                     .with(FLOOR_WIDTH, 12)
                     .with(HEIGHT, 3)
                     .with(BATTER_USED, 0.1)
@@ -168,19 +173,22 @@ public final class ClampShape {
             "heap-height",
             HEAP_HEIGHT,
             least(
-                    value(HEIGHT),
-                    value(FLOOR_WIDTH).over(number(2).times(BATTER_USED)),
-                    value(CLAMP_LENGTH).over(number(2).times(BATTER_USED))),
+                            value(HEIGHT),
+                            value(FLOOR_WIDTH).over(number(2).times(BATTER_USED)),
+                            value(CLAMP_LENGTH).over(number(2).times(BATTER_USED)))
+                    .onlyWhen(HEAPED, "heaps only"),
             GEOMETRY,
             "sides and ends of one slope; a heap ends in a ridge where they meet",
             List.of(
                     WorkedExample.from(Source.derived("10 m wide, sides 3 for 1: they meet at 1.667 m"))
+                            .with(CLAMP_KIND, HEAP)
                             .with(HEIGHT, 3)
                             .with(FLOOR_WIDTH, 10)
                             .with(CLAMP_LENGTH, 40)
                             .with(BATTER_USED, 3)
                             .gives(1.667, Units.M, 3),
                     WorkedExample.from(Source.derived("the same heap, named the other way round"))
+                            .with(CLAMP_KIND, FIELD_HEAP)
                             .with(HEIGHT, 3)
                             .with(FLOOR_WIDTH, 40)
                             .with(CLAMP_LENGTH, 10)
@@ -341,9 +349,7 @@ public final class ClampShape {
 
     /** The last of the kinds; a clamp without kind, or of another word, is withheld. */
     static Expr heapOnly(Expr expr) {
-        return expr.onlyWhen(
-                Condition.any(List.of(Condition.is(CLAMP_KIND, HEAP), Condition.is(CLAMP_KIND, FIELD_HEAP))),
-                "clamp kind missing (walled, earth pit, heap, field heap or measured)");
+        return expr.onlyWhen(HEAPED, "clamp kind missing (walled, earth pit, heap, field heap or measured)");
     }
 
     /** A body whose sides and ends slope alike, by the prismoidal formula; direction 1 widens upward, -1 narrows. */

@@ -185,12 +185,16 @@ public final class Digging {
             "digging-hours",
             DIG_HOURS,
             choice(
-                    Condition.is(OUTPUT_BASIS, LOOSE),
-                    value(SPOIL).over(OUTPUT_VOLUME),
+                    new Condition.Not(new Condition.Blank(OUTPUT_VOLUME)),
                     choice(
-                            Condition.is(OUTPUT_BASIS, IN_GROUND),
-                            value(IN_GROUND_VOLUME).over(OUTPUT_VOLUME),
-                            value(SPOIL_TONNES).over(OUTPUT))),
+                            Condition.is(OUTPUT_BASIS, LOOSE),
+                            value(SPOIL).over(OUTPUT_VOLUME),
+                            value(IN_GROUND_VOLUME)
+                                    .over(OUTPUT_VOLUME)
+                                    .onlyWhen(
+                                            Condition.is(OUTPUT_BASIS, IN_GROUND),
+                                            "output basis missing (in ground or loose) for an output in m3/h")),
+                    value(SPOIL_TONNES).over(OUTPUT)),
             EARTHWORK,
             "digging only: loading away, trimming and breakdowns come on top",
             List.of(

@@ -289,7 +289,8 @@ public final class EffluentTank {
                 choice(
                         small,
                         greatBritain(value(silo).times(constant(GB_RATE))),
-                        greatBritain(constant(GB_BASE).plus(above.times(constant(GB_ABOVE))))));
+                        greatBritain(constant(GB_BASE)
+                                .plus(above.times(constant(GB_ABOVE)).in(Units.M3)))));
     }
 
     private static Expr greatBritain(Expr expr) {

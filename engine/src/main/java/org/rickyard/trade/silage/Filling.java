@@ -6,6 +6,7 @@ import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.DELIVERY;
+import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
 import static org.rickyard.trade.silage.ClampContents.CLAMP_DM;
 import static org.rickyard.trade.silage.ClampContents.CROP_IN;
 
@@ -38,6 +39,13 @@ public final class Filling {
     /** Hours the gangs are at it. */
     public static final Symbol GANG_HOURS =
             Symbol.number("hours of those gangs", Units.H).decimals(1);
+    /** Days of the gangs that fill a clamp. */
+    public static final Symbol GANG_DAYS =
+            Symbol.number("days of those gangs", Units.ONE).decimals(1);
+    /** Hours filled in a day. */
+    public static final Symbol HOURS_A_DAY_USED = Symbol.number("hours of filling in a day, reckoned", Units.H)
+            .possible(Range.above(0, 24))
+            .decimals(1);
     /** Crop that arrives in an hour. */
     public static final Symbol DELIVERY_USED = Symbol.number("delivery reckoned with", Units.T_PER_H)
             .possible(Range.POSITIVE)
@@ -138,16 +146,41 @@ public final class Filling {
                     .with(DELIVERY_USED, 51)
                     .gives(12, Units.H, 3)));
 
+    /** {@code filling-hours-a-day}: those of the gangs; without gangs the roller's, otherwise the constant. */
+    public static final Formula FILLING_HOURS_A_DAY = new Formula(
+            "filling-hours-a-day",
+            HOURS_A_DAY_USED,
+            choice(
+                    Condition.compare(value(GANG_FIELDS), Relation.MORE, number(0)),
+                    value(GANG_HOURS).over(GANG_DAYS),
+                    given(HOURS_PER_DAY, constant(HOURS_A_DAY))),
+            HOURS_A_DAY.source(),
+            "hours of the gangs over their days; without a gang those of the machine that rolls, otherwise a long day",
+            List.of(
+                    WorkedExample.from(Source.derived("12 h in days of 8 h and 10 h in days of 10 h: 22 h in 2.5 days"))
+                            .with(GANG_FIELDS, 2)
+                            .with(GANG_HOURS, 22)
+                            .with(GANG_DAYS, 2.5)
+                            .gives(8.8, Units.H, 6),
+                    WorkedExample.from(Source.derived("no gang, a roller that goes 9 h a day"))
+                            .with(GANG_FIELDS, 0)
+                            .with(HOURS_PER_DAY, 9)
+                            .gives(9, Units.H, 6),
+                    WorkedExample.from(HOURS_A_DAY.source())
+                            .with(GANG_FIELDS, 0)
+                            .gives(10, Units.H, 0)));
+
     /** {@code days-open}: hours ÷ hours a day. */
     public static final Formula DAYS_LIES_OPEN = new Formula(
             "days-open",
             DAYS_OPEN,
-            value(HOURS).over(constant(HOURS_A_DAY)),
+            value(HOURS).over(HOURS_A_DAY_USED),
             MOST_DAYS.source(),
             "days without rain; more than three are cautioned",
             List.of(WorkedExample.from(
                             Source.secondHand("a published trial filled in 26 h: 2.6 days of 10 h (derived)"))
                     .with(HOURS, 26)
+                    .with(HOURS_A_DAY_USED, 10)
                     .gives(2.6, Units.ONE, 1)));
 
     /** {@code chop-length}. */

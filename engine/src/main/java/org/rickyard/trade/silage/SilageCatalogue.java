@@ -35,6 +35,7 @@ public final class SilageCatalogue {
                     ClampContents.CROP_IN_CLAMP_DM,
                     ClampContents.DM_OF_CLAMP,
                     ClampContents.CLAMP_DENSITY,
+                    ClampContents.DENSITY_TAKEN_FROM,
                     ClampContents.CLAMP_DENSITY_DM,
                     ClampContents.CLAMP_CAPACITY,
                     ClampContents.CLAMP_CAPACITY_DM,
@@ -62,6 +63,7 @@ public final class SilageCatalogue {
                     Rolling.ROLLING_WEIGHT_FORTY,
                     Rolling.LAYER_RECKONED,
                     Rolling.LAYER_COUNT,
+                    Filling.FILLING_HOURS_A_DAY,
                     Filling.FILLING_HOURS,
                     Filling.DAYS_LIES_OPEN,
                     PackingModel.PACKING_FACTOR,
@@ -121,7 +123,12 @@ public final class SilageCatalogue {
                     FeedOut.CLAMP_WIDTH_WANTED,
                     FeedOut.CLAMP_WIDTH_TO_BUILD,
                     FeedOut.CLAMP_LENGTH_WANTED),
-            List.of(Bales.BALE_COUNT, Bales.BALE_SPACE, Bales.BALE_WEIGHT, Bales.BALES_OF_SURPLUS)));
+            List.of(
+                    Bales.BALE_COUNT,
+                    Bales.BALE_SPACE,
+                    Bales.BALE_WEIGHT,
+                    Bales.BALES_OF_SURPLUS,
+                    Bales.SURPLUS_SPACE)));
 
     /** Constants that only cautions read. */
     public static final List<Constant> CONSTANTS = List.of(

@@ -55,7 +55,7 @@ public final class NozzleChoice {
     /** The fitted size. */
     public static final Symbol FITTED = Symbol.number("size fitted", Units.ONE)
             .possible(NOZZLE_SIZE.possible())
-            .decimals(2);
+            .decimals(1);
     /** In or out of the window. */
     public static final Symbol WINDOW = Symbol.text("pressure window");
     /** What is known of the quality. */
@@ -85,6 +85,7 @@ public final class NozzleChoice {
     private static final String UNCHECKED = "fits the flow only, quality not checked";
     private static final String GOOD = "the label's quality";
     private static final String BAD = "not the label's quality";
+    private static final String OUTSIDE = "outside the window: no class holds";
     private static final Source CHAMBER = Source.published("LWK (chamber of agriculture), Richtige Duesenwahl");
     private static final Source RULE = Source.derived(
             "rule of this engine, for the adviser to confirm: window and label's quality, then pressure");
@@ -144,28 +145,48 @@ public final class NozzleChoice {
             "spray-quality-known",
             QUALITY,
             choice(
-                    Condition.any(List.of(new Blank(LABEL_PLACE), new Blank(NOZZLE_PLACE), new Blank(FITTED))),
-                    text(UNCHECKED),
+                    Condition.any(List.of(Condition.is(WINDOW, IN), Condition.is(WINDOW, NO_WINDOW))),
                     choice(
-                            Condition.compare(value(NOZZLE_SIZE), Relation.NOT_EQUAL, value(FITTED)),
+                            Condition.any(List.of(new Blank(LABEL_PLACE), new Blank(NOZZLE_PLACE), new Blank(FITTED))),
                             text(UNCHECKED),
                             choice(
-                                    Condition.compare(value(NOZZLE_PLACE), Relation.EQUAL, value(LABEL_PLACE)),
-                                    text(GOOD),
-                                    text(BAD)))),
+                                    Condition.compare(value(NOZZLE_SIZE), Relation.NOT_EQUAL, value(FITTED)),
+                                    text(UNCHECKED),
+                                    choice(
+                                            Condition.compare(value(NOZZLE_PLACE), Relation.EQUAL, value(LABEL_PLACE)),
+                                            text(GOOD),
+                                            text(BAD)))),
+                    choice(
+                            Condition.any(List.of(Condition.is(WINDOW, BELOW), Condition.is(WINDOW, ABOVE))),
+                            text(OUTSIDE),
+                            text(""))),
             RULE,
             "spray quality is never worked out from size: ask the maker for the class at this pressure",
             List.of(
                     quality(4, 4, 3, 3, GOOD),
+                    outside(BELOW),
+                    outside(ABOVE),
                     quality(4, 4, 3, 2, BAD),
                     quality(5, 4, 3, 3, UNCHECKED),
                     quality(4, 4, Double.NaN, 3, UNCHECKED),
                     quality(4, 4, 3, Double.NaN, UNCHECKED),
                     quality(4, Double.NaN, 3, 3, UNCHECKED)));
 
+    /** The fitted size with the maker's class, at a pressure for which the maker gives none. */
+    private static WorkedExample outside(String window) {
+        return WorkedExample.from(Source.derived("the rule, case by case"))
+                .with(WINDOW, window)
+                .with(NOZZLE_SIZE, 4)
+                .with(FITTED, 4)
+                .with(LABEL_PLACE, 3)
+                .with(NOZZLE_PLACE, 3)
+                .gives(OUTSIDE);
+    }
+
     /** NaN stands for what was not typed. */
     private static WorkedExample quality(double size, double fitted, double label, double nozzle, String answer) {
-        WorkedExample.Draft draft = WorkedExample.from(Source.derived("the rule, case by case"));
+        WorkedExample.Draft draft =
+                WorkedExample.from(Source.derived("the rule, case by case")).with(WINDOW, IN);
         Symbol[] symbols = {NOZZLE_SIZE, FITTED, LABEL_PLACE, NOZZLE_PLACE};
         double[] numbers = {size, fitted, label, nozzle};
         for (int i = 0; i < symbols.length; i++) {
@@ -229,8 +250,8 @@ public final class NozzleChoice {
                     group(NO_WINDOW, GOOD, 0),
                     group(NO_WINDOW, UNCHECKED, 1),
                     group(NO_WINDOW, BAD, 2),
-                    group(BELOW, GOOD, 3),
-                    group(ABOVE, GOOD, 3)));
+                    group(BELOW, OUTSIDE, 3),
+                    group(ABOVE, OUTSIDE, 3)));
 
     private static WorkedExample group(String window, String quality, double answer) {
         return WorkedExample.from(Source.derived("the rule, case by case"))
@@ -244,31 +265,30 @@ public final class NozzleChoice {
             "nozzle-order",
             SCORE,
             value(GROUP)
-                    .times(number(1e9))
+                    .times(number(1e6))
                     .plus(call(
                                     Function.ROUND,
-                                    least(
-                                            new Expr.NumberOf(
-                                                            call(
-                                                                    Function.ABS,
-                                                                    value(WANTED_PRESSURE)
-                                                                            .minus(PREFERRED)),
-                                                            Units.BAR)
-                                                    .times(number(1000)),
-                                            number(9e6)),
+                                    // Cut to nine decimals first, so that half a hundredth goes one way, noise or not.
+                                    call(Function.ROUND, least(hundredthsOff(), number(9000)), number(9)),
                                     number(0))
                             .times(number(100)))
                     .plus(number(99).minus(PLACE)),
             RULE,
-            "whole, so that the grid compares it exactly",
+            "whole, so that the grid compares it exactly; pressures alike to a hundredth of a bar count as alike",
             List.of(
-                    // Millibars off, times 100, and 99 less the place: a bigger size comes first of two alike.
-                    order(1, 3.0, 8, 1_000_025_091),
-                    order(1, 2.5, 8, 1_000_025_091),
-                    order(1, 2.5, 9, 1_000_025_090),
-                    order(0, 3.0, 8, 25_091),
-                    // Off by more than 9,000 bar still stays within its group.
-                    order(3, 20_000, 1, 3_900_000_098.0)));
+                    // Hundredths of a bar off, times 100, and 99 less the place: a bigger size comes first of two
+                    // alike.
+                    order(1, 3.0, 8, 1_002_591),
+                    order(1, 2.5, 8, 1_002_591),
+                    order(1, 2.5, 9, 1_002_590),
+                    order(0, 3.0, 8, 2_591),
+                    // Off by more than 90 bar still stays within its group.
+                    order(3, 20_000, 1, 3_900_098)));
+
+    private static Expr hundredthsOff() {
+        return new Expr.NumberOf(call(Function.ABS, value(WANTED_PRESSURE).minus(PREFERRED)), Units.BAR)
+                .times(number(100));
+    }
 
     private static WorkedExample order(double group, double pressure, double place, double answer) {
         return WorkedExample.from(Source.derived("group, then nearness to 2.75 bar, then the bigger size"))

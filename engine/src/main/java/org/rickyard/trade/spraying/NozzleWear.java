@@ -131,6 +131,9 @@ public final class NozzleWear {
     /** Said of a test whose rate does not hold for the job. */
     public static final String ANOTHER_PRESSURE = "not the pressure of this job";
 
+    /** Said of a test that stands for the job. */
+    public static final String SAME = "the pressure of this job";
+
     /** How far a chart in US gallons at 40 psi lies below the standard's flow at 3 bar, as a share. */
     private static final double US_BASIS = 0.0135;
 
@@ -351,12 +354,12 @@ public final class NozzleWear {
                             Relation.MORE,
                             constant(SAME_PRESSURE).times(NozzlePressure.WANTED_PRESSURE)),
                     text(ANOTHER_PRESSURE),
-                    text("the pressure of this job")),
+                    text(SAME)),
             Source.derived("a rate measured at one pressure says nothing of a job at another"),
             "pressure as typed for the first nozzle of the test",
             List.of(
-                    tested(3, 3.2, "the pressure of this job"),
-                    tested(3.2, 3, "the pressure of this job"),
+                    tested(3, 3.2, SAME),
+                    tested(3.2, 3, SAME),
                     tested(3, 3.4, ANOTHER_PRESSURE),
                     tested(3.4, 3, ANOTHER_PRESSURE)));
 

@@ -139,7 +139,8 @@ public final class SeasonDose {
                             text("half dose"),
                             choice(upTo(THREE_QUARTERS), text("three-quarter dose"), text("full dose")))),
             LERAP,
-            "a band only: buffer widths are for the label and your own assessment, never read off here",
+            "a band only: buffer widths are for the label and your own assessment, never read off here. Where a buffer was"
+                    + " cut for a reduced dose, the guide allows no repeat there within 48 h",
             List.of(
                     bandOf(1.0, "quarter dose"),
                     bandOf(1.004, "half dose"),
@@ -170,7 +171,7 @@ public final class SeasonDose {
 
     /** Items by country, each with the year of the text it was taken from. */
     public static final ReferenceTable LAWS = new ReferenceTable(
-            "Items of spray records by country",
+            "Items of spray records by country (column Country of Fields)",
             "country",
             Units.ONE,
             "items",

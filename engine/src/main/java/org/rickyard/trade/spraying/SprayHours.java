@@ -7,12 +7,14 @@ import static org.rickyard.formula.Expr.text;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.EARLIEST;
 import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
+import static org.rickyard.trade.Quantities.LAST_TESTED;
 import static org.rickyard.trade.Quantities.LATEST;
 import static org.rickyard.trade.Quantities.WORKABLE_DAYS;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Function;
@@ -46,6 +48,10 @@ public final class SprayHours {
             Symbol.number("days needed", Units.ONE).possible(Range.POSITIVE).decimals(0);
     /** Whether it fits. */
     public static final Symbol FIT = Symbol.text("window");
+
+    /** Days from the last sprayer test to the job. */
+    public static final Symbol SINCE_TEST =
+            Symbol.number("days since the sprayer's test", Units.D).decimals(0);
 
     private static final Source PLAN = Source.derived("days × workable share × hours a day against hours wanted");
 
@@ -127,4 +133,33 @@ public final class SprayHours {
                 .with(AVAILABLE, available)
                 .gives(answer);
     }
+
+    /** How long a test of a sprayer counts. */
+    public static final Constant TEST_HOLDS = new Constant(
+            "a sprayer's test counts for",
+            1096,
+            Units.D,
+            Source.published("Netherlands, Verordening PT 2009, art. 2-3, and PA 2012: certificate valid 3 years, a new"
+                    + " sprayer free for as long. Other countries differ: ask, and set yours on Assumptions"));
+
+    /** {@code days-since-test}: to the latest day of the job, or the earliest where no latest is typed. */
+    public static final Formula DAYS_SINCE_TEST = new Formula(
+            "days-since-test",
+            SINCE_TEST,
+            choice(
+                    new Condition.Blank(LATEST),
+                    new Expr.AsUnit(value(EARLIEST).minus(LAST_TESTED), Units.D),
+                    new Expr.AsUnit(value(LATEST).minus(LAST_TESTED), Units.D)),
+            Source.derived("days between the days typed"),
+            "the careful count: to the latest day typed, else the earliest",
+            List.of(
+                    WorkedExample.from(Source.derived("12 March 2022 to 12 March 2025, with one leap day: 1,096 days"))
+                            .with(LAST_TESTED, 44632)
+                            .with(EARLIEST, 45000)
+                            .with(LATEST, 45728)
+                            .gives(1096, Units.D, 0),
+                    WorkedExample.from(Source.derived("12 March to 12 April 2025: 31 days"))
+                            .with(LAST_TESTED, 45728)
+                            .with(EARLIEST, 45759)
+                            .gives(31, Units.D, 0)));
 }

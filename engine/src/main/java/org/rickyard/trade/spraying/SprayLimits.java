@@ -27,6 +27,12 @@ public final class SprayLimits {
             100,
             Units.DOSE,
             Source.memory("judgement: crop protection seldom above 10 L/ha, liquid fertiliser to 600"));
+    /** More product than this in the spray is no usual tank mix; a wiper's may be. */
+    public static final Constant HIGH_SHARE = new Constant(
+            "dose in the spray unusually high, above",
+            0.05,
+            Units.CONCENTRATION,
+            Source.memory("judgement: a dose of a fraction of a per cent up to a few per cent is usual"));
     /** A dose below this share of the highest is asked about. */
     public static final Constant LOW_SHARE = new Constant(
             "dose unusually low, below this share of the highest",

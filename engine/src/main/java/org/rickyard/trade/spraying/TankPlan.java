@@ -247,21 +247,28 @@ public final class TankPlan {
             given(
                     DOSE,
                     choice(
-                            new Condition.Blank(HIGHEST_DOSE),
-                            value(SHARE_DOSE),
-                            least(value(SHARE_DOSE), value(HIGHEST_DOSE)))),
+                            new Condition.Blank(CONCENTRATION),
+                            // Neither typed: it is a dose that is asked for.
+                            value(DOSE),
+                            choice(
+                                    new Condition.Blank(HIGHEST_DOSE),
+                                    value(SHARE_DOSE),
+                                    least(value(SHARE_DOSE), value(HIGHEST_DOSE))))),
             Source.memory("label practice: of a dose per 100 L and a highest dose per hectare the lower holds"),
             "a dose typed per area stands as typed, and is a stop if it is above the highest",
             List.of(
                     WorkedExample.from(Source.derived("200 ml/100 L on 400 L/ha is 0.8 L/ha, below a ceiling of 1"))
+                            .with(CONCENTRATION, 0.002)
                             .with(SHARE_DOSE, 0.8)
                             .with(HIGHEST_DOSE, 1)
                             .gives(0.8, Units.DOSE, 3),
                     WorkedExample.from(Source.derived("200 ml/100 L on 800 L/ha is 1.6 L/ha; the ceiling of 1 holds"))
+                            .with(CONCENTRATION, 0.002)
                             .with(SHARE_DOSE, 1.6)
                             .with(HIGHEST_DOSE, 1)
                             .gives(1, Units.DOSE, 3),
                     WorkedExample.from(Source.derived("200 ml/100 L on 800 L/ha is 1.6 L/ha, with no ceiling typed"))
+                            .with(CONCENTRATION, 0.002)
                             .with(SHARE_DOSE, 1.6)
                             .gives(1.6, Units.DOSE, 3)));
 

@@ -1,6 +1,7 @@
 package org.rickyard.trade.spraying;
 
 import static org.rickyard.formula.Expr.call;
+import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.WATER_VOLUME;
 import static org.rickyard.trade.spraying.TankPlan.TANK_FILLED;
@@ -37,7 +38,7 @@ public final class VolumeComparison {
             .decimals(2);
     /** Water carted. */
     public static final Symbol WATER =
-            Symbol.number("water carted", Units.M3).possible(Range.POSITIVE).decimals(0);
+            Symbol.number("water carted", Units.M3).possible(Range.POSITIVE).decimals(1);
     /** Tankfuls. */
     public static final Symbol TANKFULS = Symbol.number("tankfuls at this volume", Units.ONE)
             .possible(Range.POSITIVE)
@@ -50,6 +51,13 @@ public final class VolumeComparison {
     public static final Symbol RATE = Symbol.number("work rate at this volume", Units.HA_PER_H)
             .possible(Range.POSITIVE)
             .decimals(2);
+
+    /** Hours of the plan as it stands. */
+    public static final Symbol PLANNED =
+            Symbol.number("hours as planned", Units.H).possible(Range.POSITIVE).decimals(1);
+    /** Hours more (or fewer, below 0) than the plan takes. */
+    public static final Symbol AGAINST_PLAN =
+            Symbol.number("hours more than planned", Units.H).decimals(1);
 
     private static final Source TABLE =
             Source.derived("24 m, 12 km/h, 3,000 L, fill 12 min, 1.5 km at 20 km/h, run 400 m, turn 20 s");
@@ -84,6 +92,10 @@ public final class VolumeComparison {
     /** Its rounds. */
     public static final Expr ALL_ROUNDS =
             new Expr.Total(SprayWork.FIELDS, SprayWork.ROUNDS, Keys.MACHINE_KEY, Keys.MACHINE_KEY, true);
+
+    /** Its hours at the water volumes of its jobs. */
+    public static final Expr ALL_HOURS =
+            new Expr.Total(SprayWork.FIELDS, SprayWork.HOURS, Keys.MACHINE_KEY, Keys.MACHINE_KEY, true);
 
     /** {@code water-carted}. */
     public static final Formula WATER_CARTED = new Formula(
@@ -168,4 +180,18 @@ public final class VolumeComparison {
                     .with(AREA, 100)
                     .with(HOURS, 100 * 3.831, Units.MIN)
                     .gives(15.66, Units.HA_PER_H, 2)));
+
+    /** {@code hours-against-plan}: what a change of volume would cost or save. */
+    public static final Formula HOURS_AGAINST_PLAN = new Formula(
+            "hours-against-plan",
+            AGAINST_PLAN,
+            call(Function.ROUND, value(HOURS).minus(PLANNED), number(9)),
+            TABLE,
+            "below 0 it saves hours; that alone is no reason: the label's least volume, cover and drift decide",
+            List.of(WorkedExample.from(
+                            Source.derived("100 ha of that farm, planned at 200 L/ha and 15.664 ha/h (6.384 h),"
+                                    + " at 400 L/ha and 11.471 ha/h (8.718 h)"))
+                    .with(HOURS, 8.718)
+                    .with(PLANNED, 6.384)
+                    .gives(2.334, Units.H, 3)));
 }

@@ -2,6 +2,7 @@ package org.rickyard.trade.workrate;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.Source;
 import org.rickyard.quantity.Units;
@@ -17,6 +18,20 @@ public final class Suitability {
             + " linseed, potato, beet, turnip, kale, reseed, arable, stubble, fallow, cover";
     private static final String THRESHED =
             "wheat, barley, oats, rye, triticale, cereal, corn, rape, bean, pea, linseed";
+
+    /** What works the soil, spreads or sprays: common practice. */
+    private static final Set<String> WITHOUT_CROP = Set.of(
+            "field rolls",
+            "sprayer",
+            "air-blast sprayer",
+            "knapsack",
+            "wiper",
+            "fertiliser spreader",
+            "muck spreader",
+            "slurry tanker",
+            "plough",
+            "cultivator",
+            "drill");
 
     /** The crops each type of machine works. */
     public static final ReferenceTable CROPS = new ReferenceTable(
@@ -53,6 +68,11 @@ public final class Suitability {
     /** Whether a type covers a field by its working width. */
     public static boolean worksByWidth(String machineType) {
         return CROPS.find(machineType) >= 0 || machineType.equals("knapsack") || machineType.equals("other");
+    }
+
+    /** Whether the crop goes through a type or is moved by it; of one not known it may be. */
+    public static boolean takesCrop(String machineType) {
+        return !WITHOUT_CROP.contains(machineType);
     }
 
     /** Whether a type would be used on a crop; a field without a crop takes any machine. */

@@ -42,6 +42,7 @@ public final class WorkRateCatalogue {
         all.addAll(TrailerNumbers.formulas());
         all.addAll(StageRates.formulas());
         all.addAll(GangRates.formulas());
+        all.addAll(GangDays.formulas());
         all.addAll(GangChance.formulas());
         all.addAll(PowerNeeded.formulas());
         all.addAll(FuelAndLabour.formulas());

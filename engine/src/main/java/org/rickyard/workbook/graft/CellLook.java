@@ -62,7 +62,11 @@ public record CellLook(
     }
 
     private static void checkColour(String rgb) {
-        if (rgb != null && !rgb.matches("[0-9A-F]{6}")) {
+        boolean fits = rgb == null || rgb.length() == 6;
+        for (int i = 0; rgb != null && fits && i < 6; i++) {
+            fits = "0123456789ABCDEF".indexOf(rgb.charAt(i)) >= 0;
+        }
+        if (!fits) {
             throw new IllegalArgumentException("a colour is written as RRGGBB in capitals, not " + rgb);
         }
     }

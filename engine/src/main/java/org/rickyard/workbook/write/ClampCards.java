@@ -64,10 +64,9 @@ final class ClampCards {
 
     private static final String TANKS = "effluent-tanks";
 
-    /** Whose cautions stand on a card, in two blocks: what concerns the day, and what concerns water and feed. */
-    private static final List<List<String>> CAUTIONED = List.of(
-            List.of("pit-digging", "clamp-heights", "clamps", "clamp-rolling"),
-            List.of("clamp-effluent", TANKS, "clamp-density"));
+    /** Whose cautions stand on a card: first what concerns the day, then what concerns water and feed. */
+    private static final List<String> CAUTIONED = List.of(
+            "pit-digging", "clamp-heights", "clamps", "clamp-rolling", "clamp-effluent", TANKS, "clamp-density");
 
     private final PlainSheet page;
     private final WorkPlan plan;
@@ -119,6 +118,12 @@ final class ClampCards {
         if (limit != null) {
             limit.height(24);
         }
+        page.line()
+                .text(
+                        Looks.CAUTION_WRAPPED,
+                        "No height here is a permission: the wall's loading notice, its installer, the regulator and"
+                                + " local code decide, and often allow less.");
+        cautions(row);
         for (Entry entry : ENTRIES) {
             PlainSheet.Line line = entry(entry, row, false);
             if (line != null && drawn < right.size()) {
@@ -127,14 +132,6 @@ final class ClampCards {
         }
         while (drawn < right.size()) {
             draw(page.line().skip().skip().skip(), right.get(drawn++));
-        }
-        page.line()
-                .text(
-                        Looks.CAUTION_WRAPPED,
-                        "No height here is a permission: the wall's loading notice, its installer, the regulator and"
-                                + " local code decide, and often allow less.");
-        for (List<String> tables : CAUTIONED) {
-            cautions(tables, row);
         }
         status(clamps, row);
     }
@@ -145,7 +142,7 @@ final class ClampCards {
     private PlainSheet.Line entry(Entry entry, int clamp, boolean large) {
         ResultTable table = plan.table(entry.table());
         int row = row(table, clamp);
-        if (row < 0 || table.spec().column(entry.symbol()).isEmpty()) {
+        if (row < 0 || table.spec().column(entry.symbol()).isEmpty() || isNoWall(entry, clamp)) {
             return null;
         }
         Symbol symbol = entry.symbol();
@@ -165,11 +162,17 @@ final class ClampCards {
         return line.text(Looks.UNIT, unit.isEmpty() ? "-" : unit);
     }
 
+    /** A heap has no wall to tell the height of. */
+    private boolean isNoWall(Entry entry, int clamp) {
+        Values wall = plan.table("clamps").of(Quantities.WALL_HEIGHT);
+        return entry.symbol().equals(Quantities.WALL_HEIGHT) && wall.has(clamp) && wall.number(clamp) == 0;
+    }
+
     /** The cautions of several sheets in one cell, so that what is quiet leaves no gap. */
-    private void cautions(List<String> tables, int clamp) {
+    private void cautions(int clamp) {
         List<String> cells = new ArrayList<>();
         StringBuilder words = new StringBuilder();
-        for (String id : tables) {
+        for (String id : CAUTIONED) {
             ResultTable table = plan.table(id);
             int row = id.equals(TANKS) ? tank(clamp) : row(table, clamp);
             if (row < 0 || table.spec().column(TableSpec.CAUTIONS).isEmpty()) {

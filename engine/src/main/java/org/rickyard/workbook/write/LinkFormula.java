@@ -33,9 +33,9 @@ final class LinkFormula {
         String value = s + scaling.cell();
         String possible = possible(symbol.possible(), value);
         String number = possible == null ? value : "IF(" + possible + "," + value + ",\"" + IMPOSSIBLE + "\")";
+        // Joined with no text, whatever is no error is a text, and a blank the empty one.
         String other = optional
-                ? "IF(ISTEXT(" + s + "),IF(" + s + "=\"\",\"\",\"" + NOT_A_NUMBER + "\"),IF(ISNUMBER(" + s + "+0),IF("
-                        + s + "&\"\"=\"\",\"\",\"" + NOT_A_NUMBER + "\"),\"" + ERROR + "\"))"
+                ? "IF(ISTEXT(" + s + "&\"\"),IF(" + s + "&\"\"=\"\",\"\",\"" + NOT_A_NUMBER + "\"),\"" + ERROR + "\")"
                 : "\"\"";
         return "IF(ISNUMBER(" + s + ")," + number + "," + other + ")";
     }

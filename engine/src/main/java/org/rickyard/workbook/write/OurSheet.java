@@ -25,7 +25,7 @@ public abstract class OurSheet implements SheetContent {
 
     /** Says what the sheet means, as the next run will read it from the file. */
     public final void describe(Meaning meaning) throws IOException {
-        write(new SheetXml(OutputStream.nullOutputStream(), meaning));
+        write(new SheetXml(meaning));
     }
 
     abstract void write(SheetXml sheet) throws IOException;

@@ -102,7 +102,17 @@ final class ResultSheet extends OurSheet {
         return widths;
     }
 
+    /** Wide enough for what stands in it, and for the longest word of its label, which is bold and cannot be broken. */
     private static int width(TableColumn column) {
+        int longest = 0;
+        for (String word : column.label().split(" ")) {
+            longest = Math.max(longest, word.length());
+        }
+        int unit = column.symbol().unit().symbol().length();
+        return Math.max(ofContent(column), Math.max(longest > 8 ? longest + 2 : longest, unit > 13 ? unit : 0));
+    }
+
+    private static int ofContent(TableColumn column) {
         Symbol symbol = column.symbol();
         if (column instanceof TableColumn.Sentence) {
             return 50;
@@ -124,10 +134,14 @@ final class ResultSheet extends OurSheet {
     /** The columns of names that stay in sight. */
     int frozenColumns() {
         int names = 0;
-        while (names < spec.columns().size() && spec.columns().get(names) instanceof TableColumn.Name) {
+        while (names < spec.columns().size() && tellsRowsApart(spec.columns().get(names))) {
             names++;
         }
         return Math.min(names, MOST_FROZEN_COLUMNS);
+    }
+
+    private static boolean tellsRowsApart(TableColumn column) {
+        return column instanceof TableColumn.Name || column instanceof TableColumn.Word word && word.identity();
     }
 
     private void head(SheetXml sheet) throws IOException {

@@ -23,6 +23,8 @@ import org.rickyard.workbook.graft.Note;
 public final class SheetSet {
     /** Id of the Summary sheet. */
     public static final String SUMMARY = "summary";
+    /** Id of the Spray cards. */
+    public static final String SPRAY_CARDS = "spray-cards";
     /** Id of the Clamp cards. */
     public static final String CLAMP_CARDS = "clamp-cards";
     /** Id of the Basis sheet. */
@@ -38,6 +40,8 @@ public final class SheetSet {
     public static final Map<String, String> NAMES = Map.of(
             SUMMARY,
             "Summary",
+            SPRAY_CARDS,
+            "Spray cards",
             CLAMP_CARDS,
             "Clamp cards",
             BASIS,
@@ -99,6 +103,9 @@ public final class SheetSet {
                 ids.add(id);
             }
         }
+        if (plan.table("spray-blocks").rows() > 0 || present.contains(SPRAY_CARDS)) {
+            ids.add(SPRAY_CARDS);
+        }
         if (plan.table("clamps").rows() > 0 || present.contains(CLAMP_CARDS)) {
             ids.add(CLAMP_CARDS);
         }
@@ -134,6 +141,9 @@ public final class SheetSet {
                             List.of(),
                             2,
                             0));
+                case SPRAY_CARDS ->
+                    sheets.add(new Sheet(
+                            id, name, SprayCards.build(looks, plan, places, check, verdict), List.of(), 2, 0));
                 case CLAMP_CARDS ->
                     sheets.add(new Sheet(
                             id, name, ClampCards.build(looks, plan, places, check, verdict), List.of(), 2, 0));

@@ -42,6 +42,7 @@ final class SheetXml {
 
     private final ByteText out;
     private final Meaning meaning;
+    private final boolean toldOnly;
     private final byte[][] letters = new byte[400][];
     private final LinkTemplates links = new LinkTemplates();
     private List<Integer> widths = List.of();
@@ -55,6 +56,14 @@ final class SheetXml {
     SheetXml(OutputStream stream, Meaning meaning) {
         this.out = new ByteText(stream);
         this.meaning = meaning;
+        this.toldOnly = false;
+    }
+
+    /** One that writes nothing and only tells what each cell means. */
+    SheetXml(Meaning meaning) {
+        this.out = new ByteText(OutputStream.nullOutputStream());
+        this.meaning = meaning;
+        this.toldOnly = true;
     }
 
     static byte[] bytes(String text) {
@@ -69,6 +78,9 @@ final class SheetXml {
     /** The same; a sheet that is not fitted to its pages is broken where it says, which one fitted need not be. */
     void begin(List<Integer> widths, int frozenRows, int frozenColumns, boolean fitted) throws IOException {
         this.widths = List.copyOf(widths);
+        if (toldOnly) {
+            return;
+        }
         out.put(HEAD).put(fitted ? "<pageSetUpPr fitToPage=\"1\"/></sheetPr>" : "</sheetPr>");
         out.put("<sheetViews><sheetView workbookViewId=\"0\" showGridLines=\"0\">");
         if (frozenRows > 0 || frozenColumns > 0) {
@@ -90,6 +102,9 @@ final class SheetXml {
     void row(int index) throws IOException {
         endRow();
         row = index;
+        if (toldOnly) {
+            return;
+        }
         out.put(ROW).put(index + 1).put(END_ROW_TAG);
     }
 
@@ -97,6 +112,9 @@ final class SheetXml {
     void row(int index, int height) throws IOException {
         endRow();
         row = index;
+        if (toldOnly) {
+            return;
+        }
         out.put(ROW).put(index + 1).put("\" ht=\"" + height + "\" customHeight=\"1\">");
     }
 
@@ -125,7 +143,7 @@ final class SheetXml {
     }
 
     private void endRow() throws IOException {
-        if (row >= 0) {
+        if (row >= 0 && !toldOnly) {
             out.put(END_ROW);
         }
     }
@@ -139,6 +157,9 @@ final class SheetXml {
 
     /** A cell with nothing in it but its look. */
     void empty(int column, int style) throws IOException {
+        if (toldOnly) {
+            return;
+        }
         open(column, style);
         out.put(END_EMPTY);
     }
@@ -147,6 +168,9 @@ final class SheetXml {
     void number(int column, int style, double value) throws IOException {
         if (meaning != null) {
             meaning.number(row, column, value);
+        }
+        if (toldOnly) {
+            return;
         }
         open(column, style);
         out.put(NUMBER).put(value).put(END_VALUE);
@@ -162,6 +186,9 @@ final class SheetXml {
         if (meaning != null) {
             meaning.text(row, column, shown);
         }
+        if (toldOnly) {
+            return;
+        }
         open(column, style);
         out.put(INLINE).put(ByteText.escape(shown)).put(END_INLINE);
     }
@@ -170,6 +197,9 @@ final class SheetXml {
     void formula(int column, int style, CellFormula formula, double value) throws IOException {
         if (meaning != null) {
             meaning.formula(row, column, formula, row + 1);
+        }
+        if (toldOnly) {
+            return;
         }
         open(column, style);
         out.put(FORMULA);
@@ -181,6 +211,9 @@ final class SheetXml {
     void formula(int column, int style, CellFormula formula, String value) throws IOException {
         if (meaning != null) {
             meaning.formula(row, column, formula, row + 1);
+        }
+        if (toldOnly) {
+            return;
         }
         open(column, style);
         out.put(WORD_FORMULA);
@@ -197,6 +230,9 @@ final class SheetXml {
         if (meaning != null) {
             meaning.formula(row, column, links.of(column, formula, cell), cell.row() + 1);
         }
+        if (toldOnly) {
+            return;
+        }
         open(column, style);
         out.put(FORMULA);
         links.of(column, formula, cell).put(out, cell.row() + 1);
@@ -207,6 +243,9 @@ final class SheetXml {
     void link(int column, int style, String formula, CellAddress cell, String value) throws IOException {
         if (meaning != null) {
             meaning.formula(row, column, links.of(column, formula, cell), cell.row() + 1);
+        }
+        if (toldOnly) {
+            return;
         }
         open(column, style);
         out.put(WORD_FORMULA);
@@ -221,6 +260,9 @@ final class SheetXml {
     /** Ends the part; with notes it refers to their drawing. */
     void end(boolean notes) throws IOException {
         endRow();
+        if (toldOnly) {
+            return;
+        }
         out.put(MARGINS);
         out.put("<pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"" + pagesAcross()
                 + "\" fitToHeight=\"0\"/>");
@@ -235,6 +277,9 @@ final class SheetXml {
     /** Ends the part as cards for print, upright; each of these rows begins a page. */
     void endCards(List<Integer> firstRows) throws IOException {
         endRow();
+        if (toldOnly) {
+            return;
+        }
         out.put(MARGINS);
         out.put("<pageSetup paperSize=\"9\" scale=\"" + CARD_SCALE + "\" orientation=\"portrait\"/>");
         out.put(FOOTER);

@@ -1,0 +1,331 @@
+package org.rickyard.workbook.write;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.Values;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.TableSpec;
+import org.rickyard.plan.WorkPlan;
+import org.rickyard.trade.Cautions;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.NozzlePressure;
+import org.rickyard.trade.spraying.SprayRates;
+import org.rickyard.trade.spraying.TankLoads;
+import org.rickyard.trade.spraying.TankPlan;
+
+/**
+ * Spray cards: for each block a page for the cab, with the setting, what goes into a full tank and into the last one in
+ * mixing order, which fields each tankful sprays, washing out, the cautions, and lines for the operator. All figures are
+ * live.
+ */
+final class SprayCards {
+    private static final int MOST_CARDS = 200;
+    private static final int MOST_TANKFULS = 16;
+    private static final String BLOCKS = "spray-blocks";
+    private static final String MIX = "tank-mix";
+    private static final String LOADS = TankLoads.LOADS;
+    private static final String WASHING = "spray-washing";
+    private static final String NOZZLES = "nozzles";
+    /** To the millilitre or gram, as a jug or scale shows. */
+    private static final int PRODUCT_DECIMALS = 3;
+
+    private static final String BLANK = "................................";
+
+    private final PlainSheet page;
+    private final WorkPlan plan;
+    private final SheetPlaces places;
+    private final ResultTable blocks;
+    private final Set<Double> shown = new HashSet<>();
+    private final Map<String, Map<Double, List<Integer>>> byBlock = new HashMap<>();
+    /** Rows of Nozzles by machine. */
+    private final Map<String, List<Integer>> settings = new HashMap<>();
+
+    private SprayCards(PlainSheet page, WorkPlan plan, SheetPlaces places) {
+        this.page = page;
+        this.plan = plan;
+        this.places = places;
+        this.blocks = plan.table(BLOCKS);
+        Set<String> machines = new HashSet<>();
+        for (int row = 0; row < blocks.rows() && row < MOST_CARDS; row++) {
+            shown.add(blocks.of(Keys.BLOCK_KEY).number(row));
+            machines.add(blocks.of(Quantities.MACHINE).word(row));
+        }
+        ResultTable nozzles = plan.table(NOZZLES);
+        for (int row = 0; row < nozzles.rows(); row++) {
+            String machine = nozzles.of(Quantities.MACHINE).word(row);
+            if (machines.contains(machine)) {
+                settings.computeIfAbsent(machine, m -> new ArrayList<>()).add(row);
+            }
+        }
+    }
+
+    static PlainSheet build(
+            Looks.Numbers looks, WorkPlan plan, SheetPlaces places, String masterCheck, String masterCheckValue) {
+        PlainSheet page = new PlainSheet(looks, List.of(48, 14, 13, 13, 11), 2).asCards();
+        page.line().text(Looks.TITLE, "Spray cards").height(22);
+        page.line().formula(Looks.CHECK, masterCheck, masterCheckValue);
+        SprayCards cards = new SprayCards(page, plan, places);
+        for (int row = 0; row < cards.blocks.rows() && row < MOST_CARDS; row++) {
+            if (row > 0) {
+                page.newPage();
+            }
+            cards.card(row);
+        }
+        if (cards.blocks.rows() > MOST_CARDS) {
+            page.line()
+                    .text(
+                            Looks.TEXT,
+                            "and " + (cards.blocks.rows() - MOST_CARDS) + " more blocks on the result sheets");
+        }
+        return page;
+    }
+
+    private void card(int row) {
+        page.line().text(Looks.TITLE, title(row)).height(24);
+        double key = blocks.of(Keys.BLOCK_KEY).number(row);
+        figure(blocks, Quantities.WATER_VOLUME, row);
+        figure(blocks, Quantities.SPEED, row);
+        int nozzle = nozzle(row);
+        ResultTable nozzles = plan.table(NOZZLES);
+        if (nozzle >= 0) {
+            value(page.line().text(Looks.NAME, "Nozzle size (4 for 04)"), nozzles, Quantities.NOZZLE_SIZE, nozzle)
+                    .text(Looks.UNIT, "-");
+            figure(nozzles, NozzlePressure.WANTED_PRESSURE, nozzle);
+        }
+        figure(blocks, SprayRates.OUTPUT_PER_NOZZLE, row);
+        figure(blocks, TankPlan.TREATED_AREA, row);
+        figure(blocks, TankPlan.SPRAY_TOTAL, row);
+        figure(blocks, TankPlan.TANK_FILLED, row);
+        figure(blocks, TankPlan.FULL, row);
+        figure(blocks, TankPlan.PART, row);
+        mix(key);
+        loads(key);
+        washing(key);
+        cautions(row, key, nozzle);
+        operator();
+    }
+
+    private String title(int row) {
+        StringBuilder title = new StringBuilder();
+        for (Symbol symbol : List.of(Quantities.JOB, Quantities.OPERATION, Quantities.BLOCK, Quantities.MACHINE)) {
+            String word = blocks.spec().column(symbol).isEmpty()
+                    ? ""
+                    : blocks.of(symbol).word(row);
+            title.append(title.isEmpty() || word.isEmpty() ? "" : ", ").append(word);
+        }
+        String holding = blocks.of(Quantities.HOLDING).word(row);
+        return title + (holding.isEmpty() ? "" : " (" + holding + ")");
+    }
+
+    private void figure(ResultTable table, Symbol symbol, int row) {
+        if (table.spec().column(symbol).isEmpty()) {
+            return;
+        }
+        String unit = symbol.unit().symbol();
+        value(page.line().text(Looks.NAME, capital(symbol.name())), table, symbol, row)
+                .text(Looks.UNIT, unit.isEmpty() ? "-" : unit);
+    }
+
+    private PlainSheet.Line value(PlainSheet.Line line, ResultTable table, Symbol symbol, int row) {
+        return value(line, table, symbol, row, symbol.decimals());
+    }
+
+    private PlainSheet.Line value(PlainSheet.Line line, ResultTable table, Symbol symbol, int row, int decimals) {
+        if (table.spec().column(symbol).isEmpty()) {
+            return line.skip();
+        }
+        Values values = table.of(symbol);
+        String cell = places.cell(table.spec(), symbol, row).absolute();
+        String shown = "IF(ISNUMBER(" + cell + ")," + cell + ",\"withheld\")";
+        var look = Looks.decimals(Looks.RESULT, Math.min(4, decimals));
+        return values.has(row) ? line.formula(look, shown, values.number(row)) : line.formula(look, shown, "withheld");
+    }
+
+    /** What goes into a full tank and into the last one, in the order of Tank fills. */
+    private void mix(double block) {
+        ResultTable mix = plan.table(MIX);
+        List<Integer> rows = inMixingOrder(block);
+        if (rows.isEmpty()) {
+            return;
+        }
+        page.line();
+        page.line()
+                .text(Looks.LABEL, "In mixing order (the labels decide the order)")
+                .text(Looks.LABEL, "Unit")
+                .text(Looks.LABEL, "Full tank")
+                .text(Looks.LABEL, "Last tank")
+                .text(Looks.LABEL, "In all");
+        for (int row : rows) {
+            PlainSheet.Line line = page.line()
+                    .text(Looks.NAME, mix.of(Quantities.PRODUCT).word(row))
+                    .text(Looks.UNIT, mix.of(Quantities.PRODUCT_UNIT).word(row));
+            value(line, mix, TankPlan.PRODUCT_FULL, row, PRODUCT_DECIMALS);
+            value(line, mix, TankPlan.PRODUCT_PART, row, PRODUCT_DECIMALS);
+            value(line, mix, TankPlan.PRODUCT_FOR_BLOCK, row, PRODUCT_DECIMALS);
+        }
+    }
+
+    private List<Integer> inMixingOrder(double block) {
+        ResultTable mix = plan.table(MIX);
+        ResultTable fills = plan.table("tank-fills");
+        List<Integer> rows = new ArrayList<>();
+        for (int fill : rowsOf(fills, block)) {
+            if (fills.of(TankLoads.TANKFUL).number(fill) == 1) {
+                double key = fills.of(Keys.TANK_MIX_KEY).number(fill);
+                rowsOf(mix, block).stream()
+                        .filter(row -> mix.of(Keys.TANK_MIX_KEY).number(row) == key)
+                        .forEach(rows::add);
+            }
+        }
+        // Where the tankfuls are withheld the products are still named, and what they lack is said.
+        return rows.isEmpty() ? rowsOf(mix, block) : rows;
+    }
+
+    private void loads(double block) {
+        ResultTable loads = plan.table(LOADS);
+        List<Integer> rows = rowsOf(loads, block);
+        if (rows.isEmpty()) {
+            return;
+        }
+        page.line();
+        page.line()
+                .text(Looks.LABEL, "Tankful by tankful")
+                .text(Looks.LABEL, "Load")
+                .text(Looks.LABEL, "Area, ha")
+                .text(Looks.LABEL, "Spray, L");
+        for (int row : rows.subList(0, Math.min(rows.size(), MOST_TANKFULS))) {
+            PlainSheet.Line line = page.line()
+                    .text(Looks.NAME, loads.of(Quantities.FIELD).word(row))
+                    .text(Looks.TEXT, loads.of(TankLoads.TANKFUL_NAME).word(row));
+            value(line, loads, TankLoads.AREA_IN_TANKFUL, row);
+            value(line, loads, TankLoads.LITRES, row);
+        }
+        if (rows.size() > MOST_TANKFULS) {
+            page.line()
+                    .text(
+                            Looks.TEXT,
+                            "and " + (rows.size() - MOST_TANKFULS) + " more lines on " + places.sheet(loads.spec()));
+        }
+    }
+
+    private void washing(double block) {
+        ResultTable washing = plan.table(WASHING);
+        for (int row : rowsOf(washing, block)) {
+            page.line();
+            figure(washing, TankLoads.WITH_PRIMING, row);
+            figure(washing, TankLoads.RUN_OUT, row);
+            figure(washing, TankLoads.RINSE_WATER, row);
+        }
+    }
+
+    /** The block's own cautions, live, then those that always hold. */
+    private void cautions(int row, double block, int nozzle) {
+        page.line();
+        List<String> cells = new ArrayList<>();
+        StringBuilder words = new StringBuilder();
+        caution(blocks, row, cells, words);
+        if (nozzle >= 0) {
+            caution(plan.table(NOZZLES), nozzle, cells, words);
+        }
+        for (int product : rowsOf(plan.table(MIX), block)) {
+            caution(plan.table(MIX), product, cells, words);
+        }
+        if (!cells.isEmpty()) {
+            page.line().formula(Looks.CAUTION_WRAPPED, String.join("&", cells), words.toString());
+        }
+        String cell = places.cell(blocks.spec(), TableSpec.STATUS, row).absolute();
+        String status = blocks.of(TableSpec.STATUS).word(row);
+        page.line()
+                .formula(
+                        Looks.TEXT_WRAPPED,
+                        "IF(" + cell + "=\"ok\",\"\"," + cell + "&\"\")",
+                        status.equals("ok") ? "" : status);
+        for (String caution : Cautions.TANK) {
+            page.line().text(Looks.CAUTION_WRAPPED, caution);
+        }
+        page.line()
+                .text(
+                        Looks.CAUTION_WRAPPED,
+                        "Look up before unfolding the boom: overhead lines kill without being touched. This card is no"
+                                + " leave to spray: the label, the law of the place and the day decide.");
+    }
+
+    private void caution(ResultTable table, int row, List<String> cells, StringBuilder words) {
+        if (table.spec().column(TableSpec.CAUTIONS).isPresent()) {
+            cells.add(places.cell(table.spec(), TableSpec.CAUTIONS, row).absolute() + "&\" \"");
+            words.append(table.of(TableSpec.CAUTIONS).word(row)).append(' ');
+        }
+    }
+
+    private void operator() {
+        page.line();
+        for (String asked : List.of(
+                "Operator, date, start and finish",
+                "Wind (speed, from where) at start and finish",
+                "Temperature, humidity; growth stage",
+                "Pressure set; area and product really used")) {
+            page.line().text(Looks.NAME, asked).text(Looks.TEXT, BLANK);
+        }
+    }
+
+    /**
+     * The row of Nozzles that has this block's setting; -1 where there is none. Settings that differ only by the density of
+     * the liquid are told apart by the job.
+     */
+    private int nozzle(int block) {
+        ResultTable nozzles = plan.table(NOZZLES);
+        int found = -1;
+        for (int row : settings.getOrDefault(blocks.of(Quantities.MACHINE).word(block), List.of())) {
+            if (same(nozzles, row, Quantities.WATER_VOLUME, block)
+                    && same(nozzles, row, Quantities.SPEED, block)
+                    && same(nozzles, row, NozzlePressure.SPACING_USED, block)) {
+                if (alike(nozzles, row, Quantities.JOB, block)) {
+                    return row;
+                }
+                found = found == -1 ? row : -2;
+            }
+        }
+        return Math.max(found, -1);
+    }
+
+    private boolean alike(ResultTable table, int row, Symbol symbol, int block) {
+        return table.of(symbol).word(row).equals(blocks.of(symbol).word(block));
+    }
+
+    private boolean same(ResultTable table, int row, Symbol symbol, int block) {
+        Values there = table.of(symbol);
+        Values here = blocks.of(symbol);
+        return there.has(row) == here.has(block) && (!here.has(block) || there.number(row) == here.number(block));
+    }
+
+    /** The rows of a table that belong to a block. */
+    private List<Integer> rowsOf(ResultTable table, double block) {
+        return byBlock.computeIfAbsent(table.spec().id(), id -> index(table)).getOrDefault(block, List.of());
+    }
+
+    /** Tables may be long: each is gone through once, and only for the blocks that have a card. */
+    private Map<Double, List<Integer>> index(ResultTable table) {
+        Map<Double, List<Integer>> rows = new HashMap<>();
+        if (table.rows() > 0) {
+            Values keys = table.of(Keys.BLOCK_KEY);
+            for (int row = 0; row < table.rows(); row++) {
+                if (shown.contains(keys.number(row))) {
+                    rows.computeIfAbsent(keys.number(row), key -> new ArrayList<>())
+                            .add(row);
+                }
+            }
+        }
+        return rows;
+    }
+
+    private static String capital(String name) {
+        return Character.toUpperCase(name.charAt(0)) + name.substring(1);
+    }
+}

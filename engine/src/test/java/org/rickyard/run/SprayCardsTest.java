@@ -1,0 +1,142 @@
+package org.rickyard.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The card for the cab: one page for each block, its figures those of the result sheets. */
+class SprayCardsTest {
+    @TempDir
+    private static Path folder;
+
+    private static FarmBook.Run run;
+    private static XSSFWorkbook written;
+    private static XSSFSheet sheet;
+
+    @BeforeAll
+    static void reckon() throws IOException {
+        run = SprayingSeason.book()
+                .row("Jobs", "Lacking", "Top", "spraying", "Sprayer", null, "Herbicide A", 1, "L/ha", null)
+                .run(folder);
+        written = new XSSFWorkbook(Files.newInputStream(run.written()));
+        sheet = written.getSheet("Spray cards");
+    }
+
+    @AfterAll
+    static void close() throws IOException {
+        written.close();
+    }
+
+    /** The lines of the card whose title begins so, up to the next page. */
+    private static List<Row> card(String title) {
+        List<Row> lines = new ArrayList<>();
+        for (Row row : sheet) {
+            String first = row.getCell(0) == null ? "" : text(row.getCell(0));
+            if (first.startsWith(title)) {
+                lines.add(row);
+            } else if (!lines.isEmpty()) {
+                lines.add(row);
+                if (first.startsWith("Pressure set")) {
+                    return lines;
+                }
+            }
+        }
+        throw new AssertionError("no card '" + title + "'");
+    }
+
+    private static String text(Cell cell) {
+        boolean words = cell.getCellType() == CellType.STRING
+                || cell.getCellType() == CellType.FORMULA && cell.getCachedFormulaResultType() == CellType.STRING;
+        return words ? cell.getStringCellValue() : "";
+    }
+
+    private static Row line(List<Row> card, String name) {
+        return card.stream()
+                .filter(row -> row.getCell(0) != null && text(row.getCell(0)).equals(name))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no line '" + name + "'"));
+    }
+
+    private static double number(List<Row> card, String name, int column) {
+        return line(card, name).getCell(column).getNumericCellValue();
+    }
+
+    @Test
+    void everyBlockHasAPageOfItsOwn() {
+        int blocks = run.results("total-spray-mix").size();
+        assertThat(blocks).isEqualTo(7);
+        assertThat(sheet.getRowBreaks()).hasSize(blocks - 1);
+        assertThat(sheet.getPrintSetup().getLandscape()).isFalse();
+    }
+
+    @Test
+    void aCardHoldsTheSettingAndWhatGoesIntoTheTankInMixingOrder() {
+        List<Row> card = card("T1, spraying, Sprayer");
+        assertThat(number(card, "Water volume", 1)).isEqualTo(200);
+        assertThat(number(card, "Nozzle pressure", 1)).isEqualTo(4.6875, within(1e-9));
+        assertThat(number(card, "Full tankfuls", 1)).isEqualTo(2);
+        assertThat(number(card, "Part tankful", 1)).isEqualTo(460, within(1e-9));
+        assertThat(number(card, "Herbicide A", 2)).isEqualTo(9.375, within(1e-9));
+        assertThat(number(card, "Herbicide A", 3)).isEqualTo(2.875, within(1e-9));
+        assertThat(number(card, "Herbicide A", 4)).isEqualTo(21.625, within(1e-9));
+        assertThat(card.indexOf(line(card, "Herbicide A"))).isLessThan(card.indexOf(line(card, "Wetter")));
+        assertThat(number(card, "Residue run-out", 1)).isEqualTo(62.5, within(1e-9));
+    }
+
+    @Test
+    void aSettingThatDiffersOnlyByItsLiquidIsToldApart() {
+        assertThat(number(card("Feed, spraying, Sprayer"), "Nozzle pressure", 1))
+                .isEqualTo(run.number("nozzle-pressure", "Feed", "04"));
+    }
+
+    @Test
+    void tankfulsNameTheirFieldsAndSumToTheBlock() {
+        List<Row> card = card("T1, spraying, Sprayer");
+        double hectares = 0;
+        int lines = 0;
+        for (Row row : card) {
+            if (row.getCell(1) != null && text(row.getCell(1)).startsWith("tankful ")) {
+                hectares += row.getCell(2).getNumericCellValue();
+                lines++;
+            }
+        }
+        assertThat(lines).isEqualTo(5);
+        assertThat(hectares).isEqualTo(17.3, within(1e-9));
+    }
+
+    @Test
+    void whatIsWithheldIsSaidAndEveryCardHasItsCautions() {
+        List<Row> lacking = card("Lacking, spraying, Sprayer");
+        assertThat(text(line(lacking, "Total spray mix").getCell(1))).isEqualTo("withheld");
+        for (String title : List.of("T1, ", "T2, ", "Feed, ", "Apples, ", "Beet bands, ", "Spots, ", "Lacking, ")) {
+            StringBuilder words = new StringBuilder();
+            card(title)
+                    .forEach(row -> row.forEach(cell -> words.append(text(cell)).append(' ')));
+            assertThat(words.toString())
+                    .as(title)
+                    .contains("The product label and the law of the place come first")
+                    .contains("Protective clothing as the label")
+                    .contains("Whether products may be mixed")
+                    .contains("overhead lines")
+                    .contains("no leave to spray")
+                    .contains("Wind (speed, from where)");
+        }
+        StringBuilder words = new StringBuilder();
+        card("T1, ").forEach(row -> row.forEach(cell -> words.append(text(cell)).append(' ')));
+        assertThat(words.toString()).contains("the share of the spray would come to more than the highest dose");
+    }
+}
