@@ -84,7 +84,7 @@ public final class WholeFarm {
             field("Moor End", "Bank Piece", "grass", 11.2, 280, 3.4, 26, "standing fresh", 18, 28, "no", 1460),
             field("Moor End", "Paddock", "grass", 0.8, 95, 0.4, 5, "dry matter", 18, 28, "no", 420),
             field("Moor End", "Top Stubble", "stubble", 14.6, 390, null, null, null, null, null, "no", null),
-            field("Hill Top", "Lower Ley", "ley", 5.1, 230, null, 14, "as carted fresh", null, null, "no", null),
+            field("Hill Top", "Lower Ley", "ley", 5.1, 230, null, 14, "as carted fresh", null, 40, "no", null),
         };
     }
 
