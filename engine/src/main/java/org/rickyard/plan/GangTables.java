@@ -103,6 +103,7 @@ final class GangTables {
                 new TableColumn.Method(Carting.TRAILERS, COUNTED, false)));
         columns.add(crop());
         columns.addAll(List.of(
+                Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
                 Names.link(Quantities.DISTANCE_TO_CLAMP, Candidate.typed(Role.FIELD, Fields.DISTANCE_TO_CLAMP)),
                 Names.link(Quantities.PAYLOAD, Candidate.typed(Role.MACHINE, Machines.PAYLOAD)),
                 Names.optional(Quantities.BODY_VOLUME, Candidate.typed(Role.MACHINE, Machines.BODY_VOLUME)),
@@ -123,6 +124,7 @@ final class GangTables {
                 new TableColumn.Calculated(Carting.FILLING_RATE, false),
                 new TableColumn.Calculated(Carting.LOAD_LIES_AT, false),
                 new TableColumn.Calculated(Carting.PAYLOAD_OF_TRAILER, true),
+                TableColumn.Calculated.aside(Carting.LOADS_OF_FIELD),
                 new TableColumn.Calculated(Carting.FILL_TIME_OF_LOAD, true),
                 new TableColumn.Calculated(Carting.CYCLE_TIME, true),
                 TableColumn.Calculated.aside(Carting.TRAILERS_AT_BALANCE),

@@ -88,7 +88,7 @@ class WholeFarmTest {
                 "spot-work-rate work-rate field-efficiency passes turn-share material-rate work-rate-limited-by",
                 "shape-index mean-width gang-rate gang-rate-by-mass bottleneck chopping-slack carting-slack",
                 "pushing-up-slack rolling-slack mowing-slack gang-area-per-day stage-rate stage-rate-by-mass",
-                "stage-area-per-day payload fill-time cycle-time carting-rate trailers-needed forager-idle-share",
+                "stage-area-per-day payload loads fill-time cycle-time carting-rate trailers-needed forager-idle-share",
                 "trailer-queue chop-and-cart-rate-one-fewer chop-and-cart-rate-needed chop-and-cart-rate-one-more",
                 "rolling-capacity gang-rolling-capacity handling-rate chop-and-cart-rate-simulated gang-rate-expected",
                 "pto-power drawbar-power power-needed power-share fuel fuel-by fuel-per-hectare fuel-per-tonne",

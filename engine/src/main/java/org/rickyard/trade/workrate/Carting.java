@@ -4,6 +4,7 @@ import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.AREA;
 import static org.rickyard.trade.Quantities.BODY_VOLUME;
 import static org.rickyard.trade.Quantities.DISTANCE_TO_CLAMP;
 import static org.rickyard.trade.Quantities.LOAD_DENSITY;
@@ -18,6 +19,7 @@ import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
@@ -61,6 +63,10 @@ public final class Carting {
     public static final Symbol TRACTOR_MASS = Symbol.number("mass of the tractor", Units.T)
             .possible(Range.above(0, 60))
             .decimals(1);
+    /** Loads that a field makes. */
+    public static final Symbol LOADS = Symbol.number("loads of the field", Units.ONE)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
     /** Time to fill one trailer. */
     public static final Symbol FILL_TIME = Symbol.number("fill time of a load", Units.MIN)
             .possible(Range.POSITIVE)
@@ -153,6 +159,27 @@ public final class Carting {
                             .with(BODY_VOLUME, 20)
                             .with(DENSITY, 350)
                             .gives(7, Units.T, 6)));
+
+    /** {@code loads}: crop of the field ÷ load, rounded up. */
+    public static final Formula LOADS_OF_FIELD = new Formula(
+            "loads",
+            LOADS,
+            Expr.call(
+                    Function.ROUND_UP,
+                    value(AREA).times(Throughput.YIELD_CARTED).over(LOAD).in(Units.ONE)),
+            Source.commonPractice("whole loads: the last one counts, however small"),
+            "if trailers of this kind alone carry the field",
+            List.of(
+                    WorkedExample.from(Source.derived("7 ha × 20 t/ha are 140 t, 17.5 loads of 8 t"))
+                            .with(AREA, 7)
+                            .with(Throughput.YIELD_CARTED, 20)
+                            .with(LOAD, 8)
+                            .gives(18, Units.ONE, 0),
+                    WorkedExample.from(Source.derived("8 ha × 20 t/ha are 160 t, 20 loads of 8 t and no more"))
+                            .with(AREA, 8)
+                            .with(Throughput.YIELD_CARTED, 20)
+                            .with(LOAD, 8)
+                            .gives(20, Units.ONE, 0)));
 
     /** {@code fill-time}: load ÷ filling rate. */
     public static final Formula FILL_TIME_OF_LOAD = new Formula(
@@ -275,6 +302,7 @@ public final class Carting {
                 FILLING_RATE,
                 LOAD_LIES_AT,
                 PAYLOAD_OF_TRAILER,
+                LOADS_OF_FIELD,
                 FILL_TIME_OF_LOAD,
                 CYCLE_TIME,
                 TRAILERS_AT_BALANCE,
