@@ -152,7 +152,7 @@ class RunCommandTest {
         assertThat(lines)
                 .anyMatch(line -> line.matches("  T1, spraying, Sprayer +total spray mix +3460 L"))
                 .anyMatch(line -> line.matches("  T1, spraying, Sprayer +full tankfuls +2"))
-                .anyMatch(line -> line.matches("  T1, Sprayer, Herbicide A +product total +21\\.63 L"));
+                .anyMatch(line -> line.matches("  T1, Herbicide A, Sprayer +product total +21\\.63 L"));
         assertThat(lines.stream()
                         .filter(line -> line.endsWith(" L"))
                         .map(line -> line.lastIndexOf(' '))
