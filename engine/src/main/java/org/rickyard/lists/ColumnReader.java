@@ -11,7 +11,6 @@ import org.rickyard.lists.ListRows.State;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
 import org.rickyard.quantity.Unit;
-import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
 
 /** Reads one column of a list: the state of each of its cells, and a finding for each that cannot be used. */
@@ -20,6 +19,9 @@ final class ColumnReader {
     private static final int FIRST_DAY = 30_000;
 
     private static final int LAST_DAY = 80_000;
+
+    /** Texts of a column of words whose meaning is kept in mind. */
+    private static final int MOST_WORDS = 10_000;
 
     private final FoundRows rows;
     private final ListSpec list;
@@ -181,11 +183,11 @@ final class ColumnReader {
         }
         String text = FoundRows.cellText(grid, sheetRow, binding.sheetColumn());
         String canonical = wordOf.get(text);
-        if (canonical == null && wordOf.size() < 10_000) {
-            canonical = words.getOrDefault(Words.normal(text), "");
-            wordOf.put(text, canonical);
-        } else if (canonical == null) {
-            canonical = words.getOrDefault(Words.normal(text), "");
+        if (canonical == null) {
+            canonical = canonical(text, address(sheetRow, binding));
+            if (wordOf.size() < MOST_WORDS) {
+                wordOf.put(text, canonical);
+            }
         }
         if (!canonical.isEmpty()) {
             String header = rows.bound[tableIndex].words().get(spec);
@@ -202,19 +204,6 @@ final class ColumnReader {
         if (spec.type() == ColumnSpec.Type.TEXT) {
             return State.GIVEN;
         }
-        if (spec.byLastWords()) {
-            String last = LastWords.of(Words.normal(text), words);
-            if (!last.isEmpty()) {
-                wordOf.put(text, last);
-                findings.readAs(
-                        address(sheetRow, binding),
-                        Words.quoted(text) + " is read as " + last
-                                + ", by its last words. If it is something else, write " + "what it is: "
-                                + String.join(", ", spec.choices().keySet()) + ".");
-                column.word[row] = column.wordIndex(last);
-                return State.GIVEN;
-            }
-        }
         String question = spec.unclear().get(Words.normal(text));
         if (question != null) {
             findings.bad(address(sheetRow, binding), Words.quoted(text) + " can mean two things: " + question + ".");
@@ -225,6 +214,24 @@ final class ColumnReader {
                 Words.quoted(text) + " is not a word known here for " + spec.name() + ": write "
                         + String.join(", ", spec.choices().keySet()) + ".");
         return State.NOT_READABLE;
+    }
+
+    /** The word that a text stands for, or the empty one; what is read by its last words is told. */
+    private String canonical(String text, CellAddress cell) {
+        String normal = Words.normal(text);
+        String known = words.getOrDefault(normal, "");
+        if (!known.isEmpty() || !spec.byLastWords()) {
+            return known;
+        }
+        String last = LastWords.of(normal, words);
+        if (!last.isEmpty()) {
+            findings.readAs(
+                    cell,
+                    Words.quoted(text) + " is read as " + last
+                            + ", by its last words. If it is something else, write what it is: "
+                            + String.join(", ", spec.choices().keySet()) + ".");
+        }
+        return last;
     }
 
     private State day(int row, int sheetRow, Binding binding, Grid.Kind kind) {
@@ -379,57 +386,25 @@ final class ColumnReader {
                 Words.quoted(text)
                         + (digits ? " is stored as text, not as a number" : " is not a number") + "; expected "
                         + expected() + "."
-                        + (digits ? " Type it again as a number." : inItsUnit(text, binding)));
+                        + (digits
+                                ? " Type it again as a number."
+                                : AmountText.of(text).howToWrite(binding.unit().unit(), customary)));
         return State.NOT_READABLE;
-    }
-
-    /** What to write for a number that stands with a unit of its own: of "120 hp" in a column of kW, 89.5. */
-    private String inItsUnit(String text, Binding binding) {
-        int end = 0;
-        while (end < text.length() && (Character.isDigit(text.charAt(end)) || text.charAt(end) == '.')) {
-            end++;
-        }
-        double value = BatterText.number(text.substring(0, end));
-        Unit own = binding.unit().unit();
-        if (Double.isNaN(value) || end == text.length()) {
-            return "";
-        }
-        if (own == null || own.symbol().startsWith("product unit")) {
-            return " Write the figure alone, " + Words.digits(value)
-                    + ": its unit stands in the header or in a column of" + " units.";
-        }
-        if (Words.trim(text.substring(end)).equals("%") && FoundRows.isPercent(own)) {
-            return " Write " + Words.digits(value) + " without the sign, or give the cell a number format of per cent.";
-        }
-        boolean known = UnitText.read(text.substring(end), customary) instanceof UnitText.Known unit
-                && unit.unit().isCompatible(own);
-        if (!known) {
-            return "";
-        }
-        Unit typed = ((UnitText.Known) UnitText.read(text.substring(end), customary)).unit();
-        String digits = Words.digits(
-                Double.parseDouble(String.format(java.util.Locale.ROOT, "%.4g", typed.convert(value, own))));
-        return " " + Words.quoted(text) + " is " + digits + " " + own + ": write that, or put " + typed
-                + " in the header if the whole column is in it.";
     }
 
     /** "2.5 L/ha" in one cell: the amount and its unit. */
     private State doseFromText(int row, int sheetRow, Binding binding) {
         String text = Words.trim(grid.text(sheetRow, binding.sheetColumn()));
-        int end = 0;
-        while (end < text.length() && (Character.isDigit(text.charAt(end)) || text.charAt(end) == '.')) {
-            end++;
-        }
-        double value = BatterText.number(text.substring(0, end));
-        if (end == text.length() || Double.isNaN(value)) {
+        AmountText amount = AmountText.of(text);
+        if (!amount.isWithUnit()) {
             return notANumber(sheetRow, binding, text);
         }
-        DoseText unit = DoseText.read(text.substring(end), customary);
+        DoseText unit = DoseText.read(amount.unit(), customary);
         if (unit instanceof DoseText.Known known && (known.isPerArea() || known.isPerSpray())) {
             RowUnits.At at = written.computeIfAbsent(
-                    text.substring(end), key -> new RowUnits.At(known.unit(), known.productUnit(), null, null));
+                    amount.unit(), key -> new RowUnits.At(known.unit(), known.productUnit(), null, null));
             column.unit[row] = column.unitIndex(at);
-            return readFromText(row, sheetRow, binding, value, known.unit());
+            return readFromText(row, sheetRow, binding, amount.value(), known.unit());
         }
         String question = unit instanceof DoseText.Ambiguous ambiguous
                 ? ambiguous.question()

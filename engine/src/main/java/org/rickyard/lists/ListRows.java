@@ -42,6 +42,12 @@ public interface ListRows {
     /** The state of a cell. */
     State state(ColumnSpec column, int row);
 
+    /** Whether the client put anything into a cell, usable or not. */
+    default boolean isFilled(ColumnSpec column, int row) {
+        State state = state(column, row);
+        return state != State.NO_COLUMN && state != State.BLANK;
+    }
+
     /** The number in the client's unit if GIVEN or READ_FROM_TEXT. Per cent formats are already times 100. */
     double number(ColumnSpec column, int row);
 

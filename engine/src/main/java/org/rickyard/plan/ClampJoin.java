@@ -64,8 +64,7 @@ final class ClampJoin {
         List<Integer> rows = new ArrayList<>();
         for (int row = 0; row < clamps.size(); row++) {
             for (ColumnSpec column : columns) {
-                ListRows.State state = clamps.state(column, row);
-                if (state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK) {
+                if (clamps.isFilled(column, row)) {
                     rows.add(row);
                     break;
                 }

@@ -87,7 +87,7 @@ final class ClampPackingTables {
                     "open for more than three days while it is filled: sheet it overnight, or split it."));
 
     /** Id of the table of rollers. */
-    static final String ROLLERS_ID = "clamp-rollers";
+    private static final String ROLLERS_ID = "clamp-rollers";
 
     /** One row per clamp for which it is known what rolls it. */
     static final TableSpec ROLLERS = new TableSpec(
@@ -179,7 +179,8 @@ final class ClampPackingTables {
         return all;
     }
 
-    private static TableColumn ofRollers(Symbol symbol) {
+    /** What the rollers of the row's clamp come to. */
+    static TableColumn ofRollers(Symbol symbol) {
         return new TableColumn.Joined(symbol, new Expr.Total(ROLLERS_ID, symbol, Keys.CLAMP_KEY, Keys.CLAMP_KEY, true));
     }
 

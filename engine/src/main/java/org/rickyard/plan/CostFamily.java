@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import org.rickyard.lists.Assumptions;
-import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -48,15 +47,6 @@ final class CostFamily {
     private void build() {
         String none = "no job names a tractor, and no machine has power, fuel, crew or a price";
         String unpriced = "no machine in the jobs has a price, and no wage or fuel price is on Assumptions";
-        if (works.isEmpty()) {
-            plan.addEmpty(CostTables.INPUTS, none);
-            plan.addEmpty(CostTables.MACHINE_COSTS, unpriced);
-            plan.addEmpty(CostTables.JOB_COSTS, unpriced);
-            plan.addEmpty(CostTables.OWN_OR_HIRE, "no own machine has a contractor's charge beside its price");
-            plan.addEmpty(CostTables.jobTotals(prices.any()), none);
-            plan.addEmpty(CostTables.holdingCosts(prices.any()), none);
-            return;
-        }
         plan.add(CostTables.INPUTS, work(works), none);
         int[] used = works.stream()
                 .flatMap(w -> java.util.stream.Stream.of(w.machine(), w.tractor()))
@@ -70,8 +60,9 @@ final class CostFamily {
         int[] priced = Arrays.stream(used)
                 .filter(machine -> priced(machine) || anyPriced && !hired(machine))
                 .toArray();
-        boolean money =
-                prices.any() || priced.length > 0 || works.stream().anyMatch(w -> given(Machines.CHARGE, w.machine()));
+        boolean money = prices.any()
+                || priced.length > 0
+                || works.stream().anyMatch(w -> machines.isFilled(Machines.CHARGE, w.machine()));
         plan.add(
                 CostTables.MACHINE_COSTS,
                 prices.apply(new RowSources(priced.length)
@@ -80,7 +71,7 @@ final class CostFamily {
                 unpriced);
         plan.add(CostTables.JOB_COSTS, prices.apply(work(money ? works : List.of())), unpriced);
         int[] compared = Arrays.stream(priced)
-                .filter(machine -> given(Machines.CHARGE, machine) && priced(machine) && !hired(machine))
+                .filter(machine -> machines.isFilled(Machines.CHARGE, machine) && priced(machine) && !hired(machine))
                 .toArray();
         plan.add(
                 CostTables.OWN_OR_HIRE,
@@ -177,16 +168,13 @@ final class CostFamily {
     }
 
     private boolean powered(int machine) {
-        return given(Machines.POWER, machine) || given(Machines.FUEL, machine) || given(Machines.CREW, machine);
+        return machines.isFilled(Machines.POWER, machine)
+                || machines.isFilled(Machines.FUEL, machine)
+                || machines.isFilled(Machines.CREW, machine);
     }
 
     private boolean priced(int machine) {
-        return given(Machines.PURCHASE_PRICE, machine) || given(Machines.LIST_PRICE, machine);
-    }
-
-    private boolean given(ColumnSpec column, int machine) {
-        ListRows.State state = machines.state(column, machine);
-        return state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK;
+        return machines.isFilled(Machines.PURCHASE_PRICE, machine) || machines.isFilled(Machines.LIST_PRICE, machine);
     }
 
     private static int[] ints(List<WorkRows.Work> rows, ToIntFunction<WorkRows.Work> of) {

@@ -10,7 +10,6 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Clamps;
-import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -75,21 +74,16 @@ final class CropRows {
     }
 
     private void add(int field, int cut) {
-        boolean ofCut = cut >= 0 && given(cuts, Cuts.CLAMP, cut);
-        boolean open = !ofCut && !given(fields, Fields.CLAMP, field);
+        boolean ofCut = cut >= 0 && cuts.isFilled(Cuts.CLAMP, cut);
+        boolean open = !ofCut && !fields.isFilled(Fields.CLAMP, field);
         rows.add(new Row(field, cut, clamp(field, cut), WHOLE, false, open));
     }
 
     /** Without cuts, a field is for silage if it names a clamp, or says what its yield was weighed as. */
     private boolean isForSilage(int field) {
-        return given(fields, Fields.CLAMP, field)
-                || given(fields, Fields.YIELD_BASIS, field)
-                || given(fields, Fields.DM_AT_ENSILING, field);
-    }
-
-    private static boolean given(ListRows list, ColumnSpec column, int row) {
-        ListRows.State state = list.state(column, row);
-        return state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK;
+        return fields.isFilled(Fields.CLAMP, field)
+                || fields.isFilled(Fields.YIELD_BASIS, field)
+                || fields.isFilled(Fields.DM_AT_ENSILING, field);
     }
 
     private List<Integer> fieldsOf(int cut) {
@@ -241,7 +235,7 @@ final class CropRows {
     }
 
     private int clamp(int field, int cut) {
-        boolean ofCut = cut >= 0 && given(cuts, Cuts.CLAMP, cut);
+        boolean ofCut = cut >= 0 && cuts.isFilled(Cuts.CLAMP, cut);
         String name = ofCut ? cuts.text(Cuts.CLAMP, cut) : fields.text(Fields.CLAMP, field);
         if (name.isEmpty()) {
             return 0;

@@ -41,10 +41,10 @@ final class FieldYields {
 
     /** The basis typed, for the cut before the field; a yield whose unit says dry matter needs none. */
     static String basis(ListRows fields, int field, ListRows cuts, int cut) {
-        boolean yieldOfCut = cut >= 0 && typed(cuts, Cuts.YIELD, cut);
+        boolean yieldOfCut = cut >= 0 && cuts.isFilled(Cuts.YIELD, cut);
         ListRows list = yieldOfCut ? cuts : fields;
         int row = yieldOfCut ? cut : field;
-        String said = cut >= 0 && typed(cuts, Cuts.YIELD_BASIS, cut)
+        String said = cut >= 0 && cuts.isFilled(Cuts.YIELD_BASIS, cut)
                 ? usable(cuts, Cuts.YIELD_BASIS, cut)
                 : usable(fields, Fields.YIELD_BASIS, field);
         if (said.isEmpty()
@@ -54,11 +54,6 @@ final class FieldYields {
             return DRY_MATTER;
         }
         return said;
-    }
-
-    private static boolean typed(ListRows list, ColumnSpec column, int row) {
-        ListRows.State state = list.state(column, row);
-        return state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK;
     }
 
     private static String usable(ListRows list, ColumnSpec column, int row) {

@@ -23,8 +23,6 @@ final class GangFamily {
             "no job names a forager together with trailers or clamp machines, or a forage" + " wagon";
 
     /** A row: a gang, its member, and the number of that member over all. */
-    private static final String NO_TRAILERS = "no job names a forager together with trailers";
-
     private record Row(GangRows.Gang gang, GangRows.Member member, int key) {}
 
     private final PlanContext plan;
@@ -48,15 +46,6 @@ final class GangFamily {
     }
 
     private void build() {
-        if (gangs.gangs().isEmpty()) {
-            plan.addEmpty(GangTables.CROP, NO_GANG);
-            plan.addEmpty(GangTables.CARTING, NO_GANG);
-            plan.addEmpty(GangTables.TRAILERS, NO_TRAILERS);
-            plan.addEmpty(GangTables.STAGES, NO_GANG);
-            plan.addEmpty(GangTables.gangs(List.of()), NO_GANG);
-            plan.addEmpty(GangTables.EXPECTED, NO_GANG);
-            return;
-        }
         List<Row> members = new ArrayList<>();
         for (GangRows.Gang gang : gangs.gangs()) {
             for (GangRows.Member member : gang.members()) {
@@ -76,7 +65,7 @@ final class GangFamily {
                 .toList();
         plan.add(GangTables.CROP, ofGangs(gangs.gangs()), NO_GANG);
         ResultTable cartingTable = plan.add(GangTables.CARTING, carting(carting), NO_GANG);
-        plan.add(GangTables.TRAILERS, rows(filled), NO_TRAILERS);
+        plan.add(GangTables.TRAILERS, rows(filled), "no job names a forager together with trailers");
         plan.add(GangTables.STAGES, stages(members), NO_GANG);
         plan.add(GangTables.gangs(apart()), gangs(), NO_GANG);
         expected(carting, cartingTable);

@@ -13,6 +13,7 @@ import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
 import org.rickyard.trade.workrate.Carting;
 import org.rickyard.trade.workrate.GangStage;
+import org.rickyard.trade.workrate.StageRates;
 
 /**
  * The gangs of the job list: a job whose machines pick up, cart and clamp a crop together, once for each of its fields.
@@ -88,7 +89,7 @@ final class GangRows {
             case "forager" -> GangStage.CHOPPING;
             case "trailer", Carting.FORAGE_WAGON -> GangStage.CARTING;
             case "buckrake", "loader" -> GangStage.PUSHING_UP;
-            case "clamp roller" -> GangStage.ROLLING;
+            case StageRates.ROLLER -> GangStage.ROLLING;
             default -> null;
         };
     }

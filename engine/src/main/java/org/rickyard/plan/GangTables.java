@@ -241,14 +241,7 @@ final class GangTables {
                 new TableColumn.Joined(
                         Carting.CARTING_AREA,
                         new Expr.Total(CARTING_ID, Carting.CARTING_AREA, Keys.MEMBER_KEY, Keys.MEMBER_KEY, true)),
-                new TableColumn.Joined(
-                        Rolling.CAPACITY_FORTY,
-                        new Expr.Total(
-                                ClampPackingTables.ROLLERS_ID,
-                                Rolling.CAPACITY_FORTY,
-                                Keys.CLAMP_KEY,
-                                Keys.CLAMP_KEY,
-                                true)),
+                ClampPackingTables.ofRollers(Rolling.CAPACITY_FORTY),
                 TableColumn.Calculated.aside(StageRates.ROLLING_CAPACITY),
                 TableColumn.Calculated.aside(StageRates.HANDLING),
                 new TableColumn.Calculated(StageRates.RATE_OF_STAGE, true),

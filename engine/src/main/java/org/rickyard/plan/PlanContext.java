@@ -69,11 +69,6 @@ final class PlanContext {
         return made != null && made.leavesOut(symbol);
     }
 
-    /** A table that has no rows in this workbook. */
-    ResultTable addEmpty(TableSpec spec, String because) {
-        return add(spec, new RowSources(0), because);
-    }
-
     /** Makes and evaluates a table; the tables it reads must have been made before. */
     ResultTable add(TableSpec spec, RowSources sources, String emptyBecause) {
         boolean chiefOnly = extent == Extent.CHIEF_TABLES;

@@ -171,14 +171,14 @@ public final class ResultTable implements RowValues {
         Values result = Values.ofWords(rows());
         LinkCells cells = new LinkCells(word.symbol(), word.places(), sources, rows());
         links.put(word.symbol(), cells);
+        String[] found = sources.words(word.symbol());
         for (int row = 0; row < rows(); row++) {
-            result.set(row, word(word, sources, cells, row));
+            result.set(row, word(found, cells, row));
         }
         return result;
     }
 
-    private static String word(TableColumn.Word word, RowSources sources, LinkCells cells, int row) {
-        String[] found = sources.words(word.symbol());
+    private static String word(String[] found, LinkCells cells, int row) {
         // A word may stand in the header for the whole column: "Power (PTO kW)".
         boolean usable = cells.state(row) == ListRows.State.GIVEN || cells.state(row) == ListRows.State.READ_FROM_TEXT;
         return found != null && found[row] != null ? found[row] : usable ? cells.text(row) : "";
@@ -187,9 +187,10 @@ public final class ResultTable implements RowValues {
     /** The words that a column of words read by the run holds in any of its rows. */
     static Set<String> wordsOf(TableColumn.Word word, RowSources sources) {
         LinkCells cells = new LinkCells(word.symbol(), word.places(), sources, sources.rows());
+        String[] found = sources.words(word.symbol());
         Set<String> words = new LinkedHashSet<>();
         for (int row = 0; row < sources.rows(); row++) {
-            words.add(word(word, sources, cells, row));
+            words.add(word(found, cells, row));
         }
         words.remove("");
         return words;

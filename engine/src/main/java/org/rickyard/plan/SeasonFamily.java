@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
-import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -30,8 +29,8 @@ final class SeasonFamily {
         this.plan = plan;
         jobs = plan.rows(Jobs.LIST);
         machines = plan.rows(Machines.LIST);
-        boolean windows =
-                IntStream.range(0, jobs.size()).anyMatch(job -> given(Jobs.EARLIEST, job) || given(Jobs.LATEST, job));
+        boolean windows = IntStream.range(0, jobs.size())
+                .anyMatch(job -> jobs.isFilled(Jobs.EARLIEST, job) || jobs.isFilled(Jobs.LATEST, job));
         this.tasks = windows ? tasks.all() : List.of();
         tractor = this.tasks.stream()
                 .mapToInt(task -> task.isGang() ? -1 : works.tractor(task.job(), task.machine()))
@@ -160,10 +159,5 @@ final class SeasonFamily {
         return slots.stream()
                 .mapToDouble(s -> !s.planned() ? Double.NaN : first ? s.firstDay() : s.lastDay())
                 .toArray();
-    }
-
-    private boolean given(ColumnSpec column, int job) {
-        ListRows.State state = jobs.state(column, job);
-        return state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK;
     }
 }

@@ -118,8 +118,7 @@ final class SprayLines {
             return false;
         }
         for (ColumnSpec column : columns) {
-            ListRows.State state = list.state(column, row);
-            if (state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK) {
+            if (list.isFilled(column, row)) {
                 return true;
             }
         }

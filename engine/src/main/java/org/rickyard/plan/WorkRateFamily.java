@@ -2,7 +2,6 @@ package org.rickyard.plan;
 
 import java.util.Arrays;
 import java.util.List;
-import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
@@ -78,11 +77,11 @@ final class WorkRateFamily {
     private static void mixed(PlanContext plan, int[] used) {
         ListRows machines = plan.rows(Machines.LIST);
         for (int machine : Arrays.stream(used).distinct().sorted().toArray()) {
-            if (!given(machines, Machines.FIELD_EFFICIENCY, machine)) {
+            if (!machines.isFilled(Machines.FIELD_EFFICIENCY, machine)) {
                 continue;
             }
             String name = machines.text(Machines.MACHINE, machine);
-            if (given(machines, Machines.TURN_TIME, machine)) {
+            if (machines.isFilled(Machines.TURN_TIME, machine)) {
                 plan.findings()
                         .add(
                                 Finding.caution(
@@ -91,7 +90,7 @@ final class WorkRateFamily {
                                         "field efficiency and turn time are both typed for '" + name
                                                 + "'; the efficiency is used,"
                                                 + " for it holds turning already. Clear it to reckon by turn time and run length."));
-            } else if (given(machines, Machines.OVERLAP, machine)) {
+            } else if (machines.isFilled(Machines.OVERLAP, machine)) {
                 plan.findings()
                         .add(Finding.note(
                                 machines.address(Machines.OVERLAP, machine).orElse(null),
@@ -104,13 +103,8 @@ final class WorkRateFamily {
     /** Fields with a perimeter, for only they have a shape index. */
     private static int[] fieldsWithShape(ListRows fields) {
         return java.util.stream.IntStream.range(0, fields.size())
-                .filter(field -> given(fields, Fields.PERIMETER, field))
+                .filter(field -> fields.isFilled(Fields.PERIMETER, field))
                 .toArray();
-    }
-
-    private static boolean given(ListRows list, ColumnSpec column, int row) {
-        ListRows.State state = list.state(column, row);
-        return state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK;
     }
 
     private static int[] keys(Holdings holdings, int[] fields) {

@@ -11,8 +11,8 @@ import org.rickyard.workbook.write.CellFormula;
 import org.rickyard.workbook.write.Meaning;
 
 /**
- * The face of a sheet of ours that is no table (Summary, Basis, Spray cards, Clamp cards): a row is about the words typed in it, under
- * the last line above it that holds one text and nothing else.
+ * The face of a sheet of ours that is no table (Summary, Basis, Spray cards, Clamp cards): a row is about the words
+ * typed in it, under the last line above it that holds one text and nothing else.
  */
 final class PageFace implements CellSink, Meaning {
     private static final List<String> LABELS = List.of("heading", "line");

@@ -18,11 +18,19 @@ final class ByteText {
     private final byte[] digits = new byte[20];
     private int filled;
 
+    /**
+     * Text on its way out.
+     *
+     * @param out where to; null for nowhere, which costs nothing
+     */
     ByteText(OutputStream out) {
         this.out = out;
     }
 
     ByteText put(byte[] piece) throws IOException {
+        if (out == null) {
+            return this;
+        }
         if (piece.length > SIZE - filled) {
             flush();
             if (piece.length > SIZE) {
@@ -36,7 +44,12 @@ final class ByteText {
     }
 
     ByteText put(String text) throws IOException {
-        return put(text.getBytes(StandardCharsets.UTF_8));
+        return out == null ? this : put(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** A text of the client's or ours, made safe first. */
+    ByteText putEscaped(String text) throws IOException {
+        return out == null ? this : put(escape(text));
     }
 
     ByteText put(int number) throws IOException {
@@ -44,6 +57,9 @@ final class ByteText {
     }
 
     ByteText put(long number) throws IOException {
+        if (out == null) {
+            return this;
+        }
         if (SIZE - filled < digits.length) {
             flush();
         }
@@ -66,6 +82,9 @@ final class ByteText {
      * JDK 19).
      */
     ByteText put(double number) throws IOException {
+        if (out == null) {
+            return this;
+        }
         if (number == Math.rint(number) && Math.abs(number) < EXACT) {
             return put((long) number);
         }
@@ -103,6 +122,9 @@ final class ByteText {
     private static final byte[] POINT = {'.'};
 
     void flush() throws IOException {
+        if (out == null) {
+            return;
+        }
         out.write(buffer, 0, filled);
         filled = 0;
     }

@@ -7,7 +7,6 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableSpec;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
@@ -29,6 +28,8 @@ final class ClampCards {
     private static final int MOST_CARDS = 200;
     /** Characters that stand in the cells right of the figures. */
     private static final int RIGHT = 48;
+
+    private static final String INDENT = "   ";
 
     /** What a card says, in this order, and where it stands. */
     private record Entry(String table, Symbol symbol) {}
@@ -70,12 +71,12 @@ final class ClampCards {
 
     private final PlainSheet page;
     private final WorkPlan plan;
-    private final SheetPlaces places;
+    private final CardParts parts;
 
     private ClampCards(PlainSheet page, WorkPlan plan, SheetPlaces places) {
         this.page = page;
         this.plan = plan;
-        this.places = places;
+        this.parts = new CardParts(page, places);
     }
 
     static PlainSheet build(
@@ -112,7 +113,7 @@ final class ClampCards {
         List<String> right = new ArrayList<>(ClampSection.of(clamps, plan.table("clamp-heights"), row));
         right.add("");
         right.add(DANGERS);
-        SilageCautions.CARD.forEach(danger -> right.addAll(broken(danger)));
+        SilageCautions.CARD.forEach(danger -> right.addAll(BrokenLines.of(danger, RIGHT, INDENT)));
         int drawn = 0;
         PlainSheet.Line limit = entry(LIMIT, row, true);
         if (limit != null) {
@@ -133,7 +134,7 @@ final class ClampCards {
         while (drawn < right.size()) {
             draw(page.line().skip().skip().skip(), right.get(drawn++));
         }
-        status(clamps, row);
+        parts.status(clamps, row);
     }
 
     private static final String DANGERS = "Dangers";
@@ -146,20 +147,9 @@ final class ClampCards {
             return null;
         }
         Symbol symbol = entry.symbol();
-        Values values = table.of(symbol);
-        String cell = places.cell(table.spec(), symbol, row).absolute();
-        String name =
-                Character.toUpperCase(symbol.name().charAt(0)) + symbol.name().substring(1);
-        PlainSheet.Line line = page.line().text(large ? Looks.TITLE : Looks.NAME, name);
-        var look = large ? Looks.LIMIT : Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals()));
-        String shown = "IF(ISNUMBER(" + cell + ")," + cell + ",\"withheld\")";
-        if (values.has(row)) {
-            line.formula(look, shown, values.number(row));
-        } else {
-            line.formula(look, shown, "withheld");
-        }
-        String unit = symbol.unit().symbol();
-        return line.text(Looks.UNIT, unit.isEmpty() ? "-" : unit);
+        PlainSheet.Line line = page.line().text(large ? Looks.TITLE : Looks.NAME, CardParts.name(symbol));
+        return parts.figure(line, large ? Looks.LIMIT : CardParts.look(symbol.decimals()), table, symbol, row)
+                .text(Looks.UNIT, CardParts.unit(symbol));
     }
 
     /** A heap has no wall to tell the height of. */
@@ -168,33 +158,12 @@ final class ClampCards {
         return entry.symbol().equals(Quantities.WALL_HEIGHT) && wall.has(clamp) && wall.number(clamp) == 0;
     }
 
-    /** The cautions of several sheets in one cell, so that what is quiet leaves no gap. */
     private void cautions(int clamp) {
-        List<String> cells = new ArrayList<>();
-        StringBuilder words = new StringBuilder();
         for (String id : CAUTIONED) {
             ResultTable table = plan.table(id);
-            int row = id.equals(TANKS) ? tank(clamp) : row(table, clamp);
-            if (row < 0 || table.spec().column(TableSpec.CAUTIONS).isEmpty()) {
-                continue;
-            }
-            cells.add(places.cell(table.spec(), TableSpec.CAUTIONS, row).absolute() + "&\" \"");
-            words.append(table.of(TableSpec.CAUTIONS).word(row)).append(' ');
+            parts.caution(table, id.equals(TANKS) ? tank(clamp) : row(table, clamp));
         }
-        if (!cells.isEmpty()) {
-            page.line().formula(Looks.CAUTION_WRAPPED, String.join("&", cells), words.toString());
-        }
-    }
-
-    /** What the clamp's own row lacks, live; nothing where it lacks nothing. */
-    private void status(ResultTable clamps, int row) {
-        String cell = places.cell(clamps.spec(), TableSpec.STATUS, row).absolute();
-        String status = clamps.of(TableSpec.STATUS).word(row);
-        page.line()
-                .formula(
-                        Looks.TEXT_WRAPPED,
-                        "IF(" + cell + "=\"ok\",\"\"," + cell + "&\"\")",
-                        status.equals("ok") ? "" : status);
+        parts.tellCautions();
     }
 
     private static int row(ResultTable table, int clamp) {
@@ -217,21 +186,6 @@ final class ClampCards {
             }
         }
         return -1;
-    }
-
-    /** A sentence in lines that fit right of the figures, so that no cells need be merged. */
-    private static List<String> broken(String sentence) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : sentence.split(" ")) {
-            if (line.length() + word.length() >= RIGHT) {
-                lines.add(line.toString());
-                line = new StringBuilder("   ");
-            }
-            line.append(line.toString().isBlank() ? "" : " ").append(word);
-        }
-        lines.add(line.toString());
-        return lines;
     }
 
     private static void draw(PlainSheet.Line line, String drawing) {

@@ -92,19 +92,15 @@ final class PlainSheet extends OurSheet {
      */
     void paragraph(Line from, CellLook look, String text, int width) {
         int before = from.cells.size();
-        Line line = from;
-        String rest = text;
-        while (rest.length() > width) {
-            int space = rest.lastIndexOf(' ', width);
-            int end = space > 0 ? space : width;
-            line.text(look, rest.substring(0, end));
-            rest = rest.substring(end).strip();
-            line = line();
+        List<String> lines = BrokenLines.of(text, width, "");
+        from.text(look, lines.get(0));
+        for (String words : lines.subList(1, lines.size())) {
+            Line line = line();
             for (int i = 0; i < before; i++) {
                 line.skip();
             }
+            line.text(look, words);
         }
-        line.text(look, rest);
     }
 
     /** Prints the sheet upright, as cards. */

@@ -42,7 +42,6 @@ final class SheetXml {
 
     private final ByteText out;
     private final Meaning meaning;
-    private final boolean toldOnly;
     private final byte[][] letters = new byte[400][];
     private final LinkTemplates links = new LinkTemplates();
     private List<Integer> widths = List.of();
@@ -56,14 +55,12 @@ final class SheetXml {
     SheetXml(OutputStream stream, Meaning meaning) {
         this.out = new ByteText(stream);
         this.meaning = meaning;
-        this.toldOnly = false;
     }
 
     /** One that writes nothing and only tells what each cell means. */
     SheetXml(Meaning meaning) {
-        this.out = new ByteText(OutputStream.nullOutputStream());
+        this.out = new ByteText(null);
         this.meaning = meaning;
-        this.toldOnly = true;
     }
 
     static byte[] bytes(String text) {
@@ -78,9 +75,6 @@ final class SheetXml {
     /** The same; a sheet that is not fitted to its pages is broken where it says, which one fitted need not be. */
     void begin(List<Integer> widths, int frozenRows, int frozenColumns, boolean fitted) throws IOException {
         this.widths = List.copyOf(widths);
-        if (toldOnly) {
-            return;
-        }
         out.put(HEAD).put(fitted ? "<pageSetUpPr fitToPage=\"1\"/></sheetPr>" : "</sheetPr>");
         out.put("<sheetViews><sheetView workbookViewId=\"0\" showGridLines=\"0\">");
         if (frozenRows > 0 || frozenColumns > 0) {
@@ -102,9 +96,6 @@ final class SheetXml {
     void row(int index) throws IOException {
         endRow();
         row = index;
-        if (toldOnly) {
-            return;
-        }
         out.put(ROW).put(index + 1).put(END_ROW_TAG);
     }
 
@@ -112,9 +103,6 @@ final class SheetXml {
     void row(int index, int height) throws IOException {
         endRow();
         row = index;
-        if (toldOnly) {
-            return;
-        }
         out.put(ROW).put(index + 1).put("\" ht=\"" + height + "\" customHeight=\"1\">");
     }
 
@@ -143,7 +131,7 @@ final class SheetXml {
     }
 
     private void endRow() throws IOException {
-        if (row >= 0 && !toldOnly) {
+        if (row >= 0) {
             out.put(END_ROW);
         }
     }
@@ -157,9 +145,6 @@ final class SheetXml {
 
     /** A cell with nothing in it but its look. */
     void empty(int column, int style) throws IOException {
-        if (toldOnly) {
-            return;
-        }
         open(column, style);
         out.put(END_EMPTY);
     }
@@ -168,9 +153,6 @@ final class SheetXml {
     void number(int column, int style, double value) throws IOException {
         if (meaning != null) {
             meaning.number(row, column, value);
-        }
-        if (toldOnly) {
-            return;
         }
         open(column, style);
         out.put(NUMBER).put(value).put(END_VALUE);
@@ -186,20 +168,14 @@ final class SheetXml {
         if (meaning != null) {
             meaning.text(row, column, shown);
         }
-        if (toldOnly) {
-            return;
-        }
         open(column, style);
-        out.put(INLINE).put(ByteText.escape(shown)).put(END_INLINE);
+        out.put(INLINE).putEscaped(shown).put(END_INLINE);
     }
 
     /** A formula with a number as its present value. */
     void formula(int column, int style, CellFormula formula, double value) throws IOException {
         if (meaning != null) {
             meaning.formula(row, column, formula, row + 1);
-        }
-        if (toldOnly) {
-            return;
         }
         open(column, style);
         out.put(FORMULA);
@@ -212,47 +188,40 @@ final class SheetXml {
         if (meaning != null) {
             meaning.formula(row, column, formula, row + 1);
         }
-        if (toldOnly) {
-            return;
-        }
         open(column, style);
         out.put(WORD_FORMULA);
         formula.put(out, row + 1);
         out.put(END_FORMULA);
         if (!value.isEmpty()) {
-            out.put(ByteText.escape(value));
+            out.putEscaped(value);
         }
         out.put(END_VALUE);
     }
 
     /** A link with a number as its present value. */
     void link(int column, int style, String formula, CellAddress cell, double value) throws IOException {
+        CellFormula link = links.of(column, formula, cell);
         if (meaning != null) {
-            meaning.formula(row, column, links.of(column, formula, cell), cell.row() + 1);
-        }
-        if (toldOnly) {
-            return;
+            meaning.formula(row, column, link, cell.row() + 1);
         }
         open(column, style);
         out.put(FORMULA);
-        links.of(column, formula, cell).put(out, cell.row() + 1);
+        link.put(out, cell.row() + 1);
         out.put(END_FORMULA).put(value).put(END_VALUE);
     }
 
     /** A link with a text as its present value. */
     void link(int column, int style, String formula, CellAddress cell, String value) throws IOException {
+        CellFormula link = links.of(column, formula, cell);
         if (meaning != null) {
-            meaning.formula(row, column, links.of(column, formula, cell), cell.row() + 1);
-        }
-        if (toldOnly) {
-            return;
+            meaning.formula(row, column, link, cell.row() + 1);
         }
         open(column, style);
         out.put(WORD_FORMULA);
-        links.of(column, formula, cell).put(out, cell.row() + 1);
+        link.put(out, cell.row() + 1);
         out.put(END_FORMULA);
         if (!value.isEmpty()) {
-            out.put(ByteText.escape(value));
+            out.putEscaped(value);
         }
         out.put(END_VALUE);
     }
@@ -260,9 +229,6 @@ final class SheetXml {
     /** Ends the part; with notes it refers to their drawing. */
     void end(boolean notes) throws IOException {
         endRow();
-        if (toldOnly) {
-            return;
-        }
         out.put(MARGINS);
         out.put("<pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"" + pagesAcross()
                 + "\" fitToHeight=\"0\"/>");
@@ -277,9 +243,6 @@ final class SheetXml {
     /** Ends the part as cards for print, upright; each of these rows begins a page. */
     void endCards(List<Integer> firstRows) throws IOException {
         endRow();
-        if (toldOnly) {
-            return;
-        }
         out.put(MARGINS);
         out.put("<pageSetup paperSize=\"9\" scale=\"" + CARD_SCALE + "\" orientation=\"portrait\"/>");
         out.put(FOOTER);

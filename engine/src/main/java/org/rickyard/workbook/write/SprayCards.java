@@ -10,7 +10,6 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableSpec;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
@@ -41,6 +40,7 @@ final class SprayCards {
     private final PlainSheet page;
     private final WorkPlan plan;
     private final SheetPlaces places;
+    private final CardParts parts;
     private final ResultTable blocks;
     private final Set<Double> shown = new HashSet<>();
     private final Map<String, Map<Double, List<Integer>>> byBlock = new HashMap<>();
@@ -51,6 +51,7 @@ final class SprayCards {
         this.page = page;
         this.plan = plan;
         this.places = places;
+        this.parts = new CardParts(page, places);
         this.blocks = plan.table(BLOCKS);
         Set<String> machines = new HashSet<>();
         for (int row = 0; row < blocks.rows() && row < MOST_CARDS; row++) {
@@ -128,9 +129,8 @@ final class SprayCards {
         if (table.spec().column(symbol).isEmpty()) {
             return;
         }
-        String unit = symbol.unit().symbol();
-        value(page.line().text(Looks.NAME, capital(symbol.name())), table, symbol, row)
-                .text(Looks.UNIT, unit.isEmpty() ? "-" : unit);
+        value(page.line().text(Looks.NAME, CardParts.name(symbol)), table, symbol, row)
+                .text(Looks.UNIT, CardParts.unit(symbol));
     }
 
     private PlainSheet.Line value(PlainSheet.Line line, ResultTable table, Symbol symbol, int row) {
@@ -141,11 +141,7 @@ final class SprayCards {
         if (table.spec().column(symbol).isEmpty()) {
             return line.skip();
         }
-        Values values = table.of(symbol);
-        String cell = places.cell(table.spec(), symbol, row).absolute();
-        String shown = "IF(ISNUMBER(" + cell + ")," + cell + ",\"withheld\")";
-        var look = Looks.decimals(Looks.RESULT, Math.min(4, decimals));
-        return values.has(row) ? line.formula(look, shown, values.number(row)) : line.formula(look, shown, "withheld");
+        return parts.figure(line, CardParts.look(decimals), table, symbol, row);
     }
 
     /** What goes into a full tank and into the last one, in the order of Tank fills. */
@@ -228,25 +224,13 @@ final class SprayCards {
     /** The block's own cautions, live, then those that always hold. */
     private void cautions(int row, double block, int nozzle) {
         page.line();
-        List<String> cells = new ArrayList<>();
-        StringBuilder words = new StringBuilder();
-        caution(blocks, row, cells, words);
-        if (nozzle >= 0) {
-            caution(plan.table(NOZZLES), nozzle, cells, words);
-        }
+        parts.caution(blocks, row);
+        parts.caution(plan.table(NOZZLES), nozzle);
         for (int product : rowsOf(plan.table(MIX), block)) {
-            caution(plan.table(MIX), product, cells, words);
+            parts.caution(plan.table(MIX), product);
         }
-        if (!cells.isEmpty()) {
-            page.line().formula(Looks.CAUTION_WRAPPED, String.join("&", cells), words.toString());
-        }
-        String cell = places.cell(blocks.spec(), TableSpec.STATUS, row).absolute();
-        String status = blocks.of(TableSpec.STATUS).word(row);
-        page.line()
-                .formula(
-                        Looks.TEXT_WRAPPED,
-                        "IF(" + cell + "=\"ok\",\"\"," + cell + "&\"\")",
-                        status.equals("ok") ? "" : status);
+        parts.tellCautions();
+        parts.status(blocks, row);
         for (String caution : Cautions.TANK) {
             page.line().text(Looks.CAUTION_WRAPPED, caution);
         }
@@ -255,13 +239,6 @@ final class SprayCards {
                         Looks.CAUTION_WRAPPED,
                         "Look up before unfolding the boom: overhead lines kill without being touched. This card is no"
                                 + " leave to spray: the label, the law of the place and the day decide.");
-    }
-
-    private void caution(ResultTable table, int row, List<String> cells, StringBuilder words) {
-        if (table.spec().column(TableSpec.CAUTIONS).isPresent()) {
-            cells.add(places.cell(table.spec(), TableSpec.CAUTIONS, row).absolute() + "&\" \"");
-            words.append(table.of(TableSpec.CAUTIONS).word(row)).append(' ');
-        }
     }
 
     private void operator() {
@@ -323,9 +300,5 @@ final class SprayCards {
             }
         }
         return rows;
-    }
-
-    private static String capital(String name) {
-        return Character.toUpperCase(name.charAt(0)) + name.substring(1);
     }
 }

@@ -1,0 +1,75 @@
+package org.rickyard.workbook.write;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.Values;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.TableSpec;
+import org.rickyard.workbook.graft.CellLook;
+
+/** What cards for print are made of, whatever they are about: live figures, cautions, what a row lacks. */
+final class CardParts {
+    private final PlainSheet page;
+    private final SheetPlaces places;
+    private final List<String> cautions = new ArrayList<>();
+    private final StringBuilder cautionsNow = new StringBuilder();
+
+    CardParts(PlainSheet page, SheetPlaces places) {
+        this.page = page;
+        this.places = places;
+    }
+
+    /** A quantity's name as the beginning of a line. */
+    static String name(Symbol symbol) {
+        return Character.toUpperCase(symbol.name().charAt(0)) + symbol.name().substring(1);
+    }
+
+    /** A quantity's unit, or a dash. */
+    static String unit(Symbol symbol) {
+        String unit = symbol.unit().symbol();
+        return unit.isEmpty() ? "-" : unit;
+    }
+
+    /** How a figure with so many decimals looks. */
+    static CellLook look(int decimals) {
+        return Looks.decimals(Looks.RESULT, Math.min(4, decimals));
+    }
+
+    /** Puts a figure of a table into a line, live; a word in its place while it is withheld. */
+    PlainSheet.Line figure(PlainSheet.Line line, CellLook look, ResultTable table, Symbol symbol, int row) {
+        Values values = table.of(symbol);
+        String cell = places.cell(table.spec(), symbol, row).absolute();
+        String shown = "IF(ISNUMBER(" + cell + ")," + cell + ",\"withheld\")";
+        return values.has(row) ? line.formula(look, shown, values.number(row)) : line.formula(look, shown, "withheld");
+    }
+
+    /** Takes the cautions of a row up for {@link #tellCautions}; rows of tables without cautions are passed over. */
+    void caution(ResultTable table, int row) {
+        if (row >= 0 && table.spec().column(TableSpec.CAUTIONS).isPresent()) {
+            cautions.add(places.cell(table.spec(), TableSpec.CAUTIONS, row).absolute() + "&\" \"");
+            cautionsNow.append(table.of(TableSpec.CAUTIONS).word(row)).append(' ');
+        }
+    }
+
+    /** The cautions taken up, live, in one cell, so that what is quiet leaves no gap. */
+    void tellCautions() {
+        if (!cautions.isEmpty()) {
+            page.line().formula(Looks.CAUTION_WRAPPED, String.join("&", cautions), cautionsNow.toString());
+        }
+        cautions.clear();
+        cautionsNow.setLength(0);
+    }
+
+    /** What a row lacks, live; nothing where it lacks nothing. */
+    void status(ResultTable table, int row) {
+        String cell = places.cell(table.spec(), TableSpec.STATUS, row).absolute();
+        String status = table.of(TableSpec.STATUS).word(row);
+        page.line()
+                .formula(
+                        Looks.TEXT_WRAPPED,
+                        "IF(" + cell + "=\"ok\",\"\"," + cell + "&\"\")",
+                        status.equals("ok") ? "" : status);
+    }
+}
