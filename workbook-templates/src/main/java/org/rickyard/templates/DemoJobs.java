@@ -41,21 +41,21 @@ final class DemoJobs {
                 "Thrushmere",
                 "T",
                 "Forager; Trailer 12 t x 3; Buckrake; Roller tractor",
-                "-; Haulage tractor x 3",
+                "-; Tractor 85 kW x 3",
                 "2026-05-18|2026-05-29");
         cut(
                 jobs,
                 "Pellbrook",
                 "P",
                 "Forager; Trailer 12 t x 2; Loader; Roller tractor",
-                "-; Haulage tractor x 2",
+                "-; Tractor 85 kW x 2",
                 "2026-05-25|2026-06-05");
         cut(
                 jobs,
                 "Oxlow End",
                 "O",
                 "Forager; Trailer 12 t x 2; Trailer 8 t; Buckrake; Roller tractor",
-                "-; Haulage tractor x 2; Haulage tractor",
+                "-; Tractor 85 kW x 2; Tractor 85 kW",
                 "2026-05-25|2026-06-05");
         jobs.rows(
                 "Thrushmere",

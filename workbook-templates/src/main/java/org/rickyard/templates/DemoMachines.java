@@ -146,17 +146,12 @@ final class DemoMachines {
                         .fuel(18, 1)
                         .road(28, 40)
                         .owned(118_000, 84_000, 40_000, 5, 4_200, 10, 750),
-                machine("Tractor 85 kW", "tractor", 2, null, null, null, null)
+                machine("Tractor 85 kW", "tractor", 3, null, null, null, null)
                         .mass(4.9)
                         .power(85)
                         .fuel(12, 1)
                         .road(25, 35)
-                        .owned(74_000, 41_000, 18_000, 9, 5_300, 10, 600),
-                machine("Haulage tractor", "tractor", 3, null, null, null, null)
-                        .mass(6.2)
-                        .power(105)
-                        .road(28, 40)
-                        .owned(92_000, 58_000, 26_000, 7, 4_800, 10, 650));
+                        .owned(74_000, 41_000, 18_000, 9, 5_300, 10, 600));
     }
 
     private static Machine machine(

@@ -69,7 +69,7 @@ class FoundInTemplatesTest {
                         "Fields", 30,
                         "Herds", 4,
                         "Jobs", 16,
-                        "Machines", 16,
+                        "Machines", 15,
                         "Mixes", 5,
                         "Nozzle test", 24,
                         "Products", 6,
