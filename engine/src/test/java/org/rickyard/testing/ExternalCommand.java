@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -48,6 +49,11 @@ public final class ExternalCommand {
      * @throws AssertionError if it has not ended within the limit; it and what it started are ended then
      */
     public static Outcome run(Duration limit, String input, List<String> command) {
+        return run(limit, Map.of(), input, command);
+    }
+
+    /** The same with settings in the environment. */
+    public static Outcome run(Duration limit, Map<String, String> environment, String input, List<String> command) {
         try {
             Path stdin = Files.createTempFile(OUTPUTS, "in", ".txt");
             Path stdout = Files.createTempFile(OUTPUTS, "out", ".txt");
@@ -58,6 +64,7 @@ public final class ExternalCommand {
                     .redirectOutput(stdout.toFile())
                     .redirectError(stderr.toFile());
             builder.environment().put("LC_ALL", "C.UTF-8");
+            builder.environment().putAll(environment);
             Process process = builder.start();
             if (!process.waitFor(limit.toSeconds(), TimeUnit.SECONDS)) {
                 process.descendants().forEach(ProcessHandle::destroyForcibly);

@@ -35,6 +35,7 @@ public final class LibreOffice {
             this.setting = setting;
         }
 
+        /** A profile that says it was used before: a new one has the program try out its drawing for four seconds. */
         private Path profile() throws IOException {
             if (profile == null) {
                 profile = ScratchFolders.create("rickyard-office-profile");
@@ -46,6 +47,8 @@ public final class LibreOffice {
                         <oor:items xmlns:oor="http://openoffice.org/2001/registry">
                         <item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode"\
                          oor:op="fuse"><value>%d</value></prop></item>
+                        <item oor:path="/org.openoffice.Setup/Product"><prop oor:name="ooSetupLastVersion"\
+                         oor:op="fuse"><value>99.0</value></prop></item>
                         </oor:items>
                         """
                                 .formatted(setting));
@@ -57,11 +60,11 @@ public final class LibreOffice {
     private LibreOffice() {}
 
     /**
-     * Whether it is to recalculate everything that can be ({@code -Drickyard.office=all}) rather than a share that keeps
-     * the gate short: a farm that feeds every sheet keeps it busy for most of a minute.
+     * Whether it is to recalculate everything that can be ({@code -Drickyard.office=all}, or the whole) rather than a
+     * share that keeps the gate short.
      */
     public static boolean everything() {
-        return "all".equals(System.getProperty("rickyard.office"));
+        return Extent.whole() || "all".equals(System.getProperty("rickyard.office"));
     }
 
     /** Whether LibreOffice is on the path. */
@@ -149,7 +152,11 @@ public final class LibreOffice {
                     outputs.toString()));
             for (int i = 0; i < files.size(); i++) {
                 Path input = inputs.resolve(i + ".xlsx");
-                Files.copy(files.get(i), input);
+                if (onLoad == OnLoad.RECALCULATE) {
+                    PrintTitles.without(files.get(i), input);
+                } else {
+                    Files.copy(files.get(i), input);
+                }
                 command.add(input.toString());
             }
             try {
