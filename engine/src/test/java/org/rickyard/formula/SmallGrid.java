@@ -83,7 +83,9 @@ final class SmallGrid implements RowValues {
         int last = own.size();
         put(page, own);
         others.forEach((table, columns) -> put(workbook.createSheet(name + " " + table), columns));
-        basis(workbook.createSheet(name + BASIS_SUFFIX));
+        if (!constants.isEmpty() || !tables.isEmpty()) {
+            basis(workbook.createSheet(name + BASIS_SUFFIX));
+        }
         String formula = new CellPrinter(new Places()).guarded(expr);
         for (int row = 0; row < rows(); row++) {
             page.getRow(row)

@@ -27,6 +27,7 @@ import org.apache.poi.xssf.eventusermodel.XSSFReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.audit.Result;
+import org.rickyard.testing.Extent;
 import org.rickyard.testing.LibreOffice;
 import org.rickyard.testing.Linted;
 import org.rickyard.testing.OoxmlValidator;
@@ -46,6 +47,7 @@ import org.rickyard.workbook.read.UnreadablePartException;
 class CorpusTest {
     private static final long LINTED_UP_TO = 2_000_000;
     private static final int USUAL_SAMPLE = 6;
+    private static final int WHOLE_SAMPLE = 60;
     private static final long SEED = 60;
     /** Of how many workbooks one is run over its own result; the whole matrix of this is SameBytesTest's affair. */
     private static final int RUN_TWICE = 10;
@@ -77,7 +79,7 @@ class CorpusTest {
                 + through.stream().filter(Outcome::readable).count()
                 + " readable by POI before and after; refused with a"
                 + " sentence and not written " + refused);
-        int sample = Integer.getInteger("rickyard.corpus.sample", USUAL_SAMPLE);
+        int sample = Extent.of("rickyard.corpus.sample", USUAL_SAMPLE, WHOLE_SAMPLE);
         inOtherPrograms(through.subList(0, Math.min(sample, through.size())));
         assertThat(faults).isEmpty();
         assertThat(outcomes).hasSameSizeAs(files);

@@ -5,45 +5,39 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.apache.poi.ss.formula.EvaluationCell;
-import org.apache.poi.ss.formula.EvaluationWorkbook;
-import org.apache.poi.ss.formula.WorkbookEvaluator;
 import org.apache.poi.ss.formula.eval.BlankEval;
 import org.apache.poi.ss.formula.eval.ErrorEval;
 import org.apache.poi.ss.formula.eval.NumberEval;
 import org.apache.poi.ss.formula.eval.StringEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.testing.CalculatedBook;
 import org.rickyard.testing.CellError;
 
 /**
  * A written workbook as a spreadsheet holds it: a client's cell is changed, and what depends on it is worked out again by
- * POI. Only that is: the evaluator is told of every change and keeps the rest, as a spreadsheet does. It is asked
- * directly, without the wrapping that makes each question anew.
+ * POI. Only that is: the evaluator is told of every change and keeps the rest, as a spreadsheet does.
  */
 final class LiveGrid implements AutoCloseable {
     private final ClientBook book;
-    private final EvaluationWorkbook workbook;
-    private final WorkbookEvaluator evaluator;
+    private final CalculatedBook calculated;
     private final Map<CellAddress, EvaluationCell> cells = new LinkedHashMap<>();
     private final Map<CellAddress, Object> kept = new LinkedHashMap<>();
 
     /** Opens a file and finds every formula cell of the rows of every result table. */
     LiveGrid(Path file, WorkPlan plan, SheetPlaces places) {
         book = ClientBook.open(file);
-        XSSFEvaluationWorkbook poi = XSSFEvaluationWorkbook.create(book.poi());
-        workbook = poi;
-        evaluator = new WorkbookEvaluator(poi, null, null);
+        calculated = new CalculatedBook(book.poi());
         for (ResultTable table : plan.tables()) {
             for (TableColumn column : table.spec().columns()) {
                 for (int row = 0; row < table.rows(); row++) {
                     CellAddress address = places.cell(table.spec(), column.symbol(), row);
-                    EvaluationCell cell = cell(address);
+                    EvaluationCell cell = calculated.cell(sheet(address), address.row(), address.column());
                     if (cell != null && cell.getCellType() == CellType.FORMULA) {
                         cells.put(address, cell);
                     }
@@ -52,13 +46,13 @@ final class LiveGrid implements AutoCloseable {
         }
     }
 
-    private EvaluationCell cell(CellAddress address) {
-        return workbook.getSheet(book.poi().getSheetIndex(address.sheet())).getCell(address.row(), address.column());
+    private int sheet(CellAddress address) {
+        return book.poi().getSheetIndex(address.sheet());
     }
 
     /** Puts something into a client's cell of a number. */
     void spoil(CellAddress address, Object value) {
-        kept.putIfAbsent(address, cell(address).getNumericCellValue());
+        kept.putIfAbsent(address, book.number(address));
         set(address, value);
     }
 
@@ -70,13 +64,13 @@ final class LiveGrid implements AutoCloseable {
 
     private void set(CellAddress address, Object value) {
         book.set(address, value);
-        evaluator.notifyUpdateCell(cell(address));
+        calculated.changed(sheet(address), address.row(), address.column());
     }
 
     /** What every formula cell of the tables shows now: a number, a text or an error. */
     Map<CellAddress, Object> values() {
         Map<CellAddress, Object> values = new LinkedHashMap<>(cells.size() * 2);
-        cells.forEach((address, cell) -> values.put(address, value(evaluator.evaluate(cell))));
+        cells.forEach((address, cell) -> values.put(address, value(calculated.value(cell))));
         return values;
     }
 

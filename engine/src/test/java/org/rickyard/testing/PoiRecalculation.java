@@ -11,11 +11,14 @@ import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
+import org.apache.poi.ss.formula.EvaluationCell;
+import org.apache.poi.ss.formula.eval.BoolEval;
+import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.formula.eval.NumberEval;
+import org.apache.poi.ss.formula.eval.StringEval;
+import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.CellValue;
-import org.apache.poi.ss.usermodel.FormulaError;
-import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -47,10 +50,10 @@ public final class PoiRecalculation {
                     throw new NoSuchElementException("no worksheet '" + sheet + "' in " + xlsx);
                 }
             }
-            FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+            CalculatedBook calculated = new CalculatedBook(workbook);
             for (Sheet sheet : workbook) {
                 if (wanted.isEmpty() || wanted.contains(sheet.getSheetName())) {
-                    evaluate(sheet, evaluator, values);
+                    evaluate(sheet, calculated, values);
                 }
             }
             return values;
@@ -61,32 +64,36 @@ public final class PoiRecalculation {
         }
     }
 
-    private static void evaluate(Sheet sheet, FormulaEvaluator evaluator, Map<CellAddress, Object> values) {
+    private static void evaluate(Sheet sheet, CalculatedBook calculated, Map<CellAddress, Object> values) {
+        int index = sheet.getWorkbook().getSheetIndex(sheet);
         for (Row row : sheet) {
-            for (Cell cell : row) {
+            for (Cell each : row) {
+                EvaluationCell cell = calculated.cell(index, each.getRowIndex(), each.getColumnIndex());
                 if (cell.getCellType() == CellType.FORMULA) {
                     CellAddress address =
-                            new CellAddress(sheet.getSheetName(), cell.getRowIndex(), cell.getColumnIndex());
-                    values.put(address, evaluate(cell, address, evaluator));
+                            new CellAddress(sheet.getSheetName(), each.getRowIndex(), each.getColumnIndex());
+                    values.put(address, evaluate(each, cell, address, calculated));
                 }
             }
         }
     }
 
-    private static Object evaluate(Cell cell, CellAddress address, FormulaEvaluator evaluator) {
-        CellValue value;
+    private static Object evaluate(Cell poi, EvaluationCell cell, CellAddress address, CalculatedBook calculated) {
+        ValueEval value;
         try {
-            value = evaluator.evaluate(cell);
+            value = calculated.value(cell);
         } catch (RuntimeException e) {
-            throw new AssertionError("POI cannot work out " + address + " =" + cell.getCellFormula(), e);
+            throw new AssertionError("POI cannot work out " + address + " =" + poi.getCellFormula(), e);
         }
-        return switch (value.getCellType()) {
-            case NUMERIC -> value.getNumberValue();
-            case STRING -> value.getStringValue();
-            case BOOLEAN -> value.getBooleanValue();
-            case ERROR ->
-                new CellError(FormulaError.forInt(value.getErrorValue()).getString());
-            default -> throw new AssertionError(address + " evaluates to " + value.getCellType());
-        };
+        if (value instanceof NumberEval number) {
+            return number.getNumberValue();
+        } else if (value instanceof StringEval text) {
+            return text.getStringValue();
+        } else if (value instanceof BoolEval logical) {
+            return logical.getBooleanValue();
+        } else if (value instanceof ErrorEval error) {
+            return new CellError(error.getErrorString());
+        }
+        throw new AssertionError(address + " evaluates to " + value);
     }
 }

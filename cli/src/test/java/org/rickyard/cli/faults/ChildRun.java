@@ -50,6 +50,7 @@ final class ChildRun implements AutoCloseable {
         return List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
                 "-Xmx256m",
                 "-cp",
                 System.getProperty("java.class.path"),

@@ -18,15 +18,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.benchmark.Benchmark;
 import org.rickyard.cli.Ran;
+import org.rickyard.testing.Extent;
 
 /**
- * Runs in place, killed at seeded moments as by a power cut: {@value #USUAL_MOMENTS} of them, or as many as
- * {@code -Drickyard.kills=200} says. The first run of a workbook and a later one take turns; of each, every other kill
+ * Runs in place, killed at seeded moments as by a power cut: {@value #USUAL_MOMENTS} of them in the gate,
+ * {@value #ALL_MOMENTS} in the whole, or as many as {@code -Drickyard.kills=N} says. The first run of a workbook and a later one take turns; of each, every other kill
  * comes at a time counted from the start of the process, and every other from the moment the new file begins to be
  * written, where more can go wrong.
  */
 class KilledRunsTest {
     private static final int USUAL_MOMENTS = 8;
+    private static final int ALL_MOMENTS = 200;
     private static final int FIELDS = 200;
     private static final long SEED = 20_260_301;
 
@@ -73,7 +75,7 @@ class KilledRunsTest {
 
     @Test
     void bookIsWholeAtEveryMomentAndTheNextRunCleansUpAndSucceeds() throws Exception {
-        int moments = Integer.getInteger("rickyard.kills", USUAL_MOMENTS);
+        int moments = Extent.of("rickyard.kills", USUAL_MOMENTS, ALL_MOMENTS);
         Random random = new Random(SEED);
         long untilWriting = 0;
         long whole = 0;
