@@ -3,6 +3,7 @@ package org.rickyard.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.lists.CellAddress;
@@ -26,9 +28,26 @@ class RerunTest {
     @TempDir
     Path folder;
 
+    @TempDir
+    static Path shared;
+
+    private static Path given;
+    private static Path first;
+
+    @BeforeAll
+    static void theFirstRun() {
+        given = TestBooks.smallFarm(shared.resolve("in.xlsx"));
+        first = Runs.run(given, shared.resolve("out.xlsx")).file();
+    }
+
+    /** The farm as the first run left it, in this test's folder beside what that run was given. */
     private Path out() {
-        return Runs.run(TestBooks.smallFarm(folder.resolve("in.xlsx")), folder.resolve("out.xlsx"))
-                .file();
+        try {
+            Files.copy(given, folder.resolve("in.xlsx"));
+            return Files.copy(first, folder.resolve("out.xlsx"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @FunctionalInterface

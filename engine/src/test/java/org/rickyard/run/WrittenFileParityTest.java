@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.rickyard.audit.Results;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.plan.TableColumn;
+import org.rickyard.testing.Extent;
 import org.rickyard.testing.LibreOffice;
 import org.rickyard.testing.OoxmlValidator;
 import org.rickyard.testing.PoiRecalculation;
@@ -49,8 +50,11 @@ class WrittenFileParityTest {
     private static final Map<String, Runs.Run> RUNS = new LinkedHashMap<>();
     private static Path resaved;
 
+    /** The same farm, spoilt elsewhere: one of the four stands for its kind where not all are asked for. */
+    private static final List<String> MORE_OF_A_KIND = List.of("spoilt farm 10", "spoilt farm 11", "spoilt farm 13");
+
     static Stream<String> books() {
-        return BOOKS.stream();
+        return BOOKS.stream().filter(name -> Extent.whole() || !MORE_OF_A_KIND.contains(name));
     }
 
     private static Path written(String name) {
