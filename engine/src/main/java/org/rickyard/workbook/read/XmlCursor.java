@@ -1,0 +1,502 @@
+package org.rickyard.workbook.read;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.regex.Pattern;
+import javax.xml.stream.XMLStreamConstants;
+
+/**
+ * Reads an XML document event by event: start tags, end tags and text. It is as strict as a parser that minds
+ * namespaces must be, but knows no document types, and so no entities beyond the five of XML and characters told by
+ * their number. Comments and instructions are passed over.
+ *
+ * <p>Java's own parser, which a test holds it against, reads the same; but making that ready takes a small workbook
+ * longer than reading its cells, and a large one a third of the whole time of reading.
+ */
+final class XmlCursor extends XmlCharacters {
+    private static final Pattern DECLARATION = Pattern.compile("<\\?xml\\s+version\\s*=\\s*(\"1\\.[01]\"|'1\\.[01]')"
+            + "(\\s+encoding\\s*=\\s*(\"[^\"]+\"|'[^']+'))?"
+            + "(\\s+standalone\\s*=\\s*(\"(yes|no)\"|'(yes|no)'))?\\s*\\?>");
+    private static final int LONGEST_DECLARATION = 1000;
+    /** As many as Java's own parser allows. */
+    private static final int MOST_ATTRIBUTES = 10_000;
+    /** More attributes than this are compared by a set of names. */
+    private static final int FEW = 32;
+
+    private final XmlNames names = new XmlNames();
+    private final XmlPrefixes prefixes = new XmlPrefixes();
+
+    private boolean begun;
+    private boolean rootRead;
+    private boolean inSection;
+    private boolean selfClosed;
+
+    private String[] open = new String[32];
+    private String[] openLocal = new String[32];
+    private int depth;
+
+    private String prefix;
+    private String local;
+    private int attributes;
+    private String[] attributePrefixes = new String[16];
+    private String[] attributeNames = new String[16];
+    /** Where values begin and end, seen from the start of the tag. */
+    private int[] attributeStarts = new int[16];
+
+    private int[] attributeEnds = new int[16];
+    /** Whether the attributes include declarations of prefixes, which are not given out. */
+    private int declarations;
+
+    XmlCursor(Reader in) {
+        super(in);
+    }
+
+    /**
+     * Moves to the next event, one of START_ELEMENT, END_ELEMENT, CHARACTERS, END_DOCUMENT and DTD of
+     * {@link XMLStreamConstants}. A document type is not read, only met: nothing may be asked after DTD.
+     */
+    int next() throws IOException, Fault {
+        from = at;
+        if (selfClosed) {
+            selfClosed = false;
+            leave();
+            return XMLStreamConstants.END_ELEMENT;
+        }
+        if (inSection) {
+            return section();
+        }
+        if (!begun) {
+            declaration();
+        }
+        while (true) {
+            from = at;
+            if (depth == 0) {
+                while ((at < limit || more()) && isSpace(buffer[at])) {
+                    noteLine(buffer[at++]);
+                    from = at;
+                }
+                if (at == limit) {
+                    if (!rootRead) {
+                        throw fault();
+                    }
+                    return XMLStreamConstants.END_DOCUMENT;
+                }
+            }
+            if (peek() != '<') {
+                if (depth == 0) {
+                    throw fault();
+                }
+                return text();
+            }
+            at++;
+            char c = peek();
+            at--;
+            if (c == '/') {
+                endTag();
+                return XMLStreamConstants.END_ELEMENT;
+            } else if (c == '?') {
+                instruction();
+            } else if (c != '!') {
+                startTag();
+                return XMLStreamConstants.START_ELEMENT;
+            } else if (starts("<!--")) {
+                comment();
+            } else if (depth > 0 && starts("<![CDATA[")) {
+                at += 9;
+                inSection = true;
+                return section();
+            } else if (!rootRead && depth == 0 && starts("<!DOCTYPE")) {
+                return XMLStreamConstants.DTD;
+            } else {
+                throw fault();
+            }
+        }
+    }
+
+    private void declaration() throws IOException, Fault {
+        begun = true;
+        if (!starts("<?xml") || XmlNames.isInside(charAfter(5)) || charAfter(5) == ':') {
+            return;
+        }
+        while (!starts("?>")) {
+            if (at - from > LONGEST_DECLARATION || at == limit) {
+                throw fault();
+            }
+            at++;
+        }
+        at += 2;
+        if (!DECLARATION.matcher(new String(buffer, from, at - from)).matches()) {
+            throw fault();
+        }
+        for (int i = from, end = at; i < end; i++) {
+            at = i + 1;
+            noteLine(buffer[i]);
+        }
+    }
+
+    private char charAfter(int count) throws IOException, Fault {
+        at += count;
+        char c = peek();
+        at -= count;
+        return c;
+    }
+
+    private int text() throws IOException, Fault {
+        to = at;
+        int brackets = 0;
+        while (true) {
+            if (at == limit) {
+                if (at - from >= PIECE && brackets == 0) {
+                    return XMLStreamConstants.CHARACTERS;
+                }
+                if (!more()) {
+                    throw fault();
+                }
+            }
+            char c = buffer[at];
+            if (isPlain(c)) {
+                if (c == '>' && brackets > 1) {
+                    throw fault();
+                }
+                brackets = 0;
+                if (to != at) {
+                    buffer[to] = c;
+                }
+                to++;
+                at++;
+            } else if (c == '<') {
+                return XMLStreamConstants.CHARACTERS;
+            } else if (c == ']') {
+                brackets++;
+                at++;
+                buffer[to++] = c;
+            } else if (c == '&') {
+                brackets = 0;
+                entity();
+            } else {
+                brackets = 0;
+                put();
+            }
+        }
+    }
+
+    /** Text that stands as it is, up to its end mark. */
+    private int section() throws IOException, Fault {
+        from = at;
+        to = at;
+        while (true) {
+            if (at == limit && at - from >= PIECE) {
+                return XMLStreamConstants.CHARACTERS;
+            }
+            char c = peek();
+            if (c == ']' && starts("]]>")) {
+                at += 3;
+                inSection = false;
+                return XMLStreamConstants.CHARACTERS;
+            }
+            if (isPlain(c) || c == '<' || c == '&' || c == ']') {
+                at++;
+                buffer[to++] = c;
+            } else {
+                put();
+            }
+        }
+    }
+
+    private void comment() throws IOException, Fault {
+        at += 4;
+        while (!starts("--")) {
+            from = at;
+            pass();
+        }
+        at += 2;
+        if (peek() != '>') {
+            throw fault();
+        }
+        at++;
+    }
+
+    private void instruction() throws IOException, Fault {
+        at += 2;
+        int start = at - from;
+        word();
+        while (peek() == ':' || XmlNames.isInside(buffer[at])) {
+            at++;
+        }
+        if (new String(buffer, from + start, at - from - start).equalsIgnoreCase("xml")) {
+            throw fault();
+        }
+        if (!space() && !starts("?>")) {
+            throw fault();
+        }
+        while (!starts("?>")) {
+            from = at;
+            pass();
+        }
+        at += 2;
+    }
+
+    private void endTag() throws IOException, Fault {
+        at += 2;
+        String name = depth == 0 ? null : open[depth - 1];
+        if (name == null || !starts(name)) {
+            throw fault();
+        }
+        at += name.length();
+        space();
+        if (peek() != '>') {
+            throw fault();
+        }
+        at++;
+        leave();
+    }
+
+    private void leave() {
+        depth--;
+        prefixes.leave(depth);
+        local = openLocal[depth];
+        attributes = 0;
+    }
+
+    private void startTag() throws IOException, Fault {
+        if (depth == 0 && rootRead) {
+            throw fault();
+        }
+        rootRead = true;
+        at++;
+        attributes = 0;
+        declarations = 0;
+        int start = at - from;
+        readName();
+        String elementPrefix = prefix;
+        String elementLocal = local;
+        String whole = elementPrefix.isEmpty() ? elementLocal : names.name(buffer, from + start, at);
+        boolean spaced = false;
+        char c = buffer[at];
+        if (isSpace(c)) {
+            spaced = space();
+            c = peek();
+        }
+        while (c != '>' && c != '/') {
+            if (!spaced) {
+                throw fault();
+            }
+            attribute();
+            spaced = space();
+            c = peek();
+        }
+        at++;
+        if (c == '/') {
+            if (peek() != '>') {
+                throw fault();
+            }
+            at++;
+            selfClosed = true;
+        }
+        checkPrefixes(elementPrefix);
+        if (attributes > 1) {
+            checkTwice();
+        }
+        if (depth == open.length) {
+            open = Arrays.copyOf(open, 2 * depth);
+            openLocal = Arrays.copyOf(openLocal, 2 * depth);
+        }
+        open[depth] = whole;
+        openLocal[depth++] = elementLocal;
+        local = elementLocal;
+    }
+
+    private void attribute() throws IOException, Fault {
+        if (attributes + declarations >= MOST_ATTRIBUTES) {
+            throw fault();
+        }
+        readName();
+        String ownPrefix = prefix;
+        String ownLocal = local;
+        if (buffer[at] != '=') {
+            space();
+            if (peek() != '=') {
+                throw fault();
+            }
+        }
+        at++;
+        space();
+        char quote = peek();
+        if (quote != '"' && quote != '\'') {
+            throw fault();
+        }
+        at++;
+        int start = at - from;
+        value(quote);
+        int end = to - from;
+        boolean declaresDefault = ownPrefix.isEmpty() && ownLocal.equals("xmlns");
+        if (declaresDefault || ownPrefix.equals("xmlns")) {
+            declare(declaresDefault ? "" : ownLocal, new String(buffer, from + start, end - start));
+            return;
+        }
+        if (attributes == attributeNames.length) {
+            attributePrefixes = Arrays.copyOf(attributePrefixes, 2 * attributes);
+            attributeNames = Arrays.copyOf(attributeNames, 2 * attributes);
+            attributeStarts = Arrays.copyOf(attributeStarts, 2 * attributes);
+            attributeEnds = Arrays.copyOf(attributeEnds, 2 * attributes);
+        }
+        attributePrefixes[attributes] = ownPrefix;
+        attributeNames[attributes] = ownLocal;
+        attributeStarts[attributes] = start;
+        attributeEnds[attributes++] = end;
+    }
+
+    private void declare(String declared, String meaning) throws Fault {
+        if (prefixes.declaredAt(declared, depth + 1) || !prefixes.declare(declared, meaning, depth + 1)) {
+            throw fault();
+        }
+        declarations++;
+    }
+
+    /** Up to the closing quotation mark and past it. White space of any kind becomes spaces. */
+    private void value(char quote) throws IOException, Fault {
+        to = at;
+        while (true) {
+            char c = peek();
+            if (c == quote) {
+                at++;
+                return;
+            } else if (c == '&') {
+                entity();
+            } else if (c == '<') {
+                throw fault();
+            } else if (isPlain(c) && c != '\t' || c == ']') {
+                if (to != at) {
+                    buffer[to] = c;
+                }
+                to++;
+                at++;
+            } else {
+                put();
+                if (isSpace(c)) {
+                    buffer[to - 1] = ' ';
+                }
+            }
+        }
+    }
+
+    /** Reads a name with its prefix, if any; at least one character stands behind it. */
+    private void readName() throws IOException, Fault {
+        int start = at - from;
+        word();
+        prefix = "";
+        if (buffer[at] == ':') {
+            prefix = names.name(buffer, from + start, at);
+            at++;
+            start = at - from;
+            word();
+        }
+        local = names.name(buffer, from + start, at);
+    }
+
+    private void word() throws IOException, Fault {
+        int start = at - from;
+        if (!XmlNames.isStart(peek())) {
+            throw fault();
+        }
+        do {
+            at++;
+        } while (XmlNames.isInside(peek()));
+        if (at - from - start > XmlNames.LONGEST) {
+            throw fault();
+        }
+    }
+
+    private void checkPrefixes(String elementPrefix) throws Fault {
+        boolean known = elementPrefix.isEmpty() || prefixes.meaning(elementPrefix) != null;
+        for (int i = 0; i < attributes; i++) {
+            known &= attributePrefixes[i].isEmpty() || prefixes.meaning(attributePrefixes[i]) != null;
+        }
+        if (!known) {
+            throw fault();
+        }
+    }
+
+    /** No attribute may stand twice, under whatever prefix. */
+    private void checkTwice() throws Fault {
+        if (attributes > FEW) {
+            Set<String> seen = new HashSet<>();
+            for (int i = 0; i < attributes; i++) {
+                if (!seen.add(meaning(i) + ' ' + attributeNames[i])) {
+                    throw fault();
+                }
+            }
+            return;
+        }
+        for (int i = 1; i < attributes; i++) {
+            for (int j = 0; j < i; j++) {
+                if (attributeNames[i].equals(attributeNames[j]) && meaning(i).equals(meaning(j))) {
+                    throw fault();
+                }
+            }
+        }
+    }
+
+    private String meaning(int attribute) {
+        String own = attributePrefixes[attribute];
+        return own.isEmpty() ? "" : prefixes.meaning(own);
+    }
+
+    /** The name of the element whose start or end tag was read, without prefix. */
+    String name() {
+        return local;
+    }
+
+    /** How many attributes the start tag has; declarations of prefixes are not among them. */
+    int attributes() {
+        return attributes;
+    }
+
+    /** The name of an attribute, without prefix. */
+    String attributeName(int attribute) {
+        return attributeNames[attribute];
+    }
+
+    /** The value of an attribute. */
+    String attributeValue(int attribute) {
+        return new String(buffer, attributeStart(attribute), attributeEnd(attribute) - attributeStart(attribute));
+    }
+
+    /** Where in {@link #characters} the value of an attribute begins. */
+    int attributeStart(int attribute) {
+        return from + attributeStarts[attribute];
+    }
+
+    /** One past the end of the value of an attribute. */
+    int attributeEnd(int attribute) {
+        return from + attributeEnds[attribute];
+    }
+
+    /** What the places of texts and values count in; good until the next event. */
+    char[] characters() {
+        return buffer;
+    }
+
+    /** Where the text begins that was read. */
+    int textStart() {
+        return from;
+    }
+
+    /** How long the text is that was read; a long one comes in several pieces. */
+    int textLength() {
+        return to - from;
+    }
+
+    /** Whether the text that was read is nothing but white space. */
+    boolean isBlank() {
+        for (int i = from; i < to; i++) {
+            if (!isSpace(buffer[i])) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
