@@ -315,14 +315,11 @@ public final class Recalculation {
         for (var table : plan.tables()) {
             cells += (long) table.rows() * table.spec().columns().size();
         }
-        // The fingerprints are taken beside the packing; the part that holds them is the last to be written.
-        try (fingerprints) {
-            fingerprints.begin(options.threads() > 1);
-            graft.state(
-                    RunState.NAMESPACE,
-                    out -> out.write(fingerprints.state().watch(watched).xml(VERSION)));
-            return target.write(graft, cells > LARGE ? PACKED_FAST : PACKED_WELL);
-        }
+        // The part that holds the fingerprints is the last to be written, when all are taken.
+        graft.state(
+                RunState.NAMESPACE,
+                out -> out.write(fingerprints.state().watch(watched).xml(VERSION)));
+        return target.write(graft, cells > LARGE ? PACKED_FAST : PACKED_WELL);
     }
 
     private int nextSheetId() {

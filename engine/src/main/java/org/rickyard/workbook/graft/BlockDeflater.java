@@ -24,8 +24,14 @@ final class BlockDeflater extends OutputStream {
     private final OutputStream packed;
     private final int level;
     private final int ahead;
-    private final ExecutorService threads;
-    private final Deque<Future<byte[]>> pending = new ArrayDeque<>();
+    private final int threadCount;
+    /** Begun when the first block is full: most parts are smaller, and are packed where they are written. */
+    private ExecutorService threads;
+
+    private final Deque<Packing> pending = new ArrayDeque<>();
+    /** Blocks that have been packed, to be filled again: a new one each time would be cleared for nothing. */
+    private final Deque<byte[]> spare = new ArrayDeque<>();
+
     private final CRC32 crc = new CRC32();
     private byte[] block = new byte[BLOCK];
     private int filled;
@@ -38,14 +44,11 @@ final class BlockDeflater extends OutputStream {
         this.packed = packed;
         this.level = level;
         this.ahead = threads * 2;
-        this.threads = threads <= 1
-                ? null
-                : Executors.newFixedThreadPool(threads, job -> {
-                    Thread thread = new Thread(job, "deflate");
-                    thread.setDaemon(true);
-                    return thread;
-                });
+        this.threadCount = threads;
     }
+
+    /** A block being packed. */
+    private record Packing(byte[] block, Future<byte[]> packed) {}
 
     @Override
     public void write(int one) throws IOException {
@@ -82,17 +85,30 @@ final class BlockDeflater extends OutputStream {
         byte[] input = block;
         int length = filled;
         byte[] dictionary = window;
-        if (threads == null) {
-            emit(pack(input, length, dictionary, last));
-        } else {
-            if (pending.size() >= ahead) {
-                emit(pending.removeFirst());
-            }
-            pending.addLast(threads.submit(() -> pack(input, length, dictionary, last)));
-            block = last ? input : new byte[BLOCK];
-        }
-        window = Arrays.copyOfRange(input, Math.max(0, length - WINDOW), length);
+        window = last ? dictionary : Arrays.copyOfRange(input, length - WINDOW, length);
         filled = 0;
+        if (threadCount <= 1 || last && pending.isEmpty()) {
+            emit(pack(input, length, dictionary, last));
+            return;
+        }
+        if (threads == null) {
+            threads = begun();
+        }
+        if (pending.size() >= ahead) {
+            emit(pending.removeFirst());
+        }
+        pending.addLast(new Packing(input, threads.submit(() -> pack(input, length, dictionary, last))));
+        if (!last) {
+            block = spare.isEmpty() ? new byte[BLOCK] : spare.removeFirst();
+        }
+    }
+
+    private ExecutorService begun() {
+        return Executors.newFixedThreadPool(threadCount, job -> {
+            Thread thread = new Thread(job, "deflate");
+            thread.setDaemon(true);
+            return thread;
+        });
     }
 
     private byte[] pack(byte[] input, int length, byte[] dictionary, boolean last) {
@@ -121,9 +137,10 @@ final class BlockDeflater extends OutputStream {
         }
     }
 
-    private void emit(Future<byte[]> packing) throws IOException {
+    private void emit(Packing packing) throws IOException {
         try {
-            emit(packing.get());
+            emit(packing.packed().get());
+            spare.addLast(packing.block());
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new InterruptedIOException("writing was interrupted");

@@ -14,9 +14,22 @@ public final class CellText {
      * already has its underscore escaped, so that every text comes back as it was (ECMA-376 part 1, 22.9.2.19).
      */
     public static String escaped(String text) {
-        StringBuilder out = new StringBuilder(text.length() + 16);
+        int first = 0;
+        while (first < text.length() && isPlain(text.charAt(first))) {
+            first++;
+        }
+        return first == text.length() ? text : escaped(text, first);
+    }
+
+    /** Letters that stand for themselves wherever they are; nearly every text has no others. */
+    private static boolean isPlain(char letter) {
+        return letter >= ' ' && letter < 0xD800 && letter != '&' && letter != '<' && letter != '>' && letter != '_';
+    }
+
+    private static String escaped(String text, int from) {
+        StringBuilder out = new StringBuilder(text.length() + 16).append(text, 0, from);
         boolean escapeLike = ESCAPE_LIKE.matcher(text).find();
-        for (int at = 0; at < text.length(); at++) {
+        for (int at = from; at < text.length(); at++) {
             char letter = text.charAt(at);
             switch (letter) {
                 case '&' -> out.append("&amp;");

@@ -32,20 +32,22 @@ public final class FormulaShape {
     }
 
     private static MeaningHash.Run[] runs(String formula) {
+        NormalText text = new NormalText();
+        NormalFormula.write(formula, text);
         List<MeaningHash.Run> runs = new ArrayList<>();
-        runs.add(new MeaningHash.Run());
-        NormalFormula.mix(formula, value -> {
-            if (value == ROW) {
-                runs.add(new MeaningHash.Run());
-            } else {
-                runs.get(runs.size() - 1).mix(value);
+        int from = 0;
+        for (int i = 0; i < text.size(); i++) {
+            if (text.value(i) == ROW) {
+                runs.add(MeaningHash.Run.of(text, from, i));
+                from = i + 1;
             }
-        });
+        }
+        runs.add(MeaningHash.Run.of(text, from, text.size()));
         return runs.toArray(MeaningHash.Run[]::new);
     }
 
-    void mix(long row, MeaningHash hash) {
-        mix(runs, row, hash);
+    void mix(MeaningHash.Run number, MeaningHash hash) {
+        mix(runs, number, hash);
     }
 
     boolean leadsElsewhere() {
@@ -53,8 +55,8 @@ public final class FormulaShape {
     }
 
     /** The same without the places on other sheets. */
-    void mixUnplaced(long row, MeaningHash hash) {
-        mix(unplaced, row, hash);
+    void mixUnplaced(MeaningHash.Run number, MeaningHash hash) {
+        mix(unplaced, number, hash);
     }
 
     /** The single cells on other sheets that it leads to. */
@@ -62,23 +64,11 @@ public final class FormulaShape {
         return leads;
     }
 
-    private static void mix(MeaningHash.Run[] runs, long row, MeaningHash hash) {
+    private static void mix(MeaningHash.Run[] runs, MeaningHash.Run number, MeaningHash hash) {
         hash.mix(runs[0]);
-        MeaningHash.Run number = new MeaningHash.Run();
-        digits(row, number);
         for (int i = 1; i < runs.length; i++) {
             hash.mix(number);
             hash.mix(runs[i]);
-        }
-    }
-
-    private static void digits(long number, Mixer hash) {
-        long power = 1;
-        while (power <= number / 10) {
-            power *= 10;
-        }
-        for (; power > 0; power /= 10) {
-            hash.mix('0' + number / power % 10);
         }
     }
 }

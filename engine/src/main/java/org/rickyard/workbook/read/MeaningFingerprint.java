@@ -27,9 +27,16 @@ public final class MeaningFingerprint implements CellSink {
     private static final long LOGICAL = 3;
     private static final long ERROR = 4;
     private static final long FORMULA = 5;
+    private static final int LONGEST_CONSTANT = 14;
+    private static final String[] LOGICALS = {"TRUE", "FALSE"};
 
     private final MeaningHash hash = new MeaningHash();
     private final MeaningHash unplaced = new MeaningHash();
+    private final NormalText normal = new NormalText();
+    /** The digits of a row number, kept from cell to cell of a row. */
+    private final MeaningHash.Run digits = new MeaningHash.Run();
+
+    private int digitsOf = -1;
     private final List<String> sheetsOfRow = new ArrayList<>();
     private final List<Integer> rowsOfRow = new ArrayList<>();
     private int rowRead = -1;
@@ -45,7 +52,8 @@ public final class MeaningFingerprint implements CellSink {
         if (formula != null) {
             if (!constantFormula(formula)) {
                 hash.mix(FORMULA);
-                NormalFormula.mix(formula, hash);
+                NormalFormula.write(formula, normal.clear());
+                hash.mix(normal);
             }
         } else {
             switch (kind) {
@@ -71,7 +79,8 @@ public final class MeaningFingerprint implements CellSink {
         if (without != null) {
             unplaced.start((long) row * CellReference.COLUMNS + column);
             unplaced.mix(FORMULA);
-            NormalFormula.mix(without.formula(), unplaced);
+            NormalFormula.write(without.formula(), normal.clear());
+            unplaced.mix(normal);
             leads(row, without.leads(), 0);
         }
         add(without != null);
@@ -111,11 +120,15 @@ public final class MeaningFingerprint implements CellSink {
     public void cell(int row, int column, FormulaShape shape, int number) {
         hash.start((long) row * CellReference.COLUMNS + column);
         hash.mix(FORMULA);
-        shape.mix(number, hash);
+        if (number != digitsOf) {
+            digits.set(number);
+            digitsOf = number;
+        }
+        shape.mix(digits, hash);
         if (shape.leadsElsewhere()) {
             unplaced.start((long) row * CellReference.COLUMNS + column);
             unplaced.mix(FORMULA);
-            shape.mixUnplaced(number, unplaced);
+            shape.mixUnplaced(digits, unplaced);
             leads(row, shape.leads(), number);
         }
         add(shape.leadsElsewhere());
@@ -123,21 +136,39 @@ public final class MeaningFingerprint implements CellSink {
 
     /** LibreOffice stores a typed TRUE as the formula TRUE() and a typed error as a formula of that error. */
     private boolean constantFormula(String formula) {
-        if (formula.length() > 14) {
+        if (formula.length() > LONGEST_CONSTANT) {
             return false;
         }
         String plain = formula.strip();
-        for (String logical : new String[] {"TRUE", "FALSE"}) {
-            if (plain.equalsIgnoreCase(logical) || plain.equalsIgnoreCase(logical + "()")) {
-                constant(LOGICAL, logical);
-                return true;
-            }
+        String logical = logical(plain);
+        if (logical != null) {
+            constant(LOGICAL, logical);
+            return true;
         }
-        if (plain.startsWith("#") && FormulaText.endOfError(plain, 0) == plain.length()) {
+        if (isError(plain)) {
             constant(ERROR, plain);
             return true;
         }
         return false;
+    }
+
+    /** Whether a formula is no more than a logical value or an error, which counts as if it were typed. */
+    public static boolean isConstant(String formula) {
+        String plain = formula.strip();
+        return formula.length() <= LONGEST_CONSTANT && (logical(plain) != null || isError(plain));
+    }
+
+    private static String logical(String plain) {
+        for (String logical : LOGICALS) {
+            if (plain.equalsIgnoreCase(logical) || plain.equalsIgnoreCase(logical + "()")) {
+                return logical;
+            }
+        }
+        return null;
+    }
+
+    private static boolean isError(String plain) {
+        return plain.startsWith("#") && FormulaText.endOfError(plain, 0) == plain.length();
     }
 
     private void constant(long tag, String text) {

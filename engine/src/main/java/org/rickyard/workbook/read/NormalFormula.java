@@ -12,7 +12,7 @@ final class NormalFormula {
 
     private NormalFormula() {}
 
-    static void mix(String formula, Mixer hash) {
+    static void write(String formula, NormalText out) {
         int length = formula.length();
         char before = '(';
         int i = formula.startsWith("=") ? 1 : 0;
@@ -21,13 +21,13 @@ final class NormalFormula {
             if (c == '"') {
                 int end = FormulaText.endOfQuoted(formula, i, '"');
                 for (; i < end; i++) {
-                    hash.mix(formula.charAt(i));
+                    out.add(formula.charAt(i));
                 }
                 before = '"';
                 continue;
             }
             if (c == '\'') {
-                i = mixSheet(formula, i, hash);
+                i = writeSheet(formula, i, out);
                 before = '!';
                 continue;
             }
@@ -37,7 +37,7 @@ final class NormalFormula {
             }
             boolean wordStart = !FormulaText.isWordPart(before);
             if (wordStart && (c >= '0' && c <= '9' || c == '.')) {
-                i = mixNumber(formula, i, hash);
+                i = writeNumber(formula, i, out);
                 before = '0';
                 continue;
             }
@@ -45,14 +45,14 @@ final class NormalFormula {
                 i += NEWER.length();
                 continue;
             }
-            hash.mix(upper(c));
+            out.add(upper(c));
             before = c;
             i++;
             if (wordStart && (c == 'T' || c == 't' || c == 'F' || c == 'f')) {
                 int end = endOfLogical(formula, i - 1);
                 for (; i < end; i++) {
                     before = formula.charAt(i);
-                    hash.mix(upper(before));
+                    out.add(upper(before));
                 }
                 if (end > 0 && formula.startsWith("()", i)) {
                     i += 2;
@@ -65,27 +65,27 @@ final class NormalFormula {
         return c < 128 ? (c >= 'a' && c <= 'z' ? (char) (c - 32) : c) : Character.toUpperCase(c);
     }
 
-    private static int mixSheet(String formula, int from, Mixer hash) {
+    private static int writeSheet(String formula, int from, NormalText out) {
         int end = FormulaText.endOfQuoted(formula, from, '\'');
         for (int i = from + 1; i < end - 1; i++) {
             char c = formula.charAt(i);
             if (c == '\'') {
                 i++;
             }
-            hash.mix(upper(c));
+            out.add(upper(c));
         }
         return end;
     }
 
-    private static int mixNumber(String formula, int from, Mixer hash) {
+    private static int writeNumber(String formula, int from, NormalText out) {
         int end = FormulaText.endOfNumber(formula, from);
-        hash.mix(NUMBER);
+        out.add(NUMBER);
         if (end - from <= 15 && FormulaText.endOfDigits(formula, from) == end) {
-            hash.mix(Double.doubleToLongBits(Long.parseLong(formula, from, end, 10)));
+            out.add(Double.doubleToLongBits(Long.parseLong(formula, from, end, 10)));
         } else {
             char[] digits = formula.substring(from, end).toCharArray();
             double number = DecimalText.parse(digits, 0, digits.length);
-            hash.mix(Double.isNaN(number) ? end - from : NormalNumber.bits(number));
+            out.add(Double.isNaN(number) ? end - from : NormalNumber.bits(number));
         }
         return Math.max(end, from + 1);
     }

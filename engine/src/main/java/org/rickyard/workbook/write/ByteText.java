@@ -4,18 +4,23 @@ import com.fasterxml.jackson.core.io.NumberOutput;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Locale;
+import org.rickyard.workbook.graft.CellText;
 
 /** Text on its way into a part: a buffer of UTF-8 bytes that makes no objects for numbers and fixed pieces. */
 final class ByteText {
     private static final int SIZE = 1 << 16;
     private static final double EXACT = 1L << 53;
+    /** A row number has at most seven digits. */
+    private static final int MOST_DIGITS = 10;
+
     private static final int MOST_SHORT_DECIMALS = 4;
     private static final long[] TENS = {1, 10, 100, 1_000, 10_000};
 
     private final OutputStream out;
     private final byte[] buffer = new byte[SIZE];
     private final byte[] digits = new byte[20];
+    private final Digits rowDigits = new Digits();
+    private final Digits numberDigits = new Digits();
     private int filled;
 
     /**
@@ -25,6 +30,11 @@ final class ByteText {
      */
     ByteText(OutputStream out) {
         this.out = out;
+    }
+
+    /** Whether there is anybody to write for. */
+    boolean goesSomewhere() {
+        return out != null;
     }
 
     ByteText put(byte[] piece) throws IOException {
@@ -43,13 +53,65 @@ final class ByteText {
         return this;
     }
 
+    /** The beginning of a cell: all that stands before its value. */
+    ByteText put(CellTemplate cell, int row, int number) throws IOException {
+        byte[][] pieces = cell.pieces();
+        int most = cell.size() + (pieces.length - 1) * MOST_DIGITS;
+        if (most > SIZE - filled) {
+            flush();
+        }
+        if (most > SIZE) {
+            put(pieces[0]).put(row).put(pieces[1]);
+            for (int i = 2; i < pieces.length; i++) {
+                put(number).put(pieces[i]);
+            }
+            return this;
+        }
+        int at = copy(pieces[0], 0, pieces[0].length, filled);
+        rowDigits.set(row);
+        numberDigits.set(number);
+        Digits next = rowDigits;
+        for (int i = 1; i < pieces.length; i++) {
+            at = copy(next.text, next.from, next.text.length, at);
+            at = copy(pieces[i], 0, pieces[i].length, at);
+            next = numberDigits;
+        }
+        filled = at;
+        return this;
+    }
+
+    private int copy(byte[] from, int start, int end, int at) {
+        System.arraycopy(from, start, buffer, at, end - start);
+        return at + end - start;
+    }
+
+    /** A row number in letters, kept from cell to cell of a row. */
+    private static final class Digits {
+        private final byte[] text = new byte[MOST_DIGITS];
+        private int from;
+        private int of = -1;
+
+        void set(int number) {
+            if (number == of) {
+                return;
+            }
+            of = number;
+            from = text.length;
+            int rest = number;
+            do {
+                text[--from] = (byte) ('0' + rest % 10);
+                rest /= 10;
+            } while (rest > 0);
+        }
+    }
+
     ByteText put(String text) throws IOException {
         return out == null ? this : put(text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** A text of the client's or ours, made safe first. */
     ByteText putEscaped(String text) throws IOException {
-        return out == null ? this : put(escape(text));
+        return out == null ? this : put(CellText.escaped(text));
     }
 
     ByteText put(int number) throws IOException {
@@ -127,69 +189,5 @@ final class ByteText {
         }
         out.write(buffer, 0, filled);
         filled = 0;
-    }
-
-    /** Text made safe for an element or attribute; characters XML cannot hold are written as the grid escapes them. */
-    static String escape(String text) {
-        StringBuilder safe = null;
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            String replacement = replacement(c, text, i);
-            if (replacement != null && safe == null) {
-                safe = new StringBuilder(text.length() + 16).append(text, 0, i);
-            }
-            if (safe != null) {
-                if (replacement != null) {
-                    safe.append(replacement);
-                } else {
-                    safe.append(c);
-                }
-            }
-        }
-        return safe == null ? text : safe.toString();
-    }
-
-    private static String replacement(char c, String text, int at) {
-        switch (c) {
-            case '&':
-                return "&amp;";
-            case '<':
-                return "&lt;";
-            case '>':
-                return "&gt;";
-            case '"':
-                return "&quot;";
-            case '\r':
-                return "_x000D_";
-            default:
-                break;
-        }
-        if (c < ' ' && c != '\t' && c != '\n' || c == '\uFFFE' || c == '\uFFFF') {
-            return hex(c);
-        }
-        if (c == '_' && text.startsWith("_x", at) && isEscape(text, at)) {
-            return "_x005F_";
-        }
-        boolean loneHigh = Character.isHighSurrogate(c)
-                && (at + 1 >= text.length() || !Character.isLowSurrogate(text.charAt(at + 1)));
-        boolean loneLow = Character.isLowSurrogate(c) && (at == 0 || !Character.isHighSurrogate(text.charAt(at - 1)));
-        return loneHigh || loneLow ? "\uFFFD" : null;
-    }
-
-    private static boolean isEscape(String text, int at) {
-        if (at + 7 > text.length() || text.charAt(at + 6) != '_') {
-            return false;
-        }
-        for (int i = at + 2; i < at + 6; i++) {
-            if (Character.digit(text.charAt(i), 16) < 0) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static String hex(char c) {
-        String digits = Integer.toHexString(c).toUpperCase(Locale.ROOT);
-        return "_x" + "0".repeat(4 - digits.length()) + digits + "_";
     }
 }

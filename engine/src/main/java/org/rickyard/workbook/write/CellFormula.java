@@ -1,8 +1,8 @@
 package org.rickyard.workbook.write;
 
-import java.io.IOException;
 import java.util.List;
 import org.rickyard.formula.CellPrinter;
+import org.rickyard.workbook.graft.CellText;
 
 /** A cell formula cut into fixed pieces between which one row number goes. Equal only to itself. */
 public final class CellFormula {
@@ -11,9 +11,10 @@ public final class CellFormula {
 
     private CellFormula(String formula) {
         pieces = List.of(formula.split(String.valueOf(CellPrinter.ROW), -1));
-        escaped = pieces.stream()
-                .map(piece -> SheetXml.bytes(ByteText.escape(piece)))
-                .toArray(byte[][]::new);
+        escaped = new byte[pieces.size()][];
+        for (int i = 0; i < escaped.length; i++) {
+            escaped[i] = SheetXml.bytes(CellText.escaped(pieces.get(i)));
+        }
     }
 
     /** The formula of a whole column, with {@link CellPrinter#ROW} where the row's number goes. */
@@ -26,10 +27,8 @@ public final class CellFormula {
         return pieces;
     }
 
-    void put(ByteText out, int rowNumber) throws IOException {
-        out.put(escaped[0]);
-        for (int i = 1; i < escaped.length; i++) {
-            out.put(rowNumber).put(escaped[i]);
-        }
+    /** The pieces as they stand in a part. */
+    byte[][] escaped() {
+        return escaped;
     }
 }

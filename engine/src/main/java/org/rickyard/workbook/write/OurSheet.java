@@ -13,11 +13,6 @@ public abstract class OurSheet implements SheetContent {
         write(new SheetXml(out, watcher));
     }
 
-    /** Whether working the sheet out costs so much that it should be done but once. */
-    public boolean isCostly() {
-        return false;
-    }
-
     /** Has what the sheet means told to a watcher while it is written. */
     public final void watchedBy(Meaning meaning) {
         watcher = meaning;

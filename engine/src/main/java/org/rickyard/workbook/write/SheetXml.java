@@ -25,24 +25,19 @@ final class SheetXml {
     private static final int HIGHEST_ROW = 405;
     private static final int PAGE_WIDTH = 280;
     private static final int LONGEST_TEXT = 32_767;
+    private static final int MOST_COLUMNS = 400;
 
-    private static final byte[] CELL = bytes("<c r=\"");
-    private static final byte[] STYLE = bytes("\" s=\"");
-    private static final byte[] END_EMPTY = bytes("\"/>");
-    private static final byte[] NUMBER = bytes("\"><v>");
     private static final byte[] END_VALUE = bytes("</v></c>");
-    private static final byte[] INLINE = bytes("\" t=\"inlineStr\"><is><t xml:space=\"preserve\">");
     private static final byte[] END_INLINE = bytes("</t></is></c>");
-    private static final byte[] FORMULA = bytes("\"><f>");
-    private static final byte[] WORD_FORMULA = bytes("\" t=\"str\"><f>");
-    private static final byte[] END_FORMULA = bytes("</f><v>");
     private static final byte[] ROW = bytes("<row r=\"");
     private static final byte[] END_ROW_TAG = bytes("\">");
     private static final byte[] END_ROW = bytes("</row>");
 
     private final ByteText out;
     private final Meaning meaning;
-    private final byte[][] letters = new byte[400][];
+    /** By kind and column, the template used last. */
+    private final CellTemplate[][] templates = new CellTemplate[CellTemplate.Kind.values().length][MOST_COLUMNS];
+
     private final LinkTemplates links = new LinkTemplates();
     private List<Integer> widths = List.of();
     private int row = -1;
@@ -136,17 +131,24 @@ final class SheetXml {
         }
     }
 
-    private void open(int column, int style) throws IOException {
-        if (letters[column] == null) {
-            letters[column] = bytes(CellAddress.letters(column));
+    /** Writes a cell up to its value. */
+    private void open(CellTemplate.Kind kind, int column, int style, CellFormula formula, int number)
+            throws IOException {
+        if (!out.goesSomewhere()) {
+            return;
         }
-        out.put(CELL).put(letters[column]).put(row + 1).put(STYLE).put(style);
+        CellTemplate[] known = templates[kind.ordinal()];
+        CellTemplate template = known[column];
+        if (template == null || !template.isOf(style, formula)) {
+            template = new CellTemplate(kind, column, style, formula);
+            known[column] = template;
+        }
+        out.put(template, row + 1, number);
     }
 
     /** A cell with nothing in it but its look. */
     void empty(int column, int style) throws IOException {
-        open(column, style);
-        out.put(END_EMPTY);
+        open(CellTemplate.Kind.EMPTY, column, style, null, 0);
     }
 
     /** A typed number. */
@@ -154,8 +156,8 @@ final class SheetXml {
         if (meaning != null) {
             meaning.number(row, column, value);
         }
-        open(column, style);
-        out.put(NUMBER).put(value).put(END_VALUE);
+        open(CellTemplate.Kind.NUMBER, column, style, null, 0);
+        out.put(value).put(END_VALUE);
     }
 
     /** A text, never read as a formula. */
@@ -168,62 +170,44 @@ final class SheetXml {
         if (meaning != null) {
             meaning.text(row, column, shown);
         }
-        open(column, style);
-        out.put(INLINE).putEscaped(shown).put(END_INLINE);
+        open(CellTemplate.Kind.TEXT, column, style, null, 0);
+        out.putEscaped(shown).put(END_INLINE);
     }
 
     /** A formula with a number as its present value. */
     void formula(int column, int style, CellFormula formula, double value) throws IOException {
-        if (meaning != null) {
-            meaning.formula(row, column, formula, row + 1);
-        }
-        open(column, style);
-        out.put(FORMULA);
-        formula.put(out, row + 1);
-        out.put(END_FORMULA).put(value).put(END_VALUE);
+        formula(column, style, formula, row + 1, value);
     }
 
     /** A formula with a text as its present value. */
     void formula(int column, int style, CellFormula formula, String value) throws IOException {
-        if (meaning != null) {
-            meaning.formula(row, column, formula, row + 1);
-        }
-        open(column, style);
-        out.put(WORD_FORMULA);
-        formula.put(out, row + 1);
-        out.put(END_FORMULA);
-        if (!value.isEmpty()) {
-            out.putEscaped(value);
-        }
-        out.put(END_VALUE);
+        formula(column, style, formula, row + 1, value);
     }
 
     /** A link with a number as its present value. */
     void link(int column, int style, String formula, CellAddress cell, double value) throws IOException {
-        CellFormula link = links.of(column, formula, cell);
-        if (meaning != null) {
-            meaning.formula(row, column, link, cell.row() + 1);
-        }
-        open(column, style);
-        out.put(FORMULA);
-        link.put(out, cell.row() + 1);
-        out.put(END_FORMULA).put(value).put(END_VALUE);
+        formula(column, style, links.of(column, formula, cell), cell.row() + 1, value);
     }
 
     /** A link with a text as its present value. */
     void link(int column, int style, String formula, CellAddress cell, String value) throws IOException {
-        CellFormula link = links.of(column, formula, cell);
+        formula(column, style, links.of(column, formula, cell), cell.row() + 1, value);
+    }
+
+    private void formula(int column, int style, CellFormula formula, int number, double value) throws IOException {
         if (meaning != null) {
-            meaning.formula(row, column, link, cell.row() + 1);
+            meaning.formula(row, column, formula, number);
         }
-        open(column, style);
-        out.put(WORD_FORMULA);
-        link.put(out, cell.row() + 1);
-        out.put(END_FORMULA);
-        if (!value.isEmpty()) {
-            out.putEscaped(value);
+        open(CellTemplate.Kind.NUMBER_FORMULA, column, style, formula, number);
+        out.put(value).put(END_VALUE);
+    }
+
+    private void formula(int column, int style, CellFormula formula, int number, String value) throws IOException {
+        if (meaning != null) {
+            meaning.formula(row, column, formula, number);
         }
-        out.put(END_VALUE);
+        open(CellTemplate.Kind.WORD_FORMULA, column, style, formula, number);
+        out.putEscaped(value).put(END_VALUE);
     }
 
     /** Ends the part; with notes it refers to their drawing. */

@@ -55,11 +55,6 @@ final class TrailSheet extends OurSheet {
     }
 
     @Override
-    public boolean isCostly() {
-        return true;
-    }
-
-    @Override
     void write(SheetXml sheet) throws IOException {
         sheet.begin(List.of(20, 28, 11, 9, 36, 34, 52, 36, 22, 20), HEAD_ROWS, 1);
         sheet.row(0, 22);
