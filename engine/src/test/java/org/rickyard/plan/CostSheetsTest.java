@@ -6,7 +6,6 @@ import static org.rickyard.testing.SeasonBook.row;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.rickyard.lists.Finding;
 import org.rickyard.testing.SeasonBook;
 
 /** Fuel, labour and money from typed prices to the grid. Figures: derived arithmetic. */
@@ -96,23 +95,6 @@ class CostSheetsTest {
         row("Insurance and housing", 1, "%"),
         row("Loads in the carting simulation", 500, null)
     };
-
-    /** A set or map of Java's that is in another order in every process must not decide it. */
-    @Test
-    void faultyPricesAreToldInOneOrderInEveryRun() {
-        SeasonBook book = farm(
-                "engine",
-                20,
-                row("Insurance rate", "some", "%"),
-                row("Interest rate", "some", "%"),
-                row("Fuel price", "some", "money/L"),
-                row("Wage", "some", "money/h"));
-        assertThat(book.plan().findings())
-                .extracting(Finding::message)
-                .filteredOn(message -> message.contains(" wants a number in "))
-                .extracting(message -> message.substring(0, message.indexOf(" wants")))
-                .containsExactly("'wage'", "'fuel price'", "'interest rate'", "'insurance rate'");
-    }
 
     @Test
     void everyLineOfACostIsThere() {
