@@ -96,9 +96,11 @@ public final class Results {
         for (ResultTable table : plan.tables()) {
             List<TableColumn> columns = answers(table);
             for (int row = 0; row < table.rows(); row++) {
+                Map<String, String> about = null;
                 for (TableColumn column : columns) {
                     if (isTold(table, column, row)) {
-                        reader.accept(of(table, column, row));
+                        about = about == null ? about(table, row) : about;
+                        reader.accept(of(table, column, row, about));
                     }
                 }
             }
@@ -107,10 +109,10 @@ public final class Results {
 
     /** The result, or step, of one row. */
     public Result of(ResultTable table, Formula formula, int row) {
-        return of(table, table.spec().column(formula.result()).orElseThrow(), row);
+        return of(table, table.spec().column(formula.result()).orElseThrow(), row, about(table, row));
     }
 
-    private Result of(ResultTable table, TableColumn column, int row) {
+    private Result of(ResultTable table, TableColumn column, int row, Map<String, String> about) {
         Symbol symbol = column.symbol();
         Values values = table.of(symbol);
         boolean given = values.has(row);
@@ -122,7 +124,7 @@ public final class Results {
         return new Result(
                 column,
                 places.cell(table.spec(), symbol, row),
-                about(table, row),
+                about,
                 number,
                 word,
                 table.unit(symbol, row),

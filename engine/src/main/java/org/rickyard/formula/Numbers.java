@@ -8,6 +8,11 @@ import java.math.RoundingMode;
 public final class Numbers {
     private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_UP);
     private static final int LONGEST_EXACT = 7;
+    private static final double WHOLE = 1e13;
+    private static final double MILLION = 1e6;
+    private static final double LEAST_QUICK = 1e-3;
+    private static final double TOO_NEAR = 1e-6;
+    private static final double[] TENS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8};
 
     private Numbers() {}
 
@@ -23,12 +28,57 @@ public final class Numbers {
 
     /** For a person redoing a sum by hand: exact if short, otherwise six significant digits. */
     public static String readable(double x) {
+        double size = Math.abs(x);
+        if (x == Math.rint(x) && size < WHOLE) {
+            return Long.toString((long) x);
+        }
+        if (size >= LEAST_QUICK && size < MILLION) {
+            String quick = sixDigits(size);
+            if (quick != null) {
+                return x < 0 ? "-" + quick : quick;
+            }
+        }
+        return sixDigitsSlowly(x);
+    }
+
+    /**
+     * Six significant digits of a number from a thousandth to a million, without zeros at the end; null where the seventh
+     * is too near a half to be decided in floating point. A decimal of six digits or fewer comes out as it is.
+     */
+    private static String sixDigits(double size) {
+        int decimals = 0;
+        double scaled = size;
+        while (scaled < MILLION / 10) {
+            decimals++;
+            scaled = size * TENS[decimals];
+        }
+        double whole = Math.floor(scaled);
+        double rest = scaled - whole;
+        if (Math.abs(rest - 0.5) < TOO_NEAR) {
+            return null;
+        }
+        long digits = (long) whole + (rest > 0.5 ? 1 : 0);
+        while (decimals > 0 && digits % 10 == 0) {
+            digits /= 10;
+            decimals--;
+        }
+        StringBuilder text = new StringBuilder(12).append(digits);
+        if (decimals > 0) {
+            while (text.length() <= decimals) {
+                text.insert(0, '0');
+            }
+            text.insert(text.length() - decimals, '.');
+        }
+        return text.toString();
+    }
+
+    private static String sixDigitsSlowly(double x) {
         String exact = exact(x);
         if (exact.length() <= LONGEST_EXACT) {
             return exact;
         }
         BigDecimal rounded = new BigDecimal(x).round(SIX_DIGITS);
-        if (Math.abs(x) >= 1e6) {
+        if (Math.abs(x) >= MILLION) {
             rounded = new BigDecimal(x).setScale(0, RoundingMode.HALF_UP);
         }
         String text = rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();

@@ -24,21 +24,25 @@ final class CellTemplate {
     }
 
     private static final byte[] NOTHING = {};
-    private static final String END_FORMULA = "</f><v>";
+    /** What stands between a formula and its value. */
+    static final String END_FORMULA = "</f><v>";
 
     private final int style;
     private final CellFormula formula;
     private final byte[][] pieces;
     private final int size;
+    private final CellTemplate next;
 
     /**
      * A template.
      *
-     * @param formula null unless the kind is one of a formula
+     * @param formula null if the cell holds none, or one that is put behind the template by itself
+     * @param next templates of the same kind and column that were made before
      */
-    CellTemplate(Kind kind, int column, int style, CellFormula formula) {
+    CellTemplate(Kind kind, int column, int style, CellFormula formula, CellTemplate next) {
         this.style = style;
         this.formula = formula;
+        this.next = next;
         byte[][] inside = formula == null ? new byte[][] {NOTHING} : formula.escaped();
         this.pieces = new byte[inside.length + 1][];
         pieces[0] = SheetXml.bytes("<c r=\"" + CellAddress.letters(column));
@@ -59,8 +63,13 @@ final class CellTemplate {
         this.size = sum;
     }
 
-    boolean isOf(int otherStyle, CellFormula otherFormula) {
-        return style == otherStyle && formula == otherFormula;
+    /** This one or the one behind it that is of a style and formula; null if there is none. */
+    CellTemplate of(int wantedStyle, CellFormula wantedFormula) {
+        CellTemplate each = this;
+        while (each != null && (each.style != wantedStyle || each.formula != wantedFormula)) {
+            each = each.next;
+        }
+        return each;
     }
 
     /** The row's number stands behind the first, the other row number behind each further one but the last. */

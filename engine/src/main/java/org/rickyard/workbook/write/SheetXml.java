@@ -27,6 +27,7 @@ final class SheetXml {
     private static final int LONGEST_TEXT = 32_767;
     private static final int MOST_COLUMNS = 400;
 
+    private static final byte[] END_FORMULA = bytes(CellTemplate.END_FORMULA);
     private static final byte[] END_VALUE = bytes("</v></c>");
     private static final byte[] END_INLINE = bytes("</t></is></c>");
     private static final byte[] ROW = bytes("<row r=\"");
@@ -35,7 +36,7 @@ final class SheetXml {
 
     private final ByteText out;
     private final Meaning meaning;
-    /** By kind and column, the template used last. */
+    /** By kind and column, the templates in use. */
     private final CellTemplate[][] templates = new CellTemplate[CellTemplate.Kind.values().length][MOST_COLUMNS];
 
     private final LinkTemplates links = new LinkTemplates();
@@ -137,13 +138,20 @@ final class SheetXml {
         if (!out.goesSomewhere()) {
             return;
         }
-        CellTemplate[] known = templates[kind.ordinal()];
-        CellTemplate template = known[column];
-        if (template == null || !template.isOf(style, formula)) {
-            template = new CellTemplate(kind, column, style, formula);
-            known[column] = template;
+        // A formula that holds no row number is mostly one of a kind, and stands in no template.
+        boolean byItself = formula != null && formula.escaped().length == 1;
+        CellFormula inside = byItself ? null : formula;
+        CellTemplate known = templates[kind.ordinal()][column];
+        CellTemplate template = known == null ? null : known.of(style, inside);
+        if (template == null) {
+            // Of a column's own formula there is but one at a time; the looks that a column has are few.
+            template = new CellTemplate(kind, column, style, inside, inside == null ? known : null);
+            templates[kind.ordinal()][column] = template;
         }
         out.put(template, row + 1, number);
+        if (byItself) {
+            out.put(formula.escaped()[0]).put(END_FORMULA);
+        }
     }
 
     /** A cell with nothing in it but its look. */

@@ -1,7 +1,10 @@
 package org.rickyard.workbook.graft;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -83,5 +86,34 @@ class VerificationTest {
         }
         Files.write(written, bytes);
         assertFails(written, report, SHEET, "not the same");
+    }
+
+    @Test
+    void aBrokenByteInALongTableOfOursIsFound() throws Exception {
+        try (BookPackage source = BookPackage.open(client)) {
+            NewSheet table = new NewSheet("Table", VerificationTest::longTable, List.of(), List.of());
+            report = Graft.write(source, new GraftPlan().addSheet(table), written, 6);
+            Verification.check(source, written, report);
+        }
+        try (BookPackage target = BookPackage.open(written)) {
+            var entry = target.entries().stream()
+                    .filter(each -> each.getName().equals("xl/worksheets/sheet2.xml"))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(entry.getSize()).isGreaterThan(2L << 20);
+            byte[] bytes = Files.readAllBytes(written);
+            bytes[(int) (entry.getDataOffset() + entry.getCompressedSize() / 2)] ^= 1;
+            Files.write(written, bytes);
+        }
+        assertFails(written, report, "xl/worksheets/sheet2.xml", "cannot be read");
+    }
+
+    private static void longTable(OutputStream out) throws IOException {
+        out.write("<worksheet><sheetData>".getBytes(StandardCharsets.US_ASCII));
+        for (int row = 1; row <= 100_000; row++) {
+            out.write(
+                    ("<row r=\"" + row + "\"><c><v>" + row % 7 + "</v></c></row>").getBytes(StandardCharsets.US_ASCII));
+        }
+        out.write("</sheetData></worksheet>".getBytes(StandardCharsets.US_ASCII));
     }
 }
