@@ -1,12 +1,9 @@
 package org.rickyard.workbook.graft;
 
-import java.util.Locale;
-import java.util.regex.Pattern;
+import java.util.HexFormat;
 
 /** Text as it may stand between tags of a sheet or a note. */
 public final class CellText {
-    private static final Pattern ESCAPE_LIKE = Pattern.compile("_x[0-9A-Fa-f]{4}_");
-
     private CellText() {}
 
     /**
@@ -27,38 +24,52 @@ public final class CellText {
     }
 
     private static String escaped(String text, int from) {
-        StringBuilder out = new StringBuilder(text.length() + 16).append(text, 0, from);
-        boolean escapeLike = ESCAPE_LIKE.matcher(text).find();
+        StringBuilder out = new StringBuilder(text.length() + 16);
+        int taken = 0;
         for (int at = from; at < text.length(); at++) {
-            char letter = text.charAt(at);
-            switch (letter) {
-                case '&' -> out.append("&amp;");
-                case '<' -> out.append("&lt;");
-                case '>' -> out.append("&gt;");
-                case '_' -> out.append(escapeLike && startsEscape(text, at) ? "_x005F_" : "_");
-                default -> letter(out, text, at);
+            if (!isPlain(text.charAt(at))) {
+                String instead = instead(text, at);
+                if (instead != null) {
+                    out.append(text, taken, at).append(instead);
+                    taken = at + 1;
+                }
             }
         }
-        return out.toString();
+        return out.append(text, taken, text.length()).toString();
+    }
+
+    /** What is written in place of a letter; null if it can stand as it is. */
+    private static String instead(String text, int at) {
+        char letter = text.charAt(at);
+        return switch (letter) {
+            case '&' -> "&amp;";
+            case '<' -> "&lt;";
+            case '>' -> "&gt;";
+            case '_' -> startsEscape(text, at) ? "_x005F_" : null;
+            case '\t', '\n' -> null;
+            default -> {
+                boolean cannotStand =
+                        letter < ' ' || letter >= 0xFFFE || Character.isSurrogate(letter) && !paired(text, at);
+                yield cannotStand ? "_x" + HexFormat.of().withUpperCase().toHexDigits(letter) + "_" : null;
+            }
+        };
     }
 
     private static boolean startsEscape(String text, int at) {
-        return at + 7 <= text.length()
-                && ESCAPE_LIKE.matcher(text).region(at, at + 7).matches();
+        if (at + 7 > text.length() || text.charAt(at + 1) != 'x' || text.charAt(at + 6) != '_') {
+            return false;
+        }
+        for (int i = at + 2; i < at + 6; i++) {
+            if (!HexFormat.isHexDigit(text.charAt(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
-    private static void letter(StringBuilder out, String text, int at) {
-        char letter = text.charAt(at);
-        boolean paired = Character.isHighSurrogate(letter)
+    private static boolean paired(String text, int at) {
+        return Character.isHighSurrogate(text.charAt(at))
                 ? at + 1 < text.length() && Character.isLowSurrogate(text.charAt(at + 1))
                 : at > 0 && Character.isHighSurrogate(text.charAt(at - 1));
-        boolean control = letter < 0x20 && letter != '\t' && letter != '\n';
-        if (control || letter >= 0xFFFE || Character.isSurrogate(letter) && !paired) {
-            out.append("_x");
-            String hex = Integer.toHexString(letter).toUpperCase(Locale.ROOT);
-            out.append("0".repeat(4 - hex.length())).append(hex).append('_');
-        } else {
-            out.append(letter);
-        }
     }
 }

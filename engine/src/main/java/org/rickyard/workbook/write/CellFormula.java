@@ -4,10 +4,12 @@ import java.util.List;
 import org.rickyard.formula.CellPrinter;
 import org.rickyard.workbook.graft.CellText;
 
-/** A cell formula cut into fixed pieces between which one row number goes. Equal only to itself. */
+/** A cell formula cut into fixed pieces between which one row number goes. Equal only to itself, and written by one thread. */
 public final class CellFormula {
     private final List<String> pieces;
     private final byte[][] escaped;
+    /** Of the cell it was written into last: mostly it stands in one column and look. */
+    private CellTemplate template;
 
     private CellFormula(String formula) {
         pieces = List.of(formula.split(String.valueOf(CellPrinter.ROW), -1));
@@ -27,8 +29,21 @@ public final class CellFormula {
         return pieces;
     }
 
-    /** The pieces as they stand in a part. */
-    byte[][] escaped() {
-        return escaped;
+    /** Whether it holds no row number, and so mostly is one of a kind. */
+    boolean isWhole() {
+        return escaped.length == 1;
+    }
+
+    /** A whole formula as it stands in a part. */
+    byte[] whole() {
+        return escaped[0];
+    }
+
+    /** The template of its cells in a column. */
+    CellTemplate template(CellTemplate.Kind kind, int column, int style) {
+        if (template == null || !template.isOf(kind, column, style)) {
+            template = new CellTemplate(kind, column, style, escaped);
+        }
+        return template;
     }
 }

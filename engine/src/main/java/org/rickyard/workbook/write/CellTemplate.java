@@ -27,31 +27,44 @@ final class CellTemplate {
     /** What stands between a formula and its value. */
     static final String END_FORMULA = "</f><v>";
 
+    private final Kind kind;
+    private final int column;
     private final int style;
-    private final CellFormula formula;
     private final byte[][] pieces;
     private final int size;
     private final CellTemplate next;
 
     /**
-     * A template.
+     * A template without a formula.
      *
-     * @param formula null if the cell holds none, or one that is put behind the template by itself
      * @param next templates of the same kind and column that were made before
      */
-    CellTemplate(Kind kind, int column, int style, CellFormula formula, CellTemplate next) {
+    CellTemplate(Kind kind, int column, int style, CellTemplate next) {
+        this(kind, column, style, new byte[][] {NOTHING}, NOTHING, next);
+    }
+
+    /**
+     * A template with a formula.
+     *
+     * @param formula its pieces, as they stand in a part
+     */
+    CellTemplate(Kind kind, int column, int style, byte[][] formula) {
+        this(kind, column, style, formula, SheetXml.bytes(END_FORMULA), null);
+    }
+
+    private CellTemplate(Kind kind, int column, int style, byte[][] inside, byte[] end, CellTemplate next) {
+        this.kind = kind;
+        this.column = column;
         this.style = style;
-        this.formula = formula;
         this.next = next;
-        byte[][] inside = formula == null ? new byte[][] {NOTHING} : formula.escaped();
         this.pieces = new byte[inside.length + 1][];
         pieces[0] = SheetXml.bytes("<c r=\"" + CellAddress.letters(column));
         ByteArrayOutputStream piece = new ByteArrayOutputStream();
         piece.writeBytes(SheetXml.bytes("\" s=\"" + style + kind.opening));
         for (int i = 0; i < inside.length; i++) {
             piece.writeBytes(inside[i]);
-            if (formula != null && i == inside.length - 1) {
-                piece.writeBytes(SheetXml.bytes(END_FORMULA));
+            if (i == inside.length - 1) {
+                piece.writeBytes(end);
             }
             pieces[i + 1] = piece.toByteArray();
             piece.reset();
@@ -63,10 +76,15 @@ final class CellTemplate {
         this.size = sum;
     }
 
-    /** This one or the one behind it that is of a style and formula; null if there is none. */
-    CellTemplate of(int wantedStyle, CellFormula wantedFormula) {
+    /** Whether it is of cells like this one. */
+    boolean isOf(Kind otherKind, int otherColumn, int otherStyle) {
+        return kind == otherKind && column == otherColumn && style == otherStyle;
+    }
+
+    /** This one or the one behind it that has a look; null if there is none. */
+    CellTemplate of(int wantedStyle) {
         CellTemplate each = this;
-        while (each != null && (each.style != wantedStyle || each.formula != wantedFormula)) {
+        while (each != null && each.style != wantedStyle) {
             each = each.next;
         }
         return each;

@@ -34,8 +34,10 @@ final class LinkTemplates {
     }
 
     private static CellFormula made(Key key) {
-        String source =
-                CellAddress.quoted(key.sheet()) + "!$" + CellAddress.letters(key.column()) + "$" + CellPrinter.ROW;
-        return CellFormula.of(key.formula().replace(LinkFormula.SOURCE_TEXT, source));
+        String sheet = CellAddress.quoted(key.sheet()) + "!";
+        String letters = CellAddress.letters(key.column());
+        return CellFormula.of(key.formula()
+                .replace(LinkFormula.SOURCE_TEXT, sheet + "$" + letters + "$" + CellPrinter.ROW)
+                .replace(Hyperlink.PLACE, Hyperlink.inText(sheet) + letters + CellPrinter.ROW));
     }
 }

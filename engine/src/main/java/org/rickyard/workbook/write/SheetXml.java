@@ -132,31 +132,38 @@ final class SheetXml {
         }
     }
 
-    /** Writes a cell up to its value. */
+    /** Writes a cell without a formula up to its value. */
+    private void open(CellTemplate.Kind kind, int column, int style) throws IOException {
+        if (!out.goesSomewhere()) {
+            return;
+        }
+        CellTemplate known = templates[kind.ordinal()][column];
+        CellTemplate template = known == null ? null : known.of(style);
+        if (template == null) {
+            // The looks that a column has are few.
+            template = new CellTemplate(kind, column, style, known);
+            templates[kind.ordinal()][column] = template;
+        }
+        out.put(template, row + 1, 0);
+    }
+
+    /** Writes a cell with a formula up to its value. */
     private void open(CellTemplate.Kind kind, int column, int style, CellFormula formula, int number)
             throws IOException {
         if (!out.goesSomewhere()) {
             return;
         }
-        // A formula that holds no row number is mostly one of a kind, and stands in no template.
-        boolean byItself = formula != null && formula.escaped().length == 1;
-        CellFormula inside = byItself ? null : formula;
-        CellTemplate known = templates[kind.ordinal()][column];
-        CellTemplate template = known == null ? null : known.of(style, inside);
-        if (template == null) {
-            // Of a column's own formula there is but one at a time; the looks that a column has are few.
-            template = new CellTemplate(kind, column, style, inside, inside == null ? known : null);
-            templates[kind.ordinal()][column] = template;
-        }
-        out.put(template, row + 1, number);
-        if (byItself) {
-            out.put(formula.escaped()[0]).put(END_FORMULA);
+        if (formula.isWhole()) {
+            open(kind, column, style);
+            out.put(formula.whole()).put(END_FORMULA);
+        } else {
+            out.put(formula.template(kind, column, style), row + 1, number);
         }
     }
 
     /** A cell with nothing in it but its look. */
     void empty(int column, int style) throws IOException {
-        open(CellTemplate.Kind.EMPTY, column, style, null, 0);
+        open(CellTemplate.Kind.EMPTY, column, style);
     }
 
     /** A typed number. */
@@ -164,7 +171,7 @@ final class SheetXml {
         if (meaning != null) {
             meaning.number(row, column, value);
         }
-        open(CellTemplate.Kind.NUMBER, column, style, null, 0);
+        open(CellTemplate.Kind.NUMBER, column, style);
         out.put(value).put(END_VALUE);
     }
 
@@ -178,7 +185,7 @@ final class SheetXml {
         if (meaning != null) {
             meaning.text(row, column, shown);
         }
-        open(CellTemplate.Kind.TEXT, column, style, null, 0);
+        open(CellTemplate.Kind.TEXT, column, style);
         out.putEscaped(shown).put(END_INLINE);
     }
 
@@ -200,6 +207,11 @@ final class SheetXml {
     /** A link with a text as its present value. */
     void link(int column, int style, String formula, CellAddress cell, String value) throws IOException {
         formula(column, style, links.of(column, formula, cell), cell.row() + 1, value);
+    }
+
+    /** A formula that leads to a cell when clicked. */
+    void linkTo(int column, int style, CellAddress cell) throws IOException {
+        formula(column, style, links.of(column, Hyperlink.TO_PLACE, cell), cell.row() + 1, cell.toString());
     }
 
     private void formula(int column, int style, CellFormula formula, int number, double value) throws IOException {

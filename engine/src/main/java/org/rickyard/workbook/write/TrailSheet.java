@@ -116,11 +116,7 @@ final class TrailSheet extends OurSheet {
                 sheet.text(column, text, texts.get(column));
             }
         }
-        sheet.formula(
-                texts.size(),
-                looks.of(Looks.LINK),
-                CellFormula.of(Hyperlink.to(result.cell())),
-                result.cell().toString());
+        sheet.linkTo(texts.size(), looks.of(Looks.LINK), result.cell());
     }
 
     private void value(SheetXml sheet, Result result) throws IOException {
@@ -129,13 +125,22 @@ final class TrailSheet extends OurSheet {
                 symbol.type() == Symbol.Type.DATE
                         ? Looks.day(Looks.RESULT)
                         : Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals())));
-        CellFormula link = CellFormula.of(result.cell().absolute());
         if (result.number().isPresent()) {
-            sheet.formula(VALUE, style, link, result.number().get());
+            sheet.link(
+                    VALUE,
+                    style,
+                    LinkFormula.SOURCE_TEXT,
+                    result.cell(),
+                    result.number().get());
         } else if (result.byMethod()) {
             emptyOrWord(sheet, style, result);
         } else {
-            sheet.formula(VALUE, style, link, result.word().orElse(""));
+            sheet.link(
+                    VALUE,
+                    style,
+                    LinkFormula.SOURCE_TEXT,
+                    result.cell(),
+                    result.word().orElse(""));
         }
     }
 
@@ -172,7 +177,7 @@ final class TrailSheet extends OurSheet {
                 sheet.text(7, text, formula.source().toString());
                 sheet.text(8, text, total.leftOut() == 0 ? "ok" : total.leftOut() + " withheld");
                 var first = places.cell(table.spec(), formula.result(), 0);
-                sheet.formula(9, looks.of(Looks.LINK), CellFormula.of(Hyperlink.to(first)), first.toString());
+                sheet.linkTo(9, looks.of(Looks.LINK), first);
             }
         }
     }
