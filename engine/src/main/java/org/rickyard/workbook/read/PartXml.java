@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import javax.xml.stream.XMLStreamConstants;
 import org.rickyard.workbook.open.PartSource;
+import org.rickyard.workbook.xml.PartText;
+import org.rickyard.workbook.xml.XmlCursor;
+import org.rickyard.workbook.xml.XmlFault;
 
 /**
  * One part read as a stream of XML events, without document types, entities or anything from outside the part. Elements
@@ -52,7 +55,7 @@ final class PartXml implements AutoCloseable {
         int event;
         try {
             event = at.next();
-        } catch (XmlCursor.Fault e) {
+        } catch (XmlFault e) {
             throw damaged(" (line " + e.line() + ", column " + e.column() + ")", e);
         } catch (IOException e) {
             throw damaged("", e);

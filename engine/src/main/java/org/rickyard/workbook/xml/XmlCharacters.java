@@ -1,4 +1,4 @@
-package org.rickyard.workbook.read;
+package org.rickyard.workbook.xml;
 
 import java.io.IOException;
 import java.io.Reader;
@@ -6,28 +6,6 @@ import java.util.Arrays;
 
 /** The characters of an XML document as they come by: a window of them, their entities, and where a fault stands. */
 class XmlCharacters {
-    /** Something that XML does not allow, and where. */
-    static final class Fault extends Exception {
-        private static final long serialVersionUID = 1L;
-
-        private final int line;
-        private final int column;
-
-        Fault(int line, int column) {
-            super("line " + line + ", column " + column);
-            this.line = line;
-            this.column = column;
-        }
-
-        int line() {
-            return line;
-        }
-
-        int column() {
-            return column;
-        }
-    }
-
     private static final int WINDOW = 1 << 14;
     /** No tag is as long as this; a part that claims so is not read into memory. */
     private static final int LARGEST_WINDOW = 1 << 24;
@@ -76,12 +54,12 @@ class XmlCharacters {
         return c == ' ' || c == '\n' || c == '\r' || c == '\t';
     }
 
-    Fault fault() {
-        return new Fault(line, (int) Math.min(Integer.MAX_VALUE, before + at - lineStart + 1));
+    XmlFault fault() {
+        return new XmlFault(line, (int) Math.min(Integer.MAX_VALUE, before + at - lineStart + 1));
     }
 
     /** Reads on, keeping what stands from {@link #from}; false at the end of the document. */
-    boolean more() throws IOException, Fault {
+    boolean more() throws IOException, XmlFault {
         if (ended) {
             return false;
         }
@@ -106,7 +84,7 @@ class XmlCharacters {
     }
 
     /** The next character, which must be there. */
-    char peek() throws IOException, Fault {
+    char peek() throws IOException, XmlFault {
         if (at == limit && !more()) {
             throw fault();
         }
@@ -114,7 +92,7 @@ class XmlCharacters {
     }
 
     /** Whether the next characters are those of a token. */
-    boolean starts(String token) throws IOException, Fault {
+    boolean starts(String token) throws IOException, XmlFault {
         while (limit - at < token.length()) {
             if (!more()) {
                 return false;
@@ -129,7 +107,7 @@ class XmlCharacters {
     }
 
     /** Passes over white space; whether there was any. */
-    boolean space() throws IOException, Fault {
+    boolean space() throws IOException, XmlFault {
         boolean any = false;
         while (at < limit || more()) {
             char c = buffer[at];
@@ -152,7 +130,7 @@ class XmlCharacters {
     }
 
     /** Passes over one character, which XML must allow, in a comment or the like. */
-    char pass() throws IOException, Fault {
+    char pass() throws IOException, XmlFault {
         char c = peek();
         if (isPlain(c) || c == '<' || c == '&' || c == ']') {
             at++;
@@ -167,7 +145,7 @@ class XmlCharacters {
      * Takes over one character that is not plain, or stands for several: line ends become one, pairs stay together.
      * Not for the start of entities and tags.
      */
-    void put() throws IOException, Fault {
+    void put() throws IOException, XmlFault {
         char c = buffer[at];
         if (c == '\r') {
             at++;
@@ -210,7 +188,7 @@ class XmlCharacters {
     }
 
     /** Takes over the character that an entity stands for: one of the five of XML, or one told by its number. */
-    void entity() throws IOException, Fault {
+    void entity() throws IOException, XmlFault {
         at++;
         for (int i = 0; i < ENTITIES.length; i++) {
             if (starts(ENTITIES[i])) {

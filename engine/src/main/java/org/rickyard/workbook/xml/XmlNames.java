@@ -1,4 +1,4 @@
-package org.rickyard.workbook.read;
+package org.rickyard.workbook.xml;
 
 /** The names of elements and attributes: which characters they are made of, and one object for each that keeps coming. */
 final class XmlNames {

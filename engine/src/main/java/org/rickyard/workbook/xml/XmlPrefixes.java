@@ -1,4 +1,4 @@
-package org.rickyard.workbook.read;
+package org.rickyard.workbook.xml;
 
 import java.util.Arrays;
 

@@ -1,4 +1,4 @@
-package org.rickyard.workbook.read;
+package org.rickyard.workbook.xml;
 
 import java.io.IOException;
 import java.io.Reader;
@@ -16,7 +16,7 @@ import javax.xml.stream.XMLStreamConstants;
  * <p>Java's own parser, which a test holds it against, reads the same; but making that ready takes a small workbook
  * longer than reading its cells, and a large one a third of the whole time of reading.
  */
-final class XmlCursor extends XmlCharacters {
+public final class XmlCursor extends XmlCharacters {
     private static final Pattern DECLARATION = Pattern.compile("<\\?xml\\s+version\\s*=\\s*(\"1\\.[01]\"|'1\\.[01]')"
             + "(\\s+encoding\\s*=\\s*(\"[^\"]+\"|'[^']+'))?"
             + "(\\s+standalone\\s*=\\s*(\"(yes|no)\"|'(yes|no)'))?\\s*\\?>");
@@ -50,7 +50,8 @@ final class XmlCursor extends XmlCharacters {
     /** Whether the attributes include declarations of prefixes, which are not given out. */
     private int declarations;
 
-    XmlCursor(Reader in) {
+    /** A cursor before the first event. */
+    public XmlCursor(Reader in) {
         super(in);
     }
 
@@ -58,7 +59,7 @@ final class XmlCursor extends XmlCharacters {
      * Moves to the next event, one of START_ELEMENT, END_ELEMENT, CHARACTERS, END_DOCUMENT and DTD of
      * {@link XMLStreamConstants}. A document type is not read, only met: nothing may be asked after DTD.
      */
-    int next() throws IOException, Fault {
+    public int next() throws IOException, XmlFault {
         from = at;
         if (selfClosed) {
             selfClosed = false;
@@ -116,7 +117,7 @@ final class XmlCursor extends XmlCharacters {
         }
     }
 
-    private void declaration() throws IOException, Fault {
+    private void declaration() throws IOException, XmlFault {
         begun = true;
         if (!starts("<?xml") || XmlNames.isInside(charAfter(5)) || charAfter(5) == ':') {
             return;
@@ -137,14 +138,14 @@ final class XmlCursor extends XmlCharacters {
         }
     }
 
-    private char charAfter(int count) throws IOException, Fault {
+    private char charAfter(int count) throws IOException, XmlFault {
         at += count;
         char c = peek();
         at -= count;
         return c;
     }
 
-    private int text() throws IOException, Fault {
+    private int text() throws IOException, XmlFault {
         to = at;
         int brackets = 0;
         while (true) {
@@ -184,7 +185,7 @@ final class XmlCursor extends XmlCharacters {
     }
 
     /** Text that stands as it is, up to its end mark. */
-    private int section() throws IOException, Fault {
+    private int section() throws IOException, XmlFault {
         from = at;
         to = at;
         while (true) {
@@ -206,7 +207,7 @@ final class XmlCursor extends XmlCharacters {
         }
     }
 
-    private void comment() throws IOException, Fault {
+    private void comment() throws IOException, XmlFault {
         at += 4;
         while (!starts("--")) {
             from = at;
@@ -219,7 +220,7 @@ final class XmlCursor extends XmlCharacters {
         at++;
     }
 
-    private void instruction() throws IOException, Fault {
+    private void instruction() throws IOException, XmlFault {
         at += 2;
         int start = at - from;
         word();
@@ -239,7 +240,7 @@ final class XmlCursor extends XmlCharacters {
         at += 2;
     }
 
-    private void endTag() throws IOException, Fault {
+    private void endTag() throws IOException, XmlFault {
         at += 2;
         String name = depth == 0 ? null : open[depth - 1];
         if (name == null || !starts(name)) {
@@ -261,7 +262,7 @@ final class XmlCursor extends XmlCharacters {
         attributes = 0;
     }
 
-    private void startTag() throws IOException, Fault {
+    private void startTag() throws IOException, XmlFault {
         if (depth == 0 && rootRead) {
             throw fault();
         }
@@ -309,7 +310,7 @@ final class XmlCursor extends XmlCharacters {
         local = elementLocal;
     }
 
-    private void attribute() throws IOException, Fault {
+    private void attribute() throws IOException, XmlFault {
         if (attributes + declarations >= MOST_ATTRIBUTES) {
             throw fault();
         }
@@ -349,7 +350,7 @@ final class XmlCursor extends XmlCharacters {
         attributeEnds[attributes++] = end;
     }
 
-    private void declare(String declared, String meaning) throws Fault {
+    private void declare(String declared, String meaning) throws XmlFault {
         if (prefixes.declaredAt(declared, depth + 1) || !prefixes.declare(declared, meaning, depth + 1)) {
             throw fault();
         }
@@ -357,7 +358,7 @@ final class XmlCursor extends XmlCharacters {
     }
 
     /** Up to the closing quotation mark and past it. White space of any kind becomes spaces. */
-    private void value(char quote) throws IOException, Fault {
+    private void value(char quote) throws IOException, XmlFault {
         to = at;
         while (true) {
             char c = peek();
@@ -384,7 +385,7 @@ final class XmlCursor extends XmlCharacters {
     }
 
     /** Reads a name with its prefix, if any; at least one character stands behind it. */
-    private void readName() throws IOException, Fault {
+    private void readName() throws IOException, XmlFault {
         int start = at - from;
         word();
         prefix = "";
@@ -397,7 +398,7 @@ final class XmlCursor extends XmlCharacters {
         local = names.name(buffer, from + start, at);
     }
 
-    private void word() throws IOException, Fault {
+    private void word() throws IOException, XmlFault {
         int start = at - from;
         if (!XmlNames.isStart(peek())) {
             throw fault();
@@ -410,7 +411,7 @@ final class XmlCursor extends XmlCharacters {
         }
     }
 
-    private void checkPrefixes(String elementPrefix) throws Fault {
+    private void checkPrefixes(String elementPrefix) throws XmlFault {
         boolean known = elementPrefix.isEmpty() || prefixes.meaning(elementPrefix) != null;
         for (int i = 0; i < attributes; i++) {
             known &= attributePrefixes[i].isEmpty() || prefixes.meaning(attributePrefixes[i]) != null;
@@ -421,7 +422,7 @@ final class XmlCursor extends XmlCharacters {
     }
 
     /** No attribute may stand twice, under whatever prefix. */
-    private void checkTwice() throws Fault {
+    private void checkTwice() throws XmlFault {
         if (attributes > FEW) {
             Set<String> seen = new HashSet<>();
             for (int i = 0; i < attributes; i++) {
@@ -446,52 +447,52 @@ final class XmlCursor extends XmlCharacters {
     }
 
     /** The name of the element whose start or end tag was read, without prefix. */
-    String name() {
+    public String name() {
         return local;
     }
 
     /** How many attributes the start tag has; declarations of prefixes are not among them. */
-    int attributes() {
+    public int attributes() {
         return attributes;
     }
 
     /** The name of an attribute, without prefix. */
-    String attributeName(int attribute) {
+    public String attributeName(int attribute) {
         return attributeNames[attribute];
     }
 
     /** The value of an attribute. */
-    String attributeValue(int attribute) {
+    public String attributeValue(int attribute) {
         return new String(buffer, attributeStart(attribute), attributeEnd(attribute) - attributeStart(attribute));
     }
 
     /** Where in {@link #characters} the value of an attribute begins. */
-    int attributeStart(int attribute) {
+    public int attributeStart(int attribute) {
         return from + attributeStarts[attribute];
     }
 
     /** One past the end of the value of an attribute. */
-    int attributeEnd(int attribute) {
+    public int attributeEnd(int attribute) {
         return from + attributeEnds[attribute];
     }
 
     /** What the places of texts and values count in; good until the next event. */
-    char[] characters() {
+    public char[] characters() {
         return buffer;
     }
 
     /** Where the text begins that was read. */
-    int textStart() {
+    public int textStart() {
         return from;
     }
 
     /** How long the text is that was read; a long one comes in several pieces. */
-    int textLength() {
+    public int textLength() {
         return to - from;
     }
 
     /** Whether the text that was read is nothing but white space. */
-    boolean isBlank() {
+    public boolean isBlank() {
         for (int i = from; i < to; i++) {
             if (!isSpace(buffer[i])) {
                 return false;

@@ -1,4 +1,4 @@
-package org.rickyard.workbook.read;
+package org.rickyard.workbook.xml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -221,7 +221,7 @@ class XmlCursorTest {
                 // On to the fault.
             }
             throw new AssertionError("no fault was found");
-        } catch (XmlCursor.Fault fault) {
+        } catch (XmlFault fault) {
             assertThat(fault.line()).isEqualTo(3);
             assertThat(fault.column()).isBetween(6, 9);
         }
@@ -252,7 +252,7 @@ class XmlCursorTest {
                 }
                 out.append(event == XMLStreamConstants.START_ELEMENT ? ";" : "");
             }
-        } catch (XmlCursor.Fault fault) {
+        } catch (XmlFault fault) {
             return FAULT;
         } catch (IOException impossible) {
             throw new AssertionError(impossible);
