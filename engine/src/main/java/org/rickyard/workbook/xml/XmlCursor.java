@@ -3,8 +3,6 @@ package org.rickyard.workbook.xml;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.Arrays;
-import java.util.HashSet;
-import java.util.Set;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLStreamConstants;
 
@@ -23,11 +21,10 @@ public final class XmlCursor extends XmlCharacters {
     private static final int LONGEST_DECLARATION = 1000;
     /** As many as Java's own parser allows. */
     private static final int MOST_ATTRIBUTES = 10_000;
-    /** More attributes than this are compared by a set of names. */
-    private static final int FEW = 32;
 
     private final XmlNames names = new XmlNames();
     private final XmlPrefixes prefixes = new XmlPrefixes();
+    private final XmlAttributes attributes = new XmlAttributes();
 
     private boolean begun;
     private boolean rootRead;
@@ -40,14 +37,7 @@ public final class XmlCursor extends XmlCharacters {
 
     private String prefix;
     private String local;
-    private int attributes;
-    private String[] attributePrefixes = new String[16];
-    private String[] attributeNames = new String[16];
-    /** Where values begin and end, seen from the start of the tag. */
-    private int[] attributeStarts = new int[16];
-
-    private int[] attributeEnds = new int[16];
-    /** Whether the attributes include declarations of prefixes, which are not given out. */
+    /** How many prefixes the tag declares, which are not given out. */
     private int declarations;
 
     /** A cursor before the first event. */
@@ -259,7 +249,7 @@ public final class XmlCursor extends XmlCharacters {
         depth--;
         prefixes.leave(depth);
         local = openLocal[depth];
-        attributes = 0;
+        attributes.clear();
     }
 
     private void startTag() throws IOException, XmlFault {
@@ -268,7 +258,7 @@ public final class XmlCursor extends XmlCharacters {
         }
         rootRead = true;
         at++;
-        attributes = 0;
+        attributes.clear();
         declarations = 0;
         int start = at - from;
         readName();
@@ -297,9 +287,9 @@ public final class XmlCursor extends XmlCharacters {
             at++;
             selfClosed = true;
         }
-        checkPrefixes(elementPrefix);
-        if (attributes > 1) {
-            checkTwice();
+        boolean known = elementPrefix.isEmpty() || prefixes.meaning(elementPrefix) != null;
+        if (!known || !attributes.known(prefixes) || attributes.twice(prefixes)) {
+            throw fault();
         }
         if (depth == open.length) {
             open = Arrays.copyOf(open, 2 * depth);
@@ -311,7 +301,7 @@ public final class XmlCursor extends XmlCharacters {
     }
 
     private void attribute() throws IOException, XmlFault {
-        if (attributes + declarations >= MOST_ATTRIBUTES) {
+        if (attributes.count() + declarations >= MOST_ATTRIBUTES) {
             throw fault();
         }
         readName();
@@ -338,16 +328,7 @@ public final class XmlCursor extends XmlCharacters {
             declare(declaresDefault ? "" : ownLocal, new String(buffer, from + start, end - start));
             return;
         }
-        if (attributes == attributeNames.length) {
-            attributePrefixes = Arrays.copyOf(attributePrefixes, 2 * attributes);
-            attributeNames = Arrays.copyOf(attributeNames, 2 * attributes);
-            attributeStarts = Arrays.copyOf(attributeStarts, 2 * attributes);
-            attributeEnds = Arrays.copyOf(attributeEnds, 2 * attributes);
-        }
-        attributePrefixes[attributes] = ownPrefix;
-        attributeNames[attributes] = ownLocal;
-        attributeStarts[attributes] = start;
-        attributeEnds[attributes++] = end;
+        attributes.add(ownPrefix, ownLocal, start, end);
     }
 
     private void declare(String declared, String meaning) throws XmlFault {
@@ -411,41 +392,6 @@ public final class XmlCursor extends XmlCharacters {
         }
     }
 
-    private void checkPrefixes(String elementPrefix) throws XmlFault {
-        boolean known = elementPrefix.isEmpty() || prefixes.meaning(elementPrefix) != null;
-        for (int i = 0; i < attributes; i++) {
-            known &= attributePrefixes[i].isEmpty() || prefixes.meaning(attributePrefixes[i]) != null;
-        }
-        if (!known) {
-            throw fault();
-        }
-    }
-
-    /** No attribute may stand twice, under whatever prefix. */
-    private void checkTwice() throws XmlFault {
-        if (attributes > FEW) {
-            Set<String> seen = new HashSet<>();
-            for (int i = 0; i < attributes; i++) {
-                if (!seen.add(meaning(i) + ' ' + attributeNames[i])) {
-                    throw fault();
-                }
-            }
-            return;
-        }
-        for (int i = 1; i < attributes; i++) {
-            for (int j = 0; j < i; j++) {
-                if (attributeNames[i].equals(attributeNames[j]) && meaning(i).equals(meaning(j))) {
-                    throw fault();
-                }
-            }
-        }
-    }
-
-    private String meaning(int attribute) {
-        String own = attributePrefixes[attribute];
-        return own.isEmpty() ? "" : prefixes.meaning(own);
-    }
-
     /** The name of the element whose start or end tag was read, without prefix. */
     public String name() {
         return local;
@@ -453,12 +399,12 @@ public final class XmlCursor extends XmlCharacters {
 
     /** How many attributes the start tag has; declarations of prefixes are not among them. */
     public int attributes() {
-        return attributes;
+        return attributes.count();
     }
 
     /** The name of an attribute, without prefix. */
     public String attributeName(int attribute) {
-        return attributeNames[attribute];
+        return attributes.name(attribute);
     }
 
     /** The value of an attribute. */
@@ -468,12 +414,12 @@ public final class XmlCursor extends XmlCharacters {
 
     /** Where in {@link #characters} the value of an attribute begins. */
     public int attributeStart(int attribute) {
-        return from + attributeStarts[attribute];
+        return from + attributes.start(attribute);
     }
 
     /** One past the end of the value of an attribute. */
     public int attributeEnd(int attribute) {
-        return from + attributeEnds[attribute];
+        return from + attributes.end(attribute);
     }
 
     /** What the places of texts and values count in; good until the next event. */
