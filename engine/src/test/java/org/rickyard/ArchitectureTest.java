@@ -79,6 +79,14 @@ class ArchitectureTest {
             .allowEmptyShould(true);
 
     @ArchTest
+    static final ArchRule THE_READING_OF_XML_LEANS_ON_NOTHING = noClasses()
+            .that()
+            .resideInAPackage("org.rickyard.workbook.xml..")
+            .should()
+            .dependOnClassesThat(
+                    resideInAPackage("org.rickyard..").and(not(resideInAPackage("org.rickyard.workbook.xml.."))));
+
+    @ArchTest
     static final ArchRule READING_KNOWS_NOTHING_OF_WRITING = noClasses()
             .that()
             .resideInAPackage("org.rickyard.workbook.read..")

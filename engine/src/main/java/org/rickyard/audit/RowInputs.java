@@ -57,9 +57,7 @@ final class RowInputs {
 
     private void read(Expr expr) {
         if (expr instanceof Expr.Choice e) {
-            symbols.addAll(Inputs.of(e.when()));
-            constants.addAll(Inputs.constantsOf(e.when()));
-            tables.addAll(Inputs.tablesOf(e.when()));
+            add(Inputs.in(e.when()));
             Boolean taken = Evaluator.condition(e.when(), table).at(row);
             if (taken != null) {
                 read(taken ? e.then() : e.otherwise());
@@ -72,14 +70,18 @@ final class RowInputs {
         } else if (expr instanceof Expr.Total e) {
             totals.add(e);
         } else {
-            symbols.addAll(Inputs.of(expr));
-            constants.addAll(Inputs.constantsOf(expr));
-            tables.addAll(Inputs.tablesOf(expr));
+            add(Inputs.in(expr));
             if (expr instanceof Expr.From e) {
                 joins.add(e);
             } else if (expr instanceof Expr.Count e) {
                 counts.add(e);
             }
         }
+    }
+
+    private void add(Inputs inputs) {
+        symbols.addAll(inputs.symbols());
+        constants.addAll(inputs.constants());
+        tables.addAll(inputs.tables());
     }
 }

@@ -16,61 +16,78 @@ public final class Inputs {
 
     private Inputs() {}
 
+    /** All that an expression reads. */
+    public static Inputs in(Expr expr) {
+        Inputs inputs = new Inputs();
+        inputs.expr(expr);
+        return inputs;
+    }
+
+    /** All that a condition reads. */
+    public static Inputs in(Condition condition) {
+        Inputs inputs = new Inputs();
+        inputs.condition(condition);
+        return inputs;
+    }
+
+    /** The quantities and words of the same row. */
+    public Set<Symbol> symbols() {
+        return symbols;
+    }
+
+    /** The constants. */
+    public Set<Constant> constants() {
+        return constants;
+    }
+
+    /** The reference tables. */
+    public Set<ReferenceTable> tables() {
+        return tables;
+    }
+
     /** The quantities and words of the same row. */
     public static Set<Symbol> of(Expr expr) {
-        return read(expr).symbols;
+        return in(expr).symbols;
     }
 
     /** The quantities and words of the same row that a condition reads. */
     public static Set<Symbol> of(Condition condition) {
-        Inputs inputs = new Inputs();
-        inputs.condition(condition);
-        return inputs.symbols;
+        return in(condition).symbols;
     }
 
     /** The tables that a condition reads. */
     public static Set<ReferenceTable> tablesOf(Condition condition) {
-        Inputs inputs = new Inputs();
-        inputs.condition(condition);
-        return inputs.tables;
+        return in(condition).tables;
     }
 
     /** The constants that a condition reads. */
     public static Set<Constant> constantsOf(Condition condition) {
-        Inputs inputs = new Inputs();
-        inputs.condition(condition);
-        return inputs.constants;
+        return in(condition).constants;
     }
 
     /** The constants. */
     public static Set<Constant> constantsOf(Expr expr) {
-        return read(expr).constants;
+        return in(expr).constants;
     }
 
     /** The reference tables. */
     public static Set<ReferenceTable> tablesOf(Expr expr) {
-        return read(expr).tables;
+        return in(expr).tables;
     }
 
     /** The columns it reads of the table with this id, by totals, counts and joins; which may be its own. */
     public static Set<Symbol> of(String table, Expr expr) {
-        return read(expr).there.getOrDefault(table, Set.of());
+        return in(expr).there.getOrDefault(table, Set.of());
     }
 
     /** The columns it reads of each table, by totals, counts and joins. */
     public static Map<String, Set<Symbol>> ofOthers(Expr expr) {
-        return read(expr).there;
+        return in(expr).there;
     }
 
     /** The ids of the other tables it reads. */
     public static Set<String> otherTablesOf(Expr expr) {
-        return read(expr).others;
-    }
-
-    private static Inputs read(Expr expr) {
-        Inputs inputs = new Inputs();
-        inputs.expr(expr);
-        return inputs;
+        return in(expr).others;
     }
 
     private void expr(Expr expr) {

@@ -46,7 +46,7 @@ final class ColumnReader {
         this.rows = rows;
         this.list = rows.spec();
         this.spec = spec;
-        this.column = new FoundRows.Column(spec, rows.size());
+        this.column = new FoundRows.Column(spec, rows);
         this.decider = RowUnits.decidedBy(list, spec);
         this.customary = customary;
         this.findings = new CellFindings(list, spec, findings);

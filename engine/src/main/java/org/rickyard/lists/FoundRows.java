@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.rickyard.quantity.Unit;
@@ -15,10 +16,11 @@ import org.rickyard.quantity.Units;
  * what differs from row to row, are kept. Not changed after the lists are found, so any thread may ask.
  */
 final class FoundRows implements ListRows {
+    private static final State[] STATES = State.values();
     private static final MathContext GRID_DIGITS = new MathContext(15);
 
-    /** One column in all the places of its list. */
-    static final class Column {
+    /** One column in all the places of its list; asked once its rows are known. */
+    static final class Column implements ListColumn {
         final ColumnSpec spec;
         final byte[] state;
         /** Which of several headers a cell is taken from; null if there is only ever one. */
@@ -34,9 +36,22 @@ final class FoundRows implements ListRows {
         /** Numbers that were read out of text. */
         final Map<Integer, Double> read = new HashMap<>();
 
-        Column(ColumnSpec spec, int rows) {
+        private final FoundRows rows;
+        /** Where it stands in each table, by header; null in a table without it. */
+        private final Binding[][] places;
+
+        private final boolean isMeasured;
+
+        Column(ColumnSpec spec, FoundRows rows) {
             this.spec = spec;
-            this.state = new byte[rows];
+            this.rows = rows;
+            this.state = new byte[rows.size()];
+            this.places = new Binding[rows.bound.length][];
+            for (int i = 0; i < places.length; i++) {
+                List<Binding> bindings = rows.bound[i].bindings().get(spec);
+                places[i] = bindings == null ? null : bindings.toArray(new Binding[0]);
+            }
+            this.isMeasured = spec.isNumeric() || spec.type() == ColumnSpec.Type.TEXT_OR_NUMBER;
         }
 
         short unitIndex(RowUnits.At at) {
@@ -64,9 +79,101 @@ final class FoundRows implements ListRows {
             words[words.length - 1] = canonical;
             return (byte) words.length;
         }
-    }
 
-    private static final State[] STATES = State.values();
+        /** The place a cell comes from, or null. */
+        private Binding binding(int row) {
+            Binding[] here = places[rows.tableOf[row]];
+            return here == null ? null : here[pick == null ? 0 : pick[row]];
+        }
+
+        private Grid grid(int row) {
+            return rows.tables[rows.tableOf[row]].grid;
+        }
+
+        @Override
+        public State state(int row) {
+            return STATES[state[row]];
+        }
+
+        @Override
+        public double number(int row) {
+            if (state[row] == State.READ_FROM_TEXT.ordinal()) {
+                return read.getOrDefault(row, 0.0);
+            }
+            Binding binding = binding(row);
+            return binding == null ? 0 : grid(row).number(rows.sheetRow[row], binding.sheetColumn()) * cellScale(row);
+        }
+
+        @Override
+        public String text(int row) {
+            if (word != null && word[row] != 0) {
+                return words[word[row] - 1];
+            }
+            Binding binding = binding(row);
+            return binding == null ? "" : cellText(grid(row), rows.sheetRow[row], binding.sheetColumn());
+        }
+
+        @Override
+        public String typed(int row) {
+            Binding binding = binding(row);
+            if (binding == null) {
+                return text(row);
+            }
+            Grid grid = grid(row);
+            int sheetRow = rows.sheetRow[row];
+            int sheetColumn = binding.sheetColumn();
+            return grid.kind(sheetRow, sheetColumn) == Grid.Kind.NUMBER
+                    ? Words.digits(new BigDecimal(grid.number(sheetRow, sheetColumn), GRID_DIGITS).doubleValue())
+                    : grid.text(sheetRow, sheetColumn);
+        }
+
+        @Override
+        public Unit unit(int row) {
+            Binding binding = binding(row);
+            if (binding == null) {
+                return null;
+            }
+            if (spec.type() == ColumnSpec.Type.TEXT_OR_NUMBER
+                    && grid(row).kind(rows.sheetRow[row], binding.sheetColumn()) != Grid.Kind.NUMBER) {
+                return null;
+            }
+            if (unit != null) {
+                RowUnits.At at = at(row);
+                return at == null ? null : at.unit();
+            }
+            if (spec.type() == ColumnSpec.Type.NOZZLE) {
+                return Units.ONE;
+            }
+            return binding.unit().unit();
+        }
+
+        @Override
+        public Optional<String> productUnit(int row) {
+            RowUnits.At at = unit == null ? null : at(row);
+            return at == null ? Optional.empty() : Optional.ofNullable(at.productUnit());
+        }
+
+        @Override
+        public int cellScale(int row) {
+            Binding binding = isMeasured ? binding(row) : null;
+            return binding != null
+                            && grid(row).format(rows.sheetRow[row], binding.sheetColumn()) == Grid.Format.PERCENT
+                            && isPercent(unit(row))
+                    ? 100
+                    : 1;
+        }
+
+        @Override
+        public Optional<CellAddress> address(int row) {
+            FoundTable table = rows.tables[rows.tableOf[row]];
+            Binding binding = binding(row);
+            if (binding != null) {
+                return Optional.of(table.address(rows.sheetRow[row], binding.sheetColumn()));
+            }
+            Integer header = rows.bound[rows.tableOf[row]].wordsAt().get(spec);
+            return header == null ? Optional.empty() : Optional.of(table.address(table.headerRow, header));
+        }
+    }
 
     private final ListSpec spec;
     final FoundTable[] tables;
@@ -87,7 +194,8 @@ final class FoundRows implements ListRows {
         columns.put(column.spec, column);
     }
 
-    Column column(ColumnSpec column) {
+    @Override
+    public Column column(ColumnSpec column) {
         return columns.get(column);
     }
 
@@ -109,58 +217,25 @@ final class FoundRows implements ListRows {
     @Override
     public State state(ColumnSpec column, int row) {
         Column found = columns.get(column);
-        return found == null ? State.NO_COLUMN : STATES[found.state[row]];
-    }
-
-    /** The place a cell comes from, or null. */
-    Binding binding(ColumnSpec column, int row) {
-        java.util.List<Binding> bindings = bound[tableOf[row]].bindings().get(column);
-        if (bindings == null) {
-            return null;
-        }
-        Column found = columns.get(column);
-        return bindings.get(found == null || found.pick == null ? 0 : found.pick[row]);
+        return found == null ? State.NO_COLUMN : found.state(row);
     }
 
     @Override
     public double number(ColumnSpec column, int row) {
         Column found = columns.get(column);
-        if (found == null) {
-            return 0;
-        }
-        if (found.state[row] == State.READ_FROM_TEXT.ordinal()) {
-            return found.read.getOrDefault(row, 0.0);
-        }
-        Binding binding = binding(column, row);
-        return binding == null
-                ? 0
-                : tables[tableOf[row]].grid.number(sheetRow[row], binding.sheetColumn()) * cellScale(column, row);
+        return found == null ? 0 : found.number(row);
     }
 
     @Override
     public String text(ColumnSpec column, int row) {
         Column found = columns.get(column);
-        if (found == null) {
-            return "";
-        }
-        if (found.word != null && found.word[row] != 0) {
-            return found.words[found.word[row] - 1];
-        }
-        Binding binding = binding(column, row);
-        return binding == null ? "" : cellText(tables[tableOf[row]].grid, sheetRow[row], binding.sheetColumn());
+        return found == null ? "" : found.text(row);
     }
 
     @Override
     public String typed(ColumnSpec column, int row) {
-        Binding binding = columns.containsKey(column) ? binding(column, row) : null;
-        if (binding == null) {
-            return text(column, row);
-        }
-        Grid grid = tables[tableOf[row]].grid;
-        int at = binding.sheetColumn();
-        return grid.kind(sheetRow[row], at) == Grid.Kind.NUMBER
-                ? Words.digits(new BigDecimal(grid.number(sheetRow[row], at), GRID_DIGITS).doubleValue())
-                : grid.text(sheetRow[row], at);
+        Column found = columns.get(column);
+        return found == null ? "" : found.typed(row);
     }
 
     /** A cell as words: trimmed text, or the digits of a number. */
@@ -172,47 +247,20 @@ final class FoundRows implements ListRows {
 
     @Override
     public Optional<Unit> unit(ColumnSpec column, int row) {
-        return Optional.ofNullable(unitOrNull(column, row));
-    }
-
-    private Unit unitOrNull(ColumnSpec column, int row) {
         Column found = columns.get(column);
-        Binding binding = found == null ? null : binding(column, row);
-        if (binding == null) {
-            return null;
-        }
-        if (column.type() == ColumnSpec.Type.TEXT_OR_NUMBER
-                && tables[tableOf[row]].grid.kind(sheetRow[row], binding.sheetColumn()) != Grid.Kind.NUMBER) {
-            return null;
-        }
-        if (found.unit != null) {
-            RowUnits.At at = found.at(row);
-            return at == null ? null : at.unit();
-        }
-        if (column.type() == ColumnSpec.Type.NOZZLE) {
-            return Units.ONE;
-        }
-        return binding.unit().unit();
+        return found == null ? Optional.empty() : Optional.ofNullable(found.unit(row));
     }
 
     @Override
     public Optional<String> productUnit(ColumnSpec column, int row) {
         Column found = columns.get(column);
-        RowUnits.At at = found == null || found.unit == null ? null : found.at(row);
-        return at == null ? Optional.empty() : Optional.ofNullable(at.productUnit());
+        return found == null ? Optional.empty() : found.productUnit(row);
     }
 
     @Override
     public int cellScale(ColumnSpec column, int row) {
-        Binding binding = binding(column, row);
-        if (binding == null || !column.isNumeric() && column.type() != ColumnSpec.Type.TEXT_OR_NUMBER) {
-            return 1;
-        }
-        Grid grid = tables[tableOf[row]].grid;
-        return grid.format(sheetRow[row], binding.sheetColumn()) == Grid.Format.PERCENT
-                        && isPercent(unitOrNull(column, row))
-                ? 100
-                : 1;
+        Column found = columns.get(column);
+        return found == null ? 1 : found.cellScale(row);
     }
 
     /** Whether a unit counts in hundredths, so that a cell shown as per cent holds a hundredth of its number. */
@@ -225,12 +273,7 @@ final class FoundRows implements ListRows {
 
     @Override
     public Optional<CellAddress> address(ColumnSpec column, int row) {
-        FoundTable table = tables[tableOf[row]];
-        Binding binding = binding(column, row);
-        if (binding != null) {
-            return Optional.of(table.address(sheetRow[row], binding.sheetColumn()));
-        }
-        Integer header = bound[tableOf[row]].wordsAt().get(column);
-        return header == null ? Optional.empty() : Optional.of(table.address(table.headerRow, header));
+        Column found = columns.get(column);
+        return found == null ? Optional.empty() : found.address(row);
     }
 }

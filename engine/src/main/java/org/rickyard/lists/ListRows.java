@@ -39,6 +39,9 @@ public interface ListRows {
     /** Whether any place where the list was found has a header for the column. */
     boolean has(ColumnSpec column);
 
+    /** One of the columns, to be asked for many rows; null if there is no such column anywhere. */
+    ListColumn column(ColumnSpec column);
+
     /** The state of a cell. */
     State state(ColumnSpec column, int row);
 

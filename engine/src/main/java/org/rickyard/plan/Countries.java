@@ -20,6 +20,8 @@ final class Countries {
     private final ListRows fields;
     private final Map<String, String> ofFields = new HashMap<>();
     private final String assumed;
+    private String lastHolding;
+    private String lastCountry;
 
     Countries(FoundLists lists) {
         clamps = lists.rows(Clamps.LIST);
@@ -53,7 +55,16 @@ final class Countries {
         if (fields.state(Fields.COUNTRY, field) == ListRows.State.GIVEN) {
             return fields.text(Fields.COUNTRY, field);
         }
-        String holding = NameKey.key(fields.text(Fields.HOLDING, field));
+        String typed = fields.text(Fields.HOLDING, field);
+        // Fields of a holding mostly stand together.
+        if (!typed.equals(lastHolding)) {
+            lastCountry = ofHolding(NameKey.key(typed));
+            lastHolding = typed;
+        }
+        return lastCountry;
+    }
+
+    private String ofHolding(String holding) {
         if (ofFields.containsKey(holding)) {
             return ofFields.get(holding);
         }

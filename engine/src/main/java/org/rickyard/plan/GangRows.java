@@ -59,11 +59,13 @@ final class GangRows {
         this.rollers = rollers;
         findings = plan.findings();
         MachineChoice machineChoice = new MachineChoice(machines, findings);
-        FieldChoice fieldChoice = new FieldChoice(fields, findings);
+        // Made ready only where there is a gang, for it goes through all fields.
+        FieldChoice fieldChoice = null;
         for (int job = 0; job < jobs.size(); job++) {
             List<Member> members = members(job, machineChoice);
             if (!members.isEmpty()) {
                 byJob.put(job, members);
+                fieldChoice = fieldChoice == null ? new FieldChoice(fields, findings) : fieldChoice;
                 for (int field : fieldChoice.find(jobs, job)) {
                     gangs.add(new Gang(gangs.size() + 1, job, field, cuts.clamp(job, field), members));
                 }

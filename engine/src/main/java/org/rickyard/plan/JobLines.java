@@ -1,12 +1,10 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
@@ -59,90 +57,100 @@ final class JobLines {
         return blocks;
     }
 
-    /** What is put into the tank on a field by one job and sprayer: the products and mixes of its rows. */
-    private record Spraying(String job, int machine, String block, String water, int field) {}
-
-    private record Seen(String job, int field, int machine) {}
-
-    private record Work(int job, int field, int machine, Spraying spraying) {}
-
     private void read() {
-        List<Work> works = new ArrayList<>();
-        Map<Spraying, Set<String>> mixes = new HashMap<>();
-        Map<Spraying, List<Integer>> rows = new HashMap<>();
-        Set<Seen> seen = new LinkedHashSet<>();
+        Map<String, Integer> numbers = new HashMap<>();
+        // Lines are told apart by job, field and machine; what is sprayed, by the block and water volume too.
+        TupleNumbers works = new TupleNumbers(3);
+        TupleNumbers sprayings = new TupleNumbers(5);
+        TankContents tanks = new TankContents();
+        int[] jobOf = new int[16];
+        int[] sprayingOf = new int[16];
         for (int job = 0; job < jobs.size(); job++) {
-            int row = job;
-            List<Integer> gang = new ArrayList<>();
-            for (MachineMention mention : machineChoice.named(jobs, job)) {
-                gang.addAll(machineChoice.find(jobs, job, mention.name()));
-            }
-            if (jobs.text(Jobs.MACHINE, job).isEmpty()) {
-                findings.add(Finding.caution(
-                        jobs.address(Jobs.MACHINE, job)
-                                .or(() -> jobs.address(Jobs.OPERATION, row))
-                                .orElse(null),
-                        "this job names no machine, so nothing is worked out for it; write a name from the machine"
-                                + " list."));
-            }
-            String name =
-                    NameKey.key(jobs.text(Jobs.JOB, job)) + '\u0000' + NameKey.key(jobs.text(Jobs.OPERATION, job));
-            String water = waterOf(job);
-            String content = NameKey.key(jobs.text(Jobs.PRODUCT, job))
-                    + '\u0000'
-                    + NameKey.key(jobs.text(Jobs.MIX, job))
-                    + '\u0000'
-                    + doseOf(job);
+            List<Integer> gang = gang(job);
+            int name = number(
+                    numbers,
+                    NameKey.key(jobs.text(Jobs.JOB, job)) + '\u0000' + NameKey.key(jobs.text(Jobs.OPERATION, job)));
+            int water = number(numbers, waterOf(job));
+            int content = number(
+                    numbers,
+                    NameKey.key(jobs.text(Jobs.PRODUCT, job))
+                            + '\u0000'
+                            + NameKey.key(jobs.text(Jobs.MIX, job))
+                            + '\u0000'
+                            + doseOf(job));
+            String block = jobs.text(Jobs.BLOCK, job);
+            int jobBlock = block.isEmpty() ? -1 : number(numbers, NameKey.key(block));
             for (int field : fieldChoice.find(jobs, job)) {
                 for (int machine : gang) {
                     String type = machines.text(Machines.TYPE, machine);
                     if (!type.isEmpty() && !Suitability.worksByWidth(type)) {
                         continue;
                     }
-                    Spraying spraying = null;
+                    int spraying = -1;
                     if (sprays(type)) {
-                        spraying = new Spraying(name, machine, NameKey.key(block(job, field)), water, field);
-                        mixes.computeIfAbsent(spraying, s -> new LinkedHashSet<>())
-                                .add(content);
-                        rows.computeIfAbsent(spraying, s -> new ArrayList<>()).add(job);
+                        int blockHere = jobBlock >= 0
+                                ? jobBlock
+                                : number(numbers, NameKey.key(fields.text(Fields.BLOCK, field)));
+                        spraying = sprayings.of(name, machine, blockHere, water, field);
+                        tanks.add(spraying, content, job);
                     }
-                    if (seen.add(new Seen(name, field, machine))) {
-                        works.add(new Work(job, field, machine, spraying));
+                    int before = works.count();
+                    int work = works.of(name, field, machine);
+                    if (work == before) {
+                        if (work == jobOf.length) {
+                            jobOf = Arrays.copyOf(jobOf, 2 * work);
+                            sprayingOf = Arrays.copyOf(sprayingOf, 2 * work);
+                        }
+                        jobOf[work] = job;
+                        sprayingOf[work] = spraying;
                     }
                 }
             }
         }
-        assign(works, mixes, rows);
-    }
-
-    private void assign(List<Work> works, Map<Spraying, Set<String>> mixes, Map<Spraying, List<Integer>> rows) {
-        Map<List<Object>, Block> byContent = new LinkedHashMap<>();
-        for (Work work : works) {
+        TupleNumbers byContent = new TupleNumbers(6);
+        for (int work = 0; work < works.count(); work++) {
+            int field = works.member(work, 1);
+            int machine = works.member(work, 2);
+            int spraying = sprayingOf[work];
             int key = 0;
-            if (work.spraying() != null) {
-                Spraying s = work.spraying();
-                List<Object> content = List.of(
-                        s.job(),
-                        s.machine(),
-                        s.block(),
-                        s.water(),
-                        NameKey.key(fields.text(Fields.HOLDING, work.field())),
-                        mixes.get(s));
-                Block block = byContent.get(content);
-                if (block == null) {
-                    block = new Block(byContent.size() + 1, work.job(), work.field(), work.machine(), rows.get(s));
-                    byContent.put(content, block);
-                    blocks.add(block);
+            if (spraying >= 0) {
+                int holding = number(numbers, NameKey.key(fields.text(Fields.HOLDING, field)));
+                key = 1
+                        + byContent.of(
+                                works.member(work, 0),
+                                machine,
+                                sprayings.member(spraying, 2),
+                                sprayings.member(spraying, 3),
+                                holding,
+                                tanks.set(spraying));
+                if (key > blocks.size()) {
+                    blocks.add(new Block(key, jobOf[work], field, machine, tanks.jobs(spraying)));
                 }
-                key = block.key();
             }
-            lines.add(new Line(work.job(), work.field(), work.machine(), key));
+            lines.add(new Line(jobOf[work], field, machine, key));
         }
     }
 
-    private String block(int job, int field) {
-        String typed = jobs.text(Jobs.BLOCK, job);
-        return typed.isEmpty() ? fields.text(Fields.BLOCK, field) : typed;
+    private static int number(Map<String, Integer> numbers, String word) {
+        Integer known = numbers.putIfAbsent(word, numbers.size());
+        return known == null ? numbers.size() - 1 : known;
+    }
+
+    /** The machines that a job names, row by row of the machine list. */
+    private List<Integer> gang(int job) {
+        List<Integer> gang = new ArrayList<>();
+        for (MachineMention mention : machineChoice.named(jobs, job)) {
+            gang.addAll(machineChoice.find(jobs, job, mention.name()));
+        }
+        if (jobs.text(Jobs.MACHINE, job).isEmpty()) {
+            findings.add(Finding.caution(
+                    jobs.address(Jobs.MACHINE, job)
+                            .or(() -> jobs.address(Jobs.OPERATION, job))
+                            .orElse(null),
+                    "this job names no machine, so nothing is worked out for it; write a name from the machine"
+                            + " list."));
+        }
+        return gang;
     }
 
     private String waterOf(int job) {
@@ -159,13 +167,18 @@ final class JobLines {
 
     /** Without jobs, each machine once over the fields of its holding whose crop its type works. */
     private void ifDoneOnce() {
+        String[] holdings = new String[fields.size()];
+        String[] crops = new String[fields.size()];
+        for (int field = 0; field < crops.length; field++) {
+            holdings[field] = NameKey.key(fields.text(Fields.HOLDING, field));
+            crops[field] = fields.text(Fields.CROP, field);
+        }
         for (int machine = 0; machine < machines.size(); machine++) {
             String type = machines.text(Machines.TYPE, machine);
             String holding = NameKey.key(machines.text(Machines.HOLDING, machine));
-            for (int field = 0; field < fields.size(); field++) {
-                boolean sameHolding =
-                        holding.isEmpty() || holding.equals(NameKey.key(fields.text(Fields.HOLDING, field)));
-                if (sameHolding && Suitability.suits(type, fields.text(Fields.CROP, field))) {
+            for (int field = 0; field < crops.length; field++) {
+                boolean sameHolding = holding.isEmpty() || holding.equals(holdings[field]);
+                if (sameHolding && Suitability.suits(type, crops[field])) {
                     lines.add(new Line(-1, field, machine, 0));
                 }
             }

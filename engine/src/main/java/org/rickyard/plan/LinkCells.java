@@ -1,11 +1,13 @@
 package org.rickyard.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.rickyard.formula.Scaling;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.ListColumn;
 import org.rickyard.lists.ListRows;
 import org.rickyard.quantity.Ratio;
 import org.rickyard.quantity.Unit;
@@ -20,6 +22,9 @@ public final class LinkCells {
     private final Symbol symbol;
     private final List<Candidate> places;
     private final ListRows[] lists;
+    /** The column of each place; null where the workbook has none. */
+    private final ListColumn[] columns;
+
     private final int[][] listRows;
     private final byte[] chosen;
     private volatile ScaledUnit lastScaled;
@@ -28,47 +33,60 @@ public final class LinkCells {
         this.symbol = symbol;
         this.places = places;
         lists = new ListRows[places.size()];
+        columns = new ListColumn[places.size()];
         listRows = new int[places.size()][];
-        for (int i = 0; i < places.size(); i++) {
+        for (int i = 0; i < lists.length; i++) {
             lists[i] = sources.list(places.get(i).role());
             listRows[i] = sources.rows(places.get(i).role());
+            if (lists[i] != null && listRows[i] != null) {
+                columns[i] = lists[i].column(places.get(i).column());
+            }
         }
         chosen = new byte[rows];
-        for (int row = 0; row < rows; row++) {
-            chosen[row] = sources.applies(symbol, row) ? choose(row) : -1;
+        choose(sources.where(symbol));
+    }
+
+    private void choose(boolean[] applies) {
+        Arrays.fill(chosen, (byte) -1);
+        boolean[] decided = new boolean[chosen.length];
+        for (byte i = 0; i < columns.length; i++) {
+            if (columns[i] != null) {
+                choose(i, columns[i], applies, decided);
+            }
         }
     }
 
-    private byte choose(int row) {
-        byte last = -1;
-        for (byte i = 0; i < lists.length; i++) {
-            if (lists[i] == null || listRows[i] == null || listRows[i][row] < 0) {
+    /** Takes a place for the rows that it answers, and for the time being where none before it has a cell. */
+    private void choose(byte place, ListColumn column, boolean[] applies, boolean[] decided) {
+        int[] rowsThere = listRows[place];
+        boolean measured = isMeasured(places.get(place).column());
+        Unit lastUnit = null;
+        boolean lastFits = true;
+        for (int row = 0; row < chosen.length; row++) {
+            if (decided[row] || rowsThere[row] < 0 || applies != null && !applies[row]) {
                 continue;
             }
-            ListRows.State state = lists[i].state(places.get(i).column(), listRows[i][row]);
-            if (state == ListRows.State.NO_COLUMN || !fits(i, row)) {
+            ListRows.State state = column.state(rowsThere[row]);
+            if (state == ListRows.State.NO_COLUMN) {
                 continue;
             }
-            if (state != ListRows.State.BLANK) {
-                return i;
+            // A cell whose unit measures another quantity is another column's cell: t/h is no m3/h.
+            Unit unit = measured ? column.unit(rowsThere[row]) : null;
+            if (unit != lastUnit) {
+                lastUnit = unit;
+                lastFits = unit == null || asDryMatter(unit).isCompatible(symbol.unit());
             }
-            last = i;
+            if (lastFits) {
+                chosen[row] = place;
+                decided[row] = state != ListRows.State.BLANK;
+            }
         }
-        return last;
     }
 
-    /** A cell whose unit measures another quantity is another column's cell: t/h is no m3/h. */
-    private boolean fits(int i, int row) {
-        ColumnSpec column = places.get(i).column();
-        boolean measured = column.type() == ColumnSpec.Type.NUMBER
+    private static boolean isMeasured(ColumnSpec column) {
+        return column.type() == ColumnSpec.Type.NUMBER
                 || column.type() == ColumnSpec.Type.DOSE
                 || column.type() == ColumnSpec.Type.TEXT_OR_NUMBER;
-        if (!measured) {
-            return true;
-        }
-        return lists[i].unit(column, listRows[i][row])
-                .map(unit -> asDryMatter(unit).isCompatible(symbol.unit()))
-                .orElse(true);
     }
 
     /** A yield in t/ha whose basis says dry matter is one of dry matter, whatever its header leaves out. */
@@ -99,42 +117,52 @@ public final class LinkCells {
 
     /** What the cell gave; NO_COLUMN if there is none. */
     public ListRows.State state(int row) {
-        return exists(row) ? list(row).state(column(row), listRow(row)) : ListRows.State.NO_COLUMN;
+        return exists(row) ? column(row).state(listRow(row)) : ListRows.State.NO_COLUMN;
     }
 
     /** The cell's address. */
     public Optional<CellAddress> address(int row) {
-        return exists(row) ? list(row).address(column(row), listRow(row)) : Optional.empty();
+        return exists(row) ? column(row).address(listRow(row)) : Optional.empty();
     }
 
     /** The unit the client's number is in. */
     public Optional<Unit> unit(int row) {
-        return exists(row) ? list(row).unit(column(row), listRow(row)).map(this::asDryMatter) : Optional.empty();
+        return exists(row) ? Optional.ofNullable(unitOrNull(row)) : Optional.empty();
+    }
+
+    private Unit unitOrNull(int row) {
+        Unit unit = column(row).unit(listRow(row));
+        return unit == null ? null : asDryMatter(unit);
     }
 
     /** The client's number in the client's unit. */
     public double typedNumber(int row) {
-        return list(row).number(column(row), listRow(row));
+        return column(row).number(listRow(row));
     }
 
     /** The client's words, or the canonical word of a choice. */
     public String text(int row) {
-        return exists(row) ? list(row).text(column(row), listRow(row)) : "";
+        return exists(row) ? column(row).text(listRow(row)) : "";
     }
 
     /** The client's words just as they stand in the cell, spaces and all. */
     public String typed(int row) {
-        return exists(row) ? list(row).typed(column(row), listRow(row)) : "";
+        return exists(row) ? column(row).typed(listRow(row)) : "";
     }
 
     /** What a product is measured in, where the cell's unit says so. */
     public Optional<String> productUnit(int row) {
-        return exists(row) ? list(row).productUnit(column(row), listRow(row)) : Optional.empty();
+        return exists(row) ? column(row).productUnit(listRow(row)) : Optional.empty();
     }
 
     /** How the cell's stored number becomes the symbol's number. */
     public Scaling scaling(int row) {
-        return scaling(unit(row).orElse(symbol.unit()), list(row).cellScale(column(row), listRow(row)));
+        return scaling(unitOrSymbols(row), column(row).cellScale(listRow(row)));
+    }
+
+    private Unit unitOrSymbols(int row) {
+        Unit unit = unitOrNull(row);
+        return unit == null ? symbol.unit() : unit;
     }
 
     private Scaling scaling(Unit unit, int cellScale) {
@@ -153,8 +181,8 @@ public final class LinkCells {
     /** The number in the symbol's unit, by the same steps as the cell formula. */
     public double number(int row) {
         double typed = typedNumber(row);
-        int cellScale = list(row).cellScale(column(row), listRow(row));
-        Unit unit = unit(row).orElse(symbol.unit());
+        int cellScale = column(row).cellScale(listRow(row));
+        Unit unit = unitOrSymbols(row);
         return cellScale == 1 && unit == symbol.unit()
                 ? typed
                 : scaling(unit, cellScale).apply(typed / cellScale);
@@ -165,12 +193,8 @@ public final class LinkCells {
         return exists(row) && places.get(chosen[row]).standing() == Candidate.Standing.DEFAULT;
     }
 
-    private ListRows list(int row) {
-        return lists[chosen[row]];
-    }
-
-    private ColumnSpec column(int row) {
-        return places.get(chosen[row]).column();
+    private ListColumn column(int row) {
+        return columns[chosen[row]];
     }
 
     private int listRow(int row) {

@@ -12,6 +12,8 @@ import org.rickyard.lists.NameKey;
 final class MachineChoice {
     private final NameKey names;
     private final List<Finding> findings;
+    private String lastText = "";
+    private List<MachineMention> lastNamed = List.of();
 
     MachineChoice(ListRows machines, List<Finding> findings) {
         this.names = NameKey.of(machines, Machines.MACHINE);
@@ -20,7 +22,13 @@ final class MachineChoice {
 
     /** The machines a job row names, in its own order. */
     List<MachineMention> named(ListRows jobs, int job) {
-        return MachineMention.parse(jobs.text(Jobs.MACHINE, job), names::knows);
+        String text = jobs.text(Jobs.MACHINE, job);
+        // The same job is asked about for each of its fields.
+        if (!text.equals(lastText)) {
+            lastNamed = MachineMention.parse(text, names::knows);
+            lastText = text;
+        }
+        return lastNamed;
     }
 
     /** The machine of that name, first on the job's own holding; none, with a finding, if there is none. */

@@ -1,6 +1,7 @@
 package org.rickyard.plan;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,12 +29,13 @@ final class PriceRows {
     }
 
     private static Map<Role, Symbol> items() {
+        // In this order always: it is the order in which faults are told, and must be the same in every run.
         Map<Role, Symbol> items = new LinkedHashMap<>();
         items.put(Role.WAGE, Prices.WAGE);
         items.put(Role.FUEL_PRICE, Prices.FUEL_PRICE);
         items.put(Role.INTEREST, Prices.INTEREST);
         items.put(Role.INSURANCE, Prices.INSURANCE);
-        return Map.copyOf(items);
+        return Collections.unmodifiableMap(items);
     }
 
     /** The column of a price. */

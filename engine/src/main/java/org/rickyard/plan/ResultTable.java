@@ -14,6 +14,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListRows;
+import org.rickyard.quantity.Range;
 import org.rickyard.trade.Quantities;
 
 /** A result table with its rows: what each cell is linked to, and once evaluated, what it holds. */
@@ -90,12 +91,16 @@ public final class ResultTable implements RowValues {
     void evaluate(Map<String, ResultTable> tables, ConstantsInForce inForce) {
         others = tables;
         constants = inForce;
-        spec.columns().stream()
-                .filter(TableColumn::joinsRows)
-                .forEach(column -> values.put(column.symbol(), evaluate(column)));
-        spec.columns().stream()
-                .filter(column -> !column.joinsRows())
-                .forEach(column -> values.put(column.symbol(), evaluate(column)));
+        for (TableColumn column : spec.columns()) {
+            if (column.joinsRows()) {
+                values.put(column.symbol(), evaluate(column));
+            }
+        }
+        for (TableColumn column : spec.columns()) {
+            if (!column.joinsRows()) {
+                values.put(column.symbol(), evaluate(column));
+            }
+        }
         if (!leftOut.isEmpty()) {
             Values numbers = Values.ofNumbers(rows());
             Values words = Values.ofWords(rows());
@@ -200,11 +205,12 @@ public final class ResultTable implements RowValues {
         LinkCells cells = new LinkCells(link.symbol(), link.places(), sources, rows());
         links.put(link.symbol(), cells);
         Values result = Values.ofNumbers(rows());
+        Range possible = link.symbol().possible();
         for (int row = 0; row < rows(); row++) {
             switch (cells.state(row)) {
                 case GIVEN, READ_FROM_TEXT -> {
                     double number = cells.number(row);
-                    if (link.symbol().possible().contains(number)) {
+                    if (possible.contains(number)) {
                         result.set(row, number);
                     } else {
                         result.mark(row, Values.State.UNUSABLE);
@@ -227,16 +233,21 @@ public final class ResultTable implements RowValues {
             // Nobody asks an empty table, and making a formula ready costs more than a row of it.
             return symbol.type() == Symbol.Type.TEXT ? Values.ofWords(0) : Values.ofNumbers(0);
         }
-        if (symbol.type() == Symbol.Type.TEXT) {
-            Values result = Values.ofWords(rows());
-            Evaluator.WordAt word = Evaluator.words(expr, this);
-            for (int row = 0; row < rows(); row++) {
-                result.set(row, word.at(row));
-            }
-            return result;
+        return symbol.type() == Symbol.Type.TEXT
+                ? words(Evaluator.words(expr, this))
+                : numbers(Evaluator.number(expr, this));
+    }
+
+    private Values words(Evaluator.WordAt word) {
+        Values result = Values.ofWords(rows());
+        for (int row = 0; row < rows(); row++) {
+            result.set(row, word.at(row));
         }
+        return result;
+    }
+
+    private Values numbers(Evaluator.NumberAt number) {
         Values result = Values.ofNumbers(rows());
-        Evaluator.NumberAt number = Evaluator.number(expr, this);
         double[] out = new double[1];
         for (int row = 0; row < rows(); row++) {
             if (number.at(row, out)) {

@@ -71,9 +71,9 @@ public final class RowSources {
         return applies != null;
     }
 
-    boolean applies(Symbol link, int row) {
-        boolean[] applies = only.get(link);
-        return applies == null || applies[row];
+    /** The rows a linked column applies to; null for all. */
+    boolean[] where(Symbol link) {
+        return only.get(link);
     }
 
     ListRows list(Role role) {

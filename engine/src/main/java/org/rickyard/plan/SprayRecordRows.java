@@ -2,10 +2,7 @@ package org.rickyard.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -25,27 +22,35 @@ final class SprayRecordRows {
     private final SprayRows products;
     private final Countries countries;
     private final List<Application> applications = new ArrayList<>();
-    private final Map<List<Integer>, List<Integer>> seasons = new LinkedHashMap<>();
+    /** The applications of each product on each field, by day. */
+    private final List<List<Integer>> seasons = new ArrayList<>();
 
     SprayRecordRows(PlanContext plan, List<JobLines.Block> blocks, SprayLines lines, SprayRows products) {
         this.plan = plan;
         this.lines = lines;
         this.products = products;
         this.countries = new Countries(plan.lists());
-        Map<List<Integer>, Integer> numbers = new HashMap<>();
+        TupleNumbers numbers = new TupleNumbers(2);
         for (int block = 0; block < blocks.size(); block++) {
             for (int line : lines.ofBlock(blocks.get(block).key())) {
                 for (int product : products.ofBlock(block)) {
-                    List<Integer> season = List.of(
+                    int season = numbers.of(
                             products.productKey(product), lines.line(line).field());
-                    int number = numbers.computeIfAbsent(season, s -> numbers.size() + 1);
-                    seasons.computeIfAbsent(season, s -> new ArrayList<>()).add(applications.size());
-                    applications.add(new Application(line, product, number));
+                    if (season == seasons.size()) {
+                        // Most have one application only.
+                        seasons.add(new ArrayList<>(1));
+                    }
+                    seasons.get(season).add(applications.size());
+                    applications.add(new Application(line, product, season + 1));
                 }
             }
         }
         Comparator<Integer> byDay = Comparator.comparingDouble(this::day);
-        seasons.values().forEach(list -> list.sort(byDay));
+        for (List<Integer> season : seasons) {
+            if (season.size() > 1) {
+                season.sort(byDay);
+            }
+        }
     }
 
     /** The earliest day typed; those without one come last, in list order. */
@@ -61,7 +66,7 @@ final class SprayRecordRows {
         int count = applications.size();
         int[] previous = new int[count];
         int[] which = new int[count];
-        for (List<Integer> season : seasons.values()) {
+        for (List<Integer> season : seasons) {
             for (int i = 0; i < season.size(); i++) {
                 which[season.get(i)] = i + 1;
                 previous[season.get(i)] = season.get(Math.max(0, i - 1)) + 1;
@@ -74,7 +79,11 @@ final class SprayRecordRows {
     }
 
     RowSources season() {
-        return sources(seasons.values().stream().mapToInt(list -> list.get(0)).toArray());
+        int[] firsts = new int[seasons.size()];
+        for (int i = 0; i < firsts.length; i++) {
+            firsts[i] = seasons.get(i).get(0);
+        }
+        return sources(firsts);
     }
 
     private RowSources sources(int[] at) {

@@ -1,6 +1,7 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,15 +46,19 @@ final class Tasks {
 
     private record Work(String job, int machine) {}
 
-    private record Place(String job, int field, int machine) {}
-
     private final ListRows jobs;
     private final ListRows machines;
     private final GangRows gangs;
     private final MachineChoice choice;
     private final Map<Work, Task> byWork = new LinkedHashMap<>();
-    private final Map<Place, Integer> lineAt = new HashMap<>();
     private final int[] taskOfLine;
+    /** Job names by number, and the lines by the number of their job, their field and machine. */
+    private final Map<String, Integer> jobNumbers = new HashMap<>();
+
+    private final TupleNumbers places = new TupleNumbers(3);
+    private int[] lineAt = new int[16];
+    private int namedJob = -1;
+    private String nameOfJob = "";
 
     Tasks(PlanContext plan, List<JobLines.Line> lines, GangRows gangs) {
         this.jobs = plan.rows(Jobs.LIST);
@@ -66,7 +71,7 @@ final class Tasks {
             if (at.job() < 0) {
                 continue;
             }
-            lineAt.put(new Place(name(at.job()), at.field(), at.machine()), line + 1);
+            place(at, line + 1);
             GangRows.Gang gang = gangs.isGang(at.job()) ? gangOf(at.job()) : null;
             boolean inGang = gang != null && coupled(at.machine());
             if (inGang) {
@@ -77,6 +82,16 @@ final class Tasks {
             }
         }
         gangs.gangs().forEach(gang -> gangTask(gang.job()));
+    }
+
+    private void place(JobLines.Line at, int line) {
+        String name = name(at.job());
+        Integer known = jobNumbers.putIfAbsent(name, jobNumbers.size());
+        int place = places.of(known == null ? jobNumbers.size() - 1 : known, at.field(), at.machine());
+        if (place >= lineAt.length) {
+            lineAt = Arrays.copyOf(lineAt, 2 * place);
+        }
+        lineAt[place] = line;
     }
 
     private boolean coupled(int machine) {
@@ -124,7 +139,12 @@ final class Tasks {
     }
 
     private String name(int job) {
-        return NameKey.key(jobs.text(Jobs.JOB, job)) + '\u0000' + NameKey.key(jobs.text(Jobs.OPERATION, job));
+        // The same job is asked about for each of its fields.
+        if (job != namedJob) {
+            nameOfJob = NameKey.key(jobs.text(Jobs.JOB, job)) + '\u0000' + NameKey.key(jobs.text(Jobs.OPERATION, job));
+            namedJob = job;
+        }
+        return nameOfJob;
     }
 
     /** All tasks in order. */
@@ -139,7 +159,9 @@ final class Tasks {
 
     /** The number of the line of a job, field and machine in the work rates; 0 if there is none. */
     int line(int job, int field, int machine) {
-        return machine < 0 ? 0 : lineAt.getOrDefault(new Place(name(job), field, machine), 0);
+        Integer known = machine < 0 ? null : jobNumbers.get(name(job));
+        int place = known == null ? -1 : places.find(known, field, machine);
+        return place < 0 ? 0 : lineAt[place];
     }
 
     /** The gang stage key of each line; 0 where no gang works. */

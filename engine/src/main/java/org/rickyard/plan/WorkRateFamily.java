@@ -18,10 +18,17 @@ final class WorkRateFamily {
         boolean hasJobs = plan.rows(Jobs.LIST).size() > 0;
         Holdings holdings = new Holdings(plan.rows(Fields.LIST));
         List<JobLines.Line> lines = jobLines.lines();
-        int[] job = lines.stream().mapToInt(JobLines.Line::job).toArray();
-        int[] field = lines.stream().mapToInt(JobLines.Line::field).toArray();
-        int[] machine = lines.stream().mapToInt(JobLines.Line::machine).toArray();
-        int[] block = lines.stream().mapToInt(JobLines.Line::block).toArray();
+        int[] job = new int[lines.size()];
+        int[] field = new int[lines.size()];
+        int[] machine = new int[lines.size()];
+        int[] block = new int[lines.size()];
+        for (int i = 0; i < block.length; i++) {
+            JobLines.Line line = lines.get(i);
+            job[i] = line.job();
+            field[i] = line.field();
+            machine[i] = line.machine();
+            block[i] = line.block();
+        }
         mixed(plan, machine);
         FieldCuts cuts = silage.fieldCuts();
         GangRows gangs = new GangRows(plan, cuts, silage.rollers());
@@ -102,16 +109,29 @@ final class WorkRateFamily {
 
     /** Fields with a perimeter, for only they have a shape index. */
     private static int[] fieldsWithShape(ListRows fields) {
-        return java.util.stream.IntStream.range(0, fields.size())
-                .filter(field -> fields.isFilled(Fields.PERIMETER, field))
-                .toArray();
+        int[] found = new int[fields.size()];
+        int count = 0;
+        for (int field = 0; field < fields.size(); field++) {
+            if (fields.isFilled(Fields.PERIMETER, field)) {
+                found[count++] = field;
+            }
+        }
+        return Arrays.copyOf(found, count);
     }
 
     private static int[] keys(Holdings holdings, int[] fields) {
-        return Arrays.stream(fields).map(holdings::key).toArray();
+        int[] keys = new int[fields.length];
+        for (int i = 0; i < keys.length; i++) {
+            keys[i] = holdings.key(fields[i]);
+        }
+        return keys;
     }
 
     private static int[] plusOne(int[] numbers) {
-        return Arrays.stream(numbers).map(n -> n + 1).toArray();
+        int[] more = new int[numbers.length];
+        for (int i = 0; i < more.length; i++) {
+            more[i] = numbers[i] + 1;
+        }
+        return more;
     }
 }

@@ -103,7 +103,11 @@ final class WorkRows {
      * one goes with every machine that has no engine power of its own.
      */
     int tractor(int job, int machine) {
-        List<MachineMention> tractors = MachineMention.places(jobs.text(Jobs.TRACTOR, job), names::knows);
+        String typed = jobs.text(Jobs.TRACTOR, job);
+        if (typed.isEmpty()) {
+            return -1;
+        }
+        List<MachineMention> tractors = MachineMention.places(typed, names::knows);
         int place = place(job, machine);
         MachineMention mention = tractors.get(0);
         if (tractors.size() > 1) {

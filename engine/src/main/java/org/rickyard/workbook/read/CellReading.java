@@ -79,7 +79,7 @@ final class CellReading {
     }
 
     private boolean isNamed(String name) {
-        return xml.at.getLocalName().equals(name);
+        return xml.at.name().equals(name);
     }
 
     private void readCell() throws IOException {
@@ -115,16 +115,17 @@ final class CellReading {
         type = Type.NUMBER;
         style = 0;
         long place = -1;
-        for (int i = 0; i < xml.at.getAttributeCount(); i++) {
-            String name = xml.at.getAttributeLocalName(i);
+        for (int i = 0; i < xml.at.attributes(); i++) {
+            String name = xml.at.attributeName(i);
             if (name.length() != 1) {
                 continue;
             }
-            String text = xml.at.getAttributeValue(i);
+            int start = xml.at.attributeStart(i);
+            int end = xml.at.attributeEnd(i);
             switch (name.charAt(0)) {
-                case 'r' -> place = CellReference.parse(text);
-                case 's' -> style = Math.max(0, WholeNumber.parse(text));
-                case 't' -> type = typeOf(text);
+                case 'r' -> place = CellReference.parse(xml.at.characters(), start, end);
+                case 's' -> style = Math.max(0, WholeNumber.parse(xml.at.characters(), start, end));
+                case 't' -> type = typeOf(xml.at.characters(), start, end);
                 default -> {}
             }
         }
@@ -132,15 +133,18 @@ final class CellReading {
         return place < 0 ? row : CellReference.row(place);
     }
 
-    private static Type typeOf(String text) {
-        return switch (text) {
-            case "s" -> Type.SHARED;
-            case "str", "inlineStr" -> Type.TEXT;
-            case "b" -> Type.LOGICAL;
-            case "e" -> Type.ERROR;
-            case "d" -> Type.DATE;
-            default -> Type.NUMBER;
-        };
+    private static Type typeOf(char[] text, int start, int end) {
+        if (end - start == 1) {
+            return switch (text[start]) {
+                case 's' -> Type.SHARED;
+                case 'b' -> Type.LOGICAL;
+                case 'e' -> Type.ERROR;
+                case 'd' -> Type.DATE;
+                default -> Type.NUMBER;
+            };
+        }
+        String word = new String(text, start, end - start);
+        return word.equals("inlineStr") || word.equals("str") ? Type.TEXT : Type.NUMBER;
     }
 
     private void readValue() throws IOException {
@@ -148,11 +152,11 @@ final class CellReading {
         for (int event = xml.next(); event != XMLStreamConstants.END_ELEMENT; event = xml.next()) {
             switch (event) {
                 case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA, XMLStreamConstants.SPACE -> {
-                    int added = xml.at.getTextLength();
+                    int added = xml.at.textLength();
                     if (length + added > value.length) {
                         value = Arrays.copyOf(value, Math.max(2 * value.length, length + added));
                     }
-                    System.arraycopy(xml.at.getTextCharacters(), xml.at.getTextStart(), value, length, added);
+                    System.arraycopy(xml.at.characters(), xml.at.textStart(), value, length, added);
                     length += added;
                 }
                 case XMLStreamConstants.START_ELEMENT -> xml.skip();

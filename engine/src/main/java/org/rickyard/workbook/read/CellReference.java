@@ -17,12 +17,16 @@ final class CellReference {
      * @return the column times 2^24 plus the row; -1 if the text is no reference; places beyond the grid's limits are
      *     given as {@link #COLUMNS} or {@link #ROWS}
      */
-    static long parse(CharSequence text) {
-        int length = text.length();
-        int i = 0;
+    static long parse(String text) {
+        return parse(text.toCharArray(), 0, text.length());
+    }
+
+    /** As {@link #parse(String)}, of some characters. */
+    static long parse(char[] text, int start, int end) {
+        int i = start;
         int column = 0;
-        for (; i < length; i++) {
-            int letter = (text.charAt(i) | 0x20) - 'a';
+        for (; i < end; i++) {
+            int letter = (text[i] | 0x20) - 'a';
             if (letter < 0 || letter > 25) {
                 break;
             }
@@ -30,14 +34,14 @@ final class CellReference {
         }
         int letters = i;
         int row = 0;
-        for (; i < length; i++) {
-            int digit = text.charAt(i) - '0';
+        for (; i < end; i++) {
+            int digit = text[i] - '0';
             if (digit < 0 || digit > 9) {
                 return -1;
             }
             row = Math.min(ROWS + 1, 10 * row + digit);
         }
-        if (letters == 0 || letters == length || row == 0) {
+        if (letters == start || letters == end || row == 0) {
             return -1;
         }
         return (long) (column - 1) << ROW_BITS | row - 1;

@@ -72,9 +72,9 @@ final class FormulaReading {
         for (int event = xml.next(); event != XMLStreamConstants.END_ELEMENT; event = xml.next()) {
             switch (event) {
                 case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> {
-                    any |= !xml.at.isWhiteSpace();
+                    any |= !xml.at.isBlank();
                     if (wantsText) {
-                        text.append(xml.at.getTextCharacters(), xml.at.getTextStart(), xml.at.getTextLength());
+                        text.append(xml.at.characters(), xml.at.textStart(), xml.at.textLength());
                     }
                 }
                 case XMLStreamConstants.START_ELEMENT -> xml.skip();

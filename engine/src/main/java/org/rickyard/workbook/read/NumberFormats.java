@@ -36,9 +36,9 @@ public final class NumberFormats {
         try (PartXml xml = PartXml.open(parts, part.get(), "The list of cell styles")) {
             for (int event = xml.next(); event != XMLStreamConstants.END_DOCUMENT; event = xml.next()) {
                 if (event == XMLStreamConstants.END_ELEMENT) {
-                    inCellStyles &= !xml.at.getLocalName().equals("cellXfs");
+                    inCellStyles &= !xml.at.name().equals("cellXfs");
                 } else if (event == XMLStreamConstants.START_ELEMENT) {
-                    switch (xml.at.getLocalName()) {
+                    switch (xml.at.name()) {
                         // Of alternate contents the first choice is the one in use; both would count styles twice.
                         case "Fallback", "dxfs" -> xml.skip();
                         case "cellXfs" -> inCellStyles = true;

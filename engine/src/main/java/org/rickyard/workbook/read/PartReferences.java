@@ -22,9 +22,9 @@ public final class PartReferences {
                 if (event != XMLStreamConstants.START_ELEMENT) {
                     continue;
                 }
-                if (xml.at.getLocalName().equals("f")) {
+                if (xml.at.name().equals("f")) {
                     formulas.add(text(xml));
-                } else if (xml.at.getLocalName().equals("worksheetSource")) {
+                } else if (xml.at.name().equals("worksheetSource")) {
                     String sheet = xml.attribute("sheet");
                     String area = xml.attribute("ref");
                     // With an id, the source is another workbook.
@@ -48,7 +48,7 @@ public final class PartReferences {
         StringBuilder text = new StringBuilder();
         for (int event = xml.next(); event != XMLStreamConstants.END_ELEMENT; event = xml.next()) {
             if (event == XMLStreamConstants.CHARACTERS || event == XMLStreamConstants.CDATA) {
-                text.append(xml.at.getText());
+                text.append(xml.at.characters(), xml.at.textStart(), xml.at.textLength());
             } else if (event == XMLStreamConstants.END_DOCUMENT) {
                 break;
             }

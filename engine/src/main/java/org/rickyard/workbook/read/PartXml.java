@@ -2,12 +2,11 @@ package org.rickyard.workbook.read;
 
 import java.io.IOException;
 import java.io.InputStream;
-import javax.xml.stream.Location;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
 import org.rickyard.workbook.open.PartSource;
+import org.rickyard.workbook.xml.PartText;
+import org.rickyard.workbook.xml.XmlCursor;
+import org.rickyard.workbook.xml.XmlFault;
 
 /**
  * One part read as a stream of XML events, without document types, entities or anything from outside the part. Elements
@@ -19,23 +18,17 @@ final class PartXml implements AutoCloseable {
     private final InputStream stream;
 
     /** The cursor; move it by {@link #next} only, so that every fault gets its sentence. */
-    final XMLStreamReader at;
+    final XmlCursor at;
 
     private PartXml(String part, String subject, InputStream stream) throws IOException {
         this.part = part;
         this.subject = subject;
         this.stream = stream;
-        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        factory.setProperty(XMLInputFactory.IS_COALESCING, false);
-        // Without a reporter of its own the parser prints to the error stream.
-        factory.setXMLReporter((message, type, information, location) -> {});
         try {
-            at = factory.createXMLStreamReader(PartText.reader(stream));
-        } catch (XMLStreamException | IOException | RuntimeException e) {
+            at = new XmlCursor(PartText.reader(stream));
+        } catch (IOException | RuntimeException e) {
             stream.close();
-            throw damaged(null, e);
+            throw damaged("", e);
         }
     }
 
@@ -61,15 +54,11 @@ final class PartXml implements AutoCloseable {
     int next() throws IOException {
         int event;
         try {
-            if (!at.hasNext()) {
-                return XMLStreamConstants.END_DOCUMENT;
-            }
             event = at.next();
-        } catch (XMLStreamException e) {
-            throw damaged(e.getLocation(), e);
-        } catch (RuntimeException e) {
-            // The parser lets some faults of malformed input through unwrapped.
-            throw damaged(null, e);
+        } catch (XmlFault e) {
+            throw damaged(" (line " + e.line() + ", column " + e.column() + ")", e);
+        } catch (IOException e) {
+            throw damaged("", e);
         }
         if (event == XMLStreamConstants.DTD) {
             throw new UnreadablePartException(
@@ -78,16 +67,10 @@ final class PartXml implements AutoCloseable {
                             + " which no spreadsheet program writes and which can hide harmful content.",
                     null);
         }
-        if (event == XMLStreamConstants.ENTITY_REFERENCE) {
-            throw damaged(at.getLocation(), null);
-        }
         return event;
     }
 
-    private UnreadablePartException damaged(Location where, Throwable cause) {
-        String place = where == null || where.getLineNumber() < 1
-                ? ""
-                : " (line " + where.getLineNumber() + ", column " + where.getColumnNumber() + ")";
+    private UnreadablePartException damaged(String place, Throwable cause) {
         String damaged = subject + " cannot be read: its part " + part + " is damaged, it is not XML" + place + ".";
         return new UnreadablePartException(part, damaged, cause);
     }
@@ -95,7 +78,7 @@ final class PartXml implements AutoCloseable {
     /** Moves to the next start tag of that local name; false if there is none before the end of the part. */
     boolean nextStart(String localName) throws IOException {
         for (int event = next(); event != XMLStreamConstants.END_DOCUMENT; event = next()) {
-            if (event == XMLStreamConstants.START_ELEMENT && at.getLocalName().equals(localName)) {
+            if (event == XMLStreamConstants.START_ELEMENT && at.name().equals(localName)) {
                 return true;
             }
         }
@@ -118,9 +101,9 @@ final class PartXml implements AutoCloseable {
 
     /** The value of the attribute of that local name, whatever its prefix; null if there is none. */
     String attribute(String localName) {
-        for (int i = 0; i < at.getAttributeCount(); i++) {
-            if (at.getAttributeLocalName(i).equals(localName)) {
-                return at.getAttributeValue(i);
+        for (int i = 0; i < at.attributes(); i++) {
+            if (at.attributeName(i).equals(localName)) {
+                return at.attributeValue(i);
             }
         }
         return null;
@@ -128,19 +111,17 @@ final class PartXml implements AutoCloseable {
 
     /** The value of a whole-number attribute, or the default if it is missing or no such number. */
     int attribute(String localName, int whenMissing) {
-        String text = attribute(localName);
-        int value = text == null ? -1 : WholeNumber.parse(text);
-        return value < 0 ? whenMissing : value;
+        for (int i = 0; i < at.attributes(); i++) {
+            if (at.attributeName(i).equals(localName)) {
+                int value = WholeNumber.parse(at.characters(), at.attributeStart(i), at.attributeEnd(i));
+                return value < 0 ? whenMissing : value;
+            }
+        }
+        return whenMissing;
     }
 
     @Override
     public void close() throws IOException {
-        try {
-            at.close();
-        } catch (XMLStreamException e) {
-            throw damaged(null, e);
-        } finally {
-            stream.close();
-        }
+        stream.close();
     }
 }

@@ -84,7 +84,7 @@ public final class SharedStrings {
             while (depth > 0) {
                 switch (xml.next()) {
                     case XMLStreamConstants.START_ELEMENT -> {
-                        String name = xml.at.getLocalName();
+                        String name = xml.at.name();
                         if (name.equals("rPh") || name.equals("rPr") || name.equals("phoneticPr")) {
                             xml.skip();
                         } else {
@@ -109,11 +109,11 @@ public final class SharedStrings {
 
         /** Adds the characters of the event the cursor stands on. */
         void append(PartXml xml) {
-            int added = xml.at.getTextLength();
+            int added = xml.at.textLength();
             if (length + added > characters.length) {
                 characters = Arrays.copyOf(characters, Math.max(2 * characters.length, length + added));
             }
-            System.arraycopy(xml.at.getTextCharacters(), xml.at.getTextStart(), characters, length, added);
+            System.arraycopy(xml.at.characters(), xml.at.textStart(), characters, length, added);
             length += added;
         }
 

@@ -5,17 +5,17 @@ final class WholeNumber {
     private WholeNumber() {}
 
     /**
-     * The number a text holds, outer white space ignored.
+     * The number that some characters spell, outer white space ignored.
      *
-     * @return the number, or -1 if the text is not one of 0 to 999,999,999
+     * @return the number, or -1 if they spell none of 0 to 999,999,999
      */
-    static int parse(CharSequence text) {
-        int start = 0;
-        int end = text.length();
-        while (start < end && text.charAt(start) <= ' ') {
+    static int parse(char[] text, int from, int to) {
+        int start = from;
+        int end = to;
+        while (start < end && text[start] <= ' ') {
             start++;
         }
-        while (end > start && text.charAt(end - 1) <= ' ') {
+        while (end > start && text[end - 1] <= ' ') {
             end--;
         }
         if (start == end || end - start > 9) {
@@ -23,7 +23,7 @@ final class WholeNumber {
         }
         int value = 0;
         for (int i = start; i < end; i++) {
-            int digit = text.charAt(i) - '0';
+            int digit = text[i] - '0';
             if (digit < 0 || digit > 9) {
                 return -1;
             }

@@ -2,7 +2,9 @@ package org.rickyard.workbook.write;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.rickyard.audit.InputUsed;
 import org.rickyard.audit.Result;
 import org.rickyard.audit.Results;
@@ -36,6 +38,7 @@ final class TrailSheet extends OurSheet {
     private final String masterCheck;
     private final String masterCheckValue;
     private final boolean whole;
+    private final Map<TableColumn, String> words = new IdentityHashMap<>();
 
     TrailSheet(
             WorkPlan plan,
@@ -101,7 +104,7 @@ final class TrailSheet extends OurSheet {
                 String.join(", ", result.about().values()),
                 "",
                 result.unit(),
-                result.byMethod() ? "method: " + result.words() : result.words(),
+                words(result),
                 result.numbers(),
                 String.join(
                         "; ", result.inputs().stream().map(InputUsed::toString).toList()),
@@ -117,6 +120,16 @@ final class TrailSheet extends OurSheet {
             }
         }
         sheet.linkTo(texts.size(), looks.of(Looks.LINK), result.cell());
+    }
+
+    /** Said alike in all rows of a column. */
+    private String words(Result result) {
+        String known = words.get(result.column());
+        if (known == null) {
+            known = result.byMethod() ? "method: " + result.words() : result.words();
+            words.put(result.column(), known);
+        }
+        return known;
     }
 
     private void value(SheetXml sheet, Result result) throws IOException {

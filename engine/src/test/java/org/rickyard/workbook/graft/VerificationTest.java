@@ -13,6 +13,8 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.testing.Linted;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.SmallPackage;
@@ -64,14 +66,25 @@ class VerificationTest {
         assertFails(written, told, "was not planned");
     }
 
-    @Test
-    void aSheetOfOursThatIsNotWellFormedIsFound() throws Exception {
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "<worksheet>",
+                "<worksheet/><worksheet/>",
+                "<worksheet><c></worksheet></c>",
+                "<worksheet>&nbsp;</worksheet>",
+                "<worksheet>\u00e9</worksheet>",
+                "<!DOCTYPE a><worksheet/>"
+            })
+    void aSheetOfOursThatIsNotWellFormedIsFound(String text) throws Exception {
         try (BookPackage source = BookPackage.open(client)) {
-            byte[] half = "<worksheet>".getBytes(StandardCharsets.US_ASCII);
+            // One byte a letter: an accented one is no UTF-8 then.
+            byte[] half = text.getBytes(StandardCharsets.ISO_8859_1);
             NewSheet broken = new NewSheet("Broken", out -> out.write(half), List.of(), List.of());
             report = Graft.write(source, new GraftPlan().addSheet(broken), written, 6);
         }
-        assertFails(written, report, "xl/worksheets/sheet2.xml", "cannot be read");
+        assertFails(written, report, "xl/worksheets/sheet2.xml", text.isEmpty() ? "empty" : "cannot be read");
     }
 
     @Test

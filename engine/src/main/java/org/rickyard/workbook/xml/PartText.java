@@ -1,4 +1,4 @@
-package org.rickyard.workbook.read;
+package org.rickyard.workbook.xml;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -16,14 +16,14 @@ import java.util.regex.Pattern;
  * The characters of an XML part. Decoding is done here and not by the parser, because the parser writes to the error
  * stream when it meets bytes that are no characters.
  */
-final class PartText {
+public final class PartText {
     private static final int LONGEST_DECLARATION = 256;
     private static final Pattern ENCODING = Pattern.compile("^<\\?xml[^>]*?encoding\\s*=\\s*[\"']([A-Za-z0-9._-]+)");
 
     private PartText() {}
 
     /** A reader by byte order mark, zero bytes or XML declaration; wrong bytes make it fail with an IOException. */
-    static Reader reader(InputStream stream) throws IOException {
+    public static Reader reader(InputStream stream) throws IOException {
         PushbackInputStream start = new PushbackInputStream(stream, LONGEST_DECLARATION);
         byte[] bytes = new byte[LONGEST_DECLARATION];
         int count = start.readNBytes(bytes, 0, LONGEST_DECLARATION);
