@@ -3,6 +3,7 @@ package org.rickyard.workbook.graft;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
@@ -51,6 +52,8 @@ final class SheetLinter {
     private static final Set<String> EMPTY_FORBIDDEN = Set.of("cols", "mergeCells", "hyperlinks", "dataValidations");
     private static final String RELATIONSHIPS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     private static final int MOST_HYPERLINKS = 65_530;
+    private static final Pattern LETTERS = Pattern.compile("[A-Za-z]+");
+    private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
 
     private final String part;
     private final Element sheet;
@@ -137,12 +140,13 @@ final class SheetLinter {
 
     private void cells(Element row, long number) {
         int last = 0;
+        String here = Long.toString(number);
         for (Node node = row.getFirstChild(); node != null; node = node.getNextSibling()) {
             if (node instanceof Element cell && "c".equals(cell.getLocalName())) {
                 String reference = cell.getAttribute("r");
                 int column = reference.isEmpty() ? last + 1 : column(reference);
                 boolean inRow = reference.isEmpty()
-                        || reference.replaceAll("[A-Za-z]", "").equals(number + "");
+                        || LETTERS.matcher(reference).replaceAll("").equals(here);
                 if (column <= last || column > 16_384 || !inRow) {
                     add("cell " + reference + " is out of order");
                 }
@@ -191,7 +195,7 @@ final class SheetLinter {
             }
             case "v" -> {
                 boolean number = type.isEmpty() || type.equals("n");
-                if (number && !text.isEmpty() && !text.strip().matches("[-+]?[0-9.]+([eE][-+]?[0-9]+)?")) {
+                if (number && !text.isEmpty() && !NUMBER.matcher(text.strip()).matches()) {
                     add(reference + " has the number " + text);
                 }
             }
@@ -202,8 +206,18 @@ final class SheetLinter {
             }
             default -> {}
         }
-        if (text.chars().anyMatch(letter -> letter < 0x20 && letter != '\t' && letter != '\n' && letter != '\r')) {
+        if (holdsControlCharacter(text)) {
             add(reference + " holds a control character");
         }
+    }
+
+    private static boolean holdsControlCharacter(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            char letter = text.charAt(at);
+            if (letter < 0x20 && letter != '\t' && letter != '\n' && letter != '\r') {
+                return true;
+            }
+        }
+        return false;
     }
 }
