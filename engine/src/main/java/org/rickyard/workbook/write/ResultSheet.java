@@ -140,6 +140,14 @@ final class ResultSheet extends OurSheet {
         return Math.min(names, MOST_FROZEN_COLUMNS);
     }
 
+    /**
+     * The columns of names that stand on each printed page; none where every page has them anyway, since LibreOffice
+     * lays out all pages of a sheet with such columns as it opens the workbook.
+     */
+    int repeatedColumns() {
+        return SheetXml.pagesAcross(widths()) == 1 ? 0 : frozenColumns();
+    }
+
     private static boolean tellsRowsApart(TableColumn column) {
         return column instanceof TableColumn.Name || column instanceof TableColumn.Word word && word.identity();
     }

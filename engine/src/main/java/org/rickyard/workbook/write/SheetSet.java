@@ -165,7 +165,8 @@ public final class SheetSet {
                     ResultTable table = plan.table(id);
                     ResultSheet sheet =
                             new ResultSheet(table, new GridNames(table, places, basis), looks, check, verdict);
-                    sheets.add(new Sheet(id, name, sheet, sheet.notes(), SheetPlaces.FIRST_ROW, sheet.frozenColumns()));
+                    sheets.add(
+                            new Sheet(id, name, sheet, sheet.notes(), SheetPlaces.FIRST_ROW, sheet.repeatedColumns()));
                 }
             }
         }

@@ -121,7 +121,7 @@ final class SheetXml {
     }
 
     /** A sheet too wide for one page in readable letters is fitted to two or more, with its names on each. */
-    private int pagesAcross() {
+    static int pagesAcross(List<Integer> widths) {
         int total = widths.stream().mapToInt(Integer::intValue).sum();
         return Math.max(1, (total + PAGE_WIDTH - 1) / PAGE_WIDTH);
     }
@@ -234,7 +234,7 @@ final class SheetXml {
     void end(boolean notes) throws IOException {
         endRow();
         out.put(MARGINS);
-        out.put("<pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"" + pagesAcross()
+        out.put("<pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"" + pagesAcross(widths)
                 + "\" fitToHeight=\"0\"/>");
         out.put(FOOTER);
         if (notes) {
