@@ -151,7 +151,7 @@ final class CellReading {
         hasValue = true;
         for (int event = xml.next(); event != XMLStreamConstants.END_ELEMENT; event = xml.next()) {
             switch (event) {
-                case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA, XMLStreamConstants.SPACE -> {
+                case XMLStreamConstants.CHARACTERS -> {
                     int added = xml.at.textLength();
                     if (length + added > value.length) {
                         value = Arrays.copyOf(value, Math.max(2 * value.length, length + added));

@@ -71,7 +71,7 @@ final class FormulaReading {
         boolean any = false;
         for (int event = xml.next(); event != XMLStreamConstants.END_ELEMENT; event = xml.next()) {
             switch (event) {
-                case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> {
+                case XMLStreamConstants.CHARACTERS -> {
                     any |= !xml.at.isBlank();
                     if (wantsText) {
                         text.append(xml.at.characters(), xml.at.textStart(), xml.at.textLength());

@@ -47,7 +47,7 @@ public final class PartReferences {
     private static String text(PartXml xml) throws IOException {
         StringBuilder text = new StringBuilder();
         for (int event = xml.next(); event != XMLStreamConstants.END_ELEMENT; event = xml.next()) {
-            if (event == XMLStreamConstants.CHARACTERS || event == XMLStreamConstants.CDATA) {
+            if (event == XMLStreamConstants.CHARACTERS) {
                 text.append(xml.at.characters(), xml.at.textStart(), xml.at.textLength());
             } else if (event == XMLStreamConstants.END_DOCUMENT) {
                 break;

@@ -96,7 +96,7 @@ public final class SharedStrings {
                         depth--;
                         inText = false;
                     }
-                    case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA, XMLStreamConstants.SPACE -> {
+                    case XMLStreamConstants.CHARACTERS -> {
                         if (inText) {
                             append(xml);
                         }

@@ -10,37 +10,24 @@ import org.rickyard.workbook.graft.CellText;
 final class ByteText {
     private static final int SIZE = 1 << 16;
     private static final double EXACT = 1L << 53;
-    /** A row number has at most seven digits. */
-    private static final int MOST_DIGITS = 10;
+    private static final int MOST_DIGITS = 20;
 
     private static final int MOST_SHORT_DECIMALS = 4;
     private static final long[] TENS = {1, 10, 100, 1_000, 10_000};
 
     private final OutputStream out;
     private final byte[] buffer = new byte[SIZE];
-    private final byte[] digits = new byte[20];
+    private final Digits digits = new Digits();
     private final Digits rowDigits = new Digits();
     private final Digits numberDigits = new Digits();
     private int filled;
 
-    /**
-     * Text on its way out.
-     *
-     * @param out where to; null for nowhere, which costs nothing
-     */
+    /** Text on its way out. */
     ByteText(OutputStream out) {
         this.out = out;
     }
 
-    /** Whether there is anybody to write for. */
-    boolean goesSomewhere() {
-        return out != null;
-    }
-
     ByteText put(byte[] piece) throws IOException {
-        if (out == null) {
-            return this;
-        }
         if (piece.length > SIZE - filled) {
             flush();
             if (piece.length > SIZE) {
@@ -72,7 +59,7 @@ final class ByteText {
         numberDigits.set(number);
         Digits next = rowDigits;
         for (int i = 1; i < pieces.length; i++) {
-            at = copy(next.text, next.from, next.text.length, at);
+            at = copy(next.text, next.from, MOST_DIGITS, at);
             at = copy(pieces[i], 0, pieces[i].length, at);
             next = numberDigits;
         }
@@ -85,19 +72,19 @@ final class ByteText {
         return at + end - start;
     }
 
-    /** A row number in letters, kept from cell to cell of a row. */
+    /** A whole number from 0 in letters; a row's are kept from cell to cell. */
     private static final class Digits {
         private final byte[] text = new byte[MOST_DIGITS];
         private int from;
-        private int of = -1;
+        private long of = -1;
 
-        void set(int number) {
+        void set(long number) {
             if (number == of) {
                 return;
             }
             of = number;
-            from = text.length;
-            int rest = number;
+            from = MOST_DIGITS;
+            long rest = number;
             do {
                 text[--from] = (byte) ('0' + rest % 10);
                 rest /= 10;
@@ -106,12 +93,12 @@ final class ByteText {
     }
 
     ByteText put(String text) throws IOException {
-        return out == null ? this : put(text.getBytes(StandardCharsets.UTF_8));
+        return put(text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** A text of the client's or ours, made safe first. */
     ByteText putEscaped(String text) throws IOException {
-        return out == null ? this : put(CellText.escaped(text));
+        return put(CellText.escaped(text));
     }
 
     ByteText put(int number) throws IOException {
@@ -119,23 +106,15 @@ final class ByteText {
     }
 
     ByteText put(long number) throws IOException {
-        if (out == null) {
-            return this;
-        }
-        if (SIZE - filled < digits.length) {
+        if (SIZE - filled <= MOST_DIGITS) {
             flush();
         }
         if (number < 0) {
             buffer[filled++] = '-';
             number = -number;
         }
-        int at = digits.length;
-        do {
-            digits[--at] = (byte) ('0' + number % 10);
-            number /= 10;
-        } while (number > 0);
-        System.arraycopy(digits, at, buffer, filled, digits.length - at);
-        filled += digits.length - at;
+        digits.set(number);
+        filled = copy(digits.text, digits.from, MOST_DIGITS, filled);
         return this;
     }
 
@@ -144,9 +123,6 @@ final class ByteText {
      * JDK 19).
      */
     ByteText put(double number) throws IOException {
-        if (out == null) {
-            return this;
-        }
         if (number == Math.rint(number) && Math.abs(number) < EXACT) {
             return put((long) number);
         }
@@ -184,9 +160,6 @@ final class ByteText {
     private static final byte[] POINT = {'.'};
 
     void flush() throws IOException {
-        if (out == null) {
-            return;
-        }
         out.write(buffer, 0, filled);
         filled = 0;
     }
