@@ -98,6 +98,9 @@ final class RowReader {
     }
 
     void read(int row) {
+        if (row == table.secondHeaderRow) {
+            return;
+        }
         int filled = 0;
         for (int column = table.firstColumn; column <= table.lastColumn && filled < 2; column++) {
             if (!isBlank(row, column)) {
