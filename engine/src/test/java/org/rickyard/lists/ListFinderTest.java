@@ -159,6 +159,29 @@ class ListFinderTest {
     }
 
     @Test
+    void anotherTableToTheLeftIsNoPartOfAList() {
+        SheetOf sheet = new SheetOf("Store")
+                .row("Depot", "Van", "Seats", null, "Product", "Dose (L/ha)", "Pack size (L)")
+                .row("North", "Red", 3, null, "Herbicide A", 1, 5)
+                .row("South", "Blue", 5);
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Products.LIST), Products.PRODUCT)).containsExactly("Herbicide A");
+        assertThat(found.findings()).isEmpty();
+        assertThat(found.places()).singleElement().satisfies(place -> assertThat(place.unrecognised())
+                .isEmpty());
+    }
+
+    @Test
+    void aListOfSprayersIsAListOfMachines() {
+        SheetOf sheet = new SheetOf("Spraying")
+                .row("Sprayer", "Type", "Boom (ft)", null, "Product", "Dose (L/ha)", "Pack size (L)")
+                .row("Trailed", "sprayer", 80, null, "Herbicide A", 1, 5);
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Trailed");
+        assertThat(names(found.rows(Products.LIST), Products.PRODUCT)).containsExactly("Herbicide A");
+    }
+
+    @Test
     void blankHeaderColumnsMayStandInsideAList() {
         SheetOf sheet = new SheetOf("Fields")
                 .row("Field", "Area (ha)", null, "Crop", null, "Run length (m)")
