@@ -362,6 +362,21 @@ class ListFinderTest {
     }
 
     @Test
+    void aLineThatIsARemarkIsNoRowAndIsSaid() {
+        SheetOf sheet = new SheetOf("Fields")
+                .row("Field", "Crop", "Area (ha)")
+                .row("A", "Grass", 4)
+                .row("(A was reseeded in autumn)")
+                .row("Note: B is in the scheme")
+                .row("(B)", "Grass", 5);
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "(B)");
+        assertThat(found.findings()).hasSize(2).allSatisfy(finding -> assertThat(finding.message())
+                .startsWith("This row holds nothing but")
+                .endsWith("so it is not read as a row of Fields."));
+    }
+
+    @Test
     void aFieldWithoutAreaIsStillARow() {
         FoundLists found =
                 find(new SheetOf("Fields").row("Field", "Area (ha)").row("A", 4).row("B", null));
