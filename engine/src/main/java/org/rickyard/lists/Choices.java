@@ -29,7 +29,7 @@ public final class Choices {
 
     /** Types of machine. */
     public static final Map<String, List<String>> MACHINE_TYPE = of(
-            "mower: mower conditioner, disc mower, disk mower, drum mower, finger bar mower, reciprocating mower, "
+            "mower: mower conditioner, disc mower conditioner, disk mower conditioner, drum mower conditioner, disc mower, disk mower, drum mower, finger bar mower, reciprocating mower, "
                     + "conditioner mower, discbine, haybine",
             "tedder: tedding machine, shaker, hay tedder, spreader tedder",
             "rake: rower, row up, hay rake, twin rotor rake, single rotor rake, grouper, merger, windrow merger",
