@@ -128,9 +128,17 @@ public final class Results {
                 number,
                 word,
                 table.unit(symbol, row),
+                number.flatMap(value -> own(table, symbol, row, value)),
                 given ? List.of() : Causes.of(table, symbol, row),
                 column instanceof Calculated ? NumbersPrinter.numbers(reads.get(0), table, row) : "",
                 inputs(table, reads, row));
+    }
+
+    private Optional<Result.Own> own(ResultTable table, Symbol symbol, int row, double number) {
+        return plan.ownUnits()
+                .of(table, symbol, row)
+                .map(own ->
+                        new Result.Own(own.scaling().apply(number), own.unit().symbol()));
     }
 
     /** What a method reads here: a column that this workbook has nothing for is left out of the table. */
