@@ -134,7 +134,8 @@ public final class Results {
                 inputs(table, reads, row));
     }
 
-    private Optional<Result.Own> own(ResultTable table, Symbol symbol, int row, double number) {
+    /** A number of a table in the client's own unit, where he measures in another than ours. */
+    Optional<Result.Own> own(ResultTable table, Symbol symbol, int row, double number) {
         return plan.ownUnits()
                 .of(table, symbol, row)
                 .map(own ->

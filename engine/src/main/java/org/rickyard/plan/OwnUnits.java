@@ -26,6 +26,7 @@ import org.rickyard.quantity.OwnMeasures.Kind;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.silage.ClampShape;
 
 /**
  * In which units each holding has asked, so that it can be answered in them. A kind of unit is read off the first column
@@ -211,7 +212,9 @@ public final class OwnUnits {
         if (symbol.unit().isSameScale(Units.PRODUCT_UNIT)) {
             return ofProduct(table, symbol, row);
         }
-        if (none()) {
+        // Other volumes are of water, effluent or earth, which nobody measures as he does a clamp.
+        boolean otherVolume = symbol.unit().isSameScale(Units.M3) && !symbol.equals(ClampShape.VOLUME);
+        if (none() || otherVolume) {
             return Optional.empty();
         }
         boolean named = table.spec().column(Quantities.HOLDING).isPresent();

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.audit.ExplanationText;
 import org.rickyard.audit.Result;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.plan.ResultTable;
@@ -32,6 +33,7 @@ import org.rickyard.testing.LibreOffice;
 import org.rickyard.testing.OoxmlValidator;
 import org.rickyard.testing.PoiRecalculation;
 import org.rickyard.testing.StoredValues;
+import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.workbook.open.BookPackage;
 
 /**
@@ -378,6 +380,20 @@ class OwnUnitsTest {
         assertThat(mix).containsEntry("unit", "L");
         assertThat((Double) mix.get("value")).isCloseTo(200 * 4.54609, within(1e-9));
         assertThat((Map<?, ?>) mix.get("own")).isEqualTo(Map.of("value", 200.0, "unit", "gal(UK)"));
+    }
+
+    @Test
+    void anExplanationSaysItInBothUnits() throws Exception {
+        run(british());
+        try (BookPackage book = BookPackage.open(folder.resolve("in.xlsx"))) {
+            Recalculation run = Recalculation.of(book, RunOptions.usual());
+            ResultTable blocks = run.plan().table("spray-blocks");
+            String cell = run.sheets()
+                    .places()
+                    .cell(blocks.spec(), TankPlan.SPRAY_TOTAL, 0)
+                    .toString();
+            assertThat(ExplanationText.lines(ExplainedCell.of(run, cell))).contains("  in your units: 200 gal(UK)");
+        }
     }
 
     private static String json(Path file) throws Exception {
