@@ -52,7 +52,7 @@ final class AnswerLines {
         Values values = headline.table().of(symbol);
         int row = headline.row();
         if (!values.has(row)) {
-            List<Cause> causes = Causes.of(headline.table(), symbol, row);
+            List<Cause> causes = new Causes().of(headline.table(), symbol, row);
             String why = causes.isEmpty() ? "see its Status" : causes.get(0).toString();
             return new Line(headline.about(), symbol.name(), "withheld: " + why, "");
         }

@@ -146,8 +146,9 @@ public final class ExplanationFinder {
         List<Explanation> rows = IntStream.range(0, table.rows())
                 .filter(row -> !values.has(row))
                 .limit(20)
-                .mapToObj(row ->
-                        new Explanations(results).named(table, symbol, row).because(Causes.of(table, symbol, row)))
+                .mapToObj(row -> new Explanations(results)
+                        .named(table, symbol, row)
+                        .because(results.causes().of(table, symbol, row)))
                 .toList();
         long count =
                 IntStream.range(0, table.rows()).filter(row -> !values.has(row)).count();
@@ -161,7 +162,7 @@ public final class ExplanationFinder {
         List<String> reasons = IntStream.range(0, table.rows())
                 .filter(row -> !table.of(symbol).has(row))
                 .limit(1_000)
-                .mapToObj(row -> Causes.of(table, symbol, row))
+                .mapToObj(row -> results.causes().of(table, symbol, row))
                 .flatMap(List::stream)
                 .map(Cause::toString)
                 .distinct()
