@@ -67,6 +67,15 @@ class WrittenOutTest {
     }
 
     @Test
+    void theDayOfASprayJobByItselfAsksNothingOfTheSeason() {
+        assertThat(spraying("L", 1, "2026-05-20").run(folder).sheets()).doesNotContain("Season", "Spray hours");
+        FarmBook planned = spraying("L", 1, "2026-05-20")
+                .with("Machines", 0, 4, "Hours per day")
+                .with("Machines", 1, 4, 8);
+        assertThat(planned.run(folder).sheets()).contains("Season");
+    }
+
+    @Test
     void aHeaderMaySayWhatTheYieldWasWeighedAs() {
         FarmBook.Run run = new FarmBook()
                 .sheet("Fields", "Field", "Crop", "Area (ha)", "Yield (t/ha as carted)", "DM at ensiling (%)", "Clamp")
