@@ -24,7 +24,7 @@ final class AnswerLines {
         Map<String, List<Line>> holdings = new LinkedHashMap<>();
         for (Headline headline : Headlines.of(plan)) {
             String holding = headline.holding().isEmpty() ? "Without holding" : headline.holding();
-            holdings.computeIfAbsent(holding, h -> new ArrayList<>()).add(line(headline));
+            holdings.computeIfAbsent(holding, h -> new ArrayList<>()).add(line(plan, headline));
         }
         List<Line> all = holdings.values().stream().flatMap(List::stream).toList();
         int about = all.stream().mapToInt(line -> width(line.about())).max().orElse(0);
@@ -47,12 +47,12 @@ final class AnswerLines {
         return lines;
     }
 
-    private static Line line(Headline headline) {
+    private static Line line(WorkPlan plan, Headline headline) {
         Symbol symbol = headline.formula().result();
         Values values = headline.table().of(symbol);
         int row = headline.row();
         if (!values.has(row)) {
-            List<Cause> causes = Causes.of(headline.table(), symbol, row);
+            List<Cause> causes = new Causes().of(headline.table(), symbol, row);
             String why = causes.isEmpty() ? "see its Status" : causes.get(0).toString();
             return new Line(headline.about(), symbol.name(), "withheld: " + why, "");
         }
@@ -61,7 +61,12 @@ final class AnswerLines {
         }
         String unit = headline.table().unit(symbol, row);
         String number = ReadingNumber.of(values.number(row), symbol.decimals());
-        return new Line(headline.about(), symbol.name(), number, unit.isEmpty() ? " " : unit);
+        String own = plan.ownUnits()
+                .of(headline.table(), symbol, row)
+                .map(wanted -> " = " + ReadingNumber.of(wanted.scaling().apply(values.number(row)), wanted.decimals())
+                        + " " + wanted.unit())
+                .orElse("");
+        return new Line(headline.about(), symbol.name(), number, unit.isEmpty() ? " " : unit + own);
     }
 
     private static int width(String text) {

@@ -29,6 +29,7 @@ final class WithheldResults {
         private long results;
     }
 
+    private final Causes causes = new Causes();
     private final Map<String, Reason> reasons = new LinkedHashMap<>();
     private long count;
 
@@ -47,7 +48,7 @@ final class WithheldResults {
     private void read(ResultTable table, Symbol symbol) {
         for (int row = 0; row < table.rows(); row++) {
             if (!table.of(symbol).has(row) && ++count <= MOST_EXPLAINED) {
-                Causes.of(table, symbol, row).forEach(this::take);
+                causes.of(table, symbol, row).forEach(this::take);
             }
         }
     }

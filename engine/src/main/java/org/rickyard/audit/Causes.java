@@ -1,13 +1,13 @@
 package org.rickyard.audit;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.rickyard.formula.Condition;
-import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Needed;
@@ -20,17 +20,38 @@ import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.TableColumn;
 
-/** Finds why a result is withheld: follows the branch its row takes down to the cells that were typed, or not. */
+/**
+ * Finds why results are withheld: follows the branch that a row takes down to the cells that were typed, or not. One of
+ * these asks after row upon row of a run, and remembers what each expression needs. Not for several threads.
+ */
 public final class Causes {
     private final Set<Cause> found = new LinkedHashSet<>();
+    /** By the expression itself: the same one stands in every row. */
+    private final Map<Expr, Plain> plain = new IdentityHashMap<>();
 
-    private Causes() {}
+    /** What an expression without choices needs. */
+    private record Plain(Set<Symbol> quantities, List<Requirement> requirements) {
+        static Plain of(Expr expr) {
+            List<Requirement> requirements = new ArrayList<>();
+            Needed.requirements(expr)
+                    .forEach((condition, otherwise) -> requirements.add(new Requirement(
+                            condition, otherwise, Needed.quantities(condition).isEmpty(), Inputs.of(condition))));
+            return new Plain(Needed.quantities(expr), requirements);
+        }
+    }
+
+    /** A condition, what to say where it fails, whether it asks about words only, and what it reads. */
+    private record Requirement(Condition condition, String otherwise, boolean ofWords, Set<Symbol> reads) {
+        boolean holds(ResultTable table, int row) {
+            return Boolean.TRUE.equals(table.truth(condition).at(row));
+        }
+    }
 
     /** The causes for a row of a column; empty if there is a value. */
-    public static List<Cause> of(ResultTable table, Symbol symbol, int row) {
-        Causes causes = new Causes();
-        causes.symbol(table, symbol, row);
-        return new ArrayList<>(causes.found);
+    public List<Cause> of(ResultTable table, Symbol symbol, int row) {
+        found.clear();
+        symbol(table, symbol, row);
+        return new ArrayList<>(found);
     }
 
     private void symbol(ResultTable table, Symbol symbol, int row) {
@@ -77,7 +98,7 @@ public final class Causes {
 
     private void expr(ResultTable table, Expr expr, int row) {
         if (expr instanceof Expr.Choice e) {
-            Boolean taken = Evaluator.condition(e.when(), table).at(row);
+            Boolean taken = table.truth(e.when()).at(row);
             if (taken == null) {
                 Needed.quantities(e.when()).forEach(symbol -> symbol(table, symbol, row));
             } else {
@@ -109,34 +130,35 @@ public final class Causes {
     }
 
     private void plain(ResultTable table, Expr expr, int row) {
-        for (Map.Entry<Condition, String> requirement :
-                Needed.requirements(expr).entrySet()) {
-            Condition condition = requirement.getKey();
-            boolean ofWords = Needed.quantities(condition).isEmpty();
+        Plain asked = plain.computeIfAbsent(expr, Plain::of);
+        for (Requirement requirement : asked.requirements) {
             // A word that decides whether there is a meaning at all comes before any number.
-            if (ofWords
-                    && !Boolean.TRUE.equals(
-                            Evaluator.condition(condition, table).at(row))) {
-                boolean blank = Inputs.of(condition).stream()
-                        .noneMatch(symbol -> table.of(symbol).has(row));
-                found.add(new Cause(requirement.getValue(), cellOf(table, condition, row), blank));
+            if (requirement.ofWords && !requirement.holds(table, row)) {
+                boolean blank = true;
+                for (Symbol symbol : requirement.reads) {
+                    blank &= !table.of(symbol).has(row);
+                }
+                found.add(new Cause(requirement.otherwise, cellOf(table, requirement, row), blank));
                 return;
             }
         }
-        Set<Symbol> quantities = Needed.quantities(expr);
-        quantities.forEach(symbol -> symbol(table, symbol, row));
-        if (!quantities.stream().allMatch(symbol -> table.of(symbol).has(row))) {
+        boolean whole = true;
+        for (Symbol symbol : asked.quantities) {
+            symbol(table, symbol, row);
+            whole &= table.of(symbol).has(row);
+        }
+        if (!whole) {
             return;
         }
-        Needed.requirements(expr).forEach((condition, otherwise) -> {
-            if (!Boolean.TRUE.equals(Evaluator.condition(condition, table).at(row))) {
-                found.add(new Cause(otherwise, cellOf(table, condition, row)));
+        for (Requirement requirement : asked.requirements) {
+            if (!requirement.holds(table, row)) {
+                found.add(new Cause(requirement.otherwise, cellOf(table, requirement, row)));
             }
-        });
+        }
     }
 
-    private Optional<CellAddress> cellOf(ResultTable table, Condition condition, int row) {
-        for (Symbol symbol : Inputs.of(condition)) {
+    private static Optional<CellAddress> cellOf(ResultTable table, Requirement requirement, int row) {
+        for (Symbol symbol : requirement.reads) {
             LinkCells links = table.links(symbol);
             if (links != null && links.address(row).isPresent()) {
                 return links.address(row);

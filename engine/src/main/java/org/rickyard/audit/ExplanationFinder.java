@@ -12,6 +12,7 @@ import org.rickyard.audit.Explanation.Working;
 import org.rickyard.audit.InputUsed.From;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Formula;
+import org.rickyard.formula.Numbers;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
@@ -95,6 +96,14 @@ public final class ExplanationFinder {
     private Explanation inRow(ResultTable table, TableColumn column, int row, CellAddress cell) {
         Explanation value = new Explanations(results).value(table, column.symbol(), row);
         Explanation ofRow = value.about(Results.about(table, row));
+        if (table.links(column.symbol()) == null && value.value().number().isPresent()) {
+            Optional<Result.Own> own = results.own(
+                    table, column.symbol(), row, value.value().number().get());
+            ofRow = own.isEmpty()
+                    ? ofRow
+                    : ofRow.note("in your units: " + Numbers.readable(own.get().number()) + " "
+                            + own.get().unit());
+        }
         return value.cell().filter(cell::equals).isPresent() ? ofRow : ofRow.note(cell + " is a link to it");
     }
 
@@ -137,8 +146,9 @@ public final class ExplanationFinder {
         List<Explanation> rows = IntStream.range(0, table.rows())
                 .filter(row -> !values.has(row))
                 .limit(20)
-                .mapToObj(row ->
-                        new Explanations(results).named(table, symbol, row).because(Causes.of(table, symbol, row)))
+                .mapToObj(row -> new Explanations(results)
+                        .named(table, symbol, row)
+                        .because(results.causes().of(table, symbol, row)))
                 .toList();
         long count =
                 IntStream.range(0, table.rows()).filter(row -> !values.has(row)).count();
@@ -152,7 +162,7 @@ public final class ExplanationFinder {
         List<String> reasons = IntStream.range(0, table.rows())
                 .filter(row -> !table.of(symbol).has(row))
                 .limit(1_000)
-                .mapToObj(row -> Causes.of(table, symbol, row))
+                .mapToObj(row -> results.causes().of(table, symbol, row))
                 .flatMap(List::stream)
                 .map(Cause::toString)
                 .distinct()

@@ -87,7 +87,7 @@ final class Explanations {
         Explanation leaf = Explanation.leaf(symbol.name(), cell, present(values, row, unit, from));
         if (!given) {
             boolean saysItself = links.state(row) == ListRows.State.BLANK;
-            return saysItself ? leaf : leaf.because(Causes.of(table, symbol, row));
+            return saysItself ? leaf : leaf.because(results.causes().of(table, symbol, row));
         }
         if (links.state(row) == ListRows.State.READ_FROM_TEXT) {
             return leaf.note("the cell says '" + links.text(row) + "'");
@@ -106,7 +106,7 @@ final class Explanations {
     private Explanation calculated(ResultTable table, Calculated column, int row) {
         Explanation node = plain(table, column.symbol(), row);
         if (!node.value().given()) {
-            node = node.because(Causes.of(table, column.symbol(), row));
+            node = node.because(results.causes().of(table, column.symbol(), row));
         }
         if (isSpelledOut(node)) {
             return node.note("spelled out above");
@@ -127,7 +127,7 @@ final class Explanations {
     private Explanation found(ResultTable table, TableColumn.Method column, int row) {
         Explanation node = plain(table, column.symbol(), row);
         if (!node.value().given()) {
-            node = node.because(Causes.of(table, column.symbol(), row));
+            node = node.because(results.causes().of(table, column.symbol(), row));
         }
         if (isSpelledOut(node)) {
             return node.note("spelled out above");
@@ -151,7 +151,7 @@ final class Explanations {
     private Explanation joined(ResultTable table, Joined column, int row) {
         Explanation node = plain(table, column.symbol(), row);
         if (!node.value().given()) {
-            node = node.because(Causes.of(table, column.symbol(), row));
+            node = node.because(results.causes().of(table, column.symbol(), row));
         }
         if (isSpelledOut(node)) {
             return node.note("spelled out above");

@@ -17,6 +17,7 @@ import org.rickyard.plan.TableColumn;
  * @param number its value, if it is a number and not withheld
  * @param word its value, if it is a word and not withheld
  * @param unit the unit of the number
+ * @param own the same number in the client's own unit, where he measures in another than ours
  * @param causes why it is withheld; empty if it is not
  * @param numbers the formula with the row's numbers; empty for a method
  * @param inputs all inputs it used
@@ -28,9 +29,13 @@ public record Result(
         Optional<Double> number,
         Optional<String> word,
         String unit,
+        Optional<Own> own,
         List<Cause> causes,
         String numbers,
         List<InputUsed> inputs) {
+
+    /** A number in the client's own unit. */
+    public record Own(double number, String unit) {}
 
     /** Whether a method found it in place of a formula. */
     public boolean byMethod() {

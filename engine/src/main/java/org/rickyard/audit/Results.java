@@ -32,12 +32,18 @@ public final class Results {
     private final WorkPlan plan;
     private final SheetPlaces places;
     private final BasisPlaces basis;
+    private final Causes causes = new Causes();
 
     /** Results of a plan whose sheets stand in these places. */
     public Results(WorkPlan plan, SheetPlaces places, BasisPlaces basis) {
         this.plan = plan;
         this.places = places;
         this.basis = basis;
+    }
+
+    /** Why results are withheld. */
+    Causes causes() {
+        return causes;
     }
 
     /** How many results there are, withheld ones included; what is told only where it can be counts where it is told. */
@@ -128,9 +134,18 @@ public final class Results {
                 number,
                 word,
                 table.unit(symbol, row),
-                given ? List.of() : Causes.of(table, symbol, row),
+                number.flatMap(value -> own(table, symbol, row, value)),
+                given ? List.of() : causes.of(table, symbol, row),
                 column instanceof Calculated ? NumbersPrinter.numbers(reads.get(0), table, row) : "",
                 inputs(table, reads, row));
+    }
+
+    /** A number of a table in the client's own unit, where he measures in another than ours. */
+    Optional<Result.Own> own(ResultTable table, Symbol symbol, int row, double number) {
+        return plan.ownUnits()
+                .of(table, symbol, row)
+                .map(own ->
+                        new Result.Own(own.scaling().apply(number), own.unit().symbol()));
     }
 
     /** What a method reads here: a column that this workbook has nothing for is left out of the table. */

@@ -3,7 +3,6 @@ package org.rickyard.audit;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import org.rickyard.formula.Constant;
-import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Inputs;
 import org.rickyard.formula.ReferenceTable;
@@ -58,7 +57,7 @@ final class RowInputs {
     private void read(Expr expr) {
         if (expr instanceof Expr.Choice e) {
             add(Inputs.in(e.when()));
-            Boolean taken = Evaluator.condition(e.when(), table).at(row);
+            Boolean taken = table.truth(e.when()).at(row);
             if (taken != null) {
                 read(taken ? e.then() : e.otherwise());
             }

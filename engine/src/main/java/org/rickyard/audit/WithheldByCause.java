@@ -35,6 +35,7 @@ final class WithheldByCause {
     private final SheetPlaces places;
     private final Map<Cause, Harm> harms = new LinkedHashMap<>();
     private final List<Finding> tooMany = new ArrayList<>();
+    private final Causes reasons = new Causes();
 
     private WithheldByCause(SheetPlaces places) {
         this.places = places;
@@ -67,7 +68,7 @@ final class WithheldByCause {
                     more++;
                     continue;
                 }
-                for (Cause cause : Causes.of(table, symbol, row)) {
+                for (Cause cause : reasons.of(table, symbol, row)) {
                     Harm harm = harms.computeIfAbsent(cause, any -> new Harm());
                     causes += harm.bySheet.containsKey(sheet) ? 0 : 1;
                     harm.bySheet.merge(sheet, 1, Integer::sum);

@@ -33,7 +33,7 @@ public final class NumbersPrinter extends WordsPrinter {
 
     @Override
     protected String choice(Expr.Choice e) {
-        Boolean taken = Evaluator.condition(e.when(), values).at(row);
+        Boolean taken = values.truth(e.when()).at(row);
         if (taken == null) {
             return super.choice(e);
         }

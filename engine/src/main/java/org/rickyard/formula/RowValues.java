@@ -10,4 +10,9 @@ public interface RowValues {
 
     /** The constant's value after Assumptions. */
     double constant(Constant constant);
+
+    /** A condition made ready for these rows; a table that is asked the same one often keeps it. */
+    default Evaluator.TruthAt truth(Condition condition) {
+        return Evaluator.condition(condition, this);
+    }
 }

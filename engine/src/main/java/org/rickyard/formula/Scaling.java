@@ -34,7 +34,10 @@ public final class Scaling {
         this.divisor = Double.parseDouble(divisorText);
     }
 
-    /** The steps for a ratio: ÷10 for 1/10, ×0.40468564224 for acres to hectares, ×num÷den where no decimal ends. */
+    /**
+     * The steps for a ratio: ÷10 for 1/10, ×0.40468564224 for acres to hectares and ÷0.40468564224 the other way,
+     * ×num÷den where no decimal ends.
+     */
     public static Scaling of(Ratio ratio) {
         BigInteger numerator = ratio.numerator();
         BigInteger denominator = ratio.denominator();
@@ -47,6 +50,10 @@ public final class Scaling {
         BigDecimal decimal = finiteDecimal(ratio);
         if (decimal != null) {
             return new Scaling(decimal.toPlainString(), "1");
+        }
+        BigDecimal inverse = isLong(numerator) && isLong(denominator) ? finiteDecimal(Ratio.ONE.over(ratio)) : null;
+        if (inverse != null) {
+            return new Scaling("1", inverse.toPlainString());
         }
         if (numerator.compareTo(EXACT_DOUBLE) < 0 && denominator.compareTo(EXACT_DOUBLE) < 0) {
             return new Scaling(numerator.toString(), denominator.toString());
@@ -72,6 +79,10 @@ public final class Scaling {
                 BigDecimal.valueOf(Function.round(difference, Function.NOISE_DECIMALS))
                         .stripTrailingZeros()
                         .toPlainString());
+    }
+
+    private static boolean isLong(BigInteger number) {
+        return number.toString().length() > MOST_DIGITS_TOLD;
     }
 
     private static BigDecimal finiteDecimal(Ratio ratio) {

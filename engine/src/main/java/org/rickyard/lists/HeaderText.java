@@ -4,12 +4,17 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A header cut into words, so that its first words can be taken as a name and the rest as a unit: "Working width (m)". */
 final class HeaderText {
     private static final Pattern BRACKETS = Pattern.compile("[\\[\\](){}]");
-    private static final Pattern MARKS = Pattern.compile("^[\\s,:;.*#_–—-]+|[\\s,:;.*#_–—-]+$");
+    private static final Pattern MARKS = Pattern.compile("^[\\s,:;.*#_?–—-]+|[\\s,:;.*#_?–—-]+$");
+
+    /** A year, or the two years of a season: 2026, 2026/27, 2026-2027. */
+    private static final Pattern YEAR = Pattern.compile(
+            "(?<![\\p{L}\\d.,])(?:19|20)\\d\\d(?:\\s?[/–-]\\s?(?:(?:19|20)\\d\\d|\\d\\d))?(?![\\p{L}\\d])");
 
     /** Words that advisers cut short in a header, and what they stand for. */
     private static final Map<String, String> CUT_SHORT = Map.ofEntries(
@@ -37,10 +42,13 @@ final class HeaderText {
 
     private final String raw;
     private final List<String> words;
-    /** Where each word ends in {@code raw}. */
     private final List<Integer> ends;
+
     /** The first words, as often as they were asked for: every list asks for the same. */
     private final Map<Integer, String> names = new HashMap<>();
+
+    private HeaderText withoutYear;
+    private boolean lookedForYear;
 
     private HeaderText(String raw, List<String> words, List<Integer> ends) {
         this.raw = raw;
@@ -72,9 +80,41 @@ final class HeaderText {
         return of(name).normal();
     }
 
+    /** As it stands in the cell. */
+    String raw() {
+        return raw;
+    }
+
+    /** Where each word ends in {@link #raw}. */
+    List<Integer> ends() {
+        return ends;
+    }
+
     /** Its words, each in the form of {@link Words#normal}. */
     List<String> words() {
         return words;
+    }
+
+    /** The header without its year, or null if it names none. */
+    HeaderText withoutYear() {
+        if (!lookedForYear) {
+            Matcher year = YEAR.matcher(raw);
+            withoutYear = year.find() ? of(year.replaceFirst(" ")) : null;
+            lookedForYear = true;
+        }
+        return withoutYear;
+    }
+
+    /** Where the first year of a text begins, or -1. */
+    static int yearAt(String text) {
+        Matcher year = YEAR.matcher(text);
+        return year.find() ? year.start() : -1;
+    }
+
+    /** Where the first year of a text ends, or -1. */
+    static int yearEnd(String text) {
+        Matcher year = YEAR.matcher(text);
+        return year.find() ? year.end() : -1;
     }
 
     /** The first {@code count} words. */

@@ -16,6 +16,7 @@ final class PlanContext {
     private final List<Finding> findings;
     private final Map<String, ResultTable> tables = new LinkedHashMap<>();
     private final Extent extent;
+    private final OwnUnits ownUnits;
 
     /** How much of the tables is worked out. */
     enum Extent {
@@ -28,8 +29,10 @@ final class PlanContext {
     }
 
     /** A context. */
-    PlanContext(FoundLists lists, ConstantsInForce constants, List<Finding> findings, Extent extent) {
+    PlanContext(
+            FoundLists lists, ConstantsInForce constants, List<Finding> findings, Extent extent, OwnUnits ownUnits) {
         this.extent = extent;
+        this.ownUnits = ownUnits;
         this.lists = lists;
         this.constants = constants;
         this.findings = findings;
@@ -37,6 +40,10 @@ final class PlanContext {
 
     Extent extent() {
         return extent;
+    }
+
+    OwnUnits ownUnits() {
+        return ownUnits;
     }
 
     FoundLists lists() {
@@ -84,9 +91,12 @@ final class PlanContext {
                         "the workbook is so large that only the chief sheets are worked out; ask for all of them")
                 : new ResultTable(
                         spec,
-                        sources.rows() == 0 || extent == Extent.ALL_COLUMNS
-                                ? spec
-                                : FittedTable.of(spec, sources, this::leftOut, chiefOnly),
+                        OwnUnitColumns.added(
+                                sources.rows() == 0 || extent == Extent.ALL_COLUMNS
+                                        ? spec
+                                        : FittedTable.of(spec, sources, this::leftOut, chiefOnly),
+                                sources,
+                                ownUnits),
                         sources,
                         emptyBecause);
         tables.put(spec.id(), table);

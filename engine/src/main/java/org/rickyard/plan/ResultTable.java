@@ -2,10 +2,12 @@ package org.rickyard.plan;
 
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Expr;
@@ -26,6 +28,9 @@ public final class ResultTable implements RowValues {
     private final Map<Symbol, Values> values = new HashMap<>();
     private final Map<Symbol, LinkCells> links = new HashMap<>();
     private final Set<Symbol> leftOut = new HashSet<>();
+    /** By the condition itself: to compare two of them would take longer than to make one ready. */
+    private final Map<Condition, Evaluator.TruthAt> truths = new IdentityHashMap<>();
+
     private Map<String, ResultTable> others = Map.of();
     private ConstantsInForce constants;
 
@@ -75,6 +80,12 @@ public final class ResultTable implements RowValues {
     /** The client's cells behind a linked column. */
     public LinkCells links(Symbol symbol) {
         return links.get(symbol);
+    }
+
+    /** To be asked once all its columns have their values. */
+    @Override
+    public Evaluator.TruthAt truth(Condition condition) {
+        return truths.computeIfAbsent(condition, asked -> Evaluator.condition(asked, this));
     }
 
     /** Another table of the same run. */

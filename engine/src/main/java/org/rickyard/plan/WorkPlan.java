@@ -20,6 +20,7 @@ public final class WorkPlan {
     private final FoundLists lists;
     private final ConstantsInForce constants;
     private final boolean hasJobs;
+    private OwnUnits ownUnits;
 
     private WorkPlan(FoundLists lists) {
         this.lists = lists;
@@ -80,7 +81,8 @@ public final class WorkPlan {
     }
 
     private void build(PlanContext.Extent extent, JobLines jobLines) {
-        PlanContext context = new PlanContext(lists, constants, findings, extent);
+        ownUnits = new OwnUnits(lists, jobLines.lines());
+        PlanContext context = new PlanContext(lists, constants, findings, extent, ownUnits);
         ClampFamily silage = new ClampFamily(context);
         WorkRateFamily.build(context, jobLines, silage);
         SprayFamily.build(context, jobLines);
@@ -114,6 +116,11 @@ public final class WorkPlan {
     /** The constants reckoned with. */
     public ConstantsInForce constantsInForce() {
         return constants;
+    }
+
+    /** In which units the client wants his answers. */
+    public OwnUnits ownUnits() {
+        return ownUnits;
     }
 
     /** Whether there are jobs; without them each machine is shown as if used once. */

@@ -2,32 +2,17 @@ package org.rickyard.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.rickyard.testing.ExternalCommand;
-import org.rickyard.testing.Skips;
 
 /** Every unit against the definitions that GNU units brings, asked in one call of that program. */
 class UnitsAgainstGnuUnitsTest {
-    private static final Optional<Path> PROGRAM = ExternalCommand.find("units");
-
-    /** Base dimensions that GNU units does not know. */
-    private static final String OWN_BASE_UNITS =
-            """
-            kgdrymatter !
-            farmmoney !
-            productunit !
-            """;
-
     @TempDir
     private Path folder;
 
@@ -38,7 +23,7 @@ class UnitsAgainstGnuUnitsTest {
 
     @Test
     void everyFactorAndDimensionIsThatOfGnuUnits() throws Exception {
-        Skips.unless(PROGRAM.isPresent(), "GNU units is not installed");
+        GnuUnits.required();
         Map<String, Unit> constants = new TreeMap<>(UnitConstants.all());
         constants.values().removeIf(unit -> !UnitConstants.isProportional(unit));
         List<String> questions = new ArrayList<>();
@@ -62,7 +47,7 @@ class UnitsAgainstGnuUnitsTest {
 
     @Test
     void temperaturesAreThoseOfGnuUnits() throws Exception {
-        Skips.unless(PROGRAM.isPresent(), "GNU units is not installed");
+        GnuUnits.required();
         List<String> answers =
                 ask(List.of("tempC(20)", "tempF", "tempF(14)", "tempC", "tempC(-40)", "K", "tempF(451)", "K"));
         double[] ours = {
@@ -76,21 +61,7 @@ class UnitsAgainstGnuUnitsTest {
     }
 
     private List<String> ask(List<String> questions) throws Exception {
-        Path own = Files.writeString(folder.resolve("own.units"), OWN_BASE_UNITS);
-        ExternalCommand.Outcome outcome = ExternalCommand.run(
-                Duration.ofSeconds(30),
-                String.join("\n", questions) + "\n",
-                List.of(
-                        PROGRAM.orElseThrow().toString(),
-                        "--terse",
-                        "--quiet",
-                        "--output-format",
-                        "%.17g",
-                        "--file",
-                        "",
-                        "--file",
-                        own.toString()));
-        return outcome.output().lines().map(String::strip).toList();
+        return GnuUnits.ask(folder, questions);
     }
 
     private static String inBaseUnits(Dimension dimension) {

@@ -78,13 +78,19 @@ final class PackageChanges {
 
     /** Writes the package: changed parts in the place of the former ones, new ones at the end, then the last. */
     long assemble(SeekableByteChannel target, int level, int threads) throws IOException {
+        try (BlockPacker packer = new BlockPacker(level, threads)) {
+            return assemble(target, packer);
+        }
+    }
+
+    private long assemble(SeekableByteChannel target, BlockPacker packer) throws IOException {
         Map<String, SheetContent> left = new LinkedHashMap<>(contents);
         ZipAssembler zip = new ZipAssembler(target);
         for (ZipArchiveEntry entry : source.entries()) {
             String key = PartNames.key(entry.getName());
             SheetContent content = last.contains(key) ? null : left.remove(key);
             if (content != null) {
-                zip.add(entry.getName(), content, level, threads);
+                zip.add(entry.getName(), content, packer);
             } else if (!dropped.contains(key) && !last.contains(key)) {
                 zip.copy(source, entry);
             }
@@ -92,7 +98,7 @@ final class PackageChanges {
         for (boolean atLast : new boolean[] {false, true}) {
             for (Map.Entry<String, SheetContent> each : left.entrySet()) {
                 if (last.contains(each.getKey()) == atLast) {
-                    zip.add(names.get(each.getKey()), each.getValue(), level, threads);
+                    zip.add(names.get(each.getKey()), each.getValue(), packer);
                 }
             }
         }

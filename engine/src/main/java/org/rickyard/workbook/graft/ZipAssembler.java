@@ -110,14 +110,14 @@ final class ZipAssembler {
     }
 
     /** Writes an entry of ours. */
-    void add(String name, SheetContent content, int level, int threads) throws IOException {
+    void add(String name, SheetContent content, BlockPacker packer) throws IOException {
         long offset = channel.position();
         byte[] bytes = name.getBytes(StandardCharsets.UTF_8);
         int flags = bytes.length == name.length() ? 0 : NAME_IS_UTF8;
         Header open = ours(bytes, flags, 0, 0, 0, offset);
         writeLocal(open);
         OutputStream sink = new ChannelStream();
-        try (BlockDeflater deflater = new BlockDeflater(sink, level, threads)) {
+        try (BlockDeflater deflater = new BlockDeflater(sink, packer)) {
             content.write(deflater);
             deflater.finish();
             if (deflater.size() > LIMIT || deflater.packedSize() > LIMIT) {

@@ -11,6 +11,9 @@ import org.rickyard.workbook.open.SheetRef;
 
 /** One pass through the rows of one sheet. Written to make no object for a cell that holds a number. */
 final class CellReading {
+    private static final char[] INLINE_TEXT = "inlineStr".toCharArray();
+    private static final char[] FORMULA_TEXT = "str".toCharArray();
+
     private final PartXml xml;
     private final SheetRef sheet;
     private final SharedStrings strings;
@@ -143,8 +146,9 @@ final class CellReading {
                 default -> Type.NUMBER;
             };
         }
-        String word = new String(text, start, end - start);
-        return word.equals("inlineStr") || word.equals("str") ? Type.TEXT : Type.NUMBER;
+        boolean isText = Arrays.equals(text, start, end, INLINE_TEXT, 0, INLINE_TEXT.length)
+                || Arrays.equals(text, start, end, FORMULA_TEXT, 0, FORMULA_TEXT.length);
+        return isText ? Type.TEXT : Type.NUMBER;
     }
 
     private void readValue() throws IOException {

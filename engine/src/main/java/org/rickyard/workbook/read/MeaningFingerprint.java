@@ -3,7 +3,7 @@ package org.rickyard.workbook.read;
 import java.nio.ByteBuffer;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import org.rickyard.lists.Grid.Format;
@@ -37,9 +37,12 @@ public final class MeaningFingerprint implements CellSink {
     private final MeaningHash.Run digits = new MeaningHash.Run();
 
     private int digitsOf = -1;
-    private final List<String> sheetsOfRow = new ArrayList<>();
-    private final List<Integer> rowsOfRow = new ArrayList<>();
-    private int rowRead = -1;
+    /** The sheets that any row led to, few for most; of each, which row of ours led there last, and where to first. */
+    private String[] sheets = new String[4];
+
+    private int[] ledFrom = new int[4];
+    private int[] ledTo = new int[4];
+    private int sheetCount;
     private long first;
     private long second;
     private long unplacedFirst;
@@ -96,20 +99,32 @@ public final class MeaningFingerprint implements CellSink {
 
     /** Says of each single cell whether it stands in the row of its sheet to which this row of ours led first. */
     private void leads(int row, List<UnplacedFormula.Lead> leads, int later) {
-        if (row != rowRead) {
-            sheetsOfRow.clear();
-            rowsOfRow.clear();
-            rowRead = row;
-        }
-        for (UnplacedFormula.Lead lead : leads) {
+        for (int i = 0; i < leads.size(); i++) {
+            UnplacedFormula.Lead lead = leads.get(i);
             int leadRow = lead.row() == UnplacedFormula.Lead.LATER ? later : lead.row();
-            int known = sheetsOfRow.indexOf(lead.sheet());
-            if (known < 0) {
-                sheetsOfRow.add(lead.sheet());
-                rowsOfRow.add(leadRow);
+            int sheet = sheet(lead.sheet());
+            if (ledFrom[sheet] != row) {
+                ledFrom[sheet] = row;
+                ledTo[sheet] = leadRow;
             }
-            unplaced.mix(known < 0 || rowsOfRow.get(known) == leadRow ? 1 : 2);
+            unplaced.mix(ledTo[sheet] == leadRow ? 1 : 2);
         }
+    }
+
+    private int sheet(String name) {
+        for (int i = 0; i < sheetCount; i++) {
+            if (sheets[i].equals(name)) {
+                return i;
+            }
+        }
+        if (sheetCount == sheets.length) {
+            sheets = Arrays.copyOf(sheets, 2 * sheetCount);
+            ledFrom = Arrays.copyOf(ledFrom, 2 * sheetCount);
+            ledTo = Arrays.copyOf(ledTo, 2 * sheetCount);
+        }
+        sheets[sheetCount] = name;
+        ledFrom[sheetCount] = -1;
+        return sheetCount++;
     }
 
     /**

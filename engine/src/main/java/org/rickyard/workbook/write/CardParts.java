@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
+import org.rickyard.plan.OwnUnit;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableSpec;
@@ -43,6 +44,24 @@ final class CardParts {
         String cell = places.cell(table.spec(), symbol, row).absolute();
         String shown = "IF(ISNUMBER(" + cell + ")," + cell + ",\"withheld\")";
         return values.has(row) ? line.formula(look, shown, values.number(row)) : line.formula(look, shown, "withheld");
+    }
+
+    /**
+     * Puts a number that stands elsewhere into a line in the client's own unit, live; nothing while that is no number.
+     *
+     * @param cell where it stands in our unit
+     */
+    static PlainSheet.Line own(PlainSheet.Line line, String cell, OwnUnit own, Values values, int row) {
+        CellLook look = Looks.decimals(Looks.RESULT, Math.min(Looks.MOST_DECIMALS, own.decimals()));
+        String shown = "IF(ISNUMBER(" + cell + ")," + cell + own.scaling().cell() + ",\"\")";
+        return values.has(row)
+                ? line.formula(look, shown, own.scaling().apply(values.number(row)))
+                : line.formula(look, shown, "");
+    }
+
+    /** The same of a figure of a table. */
+    PlainSheet.Line own(PlainSheet.Line line, OwnUnit own, ResultTable table, Symbol symbol, int row) {
+        return own(line, places.cell(table.spec(), symbol, row).absolute(), own, table.of(symbol), row);
     }
 
     /** Takes the cautions of a row up for {@link #tellCautions}; rows of tables without cautions are passed over. */

@@ -3,8 +3,10 @@ package org.rickyard.workbook.write;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
+import org.rickyard.plan.OwnUnit;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.WorkPlan;
@@ -118,6 +120,7 @@ final class ClampCards {
         PlainSheet.Line limit = entry(LIMIT, row, true);
         if (limit != null) {
             limit.height(24);
+            ownUnit(LIMIT, row);
         }
         page.line()
                 .text(
@@ -129,6 +132,10 @@ final class ClampCards {
             PlainSheet.Line line = entry(entry, row, false);
             if (line != null && drawn < right.size()) {
                 draw(line, right.get(drawn++));
+            }
+            PlainSheet.Line own = line == null ? null : ownUnit(entry, row);
+            if (own != null && drawn < right.size()) {
+                draw(own, right.get(drawn++));
             }
         }
         while (drawn < right.size()) {
@@ -150,6 +157,22 @@ final class ClampCards {
         PlainSheet.Line line = page.line().text(large ? Looks.TITLE : Looks.NAME, CardParts.name(symbol));
         return parts.figure(line, large ? Looks.LIMIT : CardParts.look(symbol.decimals()), table, symbol, row)
                 .text(Looks.UNIT, CardParts.unit(symbol));
+    }
+
+    /** The figure in the client's own unit, on a line of its own; none where he measures as we do. */
+    private PlainSheet.Line ownUnit(Entry entry, int clamp) {
+        ResultTable table = plan.table(entry.table());
+        int row = row(table, clamp);
+        Optional<OwnUnit> own = plan.ownUnits().of(table, entry.symbol(), row);
+        if (own.isEmpty()) {
+            return null;
+        }
+        PlainSheet.Line line = page.line()
+                .text(
+                        Looks.NAME,
+                        CardParts.name(entry.symbol()) + " in " + own.get().unit());
+        return parts.own(line, own.get(), table, entry.symbol(), row)
+                .text(Looks.UNIT, own.get().unit().symbol());
     }
 
     /** A heap has no wall to tell the height of. */

@@ -179,7 +179,7 @@ final class Looks {
         return all;
     }
 
-    private static final int MOST_DECIMALS = 4;
+    static final int MOST_DECIMALS = 4;
 
     /** The style number of each look in the client's workbook. */
     static final class Numbers {

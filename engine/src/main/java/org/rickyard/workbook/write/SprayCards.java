@@ -5,9 +5,11 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
+import org.rickyard.plan.OwnUnit;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.WorkPlan;
@@ -129,8 +131,10 @@ final class SprayCards {
         if (table.spec().column(symbol).isEmpty()) {
             return;
         }
-        value(page.line().text(Looks.NAME, CardParts.name(symbol)), table, symbol, row)
+        PlainSheet.Line line = value(page.line().text(Looks.NAME, CardParts.name(symbol)), table, symbol, row)
                 .text(Looks.UNIT, CardParts.unit(symbol));
+        plan.ownUnits().of(table, symbol, row).ifPresent(own -> parts.own(line, own, table, symbol, row)
+                .text(Looks.UNIT, own.unit().symbol()));
     }
 
     private PlainSheet.Line value(PlainSheet.Line line, ResultTable table, Symbol symbol, int row) {
@@ -165,6 +169,26 @@ final class SprayCards {
             value(line, mix, TankPlan.PRODUCT_FULL, row, PRODUCT_DECIMALS);
             value(line, mix, TankPlan.PRODUCT_PART, row, PRODUCT_DECIMALS);
             value(line, mix, TankPlan.PRODUCT_FOR_BLOCK, row, PRODUCT_DECIMALS);
+            ownUnit(mix, row);
+        }
+    }
+
+    /** The same product in the unit that its dose was asked in, on a line of its own. */
+    private void ownUnit(ResultTable mix, int row) {
+        List<Symbol> amounts = List.of(TankPlan.PRODUCT_FULL, TankPlan.PRODUCT_PART, TankPlan.PRODUCT_FOR_BLOCK);
+        Optional<OwnUnit> unit = plan.ownUnits().of(mix, TankPlan.PRODUCT_FOR_BLOCK, row);
+        if (unit.isEmpty()) {
+            return;
+        }
+        PlainSheet.Line line = page.line()
+                .text(Looks.NAME, mix.of(Quantities.PRODUCT).word(row) + ", in your unit")
+                .text(Looks.UNIT, unit.get().unit().symbol());
+        for (Symbol amount : amounts) {
+            if (mix.spec().column(amount).isPresent()) {
+                parts.own(line, unit.get(), mix, amount, row);
+            } else {
+                line.skip();
+            }
         }
     }
 
@@ -191,17 +215,20 @@ final class SprayCards {
             return;
         }
         page.line();
-        page.line()
+        Optional<OwnUnit> own = plan.ownUnits().of(loads, TankLoads.LITRES, rows.get(0));
+        PlainSheet.Line head = page.line()
                 .text(Looks.LABEL, "Tankful by tankful")
                 .text(Looks.LABEL, "Load")
                 .text(Looks.LABEL, "Area, ha")
                 .text(Looks.LABEL, "Spray, L");
+        own.ifPresent(unit -> head.text(Looks.LABEL, "Spray, " + unit.unit()));
         for (int row : rows.subList(0, Math.min(rows.size(), MOST_TANKFULS))) {
             PlainSheet.Line line = page.line()
                     .text(Looks.NAME, loads.of(Quantities.FIELD).word(row))
                     .text(Looks.TEXT, loads.of(TankLoads.TANKFUL_NAME).word(row));
             value(line, loads, TankLoads.AREA_IN_TANKFUL, row);
             value(line, loads, TankLoads.LITRES, row);
+            own.ifPresent(unit -> parts.own(line, unit, loads, TankLoads.LITRES, row));
         }
         if (rows.size() > MOST_TANKFULS) {
             page.line()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.rickyard.audit.DefaultsUsed;
 import org.rickyard.audit.Results;
 import org.rickyard.formula.Formula;
@@ -12,6 +13,7 @@ import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.plan.Headlines;
+import org.rickyard.plan.OwnUnit;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
@@ -33,7 +35,12 @@ final class SummarySheet {
             List<Finding> findings,
             String masterCheck,
             String masterCheckValue) {
-        PlainSheet page = new PlainSheet(looks, List.of(44, 40, 16, 12, 26, 60), 2);
+        List<Headlines.Headline> headlines = Headlines.of(plan);
+        boolean own = headlines.stream().anyMatch(line -> plan.ownUnits()
+                .of(line.table(), line.formula().result(), line.row())
+                .isPresent());
+        PlainSheet page = new PlainSheet(
+                looks, own ? List.of(44, 40, 16, 12, 16, 12, 26, 60) : List.of(44, 40, 16, 12, 26, 60), 2);
         page.line().text(Looks.TITLE, "Summary").height(22);
         page.line().formula(Looks.CHECK, masterCheck, masterCheckValue);
         page.line();
@@ -43,14 +50,16 @@ final class SummarySheet {
         page.line();
         page.line().text(Looks.HEADING, "The answers");
         PlainSheet.Line head = page.line();
-        for (String label : List.of("About", "Result", "Value", "Unit", "Go to", "Status")) {
+        for (String label : own
+                ? List.of("About", "Result", "Value", "Unit", "In your units", "Your unit", "Go to", "Status")
+                : List.of("About", "Result", "Value", "Unit", "Go to", "Status")) {
             head.text(Looks.LABEL, label);
         }
         for (Map.Entry<String, List<Headlines.Headline>> holding :
-                byHolding(Headlines.of(plan)).entrySet()) {
+                byHolding(headlines).entrySet()) {
             page.line().text(Looks.HEADING, holding.getKey().isEmpty() ? "Without holding" : holding.getKey());
             for (Headlines.Headline headline : holding.getValue()) {
-                answer(page, places, headline);
+                answer(page, plan, places, headline, own);
             }
         }
         int more = Headlines.leftOut(plan);
@@ -132,7 +141,8 @@ final class SummarySheet {
         page.line().text(Looks.TEXT, what).skip().number(Looks.decimals(Looks.STEP, 0), count);
     }
 
-    private static void answer(PlainSheet page, SheetPlaces places, Headlines.Headline headline) {
+    private static void answer(
+            PlainSheet page, WorkPlan plan, SheetPlaces places, Headlines.Headline headline, boolean own) {
         ResultTable table = headline.table();
         Formula formula = headline.formula();
         int row = headline.row();
@@ -147,9 +157,24 @@ final class SummarySheet {
             line.formula(look, cell.absolute(), values.words() ? values.word(row) : "");
         }
         line.text(Looks.UNIT, table.unit(symbol, row).isEmpty() ? "-" : table.unit(symbol, row));
+        if (own) {
+            ownUnit(line, page.next(), headline, plan.ownUnits().of(table, symbol, row));
+        }
         line.linkTo(cell);
         // Last, where nothing to its right cuts a long sentence off.
         sentence(line, page, table, places, headline);
+    }
+
+    /** The value beside it in the client's own unit, as live as that; empty cells where he measures as we do. */
+    private static void ownUnit(
+            PlainSheet.Line line, int number, Headlines.Headline headline, Optional<OwnUnit> wanted) {
+        if (wanted.isEmpty()) {
+            line.skip().skip();
+            return;
+        }
+        Values values = headline.table().of(headline.formula().result());
+        CardParts.own(line, "C" + number, wanted.get(), values, headline.row())
+                .text(Looks.UNIT, wanted.get().unit().symbol());
     }
 
     /** "ok", or the cautions that touch the row, or what it lacks; live like the value. */

@@ -29,7 +29,8 @@ class BlockDeflaterTest {
 
     private static byte[] packed(byte[] bytes, int threads, int step) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (BlockDeflater deflater = new BlockDeflater(out, 4, threads)) {
+        try (BlockPacker packer = new BlockPacker(4, threads);
+                BlockDeflater deflater = new BlockDeflater(out, packer)) {
             for (int at = 0; at < bytes.length; at += step) {
                 deflater.write(bytes, at, Math.min(step, bytes.length - at));
             }

@@ -1,0 +1,478 @@
+package org.rickyard.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.audit.ExplanationText;
+import org.rickyard.audit.Result;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.TableColumn;
+import org.rickyard.quantity.GnuUnits;
+import org.rickyard.testing.JsonText;
+import org.rickyard.testing.LibreOffice;
+import org.rickyard.testing.OoxmlValidator;
+import org.rickyard.testing.PoiRecalculation;
+import org.rickyard.testing.StoredValues;
+import org.rickyard.trade.spraying.TankPlan;
+import org.rickyard.workbook.open.BookPackage;
+
+/**
+ * A farm is answered in the units it asked in, beside ours; one that measures as we do sees nothing of it. What the
+ * invented farms must be answered is sums in their own units, in which nothing is converted at all: 20 acres at 10 gallons
+ * an acre are 200 gallons.
+ */
+class OwnUnitsTest {
+    private static final String IN_YOUR_UNITS = "In your units";
+
+    @TempDir
+    private Path folder;
+
+    private static Object[] row(Object... cells) {
+        return cells;
+    }
+
+    /** One farm as it is written in a country whose gallon, ton and pint these are. */
+    private static ClientBook farm(String gallon, String ton, String pint) {
+        return ClientBook.create()
+                .sheet(
+                        "Fields",
+                        row(
+                                "Field",
+                                "Crop",
+                                "Area (ac)",
+                                "Yield (" + ton + "/ac)",
+                                "Yield basis",
+                                "DM at ensiling (%)",
+                                "Clamp"),
+                        row("Mill Piece", "wheat", 12),
+                        row("Gallows Hill", "wheat", 8),
+                        row("Long Ley", "grass", 15, 9, "as carted fresh", 28, "Yard clamp"))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (ft)",
+                                "Speed (mph)",
+                                "Field efficiency (%)",
+                                "Tank (" + gallon + ")"),
+                        row("Sprayer", "sprayer", 30, 5, 70, 120),
+                        row("Mower", "mower", 10, 5, 80))
+                .sheet("Products", row("Product", "Unit"), row("Weedkiller", "L"))
+                .sheet(
+                        "Jobs",
+                        row(
+                                "Job",
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Product",
+                                "Dose",
+                                "Dose unit",
+                                "Water volume (" + gallon + "/ac)"),
+                        row("T1", "wheat", "spraying", "Sprayer", "Weedkiller", 2, pint + "/ac", 10),
+                        row("Cut", "Long Ley", "mowing", "Mower"))
+                .sheet(
+                        "Clamps",
+                        row(
+                                "Clamp",
+                                "Kind",
+                                "Length (ft)",
+                                "Floor width (ft)",
+                                "Wall height (ft)",
+                                "Settled height (ft)"),
+                        row("Yard clamp", "walled", 80, 30, 7, 6));
+    }
+
+    private static ClientBook british() {
+        return farm("gal(UK)", "long ton", "pt(UK)");
+    }
+
+    private static ClientBook american() {
+        return farm("gal", "ton", "pt")
+                .sheet("Assumptions", row("Item", "Value", "Unit"), row("Customary units", "US"));
+    }
+
+    /** Two farms on sheets of their own: acres and gallons in the north, hectares and litres in the south. */
+    private static ClientBook group() {
+        return ClientBook.create()
+                .sheet(
+                        "North land",
+                        row("Holding", "Field", "Crop", "Area (ac)"),
+                        row("North", "Mill Piece", "wheat", 20))
+                .sheet(
+                        "South land",
+                        row("Holding", "Field", "Crop", "Area (ha)"),
+                        row("South", "Chalk Pit", "barley", 20))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)", "Tank (L)"),
+                        row("Sprayer", "sprayer", 12, 8, 70, 600))
+                .sheet(
+                        "North work",
+                        row("Job", "Field", "Operation", "Machine", "Water volume (UK gallons per acre)"),
+                        row("T1", "Mill Piece", "spraying", "Sprayer", 10))
+                .sheet(
+                        "South work",
+                        row("Job", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                        row("S1", "Chalk Pit", "spraying", "Sprayer", 100));
+    }
+
+    private Runs.Run run(ClientBook book) {
+        try (book) {
+            return Runs.run(book.save(folder.resolve("in.xlsx")), folder.resolve("out.xlsx"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void answers(Runs.Run run, String id, String about, double number, String unit) {
+        Result.Own own = run.result(id, about).own().orElseThrow(() -> new AssertionError(id + " in our unit only"));
+        assertThat(own.unit()).as(id).isEqualTo(unit);
+        assertThat(own.number()).as(id).isCloseTo(number, within(1e-9 * number));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"UK", "US"})
+    @Tag("derived")
+    void aFarmIsAnsweredInItsOwnUnits(String country) {
+        boolean uk = country.equals("UK");
+        Runs.Run run = run(uk ? british() : american());
+        String gallon = "gal(" + country + ")";
+        String ton = uk ? "long ton" : "short ton";
+        answers(run, "total-spray-mix", "T1", 200, gallon);
+        answers(run, "part-tankful", "T1", 80, gallon);
+        answers(run, "area-per-tankful", "T1", 12, "ac");
+        answers(run, "product-total", "Weedkiller", 40, "pt(" + country + ")");
+        answers(run, "machine-area", "Mower", 15, "ac");
+        answers(run, "crop-ensiled", "Long Ley", 135, ton);
+        assertThat(run.result("full-tankfuls", "T1").own()).isEmpty();
+        assertThat(run.result("hours", "Cut").own()).isEmpty();
+        Map<String, List<Object>> summary = summary(run);
+        assertThat(summary.get("total spray mix").subList(2, 4)).containsExactly(200.0, gallon);
+        assertThat(summary.get("part tankful").subList(2, 4)).containsExactly(80.0, gallon);
+        assertThat(summary.get("product total").subList(2, 4)).containsExactly(40.0, "pt(" + country + ")");
+        assertThat(summary.get("full tankfuls").subList(2, 4)).containsExactly("", "");
+        assertThat(summary.get("clamp capacity (fresh)").get(3)).isEqualTo(ton);
+        assertThat(columns(run, " in "))
+                .containsExactlyInAnyOrder(
+                        "Work rate in ac/h",
+                        "Area worked in ac",
+                        "Total spray mix in " + gallon,
+                        "Area per tankful in ac",
+                        "Part tankful in " + gallon,
+                        "Even tankful in " + gallon,
+                        "Crop ensiled (fresh) in " + ton,
+                        "Clamp volume in ft3",
+                        "Clamp capacity (fresh) in " + ton,
+                        "Crop in clamp (fresh) in " + ton,
+                        "Room left (fresh; overfull if below 0) in " + ton,
+                        "Filled height on the day in ft",
+                        "Do-not-exceed height in ft");
+    }
+
+    /** 30 ft at 5 mph: the extension's 18.2 acres an hour, as in the worked example of the formula. */
+    @Test
+    @Tag("published")
+    void theRateOfWorkIsThePublishedOne() {
+        Result.Own own = run(british()).results("spot-work-rate").get(0).own().orElseThrow();
+        assertThat(own.unit()).isEqualTo("ac/h");
+        assertThat(own.number()).isCloseTo(18.2, within(0.05));
+    }
+
+    @Test
+    void everyAnswerIsOursTimesTheFactorOfGnuUnits() throws Exception {
+        GnuUnits.required();
+        Map<String, List<String>> asked = Map.of(
+                "gal(UK)", List.of("liter", "brgallon"),
+                "long ton", List.of("tonne", "longton"),
+                "long ton DM", List.of("tonne", "longton"),
+                "ac", List.of("hectare", "intacre"),
+                "ac/h", List.of("hectare/hour", "intacre/hour"),
+                "ft", List.of("meter", "foot"),
+                "ft3", List.of("meter^3", "foot^3"),
+                "pt(UK)", List.of("liter", "brpint"));
+        Map<String, Double> factors = new LinkedHashMap<>();
+        int compared = 0;
+        for (Result result : run(british()).results()) {
+            if (result.own().isPresent() && asked.containsKey(result.own().get().unit())) {
+                String unit = result.own().get().unit();
+                if (!factors.containsKey(unit)) {
+                    factors.put(
+                            unit,
+                            GnuUnits.ratio(
+                                    folder,
+                                    asked.get(unit).get(0),
+                                    asked.get(unit).get(1)));
+                }
+                double expected = result.number().orElseThrow() * factors.get(unit);
+                assertThat(result.own().get().number())
+                        .as(result.id())
+                        .isCloseTo(expected, within(1e-12 * Math.abs(expected)));
+                compared++;
+            }
+        }
+        assertThat(factors.keySet()).isEqualTo(asked.keySet());
+        assertThat(compared).isGreaterThan(20);
+    }
+
+    private static final Object[] SPOILT = {null, "ten", "", ClientBook.ERROR, -10};
+
+    /** Spoils the water volume of the British farm as it was written. */
+    private Path spoilt(Runs.Run run, Object value) throws IOException {
+        try (ClientBook book = ClientBook.open(run.file())) {
+            return book.set(new CellAddress("Jobs", 1, 7), value).save(folder.resolve("spoilt.xlsx"));
+        }
+    }
+
+    @Test
+    void poiWorksOutWhatIsStored() {
+        for (ClientBook book : List.of(british(), american(), group())) {
+            Runs.Run run = run(book);
+            assertThat(run.differences(PoiRecalculation.of(run.file(), run.ours())))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void theValidatorFindsNothingNew() {
+        OoxmlValidator.required();
+        for (ClientBook book : List.of(british(), group())) {
+            Runs.Run run = run(book);
+            assertThat(OoxmlValidator.worseThan(folder.resolve("in.xlsx"), run.file()))
+                    .isEmpty();
+        }
+    }
+
+    /** The group, the British farm, and that farm with a blank in it; all in one call, for each call takes long. */
+    @Test
+    void libreOfficeWorksOutWhatIsStoredAndWithholdsWhatIsSpoilt() throws IOException {
+        LibreOffice.required();
+        Runs.Run group = kept(run(group()), "group.xlsx");
+        Runs.Run farm = run(british());
+        Path spoilt = spoilt(farm, null);
+        List<Path> recalculated = LibreOffice.recalculateAll(List.of(group.file(), farm.file(), spoilt));
+        assertThat(group.differences(StoredValues.of(recalculated.get(0), group.ours())))
+                .isEmpty();
+        assertThat(farm.differences(StoredValues.of(recalculated.get(1), farm.ours())))
+                .isEmpty();
+        Map<CellAddress, Object> own = ownCells(farm.file());
+        assertThat(blank(StoredValues.of(recalculated.get(2)), own))
+                .hasSize(6)
+                .containsExactlyElementsOf(blank(PoiRecalculation.of(spoilt), own));
+    }
+
+    private Runs.Run kept(Runs.Run run, String name) throws IOException {
+        Path file = Files.copy(run.file(), folder.resolve(name));
+        return new Runs.Run(file, run.plan(), run.places(), run.sheets(), run.findings(), run.results());
+    }
+
+    @Test
+    void inAGroupEachFarmIsAnsweredInItsOwn() {
+        Runs.Run run = run(group());
+        answers(run, "total-spray-mix", "North", 200, "gal(UK)");
+        assertThat(run.results("work-rate")).hasSize(2);
+        for (Result result : run.results()) {
+            if ("South".equals(result.about().get("Holding"))) {
+                assertThat(result.own()).as(result.id()).isEmpty();
+            }
+        }
+        ResultTable rates = run.plan().table("work-rates");
+        TableColumn own = rates.spec().columns().stream()
+                .filter(column -> column.label().equals("Work rate in ac/h"))
+                .findFirst()
+                .orElseThrow();
+        for (int row = 0; row < rates.rows(); row++) {
+            boolean north =
+                    rates.name(rates.spec().columns().get(0).symbol(), row).equals("North");
+            assertThat(rates.of(own.symbol()).has(row)).isEqualTo(north);
+        }
+        assertThat(run.result("total-spray-mix", "South").number()).contains(2000.0);
+    }
+
+    /** Every cell in the client's unit goes blank with the one beside it, and no other does. */
+    @Test
+    void whatIsWithheldIsWithheldInBothUnits() throws IOException {
+        Runs.Run run = run(british());
+        Map<CellAddress, Object> own = ownCells(run.file());
+        assertThat(own.values()).allSatisfy(value -> assertThat(value).isInstanceOf(Double.class));
+        for (Object value : SPOILT) {
+            Map<CellAddress, Object> now = PoiRecalculation.of(spoilt(run, value));
+            List<CellAddress> blank = blank(now, own);
+            assertThat(blank.stream().filter(cell -> cell.sheet().equals("Summary")))
+                    .hasSize(2);
+            assertThat(blank.stream().filter(cell -> cell.sheet().equals("Spray blocks")))
+                    .hasSize(4);
+            assertThat(blank).hasSize(6);
+            // On a card a figure of ours says that it is withheld; the one beside it only goes.
+            assertThat(StoredValues.of(run.file(), "Spray cards").entrySet().stream()
+                            .filter(cell -> cell.getValue() instanceof Double && "".equals(now.get(cell.getKey()))))
+                    .hasSizeGreaterThanOrEqualTo(5);
+            own.forEach((cell, stored) -> {
+                if (!blank.contains(cell)) {
+                    double number = (Double) stored;
+                    assertThat((Double) now.get(cell))
+                            .as("%s", cell)
+                            .isCloseTo(number, within(1e-9 * Math.abs(number)));
+                }
+            });
+        }
+    }
+
+    private static List<CellAddress> blank(Map<CellAddress, Object> now, Map<CellAddress, Object> own) {
+        return own.keySet().stream().filter(cell -> "".equals(now.get(cell))).toList();
+    }
+
+    @Test
+    void aGallonOfNoCountryIsAskedAboutAndAnsweredInNone() {
+        Runs.Run run = run(farm("gal", "long ton", "pt(UK)"));
+        assertThat(run.messages()).anyMatch(message -> message.contains("gal(UK)/ac or gal(US)/ac"));
+        assertThat(run.result("total-spray-mix", "T1").given()).isFalse();
+        assertThat(columns(run, " in gal")).isEmpty();
+        answers(run, "machine-area", "Mower", 15, "ac");
+    }
+
+    @Test
+    void aFarmThatMeasuresAsWeDoSeesNothingOfIt() throws Exception {
+        Path file = TestBooks.smallFarm(folder.resolve("metric.xlsx"));
+        Runs.Run run = Runs.run(file, folder.resolve("metric out.xlsx"));
+        assertThat(run.results()).isNotEmpty().allSatisfy(result -> assertThat(result.own())
+                .isEmpty());
+        try (ClientBook book = ClientBook.open(run.file())) {
+            for (Row line : book.poi().getSheet("Summary")) {
+                for (Cell cell : line) {
+                    assertThat(cell.getCellType() == CellType.STRING ? cell.getStringCellValue() : "")
+                            .isNotEqualTo(IN_YOUR_UNITS);
+                }
+            }
+        }
+        assertThat(json(file)).doesNotContain("\"own\"");
+    }
+
+    @Test
+    void otherProgramsAreToldTheValueInBothUnits() throws Exception {
+        run(british());
+        Map<String, Object> json = JsonText.read(json(folder.resolve("in.xlsx")));
+        Map<String, Object> mix = JsonText.objects(json, "results").stream()
+                .filter(result -> result.get("id").equals("total-spray-mix"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(mix).containsEntry("unit", "L");
+        assertThat((Double) mix.get("value")).isCloseTo(200 * 4.54609, within(1e-9));
+        assertThat((Map<?, ?>) mix.get("own")).isEqualTo(Map.of("value", 200.0, "unit", "gal(UK)"));
+    }
+
+    @Test
+    void anExplanationSaysItInBothUnits() throws Exception {
+        run(british());
+        try (BookPackage book = BookPackage.open(folder.resolve("in.xlsx"))) {
+            Recalculation run = Recalculation.of(book, RunOptions.usual());
+            ResultTable blocks = run.plan().table("spray-blocks");
+            String cell = run.sheets()
+                    .places()
+                    .cell(blocks.spec(), TankPlan.SPRAY_TOTAL, 0)
+                    .toString();
+            assertThat(ExplanationText.lines(ExplainedCell.of(run, cell))).contains("  in your units: 200 gal(UK)");
+        }
+    }
+
+    private static String json(Path file) throws Exception {
+        try (BookPackage book = BookPackage.open(file)) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ResultsJson.write(Recalculation.of(book, RunOptions.usual()), ResultsJson.Which.ALL, out);
+            return out.toString(StandardCharsets.UTF_8);
+        }
+    }
+
+    /** The labels of our columns that hold these words, and end in a unit other than ours. */
+    private static List<String> columns(Runs.Run run, String words) {
+        List<String> labels = new ArrayList<>();
+        for (ResultTable table : run.plan().tables()) {
+            for (TableColumn column : table.spec().columns()) {
+                String unit = column.symbol().unit().symbol();
+                if (!unit.isEmpty()
+                        && column.label().endsWith(" in " + unit)
+                        && column.label().contains(words)) {
+                    labels.add(column.label());
+                }
+            }
+        }
+        return labels;
+    }
+
+    /** The lines of Summary by their result: value, unit, value in the client's unit, that unit. */
+    private static Map<String, List<Object>> summary(Runs.Run run) {
+        try (ClientBook book = ClientBook.open(run.file())) {
+            Map<String, List<Object>> lines = new LinkedHashMap<>();
+            for (Row line : book.poi().getSheet("Summary")) {
+                if (line.getCell(1) != null && line.getCell(1).getCellType() == CellType.STRING) {
+                    List<Object> cells = new ArrayList<>();
+                    for (int column = 2; column < 6; column++) {
+                        cells.add(shown(line.getCell(column)));
+                    }
+                    lines.put(line.getCell(1).getStringCellValue(), cells);
+                }
+            }
+            assertThat(lines.get("Result")).containsExactly("Value", "Unit", IN_YOUR_UNITS, "Your unit");
+            return lines;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Object shown(Cell cell) {
+        if (cell == null) {
+            return "";
+        }
+        CellType type = cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
+        return type == CellType.NUMERIC
+                ? Math.round(cell.getNumericCellValue() * 1e9) / 1e9
+                : cell.getStringCellValue();
+    }
+
+    /** The stored values of every cell of Summary and of the tables that is in a unit of the client's. */
+    private static Map<CellAddress, Object> ownCells(Path file) throws IOException {
+        Map<CellAddress, Object> stored = StoredValues.of(file);
+        Map<CellAddress, Object> cells = new LinkedHashMap<>();
+        try (ClientBook book = ClientBook.open(file)) {
+            for (Sheet sheet : book.poi()) {
+                boolean summary = sheet.getSheetName().equals("Summary");
+                Row labels = sheet.getRow(6);
+                stored.forEach((cell, value) -> {
+                    if (!cell.sheet().equals(sheet.getSheetName())) {
+                        return;
+                    }
+                    Cell label = summary || labels == null ? null : labels.getCell(cell.column());
+                    boolean own = summary
+                            ? cell.column() == 4
+                            : label != null && label.toString().matches(".* in (ac|ac/h|ft|ft3|long ton|gal\\(UK\\))");
+                    if (own && cell.row() > 8) {
+                        cells.put(cell, value);
+                    }
+                });
+            }
+        }
+        assertThat(cells).hasSizeGreaterThan(15);
+        return cells;
+    }
+}
