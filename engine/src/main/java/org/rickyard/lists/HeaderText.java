@@ -1,19 +1,14 @@
 package org.rickyard.lists;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/**
- * A header cut into words, so that its first words can be taken as a name and the rest as a unit: "Working width (m)".
- *
- * @param raw as it stands in the cell
- * @param words each in the form of {@link Words#normal}
- * @param ends where each word ends in {@code raw}
- */
-record HeaderText(String raw, List<String> words, List<Integer> ends) {
+/** A header cut into words, so that its first words can be taken as a name and the rest as a unit: "Working width (m)". */
+final class HeaderText {
     private static final Pattern BRACKETS = Pattern.compile("[\\[\\](){}]");
     private static final Pattern MARKS = Pattern.compile("^[\\s,:;.*#_?–—-]+|[\\s,:;.*#_?–—-]+$");
 
@@ -45,6 +40,22 @@ record HeaderText(String raw, List<String> words, List<Integer> ends) {
             Map.entry("hr", "hour"),
             Map.entry("hrs", "hour"));
 
+    private final String raw;
+    private final List<String> words;
+    private final List<Integer> ends;
+
+    /** The first words, as often as they were asked for: every list asks for the same. */
+    private final Map<Integer, String> names = new HashMap<>();
+
+    private HeaderText withoutYear;
+    private boolean lookedForYear;
+
+    private HeaderText(String raw, List<String> words, List<Integer> ends) {
+        this.raw = raw;
+        this.words = words;
+        this.ends = ends;
+    }
+
     static HeaderText of(String raw) {
         List<String> words = new ArrayList<>();
         List<Integer> ends = new ArrayList<>();
@@ -69,10 +80,29 @@ record HeaderText(String raw, List<String> words, List<Integer> ends) {
         return of(name).normal();
     }
 
+    /** As it stands in the cell. */
+    String raw() {
+        return raw;
+    }
+
+    /** Where each word ends in {@link #raw}. */
+    List<Integer> ends() {
+        return ends;
+    }
+
+    /** Its words, each in the form of {@link Words#normal}. */
+    List<String> words() {
+        return words;
+    }
+
     /** The header without its year, or null if it names none. */
     HeaderText withoutYear() {
-        Matcher year = YEAR.matcher(raw);
-        return year.find() ? of(year.replaceFirst(" ")) : null;
+        if (!lookedForYear) {
+            Matcher year = YEAR.matcher(raw);
+            withoutYear = year.find() ? of(year.replaceFirst(" ")) : null;
+            lookedForYear = true;
+        }
+        return withoutYear;
     }
 
     /** Where the first year of a text begins, or -1. */
@@ -89,7 +119,7 @@ record HeaderText(String raw, List<String> words, List<Integer> ends) {
 
     /** The first {@code count} words. */
     String name(int count) {
-        return String.join(" ", words.subList(0, count));
+        return names.computeIfAbsent(count, first -> String.join(" ", words.subList(0, first)));
     }
 
     /** The whole header in normal form. */

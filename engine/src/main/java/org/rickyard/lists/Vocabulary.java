@@ -41,6 +41,9 @@ final class Vocabulary {
     /** What the Layout sheet says of one header. */
     record Settled(ColumnSpec column, String unit) {}
 
+    /** The column of a header that can mean no other, and how good a match that is. */
+    private record Known(ColumnSpec column, int weight) {}
+
     /**
      * Columns that a year beside the name leaves what they are. Of others it makes a record of that year: "Yield 2025"
      * is what was carted then, not what is expected.
@@ -48,8 +51,8 @@ final class Vocabulary {
     private static final Set<ColumnSpec> OF_A_YEAR = Set.of(Fields.CROP, Fields.AREA);
 
     final ListSpec spec;
-    private final Map<String, ColumnSpec> certain = new HashMap<>();
-    private final Map<String, ColumnSpec> joined = new HashMap<>();
+    private final Map<String, Known> certain = new HashMap<>();
+    private final Map<String, Known> joined = new HashMap<>();
     private final Map<String, List<ColumnSpec>> unclear = new HashMap<>();
     private final Map<String, Settled> settled = new HashMap<>();
     private final Map<ColumnSpec, Map<String, String>> words = new LinkedHashMap<>();
@@ -76,8 +79,10 @@ final class Vocabulary {
 
     private void learn(String header, ColumnSpec column) {
         String normal = HeaderText.normal(header);
-        certain.putIfAbsent(normal, column);
-        joined.putIfAbsent(normal.replace(" ", ""), column);
+        String canonical = HeaderText.normal(column.name());
+        String one = normal.replace(" ", "");
+        certain.putIfAbsent(normal, new Known(column, normal.equals(canonical) ? 3 : 2));
+        joined.putIfAbsent(one, new Known(column, one.equals(canonical) ? 3 : 2));
         longest = Math.max(longest, normal.split(" ").length);
     }
 
@@ -122,7 +127,7 @@ final class Vocabulary {
         if (header.words().isEmpty()) {
             return null;
         }
-        Settled said = settled.get(header.normal());
+        Settled said = settled.isEmpty() ? null : settled.get(header.normal());
         if (said != null) {
             String rest = said.unit().isEmpty() ? unitSuffix(header) : said.unit();
             return new Heading(List.of(said.column()), rest, 3, true, word(said.column(), header));
@@ -164,19 +169,19 @@ final class Vocabulary {
         int most = Math.min(longest, header.words().size());
         for (int count = most; count > 0; count--) {
             String name = header.name(count);
-            ColumnSpec column = certain.get(name);
-            if (column == null && count == 1 && header.words().size() == 1 && name.length() > 5) {
-                column = joined.get(name);
+            Known known = certain.get(name);
+            if (known == null && count == 1 && header.words().size() == 1 && name.length() > 5) {
+                known = joined.get(name);
             }
-            if (column != null) {
+            if (known != null) {
+                ColumnSpec column = known.column();
                 String rest = rest(column, header, count);
                 if (rest != null) {
-                    int weight = name.equals(HeaderText.normal(column.name())) ? 3 : 2;
-                    return new Heading(List.of(column), rest, weight, false, word(column, header));
+                    return new Heading(List.of(column), rest, known.weight(), false, word(column, header));
                 }
             }
             List<ColumnSpec> candidates = unclear.get(name);
-            if (column == null && candidates != null) {
+            if (known == null && candidates != null) {
                 Heading heading = unclear(candidates, header, count);
                 if (heading != null) {
                     return heading;

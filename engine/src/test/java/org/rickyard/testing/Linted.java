@@ -6,12 +6,20 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.rickyard.workbook.graft.PackageLinter;
 
 /** Our own linter of what office programs repair, run over every file that a test has the engine write. */
 public final class Linted {
+    /** By fingerprints of whole files: many a test writes what another wrote before, or the very same again. */
+    private static final Map<String, List<String>> KNOWN = new ConcurrentHashMap<>();
+
     private Linted() {}
 
     /** The file written has nothing against it that its input had not already. */
@@ -47,12 +55,27 @@ public final class Linted {
         }
     }
 
-    /** What the linter has against a file. */
+    /** What the linter has against a file; the same file, to the byte, is looked over once. */
     public static List<String> findings(Path file) {
         try {
-            return PackageLinter.lint(file);
+            String fingerprint = fingerprint(file);
+            List<String> known = KNOWN.get(fingerprint);
+            if (known == null) {
+                known = List.copyOf(PackageLinter.lint(file));
+                KNOWN.put(fingerprint, known);
+            }
+            return known;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String fingerprint(Path file) throws IOException {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
+            return HexFormat.of().formatHex(digest);
+        } catch (NoSuchAlgorithmException missing) {
+            throw new IllegalStateException(missing);
         }
     }
 }

@@ -42,16 +42,35 @@ public final class StoredValues {
      * @throws NoSuchElementException if there is no such sheet
      */
     public static Map<CellAddress, Object> of(Path xlsx, String... sheets) {
+        Map<CellAddress, Object> values = new LinkedHashMap<>();
+        read(xlsx, (cell, formula, value) -> values.put(cell, value), sheets);
+        return values;
+    }
+
+    /**
+     * The text of every formula of a sheet as the file has it; empty for one that shares the formula of another cell.
+     *
+     * @throws NoSuchElementException if there is no such sheet
+     */
+    public static Map<CellAddress, String> formulas(Path xlsx, String sheet) {
+        Map<CellAddress, String> formulas = new HashMap<>();
+        read(xlsx, (cell, formula, value) -> formulas.put(cell, formula), sheet);
+        return formulas;
+    }
+
+    private interface FormulaCells {
+        void add(CellAddress cell, String formula, Object value);
+    }
+
+    private static void read(Path xlsx, FormulaCells cells, String... sheets) {
         try (ZipFile zip = new ZipFile(xlsx.toFile())) {
             Map<String, String> parts = worksheets(zip);
-            Map<CellAddress, Object> values = new LinkedHashMap<>();
             for (String sheet : sheets.length == 0 ? parts.keySet() : Set.copyOf(List.of(sheets))) {
                 if (!parts.containsKey(sheet)) {
                     throw new NoSuchElementException("no worksheet '" + sheet + "' in " + xlsx + ": " + parts.keySet());
                 }
-                readSheet(zip, sheet, parts.get(sheet), values);
+                readSheet(zip, sheet, parts.get(sheet), cells);
             }
-            return values;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (XMLStreamException e) {
@@ -91,13 +110,13 @@ public final class StoredValues {
         return parts;
     }
 
-    private static void readSheet(ZipFile zip, String sheet, String part, Map<CellAddress, Object> values)
+    private static void readSheet(ZipFile zip, String sheet, String part, FormulaCells cells)
             throws IOException, XMLStreamException {
         try (InputStream in = open(zip, part)) {
             XMLStreamReader xml = reader(in);
             String reference = "";
             String type = "n";
-            boolean formula = false;
+            String formula = null;
             String value = null;
             while (xml.hasNext()) {
                 int event = xml.next();
@@ -107,10 +126,10 @@ public final class StoredValues {
                             reference = xml.getAttributeValue(null, "r");
                             String given = xml.getAttributeValue(null, "t");
                             type = given == null ? "n" : given;
-                            formula = false;
+                            formula = null;
                             value = null;
                         }
-                        case "f" -> formula = true;
+                        case "f" -> formula = xml.getElementText();
                         case "v" -> value = xml.getElementText();
                         default -> {
                             // rows, inline strings and all else hold no value of a formula
@@ -118,8 +137,8 @@ public final class StoredValues {
                     }
                 } else if (event == XMLStreamConstants.END_ELEMENT
                         && xml.getLocalName().equals("c")
-                        && formula) {
-                    values.put(address(sheet, reference), value(type, value));
+                        && formula != null) {
+                    cells.add(address(sheet, reference), formula, value(type, value));
                 }
             }
         }

@@ -15,14 +15,30 @@ import org.rickyard.testing.FarmBook;
 
 /** A workbook in a folder, and what is known of both before anything goes wrong. */
 record Farm(Path book, byte[] original) {
-    /** A small farm called farm.xlsx. */
+    /** A farm of one field and one machine called farm.xlsx: what is in it makes no difference to what goes wrong. */
     static Farm in(Path folder) throws IOException {
         return in(folder, "farm.xlsx");
     }
 
     static Farm in(Path folder, String name) throws IOException {
+        return in(
+                folder,
+                name,
+                FarmBook.empty()
+                        .sheet(
+                                "Fields",
+                                FarmBook.row("Holding", "Field", "Crop", "Area (ha)"),
+                                FarmBook.row("Moor End", "Long Acre", "grass", 4.2))
+                        .sheet(
+                                "Machines",
+                                FarmBook.row(
+                                        "Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency %"),
+                                FarmBook.row("Mower 3 m", "mower", 3, 10, 80)));
+    }
+
+    static Farm in(Path folder, String name, FarmBook sheets) throws IOException {
         Files.createDirectories(folder);
-        Path book = FarmBook.usual().write(folder.resolve(name));
+        Path book = sheets.write(folder.resolve(name));
         return new Farm(book, Files.readAllBytes(book));
     }
 

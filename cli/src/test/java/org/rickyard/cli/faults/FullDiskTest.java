@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.cli.Ran;
+import org.rickyard.testing.FarmBook;
 
 /** The disk is full, at one stage of the run or another, or may not be written to at all. */
 class FullDiskTest {
@@ -86,11 +87,12 @@ class FullDiskTest {
     void resultsForOtherProgramsThatFindNoRoomLeaveTheBookAsItWas() throws Exception {
         Path aside = Files.writeString(scratch.resolve("note.txt"), "on the full disk");
         OwnDisk disk = new OwnDisk(scratch, 16, 4);
+        Farm whole = Farm.in(scratch.resolve("many results"), "farm.xlsx", FarmBook.usual());
 
-        Ran ran = disk.run(List.of(aside), ":", "run", farm.book().toString(), "--json", "DISK/results.json");
+        Ran ran = disk.run(List.of(aside), ":", "run", whole.book().toString(), "--json", "DISK/results.json");
 
-        farm.keptFrom(ran, fullFor("results.json"));
-        assertThat(farm.files()).containsExactly("farm.xlsx");
+        whole.keptFrom(ran, fullFor("results.json"));
+        assertThat(whole.files()).containsExactly("farm.xlsx");
         assertThat(Farm.files(disk.after())).containsExactly("note.txt");
     }
 

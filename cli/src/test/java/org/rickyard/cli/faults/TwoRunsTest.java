@@ -10,74 +10,75 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.cli.Ran;
+import org.rickyard.testing.FarmBook;
 
 /** Two runs of one workbook at the same time, in processes of their own. */
 class TwoRunsTest {
     private static final String WAIT =
-            "\"demo.xlsx\" was not written: another run is working on it. Wait until it is done and run again.";
+            "\"farm.xlsx\" was not written: another run is working on it. Wait until it is done and run again.";
 
     @TempDir
     Path scratch;
 
     private Path folder;
-    private Path demo;
+    private Path book;
 
+    /** A farm whose results are more than a pipe holds, so that a run waits until they are read. */
     @BeforeEach
-    void makeTheDemo() throws Exception {
+    void makeTheFarm() throws Exception {
         folder = Files.createDirectory(scratch.resolve("farm"));
-        demo = folder.resolve("demo.xlsx");
-        assertThat(Ran.rickyard("new", demo, "--kind", "demo").code()).isZero();
+        book = FarmBook.usual().write(folder.resolve("farm.xlsx"));
     }
 
     @Test
     void theSecondIsToldToWaitAndTheFirstGoesOn() throws Exception {
-        byte[] original = Files.readAllBytes(demo);
-        try (ChildRun first = ChildRun.start(scratch, "run", demo, "--json", "-")) {
+        byte[] original = Files.readAllBytes(book);
+        try (ChildRun first = ChildRun.start(scratch, "run", book, "--json", "-")) {
             first.awaitResults();
 
-            Ran second = Ran.rickyard("run", demo);
+            Ran second = Ran.rickyard("run", book);
             assertThat(second.code()).isEqualTo(5);
             assertThat(second.err()).contains(WAIT);
-            assertThat(Files.readAllBytes(demo)).isEqualTo(original);
+            assertThat(Files.readAllBytes(book)).isEqualTo(original);
 
             assertThat(first.end()).as(first.messages()).isZero();
         }
-        assertThat(Farm.files(folder)).containsExactly("demo.before.xlsx", "demo.xlsx");
-        assertThat(folder.resolve("demo.before.xlsx")).hasBinaryContent(original);
-        assertThat(Ran.rickyard("run", demo).err()).contains("nothing would change");
+        assertThat(Farm.files(folder)).containsExactly("farm.before.xlsx", "farm.xlsx");
+        assertThat(folder.resolve("farm.before.xlsx")).hasBinaryContent(original);
+        assertThat(Ran.rickyard("run", book).err()).contains("nothing would change");
     }
 
     @Test
     void aRunToAnotherFileNeedNotWait() throws Exception {
-        try (ChildRun first = ChildRun.start(scratch, "run", demo, "--json", "-")) {
+        try (ChildRun first = ChildRun.start(scratch, "run", book, "--json", "-")) {
             first.awaitResults();
-            assertThat(Ran.rickyard("run", demo, "--to", scratch.resolve("aside.xlsx"))
+            assertThat(Ran.rickyard("run", book, "--to", scratch.resolve("aside.xlsx"))
                             .code())
                     .isZero();
             assertThat(first.end()).as(first.messages()).isZero();
         }
-        assertThat(scratch.resolve("aside.xlsx")).hasBinaryContent(Files.readAllBytes(demo));
+        assertThat(scratch.resolve("aside.xlsx")).hasBinaryContent(Files.readAllBytes(book));
     }
 
     @Test
     void whenTheFirstIsKilledTheNextNeedNotWait() throws Exception {
-        try (ChildRun first = ChildRun.start(scratch, "run", demo, "--json", "-")) {
+        try (ChildRun first = ChildRun.start(scratch, "run", book, "--json", "-")) {
             first.awaitResults();
             first.kill();
         }
-        assertThat(Farm.files(folder)).contains(".rickyard-demo.xlsx.lock", ".rickyard-demo.xlsx.tmp");
-        assertThat(Ran.rickyard("run", demo).code()).isZero();
-        assertThat(Farm.files(folder)).containsExactly("demo.before.xlsx", "demo.xlsx");
+        assertThat(Farm.files(folder)).contains(".rickyard-farm.xlsx.lock", ".rickyard-farm.xlsx.tmp");
+        assertThat(Ran.rickyard("run", book).code()).isZero();
+        assertThat(Farm.files(folder)).containsExactly("farm.before.xlsx", "farm.xlsx");
     }
 
     @Test
     void manyAtOnceLeaveOneWholeResult() throws Exception {
-        byte[] original = Files.readAllBytes(demo);
+        byte[] original = Files.readAllBytes(book);
         Path expected = scratch.resolve("expected.xlsx");
-        assertThat(Ran.rickyard("run", demo, "--to", expected).code()).isZero();
+        assertThat(Ran.rickyard("run", book, "--to", expected).code()).isZero();
         List<ChildRun> runs = new ArrayList<>();
         for (int i = 0; i < 5; i++) {
-            runs.add(ChildRun.start(scratch, "run", demo));
+            runs.add(ChildRun.start(scratch, "run", book));
         }
         int done = 0;
         for (ChildRun run : runs) {
@@ -90,8 +91,8 @@ class TwoRunsTest {
             }
         }
         assertThat(done).isPositive();
-        assertThat(demo).hasBinaryContent(Files.readAllBytes(expected));
-        assertThat(folder.resolve("demo.before.xlsx")).hasBinaryContent(original);
-        assertThat(Farm.files(folder)).containsExactly("demo.before.xlsx", "demo.xlsx");
+        assertThat(book).hasBinaryContent(Files.readAllBytes(expected));
+        assertThat(folder.resolve("farm.before.xlsx")).hasBinaryContent(original);
+        assertThat(Farm.files(folder)).containsExactly("farm.before.xlsx", "farm.xlsx");
     }
 }

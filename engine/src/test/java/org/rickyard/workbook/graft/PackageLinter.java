@@ -18,6 +18,7 @@ import java.util.zip.ZipFile;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParser;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.xml.sax.SAXException;
@@ -67,7 +68,9 @@ public final class PackageLinter {
     private final List<String> findings = new ArrayList<>();
     private final Map<String, Element> parsed = new HashMap<>();
     private final Map<String, Map<String, String[]>> links = new LinkedHashMap<>();
+    private final Map<String, SheetLinter.Linted> sheets = new HashMap<>();
     private final DocumentBuilder parser = parser();
+    private final SAXParser sheetParser = SheetLinter.parser();
     private int cellFormats = -1;
 
     private PackageLinter() {}
@@ -394,11 +397,8 @@ public final class PackageLinter {
         for (Element sheet : children(child(root(workbook), "sheets"), "sheet")) {
             String[] link = links.getOrDefault(workbook, Map.of()).get(sheet.getAttributeNS(RELATIONSHIPS, "id"));
             Set<String> cells = formulas.computeIfAbsent(sheet.getAttribute("sheetId"), any -> new HashSet<>());
-            Element data = link == null || !parts.containsKey(link[1]) ? null : child(root(link[1]), "sheetData");
-            for (Element row : children(data)) {
-                children(row).stream()
-                        .filter(cell -> child(cell, "f") != null)
-                        .forEach(cell -> cells.add(cell.getAttribute("r")));
+            if (link != null && parts.containsKey(link[1])) {
+                cells.addAll(sheet(link[1]).formulas());
             }
         }
         String sheet = "";
@@ -413,13 +413,14 @@ public final class PackageLinter {
     private void sheets() {
         links.getOrDefault(workbookPart(), Map.of()).values().stream()
                 .filter(link -> link[0].endsWith("/worksheet") && parts.containsKey(link[1]))
-                .forEach(link -> {
-                    Element sheet = root(link[1]);
-                    if (sheet != null) {
-                        Map<String, String[]> out = links.getOrDefault(link[1], Map.of());
-                        SheetLinter.lint(link[1], sheet, cellFormats, out.keySet(), findings);
-                    }
-                });
+                .forEach(link -> findings.addAll(sheet(link[1]).findings()));
+    }
+
+    private SheetLinter.Linted sheet(String part) {
+        return sheets.computeIfAbsent(part, key -> {
+            Map<String, String[]> out = links.getOrDefault(key, Map.of());
+            return SheetLinter.lint(sheetParser, key, parts.get(key), cellFormats, out.keySet());
+        });
     }
 
     private void drawings() {

@@ -1,14 +1,22 @@
 package org.rickyard.workbook.graft;
 
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.w3c.dom.Element;
-import org.w3c.dom.Node;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParser;
+import javax.xml.parsers.SAXParserFactory;
+import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+import org.xml.sax.ext.DefaultHandler2;
 
-/** The part of the linter that looks into a worksheet. */
-final class SheetLinter {
+/** The part of the linter that looks into a worksheet, as it is read: a sheet may be large and is looked at once. */
+final class SheetLinter extends DefaultHandler2 {
     private static final List<String> ORDER = List.of(
             "sheetPr",
             "dimension",
@@ -56,104 +64,202 @@ final class SheetLinter {
     private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9.]+([eE][-+]?[0-9]+)?");
 
     private final String part;
-    private final Element sheet;
     private final int formats;
     private final Set<String> links;
-    private final List<String> findings;
-    private long lastRow;
+    private final List<String> findings = new ArrayList<>();
+    private final Set<String> formulas = new HashSet<>();
 
-    private SheetLinter(String part, Element sheet, int formats, Set<String> links, List<String> findings) {
+    /** How many elements are open, the worksheet itself among them. */
+    private int depth;
+    /** Whether the elements open lie in rows of cells. */
+    private boolean inData;
+
+    private int lastRank = -1;
+    private String child = "";
+    private boolean childIsEmpty;
+    private int childElements;
+
+    private long lastRow;
+    private String row;
+    private int lastColumn;
+
+    private boolean inCell;
+    private String reference;
+    private String type;
+    private boolean hasMetadata;
+    private final Set<String> inside = new HashSet<>();
+    private final StringBuilder text = new StringBuilder();
+
+    private SheetLinter(String part, int formats, Set<String> links) {
         this.part = part;
-        this.sheet = sheet;
         this.formats = formats;
         this.links = links;
-        this.findings = findings;
     }
 
-    static void lint(String part, Element sheet, int formats, Set<String> links, List<String> findings) {
-        SheetLinter linter = new SheetLinter(part, sheet, formats, links, findings);
-        linter.order();
-        linter.references(sheet);
-        for (Node node = sheet.getFirstChild(); node != null; node = node.getNextSibling()) {
-            if (node instanceof Element element && "sheetData".equals(element.getLocalName())) {
-                linter.rows(element);
-            }
+    /** What was found in a worksheet, and which of its cells hold formulas. */
+    record Linted(List<String> findings, Set<String> formulas) {}
+
+    static SAXParser parser() {
+        try {
+            SAXParserFactory factory = SAXParserFactory.newInstance();
+            factory.setNamespaceAware(true);
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            return factory.newSAXParser();
+        } catch (ParserConfigurationException | SAXException missing) {
+            throw new IllegalStateException(missing);
         }
+    }
+
+    /**
+     * Looks a worksheet over.
+     *
+     * @param formats how many cell formats the workbook has; below 0 if that is not known
+     * @param links the ids of the relationships of the sheet
+     */
+    static Linted lint(SAXParser parser, String part, byte[] sheet, int formats, Set<String> links) {
+        SheetLinter linter = new SheetLinter(part, formats, links);
+        try {
+            parser.setProperty("http://xml.org/sax/properties/lexical-handler", linter);
+            parser.parse(new ByteArrayInputStream(sheet), linter);
+            return new Linted(linter.findings, linter.formulas);
+        } catch (SAXException | IOException malformed) {
+            return new Linted(List.of(part + ": not well-formed"), Set.of());
+        }
+    }
+
+    @Override
+    public void fatalError(SAXParseException fault) throws SAXException {
+        throw fault;
     }
 
     private void add(String finding) {
         findings.add(part + ": " + finding);
     }
 
-    private void order() {
-        int last = -1;
-        for (Node node = sheet.getFirstChild(); node != null; node = node.getNextSibling()) {
-            if (node instanceof Element element) {
-                int rank = ORDER.indexOf(element.getLocalName());
-                boolean again = rank == last && element.getLocalName().equals("conditionalFormatting");
-                if (rank >= 0 && rank <= last && !again) {
-                    add(element.getLocalName() + " is out of order");
-                }
-                last = Math.max(last, rank);
-                boolean empty = element.getFirstChild() == null;
-                if (empty && EMPTY_FORBIDDEN.contains(element.getLocalName())) {
-                    add(element.getLocalName() + " is empty");
-                }
-                int hyperlinks = element.getLocalName().equals("hyperlinks")
-                        ? element.getChildNodes().getLength()
-                        : 0;
-                if (hyperlinks > MOST_HYPERLINKS) {
-                    add("too many hyperlinks");
-                }
+    @Override
+    public void startElement(String uri, String name, String qualified, Attributes attributes) {
+        depth++;
+        childIsEmpty = false;
+        if (depth == 2) {
+            startOfChild(name);
+            inData = "sheetData".equals(name);
+        } else if (depth == 3) {
+            childElements++;
+        }
+        if (!inData) {
+            references(name, attributes);
+        } else if (depth == 3) {
+            row(attributes);
+        } else if (depth == 4) {
+            inCell = "c".equals(name);
+            reference = value(attributes, "r");
+            if (inCell) {
+                cell(attributes);
             }
+        } else if (depth == 5) {
+            text.setLength(0);
+            inside.add(name);
         }
     }
 
-    private void references(Element element) {
-        if ("sheetData".equals(element.getLocalName())) {
-            return;
-        }
-        String id = element.getAttributeNS(RELATIONSHIPS, "id");
-        if (!id.isEmpty() && !links.contains(id)) {
-            add(element.getLocalName() + " refers to " + id + ", which does not exist");
-        }
-        for (Node node = element.getFirstChild(); node != null; node = node.getNextSibling()) {
-            if (node instanceof Element child) {
-                references(child);
+    @Override
+    public void endElement(String uri, String name, String qualified) {
+        if (depth == 2) {
+            endOfChild();
+        } else if (inData && depth == 4 && inCell) {
+            endOfCell();
+        } else if (inData && depth == 5) {
+            if ("f".equals(name)) {
+                formulas.add(reference);
             }
+            if (inCell) {
+                content(name, text.toString());
+            }
+        }
+        depth--;
+    }
+
+    @Override
+    public void characters(char[] from, int start, int length) {
+        childIsEmpty = false;
+        if (inCell && depth >= 5) {
+            text.append(from, start, length);
         }
     }
 
-    private void rows(Element data) {
-        for (Node node = data.getFirstChild(); node != null; node = node.getNextSibling()) {
-            if (node instanceof Element row) {
-                String number = row.getAttribute("r");
-                long current = number.isEmpty() ? lastRow + 1 : Long.parseLong(number);
-                if (current <= lastRow || current > 1_048_576) {
-                    add("row " + number + " is out of order");
-                }
-                lastRow = current;
-                cells(row, current);
-            }
+    @Override
+    public void comment(char[] from, int start, int length) {
+        childIsEmpty = false;
+    }
+
+    @Override
+    public void processingInstruction(String target, String data) {
+        childIsEmpty = false;
+    }
+
+    private static String value(Attributes attributes, String name) {
+        String value = attributes.getValue(name);
+        return value == null ? "" : value;
+    }
+
+    private void startOfChild(String name) {
+        int rank = ORDER.indexOf(name);
+        boolean again = rank == lastRank && name.equals("conditionalFormatting");
+        if (rank >= 0 && rank <= lastRank && !again) {
+            add(name + " is out of order");
+        }
+        lastRank = Math.max(lastRank, rank);
+        child = name;
+        childIsEmpty = true;
+        childElements = 0;
+    }
+
+    private void endOfChild() {
+        if (childIsEmpty && EMPTY_FORBIDDEN.contains(child)) {
+            add(child + " is empty");
+        }
+        if (child.equals("hyperlinks") && childElements > MOST_HYPERLINKS) {
+            add("too many hyperlinks");
+        }
+        inData = false;
+    }
+
+    private void references(String name, Attributes attributes) {
+        String id = attributes.getValue(RELATIONSHIPS, "id");
+        if (id != null && !id.isEmpty() && !links.contains(id)) {
+            add(name + " refers to " + id + ", which does not exist");
         }
     }
 
-    private void cells(Element row, long number) {
-        int last = 0;
-        String here = Long.toString(number);
-        for (Node node = row.getFirstChild(); node != null; node = node.getNextSibling()) {
-            if (node instanceof Element cell && "c".equals(cell.getLocalName())) {
-                String reference = cell.getAttribute("r");
-                int column = reference.isEmpty() ? last + 1 : column(reference);
-                boolean inRow = reference.isEmpty()
-                        || LETTERS.matcher(reference).replaceAll("").equals(here);
-                if (column <= last || column > 16_384 || !inRow) {
-                    add("cell " + reference + " is out of order");
-                }
-                last = column;
-                cell(cell, reference);
-            }
+    private void row(Attributes attributes) {
+        String number = value(attributes, "r");
+        long current = number.isEmpty() ? lastRow + 1 : Long.parseLong(number);
+        if (current <= lastRow || current > 1_048_576) {
+            add("row " + number + " is out of order");
         }
+        lastRow = current;
+        row = Long.toString(current);
+        lastColumn = 0;
+    }
+
+    private void cell(Attributes attributes) {
+        int column = reference.isEmpty() ? lastColumn + 1 : column(reference);
+        boolean inRow = reference.isEmpty() || withoutLetters(reference).equals(row);
+        if (column <= lastColumn || column > 16_384 || !inRow) {
+            add("cell " + reference + " is out of order");
+        }
+        lastColumn = column;
+        String style = value(attributes, "s");
+        if (!style.isEmpty() && formats >= 0 && Integer.parseInt(style) >= Math.max(1, formats)) {
+            add(reference + " has the style " + style);
+        }
+        type = value(attributes, "t");
+        hasMetadata = attributes.getValue("cm") != null;
+        inside.clear();
+    }
+
+    private static String withoutLetters(String reference) {
+        return LETTERS.matcher(reference).replaceAll("");
     }
 
     private static int column(String reference) {
@@ -164,30 +270,18 @@ final class SheetLinter {
         return column;
     }
 
-    private void cell(Element cell, String reference) {
-        String style = cell.getAttribute("s");
-        if (!style.isEmpty() && formats >= 0 && Integer.parseInt(style) >= Math.max(1, formats)) {
-            add(reference + " has the style " + style);
-        }
-        String type = cell.getAttribute("t");
-        Set<String> inside = new HashSet<>();
-        for (Node node = cell.getFirstChild(); node != null; node = node.getNextSibling()) {
-            if (node instanceof Element element) {
-                inside.add(element.getLocalName());
-                content(element, type, reference);
-            }
-        }
+    private void endOfCell() {
         if (type.equals("inlineStr") != inside.contains("is") || inside.contains("is") && inside.contains("v")) {
             add(reference + " is not shaped as text in the cell");
         }
-        if (cell.hasAttribute("cm")) {
+        if (hasMetadata) {
             add(reference + " has cell metadata");
         }
+        inCell = false;
     }
 
-    private void content(Element element, String type, String reference) {
-        String text = element.getTextContent();
-        switch (element.getLocalName()) {
+    private void content(String name, String text) {
+        switch (name) {
             case "f" -> {
                 if (text.startsWith("=") || text.length() > 8192) {
                     add(reference + " has a formula with \"=\" or too long");
