@@ -1,5 +1,6 @@
 package org.rickyard.audit;
 
+import java.util.function.BiFunction;
 import java.util.function.IntPredicate;
 import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Expr;
@@ -37,24 +38,38 @@ public final class DefaultsUsed {
     /** Null where no branch has a default. */
     private static IntPredicate standsIn(ResultTable table, Expr expr) {
         if (expr instanceof Expr.GivenElse given) {
-            boolean known = !Inputs.constantsOf(given.otherwise()).isEmpty()
-                    || !Inputs.tablesOf(given.otherwise()).isEmpty();
+            IntPredicate instead = isDefault(table, given.otherwise());
             Values typed = table.of(given.given());
-            return known ? row -> !typed.has(row) : null;
+            return instead == null ? null : row -> !typed.has(row) && instead.test(row);
+        }
+        return expr instanceof Expr.Choice choice ? either(table, choice, DefaultsUsed::standsIn) : null;
+    }
+
+    /** Where what stands in for an input is itself a default: not where it is worked out of another one that was typed. */
+    private static IntPredicate isDefault(ResultTable table, Expr expr) {
+        if (expr instanceof Expr.GivenElse) {
+            return standsIn(table, expr);
         }
         if (expr instanceof Expr.Choice choice) {
-            IntPredicate then = standsIn(table, choice.then());
-            IntPredicate otherwise = standsIn(table, choice.otherwise());
-            if (then == null && otherwise == null) {
-                return null;
-            }
-            Evaluator.TruthAt when = Evaluator.condition(choice.when(), table);
-            return row -> {
-                Boolean taken = when.at(row);
-                IntPredicate branch = taken == null ? null : taken ? then : otherwise;
-                return branch != null && branch.test(row);
-            };
+            return either(table, choice, DefaultsUsed::isDefault);
         }
-        return null;
+        boolean known =
+                !Inputs.constantsOf(expr).isEmpty() || !Inputs.tablesOf(expr).isEmpty();
+        return known ? row -> true : null;
+    }
+
+    private static IntPredicate either(
+            ResultTable table, Expr.Choice choice, BiFunction<ResultTable, Expr, IntPredicate> ask) {
+        IntPredicate then = ask.apply(table, choice.then());
+        IntPredicate otherwise = ask.apply(table, choice.otherwise());
+        if (then == null && otherwise == null) {
+            return null;
+        }
+        Evaluator.TruthAt when = Evaluator.condition(choice.when(), table);
+        return row -> {
+            Boolean taken = when.at(row);
+            IntPredicate branch = taken == null ? null : taken ? then : otherwise;
+            return branch != null && branch.test(row);
+        };
     }
 }

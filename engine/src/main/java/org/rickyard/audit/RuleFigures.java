@@ -33,7 +33,9 @@ final class RuleFigures {
         List<String> figures = new ArrayList<>();
         for (Symbol symbol : Inputs.of(rule.when())) {
             Values values = table.of(symbol);
-            if (values.words() || !values.has(row)) {
+            // A key of ours joins rows and tells a reader nothing.
+            boolean key = table.spec().column(symbol).orElse(null) instanceof TableColumn.Key;
+            if (key || values.words() || !values.has(row)) {
                 continue;
             }
             Set<CellAddress> cells = new LinkedHashSet<>();

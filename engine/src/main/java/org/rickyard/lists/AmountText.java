@@ -1,9 +1,11 @@
 package org.rickyard.lists;
 
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
+import org.rickyard.quantity.Units;
 
 /**
  * An amount written with its unit in one cell: "2.5 L/ha", "120 hp".
@@ -15,10 +17,23 @@ import org.rickyard.quantity.UnitText;
 record AmountText(String text, double value, String unit) {
     static AmountText of(String text) {
         int end = 0;
-        while (end < text.length() && (Character.isDigit(text.charAt(end)) || text.charAt(end) == '.')) {
+        while (end < text.length() && isOfNumber(text, end)) {
             end++;
         }
-        return new AmountText(text, BatterText.number(text.substring(0, end)), text.substring(end));
+        return new AmountText(text, BatterText.number(text.substring(0, end).replace(',', '.')), text.substring(end));
+    }
+
+    /** A digit, a point, or a comma with one or two digits after it, which parts no thousands. */
+    private static boolean isOfNumber(String text, int at) {
+        char c = text.charAt(at);
+        if (c != ',') {
+            return Character.isDigit(c) || c == '.';
+        }
+        int digits = 0;
+        while (at + 1 + digits < text.length() && Character.isDigit(text.charAt(at + 1 + digits))) {
+            digits++;
+        }
+        return digits == 1 || digits == 2;
     }
 
     /** Whether it is a number and something after it. */
@@ -43,13 +58,22 @@ record AmountText(String text, double value, String unit) {
         if (Words.trim(unit).equals("%") && FoundRows.isPercent(own)) {
             return " Write " + Words.digits(value) + " without the sign, or give the cell a number format of per cent.";
         }
+        OptionalDouble feet = own.isCompatible(Units.FT) ? FeetText.read(text) : OptionalDouble.empty();
+        if (feet.isPresent()) {
+            return is(Units.FT.convert(feet.getAsDouble(), own), own) + ".";
+        }
         if (UnitText.read(unit, customary) instanceof UnitText.Known known
                 && known.unit().isCompatible(own)) {
-            String digits = Words.digits(Double.parseDouble(
-                    String.format(Locale.ROOT, "%.4g", known.unit().convert(value, own))));
-            return " " + Words.quoted(text) + " is " + digits + " " + own + ": write that, or put " + known.unit()
-                    + " in the header if the whole column is in it.";
+            return is(known.unit().convert(value, own), own)
+                    + (known.unit().isSameScale(own)
+                            ? "."
+                            : ", or put " + known.unit() + " in the header if the whole column is in it.");
         }
         return "";
+    }
+
+    private String is(double number, Unit own) {
+        String digits = Words.digits(Double.parseDouble(String.format(Locale.ROOT, "%.4g", number)));
+        return " " + Words.quoted(text) + " is " + digits + " " + own + ": write the figure " + digits + " alone";
     }
 }

@@ -43,6 +43,7 @@ final class Binder {
             }
         }
         askAboutPower();
+        askAboutFreshIntake();
         if (!assumed.isEmpty()) {
             findings.add(Finding.note(
                     table.address(table.headerRow, table.firstColumn),
@@ -68,6 +69,7 @@ final class Binder {
                 places.add(i);
             }
         }
+        leaveOtherYears(column, places);
         List<Binding> found = new ArrayList<>();
         for (int place : places) {
             found.add(binding(column, match.headings()[place], match.firstColumn() + place));
@@ -78,6 +80,32 @@ final class Binder {
         if (!found.isEmpty()) {
             bindings.put(column, found);
         }
+    }
+
+    /** "Crop" beside "Crop 2025" is the crop, the other one a record; a lone "Crop 2026" is the crop, and said to be. */
+    private void leaveOtherYears(ColumnSpec column, List<Integer> places) {
+        List<Integer> dated =
+                places.stream().filter(place -> match.headings()[place].dated()).toList();
+        if (dated.isEmpty()) {
+            return;
+        }
+        if (dated.size() < places.size()) {
+            for (int place : dated) {
+                noteYear(
+                        place,
+                        " is not read: the " + column.name() + " of " + spec.name()
+                                + " is taken from the header without a year.");
+            }
+            places.removeAll(dated);
+        } else if (places.size() == 1) {
+            noteYear(dated.get(0), " is read as " + column.name() + " of " + spec.name() + ", whatever its year.");
+        }
+    }
+
+    private void noteYear(int place, String what) {
+        int sheetColumn = match.firstColumn() + place;
+        findings.add(Finding.note(
+                table.address(table.headerRow, sheetColumn), Words.quoted(table.headers[sheetColumn]) + what));
     }
 
     private Binding binding(ColumnSpec column, Vocabulary.Heading heading, int sheetColumn) {
@@ -94,7 +122,8 @@ final class Binder {
             words.put(qualifier, heading.word());
             wordsAt.put(qualifier, sheetColumn);
         }
-        ColumnUnit unit = unit(column, header, rest);
+        HeaderText bare = heading.dated() ? HeaderText.of(header).withoutYear() : null;
+        ColumnUnit unit = unit(column, bare == null ? header : Words.trim(bare.raw()), rest);
         if (unit.question() != null) {
             findings.add(Finding.stop(
                     table.address(table.headerRow, sheetColumn),
@@ -237,6 +266,24 @@ final class Binder {
                     Machines.POWER_BASIS,
                     List.of(new Binding(
                             power.sheetColumn(), power.header(), "", new ColumnUnit(null, false, "basis"), true)));
+        }
+    }
+
+    /** What is eaten fresh is no dry matter without the share of it: that, and not the intake, is what lacks. */
+    private void askAboutFreshIntake() {
+        if (!bindings.containsKey(Herds.INTAKE) || bindings.containsKey(Herds.DM)) {
+            return;
+        }
+        for (Binding intake : bindings.get(Herds.INTAKE)) {
+            Unit unit = intake.unit().unit();
+            if (unit != null
+                    && unit.isCompatible(Herds.INTAKE.alternatives().get(0).unit())) {
+                findings.add(Finding.caution(
+                        table.address(table.headerRow, intake.sheetColumn()),
+                        Words.quoted(intake.header()) + " is read as feed as it lies, in " + unit
+                                + ", and no column DM says how much of it is dry matter, so the demand is left out. Add"
+                                + " a column DM (%), or, if it is dry matter, write so: Intake (kg DM/day)."));
+            }
         }
     }
 }

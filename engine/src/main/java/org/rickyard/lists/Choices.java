@@ -23,16 +23,16 @@ public final class Choices {
     /** What a yield was weighed as. */
     public static final Map<String, List<String>> YIELD_BASIS = of(
             "standing fresh: standing, as standing, standing crop, before wilting, at cutting, at mowing",
-            "as carted fresh: as carted, carted, wilted, as ensiled, ensiled, at ensiling, as lifted, over the"
+            "as carted fresh: as carted, carted, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, over the"
                     + " weighbridge",
             "dry matter: dm, dry, as dry matter");
 
     /** Types of machine. */
     public static final Map<String, List<String>> MACHINE_TYPE = of(
-            "mower: mower conditioner, disc mower, disk mower, drum mower, finger bar mower, reciprocating mower, "
+            "mower: mower conditioner, disc mower conditioner, disk mower conditioner, drum mower conditioner, disc mower, disk mower, drum mower, finger bar mower, reciprocating mower, "
                     + "conditioner mower, discbine, haybine",
             "tedder: tedding machine, shaker, hay tedder, spreader tedder",
-            "rake: rower, row up, hay rake, twin rotor rake, single rotor rake, grouper",
+            "rake: rower, row up, hay rake, twin rotor rake, single rotor rake, grouper, merger, windrow merger",
             "forager: forage harvester, chopper, precision chop, precision chopper, self propelled forager, "
                     + "self propelled forage harvester, trailed forager, "
                     + "sp forager, harvester forage, spfh",
@@ -108,8 +108,8 @@ public final class Choices {
     /** How a clamp is built. */
     public static final Map<String, List<String>> CLAMP_KIND = of(
             "walled: walled clamp, walled bunker, walled silo, bunker, bunker silo, bunker clamp, concrete clamp, "
-                    + "concrete bunker, concrete silo, sleeper clamp, bay, walls, concrete, sleeper, silo, walled pit",
-            "earth pit: pit, earth bank, earth walled, dug pit, trench, trench silo, dungle",
+                    + "concrete bunker, concrete silo, sleeper clamp, bay, walls, concrete walls, concrete, sleeper, silo, walled pit",
+            "earth pit: pit, earth bank, earth walled, dug pit, dug out, dug out pit, trench, trench silo, dungle",
             "heap: pile, drive over pile, outdoor heap, apron heap, slab, heap on concrete",
             "field heap: field clamp, field pile, heap on soil",
             "measured: measured clamp, surveyed, as measured");

@@ -27,12 +27,12 @@ public final class Clamps {
     /** Length. */
     public static final ColumnSpec LENGTH = number("Length", Quantities.CLAMP_LENGTH)
             .needed()
-            .also("clamp length, floor length, pit length, length at floor, overall length")
+            .also("L, clamp length, floor length, pit length, length at floor, overall length")
             .help("At the floor, toe to toe.");
     /** Floor width. */
     public static final ColumnSpec FLOOR_WIDTH = number("Floor width", Quantities.FLOOR_WIDTH)
             .needed()
-            .also("width, clamp width, bottom width, width at floor, base width, internal width, " + "inside width")
+            .also("W, width, clamp width, bottom width, width at floor, base width, internal width, " + "inside width")
             .help("Between the walls at the floor.");
     /** Wall height. */
     public static final ColumnSpec WALL_HEIGHT = number("Wall height", Quantities.WALL_HEIGHT)

@@ -157,7 +157,8 @@ final class ColumnReader {
             case DATE -> day(row, sheetRow, binding, kind);
             case BATTER -> batter(row, sheetRow, binding, kind);
             case NOZZLE -> nozzle(row, sheetRow, binding, kind);
-            case TEXT_OR_NUMBER -> kind == Grid.Kind.NUMBER ? number(sheetRow, binding, at) : State.GIVEN;
+            case TEXT_OR_NUMBER ->
+                kind == Grid.Kind.NUMBER ? number(sheetRow, binding, at) : nameOrAmount(sheetRow, binding);
             case NUMBER ->
                 kind == Grid.Kind.NUMBER ? number(sheetRow, binding, at) : numberFromText(row, sheetRow, binding);
             case DOSE ->
@@ -173,7 +174,7 @@ final class ColumnReader {
     /** Nothing but spaces; in a column of figures a dash or "n/a" too, as people mark what they do not know. */
     private boolean isBlankText(String text) {
         String trimmed = Words.trim(text);
-        boolean figures = spec.type() != ColumnSpec.Type.TEXT && spec.type() != ColumnSpec.Type.TEXT_OR_NUMBER;
+        boolean figures = spec.type() != ColumnSpec.Type.TEXT;
         return trimmed.isEmpty() || figures && Words.marksBlank(trimmed);
     }
 
@@ -377,6 +378,15 @@ final class ColumnReader {
             }
         }
         return notANumber(sheetRow, binding, text);
+    }
+
+    /** A name such as "Yard tank"; a volume written as text is no name, or the tank would be called "10 m3". */
+    private State nameOrAmount(int sheetRow, Binding binding) {
+        String text = Words.trim(grid.text(sheetRow, binding.sheetColumn()));
+        boolean amount =
+                !AmountText.of(text).howToWrite(spec.symbol().unit(), customary).isEmpty()
+                        || !Double.isNaN(BatterText.number(text.replace(",", "")));
+        return amount ? notANumber(sheetRow, binding, text) : State.GIVEN;
     }
 
     private State notANumber(int sheetRow, Binding binding, String text) {

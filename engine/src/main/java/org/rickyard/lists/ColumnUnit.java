@@ -43,7 +43,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         }
         UnitText text = UnitText.read(rest, customary);
         if (text instanceof UnitText.Known known) {
-            return fitted(column, known.unit(), rest, moisture);
+            return fitted(column, known.unit(), rest, moisture, saysDryMatter(header));
         }
         if (text instanceof UnitText.Ambiguous ambiguous) {
             List<Unit> fitting = new ArrayList<>();
@@ -60,7 +60,14 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         return asked(Words.quoted(rest) + " is not a unit known here: write for example " + example(column) + ".");
     }
 
-    private static ColumnUnit fitted(ColumnSpec column, Unit unit, String rest, boolean moisture) {
+    /** "DM intake (kg/day)" is kilograms of dry matter, though its unit alone would be feed as it lies. */
+    private static boolean saysDryMatter(String header) {
+        String normal = Words.normal(header);
+        return Words.holds(normal, "dm") || Words.holds(normal, "dmi") || Words.holds(normal, "dry matter");
+    }
+
+    private static ColumnUnit fitted(
+            ColumnSpec column, Unit unit, String rest, boolean moisture, boolean saysDryMatter) {
         Unit own = column.symbol().unit();
         if (moisture && unit.isSameScale(Units.PERCENT) && isDryMatterShare(column.symbol())) {
             return known(UnitText.PERCENT_MOISTURE);
@@ -68,10 +75,13 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         if (isPerDay(unit) && !isPerDay(own) && isRate(own)) {
             return asked("A rate per day needs the hours of that day: write it per hour.");
         }
+        Unit dry = UnitText.ofDryMatter(unit);
+        if (saysDryMatter && column.measuredBy(dry)) {
+            return known(dry);
+        }
         if (column.measuredBy(unit)) {
             return known(unit);
         }
-        Unit dry = UnitText.ofDryMatter(unit);
         if (column.measuredBy(dry)) {
             return known(dry);
         }

@@ -57,7 +57,8 @@ public final class Fields {
             .help("One way, to where the sprayer is filled.");
     /** Nearest watercourse. */
     public static final ColumnSpec WATERCOURSE = choice("Watercourse", Quantities.WATERCOURSE, Choices.WATERCOURSE)
-            .also("nearest watercourse, water course, surface water, ditch or stream, stream or ditch, ditch, stream")
+            .also("nearest watercourse, water course, surface water, ditch or stream, stream or ditch, ditch, stream, "
+                    + "brook, beck, burn")
             .help("none, dry ditch, stream, river or lake. Blank does not mean none.");
     /** To the watercourse. */
     public static final ColumnSpec DISTANCE_TO_WATERCOURSE = number(

@@ -18,6 +18,8 @@ final class FoundTable {
     final String[] headers;
     /** The row of units under the header, or -1. */
     int unitsRow = -1;
+    /** The second row of a header two rows deep, or -1. */
+    int secondHeaderRow = -1;
 
     private int[] rows = new int[64];
     private int count;

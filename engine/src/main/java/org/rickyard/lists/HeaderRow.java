@@ -118,11 +118,12 @@ final class HeaderRow {
                 start++;
                 continue;
             }
+            start = withoutStrangers(match, headers, runs, start, end, named);
             int last = end;
             while (last < runs.size() && !startsAnother(headers, runs, last, named)) {
                 last++;
             }
-            if (last > end) {
+            if (last > end || match.firstColumn() < runs.get(start)[0]) {
                 match = best(headers, runs.get(start)[0], runs.get(last - 1)[1], named);
             }
             found.add(match);
@@ -130,6 +131,22 @@ final class HeaderRow {
             start = last;
         }
         return found;
+    }
+
+    /** Headers left of a list, set off by a gap, that mean nothing to it are another table's: where the list begins. */
+    private int withoutStrangers(
+            Match match, String[] headers, List<int[]> runs, int start, int end, List<Vocabulary> named) {
+        int from = start;
+        while (from + 1 < end) {
+            Match fewer = best(headers, runs.get(from + 1)[0], runs.get(end - 1)[1], named);
+            boolean same =
+                    fewer != null && fewer.vocabulary() == match.vocabulary() && fewer.matched() == match.matched();
+            if (!same) {
+                return from;
+            }
+            from++;
+        }
+        return from;
     }
 
     private boolean startsAnother(String[] headers, List<int[]> runs, int from, List<Vocabulary> named) {

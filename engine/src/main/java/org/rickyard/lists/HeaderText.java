@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -14,7 +15,11 @@ import java.util.regex.Pattern;
  */
 record HeaderText(String raw, List<String> words, List<Integer> ends) {
     private static final Pattern BRACKETS = Pattern.compile("[\\[\\](){}]");
-    private static final Pattern MARKS = Pattern.compile("^[\\s,:;.*#_–—-]+|[\\s,:;.*#_–—-]+$");
+    private static final Pattern MARKS = Pattern.compile("^[\\s,:;.*#_?–—-]+|[\\s,:;.*#_?–—-]+$");
+
+    /** A year, or the two years of a season: 2026, 2026/27, 2026-2027. */
+    private static final Pattern YEAR = Pattern.compile(
+            "(?<![\\p{L}\\d.,])(?:19|20)\\d\\d(?:\\s?[/–-]\\s?(?:(?:19|20)\\d\\d|\\d\\d))?(?![\\p{L}\\d])");
 
     /** Words that advisers cut short in a header, and what they stand for. */
     private static final Map<String, String> CUT_SHORT = Map.ofEntries(
@@ -62,6 +67,24 @@ record HeaderText(String raw, List<String> words, List<Integer> ends) {
     /** A name in the form in which headers are compared: as a header's words are, whole words for those cut short. */
     static String normal(String name) {
         return of(name).normal();
+    }
+
+    /** The header without its year, or null if it names none. */
+    HeaderText withoutYear() {
+        Matcher year = YEAR.matcher(raw);
+        return year.find() ? of(year.replaceFirst(" ")) : null;
+    }
+
+    /** Where the first year of a text begins, or -1. */
+    static int yearAt(String text) {
+        Matcher year = YEAR.matcher(text);
+        return year.find() ? year.start() : -1;
+    }
+
+    /** Where the first year of a text ends, or -1. */
+    static int yearEnd(String text) {
+        Matcher year = YEAR.matcher(text);
+        return year.find() ? year.end() : -1;
     }
 
     /** The first {@code count} words. */

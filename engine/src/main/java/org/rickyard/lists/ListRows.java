@@ -51,6 +51,12 @@ public interface ListRows {
         return state != State.NO_COLUMN && state != State.BLANK;
     }
 
+    /** Whether the cell gives a value that may be used: as it stands, or read out of its text. */
+    default boolean gives(ColumnSpec column, int row) {
+        State state = state(column, row);
+        return state == State.GIVEN || state == State.READ_FROM_TEXT;
+    }
+
     /** The number in the client's unit if GIVEN or READ_FROM_TEXT. Per cent formats are already times 100. */
     double number(ColumnSpec column, int row);
 

@@ -25,8 +25,9 @@ public final class Machines {
     /** Its name. */
     public static final ColumnSpec MACHINE = text("Machine", Quantities.MACHINE)
             .needed()
-            .also("machine name, name, implement, equipment, kit, machinery, item of plant, plant, machine no, model, "
-                    + "make and model")
+            .also(
+                    "machine name, name, sprayer, implement, equipment, kit, machinery, item of plant, plant, machine no, model, "
+                            + "make and model")
             .help("The name you know it by; jobs refer to it.");
     /** What it does. */
     public static final ColumnSpec TYPE = choice("Type", Quantities.MACHINE_TYPE, Choices.MACHINE_TYPE)
@@ -137,7 +138,7 @@ public final class Machines {
             .help("Nominal volume.");
     /** Usable tank. */
     public static final ColumnSpec USABLE_TANK = number("Usable tank", Quantities.USABLE_TANK)
-            .also("usable volume, usable tank volume, working tank, effective tank, usable capacity")
+            .also("usable, usable volume, usable tank volume, working tank, effective tank, usable capacity")
             .help("What is filled and can be sprayed out.");
     /** Rinse tank. */
     public static final ColumnSpec RINSE_TANK = number("Rinse tank", Quantities.RINSE_TANK)
@@ -175,7 +176,7 @@ public final class Machines {
             .help("Day of the last sprayer test.");
     /** Fill time. */
     public static final ColumnSpec FILL_TIME = number("Fill time", Quantities.FILL_TIME)
-            .also("filling time, time to fill, refill time, fill")
+            .also("filling time, time to fill, refill time, refill, fill")
             .help("One filling with mixing.");
     /** Mix in the lines. */
     public static final ColumnSpec PRIMING = number("Priming", Quantities.PRIMING)
@@ -226,7 +227,7 @@ public final class Machines {
             .help("Contractor's or hire charge; say per what in Charge unit.");
     /** What the charge is counted by. */
     public static final ColumnSpec CHARGE_UNIT = choice("Charge unit", Quantities.CHARGE_UNIT, Choices.CHARGE_UNIT)
-            .also("charge per, charged by, charge basis, unit of charge, charged per")
+            .also("per, charge per, charged by, charge basis, unit of charge, charged per")
             .help("h, ha, t or bale.");
     /** What the charge includes. */
     public static final ColumnSpec CHARGE_INCLUDES = choice(

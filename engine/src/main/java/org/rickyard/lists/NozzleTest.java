@@ -31,7 +31,7 @@ public final class NozzleTest {
             .help("At the test.");
     /** Flow when new. */
     public static final ColumnSpec NEW_FLOW = number("New flow", Quantities.NEW_NOZZLE_FLOW)
-            .also("flow when new, new nozzle flow, reference flow, nominal flow, chart flow")
+            .also("new, flow when new, new nozzle flow, reference flow, nominal flow, chart flow")
             .help("Of a new nozzle at the same pressure.");
 
     /** The list. */

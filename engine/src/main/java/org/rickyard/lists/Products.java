@@ -39,7 +39,7 @@ public final class Products {
     /** Highest dose in all. */
     public static final ColumnSpec HIGHEST_TOTAL_DOSE = dose(
                     "Highest total dose", Quantities.HIGHEST_TOTAL_DOSE, Quantities.HIGHEST_CONCENTRATION)
-            .also("maximum total dose, max total dose, season maximum, max season dose, "
+            .also("maximum total dose, max total dose, season maximum, max total, max season dose, "
                     + "max per season, maximum per season, max per crop")
             .help("In a season or crop, from the label.");
     /** Most applications. */

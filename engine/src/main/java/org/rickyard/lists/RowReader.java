@@ -33,6 +33,9 @@ final class RowReader {
             "total all field",
             "all field");
 
+    /** First words of a line that is a remark, where it has nothing beside it. */
+    private static final Set<String> REMARKS = Set.of("note", "nb", "remark", "see", "source");
+
     private static final int MOST_FINDINGS = 20;
 
     private final FoundTable table;
@@ -98,6 +101,9 @@ final class RowReader {
     }
 
     void read(int row) {
+        if (row == table.secondHeaderRow) {
+            return;
+        }
         int filled = 0;
         for (int column = table.firstColumn; column <= table.lastColumn && filled < 2; column++) {
             if (!isBlank(row, column)) {
@@ -142,7 +148,7 @@ final class RowReader {
             return;
         }
         if (filled == 1
-                && afterBlank
+                && (afterBlank || isRemark(row))
                 && identity.length > 0
                 && table.lastColumn > table.firstColumn
                 && numeric.length > 0) {
@@ -209,6 +215,13 @@ final class RowReader {
             }
         }
         return identity.length == 0;
+    }
+
+    /** A line in brackets or one that says that it is a note. */
+    private boolean isRemark(int row) {
+        String text = identity.length == 0 ? "" : Words.trim(text(row, identity[0]));
+        String first = Words.normal(text).split(" ")[0];
+        return text.startsWith("(") && text.endsWith(")") || text.startsWith("*") || REMARKS.contains(first);
     }
 
     private String text(int row, int column) {

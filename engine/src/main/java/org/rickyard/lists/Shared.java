@@ -19,15 +19,17 @@ final class Shared {
     static final ColumnSpec BLOCK =
             text("Block", Quantities.BLOCK).also("block name, field block").help("Fields worked together.");
     static final ColumnSpec CLAMP = text("Clamp", Quantities.CLAMP)
-            .also("clamp name, pit, pit name, silo, silo name, bunker, bunker name, bay, slab, heap, "
-                    + "pile, clamp no, pit no, clamp number, clamp pit, goes to, carted to, ensiled in");
+            .also(
+                    "clamp name, pit, pit name, silo, silo name, bunker, bunker name, bay, slab, heap, "
+                            + "pile, clamp no, pit no, clamp number, clamp pit, pit clamp, clamp or pit, pit or clamp, goes to, carted to, ensiled in");
     static final ColumnSpec PRODUCT = text("Product", Quantities.PRODUCT)
             .also("product name, chemical, pesticide, material, spray product, trade name, "
                     + "plant protection product, fertiliser product, agrochemical")
             .help("The name on its label.");
     static final ColumnSpec WATER_VOLUME = number("Water volume", Quantities.WATER_VOLUME)
-            .also("water rate, application rate, spray rate, carrier, carrier volume, carrier rate, "
-                    + "gpa, spray volume, application volume, water, volume rate, spray application rate")
+            .also(
+                    "water rate, application rate, spray rate, carrier, carrier volume, carrier rate, "
+                            + "gpa, gal/ac, gallons/acre, gallons per acre, gals/acre, spray volume, application volume, water, volume rate, spray application rate")
             .help("Spray liquid on a hectare.");
     static final ColumnSpec SPEED = number("Speed", Quantities.SPEED)
             .also("forward speed, working speed, field speed, ground speed, km/h, kph, mph, km/hr, "

@@ -106,7 +106,7 @@ final class TableFinder {
     /** A quick look: two cells begin with a word that begins a header, outside of rows that hold figures of a list. */
     private boolean looksLikeHeader(int row, boolean[] taken) {
         for (RowReader reader : open) {
-            if (reader.isWords() || reader.holdsFigures(row)) {
+            if (reader.isWords() || reader.holdsFigures(row) || reader.table().secondHeaderRow == row) {
                 FoundTable table = reader.table();
                 for (int column = table.firstColumn; column <= table.lastColumn && column < taken.length; column++) {
                     taken[column] = true;
@@ -148,7 +148,12 @@ final class TableFinder {
 
     /** Whether digits stand in it that are not the power of a unit: "Field 7", but not "Output (m3/h)". */
     private static boolean hasNumber(String text, int start) {
+        int year = HeaderText.yearAt(text);
         for (int i = start; i < text.length(); i++) {
+            if (i == year) {
+                i = HeaderText.yearEnd(text) - 1;
+                continue;
+            }
             char c = text.charAt(i);
             if (c >= '0' && c <= '9' && (i == 0 || !Character.isLetter(text.charAt(i - 1))) && c != '1') {
                 return true;
@@ -174,9 +179,16 @@ final class TableFinder {
             }
         }
         List<HeaderRow.Match> matches = headerRow.split(headers, named);
+        boolean twoDeep = false;
         if (matches.isEmpty()) {
-            remember(headers, row, 0, taken.length - 1, named);
-            return false;
+            String[] both = secondRow(vocabularies, headers, row, 0, taken.length - 1);
+            matches = both == null ? matches : headerRow.split(both, named);
+            if (matches.isEmpty()) {
+                remember(headers, row, 0, taken.length - 1, named);
+                return false;
+            }
+            headers = both;
+            twoDeep = true;
         }
         boolean opened = false;
         for (HeaderRow.Match match : matches) {
@@ -187,10 +199,35 @@ final class TableFinder {
                 continue;
             }
             close(match, row);
-            open.add(new RowReader(table(row, match, null, headers), findings));
+            open.add(new RowReader(
+                    twoDeep ? below(table(row, match, null, headers)) : table(row, match, headers), findings));
             opened = true;
         }
         return opened;
+    }
+
+    /** The table under a header row, with what belongs to the header in the row below. */
+    private FoundTable table(int row, HeaderRow.Match match, String[] headers) {
+        String[] both = secondRow(List.of(match.vocabulary()), headers, row, match.firstColumn(), match.lastColumn());
+        if (both == null) {
+            return table(row, match, null, headers);
+        }
+        int last = match.lastColumn();
+        while (last + 1 < both.length && headers[last + 1] == null && both[last + 1] != null) {
+            last++;
+        }
+        HeaderRow.Match deeper = headerRow.match(match.vocabulary(), both, match.firstColumn(), last, true);
+        return deeper.missing().isEmpty() ? below(table(row, deeper, null, both)) : table(row, match, null, headers);
+    }
+
+    private static FoundTable below(FoundTable table) {
+        table.secondHeaderRow = table.headerRow + 1;
+        return table;
+    }
+
+    /** The headers together with those of the row below; null if that row is no part of the header. */
+    private String[] secondRow(List<Vocabulary> known, String[] headers, int row, int first, int last) {
+        return row + 1 < grid.rows() ? new TwoDeepHeader(grid, known).of(headers, row, first, last) : null;
     }
 
     private RowReader repeated(HeaderRow.Match match, String[] headers) {

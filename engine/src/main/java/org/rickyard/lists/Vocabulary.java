@@ -10,6 +10,7 @@ import java.util.Set;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
 import org.rickyard.quantity.UnitText;
+import org.rickyard.quantity.Units;
 
 /** The headers one list understands. */
 final class Vocabulary {
@@ -21,8 +22,13 @@ final class Vocabulary {
      * @param weight how good the match is: 3 for the canonical name, 2 for a synonym, 1 for an unclear one
      * @param settled whether the Layout sheet says so
      * @param word the canonical word of a qualifying column that the header holds; null if none
+     * @param dated whether it names a year beside the column: "Crop 2026"
      */
-    record Heading(List<ColumnSpec> candidates, String rest, int weight, boolean settled, String word) {
+    record Heading(List<ColumnSpec> candidates, String rest, int weight, boolean settled, String word, boolean dated) {
+        Heading(List<ColumnSpec> candidates, String rest, int weight, boolean settled, String word) {
+            this(candidates, rest, weight, settled, word, false);
+        }
+
         boolean isCertain() {
             return candidates.size() == 1 && weight > 1;
         }
@@ -34,6 +40,12 @@ final class Vocabulary {
 
     /** What the Layout sheet says of one header. */
     record Settled(ColumnSpec column, String unit) {}
+
+    /**
+     * Columns that a year beside the name leaves what they are. Of others it makes a record of that year: "Yield 2025"
+     * is what was carted then, not what is expected.
+     */
+    private static final Set<ColumnSpec> OF_A_YEAR = Set.of(Fields.CROP, Fields.AREA);
 
     final ListSpec spec;
     private final Map<String, ColumnSpec> certain = new HashMap<>();
@@ -115,6 +127,40 @@ final class Vocabulary {
             String rest = said.unit().isEmpty() ? unitSuffix(header) : said.unit();
             return new Heading(List.of(said.column()), rest, 3, true, word(said.column(), header));
         }
+        HeaderText bare = header.withoutYear();
+        if (bare != null && !bare.words().isEmpty()) {
+            Heading heading = unsettled(bare);
+            if (heading != null && heading.isCertain() && OF_A_YEAR.contains(heading.column())) {
+                return new Heading(heading.candidates(), heading.rest(), 2, false, heading.word(), true);
+            }
+        }
+        return unsettled(header);
+    }
+
+    private Heading unsettled(HeaderText header) {
+        Heading heading = byName(header);
+        HeaderText distance = heading == null ? distance(header) : null;
+        return distance == null ? heading : byName(distance);
+    }
+
+    /** "Miles to bowser" with its words in the usual order, "Distance to bowser (Miles)"; null if it is nothing like it. */
+    private static HeaderText distance(HeaderText header) {
+        List<String> words = header.words();
+        boolean goes =
+                words.size() > 2 && (words.get(1).equals("to") || words.get(1).equals("from"));
+        if (!goes) {
+            return null;
+        }
+        String unit = header.raw().substring(0, header.ends().get(0)).strip();
+        boolean length = UnitText.read(unit, CustomaryUnits.UNSET) instanceof UnitText.Known known
+                && known.unit().isCompatible(Units.M);
+        return length
+                ? HeaderText.of(
+                        "Distance" + header.raw().substring(header.ends().get(0)) + " (" + unit + ")")
+                : null;
+    }
+
+    private Heading byName(HeaderText header) {
         int most = Math.min(longest, header.words().size());
         for (int count = most; count > 0; count--) {
             String name = header.name(count);

@@ -151,6 +151,16 @@ final class ClampTables {
                             + " wholecrop at 40 % 0.67; later press 0.60 for both."),
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.compare(Expr.value(Quantities.RAMPS), Relation.MORE, Expr.number(0)),
+                            Condition.any(List.of(
+                                    Condition.is(Quantities.CLAMP_KIND, ClampShape.EARTH_PIT),
+                                    Condition.is(Quantities.CLAMP_KIND, ClampShape.HEAP),
+                                    Condition.is(Quantities.CLAMP_KIND, ClampShape.FIELD_HEAP))))),
+                    "ramps are reckoned for walled clamps only: the ends of this one are taken as sloping like its"
+                            + " sides, so ramps of another slope make it hold more or less."),
+            new CautionRule(
+                    Severity.CAUTION,
                     Condition.is(Quantities.CLAMP_KIND, ClampShape.EARTH_PIT),
                     "earth pit: a new unlined pit may be barred; the local regulator decides."));
 

@@ -57,6 +57,6 @@ final class FieldYields {
     }
 
     private static String usable(ListRows list, ColumnSpec column, int row) {
-        return list.state(column, row) == ListRows.State.GIVEN ? list.text(column, row) : "";
+        return list.gives(column, row) ? list.text(column, row) : "";
     }
 }

@@ -158,7 +158,7 @@ final class GangRows {
     private Optional<Double> widest(List<Member> members, GangStage stage) {
         return members.stream()
                 .filter(m -> m.stage() == stage)
-                .filter(m -> machines.state(Machines.WORKING_WIDTH, m.machine()) == ListRows.State.GIVEN)
+                .filter(m -> machines.gives(Machines.WORKING_WIDTH, m.machine()))
                 .map(m -> machines.unit(Machines.WORKING_WIDTH, m.machine())
                         .orElse(org.rickyard.quantity.Units.M)
                         .convert(machines.number(Machines.WORKING_WIDTH, m.machine()), org.rickyard.quantity.Units.M))

@@ -160,7 +160,7 @@ final class JobLines {
     }
 
     private String doseOf(int job) {
-        return jobs.state(Jobs.DOSE, job) == ListRows.State.GIVEN
+        return jobs.gives(Jobs.DOSE, job)
                 ? jobs.number(Jobs.DOSE, job) + " " + jobs.unit(Jobs.DOSE, job)
                 : jobs.state(Jobs.DOSE, job).name();
     }

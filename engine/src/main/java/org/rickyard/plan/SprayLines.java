@@ -134,7 +134,7 @@ final class SprayLines {
     private void sameDay(List<Finding> findings) {
         Map<List<Object>, Integer> first = new HashMap<>();
         for (JobLines.Line line : lines) {
-            if (jobs.state(Jobs.EARLIEST, line.job()) != ListRows.State.GIVEN) {
+            if (!jobs.gives(Jobs.EARLIEST, line.job())) {
                 continue;
             }
             Integer before =

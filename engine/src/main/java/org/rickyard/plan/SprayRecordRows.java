@@ -57,9 +57,7 @@ final class SprayRecordRows {
     private double day(int application) {
         ListRows jobs = plan.rows(Jobs.LIST);
         int job = lines.line(applications.get(application).line()).job();
-        return jobs.state(Jobs.EARLIEST, job) == ListRows.State.GIVEN
-                ? jobs.number(Jobs.EARLIEST, job)
-                : Double.MAX_VALUE;
+        return jobs.gives(Jobs.EARLIEST, job) ? jobs.number(Jobs.EARLIEST, job) : Double.MAX_VALUE;
     }
 
     RowSources records() {

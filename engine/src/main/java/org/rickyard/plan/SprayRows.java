@@ -130,7 +130,7 @@ final class SprayRows {
     }
 
     private static String dose(ListRows list, ColumnSpec dose, int row) {
-        if (list.state(dose, row) != ListRows.State.GIVEN) {
+        if (!list.gives(dose, row)) {
             return "no dose";
         }
         return Numbers.readable(list.number(dose, row))
@@ -257,9 +257,7 @@ final class SprayRows {
     }
 
     private static Optional<String> doseUnit(ListRows list, ColumnSpec column, int row) {
-        return row < 0 || list.state(column, row) != ListRows.State.GIVEN
-                ? Optional.empty()
-                : list.productUnit(column, row);
+        return row < 0 || !list.gives(column, row) ? Optional.empty() : list.productUnit(column, row);
     }
 
     /** The sources of the table of products, block by block. */

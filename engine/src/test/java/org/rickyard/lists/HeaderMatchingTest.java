@@ -115,7 +115,7 @@ class HeaderMatchingTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"Field notes", "Field manager", "Area office", "Crop 2024", "Twelve Acre", "Machine shed", ""})
+            strings = {"Field notes", "Field manager", "Area office", "Crop 24", "Twelve Acre", "Machine shed", ""})
     void aHeaderThatGoesOnInOtherWordsIsAnotherColumn(String header) {
         for (ListSpec list : List.of(Fields.LIST, Machines.LIST)) {
             assertThat(read(list, header)).as(header).isNull();
@@ -150,6 +150,39 @@ class HeaderMatchingTest {
     })
     void aUnitMaySettleWhatANameLeavesOpen(String listName, String header, String name) {
         assertThat(certain(Lists.named(listName).orElseThrow(), header).name()).isEqualTo(name);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Fields, Miles to bowser, Distance to fill point, Miles",
+        "Fields, km to clamp, Distance to clamp, km",
+        "Fields, Metres from watercourse, Distance to watercourse, Metres"
+    })
+    void aDistanceMayBeginWithItsUnit(String list, String header, String column, String unit) {
+        assertThat(certain(Lists.named(list).orElseThrow(), header).name()).isEqualTo(column);
+        assertThat(read(Lists.named(list).orElseThrow(), header).rest()).isEqualTo(unit);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Hours to clamp", "Loads to pit", "Mile to"})
+    void whatIsNoLengthIsNoDistance(String header) {
+        assertThat(read(Fields.LIST, header)).isNull();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "DM intake (kg/day), kg DM/d",
+        "DMI lb/day, lb DM/d",
+        "Dry matter intake kg/day, kg DM/d",
+        "Intake (kg/day), kg/d",
+        "Intake (kg DM/day), kg DM/d"
+    })
+    void anIntakeIsDryMatterWhereHeaderOrUnitSaysSo(String header, String unit) {
+        Vocabulary.Heading heading = read(Herds.LIST, header);
+        assertThat(ColumnUnit.of(Herds.INTAKE, header, heading.rest(), org.rickyard.quantity.CustomaryUnits.UNSET)
+                        .unit()
+                        .symbol())
+                .isEqualTo(unit);
     }
 
     @Test

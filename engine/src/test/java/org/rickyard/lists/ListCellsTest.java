@@ -63,6 +63,42 @@ class ListCellsTest {
         assertThat(onlyMessage(found, Severity.STOP)).contains("stored as text");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "6.4 ha, ' \"6.4 ha\" is 6.4 ha: write the figure 6.4 alone.'",
+        "'6,4 ha', ' \"6,4 ha\" is 6.4 ha: write the figure 6.4 alone.'",
+        "12.5 ac, ' \"12.5 ac\" is 5.059 ha: write the figure 5.059 alone, or put ac in the header if the whole column"
+                + " is in it.'",
+        "'1,250 ha', ''"
+    })
+    void anAmountWithItsUnitSaysWhichFigureToWrite(String text, String told) {
+        assertThat(onlyMessage(areaOf(text), Severity.STOP))
+                .isEqualTo("\"" + text + "\" is not a number; expected a number above 0, up to 5000 ha." + told);
+    }
+
+    @Test
+    void aVolumeWrittenAsTextIsNoTanksName() {
+        FoundLists found = find(new SheetOf("Clamps")
+                .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Effluent tank (m3)")
+                .row("A", "walled", 30, 9, 2, "10 m3")
+                .row("B", "walled", 30, 9, 2, "?")
+                .row("C", "walled", 30, 9, 2, "Yard tank"));
+        ListRows clamps = found.rows(Clamps.LIST);
+        assertThat(clamps.state(Clamps.EFFLUENT_TANK, 0)).isEqualTo(State.NOT_READABLE);
+        assertThat(clamps.state(Clamps.EFFLUENT_TANK, 1)).isEqualTo(State.BLANK);
+        assertThat(clamps.text(Clamps.EFFLUENT_TANK, 2)).isEqualTo("Yard tank");
+        assertThat(onlyMessage(found, Severity.STOP)).endsWith("\"10 m3\" is 10 m3: write the figure 10 alone.");
+    }
+
+    @Test
+    void aFreshIntakeWithoutItsDryMatterIsAsked() {
+        FoundLists found = find(new SheetOf("Herd")
+                .row("Group", "Head", "Intake (kg/day)", "Days")
+                .row("Cows", 40, 45, 180));
+        assertThat(onlyMessage(found, Severity.CAUTION))
+                .startsWith("\"Intake (kg/day)\" is read as feed as it lies, in kg/d, and no column DM says");
+    }
+
     @Test
     void logicalsErrorsAndUncomputedFormulasAreNotNumbers() {
         assertThat(areaOf(true).rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(State.NOT_READABLE);

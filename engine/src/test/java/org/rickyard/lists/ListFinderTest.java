@@ -159,6 +159,29 @@ class ListFinderTest {
     }
 
     @Test
+    void anotherTableToTheLeftIsNoPartOfAList() {
+        SheetOf sheet = new SheetOf("Store")
+                .row("Depot", "Van", "Seats", null, "Product", "Dose (L/ha)", "Pack size (L)")
+                .row("North", "Red", 3, null, "Herbicide A", 1, 5)
+                .row("South", "Blue", 5);
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Products.LIST), Products.PRODUCT)).containsExactly("Herbicide A");
+        assertThat(found.findings()).isEmpty();
+        assertThat(found.places()).singleElement().satisfies(place -> assertThat(place.unrecognised())
+                .isEmpty());
+    }
+
+    @Test
+    void aListOfSprayersIsAListOfMachines() {
+        SheetOf sheet = new SheetOf("Spraying")
+                .row("Sprayer", "Type", "Boom (ft)", null, "Product", "Dose (L/ha)", "Pack size (L)")
+                .row("Trailed", "sprayer", 80, null, "Herbicide A", 1, 5);
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Trailed");
+        assertThat(names(found.rows(Products.LIST), Products.PRODUCT)).containsExactly("Herbicide A");
+    }
+
+    @Test
     void blankHeaderColumnsMayStandInsideAList() {
         SheetOf sheet = new SheetOf("Fields")
                 .row("Field", "Area (ha)", null, "Crop", null, "Run length (m)")
@@ -336,6 +359,21 @@ class ListFinderTest {
                 find(new SheetOf("Fields").row("Field", "Area (ha)").row("A", 4).row(null, 7));
         assertThat(found.rows(Fields.LIST).size()).isEqualTo(1);
         assertThat(messages(found, Severity.CAUTION)).singleElement().asString().contains("no Field");
+    }
+
+    @Test
+    void aLineThatIsARemarkIsNoRowAndIsSaid() {
+        SheetOf sheet = new SheetOf("Fields")
+                .row("Field", "Crop", "Area (ha)")
+                .row("A", "Grass", 4)
+                .row("(A was reseeded in autumn)")
+                .row("Note: B is in the scheme")
+                .row("(B)", "Grass", 5);
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "(B)");
+        assertThat(found.findings()).hasSize(2).allSatisfy(finding -> assertThat(finding.message())
+                .startsWith("This row holds nothing but")
+                .endsWith("so it is not read as a row of Fields."));
     }
 
     @Test

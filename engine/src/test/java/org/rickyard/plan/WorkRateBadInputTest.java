@@ -113,7 +113,7 @@ class WorkRateBadInputTest {
         assertThat(found.message())
                 .isEqualTo(
                         "\"120 hp\" is not a number; expected a number above 0, up to 1500 kW. \"120 hp\" is 89.48 kW:"
-                                + " write that, or put hp in the header if the whole column is in it.");
+                                + " write the figure 89.48 alone, or put hp in the header if the whole column is in it.");
         assertThat(worked.result("fuel", "Mower").given()).isFalse();
     }
 

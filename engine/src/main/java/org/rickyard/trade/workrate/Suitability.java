@@ -12,7 +12,8 @@ public final class Suitability {
     private Suitability() {}
 
     private static final String ANY = "any crop";
-    private static final String FODDER = "grass, hay, silage, ley, clover, lucerne, haylage, meadow, pasture, forage";
+    private static final String FODDER =
+            "grass, hay, silage, ley, clover, lucerne, alfalfa, haylage, meadow, pasture, forage";
     private static final String CHOPPED = FODDER + ", maize, wholecrop";
     private static final String ARABLE = "wheat, barley, oats, rye, triticale, cereal, corn, maize, rape, bean, pea,"
             + " linseed, potato, beet, turnip, kale, reseed, arable, stubble, fallow, cover";

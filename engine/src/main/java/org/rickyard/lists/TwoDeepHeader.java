@@ -1,0 +1,120 @@
+package org.rickyard.lists;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A header two rows deep: "Area" over "(ac)", "Working" over "width (m)", or a heading over several columns ("First
+ * cut") with the columns' own names under it.
+ *
+ * <p>The row below belongs to the header if it holds words only, none of them under the name of the list's rows, and if
+ * at least one column is better understood with it: a unit for a header that has none, or a name known here where the
+ * row above has none. A row of nothing but units is left to {@link RowReader}.
+ */
+final class TwoDeepHeader {
+    /** What may stand under the name of the rows without being a name itself: "Field" over "name". */
+    private static final Set<String> NAME_GOES_ON = Set.of("name", "number", "id");
+
+    private final Grid grid;
+    private final List<Vocabulary> vocabularies;
+
+    TwoDeepHeader(Grid grid, List<Vocabulary> vocabularies) {
+        this.grid = grid;
+        this.vocabularies = vocabularies;
+    }
+
+    /**
+     * The headers of two rows put together, column by column; null if the row below is none of the header's.
+     *
+     * @param above the headers of the upper row per column of the sheet, null where there is none
+     * @param first the first column
+     * @param last the last column; what the lower row has to the right of it is taken up as far as it goes without a gap
+     */
+    String[] of(String[] above, int row, int first, int last) {
+        int end = last;
+        while (end + 1 < above.length && above[end + 1] == null && below(row, end + 1) != null) {
+            end++;
+        }
+        String[] both = above.clone();
+        int better = 0;
+        int names = 0;
+        for (int column = first; column <= end; column++) {
+            Grid.Kind kind = grid.kind(row + 1, column);
+            if (kind != Grid.Kind.BLANK && kind != Grid.Kind.TEXT) {
+                return null;
+            }
+            boolean name = isNameOfRows(above[column]);
+            names += name ? 1 : 0;
+            String below = below(row, column);
+            if (below == null) {
+                continue;
+            }
+            if (name && !NAME_GOES_ON.contains(HeaderText.normal(below))) {
+                return null;
+            }
+            if (!name) {
+                both[column] = together(above[column], below);
+                better += !both[column].equals(above[column]) && isKnown(both[column]) ? 1 : 0;
+            }
+        }
+        return better > 0 && names > 0 ? both : null;
+    }
+
+    private String below(int row, int column) {
+        if (grid.kind(row + 1, column) != Grid.Kind.TEXT) {
+            return null;
+        }
+        String text = Words.trim(grid.text(row + 1, column));
+        return text.isEmpty() ? null : text;
+    }
+
+    /** What the rows of a list are called by: under it stands the name of a row, unless it goes on ("Field", "name"). */
+    private boolean isNameOfRows(String header) {
+        return header != null
+                && vocabularies.stream().anyMatch(vocabulary -> {
+                    Vocabulary.Heading heading = vocabulary.read(HeaderText.of(header));
+                    return heading != null
+                            && heading.isCertain()
+                            && vocabulary.spec.identity().contains(heading.column());
+                });
+    }
+
+    private String together(String above, String below) {
+        if (above == null) {
+            return below;
+        }
+        String joined = above + " " + below;
+        if (vocabularies.stream().anyMatch(vocabulary -> isBetter(vocabulary, above, joined))) {
+            return joined;
+        }
+        return !meansSomething(above) && meansSomething(below) ? below : above;
+    }
+
+    /** Whether any list knows the header, be it that it has to be asked about. */
+    private boolean meansSomething(String header) {
+        HeaderText text = HeaderText.of(header);
+        return vocabularies.stream().anyMatch(vocabulary -> vocabulary.read(text) != null);
+    }
+
+    private boolean isKnown(String header) {
+        HeaderText text = HeaderText.of(header);
+        return vocabularies.stream().anyMatch(vocabulary -> {
+            Vocabulary.Heading heading = vocabulary.read(text);
+            return heading != null && heading.isCertain();
+        });
+    }
+
+    /** Whether the lower word adds to the upper one: its unit, or the rest of a name. */
+    private static boolean isBetter(Vocabulary vocabulary, String above, String joined) {
+        Vocabulary.Heading upper = vocabulary.read(HeaderText.of(above));
+        Vocabulary.Heading both = vocabulary.read(HeaderText.of(joined));
+        if (both == null || !both.isCertain() || upper != null && upper.settled()) {
+            return false;
+        }
+        boolean further = upper == null || !upper.isCertain() || upper.column() != both.column();
+        return further
+                || both.column().isNumeric()
+                        && upper.rest().isEmpty()
+                        && !both.rest().isEmpty();
+    }
+}

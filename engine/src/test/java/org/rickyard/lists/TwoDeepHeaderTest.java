@@ -1,0 +1,77 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.rickyard.quantity.Units;
+
+class TwoDeepHeaderTest {
+    private static FoundLists find(SheetOf... sheets) {
+        return ListFinder.find(List.of(sheets));
+    }
+
+    @Test
+    void unitsAndFurtherWordsUnderTheHeaderAreReadTogether() {
+        FoundLists found = find(new SheetOf("Land")
+                .row("Paddock", "Size", "Haul", "Ditch", "First cut", null, null, "Pit")
+                .row(null, "(ac)", "(miles)", "or stream", "Yield (t/ha)", "Basis", "DM %", null)
+                .row("Long Meadow", 14.5, 0.5, "stream", 22, "standing", 18, "Top"));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.size()).isEqualTo(1);
+        assertThat(fields.unit(Fields.AREA, 0)).hasValue(Units.AC);
+        assertThat(fields.unit(Fields.DISTANCE_TO_CLAMP, 0)).hasValue(Units.MILE);
+        assertThat(fields.text(Fields.WATERCOURSE, 0)).isEqualTo("stream");
+        assertThat(fields.number(Fields.YIELD, 0)).isEqualTo(22);
+        assertThat(fields.text(Fields.YIELD_BASIS, 0)).isEqualTo("standing fresh");
+        assertThat(fields.text(Fields.CLAMP, 0)).isEqualTo("Top");
+        assertThat(found.findings()).singleElement().satisfies(asked -> assertThat(asked.message())
+                .startsWith("The header \"DM %\" could mean DM at cutting or DM at ensiling of Fields."));
+    }
+
+    @Test
+    void aHeadingOverSeveralColumnsMayHoldWhatTheListNeeds() {
+        FoundLists found = find(new SheetOf("Plan")
+                .row("Field", "Cropping plan", null, null)
+                .row(null, "Crop", "Area (ac)", "Run length (m)")
+                .row("Top", "Wheat", 12, 300)
+                .row("Low", "Oats", 8, 250));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.size()).isEqualTo(2);
+        assertThat(fields.text(Fields.CROP, 1)).isEqualTo("Oats");
+        assertThat(fields.unit(Fields.AREA, 0)).hasValue(Units.AC);
+        assertThat(fields.number(Fields.RUN_LENGTH, 0)).isEqualTo(300);
+    }
+
+    @Test
+    void aNameMayBeBrokenOverTwoRows() {
+        FoundLists found = find(new SheetOf("Kit")
+                .row("Machine", "Type", "Working", "Forward")
+                .row("name", null, "width (ft)", "speed (mph)")
+                .row("Mower", "mower", 10, 6));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.size()).isEqualTo(1);
+        assertThat(machines.text(Machines.MACHINE, 0)).isEqualTo("Mower");
+        assertThat(machines.unit(Machines.WORKING_WIDTH, 0)).hasValue(Units.FT);
+        assertThat(machines.unit(Machines.SPEED, 0)).hasValue(Units.MPH);
+    }
+
+    @Test
+    void aRowWithANameOrAFigureIsNoHeader() {
+        FoundLists named = find(new SheetOf("Fields")
+                .row("Field", "Area", "Watercourse", null)
+                .row("Yield", null, "stream", "Notes")
+                .row("Top", 4, "none", null));
+        assertThat(named.rows(Fields.LIST).size()).isEqualTo(2);
+        FoundLists unit = find(
+                new SheetOf("Mixes").row("Mix", "Product", "Dose", "Dose unit").row("M", "A", null, "g/ha"));
+        assertThat(unit.rows(Mixes.LIST).size()).isEqualTo(1);
+        FoundLists figure = find(new SheetOf("Fields")
+                .row("Field", "Area", "Watercourse", "Scheme")
+                .row(null, 3.5, "stream", "Crop")
+                .row("Top", 4, "none", null));
+        assertThat(figure.rows(Fields.LIST).size()).isEqualTo(1);
+        assertThat(figure.findings())
+                .anySatisfy(finding -> assertThat(finding.message()).startsWith("This row has entries but no Field"));
+    }
+}
