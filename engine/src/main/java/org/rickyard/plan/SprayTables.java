@@ -157,7 +157,8 @@ final class SprayTables {
                             new TableColumn.Calculated(TankPlan.DOSE_FROM_SHARE, false),
                             new TableColumn.Calculated(TankPlan.DOSE_PER_HECTARE, false),
                             new TableColumn.Calculated(TankPlan.PRODUCT_TOTAL, true),
-                            new TableColumn.Calculated(TankPlan.PRODUCT_PER_FULL_TANKFUL, true),
+                            // A job smaller than the tank has none, and lacks nothing by it.
+                            TableColumn.Calculated.aside(TankPlan.PRODUCT_PER_FULL_TANKFUL),
                             new TableColumn.Calculated(TankPlan.PRODUCT_IN_PART_TANKFUL, true),
                             new TableColumn.Calculated(TankPlan.PACKS, true),
                             new TableColumn.Calculated(TankPlan.PRODUCT_PER_EVEN_TANKFUL, true)),

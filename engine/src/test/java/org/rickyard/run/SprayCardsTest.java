@@ -11,12 +11,15 @@ import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The card for the cab: one page for each block, its figures those of the result sheets. */
 class SprayCardsTest {
@@ -43,6 +46,10 @@ class SprayCardsTest {
 
     /** The lines of the card whose title begins so, up to the next page. */
     private static List<Row> card(String title) {
+        return card(sheet, title);
+    }
+
+    private static List<Row> card(XSSFSheet sheet, String title) {
         List<Row> lines = new ArrayList<>();
         for (Row row : sheet) {
             String first = row.getCell(0) == null ? "" : text(row.getCell(0));
@@ -95,6 +102,33 @@ class SprayCardsTest {
         assertThat(number(card, "Herbicide A", 4)).isEqualTo(21.625, within(1e-9));
         assertThat(card.indexOf(line(card, "Herbicide A"))).isLessThan(card.indexOf(line(card, "Wetter")));
         assertThat(number(card, "Residue run-out", 1)).isEqualTo(62.5, within(1e-9));
+    }
+
+    /** 17.3 ha at 200 L/ha are 3,460 L: less than 4,000, and twice 1,730. */
+    @ParameterizedTest
+    @CsvSource({"4000, 0, 3460", "1730, 2, 0"})
+    void noProductIsToldForATankThatIsNeverFilled(double tank, double full, double part, @TempDir Path other)
+            throws IOException {
+        FarmBook.Run run = SprayingSeason.book().with("Machines", 1, 4, tank).run(other);
+        int empty = full == 0 ? 2 : 3;
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(run.written()))) {
+            List<Row> card = card(book.getSheet("Spray cards"), "T1, spraying, Sprayer");
+            assertThat(number(card, "Full tankfuls", 1)).isEqualTo(full);
+            assertThat(number(card, "Part tankful", 1)).isEqualTo(part, within(1e-9));
+            for (String product : List.of("Herbicide A", "Wetter")) {
+                Cell cell = line(card, product).getCell(empty);
+                assertThat(cell.getCellFormula()).startsWith("IF('Spray blocks'!");
+                assertThat(cell.getCachedFormulaResultType()).isEqualTo(CellType.STRING);
+                assertThat(cell.getStringCellValue()).isEmpty();
+                assertThat(new XSSFFormulaEvaluator(book).evaluate(cell).getStringValue())
+                        .isEmpty();
+                assertThat(line(card, product).getCell(5 - empty).getNumericCellValue())
+                        .isPositive();
+            }
+        }
+        assertThat(run.results("product-per-full-tankful", "T1")).hasSize(full == 0 ? 0 : 2);
+        assertThat(run.number("product-in-part-tankful", "T1", "Herbicide A"))
+                .isEqualTo(part / 200 * 1.25, within(1e-9));
     }
 
     @Test

@@ -16,6 +16,7 @@ import static org.rickyard.trade.Quantities.WATER_VOLUME;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Function;
 import org.rickyard.formula.Source;
@@ -293,16 +294,27 @@ public final class TankPlan {
     public static final Formula PRODUCT_PER_FULL_TANKFUL = new Formula(
             "product-per-full-tankful",
             PRODUCT_FULL,
-            value(TANKFUL_AREA).times(DOSE_USED),
+            value(TANKFUL_AREA)
+                    .times(DOSE_USED)
+                    .onlyWhen(
+                            Condition.compare(
+                                    call(
+                                            Function.ROUND_DOWN,
+                                            value(TREATED_AREA).over(TANKFUL_AREA)),
+                                    Relation.AT_LEAST,
+                                    number(1)),
+                            "there is no full tankful"),
             EXERCISE,
-            "a full tank; the last, smaller load takes less",
+            "a full tank; the last, smaller load takes less. None where the tank is never full",
             List.of(
                     // 7.5 US quarts are 1.875 gallons; the product's own unit is the gallon here.
                     WorkedExample.from(EXERCISE)
+                            .with(TREATED_AREA, 7.5, Units.AC)
                             .with(TANKFUL_AREA, 7.5, Units.AC)
                             .with(DOSE_USED, 0.25, Units.PRODUCT_UNIT.over(Units.AC))
                             .gives(1.875, Units.PRODUCT_UNIT, 3),
                     WorkedExample.from(BLOCK_DERIVATION)
+                            .with(TREATED_AREA, 17.3)
                             .with(TANKFUL_AREA, 7.5)
                             .with(DOSE_USED, 1.25)
                             .gives(9.375, Units.PRODUCT_UNIT, 3)));

@@ -41,9 +41,37 @@ final class CardParts {
     /** Puts a figure of a table into a line, live; a word in its place while it is withheld. */
     PlainSheet.Line figure(PlainSheet.Line line, CellLook look, ResultTable table, Symbol symbol, int row) {
         Values values = table.of(symbol);
-        String cell = places.cell(table.spec(), symbol, row).absolute();
-        String shown = "IF(ISNUMBER(" + cell + ")," + cell + ",\"withheld\")";
+        String shown = shown(table, symbol, row);
         return values.has(row) ? line.formula(look, shown, values.number(row)) : line.formula(look, shown, "withheld");
+    }
+
+    private String shown(ResultTable table, Symbol symbol, int row) {
+        String cell = places.cell(table.spec(), symbol, row).absolute();
+        return "IF(ISNUMBER(" + cell + ")," + cell + ",\"withheld\")";
+    }
+
+    /** A number of a table without which a figure means nothing: no tank is full, so nothing goes into a full tank. */
+    record Provided(ResultTable table, Symbol symbol, int row) {
+        boolean isNone() {
+            return table.of(symbol).has(row) && table.of(symbol).number(row) == 0;
+        }
+    }
+
+    /** The same, but blank while what it is told of is nought, so that nobody measures it out. */
+    PlainSheet.Line figure(
+            PlainSheet.Line line, CellLook look, ResultTable table, Symbol symbol, int row, Provided provided) {
+        String shown = provided(provided, shown(table, symbol, row));
+        Values values = table.of(symbol);
+        if (provided.isNone()) {
+            return line.formula(look, shown, "");
+        }
+        return values.has(row) ? line.formula(look, shown, values.number(row)) : line.formula(look, shown, "withheld");
+    }
+
+    private String provided(Provided provided, String shown) {
+        String cell = places.cell(provided.table().spec(), provided.symbol(), provided.row())
+                .absolute();
+        return "IF(" + cell + "=0,\"\"," + shown + ")";
     }
 
     /**
@@ -52,16 +80,34 @@ final class CardParts {
      * @param cell where it stands in our unit
      */
     static PlainSheet.Line own(PlainSheet.Line line, String cell, OwnUnit own, Values values, int row) {
-        CellLook look = Looks.decimals(Looks.RESULT, Math.min(Looks.MOST_DECIMALS, own.decimals()));
-        String shown = "IF(ISNUMBER(" + cell + ")," + cell + own.scaling().cell() + ",\"\")";
+        String shown = shown(cell, own);
         return values.has(row)
-                ? line.formula(look, shown, own.scaling().apply(values.number(row)))
-                : line.formula(look, shown, "");
+                ? line.formula(look(own), shown, own.scaling().apply(values.number(row)))
+                : line.formula(look(own), shown, "");
+    }
+
+    private static CellLook look(OwnUnit own) {
+        return Looks.decimals(Looks.RESULT, Math.min(Looks.MOST_DECIMALS, own.decimals()));
+    }
+
+    private static String shown(String cell, OwnUnit own) {
+        return "IF(ISNUMBER(" + cell + ")," + cell + own.scaling().cell() + ",\"\")";
     }
 
     /** The same of a figure of a table. */
     PlainSheet.Line own(PlainSheet.Line line, OwnUnit own, ResultTable table, Symbol symbol, int row) {
         return own(line, places.cell(table.spec(), symbol, row).absolute(), own, table.of(symbol), row);
+    }
+
+    /** The same, but blank while what it is told of is nought. */
+    PlainSheet.Line own(
+            PlainSheet.Line line, OwnUnit own, ResultTable table, Symbol symbol, int row, Provided provided) {
+        String cell = places.cell(table.spec(), symbol, row).absolute();
+        String shown = provided(provided, shown(cell, own));
+        Values values = table.of(symbol);
+        return values.has(row) && !provided.isNone()
+                ? line.formula(look(own), shown, own.scaling().apply(values.number(row)))
+                : line.formula(look(own), shown, "");
     }
 
     /** Takes the cautions of a row up for {@link #tellCautions}; rows of tables without cautions are passed over. */

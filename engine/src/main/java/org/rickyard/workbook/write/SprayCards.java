@@ -108,7 +108,7 @@ final class SprayCards {
         figure(blocks, TankPlan.TANK_FILLED, row);
         figure(blocks, TankPlan.FULL, row);
         figure(blocks, TankPlan.PART, row);
-        mix(key);
+        mix(row, key);
         loads(key);
         washing(key);
         cautions(row, key, nozzle);
@@ -149,9 +149,9 @@ final class SprayCards {
     }
 
     /** What goes into a full tank and into the last one, in the order of Tank fills. */
-    private void mix(double block) {
+    private void mix(int block, double key) {
         ResultTable mix = plan.table(MIX);
-        List<Integer> rows = inMixingOrder(block);
+        List<Integer> rows = inMixingOrder(key);
         if (rows.isEmpty()) {
             return;
         }
@@ -166,16 +166,33 @@ final class SprayCards {
             PlainSheet.Line line = page.line()
                     .text(Looks.NAME, mix.of(Quantities.PRODUCT).word(row))
                     .text(Looks.UNIT, mix.of(Quantities.PRODUCT_UNIT).word(row));
-            value(line, mix, TankPlan.PRODUCT_FULL, row, PRODUCT_DECIMALS);
-            value(line, mix, TankPlan.PRODUCT_PART, row, PRODUCT_DECIMALS);
-            value(line, mix, TankPlan.PRODUCT_FOR_BLOCK, row, PRODUCT_DECIMALS);
-            ownUnit(mix, row);
+            for (Symbol amount : AMOUNTS) {
+                Optional<CardParts.Provided> tank = tank(amount, block);
+                if (tank.isPresent() && mix.spec().column(amount).isPresent()) {
+                    parts.figure(line, CardParts.look(PRODUCT_DECIMALS), mix, amount, row, tank.get());
+                } else {
+                    value(line, mix, amount, row, PRODUCT_DECIMALS);
+                }
+            }
+            ownUnit(mix, row, block);
         }
     }
 
+    private static final List<Symbol> AMOUNTS =
+            List.of(TankPlan.PRODUCT_FULL, TankPlan.PRODUCT_PART, TankPlan.PRODUCT_FOR_BLOCK);
+
+    /** Without which tank an amount of product means nothing. */
+    private Optional<CardParts.Provided> tank(Symbol amount, int block) {
+        Symbol tank = amount.equals(TankPlan.PRODUCT_FULL)
+                ? TankPlan.FULL
+                : amount.equals(TankPlan.PRODUCT_PART) ? TankPlan.PART : null;
+        return tank == null || blocks.spec().column(tank).isEmpty()
+                ? Optional.empty()
+                : Optional.of(new CardParts.Provided(blocks, tank, block));
+    }
+
     /** The same product in the unit that its dose was asked in, on a line of its own. */
-    private void ownUnit(ResultTable mix, int row) {
-        List<Symbol> amounts = List.of(TankPlan.PRODUCT_FULL, TankPlan.PRODUCT_PART, TankPlan.PRODUCT_FOR_BLOCK);
+    private void ownUnit(ResultTable mix, int row, int block) {
         Optional<OwnUnit> unit = plan.ownUnits().of(mix, TankPlan.PRODUCT_FOR_BLOCK, row);
         if (unit.isEmpty()) {
             return;
@@ -183,11 +200,14 @@ final class SprayCards {
         PlainSheet.Line line = page.line()
                 .text(Looks.NAME, mix.of(Quantities.PRODUCT).word(row) + ", in your unit")
                 .text(Looks.UNIT, unit.get().unit().symbol());
-        for (Symbol amount : amounts) {
-            if (mix.spec().column(amount).isPresent()) {
-                parts.own(line, unit.get(), mix, amount, row);
-            } else {
+        for (Symbol amount : AMOUNTS) {
+            Optional<CardParts.Provided> tank = tank(amount, block);
+            if (mix.spec().column(amount).isEmpty()) {
                 line.skip();
+            } else if (tank.isPresent()) {
+                parts.own(line, unit.get(), mix, amount, row, tank.get());
+            } else {
+                parts.own(line, unit.get(), mix, amount, row);
             }
         }
     }
