@@ -160,6 +160,21 @@ class RunCommandTest {
                 .hasSize(1);
     }
 
+    /** 17.3 acres at 20 gallons an acre are 346 gallons, 1,573 L (4.54609 L each, by definition). */
+    @Test
+    void aFarmOfAcresAndGallonsIsAnsweredInGallonsToo() throws Exception {
+        Path farm = FarmBook.usual()
+                .with("Fields", 0, 3, "Area (ac)")
+                .with("Jobs", 0, 6, "Water volume (UK gal/ac)")
+                .with("Jobs", 2, 6, 20)
+                .write(folder.resolve("farm.xlsx"));
+
+        Ran ran = Ran.rickyard("run", farm);
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out().lines()).anyMatch(line -> line.matches(".*total spray mix +1573 L = 346\\.0 gal\\(UK\\)"));
+    }
+
     @Test
     void withheldResultsAreSaidWithReasonAndCell() throws Exception {
         Ran ran = Ran.rickyard("run", farm());

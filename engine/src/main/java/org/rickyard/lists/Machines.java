@@ -162,11 +162,11 @@ public final class Machines {
             .help("04, ISO 04, 11004, F110/1.6/3.0; not the colour alone.");
     /** Lowest pressure. */
     public static final ColumnSpec LOWEST_PRESSURE = number("Lowest pressure", Quantities.LOWEST_PRESSURE)
-            .also("minimum pressure, min pressure, pressure min, lowest nozzle pressure")
+            .also("minimum pressure, min pressure, pressure min, lowest nozzle pressure, min bar")
             .help("The nozzle's lowest.");
     /** Highest pressure. */
     public static final ColumnSpec HIGHEST_PRESSURE = number("Highest pressure", Quantities.HIGHEST_PRESSURE)
-            .also("maximum pressure, max pressure, pressure max, highest nozzle pressure")
+            .also("maximum pressure, max pressure, pressure max, highest nozzle pressure, max bar")
             .help("The nozzle's highest.");
     /** Droplet class. */
     public static final ColumnSpec SPRAY_QUALITY = Shared.SPRAY_QUALITY.help("The nozzle's, at the pressure used.");

@@ -44,7 +44,14 @@ public final class Headlines {
                 List.of(TankPlan.TOTAL_SPRAY_MIX, TankPlan.FULL_TANKFULS, TankPlan.PART_TANKFUL));
         add(headlines, plan.table("tank-mix"), List.of(TankPlan.PRODUCT_TOTAL));
         add(headlines, plan.table("product-order"), List.of(ProductOrder.PACKS_TO_BUY));
-        add(headlines, plan.table("clamps"), List.of(ClampContents.CLAMP_CAPACITY, ClampContents.CLAMP_FILL));
+        // Where no crop is listed at all, a fill of nought would look like an empty clamp.
+        boolean withCrop = plan.table("crop").rows() > 0;
+        add(
+                headlines,
+                plan.table("clamps"),
+                withCrop
+                        ? List.of(ClampContents.CLAMP_CAPACITY, ClampContents.CLAMP_FILL)
+                        : List.of(ClampContents.CLAMP_CAPACITY));
         add(headlines, plan.table("feed-balance"), List.of(Feeding.DAYS_FEED_LASTS, Feeding.SURPLUS_OR_SHORTFALL));
         add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
         add(headlines, plan.table(SeasonTables.SEASON_ID), List.of(SeasonFit.VERDICT));

@@ -1,8 +1,10 @@
 package org.rickyard.plan;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,8 +58,16 @@ public final class OwnUnits {
             new Telling(Kind.SPEED, Jobs.LIST, Jobs.SPEED),
             new Telling(Kind.PRESSURE, Machines.LIST, Machines.HIGHEST_PRESSURE));
 
-    /** Amounts of product in customary units, with the product's own unit that each is an amount of. */
-    private static final Map<Unit, Unit> AMOUNTS = amounts();
+    /**
+     * A dose in a customary unit.
+     *
+     * @param dose as it is asked: pt/ac
+     * @param amount what is then wanted: pt
+     * @param own the product's own unit that it is an amount of: L
+     */
+    private record Asked(Unit dose, Unit amount, Unit own) {}
+
+    private static final List<Asked> ASKED = asked();
 
     private static final String NOBODY = "";
 
@@ -66,12 +76,19 @@ public final class OwnUnits {
     private final Map<String, Map<Kind, Unit>> told = new LinkedHashMap<>();
     private final Map<String, OwnMeasures> measures = new HashMap<>();
     private final OwnMeasures common;
+    /** Whose each field is. */
+    private String[] holdings = {};
 
     OwnUnits(FoundLists lists, List<JobLines.Line> lines) {
         this.lists = lists;
         this.lines = lines;
         if (TELLING.stream().anyMatch(this::isCustomary)) {
             told.put(NOBODY, new EnumMap<>(Kind.class));
+            ListRows fields = lists.rows(Fields.LIST);
+            holdings = new String[fields.size()];
+            for (int field = 0; field < holdings.length; field++) {
+                holdings[field] = key(fields.text(Fields.HOLDING, field));
+            }
             TELLING.forEach(this::hear);
         }
         told.forEach((holding, units) -> {
@@ -120,18 +137,16 @@ public final class OwnUnits {
         if (column == null) {
             return;
         }
+        Map<Unit, Unit> meant = new IdentityHashMap<>();
         Map<String, Map<Unit, Integer>> votes = new LinkedHashMap<>();
         eachRow(list, (holding, row) -> {
             ListRows.State state = column.state(row);
             Unit unit =
                     state == ListRows.State.GIVEN || state == ListRows.State.READ_FROM_TEXT ? column.unit(row) : null;
             if (unit != null) {
-                votes.computeIfAbsent(holding, h -> new LinkedHashMap<>())
-                        .merge(
-                                customary(telling.kind(), unit)
-                                        .orElse(telling.kind().ours()),
-                                1,
-                                Integer::sum);
+                Unit one = meant.computeIfAbsent(unit, any -> customary(telling.kind(), any)
+                        .orElse(telling.kind().ours()));
+                votes.computeIfAbsent(holding, h -> new LinkedHashMap<>()).merge(one, 1, Integer::sum);
             }
         });
         votes.forEach((holding, units) ->
@@ -155,18 +170,19 @@ public final class OwnUnits {
     private void eachRow(ListRows list, HoldingsRow reader) {
         boolean jobs = list.spec().equals(Jobs.LIST);
         boolean machines = list.spec().equals(Machines.LIST);
-        ListRows fields = lists.rows(Fields.LIST);
         BitSet atWork = new BitSet();
         for (int i = 0; (jobs || machines) && i < lines.size(); i++) {
             int row = jobs ? lines.get(i).job() : lines.get(i).machine();
             if (row >= 0) {
-                reader.take(key(fields.text(Fields.HOLDING, lines.get(i).field())), row);
+                reader.take(holdings[lines.get(i).field()], row);
                 atWork.set(row);
             }
         }
         ColumnSpec holding = list.spec().column("Holding").orElse(null);
+        boolean fields = list.spec().equals(Fields.LIST);
         for (int row = atWork.nextClearBit(0); row < list.size(); row = atWork.nextClearBit(row + 1)) {
-            reader.take(holding == null ? NOBODY : key(list.text(holding, row)), row);
+            String name = fields ? holdings[row] : holding == null ? NOBODY : key(list.text(holding, row));
+            reader.take(name, row);
         }
     }
 
@@ -217,7 +233,7 @@ public final class OwnUnits {
         if (none() || otherVolume) {
             return Optional.empty();
         }
-        boolean named = table.spec().column(Quantities.HOLDING).isPresent();
+        boolean named = table.links(Quantities.HOLDING) != null;
         return of(named ? table.name(Quantities.HOLDING, row) : NOBODY)
                 .of(symbol.unit())
                 .map(unit -> OwnUnit.of(symbol, unit));
@@ -230,26 +246,31 @@ public final class OwnUnits {
         if (dose.isEmpty()) {
             return Optional.empty();
         }
-        for (Map.Entry<Unit, Unit> amount : AMOUNTS.entrySet()) {
-            Unit unit = amount.getKey();
-            boolean asked =
-                    dose.get().isSameScale(unit.over(Units.AC)) || dose.get().isSameScale(unit.over(Units.HA));
-            if (asked && table.unit(symbol, row).equals(amount.getValue().symbol())) {
-                return Optional.of(OwnUnit.of(symbol, unit));
+        for (Asked asked : ASKED) {
+            if (dose.get().isSameScale(asked.dose())
+                    && table.unit(symbol, row).equals(asked.own().symbol())) {
+                return Optional.of(OwnUnit.of(symbol, asked.amount()));
             }
         }
         return Optional.empty();
     }
 
-    private static Map<Unit, Unit> amounts() {
-        Map<Unit, Unit> amounts = new LinkedHashMap<>();
-        for (Unit unit :
-                List.of(Units.GAL_UK, Units.GAL_US, Units.PT_UK, Units.PT_US, Units.FL_OZ_UK, Units.FL_OZ_US)) {
-            amounts.put(Unit.of(unit.symbol(), Units.PRODUCT_UNIT.dimension(), unit.ratioTo(Units.L)), Units.L);
+    private static List<Asked> asked() {
+        List<Asked> asked = new ArrayList<>();
+        for (Unit unit : List.of(
+                Units.GAL_UK,
+                Units.GAL_US,
+                Units.PT_UK,
+                Units.PT_US,
+                Units.FL_OZ_UK,
+                Units.FL_OZ_US,
+                Units.LB,
+                Units.OZ)) {
+            Unit own = unit.isCompatible(Units.L) ? Units.L : Units.KG;
+            Unit amount = Unit.of(unit.symbol(), Units.PRODUCT_UNIT.dimension(), unit.ratioTo(own));
+            asked.add(new Asked(amount.over(Units.AC), amount, own));
+            asked.add(new Asked(amount.over(Units.HA), amount, own));
         }
-        for (Unit unit : List.of(Units.LB, Units.OZ)) {
-            amounts.put(Unit.of(unit.symbol(), Units.PRODUCT_UNIT.dimension(), unit.ratioTo(Units.KG)), Units.KG);
-        }
-        return amounts;
+        return List.copyOf(asked);
     }
 }

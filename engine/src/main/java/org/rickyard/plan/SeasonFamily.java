@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
+import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -16,7 +17,8 @@ import org.rickyard.trade.season.SeasonFit;
 
 /** Makes the tables of the season from the tasks of the job list. */
 final class SeasonFamily {
-    private static final String NO_WINDOWS = "no job has an earliest or latest day";
+    private static final String NO_WINDOWS =
+            "no job has a latest day, or an earliest one beside hours or workable days";
 
     private final PlanContext plan;
     private final ListRows jobs;
@@ -29,9 +31,7 @@ final class SeasonFamily {
         this.plan = plan;
         jobs = plan.rows(Jobs.LIST);
         machines = plan.rows(Machines.LIST);
-        boolean windows = IntStream.range(0, jobs.size())
-                .anyMatch(job -> jobs.isFilled(Jobs.EARLIEST, job) || jobs.isFilled(Jobs.LATEST, job));
-        this.tasks = windows ? tasks.all() : List.of();
+        this.tasks = hasWindows() ? tasks.all() : List.of();
         tractor = this.tasks.stream()
                 .mapToInt(task -> task.isGang() ? -1 : works.tractor(task.job(), task.machine()))
                 .toArray();
@@ -44,6 +44,23 @@ final class SeasonFamily {
                     .boxed()
                     .toList());
         }
+    }
+
+    /**
+     * Whether there is a season to fit work into. The day of a job by itself is none: a spray list that says when each
+     * job is done asks no question of hours, deadlines and days fit for work.
+     */
+    private boolean hasWindows() {
+        boolean asked = isColumn(jobs, Jobs.LATEST)
+                || isColumn(jobs, Jobs.WORKABLE_DAYS)
+                || isColumn(jobs, Jobs.HOURS_PER_DAY)
+                || isColumn(machines, Machines.HOURS_PER_DAY);
+        return IntStream.range(0, jobs.size())
+                .anyMatch(job -> jobs.isFilled(Jobs.LATEST, job) || asked && jobs.isFilled(Jobs.EARLIEST, job));
+    }
+
+    private static boolean isColumn(ListRows list, ColumnSpec column) {
+        return IntStream.range(0, list.size()).anyMatch(row -> list.state(column, row) != ListRows.State.NO_COLUMN);
     }
 
     static void build(PlanContext plan, Tasks tasks, WorkRows works) {

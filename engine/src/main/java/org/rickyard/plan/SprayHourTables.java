@@ -81,7 +81,7 @@ final class SprayHourTables {
             "spray-window",
             "Spray hours",
             "Spray hours: hours wanted against the hours of the window",
-            "one row per block that has an earliest or latest day",
+            "one row per block that has a latest day, workable days or hours per day",
             Sentences.appended(
                     List.of(
                             Names.FIELD_HOLDING,

@@ -255,6 +255,15 @@ class OwnUnitsTest {
     }
 
     @Test
+    void aRunOverItsOwnOutputChangesNothing() throws IOException {
+        for (ClientBook book : List.of(british(), group())) {
+            Path first = run(book).file();
+            Path second = Runs.run(first, folder.resolve("second.xlsx")).file();
+            assertThat(Files.mismatch(first, second)).isEqualTo(-1);
+        }
+    }
+
+    @Test
     void theValidatorFindsNothingNew() {
         OoxmlValidator.required();
         for (ClientBook book : List.of(british(), group())) {
@@ -352,12 +361,62 @@ class OwnUnitsTest {
         answers(run, "machine-area", "Mower", 15, "ac");
     }
 
+    /** Litres an acre, as in Ireland: the litre is ours, the acre is not. */
+    @Test
+    void litresAnAcreAreAnsweredInLitresAndAcres() {
+        Runs.Run run = run(farm("L", "t", "ml"));
+        assertThat(run.result("total-spray-mix", "T1").number().orElseThrow()).isCloseTo(200, within(1e-9));
+        assertThat(run.result("total-spray-mix", "T1").own()).isEmpty();
+        assertThat(run.result("product-total", "Weedkiller").own()).isEmpty();
+        assertThat(run.result("crop-ensiled", "Long Ley").own()).isEmpty();
+        answers(run, "area-per-tankful", "T1", 12, "ac");
+    }
+
+    /** 18,000 lb an acre on 15 acres are 135 tons of 2,000 lb, for who has said that his tons are American. */
+    @Test
+    void whoWeighsInPoundsIsAnsweredInTonsIfItIsKnownOfWhich() {
+        CellAddress yield = new CellAddress("Fields", 3, 3);
+        Runs.Run said = run(farm("gal(US)", "lb", "pt(US)")
+                .set(yield, 18_000)
+                .sheet("Assumptions", row("Item", "Value", "Unit"), row("Customary units", "US")));
+        answers(said, "crop-ensiled", "Long Ley", 135, "short ton");
+        Runs.Run unsaid = run(farm("gal(US)", "lb", "pt(US)").set(yield, 18_000));
+        assertThat(unsaid.result("crop-ensiled", "Long Ley").given()).isTrue();
+        assertThat(unsaid.result("crop-ensiled", "Long Ley").own()).isEmpty();
+    }
+
+    @Test
+    void theCardForTheClampTellsItsHeightsInFeet() {
+        Runs.Run run = run(british());
+        Map<String, Object> card = new LinkedHashMap<>();
+        try (ClientBook book = ClientBook.open(run.file())) {
+            for (Row line : book.poi().getSheet("Clamp cards")) {
+                if (line.getCell(0) != null && line.getCell(0).getCellType() == CellType.STRING) {
+                    card.put(line.getCell(0).getStringCellValue(), shown(line.getCell(1)));
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        assertThat(card)
+                .containsEntry("Wall height in ft", 7.0)
+                .containsEntry("Length in ft", 80.0)
+                .containsEntry("Silage height in ft", 6.0)
+                .containsKey("Do-not-exceed height in ft")
+                .doesNotContainKey("Least effluent tank, this silo alone in ft3");
+    }
+
     @Test
     void aFarmThatMeasuresAsWeDoSeesNothingOfIt() throws Exception {
         Path file = TestBooks.smallFarm(folder.resolve("metric.xlsx"));
         Runs.Run run = Runs.run(file, folder.resolve("metric out.xlsx"));
         assertThat(run.results()).isNotEmpty().allSatisfy(result -> assertThat(result.own())
                 .isEmpty());
+        assertThat(columns(run, " in ")).isEmpty();
+        assertThat(run.plan().tables().stream()
+                        .flatMap(table -> table.spec().columns().stream())
+                        .map(TableColumn::label))
+                .doesNotContain("Measured in");
         try (ClientBook book = ClientBook.open(run.file())) {
             for (Row line : book.poi().getSheet("Summary")) {
                 for (Cell cell : line) {

@@ -4,8 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Finding.Severity;
 
 /** What has to be read out of words counts as much as what is typed as a number: doses, days, a basis in a header. */
@@ -50,12 +56,23 @@ class WrittenOutTest {
                         + " packs and limits cannot be compared until both agree.");
     }
 
-    @Test
-    void twoJobsOnOneDayWrittenAsTextAreAskedAbout() {
+    @ParameterizedTest
+    @ValueSource(strings = {"Earliest", "Date"})
+    void twoJobsOnOneDayWrittenAsTextAreAskedAbout(String header) {
         FarmBook.Run run = spraying("L", 1, "2026-05-20")
+                .with("Jobs", 0, 7, header)
                 .row("Jobs", "Second", "Top", "spraying", "Sprayer", "Herbicide A", 1, 200, "2026-05-20")
                 .run(folder);
         assertThat(run.at(Severity.CAUTION)).anyMatch(message -> message.startsWith("Jobs!H3: "));
+    }
+
+    @Test
+    void theDayOfASprayJobByItselfAsksNothingOfTheSeason() {
+        assertThat(spraying("L", 1, "2026-05-20").run(folder).sheets()).doesNotContain("Season", "Spray hours");
+        FarmBook planned = spraying("L", 1, "2026-05-20")
+                .with("Machines", 0, 4, "Hours per day")
+                .with("Machines", 1, 4, 8);
+        assertThat(planned.run(folder).sheets()).contains("Season");
     }
 
     @Test
@@ -95,5 +112,25 @@ class WrittenOutTest {
         assertThat(run.messages(Severity.NOTE)).noneMatch(message -> message.contains("the default clamp density"));
         assertThat(book.with("Clamps", 1, 10, null).run(folder).messages(Severity.NOTE))
                 .anyMatch(message -> message.contains("the default clamp density (fresh) is used in 1 row"));
+    }
+
+    @Test
+    void withoutAnyCropListedNoFillIsAmongTheAnswers() throws Exception {
+        FarmBook book = new FarmBook()
+                .sheet("Clamps", "Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "DM target (%)")
+                .row("Clamps", "Main", "walled", 30, 9, 2, 25);
+        assertThat(summary(book)).contains("clamp capacity (fresh)").doesNotContain("clamp fill");
+        book.sheet("Fields", "Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis", "DM at ensiling (%)", "Clamp")
+                .row("Fields", "Top", "Grass", 10, 20, "as carted", 28, "Main");
+        assertThat(summary(book)).contains("clamp capacity (fresh)", "clamp fill");
+    }
+
+    private List<String> summary(FarmBook book) throws Exception {
+        List<String> words = new ArrayList<>();
+        try (XSSFWorkbook workbook = new XSSFWorkbook(book.run(folder).written().toFile())) {
+            workbook.getSheet("Summary")
+                    .forEach(row -> row.forEach(cell -> words.add(new DataFormatter().formatCellValue(cell))));
+        }
+        return words;
     }
 }
