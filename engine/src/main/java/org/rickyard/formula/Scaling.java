@@ -51,7 +51,7 @@ public final class Scaling {
         if (decimal != null) {
             return new Scaling(decimal.toPlainString(), "1");
         }
-        BigDecimal inverse = isLong(numerator) && isLong(denominator) ? finiteDecimal(Ratio.ONE.over(ratio)) : null;
+        BigDecimal inverse = isLong(ratio) ? finiteDecimal(Ratio.ONE.over(ratio)) : null;
         if (inverse != null) {
             return new Scaling("1", inverse.toPlainString());
         }
@@ -81,8 +81,11 @@ public final class Scaling {
                         .toPlainString());
     }
 
-    private static boolean isLong(BigInteger number) {
-        return number.toString().length() > MOST_DIGITS_TOLD;
+    /** Two long numbers say less than the one by which people know the unit: 4.54609 L to the gallon. */
+    private static boolean isLong(Ratio ratio) {
+        return ratio.numerator().toString().length()
+                        + ratio.denominator().toString().length()
+                >= 2 * MOST_DIGITS_TOLD;
     }
 
     private static BigDecimal finiteDecimal(Ratio ratio) {

@@ -38,11 +38,13 @@ final class TwoDeepHeader {
         String[] both = above.clone();
         int better = 0;
         int names = 0;
+        String over = null;
         for (int column = first; column <= end; column++) {
             Grid.Kind kind = grid.kind(row + 1, column);
-            if (kind != Grid.Kind.BLANK && kind != Grid.Kind.TEXT) {
+            if (kind != Grid.Kind.BLANK && kind != Grid.Kind.TEXT && !isYear(row, column)) {
                 return null;
             }
+            over = above[column] == null ? over : above[column];
             boolean name = isNameOfRows(above[column]);
             names += name ? 1 : 0;
             String below = below(row, column);
@@ -53,14 +55,31 @@ final class TwoDeepHeader {
                 return null;
             }
             if (!name) {
-                both[column] = together(above[column], below);
+                both[column] = isYear(below) ? ofYear(over, below) : together(above[column], below);
                 better += !both[column].equals(above[column]) && isKnown(both[column]) ? 1 : 0;
             }
         }
         return better > 0 && names > 0 ? both : null;
     }
 
+    /** A heading over several years is the heading of each: "Crops" over "2025" and "2026". */
+    private static String ofYear(String over, String year) {
+        return over == null ? year : over + " " + year;
+    }
+
+    private static boolean isYear(String text) {
+        HeaderText bare = HeaderText.of(text).withoutYear();
+        return bare != null && bare.words().isEmpty();
+    }
+
+    private boolean isYear(int row, int column) {
+        return grid.kind(row + 1, column) == Grid.Kind.NUMBER && isYear(Words.digits(grid.number(row + 1, column)));
+    }
+
     private String below(int row, int column) {
+        if (isYear(row, column)) {
+            return Words.digits(grid.number(row + 1, column));
+        }
         if (grid.kind(row + 1, column) != Grid.Kind.TEXT) {
             return null;
         }

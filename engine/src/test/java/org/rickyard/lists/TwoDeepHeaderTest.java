@@ -57,6 +57,22 @@ class TwoDeepHeaderTest {
     }
 
     @Test
+    void aHeadingOverTwoYearsIsAskedAbout() {
+        for (Object year : new Object[] {"2025", 2025}) {
+            FoundLists found = find(new SheetOf("Fields")
+                    .row("Field", "Crops", null, "Area")
+                    .row(null, year, 2026, "(ac)")
+                    .row("Top", "oats", "wheat", 10));
+            ListRows fields = found.rows(Fields.LIST);
+            assertThat(fields.size()).isEqualTo(1);
+            assertThat(fields.unit(Fields.AREA, 0)).hasValue(Units.AC);
+            assertThat(fields.state(Fields.CROP, 0)).isEqualTo(ListRows.State.ASKED);
+            assertThat(found.findings()).singleElement().satisfies(asked -> assertThat(asked.message())
+                    .contains("\"Crops 2025\" (Fields!B1)", "\"Crops 2026\" (Fields!C1)"));
+        }
+    }
+
+    @Test
     void aRowWithANameOrAFigureIsNoHeader() {
         FoundLists named = find(new SheetOf("Fields")
                 .row("Field", "Area", "Watercourse", null)
