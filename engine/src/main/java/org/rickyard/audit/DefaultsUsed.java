@@ -65,7 +65,7 @@ public final class DefaultsUsed {
         if (then == null && otherwise == null) {
             return null;
         }
-        Evaluator.TruthAt when = Evaluator.condition(choice.when(), table);
+        Evaluator.TruthAt when = table.truth(choice.when());
         return row -> {
             Boolean taken = when.at(row);
             IntPredicate branch = taken == null ? null : taken ? then : otherwise;

@@ -1,7 +1,6 @@
 package org.rickyard.lists;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -45,7 +44,7 @@ final class HeaderText {
     private final List<Integer> ends;
 
     /** The first words, as often as they were asked for: every list asks for the same. */
-    private final Map<Integer, String> names = new HashMap<>();
+    private String[] names;
 
     private HeaderText withoutYear;
     private boolean lookedForYear;
@@ -119,7 +118,13 @@ final class HeaderText {
 
     /** The first {@code count} words. */
     String name(int count) {
-        return names.computeIfAbsent(count, first -> String.join(" ", words.subList(0, first)));
+        if (names == null) {
+            names = new String[words.size() + 1];
+        }
+        if (names[count] == null) {
+            names[count] = String.join(" ", words.subList(0, count));
+        }
+        return names[count];
     }
 
     /** The whole header in normal form. */

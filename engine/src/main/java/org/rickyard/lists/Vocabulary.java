@@ -57,6 +57,7 @@ final class Vocabulary {
     private final Map<String, Settled> settled = new HashMap<>();
     private final Map<ColumnSpec, Map<String, String>> words = new LinkedHashMap<>();
     private final List<String> names = new ArrayList<>();
+    private final Map<ColumnSpec, String> canonical = new HashMap<>();
     private int longest;
 
     Vocabulary(ListSpec spec) {
@@ -64,6 +65,7 @@ final class Vocabulary {
         names.add(Words.normal(spec.name()));
         spec.synonyms().forEach(synonym -> names.add(Words.normal(synonym)));
         for (ColumnSpec column : spec.columns()) {
+            canonical.put(column, HeaderText.normal(column.name()));
             learn(column.name(), column);
         }
         for (ColumnSpec column : spec.columns()) {
@@ -79,10 +81,9 @@ final class Vocabulary {
 
     private void learn(String header, ColumnSpec column) {
         String normal = HeaderText.normal(header);
-        String canonical = HeaderText.normal(column.name());
         String one = normal.replace(" ", "");
-        certain.putIfAbsent(normal, new Known(column, normal.equals(canonical) ? 3 : 2));
-        joined.putIfAbsent(one, new Known(column, one.equals(canonical) ? 3 : 2));
+        certain.putIfAbsent(normal, new Known(column, normal.equals(canonical.get(column)) ? 3 : 2));
+        joined.putIfAbsent(one, new Known(column, one.equals(canonical.get(column)) ? 3 : 2));
         longest = Math.max(longest, normal.split(" ").length);
     }
 
