@@ -18,7 +18,9 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampHeights;
+import org.rickyard.trade.silage.Filling;
 
 /** The cards as they lie in the file: one page for each clamp, drawn, live, and with the dangers on it. */
 class ClampCardsTest {
@@ -91,6 +93,57 @@ class ClampCardsTest {
         assertThat(cards.get(3)).contains("no section: the shape is withheld").contains("withheld");
         assertThat(String.join(" ", cards.get(3))).contains("Floor width missing");
         assertThat(book.disagreements()).isEmpty();
+    }
+
+    @Test
+    void aClampWithoutCropListedTellsNothingOfItsFilling() throws IOException {
+        Path other = Files.createDirectory(folder.resolve("two"));
+        try (SilageBook two = new SilageBook(other)
+                .list(
+                        "Fields",
+                        row("Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis", "DM at ensiling (%)", "Clamp"),
+                        row("Top", "grass", 10, 30, "as carted", 28, "Used"))
+                .list(
+                        "Clamps",
+                        row(
+                                "Clamp",
+                                "Kind",
+                                "Length (m)",
+                                "Floor width (m)",
+                                "Wall height (m)",
+                                "DM target (%)",
+                                "Delivery (t/h)",
+                                "Roller mass (t)"),
+                        row("Used", "walled", 30, 10, 3, 28, 60, 15),
+                        row("Unused", "walled", 30, 10, 3, 28, 60, 15))
+                .run()) {
+            assertThat(two.number("clamp-rolling", Filling.HOURS, 0)).isEqualTo(5);
+            assertThat(two.has("clamps", ClampContents.FILL, 0)).isTrue();
+            assertThat(two.number("clamps", ClampContents.CAPACITY, 1)).isPositive();
+            assertThat(two.has("clamps", ClampContents.FILL, 1)).isFalse();
+            assertThat(two.has("clamp-rolling", Filling.HOURS, 1)).isFalse();
+            assertThat(two.has("clamp-rolling", Filling.DAYS_OPEN, 1)).isFalse();
+            String reason = "no crop is listed for the clamp (column Clamp of Fields or Cuts)";
+            assertThat(two.status("clamps", 0)).isEqualTo("ok");
+            assertThat(two.status("clamps", 1)).isEqualTo(reason + ". ");
+            assertThat(two.status("clamp-rolling", 1)).isEqualTo(reason + ". ");
+            assertThat(two.findings()).anyMatch(finding -> finding.contains(reason + ", so "));
+            assertThat(two.disagreements()).isEmpty();
+            try (XSSFWorkbook file = new XSSFWorkbook(Files.newInputStream(two.write()))) {
+                List<List<String>> cards = cards(file.getSheet("Clamp cards"), List.of("Used (", "Unused ("));
+                assertThat(after(cards.get(1), "Hours to fill")).isEqualTo("withheld");
+                assertThat(after(cards.get(1), "Days open")).isEqualTo("withheld");
+                assertThat(after(cards.get(1), "Crop in clamp (fresh)")).isEqualTo("none listed");
+                assertThat(after(cards.get(0), "Hours to fill")).isNotEqualTo("withheld");
+                assertThat(after(cards.get(0), "Crop in clamp (fresh)")).isNotEqualTo("none listed");
+            }
+        }
+    }
+
+    /** The text that follows another on a card; figures are no texts. */
+    private static String after(List<String> card, String name) {
+        assertThat(card).contains(name);
+        return card.get(card.indexOf(name) + 1);
     }
 
     @Test

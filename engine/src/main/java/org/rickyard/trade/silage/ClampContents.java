@@ -278,9 +278,9 @@ public final class ClampContents {
     public static final Formula CLAMP_FILL = new Formula(
             "clamp-fill",
             FILL,
-            value(CROP_IN).over(CAPACITY),
+            withCrop(value(CROP_IN).over(CAPACITY)),
             Source.derived("fresh crop going in over fresh capacity"),
-            "losses and settling are not taken off the crop, so it errs towards full",
+            "only where crop is listed for the clamp; losses and settling are not taken off the crop, so it errs towards full",
             List.of(WorkedExample.from(Source.derived("306 t into 612 t is half full"))
                     .with(CROP_IN, 306)
                     .with(CAPACITY, 612)
@@ -306,6 +306,13 @@ public final class ClampContents {
     public static final Expr TOTAL_OF_ROWS = new Expr.Total("crop", Crop.ENSILED, CLAMP_KEY, CLAMP_KEY, true);
     /** Their dry matter. */
     public static final Expr TOTAL_DM_OF_ROWS = new Expr.Total("crop", Crop.CROP_DM, CLAMP_KEY, CLAMP_KEY, true);
+
+    /** Of a clamp for which no crop is listed, nothing is told of its filling: nought would look like an answer. */
+    static Expr withCrop(Expr expr) {
+        return expr.onlyWhen(
+                Condition.compare(value(CROP_IN), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.T)),
+                "no crop is listed for the clamp (column Clamp of Fields or Cuts)");
+    }
 
     private static WorkedExample table(double dryMatter, double tonnesPerCubicMetre) {
         return WorkedExample.from(DAERA).with(CLAMP_DM, dryMatter).gives(tonnesPerCubicMetre, Units.T_PER_M3, 2);

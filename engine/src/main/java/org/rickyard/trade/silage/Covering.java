@@ -144,7 +144,7 @@ public final class Covering {
     public static final Formula ADDITIVE_LITRES = new Formula(
             "additive-litres",
             LITRES,
-            value(CROP_IN).times(ADDITIVE),
+            ClampContents.withCrop(value(CROP_IN).times(ADDITIVE)),
             Source.secondHand("Hillsborough 1995 in farm press: formic acid 2.3-2.5 L/t; others 3-5 L/t"),
             "tonnes fresh as ensiled; the label's rate decides",
             List.of(WorkedExample.from(Source.derived("612 t at 3 L/t"))

@@ -61,7 +61,7 @@ public final class FilledByCrop {
     public static final Formula VOLUME_OF_CROP = new Formula(
             "crop-volume",
             CROP_VOLUME,
-            value(CROP_IN).over(DENSITY),
+            ClampContents.withCrop(value(CROP_IN).over(DENSITY)),
             Source.derived("fresh crop over fresh density"),
             "settled",
             List.of(WorkedExample.from(Source.published("agriland.co.uk (press): 612 t at 680 kg/m3 is 900 m3"))

@@ -50,20 +50,24 @@ final class CardParts {
         return "IF(ISNUMBER(" + cell + ")," + cell + ",\"withheld\")";
     }
 
-    /** A number of a table without which a figure means nothing: no tank is full, so nothing goes into a full tank. */
-    record Provided(ResultTable table, Symbol symbol, int row) {
+    /**
+     * A number of a table without which a figure means nothing: no tank is full, so nothing goes into a full tank.
+     *
+     * @param none what stands in the place of the figure while that number is nought
+     */
+    record Provided(ResultTable table, Symbol symbol, int row, String none) {
         boolean isNone() {
             return table.of(symbol).has(row) && table.of(symbol).number(row) == 0;
         }
     }
 
-    /** The same, but blank while what it is told of is nought, so that nobody measures it out. */
+    /** The same, but not told while what it is told of is nought, so that nobody takes it for an answer. */
     PlainSheet.Line figure(
             PlainSheet.Line line, CellLook look, ResultTable table, Symbol symbol, int row, Provided provided) {
         String shown = provided(provided, shown(table, symbol, row));
         Values values = table.of(symbol);
         if (provided.isNone()) {
-            return line.formula(look, shown, "");
+            return line.formula(look, shown, provided.none());
         }
         return values.has(row) ? line.formula(look, shown, values.number(row)) : line.formula(look, shown, "withheld");
     }
@@ -71,7 +75,7 @@ final class CardParts {
     private String provided(Provided provided, String shown) {
         String cell = places.cell(provided.table().spec(), provided.symbol(), provided.row())
                 .absolute();
-        return "IF(" + cell + "=0,\"\"," + shown + ")";
+        return "IF(" + cell + "=0,\"" + provided.none() + "\"," + shown + ")";
     }
 
     /**
@@ -99,13 +103,16 @@ final class CardParts {
         return own(line, places.cell(table.spec(), symbol, row).absolute(), own, table.of(symbol), row);
     }
 
-    /** The same, but blank while what it is told of is nought. */
+    /** The same, but not told while what it is told of is nought. */
     PlainSheet.Line own(
             PlainSheet.Line line, OwnUnit own, ResultTable table, Symbol symbol, int row, Provided provided) {
         String cell = places.cell(table.spec(), symbol, row).absolute();
         String shown = provided(provided, shown(cell, own));
+        if (provided.isNone()) {
+            return line.formula(look(own), shown, provided.none());
+        }
         Values values = table.of(symbol);
-        return values.has(row) && !provided.isNone()
+        return values.has(row)
                 ? line.formula(look(own), shown, own.scaling().apply(values.number(row)))
                 : line.formula(look(own), shown, "");
     }

@@ -21,6 +21,7 @@ import org.rickyard.trade.silage.FilledByCrop;
 import org.rickyard.trade.silage.Filling;
 import org.rickyard.trade.silage.Rolling;
 import org.rickyard.trade.silage.SilageCautions;
+import org.rickyard.workbook.graft.CellLook;
 
 /**
  * Clamp cards: for each clamp a page to print and hang up, with the height not to be exceeded, live figures, a drawn
@@ -155,8 +156,20 @@ final class ClampCards {
         }
         Symbol symbol = entry.symbol();
         PlainSheet.Line line = page.line().text(large ? Looks.TITLE : Looks.NAME, CardParts.name(symbol));
-        return parts.figure(line, large ? Looks.LIMIT : CardParts.look(symbol.decimals()), table, symbol, row)
+        CellLook look = large ? Looks.LIMIT : CardParts.look(symbol.decimals());
+        return (isCrop(entry)
+                        ? parts.figure(line, look, table, symbol, row, listed(table, row))
+                        : parts.figure(line, look, table, symbol, row))
                 .text(Looks.UNIT, CardParts.unit(symbol));
+    }
+
+    private static boolean isCrop(Entry entry) {
+        return entry.symbol().equals(ClampContents.CROP_IN);
+    }
+
+    /** No crop listed is not a crop of nought. */
+    private static CardParts.Provided listed(ResultTable clamps, int row) {
+        return new CardParts.Provided(clamps, ClampContents.CROP_IN, row, "none listed");
     }
 
     /** The figure in the client's own unit, on a line of its own; none where he measures as we do. */
@@ -171,7 +184,9 @@ final class ClampCards {
                 .text(
                         Looks.NAME,
                         CardParts.name(entry.symbol()) + " in " + own.get().unit());
-        return parts.own(line, own.get(), table, entry.symbol(), row)
+        return (isCrop(entry)
+                        ? parts.own(line, own.get(), table, entry.symbol(), row, listed(table, row))
+                        : parts.own(line, own.get(), table, entry.symbol(), row))
                 .text(Looks.UNIT, own.get().unit().symbol());
     }
 

@@ -188,7 +188,7 @@ final class SprayCards {
                 : amount.equals(TankPlan.PRODUCT_PART) ? TankPlan.PART : null;
         return tank == null || blocks.spec().column(tank).isEmpty()
                 ? Optional.empty()
-                : Optional.of(new CardParts.Provided(blocks, tank, block));
+                : Optional.of(new CardParts.Provided(blocks, tank, block, ""));
     }
 
     /** The same product in the unit that its dose was asked in, on a line of its own. */
