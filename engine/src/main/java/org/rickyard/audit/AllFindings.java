@@ -66,7 +66,7 @@ public final class AllFindings {
                             Optional.of(places.cell(table.spec(), shown, row)),
                             String.join(", ", Results.about(table, row).values()) + ": " + rule.text()
                                     + RuleFigures.of(
-                                            table, rule, row, plan.lists().dayZero())));
+                                            table, rule, row, plan.lists().dayZero(), places)));
                 }
             }
             if (count > most) {

@@ -17,6 +17,7 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.plan.CautionRule;
 import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
 
 /** The figures a caution was raised by, each with the client's cell it was typed in, so that the slip can be found. */
@@ -29,7 +30,7 @@ final class RuleFigures {
     private RuleFigures() {}
 
     /** A sentence such as "Here dose per hectare is 1250 L/ha (Jobs!F2)."; empty if there is nothing to name. */
-    static String of(ResultTable table, CautionRule rule, int row, LocalDate dayZero) {
+    static String of(ResultTable table, CautionRule rule, int row, LocalDate dayZero, SheetPlaces places) {
         List<String> figures = new ArrayList<>();
         for (Symbol symbol : Inputs.of(rule.when())) {
             Values values = table.of(symbol);
@@ -41,7 +42,7 @@ final class RuleFigures {
             Set<CellAddress> cells = new LinkedHashSet<>();
             typed(table, symbol, row, cells);
             String where = cells.isEmpty() || cells.size() > MOST_CELLS
-                    ? ""
+                    ? fetched(table, symbol, row, places)
                     : " ("
                             + String.join(
                                     ", ",
@@ -49,6 +50,17 @@ final class RuleFigures {
             figures.add(symbol.name() + " is " + value(table, symbol, row, dayZero) + where);
         }
         return figures.isEmpty() ? "" : " Here " + String.join(", ", figures) + ".";
+    }
+
+    /** Where on a sheet of ours a figure stands that was fetched from there. */
+    private static String fetched(ResultTable table, Symbol symbol, int row, SheetPlaces places) {
+        if (table.spec().column(symbol).orElse(null) instanceof TableColumn.Joined joined
+                && joined.expr() instanceof Expr.From from
+                && table.of(from.position()).has(row)) {
+            int there = (int) table.of(from.position()).number(row) - 1;
+            return " (" + places.cell(table.other(from.table()).spec(), from.symbol(), there) + ")";
+        }
+        return "";
     }
 
     private static String value(ResultTable table, Symbol symbol, int row, LocalDate dayZero) {

@@ -32,12 +32,17 @@ final class FeedTables {
     private static final String STOCKS_ID = "feed-stocks";
     private static final String DEMAND_ID = "feed-demand";
 
-    private static final List<CautionRule> STOCK_RULES = List.of(new CautionRule(
-            Severity.CAUTION,
-            Condition.all(List.of(
-                    Condition.compare(value(Keys.CLAMP_KEY), Relation.MORE, number(0)),
-                    Condition.compare(value(Feeding.FEED_CROPS), Relation.MORE, number(0)))),
-            "crop is allotted to this clamp too: see that the same silage is not counted twice."));
+    private static final List<CautionRule> STOCK_RULES = List.of(
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.compare(value(Keys.CLAMP_KEY), Relation.MORE, number(0)),
+                            Condition.compare(value(Feeding.FEED_CROPS), Relation.MORE, number(0)))),
+                    "crop is allotted to this clamp too: see that the same silage is not counted twice."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(value(Feeding.STORED), Relation.MORE, value(ClampContents.CAPACITY)),
+                    "more is in store than this clamp holds: check the amount, the clamp's measures and its density."));
 
     /** One row per store. */
     static final TableSpec STOCKS = new TableSpec(
@@ -63,7 +68,11 @@ final class FeedTables {
                                     new Expr.Count("crop", Losses.FED, Keys.CLAMP_KEY, Keys.CLAMP_KEY, false)),
                             new TableColumn.Calculated(Feeding.STORE, false),
                             new TableColumn.Calculated(Feeding.STOCK_IN_HAND, true),
-                            new TableColumn.Calculated(Feeding.STOCK_DM, true)),
+                            new TableColumn.Calculated(Feeding.STOCK_DM, true),
+                            // Only a store that is a clamp of the list has a row there.
+                            new TableColumn.Joined(
+                                    Keys.CLAMP_POSITION, new Expr.Position("clamps", Keys.CLAMP_KEY, Keys.CLAMP_KEY)),
+                            ClampJoin.from(ClampContents.CAPACITY)),
                     STOCK_RULES),
             List.of(
                     new TableSpec.TotalName(Feeding.IN_HAND, "Rickyard_stock_in_hand"),

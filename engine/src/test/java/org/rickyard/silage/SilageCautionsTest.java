@@ -279,4 +279,24 @@ class SilageCautionsTest {
     private static void on(SilageBook book, String sheet, String... dangers) {
         assertThat(String.join(" ", book.texts(sheet))).as(sheet).contains(dangers);
     }
+
+    /** 40 × 10 × 2 m at 600 kg/m3 are 480 t. */
+    @ParameterizedTest
+    @CsvSource({"Main, 479, false", "Main, 481, true", "Stack, 481, false"})
+    void moreInStoreThanItsClampHolds(String store, double tonnes, boolean said) throws IOException {
+        try (SilageBook book = book(clamp("Main", "Density, fresh (kg/m3)", 600, "Batter", 0))
+                .list("Stocks", row("Store", "Kind", "Amount (t)", "DM (%)"), row(store, "clamp", tonnes, 30))
+                .run()) {
+            String caution = "more is in store than this clamp holds";
+            assertThat(book.number("clamps", ClampContents.CAPACITY, 0)).isEqualTo(480, within(1e-9));
+            assertThat(book.status("feed-stocks", 0)).isEqualTo("ok");
+            assertThat(book.cautions("feed-stocks", 0).contains(caution)).isEqualTo(said);
+            assertThat(book.findings().stream().filter(finding -> finding.contains(caution)))
+                    .hasSize(said ? 1 : 0)
+                    .allMatch(finding -> finding.matches(
+                            ".*Here in store \\(fresh\\) is 481 t \\(Stocks!C2\\), clamp capacity \\(fresh\\) is 480 t"
+                                    + " \\('Clamp capacity'![A-Z]+[0-9]+\\)\\."));
+            assertThat(book.disagreements()).isEmpty();
+        }
+    }
 }
