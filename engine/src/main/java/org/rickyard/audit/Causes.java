@@ -42,6 +42,12 @@ public final class Causes {
 
     /** A condition, what to say where it fails, whether it asks about words only, and what it reads. */
     private record Requirement(Condition condition, String otherwise, boolean ofWords, Set<Symbol> reads) {
+        /** Whether one of several quantities would do, and none is there. */
+        boolean asksForAny() {
+            return condition instanceof Condition.Any any
+                    && any.parts().stream().allMatch(Condition.Given.class::isInstance);
+        }
+
         boolean holds(ResultTable table, int row) {
             return Boolean.TRUE.equals(table.truth(condition).at(row));
         }
@@ -139,6 +145,9 @@ public final class Causes {
                     blank &= !table.of(symbol).has(row);
                 }
                 found.add(new Cause(requirement.otherwise, cellOf(table, requirement, row), blank));
+                if (requirement.asksForAny()) {
+                    typedBehind(table, requirement.reads, row);
+                }
                 return;
             }
         }
@@ -155,6 +164,13 @@ public final class Causes {
                 found.add(new Cause(requirement.otherwise, cellOf(table, requirement, row)));
             }
         }
+    }
+
+    /** The client's cells for want of which quantities have no value; what rests on no cell is not said again. */
+    private void typedBehind(ResultTable table, Set<Symbol> symbols, int row) {
+        Set<Cause> said = new LinkedHashSet<>(found);
+        symbols.forEach(symbol -> symbol(table, symbol, row));
+        found.removeIf(cause -> !said.contains(cause) && cause.cell().isEmpty());
     }
 
     private static Optional<CellAddress> cellOf(ResultTable table, Requirement requirement, int row) {

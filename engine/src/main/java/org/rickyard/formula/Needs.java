@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.rickyard.formula.Condition.Relation;
 
 /**
@@ -102,7 +103,9 @@ final class Needs {
         } else if (expr instanceof Expr.LeastGiven e) {
             List<Condition> given = new ArrayList<>();
             e.symbols().forEach(symbol -> given.add(new Condition.Given(symbol)));
-            require(Condition.any(given), "none of what is compared has a value");
+            // Names may hold commas of their own.
+            String names = e.symbols().stream().map(Symbol::name).collect(Collectors.joining("; "));
+            require(Condition.any(given), "none of these has a value: " + names);
         } else if (expr instanceof Expr.Join e) {
             e.parts().forEach(this::read);
         } else if (expr instanceof Expr.Choice

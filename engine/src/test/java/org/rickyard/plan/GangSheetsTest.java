@@ -13,6 +13,10 @@ import org.rickyard.testing.SeasonBook;
 class GangSheetsTest {
 
     private static SeasonBook farm(int trailers, Object distance) {
+        return farm("Mower; Rake; Forager; Trailer x " + trailers + "; Loader; Roller", distance);
+    }
+
+    private static SeasonBook farm(String gang, Object distance) {
         return new SeasonBook()
                 .sheet(
                         "Fields",
@@ -70,12 +74,7 @@ class GangSheetsTest {
                 .sheet(
                         "Jobs",
                         row("Job", "Field", "Operation", "Machine", "Hours per day"),
-                        row(
-                                "First cut",
-                                "grass",
-                                "silage",
-                                "Mower; Rake; Forager; Trailer x " + trailers + "; Loader; Roller",
-                                10));
+                        row("First cut", "grass", "silage", gang, 10));
     }
 
     @Test
@@ -120,5 +119,32 @@ class GangSheetsTest {
         assertThat(worked.result("shape-index", "Corner").given()).isFalse();
         assertThat(worked.messages()).anyMatch(m -> m.contains("area and perimeter cannot belong to one field"));
         assertThat(worked.number("shape-index", "Long Acre")).isCloseTo(70000 / 1100.0 / 1100, within(1e-9));
+    }
+
+    @Test
+    void aGangWithoutAnyRateNamesWhatIsComparedAndTheBlankCell() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis"),
+                        row("Long Acre", "grass", 7, 20, "as carted fresh"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Forager", "forager", null, 5.5, 70))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine"),
+                        row("First cut", "grass", "silage", "Forager"),
+                        row("Second cut", "grass", "silage", "Forager; Forager"))
+                .run();
+        String said = "none of these has a value: chopping, area per hour; carting, area per hour; pushing up, area per"
+                + " hour; rolling, area per hour";
+        String blank = "working width missing";
+        assertThat(worked.result("gang-rate", "Second cut").reason()).isEqualTo(said + "; " + blank + " (Machines!C2)");
+        assertThat(worked.messages()).anyMatch(message -> message.startsWith(said + ", so "));
+        // The grid says the same of the row.
+        assertThat(worked.plan().table("gangs").of(TableSpec.STATUS).word(0)).startsWith(said + ". ");
+        assertThat(worked.differences()).isEmpty();
     }
 }
