@@ -72,9 +72,14 @@ public final class NameKey {
     }
 
     private int[] ofHolding(int[] all, String wanted) {
-        return Arrays.stream(all)
-                .filter(row -> Words.key(rows.text(holding, row)).equals(wanted))
-                .toArray();
+        int[] own = new int[all.length];
+        int count = 0;
+        for (int row : all) {
+            if (Words.key(rows.text(holding, row)).equals(wanted)) {
+                own[count++] = row;
+            }
+        }
+        return Arrays.copyOf(own, count);
     }
 
     private Resolution of(int[] found) {

@@ -58,9 +58,16 @@ final class FieldChoice {
             return List.of();
         }
         String plainHolding = NameKey.key(holding);
-        return group.stream()
-                .filter(f -> plainHolding.isEmpty() || plainHolding.equals(NameKey.key(fields.text(Fields.HOLDING, f))))
-                .toList();
+        if (plainHolding.isEmpty()) {
+            return group;
+        }
+        List<Integer> own = new ArrayList<>();
+        for (int field : group) {
+            if (plainHolding.equals(NameKey.key(fields.text(Fields.HOLDING, field)))) {
+                own.add(field);
+            }
+        }
+        return own;
     }
 
     private List<Integer> group(String name) {

@@ -58,14 +58,24 @@ final class JobLines {
     }
 
     private void read() {
-        Map<String, Integer> numbers = new HashMap<>();
-        // Lines are told apart by job, field and machine; what is sprayed, by the block and water volume too.
-        TupleNumbers works = new TupleNumbers(3);
-        TupleNumbers sprayings = new TupleNumbers(5);
-        TankContents tanks = new TankContents();
-        int[] jobOf = new int[16];
-        int[] sprayingOf = new int[16];
+        Reading reading = new Reading();
         for (int job = 0; job < jobs.size(); job++) {
+            reading.job(job);
+        }
+        reading.lines();
+    }
+
+    /** One reading of the job list. */
+    private final class Reading {
+        private final Map<String, Integer> numbers = new HashMap<>();
+        // Lines are told apart by job, field and machine; what is sprayed, by the block and water volume too.
+        private final TupleNumbers works = new TupleNumbers(3);
+        private final TupleNumbers sprayings = new TupleNumbers(5);
+        private final TankContents tanks = new TankContents();
+        private int[] jobOf = new int[16];
+        private int[] sprayingOf = new int[16];
+
+        void job(int job) {
             List<Integer> gang = gang(job);
             int name = number(
                     numbers,
@@ -83,51 +93,61 @@ final class JobLines {
             for (int field : fieldChoice.find(jobs, job)) {
                 for (int machine : gang) {
                     String type = machines.text(Machines.TYPE, machine);
-                    if (!type.isEmpty() && !Suitability.worksByWidth(type)) {
-                        continue;
-                    }
-                    int spraying = -1;
-                    if (sprays(type)) {
-                        int blockHere = jobBlock >= 0
-                                ? jobBlock
-                                : number(numbers, NameKey.key(fields.text(Fields.BLOCK, field)));
-                        spraying = sprayings.of(name, machine, blockHere, water, field);
-                        tanks.add(spraying, content, job);
-                    }
-                    int before = works.count();
-                    int work = works.of(name, field, machine);
-                    if (work == before) {
-                        if (work == jobOf.length) {
-                            jobOf = Arrays.copyOf(jobOf, 2 * work);
-                            sprayingOf = Arrays.copyOf(sprayingOf, 2 * work);
+                    if (type.isEmpty() || Suitability.worksByWidth(type)) {
+                        int spraying = -1;
+                        if (sprays(type)) {
+                            int blockHere = jobBlock >= 0 ? jobBlock : blockOf(field);
+                            spraying = sprayings.of(name, machine, blockHere, water, field);
+                            tanks.add(spraying, content, job);
                         }
-                        jobOf[work] = job;
-                        sprayingOf[work] = spraying;
+                        work(name, field, machine, job, spraying);
                     }
                 }
             }
         }
-        TupleNumbers byContent = new TupleNumbers(6);
-        for (int work = 0; work < works.count(); work++) {
-            int field = works.member(work, 1);
-            int machine = works.member(work, 2);
-            int spraying = sprayingOf[work];
-            int key = 0;
-            if (spraying >= 0) {
-                int holding = number(numbers, NameKey.key(fields.text(Fields.HOLDING, field)));
-                key = 1
-                        + byContent.of(
-                                works.member(work, 0),
-                                machine,
-                                sprayings.member(spraying, 2),
-                                sprayings.member(spraying, 3),
-                                holding,
-                                tanks.set(spraying));
-                if (key > blocks.size()) {
-                    blocks.add(new Block(key, jobOf[work], field, machine, tanks.jobs(spraying)));
-                }
+
+        private int blockOf(int field) {
+            return number(numbers, NameKey.key(fields.text(Fields.BLOCK, field)));
+        }
+
+        private void work(int name, int field, int machine, int job, int spraying) {
+            int before = works.count();
+            int work = works.of(name, field, machine);
+            if (work < before) {
+                return;
             }
-            lines.add(new Line(jobOf[work], field, machine, key));
+            if (work == jobOf.length) {
+                jobOf = Arrays.copyOf(jobOf, 2 * work);
+                sprayingOf = Arrays.copyOf(sprayingOf, 2 * work);
+            }
+            jobOf[work] = job;
+            sprayingOf[work] = spraying;
+        }
+
+        /** Puts the sprayings of one tank content together into blocks. */
+        void lines() {
+            TupleNumbers byContent = new TupleNumbers(6);
+            for (int work = 0; work < works.count(); work++) {
+                int field = works.member(work, 1);
+                int machine = works.member(work, 2);
+                int spraying = sprayingOf[work];
+                int key = 0;
+                if (spraying >= 0) {
+                    int holding = number(numbers, NameKey.key(fields.text(Fields.HOLDING, field)));
+                    key = 1
+                            + byContent.of(
+                                    works.member(work, 0),
+                                    machine,
+                                    sprayings.member(spraying, 2),
+                                    sprayings.member(spraying, 3),
+                                    holding,
+                                    tanks.set(spraying));
+                    if (key > blocks.size()) {
+                        blocks.add(new Block(key, jobOf[work], field, machine, tanks.jobs(spraying)));
+                    }
+                }
+                lines.add(new Line(jobOf[work], field, machine, key));
+            }
         }
     }
 

@@ -59,6 +59,19 @@ public final class OwnMeasures {
 
     private static final List<Unit> DENOMINATORS = List.of(Units.AC, Units.HA, Units.H, Units.MIN, Units.D);
 
+    private static final List<Unit> OURS = List.of(
+            Units.HA_PER_H,
+            Units.H.over(Units.HA),
+            Units.MONEY_UNIT.over(Units.HA),
+            Units.L_PER_HA,
+            Units.L_PER_MIN,
+            Units.L_PER_H,
+            Units.T_PER_HA,
+            Units.T_PER_H,
+            Units.T_DM,
+            Units.T_DM_PER_HA,
+            Units.M3);
+
     private final Map<Kind, Unit> units = new EnumMap<>(Kind.class);
     private final String words;
 
@@ -99,7 +112,7 @@ public final class OwnMeasures {
         Unit liquid = the(Kind.LIQUID);
         Unit mass = the(Kind.MASS);
         Unit dry = UnitText.ofDryMatter(mass);
-        // Each in place of one of ours, in the same order; volumes of earth and silage follow the lengths.
+        // Each in place of one of OURS, in the same order; volumes of earth and silage follow the lengths.
         List<Unit> customary = List.of(
                 area.over(Units.H),
                 Units.H.over(area),
@@ -119,19 +132,6 @@ public final class OwnMeasures {
         }
         return null;
     }
-
-    private static final List<Unit> OURS = List.of(
-            Units.HA_PER_H,
-            Units.H.over(Units.HA),
-            Units.MONEY_UNIT.over(Units.HA),
-            Units.L_PER_HA,
-            Units.L_PER_MIN,
-            Units.L_PER_H,
-            Units.T_PER_HA,
-            Units.T_PER_H,
-            Units.T_DM,
-            Units.T_DM_PER_HA,
-            Units.M3);
 
     private Unit volume() {
         Unit length = the(Kind.LENGTH);
