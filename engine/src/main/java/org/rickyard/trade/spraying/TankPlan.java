@@ -298,9 +298,7 @@ public final class TankPlan {
                     .times(DOSE_USED)
                     .onlyWhen(
                             Condition.compare(
-                                    call(
-                                            Function.ROUND_DOWN,
-                                            value(TREATED_AREA).over(TANKFUL_AREA)),
+                                    call(Function.ROUND, value(TREATED_AREA).over(TANKFUL_AREA), number(9)),
                                     Relation.AT_LEAST,
                                     number(1)),
                             "there is no full tankful"),
