@@ -227,6 +227,15 @@ final class Binder {
         }
         boolean rival = heading.candidates().size() == 1 && open.isEmpty();
         if (open.isEmpty() && !rival) {
+            findings.add(Finding.note(
+                    table.address(table.headerRow, sheetColumn),
+                    Words.quoted(table.headers[sheetColumn]) + " is not read: "
+                            + String.join(
+                                    " and ",
+                                    heading.candidates().stream()
+                                            .map(ColumnSpec::name)
+                                            .toList())
+                            + " of " + spec.name() + " are taken from other columns."));
             return;
         }
         List<ColumnSpec> candidates = rival ? heading.candidates() : open;

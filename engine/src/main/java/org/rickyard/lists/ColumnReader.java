@@ -396,10 +396,16 @@ final class ColumnReader {
                 Words.quoted(text)
                         + (digits ? " is stored as text, not as a number" : " is not a number") + "; expected "
                         + expected() + "."
-                        + (digits
-                                ? " Type it again as a number."
-                                : AmountText.of(text).howToWrite(binding.unit().unit(), customary)));
+                        + (digits ? " Type it again as a number." : howToWrite(text, binding)));
         return State.NOT_READABLE;
+    }
+
+    private String howToWrite(String text, Binding binding) {
+        // "1 in 4" is how slopes are spoken of; asked for is the 4.
+        OptionalDouble run = spec == Clamps.RAMP_RUN ? BatterText.read(text) : OptionalDouble.empty();
+        return run.isPresent()
+                ? " Write " + Words.digits(run.getAsDouble()) + ", the metres along for each metre up."
+                : AmountText.of(text).howToWrite(binding.unit().unit(), customary);
     }
 
     /** "2.5 L/ha" in one cell: the amount and its unit. */

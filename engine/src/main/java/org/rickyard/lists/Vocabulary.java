@@ -203,7 +203,8 @@ final class Vocabulary {
             }
         }
         if (fitting.isEmpty()) {
-            boolean empty = header.rest(count).isEmpty() || header.isSetOff(count);
+            // "Rate/ac" tells of what it is a rate no more than "Rate" does.
+            boolean empty = header.rest(count).isEmpty() || header.isSetOff(count) || isAreaAlone(header.rest(count));
             return empty ? new Heading(candidates, header.rest(count), 1, false, null) : null;
         }
         boolean told = fitting.size() == 1 && candidates.size() > 1 && !rest.isEmpty();
@@ -252,6 +253,16 @@ final class Vocabulary {
         }
         boolean readable = header.isSetOff(count) || UnitWordsOnly.isUnit(bare) || isBasis(bare);
         return readable ? bare : null;
+    }
+
+    /** "/ac" or "per ha": for each of an area, and nothing of what. */
+    private static boolean isAreaAlone(String rest) {
+        if (!isBasis(rest)) {
+            return false;
+        }
+        String area = rest.substring(rest.startsWith("/") ? 1 : "per ".length()).strip();
+        return UnitText.read(area, CustomaryUnits.UNSET) instanceof UnitText.Known known
+                && known.unit().isCompatible(Units.HA);
     }
 
     private static boolean isBasis(String rest) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Units;
@@ -275,6 +277,37 @@ class ListFinderTest {
         assertThat(rows.state(Jobs.DOSE, 0)).isEqualTo(ListRows.State.NO_COLUMN);
         assertThat(rows.unit(Jobs.SPEED, 0)).hasValue(Units.MPH);
         assertThat(settled.findings()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Rate", "Rate/ac", "Rate/ha", "Rate per ha", "Rate per acre"})
+    void aRateForAnAreaIsAskedLikeALoneRate(String header) {
+        FoundLists found = find(
+                new SheetOf("Jobs").row("Field", "Operation", "Machine", header).row("A", "spray", "Sprayer", 200));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.state(Jobs.WATER_VOLUME, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(jobs.state(Jobs.DOSE, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(found.findings())
+                .filteredOn(finding -> finding.severity() != Finding.Severity.NOTE)
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message())
+                        .startsWith("The header \"" + header + "\" could mean Water volume or Dose of Jobs."));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Rate", "Rate/ac"})
+    void aRateIsToldAsUnreadWhereWaterAndDoseStandElsewhere(String header) {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Water volume (L/ha)", "Dose (L/ha)", header)
+                .row("A", "spray", "Sprayer", 200, 1.5, 7));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.number(Jobs.WATER_VOLUME, 0)).isEqualTo(200);
+        assertThat(jobs.number(Jobs.DOSE, 0)).isEqualTo(1.5);
+        assertThat(found.findings())
+                .singleElement()
+                .isEqualTo(Finding.note(
+                        new CellAddress("Jobs", 0, 5),
+                        "\"" + header + "\" is not read: Water volume and Dose of Jobs are taken from other columns."));
     }
 
     @Test

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.Crop;
@@ -55,6 +57,19 @@ class SilageBadInputTest {
                     .anyMatch(said -> said.contains("Fields!F2 DM at ensiling 0.28 % DM cannot be: expected above 5,"
                             + " below 95 % DM. If 28 % is meant, write 28."));
             assertThat(book.has("crop", Crop.CROP_DM, 0)).isFalse();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1 in 4, 4", "4:1, 4", "45°, 1"})
+    void aRampRunWrittenAsASlopeIsToldAsAFigure(String typed, String figure) throws IOException {
+        try (SilageBook book = book().list("Clamps", CLAMPS, clamp("Big", 30, 10, 3, 3, null, 1, typed, 25))
+                .run()) {
+            assertThat(book.findings())
+                    .anyMatch(said -> said.contains(
+                                    "Clamps!I2 \"" + typed + "\" is not a number; expected a number from 0 up to 20")
+                            && said.endsWith(" Write " + figure + ", the metres along for each metre up."));
+            assertThat(book.has("clamps", ClampContents.CAPACITY, 0)).isFalse();
         }
     }
 
