@@ -12,6 +12,9 @@ import org.rickyard.quantity.Unit;
 public final class Scaling {
     private static final int MOST_DECIMAL_DIGITS = 12;
     private static final int MOST_DIGITS_TOLD = 6;
+    /** 0.3048 and 25.4 are known as units are; 5/9 and 5/18 say more than 1.8 and 3.6. */
+    private static final int LEAST_DIGITS_OF_A_UNIT = 3;
+
     private static final BigInteger EXACT_DOUBLE = BigInteger.ONE.shiftLeft(53);
 
     private final double multiplier;
@@ -35,8 +38,8 @@ public final class Scaling {
     }
 
     /**
-     * The steps for a ratio: ÷10 for 1/10, ×0.40468564224 for acres to hectares and ÷0.40468564224 the other way,
-     * ×num÷den where no decimal ends.
+     * The steps for a ratio: ÷10 for 1/10, ×0.3048 for feet to metres and ÷0.3048 the other way, ×num÷den where neither
+     * is a number that people know.
      */
     public static Scaling of(Ratio ratio) {
         BigInteger numerator = ratio.numerator();
@@ -51,8 +54,8 @@ public final class Scaling {
         if (decimal != null) {
             return new Scaling(decimal.toPlainString(), "1");
         }
-        BigDecimal inverse = isLong(ratio) ? finiteDecimal(Ratio.ONE.over(ratio)) : null;
-        if (inverse != null) {
+        BigDecimal inverse = finiteDecimal(Ratio.ONE.over(ratio));
+        if (inverse != null && (isLong(ratio) || inverse.precision() >= LEAST_DIGITS_OF_A_UNIT)) {
             return new Scaling("1", inverse.toPlainString());
         }
         if (numerator.compareTo(EXACT_DOUBLE) < 0 && denominator.compareTo(EXACT_DOUBLE) < 0) {

@@ -104,7 +104,7 @@ class PrintedFormulaTest {
     void conversionsAreWrittenAsExactRatios() {
         assertThat(words(value(SPEED).in(Units.M_PER_S))).isEqualTo("speed × 5 ÷ 18");
         assertThat(words(value(LENGTH).in(Units.KM))).isEqualTo("length ÷ 1000");
-        assertThat(words(value(LENGTH).in(Units.FT))).isEqualTo("length × 1250 ÷ 381");
+        assertThat(words(value(LENGTH).in(Units.FT))).isEqualTo("length ÷ 0.3048");
     }
 
     @Test
