@@ -127,6 +127,11 @@ class SprayCardsTest {
             }
         }
         assertThat(run.results("product-per-full-tankful", "T1")).hasSize(full == 0 ? 0 : 2);
+        // On Tank fills a tankful is what it holds: 17.3 ha × 1.25 in one load, or in two.
+        assertThat(run.results("product-in-tankful", "T1", "Herbicide A"))
+                .hasSize(full == 0 ? 1 : 2)
+                .allSatisfy(load ->
+                        assertThat(load.number().orElseThrow()).isEqualTo(21.625 / (full == 0 ? 1 : 2), within(1e-9)));
         assertThat(run.number("product-in-part-tankful", "T1", "Herbicide A"))
                 .isEqualTo(part / 200 * 1.25, within(1e-9));
     }
