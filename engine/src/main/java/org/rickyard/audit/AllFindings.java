@@ -55,7 +55,7 @@ public final class AllFindings {
 
     private void cautions(ResultTable table) {
         for (CautionRule rule : table.spec().rules()) {
-            Evaluator.TruthAt when = Evaluator.condition(rule.when(), table);
+            Evaluator.TruthAt when = table.truth(rule.when());
             Symbol shown = Results.resultColumns(table).get(0).symbol();
             int most = rule.severity() == Severity.STOP ? MOST_OF_A_KIND : MOST_CAUTIONED_ROWS;
             int count = 0;

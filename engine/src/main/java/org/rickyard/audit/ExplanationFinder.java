@@ -96,13 +96,13 @@ public final class ExplanationFinder {
     private Explanation inRow(ResultTable table, TableColumn column, int row, CellAddress cell) {
         Explanation value = new Explanations(results).value(table, column.symbol(), row);
         Explanation ofRow = value.about(Results.about(table, row));
-        if (table.links(column.symbol()) == null && value.value().number().isPresent()) {
-            Optional<Result.Own> own = results.own(
-                    table, column.symbol(), row, value.value().number().get());
-            ofRow = own.isEmpty()
-                    ? ofRow
-                    : ofRow.note("in your units: " + Numbers.readable(own.get().number()) + " "
-                            + own.get().unit());
+        if (table.links(column.symbol()) == null) {
+            Optional<Result.Own> own =
+                    value.value().number().flatMap(number -> results.own(table, column.symbol(), row, number));
+            if (own.isPresent()) {
+                ofRow = ofRow.note("in your units: "
+                        + Numbers.readable(own.get().number()) + " " + own.get().unit());
+            }
         }
         return value.cell().filter(cell::equals).isPresent() ? ofRow : ofRow.note(cell + " is a link to it");
     }

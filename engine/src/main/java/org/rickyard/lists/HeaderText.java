@@ -3,7 +3,6 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A header cut into words, so that its first words can be taken as a name and the rest as a unit: "Working width (m)". */
@@ -97,23 +96,16 @@ final class HeaderText {
     /** The header without its year, or null if it names none. */
     HeaderText withoutYear() {
         if (!lookedForYear) {
-            Matcher year = YEAR.matcher(raw);
-            withoutYear = year.find() ? of(year.replaceFirst(" ")) : null;
+            String without = withoutYear(raw);
+            withoutYear = without.equals(raw) ? null : of(without);
             lookedForYear = true;
         }
         return withoutYear;
     }
 
-    /** Where the first year of a text begins, or -1. */
-    static int yearAt(String text) {
-        Matcher year = YEAR.matcher(text);
-        return year.find() ? year.start() : -1;
-    }
-
-    /** Where the first year of a text ends, or -1. */
-    static int yearEnd(String text) {
-        Matcher year = YEAR.matcher(text);
-        return year.find() ? year.end() : -1;
+    /** A text without the first year in it. */
+    static String withoutYear(String text) {
+        return YEAR.matcher(text).replaceFirst(" ");
     }
 
     /** The first {@code count} words. */

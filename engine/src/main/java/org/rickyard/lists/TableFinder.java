@@ -140,23 +140,17 @@ final class TableFinder {
         while (end < length && Character.isLetterOrDigit(text.charAt(end))) {
             end++;
         }
-        if (hasNumber(text, start)) {
+        if (hasNumber(text, start) && hasNumber(HeaderText.withoutYear(text), start)) {
             return false;
         }
         return end > start && firstWords.contains(HeaderText.normal(text.substring(start, end)));
     }
 
-    /** Whether digits stand in it that are no year and not the power of a unit: "Field 7", but not "Output (m3/h)". */
+    /** Whether digits stand in it that are not the power of a unit: "Field 7", but not "Output (m3/h)". */
     private static boolean hasNumber(String text, int start) {
-        return hasNumber(text, start, -1, -1)
-                && hasNumber(text, start, HeaderText.yearAt(text), HeaderText.yearEnd(text));
-    }
-
-    private static boolean hasNumber(String text, int start, int year, int yearEnd) {
         for (int i = start; i < text.length(); i++) {
             char c = text.charAt(i);
-            boolean ofYear = i >= year && i < yearEnd;
-            if (c >= '0' && c <= '9' && (i == 0 || !Character.isLetter(text.charAt(i - 1))) && c != '1' && !ofYear) {
+            if (c >= '0' && c <= '9' && (i == 0 || !Character.isLetter(text.charAt(i - 1))) && c != '1') {
                 return true;
             }
         }

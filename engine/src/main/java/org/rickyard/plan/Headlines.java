@@ -44,7 +44,7 @@ public final class Headlines {
                 List.of(TankPlan.TOTAL_SPRAY_MIX, TankPlan.FULL_TANKFULS, TankPlan.PART_TANKFUL));
         add(headlines, plan.table("tank-mix"), List.of(TankPlan.PRODUCT_TOTAL));
         add(headlines, plan.table("product-order"), List.of(ProductOrder.PACKS_TO_BUY));
-        // Where no crop is listed at all, a fill of nought would look like an empty clamp.
+        // Where no crop is listed at all, nobody asks how full the clamps are.
         boolean withCrop = plan.table("crop").rows() > 0;
         add(
                 headlines,

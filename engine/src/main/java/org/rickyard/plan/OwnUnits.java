@@ -87,7 +87,7 @@ public final class OwnUnits {
             ListRows fields = lists.rows(Fields.LIST);
             holdings = new String[fields.size()];
             for (int field = 0; field < holdings.length; field++) {
-                holdings[field] = key(fields.text(Fields.HOLDING, field));
+                holdings[field] = NameKey.key(fields.text(Fields.HOLDING, field));
             }
             TELLING.forEach(this::hear);
         }
@@ -181,13 +181,9 @@ public final class OwnUnits {
         ColumnSpec holding = list.spec().column("Holding").orElse(null);
         boolean fields = list.spec().equals(Fields.LIST);
         for (int row = atWork.nextClearBit(0); row < list.size(); row = atWork.nextClearBit(row + 1)) {
-            String name = fields ? holdings[row] : holding == null ? NOBODY : key(list.text(holding, row));
+            String name = fields ? holdings[row] : holding == null ? NOBODY : NameKey.key(list.text(holding, row));
             reader.take(name, row);
         }
-    }
-
-    private static String key(String holding) {
-        return NameKey.key(holding);
     }
 
     /** What all holdings have in common, for what belongs to none of them. */
@@ -211,7 +207,7 @@ public final class OwnUnits {
 
     /** What a holding measures in, by its name; for no name, what all holdings have in common. */
     OwnMeasures of(String holding) {
-        String key = key(holding);
+        String key = NameKey.key(holding);
         return key.equals(NOBODY) ? common : measures.getOrDefault(key, common);
     }
 

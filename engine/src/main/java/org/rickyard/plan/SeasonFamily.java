@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
-import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -51,16 +50,12 @@ final class SeasonFamily {
      * job is done asks no question of hours, deadlines and days fit for work.
      */
     private boolean hasWindows() {
-        boolean asked = isColumn(jobs, Jobs.LATEST)
-                || isColumn(jobs, Jobs.WORKABLE_DAYS)
-                || isColumn(jobs, Jobs.HOURS_PER_DAY)
-                || isColumn(machines, Machines.HOURS_PER_DAY);
+        boolean asked = jobs.has(Jobs.LATEST)
+                || jobs.has(Jobs.WORKABLE_DAYS)
+                || jobs.has(Jobs.HOURS_PER_DAY)
+                || machines.has(Machines.HOURS_PER_DAY);
         return IntStream.range(0, jobs.size())
                 .anyMatch(job -> jobs.isFilled(Jobs.LATEST, job) || asked && jobs.isFilled(Jobs.EARLIEST, job));
-    }
-
-    private static boolean isColumn(ListRows list, ColumnSpec column) {
-        return IntStream.range(0, list.size()).anyMatch(row -> list.state(column, row) != ListRows.State.NO_COLUMN);
     }
 
     static void build(PlanContext plan, Tasks tasks, WorkRows works) {

@@ -24,7 +24,8 @@ import org.rickyard.plan.Headlines;
  * Writes the results of a run for other programs, as {@value #FORMAT}, in UTF-8. Results are written one after another
  * and none is kept, so the size of a workbook does not matter. Numbers have full precision in their shortest form; a
  * value that is withheld is null and its reason says why. An input that was not given has the value null, and its cell
- * is the one to fill in. Where the client measures in other units than ours, {@code own} gives the value in his. Within a version of the format members are only ever added.
+ * is the one to fill in. Where the client measures in other units than ours, {@code own} gives the value in his. Within
+ * a version of the format members are only ever added.
  */
 public final class ResultsJson {
     /** Name and version of the format. */

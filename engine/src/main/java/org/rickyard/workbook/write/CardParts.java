@@ -2,6 +2,7 @@ package org.rickyard.workbook.write;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.plan.OwnUnit;
@@ -12,6 +13,8 @@ import org.rickyard.workbook.graft.CellLook;
 
 /** What cards for print are made of, whatever they are about: live figures, cautions, what a row lacks. */
 final class CardParts {
+    private static final String WITHHELD = "withheld";
+
     private final PlainSheet page;
     private final SheetPlaces places;
     private final List<String> cautions = new ArrayList<>();
@@ -35,86 +38,82 @@ final class CardParts {
 
     /** How a figure with so many decimals looks. */
     static CellLook look(int decimals) {
-        return Looks.decimals(Looks.RESULT, Math.min(4, decimals));
+        return Looks.decimals(Looks.RESULT, Math.min(Looks.MOST_DECIMALS, decimals));
+    }
+
+    /**
+     * A number without which a figure means nothing: no tank is full, so nothing goes into a full tank.
+     *
+     * @param cell where it stands
+     * @param isNone whether it is nought now
+     * @param none what stands in the place of the figure while it is
+     */
+    record Provided(String cell, boolean isNone, String none) {}
+
+    /** That a number of a table is not nought. */
+    Provided provided(ResultTable table, Symbol symbol, int row, String none) {
+        Values values = table.of(symbol);
+        return new Provided(cell(table, symbol, row), values.has(row) && values.number(row) == 0, none);
     }
 
     /** Puts a figure of a table into a line, live; a word in its place while it is withheld. */
     PlainSheet.Line figure(PlainSheet.Line line, CellLook look, ResultTable table, Symbol symbol, int row) {
-        Values values = table.of(symbol);
-        String shown = shown(table, symbol, row);
-        return values.has(row) ? line.formula(look, shown, values.number(row)) : line.formula(look, shown, "withheld");
-    }
-
-    private String shown(ResultTable table, Symbol symbol, int row) {
-        String cell = places.cell(table.spec(), symbol, row).absolute();
-        return "IF(ISNUMBER(" + cell + ")," + cell + ",\"withheld\")";
-    }
-
-    /**
-     * A number of a table without which a figure means nothing: no tank is full, so nothing goes into a full tank.
-     *
-     * @param none what stands in the place of the figure while that number is nought
-     */
-    record Provided(ResultTable table, Symbol symbol, int row, String none) {
-        boolean isNone() {
-            return table.of(symbol).has(row) && table.of(symbol).number(row) == 0;
-        }
+        return figure(line, look, table, symbol, row, Optional.empty());
     }
 
     /** The same, but not told while what it is told of is nought, so that nobody takes it for an answer. */
     PlainSheet.Line figure(
-            PlainSheet.Line line, CellLook look, ResultTable table, Symbol symbol, int row, Provided provided) {
-        String shown = provided(provided, shown(table, symbol, row));
-        Values values = table.of(symbol);
-        if (provided.isNone()) {
-            return line.formula(look, shown, provided.none());
-        }
-        return values.has(row) ? line.formula(look, shown, values.number(row)) : line.formula(look, shown, "withheld");
+            PlainSheet.Line line,
+            CellLook look,
+            ResultTable table,
+            Symbol symbol,
+            int row,
+            Optional<Provided> provided) {
+        return live(line, look, cell(table, symbol, row), "", number(table.of(symbol), row), WITHHELD, provided);
     }
 
-    private String provided(Provided provided, String shown) {
-        String cell = places.cell(provided.table().spec(), provided.symbol(), provided.row())
-                .absolute();
-        return "IF(" + cell + "=0,\"" + provided.none() + "\"," + shown + ")";
+    /** Puts a figure of a table into a line in the client's own unit, live; nothing while it is withheld. */
+    PlainSheet.Line own(
+            PlainSheet.Line line, OwnUnit own, ResultTable table, Symbol symbol, int row, Optional<Provided> provided) {
+        return own(line, own, cell(table, symbol, row), table.of(symbol), row, provided);
     }
 
     /**
-     * Puts a number that stands elsewhere into a line in the client's own unit, live; nothing while that is no number.
+     * The same of a number that stands elsewhere.
      *
      * @param cell where it stands in our unit
      */
-    static PlainSheet.Line own(PlainSheet.Line line, String cell, OwnUnit own, Values values, int row) {
-        String shown = shown(cell, own);
-        return values.has(row)
-                ? line.formula(look(own), shown, own.scaling().apply(values.number(row)))
-                : line.formula(look(own), shown, "");
+    static PlainSheet.Line own(
+            PlainSheet.Line line, OwnUnit own, String cell, Values values, int row, Optional<Provided> provided) {
+        Optional<Double> number = number(values, row).map(own.scaling()::apply);
+        return live(line, look(own.decimals()), cell, own.scaling().cell(), number, "", provided);
     }
 
-    private static CellLook look(OwnUnit own) {
-        return Looks.decimals(Looks.RESULT, Math.min(Looks.MOST_DECIMALS, own.decimals()));
+    private String cell(ResultTable table, Symbol symbol, int row) {
+        return places.cell(table.spec(), symbol, row).absolute();
     }
 
-    private static String shown(String cell, OwnUnit own) {
-        return "IF(ISNUMBER(" + cell + ")," + cell + own.scaling().cell() + ",\"\")";
+    private static Optional<Double> number(Values values, int row) {
+        return values.has(row) ? Optional.of(values.number(row)) : Optional.empty();
     }
 
-    /** The same of a figure of a table. */
-    PlainSheet.Line own(PlainSheet.Line line, OwnUnit own, ResultTable table, Symbol symbol, int row) {
-        return own(line, places.cell(table.spec(), symbol, row).absolute(), own, table.of(symbol), row);
-    }
-
-    /** The same, but not told while what it is told of is nought. */
-    PlainSheet.Line own(
-            PlainSheet.Line line, OwnUnit own, ResultTable table, Symbol symbol, int row, Provided provided) {
-        String cell = places.cell(table.spec(), symbol, row).absolute();
-        String shown = provided(provided, shown(cell, own));
-        if (provided.isNone()) {
-            return line.formula(look(own), shown, provided.none());
+    private static PlainSheet.Line live(
+            PlainSheet.Line line,
+            CellLook look,
+            String cell,
+            String scaling,
+            Optional<Double> number,
+            String otherwise,
+            Optional<Provided> provided) {
+        String shown = "IF(ISNUMBER(" + cell + ")," + cell + scaling + ",\"" + otherwise + "\")";
+        if (provided.isPresent()) {
+            String none = provided.get().none();
+            shown = "IF(" + provided.get().cell() + "=0,\"" + none + "\"," + shown + ")";
+            if (provided.get().isNone()) {
+                return line.formula(look, shown, none);
+            }
         }
-        Values values = table.of(symbol);
-        return values.has(row)
-                ? line.formula(look(own), shown, own.scaling().apply(values.number(row)))
-                : line.formula(look(own), shown, "");
+        return number.isPresent() ? line.formula(look, shown, number.get()) : line.formula(look, shown, otherwise);
     }
 
     /** Takes the cautions of a row up for {@link #tellCautions}; rows of tables without cautions are passed over. */

@@ -157,19 +157,15 @@ final class ClampCards {
         Symbol symbol = entry.symbol();
         PlainSheet.Line line = page.line().text(large ? Looks.TITLE : Looks.NAME, CardParts.name(symbol));
         CellLook look = large ? Looks.LIMIT : CardParts.look(symbol.decimals());
-        return (isCrop(entry)
-                        ? parts.figure(line, look, table, symbol, row, listed(table, row))
-                        : parts.figure(line, look, table, symbol, row))
+        return parts.figure(line, look, table, symbol, row, listed(entry, table, row))
                 .text(Looks.UNIT, CardParts.unit(symbol));
     }
 
-    private static boolean isCrop(Entry entry) {
-        return entry.symbol().equals(ClampContents.CROP_IN);
-    }
-
     /** No crop listed is not a crop of nought. */
-    private static CardParts.Provided listed(ResultTable clamps, int row) {
-        return new CardParts.Provided(clamps, ClampContents.CROP_IN, row, "none listed");
+    private Optional<CardParts.Provided> listed(Entry entry, ResultTable table, int row) {
+        return entry.symbol().equals(ClampContents.CROP_IN)
+                ? Optional.of(parts.provided(table, ClampContents.CROP_IN, row, "none listed"))
+                : Optional.empty();
     }
 
     /** The figure in the client's own unit, on a line of its own; none where he measures as we do. */
@@ -184,9 +180,7 @@ final class ClampCards {
                 .text(
                         Looks.NAME,
                         CardParts.name(entry.symbol()) + " in " + own.get().unit());
-        return (isCrop(entry)
-                        ? parts.own(line, own.get(), table, entry.symbol(), row, listed(table, row))
-                        : parts.own(line, own.get(), table, entry.symbol(), row))
+        return parts.own(line, own.get(), table, entry.symbol(), row, listed(entry, table, row))
                 .text(Looks.UNIT, own.get().unit().symbol());
     }
 

@@ -37,6 +37,9 @@ final class SprayCards {
     /** To the millilitre or gram, as a jug or scale shows. */
     private static final int PRODUCT_DECIMALS = 3;
 
+    private static final List<Symbol> AMOUNTS =
+            List.of(TankPlan.PRODUCT_FULL, TankPlan.PRODUCT_PART, TankPlan.PRODUCT_FOR_BLOCK);
+
     private static final String BLANK = "................................";
 
     private final PlainSheet page;
@@ -133,19 +136,16 @@ final class SprayCards {
         }
         PlainSheet.Line line = value(page.line().text(Looks.NAME, CardParts.name(symbol)), table, symbol, row)
                 .text(Looks.UNIT, CardParts.unit(symbol));
-        plan.ownUnits().of(table, symbol, row).ifPresent(own -> parts.own(line, own, table, symbol, row)
+        plan.ownUnits().of(table, symbol, row).ifPresent(own -> parts.own(
+                        line, own, table, symbol, row, Optional.empty())
                 .text(Looks.UNIT, own.unit().symbol()));
     }
 
     private PlainSheet.Line value(PlainSheet.Line line, ResultTable table, Symbol symbol, int row) {
-        return value(line, table, symbol, row, symbol.decimals());
-    }
-
-    private PlainSheet.Line value(PlainSheet.Line line, ResultTable table, Symbol symbol, int row, int decimals) {
         if (table.spec().column(symbol).isEmpty()) {
             return line.skip();
         }
-        return parts.figure(line, CardParts.look(decimals), table, symbol, row);
+        return parts.figure(line, CardParts.look(symbol.decimals()), table, symbol, row);
     }
 
     /** What goes into a full tank and into the last one, in the order of Tank fills. */
@@ -167,19 +167,15 @@ final class SprayCards {
                     .text(Looks.NAME, mix.of(Quantities.PRODUCT).word(row))
                     .text(Looks.UNIT, mix.of(Quantities.PRODUCT_UNIT).word(row));
             for (Symbol amount : AMOUNTS) {
-                Optional<CardParts.Provided> tank = tank(amount, block);
-                if (tank.isPresent() && mix.spec().column(amount).isPresent()) {
-                    parts.figure(line, CardParts.look(PRODUCT_DECIMALS), mix, amount, row, tank.get());
+                if (mix.spec().column(amount).isEmpty()) {
+                    line.skip();
                 } else {
-                    value(line, mix, amount, row, PRODUCT_DECIMALS);
+                    parts.figure(line, CardParts.look(PRODUCT_DECIMALS), mix, amount, row, tank(amount, block));
                 }
             }
             ownUnit(mix, row, block);
         }
     }
-
-    private static final List<Symbol> AMOUNTS =
-            List.of(TankPlan.PRODUCT_FULL, TankPlan.PRODUCT_PART, TankPlan.PRODUCT_FOR_BLOCK);
 
     /** Without which tank an amount of product means nothing. */
     private Optional<CardParts.Provided> tank(Symbol amount, int block) {
@@ -188,7 +184,7 @@ final class SprayCards {
                 : amount.equals(TankPlan.PRODUCT_PART) ? TankPlan.PART : null;
         return tank == null || blocks.spec().column(tank).isEmpty()
                 ? Optional.empty()
-                : Optional.of(new CardParts.Provided(blocks, tank, block, ""));
+                : Optional.of(parts.provided(blocks, tank, block, ""));
     }
 
     /** The same product in the unit that its dose was asked in, on a line of its own. */
@@ -201,13 +197,10 @@ final class SprayCards {
                 .text(Looks.NAME, mix.of(Quantities.PRODUCT).word(row) + ", in your unit")
                 .text(Looks.UNIT, unit.get().unit().symbol());
         for (Symbol amount : AMOUNTS) {
-            Optional<CardParts.Provided> tank = tank(amount, block);
             if (mix.spec().column(amount).isEmpty()) {
                 line.skip();
-            } else if (tank.isPresent()) {
-                parts.own(line, unit.get(), mix, amount, row, tank.get());
             } else {
-                parts.own(line, unit.get(), mix, amount, row);
+                parts.own(line, unit.get(), mix, amount, row, tank(amount, block));
             }
         }
     }
@@ -248,7 +241,7 @@ final class SprayCards {
                     .text(Looks.TEXT, loads.of(TankLoads.TANKFUL_NAME).word(row));
             value(line, loads, TankLoads.AREA_IN_TANKFUL, row);
             value(line, loads, TankLoads.LITRES, row);
-            own.ifPresent(unit -> parts.own(line, unit, loads, TankLoads.LITRES, row));
+            own.ifPresent(unit -> parts.own(line, unit, loads, TankLoads.LITRES, row, Optional.empty()));
         }
         if (rows.size() > MOST_TANKFULS) {
             page.line()

@@ -173,7 +173,7 @@ final class SummarySheet {
             return;
         }
         Values values = headline.table().of(headline.formula().result());
-        CardParts.own(line, "C" + number, wanted.get(), values, headline.row())
+        CardParts.own(line, wanted.get(), "C" + number, values, headline.row(), Optional.empty())
                 .text(Looks.UNIT, wanted.get().unit().symbol());
     }
 
