@@ -28,6 +28,30 @@ final class HeaderRow {
             return firstColumn + headings.length - 1;
         }
 
+        /** The same with headings read otherwise. */
+        Match with(Vocabulary.Heading[] others) {
+            return new Match(vocabulary, firstColumn, others, missing, matched, score);
+        }
+
+        /** How many headers mean the column and no other. */
+        int places(ColumnSpec column) {
+            int places = 0;
+            for (Vocabulary.Heading heading : headings) {
+                places += heading != null && heading.isCertain() && heading.column() == column ? 1 : 0;
+            }
+            return places;
+        }
+
+        /** The first header that means the column and no other, out of those of the row; null if none does. */
+        String headerOf(ColumnSpec column, String[] headers) {
+            for (int i = 0; i < headings.length; i++) {
+                if (headings[i] != null && headings[i].isCertain() && headings[i].column() == column) {
+                    return headers[firstColumn + i];
+                }
+            }
+            return null;
+        }
+
         boolean holds(ColumnSpec column) {
             for (Vocabulary.Heading heading : headings) {
                 if (heading != null && heading.candidates().contains(column)) {
@@ -75,6 +99,9 @@ final class HeaderRow {
                 }
             }
         }
+        int otherwise = vocabulary.readOtherwise(headings, headers, first);
+        matched += otherwise;
+        score += otherwise;
         Match match = new Match(vocabulary, first, headings, List.of(), matched, score);
         List<String> missing = missing(match, named);
         return new Match(vocabulary, first, headings, missing, matched, score);

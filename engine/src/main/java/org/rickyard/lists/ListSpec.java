@@ -19,6 +19,7 @@ import java.util.Map;
  * @param qualifiers column to the column of words that may stand in its header ("Power (PTO kW)")
  * @param unitColumns column to the column that names the unit of each row
  * @param substitutes required column to the columns any of which makes up for it ("Block" for "Field" of a job)
+ * @param hints what headers mean beside others
  */
 public record ListSpec(
         String name,
@@ -30,7 +31,36 @@ public record ListSpec(
         Map<String, List<ColumnSpec>> unclear,
         Map<ColumnSpec, ColumnSpec> qualifiers,
         Map<ColumnSpec, ColumnSpec> unitColumns,
-        Map<ColumnSpec, List<ColumnSpec>> substitutes) {
+        Map<ColumnSpec, List<ColumnSpec>> substitutes,
+        Hints hints) {
+
+    /**
+     * What headers mean beside others.
+     *
+     * @param told headers that could mean several columns and are told by their neighbours
+     * @param otherwise headers that mean a column if no other header of the table does, the likelier ones first
+     * @param forBoth headers of one figure that holds for several columns, in normal form
+     */
+    public record Hints(List<Told> told, List<Otherwise> otherwise, List<String> forBoth) {}
+
+    /**
+     * A header that means a column if no other one does.
+     *
+     * @param header in normal form
+     * @param column what it means
+     * @param measured whether it must say a unit: "Fill point (km)", since a "Fill point" may be a name
+     */
+    public record Otherwise(String header, ColumnSpec column, boolean measured) {}
+
+    /**
+     * A header that means one column where others stand in the same table: "Rate" the dose where the water volume has a
+     * column of its own.
+     *
+     * @param header in normal form
+     * @param column what it means there
+     * @param beside the columns that must all be there
+     */
+    public record Told(String header, ColumnSpec column, List<ColumnSpec> beside) {}
 
     /**
      * Sets of columns of which one must be there.
@@ -61,7 +91,8 @@ public record ListSpec(
                 Map.of(),
                 Map.of(),
                 Map.of(),
-                Map.of());
+                Map.of(),
+                new Hints(List.of(), List.of(), List.of()));
     }
 
     /** The column of this name, in any case. */
@@ -74,7 +105,17 @@ public record ListSpec(
     /** The same, its rows named by these columns. */
     ListSpec identifiedBy(ColumnSpec... names) {
         return new ListSpec(
-                name, synonyms, columns, List.of(names), oneOf, least, unclear, qualifiers, unitColumns, substitutes);
+                name,
+                synonyms,
+                columns,
+                List.of(names),
+                oneOf,
+                least,
+                unclear,
+                qualifiers,
+                unitColumns,
+                substitutes,
+                hints);
     }
 
     /** The same, needing the one or the other of these sets of columns. */
@@ -91,41 +132,82 @@ public record ListSpec(
                 unclear,
                 qualifiers,
                 unitColumns,
-                substitutes);
+                substitutes,
+                hints);
     }
 
     /** The same, taken for this list only with at least so many known headers. */
     ListSpec needsHeaders(int count) {
         return new ListSpec(
-                name, synonyms, columns, identity, oneOf, count, unclear, qualifiers, unitColumns, substitutes);
+                name, synonyms, columns, identity, oneOf, count, unclear, qualifiers, unitColumns, substitutes, hints);
     }
 
     /** The same, with a header that could mean any of these columns. */
     ListSpec unclear(List<String> headers, ColumnSpec... candidates) {
         Map<String, List<ColumnSpec>> all = new LinkedHashMap<>(unclear);
         headers.forEach(header -> all.put(header, List.of(candidates)));
-        return new ListSpec(name, synonyms, columns, identity, oneOf, least, all, qualifiers, unitColumns, substitutes);
+        return new ListSpec(
+                name, synonyms, columns, identity, oneOf, least, all, qualifiers, unitColumns, substitutes, hints);
     }
 
     /** The same, words of the one column being understood in the header of the other. */
     ListSpec qualifier(ColumnSpec column, ColumnSpec words) {
         Map<ColumnSpec, ColumnSpec> all = new LinkedHashMap<>(qualifiers);
         all.put(column, words);
-        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, all, unitColumns, substitutes);
+        return new ListSpec(
+                name, synonyms, columns, identity, oneOf, least, unclear, all, unitColumns, substitutes, hints);
     }
 
     /** The same, one column naming the unit of others row by row. */
     ListSpec unitColumn(ColumnSpec unit, ColumnSpec... of) {
         Map<ColumnSpec, ColumnSpec> all = new LinkedHashMap<>(unitColumns);
         List.of(of).forEach(column -> all.put(column, unit));
-        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, all, substitutes);
+        return new ListSpec(
+                name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, all, substitutes, hints);
     }
 
     /** The same, a required column being made up for by any of the others. */
     ListSpec substitute(ColumnSpec needed, ColumnSpec... others) {
         Map<ColumnSpec, List<ColumnSpec>> all = new LinkedHashMap<>(substitutes);
         all.put(needed, List.of(others));
-        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, all);
+        return new ListSpec(
+                name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, all, hints);
+    }
+
+    /** The same, a header being one column where all of the others stand in the same table. */
+    ListSpec told(String header, ColumnSpec column, ColumnSpec... beside) {
+        List<Told> all = new ArrayList<>(hints.told());
+        all.add(new Told(HeaderText.normal(header), column, List.of(beside)));
+        return with(new Hints(List.copyOf(all), hints.otherwise(), hints.forBoth()));
+    }
+
+    /** The same, these headers (parted by commas, the likelier first) being one column where no other header is. */
+    ListSpec otherwise(ColumnSpec column, String headers) {
+        return otherwise(column, headers, false);
+    }
+
+    /** The same, if they say a unit. */
+    ListSpec otherwiseMeasured(ColumnSpec column, String headers) {
+        return otherwise(column, headers, true);
+    }
+
+    private ListSpec otherwise(ColumnSpec column, String headers, boolean measured) {
+        List<Otherwise> all = new ArrayList<>(hints.otherwise());
+        List.of(headers.split(", "))
+                .forEach(header -> all.add(new Otherwise(HeaderText.normal(header), column, measured)));
+        return with(new Hints(hints.told(), List.copyOf(all), hints.forBoth()));
+    }
+
+    /** The same, an unclear header holding for all its columns alike where it stands alone. */
+    ListSpec forBoth(String header) {
+        List<String> all = new ArrayList<>(hints.forBoth());
+        all.add(HeaderText.normal(header));
+        return with(new Hints(hints.told(), hints.otherwise(), List.copyOf(all)));
+    }
+
+    private ListSpec with(Hints other) {
+        return new ListSpec(
+                name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, substitutes, other);
     }
 
     /** A declared list is itself only. */

@@ -36,6 +36,11 @@ final class Vocabulary {
         ColumnSpec column() {
             return candidates.get(0);
         }
+
+        /** A certain heading in the place of this one. */
+        Heading as(ColumnSpec column, String unit) {
+            return new Heading(List.of(column), unit, 2, settled, null, false);
+        }
     }
 
     /** What the Layout sheet says of one header. */
@@ -105,6 +110,9 @@ final class Vocabulary {
     /** The first word of every header that means something here. */
     Set<String> firstWords() {
         Set<String> first = new HashSet<>();
+        spec.hints()
+                .otherwise()
+                .forEach(otherwise -> first.add(otherwise.header().split(" ")[0]));
         for (Set<String> headers : List.of(certain.keySet(), unclear.keySet(), settled.keySet())) {
             headers.forEach(header -> first.add(header.split(" ")[0]));
         }
@@ -117,6 +125,49 @@ final class Vocabulary {
         String normal = Words.normal(title);
         for (String name : names) {
             if (normal.equals(name) || normal.startsWith(name + " ") || normal.endsWith(" " + name)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Reads headers that mean a column only where no other header does.
+     *
+     * @return how many were read
+     */
+    int readOtherwise(Heading[] headings, String[] headers, int first) {
+        int read = 0;
+        for (ListSpec.Otherwise otherwise : spec.hints().otherwise()) {
+            if (!means(headings, otherwise.column())) {
+                read += readOtherwise(otherwise, headings, headers, first) ? 1 : 0;
+            }
+        }
+        return read;
+    }
+
+    private boolean readOtherwise(ListSpec.Otherwise otherwise, Heading[] headings, String[] headers, int first) {
+        int count = otherwise.header().split(" ").length;
+        for (int i = 0; i < headings.length; i++) {
+            HeaderText header =
+                    headings[i] != null || headers[first + i] == null ? null : HeaderText.of(headers[first + i]);
+            if (header == null
+                    || header.words().size() < count
+                    || !header.name(count).equals(otherwise.header())) {
+                continue;
+            }
+            String rest = rest(otherwise.column(), header, count);
+            if (rest != null && !(otherwise.measured() && rest.isEmpty())) {
+                headings[i] = new Heading(List.of(otherwise.column()), rest, 2, false, null);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean means(Heading[] headings, ColumnSpec column) {
+        for (Heading heading : headings) {
+            if (heading != null && heading.candidates().contains(column)) {
                 return true;
             }
         }
