@@ -342,6 +342,7 @@ public final class Machines {
             .unitColumn(CHARGE_UNIT, CHARGE)
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
             .told("rate", CHARGE, CHARGE_UNIT)
+            .otherwiseMeasured(WORKING_WIDTH, "swath, swathe, bout, cut")
             .otherwise(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
             .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)
