@@ -341,6 +341,7 @@ public final class Machines {
             .qualifier(CHARGE, CHARGE_UNIT)
             .unitColumn(CHARGE_UNIT, CHARGE)
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
+            .unclear(List.of("basis"), OUTPUT_BASIS, POWER_BASIS)
             .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
             .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)
             .unclear(List.of("pressure"), LOWEST_PRESSURE, HIGHEST_PRESSURE)

@@ -139,7 +139,7 @@ final class CropRows {
     /** Which cut a row is; 0 where no cut is listed. */
     double cut(int row) {
         int cut = rows.get(row).cut();
-        return cut >= 0 && cuts.state(Cuts.CUT, cut) == ListRows.State.GIVEN ? cuts.number(Cuts.CUT, cut) : 0;
+        return cut >= 0 && cuts.gives(Cuts.CUT, cut) ? cuts.number(Cuts.CUT, cut) : 0;
     }
 
     /** Told of each row: its field, its row of the cut list, its row of the clamp list (-1 for none), its share. */
