@@ -42,7 +42,8 @@ public final class Herds {
             .help("Of this feed, one animal.");
     /** Dry matter of a fresh intake. */
     public static final ColumnSpec DM = number("DM", Quantities.INTAKE_DM)
-            .also("dry matter, DM content, dry matter content, feed DM, moisture")
+            .also("dry matter, DM content, dry matter content, feed DM, moisture, DM of feed, dry matter of feed, "
+                    + "silage DM, DM of silage")
             .help("Needed where the intake is given fresh.");
     /** Days fed. */
     public static final ColumnSpec DAYS = number("Days", Quantities.DAYS)
