@@ -29,13 +29,17 @@ final class HeaderRow {
         }
 
         boolean holds(ColumnSpec column) {
-            for (Vocabulary.Heading heading : headings) {
-                if (heading != null && heading.candidates().contains(column)) {
-                    return true;
-                }
-            }
-            return false;
+            return HeaderRow.holds(headings, column);
         }
+    }
+
+    private static boolean holds(Vocabulary.Heading[] headings, ColumnSpec column) {
+        for (Vocabulary.Heading heading : headings) {
+            if (heading != null && heading.candidates().contains(column)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private final List<Vocabulary> vocabularies;
@@ -73,6 +77,16 @@ final class HeaderRow {
                     matched++;
                     score += heading.weight();
                 }
+            }
+        }
+        for (int column = first; named && column <= last; column++) {
+            Vocabulary.Heading heading = headers[column] == null || headings[column - first] != null
+                    ? null
+                    : vocabulary.readIfNamed(texts.computeIfAbsent(headers[column], HeaderText::of));
+            if (heading != null && !holds(headings, heading.column())) {
+                headings[column - first] = heading;
+                matched++;
+                score += heading.weight();
             }
         }
         Match match = new Match(vocabulary, first, headings, List.of(), matched, score);

@@ -19,6 +19,8 @@ import java.util.Map;
  * @param qualifiers column to the column of words that may stand in its header ("Power (PTO kW)")
  * @param unitColumns column to the column that names the unit of each row
  * @param substitutes required column to the columns any of which makes up for it ("Block" for "Field" of a job)
+ * @param ifNamed headers that mean a column only where the sheet, table or title calls the list by its name: tonnes
+ *     beside a "Clamp" are in store on a sheet of stocks; on another they may be what it holds
  */
 public record ListSpec(
         String name,
@@ -30,7 +32,8 @@ public record ListSpec(
         Map<String, List<ColumnSpec>> unclear,
         Map<ColumnSpec, ColumnSpec> qualifiers,
         Map<ColumnSpec, ColumnSpec> unitColumns,
-        Map<ColumnSpec, List<ColumnSpec>> substitutes) {
+        Map<ColumnSpec, List<ColumnSpec>> substitutes,
+        Map<String, ColumnSpec> ifNamed) {
 
     /**
      * Sets of columns of which one must be there.
@@ -61,6 +64,7 @@ public record ListSpec(
                 Map.of(),
                 Map.of(),
                 Map.of(),
+                Map.of(),
                 Map.of());
     }
 
@@ -74,7 +78,17 @@ public record ListSpec(
     /** The same, its rows named by these columns. */
     ListSpec identifiedBy(ColumnSpec... names) {
         return new ListSpec(
-                name, synonyms, columns, List.of(names), oneOf, least, unclear, qualifiers, unitColumns, substitutes);
+                name,
+                synonyms,
+                columns,
+                List.of(names),
+                oneOf,
+                least,
+                unclear,
+                qualifiers,
+                unitColumns,
+                substitutes,
+                ifNamed);
     }
 
     /** The same, needing the one or the other of these sets of columns. */
@@ -91,41 +105,64 @@ public record ListSpec(
                 unclear,
                 qualifiers,
                 unitColumns,
-                substitutes);
+                substitutes,
+                ifNamed);
     }
 
     /** The same, taken for this list only with at least so many known headers. */
     ListSpec needsHeaders(int count) {
         return new ListSpec(
-                name, synonyms, columns, identity, oneOf, count, unclear, qualifiers, unitColumns, substitutes);
+                name,
+                synonyms,
+                columns,
+                identity,
+                oneOf,
+                count,
+                unclear,
+                qualifiers,
+                unitColumns,
+                substitutes,
+                ifNamed);
     }
 
     /** The same, with a header that could mean any of these columns. */
     ListSpec unclear(List<String> headers, ColumnSpec... candidates) {
         Map<String, List<ColumnSpec>> all = new LinkedHashMap<>(unclear);
         headers.forEach(header -> all.put(header, List.of(candidates)));
-        return new ListSpec(name, synonyms, columns, identity, oneOf, least, all, qualifiers, unitColumns, substitutes);
+        return new ListSpec(
+                name, synonyms, columns, identity, oneOf, least, all, qualifiers, unitColumns, substitutes, ifNamed);
     }
 
     /** The same, words of the one column being understood in the header of the other. */
     ListSpec qualifier(ColumnSpec column, ColumnSpec words) {
         Map<ColumnSpec, ColumnSpec> all = new LinkedHashMap<>(qualifiers);
         all.put(column, words);
-        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, all, unitColumns, substitutes);
+        return new ListSpec(
+                name, synonyms, columns, identity, oneOf, least, unclear, all, unitColumns, substitutes, ifNamed);
     }
 
     /** The same, one column naming the unit of others row by row. */
     ListSpec unitColumn(ColumnSpec unit, ColumnSpec... of) {
         Map<ColumnSpec, ColumnSpec> all = new LinkedHashMap<>(unitColumns);
         List.of(of).forEach(column -> all.put(column, unit));
-        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, all, substitutes);
+        return new ListSpec(
+                name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, all, substitutes, ifNamed);
     }
 
     /** The same, a required column being made up for by any of the others. */
     ListSpec substitute(ColumnSpec needed, ColumnSpec... others) {
         Map<ColumnSpec, List<ColumnSpec>> all = new LinkedHashMap<>(substitutes);
         all.put(needed, List.of(others));
-        return new ListSpec(name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, all);
+        return new ListSpec(
+                name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, all, ifNamed);
+    }
+
+    /** The same, these headers meaning a column where the list is called by its name. */
+    ListSpec alsoIfNamed(ColumnSpec column, String headers) {
+        Map<String, ColumnSpec> all = new LinkedHashMap<>(ifNamed);
+        List.of(headers.split(", ")).forEach(header -> all.put(header, column));
+        return new ListSpec(
+                name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, substitutes, all);
     }
 
     /** A declared list is itself only. */

@@ -17,9 +17,7 @@ public final class Stocks {
     /** Its name. */
     public static final ColumnSpec STORE = text("Store", Quantities.STORE)
             .needed()
-            .also(
-                    "store name, name, feed store, forage, feed, stack, clamp, pit, silo, bunker, clamp name, pit name, forage type, "
-                            + "feed type")
+            .also("store name, name, feed store, forage, feed, stack, forage type, feed type")
             .help("The clamp's name, or the stack's.");
     /** Clamp or bales. */
     public static final ColumnSpec KIND = choice("Kind", Quantities.STORE_KIND, Choices.STORE_KIND)
@@ -64,9 +62,23 @@ public final class Stocks {
                             "stores",
                             "silage stocks",
                             "feed in store",
-                            "forage in store"),
+                            "forage in store",
+                            "silage in store",
+                            "fodder in store",
+                            "stock on hand",
+                            "feed on hand",
+                            "silage on hand",
+                            "forage on hand",
+                            "fodder on hand",
+                            "silage stock",
+                            "forage stock",
+                            "feed stock",
+                            "fodder stocks",
+                            "winter fodder",
+                            "supplement on hand"),
                     List.of(HOLDING, STORE, KIND, AMOUNT, COUNT, WEIGHT_EACH, DM, DATE, ALREADY_FED))
             .identifiedBy(STORE)
+            .alsoIfNamed(STORE, "clamp, clamp name, pit, pit name, silo, bunker, bay, clamp no, pit no, clamp or stack")
             .needsOneOf(List.of(AMOUNT), List.of(COUNT, WEIGHT_EACH))
             .needsHeaders(3);
 }

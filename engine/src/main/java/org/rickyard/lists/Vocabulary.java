@@ -145,6 +145,16 @@ final class Vocabulary {
         return unsettled(header);
     }
 
+    /** What a header means where the list is called by its name; null if no more than elsewhere. */
+    Heading readIfNamed(HeaderText header) {
+        for (Map.Entry<String, ColumnSpec> entry : spec.ifNamed().entrySet()) {
+            if (HeaderText.normal(entry.getKey()).equals(header.normal())) {
+                return new Heading(List.of(entry.getValue()), "", 2, false, null);
+            }
+        }
+        return null;
+    }
+
     private Heading unsettled(HeaderText header) {
         Heading dry = ofDryMatter(header);
         Heading heading = dry == null ? byName(header) : dry;

@@ -454,6 +454,18 @@ class ListFinderTest {
     }
 
     @Test
+    void tonnesBesideAClampAreInStoreOnASheetOfStocksOnly() {
+        Object[] header = {"Clamp", "Tonnes", "DM %"};
+        FoundLists stocks = find(new SheetOf("Silage in store").row(header).row("Big", 400, 28));
+        assertThat(names(stocks.rows(Stocks.LIST), Stocks.STORE)).containsExactly("Big");
+        FoundLists capacities = find(new SheetOf("Clamp capacities").row(header).row("Big", 400, 28));
+        assertThat(capacities.rows(Stocks.LIST).size()).isZero();
+        FoundLists both = find(
+                new SheetOf("Stocks").row("Store", "Clamp", "Tonnes", "DM %").row("First cut", "Big", 400, 28));
+        assertThat(names(both.rows(Stocks.LIST), Stocks.STORE)).containsExactly("First cut");
+    }
+
+    @Test
     void aFieldWithoutAreaIsStillARow() {
         FoundLists found =
                 find(new SheetOf("Fields").row("Field", "Area (ha)").row("A", 4).row("B", null));
