@@ -218,7 +218,34 @@ final class Binder {
         return new Binding(first.sheetColumn(), first.header(), first.rest(), first.unit(), true);
     }
 
+    /** One figure for all of the columns that a header could mean, where none of them has its own. */
+    private boolean bindAlike(Vocabulary.Heading heading, int sheetColumn) {
+        String header = table.headers[sheetColumn];
+        HeaderText text = HeaderText.of(header);
+        boolean alike = heading.candidates().stream().noneMatch(bindings::containsKey)
+                && spec.hints().forBoth().stream()
+                        .anyMatch(name -> text.words().size() >= name.split(" ").length
+                                && text.name(name.split(" ").length).equals(name));
+        if (alike) {
+            heading.candidates()
+                    .forEach(column -> bindings.put(column, List.of(binding(column, heading, sheetColumn))));
+            findings.add(Finding.note(
+                    table.address(table.headerRow, sheetColumn),
+                    Words.quoted(header) + " is read as "
+                            + String.join(
+                                    " and as ",
+                                    heading.candidates().stream()
+                                            .map(ColumnSpec::name)
+                                            .toList())
+                            + " of " + spec.name() + " alike. Where they differ, write a column for each."));
+        }
+        return alike;
+    }
+
     private void askWhichColumn(Vocabulary.Heading heading, int sheetColumn) {
+        if (bindAlike(heading, sheetColumn)) {
+            return;
+        }
         List<ColumnSpec> open = new ArrayList<>();
         for (ColumnSpec candidate : heading.candidates()) {
             if (!bindings.containsKey(candidate)) {

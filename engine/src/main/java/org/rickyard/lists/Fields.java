@@ -164,5 +164,10 @@ public final class Fields {
             .unclear(List.of("distance to water", "water distance"), DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
             .unclear(List.of("distance"), DISTANCE_TO_CLAMP, DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
             .unclear(List.of("height"), TREE_HEIGHT)
-            .unclear(List.of("gross area", "total area"), AREA);
+            .unclear(List.of("gross area", "total area"), AREA)
+            .otherwise(
+                    AREA,
+                    "area sprayed, sprayed area, area treated, treated area, area to spray, area to be sprayed, area to"
+                            + " treat, spray area, hectares treated, hectares sprayed, acres treated, acres sprayed")
+            .otherwiseMeasured(DISTANCE_TO_FILL_POINT, "fill point, water point, bowser, tap");
 }

@@ -28,18 +28,38 @@ final class HeaderRow {
             return firstColumn + headings.length - 1;
         }
 
-        boolean holds(ColumnSpec column) {
-            return HeaderRow.holds(headings, column);
+        /** The same with headings read otherwise. */
+        Match with(Vocabulary.Heading[] others) {
+            return new Match(vocabulary, firstColumn, others, missing, matched, score);
         }
-    }
 
-    private static boolean holds(Vocabulary.Heading[] headings, ColumnSpec column) {
-        for (Vocabulary.Heading heading : headings) {
-            if (heading != null && heading.candidates().contains(column)) {
-                return true;
+        /** How many headers mean the column and no other. */
+        int places(ColumnSpec column) {
+            int places = 0;
+            for (Vocabulary.Heading heading : headings) {
+                places += heading != null && heading.isCertain() && heading.column() == column ? 1 : 0;
             }
+            return places;
         }
-        return false;
+
+        /** The first header that means the column and no other, out of those of the row; null if none does. */
+        String headerOf(ColumnSpec column, String[] headers) {
+            for (int i = 0; i < headings.length; i++) {
+                if (headings[i] != null && headings[i].isCertain() && headings[i].column() == column) {
+                    return headers[firstColumn + i];
+                }
+            }
+            return null;
+        }
+
+        boolean holds(ColumnSpec column) {
+            for (Vocabulary.Heading heading : headings) {
+                if (heading != null && heading.candidates().contains(column)) {
+                    return true;
+                }
+            }
+            return false;
+        }
     }
 
     private final List<Vocabulary> vocabularies;
@@ -79,16 +99,9 @@ final class HeaderRow {
                 }
             }
         }
-        for (int column = first; named && column <= last; column++) {
-            Vocabulary.Heading heading = headers[column] == null || headings[column - first] != null
-                    ? null
-                    : vocabulary.readIfNamed(texts.computeIfAbsent(headers[column], HeaderText::of));
-            if (heading != null && !holds(headings, heading.column())) {
-                headings[column - first] = heading;
-                matched++;
-                score += heading.weight();
-            }
-        }
+        int otherwise = vocabulary.readOtherwise(headings, headers, first, named);
+        matched += otherwise;
+        score += otherwise;
         Match match = new Match(vocabulary, first, headings, List.of(), matched, score);
         List<String> missing = missing(match, named);
         return new Match(vocabulary, first, headings, missing, matched, score);

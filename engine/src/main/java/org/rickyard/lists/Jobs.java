@@ -169,5 +169,7 @@ public final class Jobs {
             .unitColumn(DOSE_UNIT, DOSE)
             .substitute(FIELD, BLOCK)
             .substitute(OPERATION, MIX, PRODUCT, DOSE, WATER_VOLUME)
-            .unclear(List.of("rate"), WATER_VOLUME, DOSE);
+            .unclear(List.of("rate"), WATER_VOLUME, DOSE)
+            .told("rate", DOSE, PRODUCT, WATER_VOLUME)
+            .told("rate", DOSE, PRODUCT, DOSE_UNIT);
 }

@@ -19,8 +19,7 @@ import java.util.Map;
  * @param qualifiers column to the column of words that may stand in its header ("Power (PTO kW)")
  * @param unitColumns column to the column that names the unit of each row
  * @param substitutes required column to the columns any of which makes up for it ("Block" for "Field" of a job)
- * @param ifNamed headers that mean a column only where the sheet, table or title calls the list by its name: tonnes
- *     beside a "Clamp" are in store on a sheet of stocks; on another they may be what it holds
+ * @param hints what headers mean beside others
  */
 public record ListSpec(
         String name,
@@ -33,7 +32,37 @@ public record ListSpec(
         Map<ColumnSpec, ColumnSpec> qualifiers,
         Map<ColumnSpec, ColumnSpec> unitColumns,
         Map<ColumnSpec, List<ColumnSpec>> substitutes,
-        Map<String, ColumnSpec> ifNamed) {
+        Hints hints) {
+
+    /**
+     * What headers mean beside others.
+     *
+     * @param told headers that could mean several columns and are told by their neighbours
+     * @param otherwise headers that mean a column if no other header of the table does, the likelier ones first
+     * @param forBoth headers of one figure that holds for several columns, in normal form
+     * @param ifNamed like {@code otherwise}, but only where the sheet, table or title calls the list by its name: tonnes
+     *     beside a "Clamp" are in store on a sheet of stocks; on another they may be what it holds
+     */
+    public record Hints(List<Told> told, List<Otherwise> otherwise, List<String> forBoth, List<Otherwise> ifNamed) {}
+
+    /**
+     * A header that means a column if no other one does.
+     *
+     * @param header in normal form
+     * @param column what it means
+     * @param measured whether it must say a unit: "Fill point (km)", since a "Fill point" may be a name
+     */
+    public record Otherwise(String header, ColumnSpec column, boolean measured) {}
+
+    /**
+     * A header that means one column where others stand in the same table: "Rate" the dose where the water volume has a
+     * column of its own.
+     *
+     * @param header in normal form
+     * @param column what it means there
+     * @param beside the columns that must all be there
+     */
+    public record Told(String header, ColumnSpec column, List<ColumnSpec> beside) {}
 
     /**
      * Sets of columns of which one must be there.
@@ -65,7 +94,7 @@ public record ListSpec(
                 Map.of(),
                 Map.of(),
                 Map.of(),
-                Map.of());
+                new Hints(List.of(), List.of(), List.of(), List.of()));
     }
 
     /** The column of this name, in any case. */
@@ -88,7 +117,7 @@ public record ListSpec(
                 qualifiers,
                 unitColumns,
                 substitutes,
-                ifNamed);
+                hints);
     }
 
     /** The same, needing the one or the other of these sets of columns. */
@@ -106,23 +135,13 @@ public record ListSpec(
                 qualifiers,
                 unitColumns,
                 substitutes,
-                ifNamed);
+                hints);
     }
 
     /** The same, taken for this list only with at least so many known headers. */
     ListSpec needsHeaders(int count) {
         return new ListSpec(
-                name,
-                synonyms,
-                columns,
-                identity,
-                oneOf,
-                count,
-                unclear,
-                qualifiers,
-                unitColumns,
-                substitutes,
-                ifNamed);
+                name, synonyms, columns, identity, oneOf, count, unclear, qualifiers, unitColumns, substitutes, hints);
     }
 
     /** The same, with a header that could mean any of these columns. */
@@ -130,7 +149,7 @@ public record ListSpec(
         Map<String, List<ColumnSpec>> all = new LinkedHashMap<>(unclear);
         headers.forEach(header -> all.put(header, List.of(candidates)));
         return new ListSpec(
-                name, synonyms, columns, identity, oneOf, least, all, qualifiers, unitColumns, substitutes, ifNamed);
+                name, synonyms, columns, identity, oneOf, least, all, qualifiers, unitColumns, substitutes, hints);
     }
 
     /** The same, words of the one column being understood in the header of the other. */
@@ -138,7 +157,7 @@ public record ListSpec(
         Map<ColumnSpec, ColumnSpec> all = new LinkedHashMap<>(qualifiers);
         all.put(column, words);
         return new ListSpec(
-                name, synonyms, columns, identity, oneOf, least, unclear, all, unitColumns, substitutes, ifNamed);
+                name, synonyms, columns, identity, oneOf, least, unclear, all, unitColumns, substitutes, hints);
     }
 
     /** The same, one column naming the unit of others row by row. */
@@ -146,7 +165,7 @@ public record ListSpec(
         Map<ColumnSpec, ColumnSpec> all = new LinkedHashMap<>(unitColumns);
         List.of(of).forEach(column -> all.put(column, unit));
         return new ListSpec(
-                name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, all, substitutes, ifNamed);
+                name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, all, substitutes, hints);
     }
 
     /** The same, a required column being made up for by any of the others. */
@@ -154,15 +173,51 @@ public record ListSpec(
         Map<ColumnSpec, List<ColumnSpec>> all = new LinkedHashMap<>(substitutes);
         all.put(needed, List.of(others));
         return new ListSpec(
-                name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, all, ifNamed);
+                name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, all, hints);
     }
 
-    /** The same, these headers meaning a column where the list is called by its name. */
-    ListSpec alsoIfNamed(ColumnSpec column, String headers) {
-        Map<String, ColumnSpec> all = new LinkedHashMap<>(ifNamed);
-        List.of(headers.split(", ")).forEach(header -> all.put(header, column));
+    /** The same, a header being one column where all of the others stand in the same table. */
+    ListSpec told(String header, ColumnSpec column, ColumnSpec... beside) {
+        List<Told> all = new ArrayList<>(hints.told());
+        all.add(new Told(HeaderText.normal(header), column, List.of(beside)));
+        return with(new Hints(List.copyOf(all), hints.otherwise(), hints.forBoth(), hints.ifNamed()));
+    }
+
+    /** The same, these headers (parted by commas, the likelier first) being one column where no other header is. */
+    ListSpec otherwise(ColumnSpec column, String headers) {
+        return otherwise(column, headers, false);
+    }
+
+    /** The same, if they say a unit. */
+    ListSpec otherwiseMeasured(ColumnSpec column, String headers) {
+        return otherwise(column, headers, true);
+    }
+
+    private ListSpec otherwise(ColumnSpec column, String headers, boolean measured) {
+        List<Otherwise> all = new ArrayList<>(hints.otherwise());
+        List.of(headers.split(", "))
+                .forEach(header -> all.add(new Otherwise(HeaderText.normal(header), column, measured)));
+        return with(new Hints(hints.told(), List.copyOf(all), hints.forBoth(), hints.ifNamed()));
+    }
+
+    /** The same, an unclear header holding for all its columns alike where it stands alone. */
+    ListSpec forBoth(String header) {
+        List<String> all = new ArrayList<>(hints.forBoth());
+        all.add(HeaderText.normal(header));
+        return with(new Hints(hints.told(), hints.otherwise(), List.copyOf(all), hints.ifNamed()));
+    }
+
+    /** The same, these headers meaning a column that no other header does, where the list is called by its name. */
+    ListSpec ifNamed(ColumnSpec column, String headers) {
+        List<Otherwise> all = new ArrayList<>(hints.ifNamed());
+        List.of(headers.split(", "))
+                .forEach(header -> all.add(new Otherwise(HeaderText.normal(header), column, false)));
+        return with(new Hints(hints.told(), hints.otherwise(), hints.forBoth(), List.copyOf(all)));
+    }
+
+    private ListSpec with(Hints other) {
         return new ListSpec(
-                name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, substitutes, all);
+                name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, substitutes, other);
     }
 
     /** A declared list is itself only. */

@@ -342,10 +342,19 @@ public final class Machines {
             .unitColumn(CHARGE_UNIT, CHARGE)
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
             .unclear(List.of("basis"), OUTPUT_BASIS, POWER_BASIS)
+            .told("rate", CHARGE, CHARGE_UNIT)
+            .otherwise(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
             .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)
             .unclear(List.of("pressure"), LOWEST_PRESSURE, HIGHEST_PRESSURE)
-            .unclear(List.of("road speed"), ROAD_SPEED_LADEN, ROAD_SPEED_EMPTY)
+            .unclear(
+                    List.of("road speed", "transport speed", "travelling speed", "road travel speed"),
+                    ROAD_SPEED_LADEN,
+                    ROAD_SPEED_EMPTY)
+            .forBoth("road speed")
+            .forBoth("transport speed")
+            .forBoth("travelling speed")
+            .forBoth("road travel speed")
             .unclear(List.of("capacity"), PAYLOAD, BODY_VOLUME, TANK, OUTPUT)
             .unclear(List.of("hours"), HOURS_PER_DAY, HOURS_NOW, HOURS_PER_YEAR)
             .unclear(List.of("price", "cost", "value"), LIST_PRICE, PURCHASE_PRICE, TRADE_IN_VALUE);

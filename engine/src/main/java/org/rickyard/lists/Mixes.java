@@ -40,5 +40,6 @@ public final class Mixes {
             .identifiedBy(MIX)
             .needsHeaders(3)
             .unitColumn(DOSE_UNIT, DOSE)
-            .unclear(List.of("rate"), DOSE);
+            .unclear(List.of("rate"), DOSE)
+            .told("rate", DOSE, PRODUCT, DOSE_UNIT);
 }

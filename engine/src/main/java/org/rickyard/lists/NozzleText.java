@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /**
  * Reads a nozzle's size code: 4 for "04", "ISO 04", "11004", "110-04", "red 04" and "F110/1.6/3.0". The code counts
@@ -28,6 +29,9 @@ final class NozzleText {
             "pink",
             "dark red");
 
+    /** The kind of fan and its angle: "F110 03". */
+    private static final Pattern FAN = Pattern.compile("f(65|80|90|95|110|120|130|140)");
+
     private NozzleText() {}
 
     /** Whether a text names a colour and no size: makers differ, so it is asked. */
@@ -51,7 +55,10 @@ final class NozzleText {
             boolean isDigits = !word.isEmpty() && word.chars().allMatch(c -> c >= '0' && c <= '9');
             if (isDigits) {
                 found = word;
-            } else if (!word.equals("iso") && !word.equals("size") && !COLOURS.contains(word)) {
+            } else if (!word.equals("iso")
+                    && !word.equals("size")
+                    && !COLOURS.contains(word)
+                    && !FAN.matcher(word).matches()) {
                 return OptionalDouble.empty();
             }
         }

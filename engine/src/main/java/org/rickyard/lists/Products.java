@@ -133,5 +133,6 @@ public final class Products {
             .needsHeaders(3)
             .unitColumn(UNIT, DOSE, HIGHEST_DOSE, HIGHEST_TOTAL_DOSE, PACK_SIZE, STOCK, PRICE)
             .unclear(List.of("rate"), DOSE, LOWEST_WATER_VOLUME)
+            .told("rate", DOSE, UNIT)
             .unclear(List.of("water volume", "water rate"), LOWEST_WATER_VOLUME, HIGHEST_WATER_VOLUME);
 }

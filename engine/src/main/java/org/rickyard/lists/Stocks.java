@@ -78,7 +78,7 @@ public final class Stocks {
                             "supplement on hand"),
                     List.of(HOLDING, STORE, KIND, AMOUNT, COUNT, WEIGHT_EACH, DM, DATE, ALREADY_FED))
             .identifiedBy(STORE)
-            .alsoIfNamed(STORE, "clamp, clamp name, pit, pit name, silo, bunker, bay, clamp no, pit no, clamp or stack")
+            .ifNamed(STORE, "clamp, clamp name, pit, pit name, silo, bunker, bay, clamp no, pit no, clamp or stack")
             .needsOneOf(List.of(AMOUNT), List.of(COUNT, WEIGHT_EACH))
             .needsHeaders(3);
 }

@@ -270,7 +270,9 @@ final class TableFinder {
                 roles = List.of(fields, cuts);
             }
         }
-        FoundTable table = new FoundTable(grid, row, List.copyOf(roles), range, headers);
+        HeaderHints hints = new HeaderHints(grid, row, headers, findings);
+        FoundTable table =
+                new FoundTable(grid, row, roles.stream().map(hints::applied).toList(), range, headers);
         tables.add(table);
         return table;
     }

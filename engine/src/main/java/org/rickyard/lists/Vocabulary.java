@@ -38,6 +38,11 @@ final class Vocabulary {
         ColumnSpec column() {
             return candidates.get(0);
         }
+
+        /** A certain heading in the place of this one. */
+        Heading as(ColumnSpec column, String unit) {
+            return new Heading(List.of(column), unit, 2, settled, null, false);
+        }
     }
 
     /** What the Layout sheet says of one header. */
@@ -107,6 +112,9 @@ final class Vocabulary {
     /** The first word of every header that means something here. */
     Set<String> firstWords() {
         Set<String> first = new HashSet<>();
+        spec.hints()
+                .otherwise()
+                .forEach(otherwise -> first.add(otherwise.header().split(" ")[0]));
         for (Set<String> headers : List.of(certain.keySet(), unclear.keySet(), settled.keySet())) {
             headers.forEach(header -> first.add(header.split(" ")[0]));
         }
@@ -119,6 +127,54 @@ final class Vocabulary {
         String normal = Words.normal(title);
         for (String name : names) {
             if (normal.equals(name) || normal.startsWith(name + " ") || normal.endsWith(" " + name)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Reads headers that mean a column only where no other header does.
+     *
+     * @param named whether the sheet, table or title calls the list by its name
+     * @return how many were read
+     */
+    int readOtherwise(Heading[] headings, String[] headers, int first, boolean named) {
+        List<ListSpec.Otherwise> all = new ArrayList<>(spec.hints().otherwise());
+        if (named) {
+            all.addAll(spec.hints().ifNamed());
+        }
+        int read = 0;
+        for (ListSpec.Otherwise otherwise : all) {
+            if (!means(headings, otherwise.column())) {
+                read += readOtherwise(otherwise, headings, headers, first) ? 1 : 0;
+            }
+        }
+        return read;
+    }
+
+    private boolean readOtherwise(ListSpec.Otherwise otherwise, Heading[] headings, String[] headers, int first) {
+        int count = otherwise.header().split(" ").length;
+        for (int i = 0; i < headings.length; i++) {
+            HeaderText header =
+                    headings[i] != null || headers[first + i] == null ? null : HeaderText.of(headers[first + i]);
+            if (header == null
+                    || header.words().size() < count
+                    || !header.name(count).equals(otherwise.header())) {
+                continue;
+            }
+            String rest = rest(otherwise.column(), header, count);
+            if (rest != null && !(otherwise.measured() && rest.isEmpty())) {
+                headings[i] = new Heading(List.of(otherwise.column()), rest, 2, false, null);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean means(Heading[] headings, ColumnSpec column) {
+        for (Heading heading : headings) {
+            if (heading != null && heading.candidates().contains(column)) {
                 return true;
             }
         }
@@ -143,16 +199,6 @@ final class Vocabulary {
             }
         }
         return unsettled(header);
-    }
-
-    /** What a header means where the list is called by its name; null if no more than elsewhere. */
-    Heading readIfNamed(HeaderText header) {
-        for (Map.Entry<String, ColumnSpec> entry : spec.ifNamed().entrySet()) {
-            if (HeaderText.normal(entry.getKey()).equals(header.normal())) {
-                return new Heading(List.of(entry.getValue()), "", 2, false, null);
-            }
-        }
-        return null;
     }
 
     private Heading unsettled(HeaderText header) {

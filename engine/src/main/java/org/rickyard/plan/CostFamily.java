@@ -10,6 +10,7 @@ import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
@@ -33,8 +34,14 @@ final class CostFamily {
         this.cuts = cuts;
         machines = plan.rows(Machines.LIST);
         prices = new PriceRows(plan.rows(Assumptions.LIST), plan.findings());
+        askWhetherHired(works.all().stream()
+                .mapToInt(WorkRows.Work::machine)
+                .filter(machine -> machine >= 0)
+                .distinct()
+                .sorted()
+                .toArray());
         boolean asked = prices.any()
-                || works.all().stream().anyMatch(w -> w.tractor() >= 0 || powered(w.machine()))
+                || works.all().stream().anyMatch(w -> w.tractor() >= 0 || powered(w.machine()) || charged(w.machine()))
                 || IntStream.range(0, machines.size()).anyMatch(this::priced);
         this.works = asked ? works.all() : List.of();
         jobKeys = jobKeys(plan, this.works);
@@ -45,7 +52,7 @@ final class CostFamily {
     }
 
     private void build() {
-        String none = "no job names a tractor, and no machine has power, fuel, crew or a price";
+        String none = "no job names a tractor, and no machine has power, fuel, crew, a price or a charge for hire";
         String unpriced = "no machine in the jobs has a price, and no wage or fuel price is on Assumptions";
         plan.add(CostTables.INPUTS, work(works), none);
         int[] used = works.stream()
@@ -165,6 +172,28 @@ final class CostFamily {
 
     private boolean hired(int machine) {
         return machines.text(Machines.OWN_OR_HIRED, machine).equals("hired");
+    }
+
+    private boolean charged(int machine) {
+        return hired(machine) && machines.isFilled(Machines.CHARGE, machine);
+    }
+
+    /** A charge beside a price is for comparison; one alone is a bill that nobody would miss if it were left out. */
+    private void askWhetherHired(int[] used) {
+        for (int machine : used) {
+            if (machines.isFilled(Machines.CHARGE, machine)
+                    && !machines.isFilled(Machines.OWN_OR_HIRED, machine)
+                    && !priced(machine)) {
+                plan.findings()
+                        .add(Finding.caution(
+                                machines.address(Machines.CHARGE, machine).orElse(null),
+                                "'" + machines.text(Machines.MACHINE, machine)
+                                        + "' has a charge but nothing says that it is hired, so it is reckoned as your own"
+                                        + " and the charge is in no bill. Write hired (or own) in a column Own or hired, and"
+                                        + " in Charge includes whether the charge is for everything, all but fuel, or the"
+                                        + " machine only."));
+            }
+        }
     }
 
     private boolean powered(int machine) {

@@ -103,8 +103,9 @@ final class CropRows {
 
     private static boolean isArable(String crop) {
         String plain = NameKey.key(crop);
+        boolean saysSilage = List.of("whole", "silage", "forage").stream().anyMatch(plain::contains);
         return !plain.isEmpty()
-                && !plain.contains("whole")
+                && !saysSilage
                 && Suitability.suits("plough", plain)
                 && !Suitability.suits("forager", plain);
     }

@@ -1,8 +1,12 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.rickyard.formula.Formula;
+import org.rickyard.formula.Values;
+import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.cost.CostTotals;
 import org.rickyard.trade.season.SeasonFit;
@@ -17,6 +21,7 @@ import org.rickyard.trade.workrate.WorkTotals;
 /** The few answers of a plan that matter most, for summaries. */
 public final class Headlines {
     private static final int MOST_ROWS_OF_A_TABLE = 20;
+    private static final int MOST_FIELDS = 2;
 
     /**
      * One answer.
@@ -84,13 +89,48 @@ public final class Headlines {
     }
 
     private static void add(List<Headline> headlines, ResultTable table, List<Formula> formulas) {
-        for (int row = 0; row < table.rows() && row < MOST_ROWS_OF_A_TABLE; row++) {
-            String holding =
-                    table.spec().column(Quantities.HOLDING).isPresent() ? table.name(Quantities.HOLDING, row) : "";
+        int shown = Math.min(table.rows(), MOST_ROWS_OF_A_TABLE);
+        List<String> holdings = new ArrayList<>();
+        List<String> abouts = new ArrayList<>();
+        Map<String, Integer> alike = new HashMap<>();
+        for (int row = 0; row < shown; row++) {
+            boolean held = table.spec().column(Quantities.HOLDING).isPresent();
+            holdings.add(held ? table.name(Quantities.HOLDING, row) : "");
+            abouts.add(about(table, row));
+            alike.merge(holdings.get(row) + '\n' + abouts.get(row), 1, Integer::sum);
+        }
+        for (int row = 0; row < shown; row++) {
+            String about = abouts.get(row);
+            // Jobs without a name of their own are told apart by where they are done.
+            String where = alike.get(holdings.get(row) + '\n' + about) > 1 ? fields(table, row) : "";
             for (Formula formula : formulas) {
-                headlines.add(new Headline(table, formula, row, holding, about(table, row)));
+                headlines.add(new Headline(
+                        table, formula, row, holdings.get(row), where.isEmpty() ? about : where + ", " + about));
             }
         }
+    }
+
+    /** The fields of a row's block, "North 40, Barn and 3 more"; "" if it has none. */
+    private static String fields(ResultTable table, int row) {
+        ResultTable work = table.other(WorkTotals.WORK_RATES);
+        if (work == null
+                || table.spec().column(Keys.BLOCK_KEY).isEmpty()
+                || work.spec().column(Keys.BLOCK_KEY).isEmpty()) {
+            return "";
+        }
+        double block = table.of(Keys.BLOCK_KEY).number(row);
+        Values blocks = work.of(Keys.BLOCK_KEY);
+        List<String> named = new ArrayList<>();
+        int more = 0;
+        for (int line = 0; line < work.rows(); line++) {
+            if (blocks.has(line) && blocks.number(line) == block) {
+                more += named.size() == MOST_FIELDS ? 1 : 0;
+                if (named.size() < MOST_FIELDS) {
+                    named.add(work.name(Quantities.FIELD, line));
+                }
+            }
+        }
+        return String.join(", ", named) + (more > 0 ? " and " + more + " more" : "");
     }
 
     private static String about(ResultTable table, int row) {

@@ -3,8 +3,10 @@ package org.rickyard.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
@@ -25,6 +27,9 @@ final class JobLines {
 
     /** A spray block: its first job row, its machine, and the job rows and lines that belong to it. */
     record Block(int key, int firstJob, int firstField, int machine, List<Integer> jobs) {}
+
+    /** Crops looked at for words that tell no machine; one message each. */
+    private static final int MOST_CROPS = 50;
 
     private final ListRows jobs;
     private final ListRows fields;
@@ -188,19 +193,42 @@ final class JobLines {
     /** Without jobs, each machine once over the fields of its holding whose crop its type works. */
     private void ifDoneOnce() {
         String[] holdings = new String[fields.size()];
-        String[] crops = new String[fields.size()];
-        for (int field = 0; field < crops.length; field++) {
+        List<Set<String>> types = new ArrayList<>();
+        Map<String, Set<String>> typesOf = new HashMap<>();
+        for (int field = 0; field < fields.size(); field++) {
             holdings[field] = NameKey.key(fields.text(Fields.HOLDING, field));
-            crops[field] = fields.text(Fields.CROP, field);
+            types.add(typesOf.computeIfAbsent(fields.text(Fields.CROP, field), Suitability::types));
         }
+        boolean chooses = false;
         for (int machine = 0; machine < machines.size(); machine++) {
             String type = machines.text(Machines.TYPE, machine);
+            chooses |= Suitability.choosesCrops(type);
             String holding = NameKey.key(machines.text(Machines.HOLDING, machine));
-            for (int field = 0; field < crops.length; field++) {
+            for (int field = 0; field < fields.size(); field++) {
                 boolean sameHolding = holding.isEmpty() || holding.equals(holdings[field]);
-                if (sameHolding && Suitability.suits(type, crops[field])) {
+                if (sameHolding && types.get(field).contains(type)) {
                     lines.add(new Line(-1, field, machine, 0));
                 }
+            }
+        }
+        if (chooses) {
+            tellUnknownCrops();
+        }
+    }
+
+    /** Nothing is said of a mower on "lawn": a reader would look for it in vain. */
+    private void tellUnknownCrops() {
+        Set<String> told = new HashSet<>();
+        for (int field = 0; field < fields.size() && told.size() < MOST_CROPS; field++) {
+            String crop = fields.text(Fields.CROP, field);
+            if (!crop.isEmpty() && told.add(NameKey.key(crop)) && !Suitability.isKnown(crop)) {
+                findings.add(Finding.caution(
+                        fields.address(Fields.CROP, field).orElse(null),
+                        "\"" + crop
+                                + "\" is no crop known here, so without a job list machines that work some crops and"
+                                + " not others are not reckoned on it. Say what it is as well (\"" + crop
+                                + " (grass)\"; the table '" + Suitability.CROPS.name()
+                                + "' on Basis has the words), or list the work as Jobs."));
             }
         }
     }

@@ -1,0 +1,235 @@
+package org.rickyard.lists;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.UnitText;
+
+/**
+ * What headers mean that do not say it by themselves: a "Rate" beside the water volume, and a "Unit" over cells that
+ * are units and so is no farm.
+ */
+final class HeaderHints {
+    /** How far down a column is looked at. */
+    private static final int ROWS = 200;
+
+    private static final String UNIT = "unit";
+
+    private static final Pattern NUMBERED_PRODUCT =
+            Pattern.compile("(product|chemical|pesticide|herbicide|fungicide|spray)( name)? ?[1-9]");
+
+    /** No boom has so many nozzles; 11004 is fan angle and size. */
+    private static final int LEAST_CODE = 1000;
+
+    /** Digits that could count nozzles as well: 48, but not 04. */
+    private static final Pattern COUNT = Pattern.compile("[1-9]\\d{0,2}");
+
+    private final Grid grid;
+    private final int headerRow;
+    private final String[] headers;
+    private final List<Finding> findings;
+
+    HeaderHints(Grid grid, int headerRow, String[] headers, List<Finding> findings) {
+        this.grid = grid;
+        this.headerRow = headerRow;
+        this.headers = headers;
+        this.findings = findings;
+    }
+
+    /** The same header row, read with what stands beside and under its headers. */
+    HeaderRow.Match applied(HeaderRow.Match match) {
+        Vocabulary.Heading[] headings = match.headings().clone();
+        for (int i = 0; i < headings.length; i++) {
+            if (isUnits(match, i)) {
+                unitsOf(match, headings, i);
+            }
+        }
+        for (int i = 0; i < headings.length; i++) {
+            if (isSizes(headings[i], match.firstColumn() + i)) {
+                ColumnSpec size = Machines.NOZZLE_SIZE;
+                headings[i] = headings[i].as(size, "");
+                note(
+                        match.firstColumn() + i,
+                        " is read as the " + size.name() + " of "
+                                + match.vocabulary().spec.name() + ": its cells are written as sizes are.");
+            }
+        }
+        HeaderRow.Match units = match.with(headings);
+        for (ListSpec.Told told : match.vocabulary().spec.hints().told()) {
+            tell(told, units);
+        }
+        if (match.vocabulary().spec == Jobs.LIST && units.places(Jobs.PRODUCT) == 0) {
+            cautionProductsInColumns(units);
+        }
+        return units;
+    }
+
+    /** "Product 1" and "Product 2" in one row: told where they stand, since nothing of the products is worked out. */
+    private void cautionProductsInColumns(HeaderRow.Match match) {
+        List<String> found = new ArrayList<>();
+        int first = -1;
+        for (int i = 0; i < match.headings().length; i++) {
+            String header = headers[match.firstColumn() + i];
+            if (header != null && NUMBERED_PRODUCT.matcher(Words.normal(header)).matches()) {
+                found.add(Words.quoted(header));
+                first = first < 0 ? match.firstColumn() + i : first;
+            }
+        }
+        if (found.size() > 1) {
+            findings.add(
+                    Finding.caution(
+                            new CellAddress(grid.sheet(), headerRow, first),
+                            String.join(" and ", found)
+                                    + " stand beside each other in one row and are not read. Write one row for each product, with"
+                                    + " columns Product, Dose and Dose unit: rows of one job, field and machine are one tank mix."));
+        }
+    }
+
+    private void tell(ListSpec.Told told, HeaderRow.Match match) {
+        boolean open =
+                match.places(told.column()) == 0 && told.beside().stream().allMatch(column -> match.places(column) > 0);
+        if (!open) {
+            return;
+        }
+        int place = -1;
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            if (heading != null && !heading.isCertain() && isNamed(match.firstColumn() + i, told.header())) {
+                if (place >= 0) {
+                    return;
+                }
+                place = i;
+            }
+        }
+        if (place < 0) {
+            return;
+        }
+        match.headings()[place] = match.headings()[place].as(told.column(), match.headings()[place].rest());
+        List<String> beside = told.beside().stream()
+                .map(column -> Words.quoted(match.headerOf(column, headers)))
+                .toList();
+        note(
+                match.firstColumn() + place,
+                " is read as the " + told.column().name() + " of "
+                        + match.vocabulary().spec.name() + ", since "
+                        + String.join(" and ", beside) + (beside.size() == 1 ? " stands" : " stand")
+                        + " beside it. If it is something else, rename it.");
+    }
+
+    private boolean isNamed(int sheetColumn, String name) {
+        HeaderText text = HeaderText.of(headers[sheetColumn]);
+        int count = name.split(" ").length;
+        return text.words().size() >= count && text.name(count).equals(name);
+    }
+
+    /** Whether a header says no more than "Unit" and what stands under it is units, as a farm's name is not. */
+    private boolean isUnits(HeaderRow.Match match, int place) {
+        Vocabulary.Heading heading = match.headings()[place];
+        if (heading == null || !heading.isCertain() || heading.settled()) {
+            return false;
+        }
+        ListSpec spec = match.vocabulary().spec;
+        boolean holding = heading.column() == Shared.HOLDING;
+        boolean again = spec.unitColumns().containsValue(heading.column()) && match.places(heading.column()) > 1;
+        int sheetColumn = match.firstColumn() + place;
+        return (holding || again)
+                && HeaderText.of(headers[sheetColumn]).normal().equals(UNIT)
+                && holdsUnits(sheetColumn);
+    }
+
+    /** "Nozzle" over 04, 11004 and "ISO 03 blue" is no count of nozzles. */
+    private boolean isSizes(Vocabulary.Heading heading, int sheetColumn) {
+        if (heading == null || heading.isCertain() || !heading.candidates().contains(Machines.NOZZLE_SIZE)) {
+            return false;
+        }
+        int sizes = 0;
+        int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
+        for (int row = headerRow + 1; row < last; row++) {
+            Grid.Kind kind = grid.kind(row, sheetColumn);
+            if (kind == Grid.Kind.NUMBER && grid.number(row, sheetColumn) < LEAST_CODE) {
+                return false;
+            }
+            if (kind == Grid.Kind.TEXT || kind == Grid.Kind.NUMBER) {
+                String text = FoundRows.cellText(grid, row, sheetColumn);
+                sizes += !COUNT.matcher(text.strip()).matches()
+                                && NozzleText.read(text).isPresent()
+                        ? 1
+                        : 0;
+            }
+        }
+        return sizes > 0;
+    }
+
+    private boolean holdsUnits(int sheetColumn) {
+        int units = 0;
+        int others = 0;
+        int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
+        for (int row = headerRow + 1; row < last; row++) {
+            if (grid.kind(row, sheetColumn) == Grid.Kind.TEXT) {
+                String text = Words.trim(grid.text(row, sheetColumn));
+                units += isUnit(text) ? 1 : 0;
+                others += isUnit(text) || text.isEmpty() || Words.marksBlank(text) ? 0 : 1;
+            }
+        }
+        return units > others;
+    }
+
+    private static boolean isUnit(String text) {
+        return !(DoseText.read(text, CustomaryUnits.UNSET) instanceof DoseText.Unknown)
+                || !(UnitText.read(text, CustomaryUnits.UNSET) instanceof UnitText.Unknown);
+    }
+
+    /** Units that stand beside a column are those of the column on their left. */
+    private void unitsOf(HeaderRow.Match match, Vocabulary.Heading[] headings, int place) {
+        ListSpec spec = match.vocabulary().spec;
+        Vocabulary.Heading heading = headings[place];
+        Vocabulary.Heading left = place == 0 ? null : headings[place - 1];
+        headings[place] = null;
+        int sheetColumn = match.firstColumn() + place;
+        if (left == null) {
+            return;
+        }
+        ColumnSpec own = left.candidates().stream()
+                .map(spec.unitColumns()::get)
+                .filter(column -> column != null)
+                .findFirst()
+                .orElse(null);
+        boolean taken = own != null && match.with(headings).places(own) > 0;
+        if (own != null && !taken) {
+            headings[place] = heading.as(own, "");
+            if (heading.column() == Shared.HOLDING) {
+                note(
+                        sheetColumn,
+                        " is read as " + own.name() + " of " + spec.name() + ": its cells are units, not names of"
+                                + " farms.");
+            }
+            return;
+        }
+        if (left.isCertain() && left.column().isNumeric() && left.rest().isEmpty()) {
+            headings[place - 1] = left.as(left.column(), theUnit(sheetColumn));
+            note(sheetColumn, " is read as the unit of " + Words.quoted(headers[sheetColumn - 1]) + ".");
+        }
+    }
+
+    /** The one unit in a column, or all of them, which is none that a column of figures can have. */
+    private String theUnit(int sheetColumn) {
+        Set<String> units = new LinkedHashSet<>();
+        int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
+        for (int row = headerRow + 1; row < last; row++) {
+            String text = grid.kind(row, sheetColumn) == Grid.Kind.TEXT ? Words.trim(grid.text(row, sheetColumn)) : "";
+            if (isUnit(text)) {
+                units.add(text);
+            }
+        }
+        return String.join(" or ", units);
+    }
+
+    private void note(int sheetColumn, String what) {
+        findings.add(Finding.note(
+                new CellAddress(grid.sheet(), headerRow, sheetColumn), Words.quoted(headers[sheetColumn]) + what));
+    }
+}

@@ -1,0 +1,233 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.quantity.Units;
+
+/** Headers that say too little by themselves, read with what stands beside and under them. */
+class HeaderHintsTest {
+    private static FoundLists find(SheetOf... sheets) {
+        return ListFinder.find(List.of(sheets));
+    }
+
+    private static List<String> said(FoundLists found) {
+        return found.findings().stream()
+                .map(finding -> finding.severity() + " "
+                        + finding.cell().map(CellAddress::toString).orElse("-") + " " + finding.message())
+                .toList();
+    }
+
+    private static SheetOf flat(String rate) {
+        return new SheetOf("Spray program")
+                .row("Field", "Crop", "Acres", "Sprayer", "Product", rate, "Unit", "Carrier (gal(US)/ac)")
+                .row("North 40", "Corn", 38.5, "Boom", "Herbicide A", 32, "fl oz(US)/ac", 15)
+                .row("North 40", "Corn", 38.5, "Boom", "AMS", 2.5, "lb/ac", 15)
+                .row("North 40", "Corn", 38.5, "Boom", "Surfactant", 0.25, "% v/v", 15);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Rate", "Dose"})
+    void aUnitOverUnitsOfDosesIsNoHolding(String rate) {
+        FoundLists found = find(flat(rate));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.size()).isEqualTo(1);
+        assertThat(fields.text(Fields.HOLDING, 0)).isEmpty();
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.text(Jobs.HOLDING, 0)).isEmpty();
+        assertThat(jobs.number(Jobs.DOSE, 0)).isEqualTo(32);
+        assertThat(jobs.unit(Jobs.DOSE, 0).orElseThrow()).hasToString("fl oz(US)/ac");
+        assertThat(jobs.unit(Jobs.DOSE, 2).orElseThrow()).hasToString("%");
+        assertThat(said(found))
+                .contains(
+                        "NOTE 'Spray program'!G1 \"Unit\" is read as Dose unit of Jobs: its cells are units, not names of"
+                                + " farms.");
+    }
+
+    @Test
+    void aUnitOverNamesOfFarmsIsTheHolding() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Unit", "Field", "Area (ha)")
+                .row("Home Farm", "A", 4)
+                .row("Hill", "A", 6));
+        assertThat(found.rows(Fields.LIST).text(Fields.HOLDING, 1)).isEqualTo("Hill");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aUnitBesideAColumnOfFiguresIsItsUnit() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Area", "Unit", "Crop")
+                .row("A", 10, "ac", "Grass")
+                .row("B", 20, "ac", "Grass"));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.unit(Fields.AREA, 0)).hasValue(Units.AC);
+        assertThat(fields.text(Fields.HOLDING, 0)).isEmpty();
+        assertThat(said(found)).containsExactly("NOTE Fields!C1 \"Unit\" is read as the unit of \"Area\".");
+    }
+
+    @Test
+    void unitsThatDifferFromRowToRowAreAsked() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Area", "Unit", "Crop")
+                .row("A", 10, "ac", "Grass")
+                .row("B", 20, "ha", "Grass"));
+        assertThat(found.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(said(found))
+                .anyMatch(line -> line.startsWith("STOP Fields!B1 The unit of \"Area\" is not certain. \"ac or ha\""));
+    }
+
+    @Test
+    void aRateBesideTheWaterVolumeIsTheDose() {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Product", "Rate (L/ha)", "Water rate (L/ha)")
+                .row("A", "spray", "Sprayer", "Fungicide", 1.5, 200));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.number(Jobs.DOSE, 0)).isEqualTo(1.5);
+        assertThat(jobs.number(Jobs.WATER_VOLUME, 0)).isEqualTo(200);
+        assertThat(said(found))
+                .containsExactly(
+                        "NOTE Jobs!E1 \"Rate (L/ha)\" is read as the Dose of Jobs, since \"Product\" and \"Water"
+                                + " rate (L/ha)\" stand beside it. If it is something else, rename it.");
+    }
+
+    @Test
+    void aRateBesideAProductAloneIsAskedAsBefore() {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Product", "Rate (L/ha)")
+                .row("A", "spray", "Sprayer", "Fungicide", 200));
+        assertThat(found.rows(Jobs.LIST).state(Jobs.DOSE, 0)).isEqualTo(ListRows.State.ASKED);
+    }
+
+    @Test
+    void aRateInAMixWithItsUnitIsTheDose() {
+        FoundLists found = find(new SheetOf("Tank mixes")
+                .row("Mix", "Product", "Rate", "Unit")
+                .row("T1", "Fungicide", 1, "l/ha")
+                .row("T1", "Wetter", 200, "ml/100 l"));
+        ListRows mixes = found.rows(Mixes.LIST);
+        assertThat(mixes.number(Mixes.DOSE, 1)).isEqualTo(200);
+        assertThat(mixes.unit(Mixes.DOSE, 1).orElseThrow()).hasToString("ml/100 L");
+    }
+
+    @Test
+    void aRatePerSomethingIsACharge() {
+        FoundLists found = find(new SheetOf("Contractors")
+                .row("Machine", "Type", "Own/hired", "Rate", "Per", "Includes", "Width (ft)", "Speed (mph)")
+                .row("Mower 10 ft", "mower", "Contractor", 21, "acre", "all in", 10, 7));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.CHARGE, 0)).isEqualTo(21);
+        assertThat(machines.unit(Machines.CHARGE, 0))
+                .hasValueSatisfying(unit -> assertThat(unit.isSameScale(Units.MONEY_UNIT.over(Units.AC)))
+                        .isTrue());
+        assertThat(machines.state(Machines.OUTPUT, 0)).isEqualTo(ListRows.State.NO_COLUMN);
+    }
+
+    @Test
+    void aNozzleOverSizesIsTheSize() {
+        FoundLists found = find(new SheetOf("Sprayers")
+                .row("Sprayer", "Type", "Boom (m)", "Nozzle")
+                .row("A", "sprayer", 24, "ISO 03 blue")
+                .row("B", "sprayer", 12, 11004)
+                .row("C", "sprayer", 12, "F110 025"));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.NOZZLE_SIZE, 0)).isEqualTo(3);
+        assertThat(machines.number(Machines.NOZZLE_SIZE, 1)).isEqualTo(4);
+        assertThat(machines.number(Machines.NOZZLE_SIZE, 2)).isEqualTo(2.5);
+        assertThat(said(found))
+                .containsExactly(
+                        "NOTE Sprayers!D1 \"Nozzle\" is read as the Nozzle size of Machines: its cells are written"
+                                + " as sizes are.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {4, 48})
+    void aNozzleOverPlainNumbersIsAskedAsBefore(int number) {
+        FoundLists found = find(new SheetOf("Sprayers")
+                .row("Sprayer", "Type", "Boom (m)", "Nozzle")
+                .row("A", "sprayer", 24, number));
+        assertThat(found.rows(Machines.LIST).state(Machines.NOZZLE_SIZE, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(found.rows(Machines.LIST).state(Machines.NOZZLES, 0)).isEqualTo(ListRows.State.ASKED);
+    }
+
+    @Test
+    void oneRoadSpeedHoldsForBothWays() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Road speed (mph)")
+                .row("Sprayer", "sprayer", 15));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.ROAD_SPEED_LADEN, 0)).isEqualTo(15);
+        assertThat(machines.number(Machines.ROAD_SPEED_EMPTY, 0)).isEqualTo(15);
+        assertThat(machines.unit(Machines.ROAD_SPEED_EMPTY, 0)).hasValue(Units.MPH);
+        assertThat(said(found))
+                .containsExactly(
+                        "NOTE Machines!C1 \"Road speed (mph)\" is read as Road speed laden and as Road speed empty"
+                                + " of Machines alike. Where they differ, write a column for each.");
+    }
+
+    @Test
+    void aRoadSpeedBesideALadenOneIsAskedAsBefore() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Road speed laden (km/h)", "Road speed (km/h)")
+                .row("Trailer", "trailer", 20, 30));
+        assertThat(found.rows(Machines.LIST).number(Machines.ROAD_SPEED_LADEN, 0))
+                .isEqualTo(20);
+        assertThat(found.rows(Machines.LIST).state(Machines.ROAD_SPEED_EMPTY, 0))
+                .isEqualTo(ListRows.State.ASKED);
+    }
+
+    @Test
+    void theAreaSprayedIsTheAreaWhereNoOtherIs() {
+        FoundLists found = find(new SheetOf("Spray records")
+                .row("Date", "Field", "Area sprayed (ac)", "Sprayer", "Water (L/ha)")
+                .row(46000, "Top", 14, "SP24", 200));
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(14);
+        assertThat(found.rows(Fields.LIST).unit(Fields.AREA, 0)).hasValue(Units.AC);
+        FoundLists both = find(new SheetOf("Fields")
+                .row("Field", "Area (ha)", "Area sprayed (ha)")
+                .row("Top", 6, 5));
+        assertThat(both.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(6);
+    }
+
+    @Test
+    void aMachineMayBeAnItemOrADescription() {
+        FoundLists found = find(new SheetOf("Machinery costs")
+                .row("Item", "Description", "Type", "List price")
+                .row(1, "Tractor 180", "tractor", 150000));
+        assertThat(found.rows(Machines.LIST).text(Machines.MACHINE, 0)).isEqualTo("Tractor 180");
+        FoundLists plain = find(
+                new SheetOf("Machinery costs").row("Item", "Type", "List price").row("Mower", "mower", 9000));
+        assertThat(plain.rows(Machines.LIST).text(Machines.MACHINE, 0)).isEqualTo("Mower");
+    }
+
+    @Test
+    void productsBesideEachOtherAreToldAsUnread() {
+        FoundLists found = find(
+                new SheetOf("Fields").row("Field", "Area (ha)").row("Top", 6),
+                new SheetOf("Jobs")
+                        .row(
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Product 1",
+                                "Rate 1 (l/ha)",
+                                "Product 2",
+                                "Rate 2 (l/ha)")
+                        .row("Top", "spray", "SP24", "A", 1, "B", 2));
+        assertThat(found.findings())
+                .filteredOn(finding -> finding.severity() == Severity.CAUTION)
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.cell().orElseThrow()).hasToString("Jobs!D1");
+                    assertThat(finding.message())
+                            .isEqualTo(
+                                    "\"Product 1\" and \"Product 2\" stand beside each other in one row and are not read."
+                                            + " Write one row for each product, with columns Product, Dose and Dose unit: rows of"
+                                            + " one job, field and machine are one tank mix.");
+                });
+    }
+}

@@ -1,0 +1,59 @@
+package org.rickyard.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.testing.SeasonBook.row;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.rickyard.testing.SeasonBook;
+
+/** What the answers are called on Summary and at the command line. */
+class HeadlinesTest {
+    private static List<String> about(Object[]... jobs) {
+        Object[][] rows = new Object[jobs.length + 1][];
+        rows[0] = row("Job", "Field", "Operation", "Machine", "Product", "Dose (L/ha)", "Water volume (L/ha)");
+        System.arraycopy(jobs, 0, rows, 1, jobs.length);
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Crop", "Area (ha)"),
+                        row("Top", "wheat", 10),
+                        row("Barn", "wheat", 20),
+                        row("Hill", "wheat", 5),
+                        row("Pond", "barley", 4))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                        row("Sprayer", "sprayer", 24, 10, 3000))
+                .sheet("Jobs", rows)
+                .run();
+        return Headlines.of(worked.plan()).stream()
+                .map(headline -> headline.about() + ": " + headline.formula().id())
+                .filter(line -> line.endsWith("total-spray-mix") || line.endsWith(": product-total"))
+                .toList();
+    }
+
+    @Test
+    void jobsWithoutNamesAreToldApartByTheirFields() {
+        assertThat(about(
+                        row(null, "wheat", "spray", "Sprayer", "Fungicide", 1, 200),
+                        row(null, "Pond", "spray", "Sprayer", "Fungicide", 1.5, 200)))
+                .containsExactly(
+                        "Top, Barn and 1 more, spraying, Sprayer: total-spray-mix",
+                        "Pond, spraying, Sprayer: total-spray-mix",
+                        "Top, Barn and 1 more, Fungicide, Sprayer: product-total",
+                        "Pond, Fungicide, Sprayer: product-total");
+    }
+
+    @Test
+    void jobsWithNamesAreCalledByThem() {
+        assertThat(about(
+                        row("T1", "wheat", "spray", "Sprayer", "Fungicide", 1, 200),
+                        row("T2", "Pond", "spray", "Sprayer", "Fungicide", 1.5, 200)))
+                .containsExactly(
+                        "T1, spraying, Sprayer: total-spray-mix",
+                        "T2, spraying, Sprayer: total-spray-mix",
+                        "T1, Fungicide, Sprayer: product-total",
+                        "T2, Fungicide, Sprayer: product-total");
+    }
+}
