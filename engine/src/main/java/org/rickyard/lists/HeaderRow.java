@@ -104,7 +104,7 @@ final class HeaderRow {
                 }
             }
         }
-        int otherwise = vocabulary.readOtherwise(headings, headers, first);
+        int otherwise = vocabulary.readOtherwise(headings, headers, first, named);
         matched += otherwise;
         score += otherwise;
         Match match = new Match(vocabulary, first, headings, List.of(), matched, score);

@@ -341,6 +341,7 @@ public final class Machines {
             .qualifier(CHARGE, CHARGE_UNIT)
             .unitColumn(CHARGE_UNIT, CHARGE)
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
+            .unclear(List.of("basis"), OUTPUT_BASIS, POWER_BASIS)
             .told("rate", CHARGE, CHARGE_UNIT)
             .otherwiseMeasured(WORKING_WIDTH, "swath, swathe, bout, cut")
             .otherwise(MACHINE, "machine description, description, vehicle, asset, item")
