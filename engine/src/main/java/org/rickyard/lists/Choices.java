@@ -23,7 +23,7 @@ public final class Choices {
     /** What a yield was weighed as. */
     public static final Map<String, List<String>> YIELD_BASIS = of(
             "standing fresh: standing, as standing, standing crop, before wilting, at cutting, at mowing",
-            "as carted fresh: as carted, carted, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, over the"
+            "as carted fresh: as carted, carted, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, harvested, at harvest, as delivered, delivered, over the"
                     + " weighbridge",
             "dry matter: dm, dry, as dry matter");
 
@@ -108,9 +108,13 @@ public final class Choices {
     /** How a clamp is built. */
     public static final Map<String, List<String>> CLAMP_KIND = of(
             "walled: walled clamp, walled bunker, walled silo, bunker, bunker silo, bunker clamp, concrete clamp, "
-                    + "concrete bunker, concrete silo, sleeper clamp, bay, walls, concrete walls, concrete, sleeper, silo, walled pit",
-            "earth pit: pit, earth bank, earth walled, dug pit, dug out, dug out pit, trench, trench silo, dungle",
-            "heap: pile, drive over pile, outdoor heap, apron heap, slab, heap on concrete",
+                    + "concrete bunker, concrete silo, sleeper clamp, bay, walls, concrete walls, concrete, sleeper, silo, walled pit, "
+                    + "concrete panel, panel, panel walls, precast, precast concrete, precast panel, walled silage pit, "
+                    + "walled slab, three walls, two walls, roofed clamp, covered clamp, indoor clamp",
+            "earth pit: pit, earth bank, earth walled, dug pit, dug out, dug out pit, trench, trench silo, dungle, earth banked, "
+                    + "earth banks, earth bank pit, earth bunker, earthen, excavated, excavated pit, in ground pit",
+            "heap: pile, drive over pile, outdoor heap, apron heap, slab, heap on concrete, unwalled, no walls, "
+                    + "unwalled slab, open slab, unwalled clamp, drive over, silage pile",
             "field heap: field clamp, field pile, heap on soil",
             "measured: measured clamp, surveyed, as measured");
 

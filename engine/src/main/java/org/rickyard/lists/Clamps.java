@@ -27,12 +27,14 @@ public final class Clamps {
     /** Length. */
     public static final ColumnSpec LENGTH = number("Length", Quantities.CLAMP_LENGTH)
             .needed()
-            .also("L, clamp length, floor length, pit length, length at floor, overall length")
+            .also("L, clamp length, floor length, pit length, length at floor, overall length, bunker length, "
+                    + "silo length, internal length, inside length")
             .help("At the floor, toe to toe.");
     /** Floor width. */
     public static final ColumnSpec FLOOR_WIDTH = number("Floor width", Quantities.FLOOR_WIDTH)
             .needed()
-            .also("W, width, clamp width, bottom width, width at floor, base width, internal width, " + "inside width")
+            .also("W, width, clamp width, bottom width, width at floor, base width, internal width, "
+                    + "inside width, pit width, bunker width, silo width, bay width, internal floor width")
             .help("Between the walls at the floor.");
     /** Wall height. */
     public static final ColumnSpec WALL_HEIGHT = number("Wall height", Quantities.WALL_HEIGHT)
@@ -41,7 +43,9 @@ public final class Clamps {
             .help("Or depth of a pit; 0 for a heap without walls.");
     /** Settled height. */
     public static final ColumnSpec SETTLED_HEIGHT = number("Settled height", Quantities.SETTLED_HEIGHT)
-            .also("silage height, height settled, settled depth, height of silage, " + "average settled height")
+            .also("silage height, height settled, settled depth, height of silage, average settled height, "
+                    + "silage depth, depth of silage, settled silage height, mean settled height, "
+                    + "fill height settled, settled fill height, average silage height, mean silage height")
             .help("Mean height of the silage four weeks or more after closing.");
     /** Batter. */
     public static final ColumnSpec BATTER = special("Batter", ColumnSpec.Type.BATTER, Quantities.BATTER)
@@ -52,9 +56,9 @@ public final class Clamps {
             .also("number of ramps, ramped ends, ramp ends, no of ramps")
             .help("0, 1 or 2.");
     /** Slope of a ramp. */
-    public static final ColumnSpec RAMP_RUN = number("Ramp run", Quantities.RAMP_RUN)
-            .also("ramp slope, run of ramp, end slope")
-            .help("Metres along for each metre up.");
+    public static final ColumnSpec RAMP_RUN = special("Ramp run", ColumnSpec.Type.BATTER, Quantities.RAMP_RUN)
+            .also("ramp slope, run of ramp, end slope, slope of ramp, ramp gradient, front ramp, front slope")
+            .help("Metres along for each metre up; or 1 in 4 (1 up, 4 along).");
     /** Crown. */
     public static final ColumnSpec CROWN = number("Crown", Quantities.CROWN)
             .also("crown height, dome, doming, height of crown")
@@ -82,8 +86,9 @@ public final class Clamps {
             .help("Measured; without it a published table is used.");
     /** Dry matter aimed at. */
     public static final ColumnSpec DM_TARGET = number("DM target", Quantities.DM_TARGET)
-            .also("target DM, dry matter target, target dry matter, aim DM, target moisture, moisture target")
-            .help("At ensiling.");
+            .also("target DM, dry matter target, target dry matter, aim DM, target moisture, moisture target, "
+                    + "silage DM, DM of silage, DM, dry matter, DM content, dry matter content, moisture")
+            .help("At ensiling, or of the silage in it; the crop listed for the clamp goes before it.");
     /** Roller mass. */
     public static final ColumnSpec ROLLER_MASS = number("Roller mass", Quantities.ROLLER_MASS)
             .also("rolling weight, packing weight, compaction weight, rolling mass, packing mass, "
@@ -182,7 +187,7 @@ public final class Clamps {
             .needsHeaders(4)
             .substitute(WALL_HEIGHT, SETTLED_HEIGHT)
             .unclear(List.of("height"), WALL_HEIGHT, SETTLED_HEIGHT)
-            .unclear(List.of("density", "bulk density"), FRESH_DENSITY, DRY_MATTER_DENSITY)
+            .unclear(List.of("density", "bulk density", "kg/m3", "t/m3", "lb/ft3"), FRESH_DENSITY, DRY_MATTER_DENSITY)
             .unclear(List.of("slope"), BATTER, RAMP_RUN)
             .unclear(List.of("distance to water"), DISTANCE_TO_WATERCOURSE);
 }

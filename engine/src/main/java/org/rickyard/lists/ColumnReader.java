@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
@@ -12,6 +13,7 @@ import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
 
 /** Reads one column of a list: the state of each of its cells, and a finding for each that cannot be used. */
 final class ColumnReader {
@@ -306,13 +308,15 @@ final class ColumnReader {
         String text = FoundRows.cellText(grid, sheetRow, sheetColumn);
         if (value.isEmpty()) {
             boolean ratio = BatterText.isBareRatio(text);
+            String out = spec == Clamps.RAMP_RUN ? "metres along" : "metres out";
             findings.bad(
                     address(sheetRow, binding),
                     ratio
                             ? "Which way does " + Words.quoted(text)
-                                    + " run? Write metres out for each metre up, or 1 in 3 for 3 m" + " out and 1 m up."
-                            : Words.quoted(text)
-                                    + " is not a batter: write metres out for each metre up, 1 in 3, or 45°.");
+                                    + " run? Write " + out + " for each metre up, or 1 in 3 for 3 m"
+                                    + out.substring("metres".length()) + " and 1 m up."
+                            : Words.quoted(text) + " is not a " + spec.name().toLowerCase(Locale.ROOT) + ": write "
+                                    + out + " for each metre up, 1 in 3, or 45°.");
             return ratio ? State.ASKED : State.NOT_READABLE;
         }
         return readFromText(row, sheetRow, binding, value.getAsDouble(), Units.ONE);
@@ -402,6 +406,10 @@ final class ColumnReader {
                 return readFromText(row, sheetRow, binding, feet.getAsDouble(), unit);
             }
         }
+        OptionalDouble cut = spec.symbol() == Quantities.CUT_NUMBER ? CutText.read(text) : OptionalDouble.empty();
+        if (cut.isPresent()) {
+            return readFromText(row, sheetRow, binding, cut.getAsDouble(), Units.ONE);
+        }
         return notANumber(sheetRow, binding, text);
     }
 
@@ -421,16 +429,10 @@ final class ColumnReader {
                 Words.quoted(text)
                         + (digits ? " is stored as text, not as a number" : " is not a number") + "; expected "
                         + expected() + "."
-                        + (digits ? " Type it again as a number." : howToWrite(text, binding)));
+                        + (digits
+                                ? " Type it again as a number."
+                                : AmountText.of(text).howToWrite(binding.unit().unit(), customary)));
         return State.NOT_READABLE;
-    }
-
-    private String howToWrite(String text, Binding binding) {
-        // "1 in 4" is how slopes are spoken of; asked for is the 4.
-        OptionalDouble run = spec == Clamps.RAMP_RUN ? BatterText.read(text) : OptionalDouble.empty();
-        return run.isPresent()
-                ? " Write " + Words.digits(run.getAsDouble()) + ", the metres along for each metre up."
-                : AmountText.of(text).howToWrite(binding.unit().unit(), customary);
     }
 
     /** "2.5 L/ha" in one cell: the amount and its unit. */

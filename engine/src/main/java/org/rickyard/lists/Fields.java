@@ -81,7 +81,9 @@ public final class Fields {
     public static final ColumnSpec YIELD = number("Yield", Quantities.YIELD)
             .or(Quantities.YIELD_DRY_MATTER)
             .also("crop yield, expected yield, fresh yield, dry matter yield, DM yield, yield DM, "
-                    + "yield dry matter, standing yield, yield as carted, est yield, estimated yield")
+                    + "yield dry matter, standing yield, yield as carted, est yield, estimated yield, average yield, "
+                    + "t/ha, t/ac, t/acre, tonnes/ha, tonnes/ac, tonnes/acre, tonnes per hectare, tonnes per acre, "
+                    + "tons/ac, tons/acre, tons per acre, t per ha, t per acre")
             .help("One cut; say what it was weighed as in Yield basis.");
     /** What the yield was weighed as. */
     public static final ColumnSpec YIELD_BASIS = choice("Yield basis", Quantities.YIELD_BASIS, Choices.YIELD_BASIS)
@@ -167,5 +169,6 @@ public final class Fields {
                     AREA,
                     "area sprayed, sprayed area, area treated, treated area, area to spray, area to be sprayed, area to"
                             + " treat, spray area, hectares treated, hectares sprayed, acres treated, acres sprayed")
+            .standIn(FIELD, BLOCK, ROW_SPACING, TREE_HEIGHT, TREE_WIDTH)
             .otherwiseMeasured(DISTANCE_TO_FILL_POINT, "fill point, water point, bowser, tap");
 }

@@ -18,29 +18,39 @@ public final class Herds {
     /** The group. */
     public static final ColumnSpec GROUP = text("Group", Quantities.GROUP)
             .needed()
-            .also("group name, name, bunch, mob, class, stock class, herd, herd name, livestock, " + "class of stock")
+            .also("group name, name, bunch, mob, class, stock class, herd, herd name, livestock, "
+                    + "class of stock, pen, animal type, type of animal, animal class, class of animal, animal group, type of stock, "
+                    + "stock type, livestock class, livestock type, stock group, livestock group, category")
             .help("Stock fed alike.");
     /** How many. */
     public static final ColumnSpec HEAD = number("Head", Quantities.HEAD)
             .needed()
             .also(
                     "hd, number, no, count, number of head, no of head, head of stock, heads, animals, number of animals, "
-                            + "no of animals, cows")
+                            + "no of animals, cows, numbers, head count, cow numbers, number of cows, no of cows, herd size, stock numbers")
             .help("How many animals.");
     /** What one eats in a day. */
     public static final ColumnSpec INTAKE = number("Intake", Quantities.INTAKE)
             .or(Quantities.INTAKE_FRESH)
             .needed()
             .also("daily intake, intake per head, DM intake, DMI, dry matter intake, ration, "
-                    + "fresh intake, feed per head, intake per day")
+                    + "fresh intake, feed per head, intake per day, silage intake, forage intake, silage DM intake, "
+                    + "forage DM intake, DM per head, DM per day, DM per head per day, silage per head, silage per day, "
+                    + "feed per day, daily ration, daily feed, daily DM, kg/head/day, kg/hd/day, kg/day, kg/cow/day, "
+                    + "kg fresh/day, kg fresh/head/day, lb/head/day, lb/hd/day, lb/day, t/month, t/head/month, "
+                    + "tonnes/month, tonnes/head/month")
             .help("Of this feed, one animal.");
     /** Dry matter of a fresh intake. */
     public static final ColumnSpec DM = number("DM", Quantities.INTAKE_DM)
-            .also("dry matter, DM content, dry matter content, feed DM, moisture")
+            .also("dry matter, DM content, dry matter content, feed DM, moisture, DM of feed, dry matter of feed, "
+                    + "silage DM, DM of silage")
             .help("Needed where the intake is given fresh.");
     /** Days fed. */
     public static final ColumnSpec DAYS = number("Days", Quantities.DAYS)
-            .also("number of days, feeding days, days fed, winter days, feeding period, no of days, " + "period")
+            .also(
+                    "number of days, feeding days, days fed, winter days, feeding period, no of days, period, days on feed, "
+                            + "days on silage, days housed, housed days, days to feed, feed days, days in, months, weeks, "
+                            + "winter months, feeding months, months fed, months housed, weeks fed")
             .help("Or give Start and End.");
     /** First day. */
     public static final ColumnSpec START = ColumnSpec.date("Start", Quantities.FEED_START)

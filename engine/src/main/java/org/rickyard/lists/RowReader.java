@@ -1,5 +1,6 @@
 package org.rickyard.lists;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.rickyard.quantity.CustomaryUnits;
@@ -60,6 +61,12 @@ final class RowReader {
         this.numeric = table.numericColumns();
     }
 
+    /** Rows with nothing but a name since the last full one. */
+    private final List<Integer> titles = new ArrayList<>();
+
+    /** Of the rows left over, the last ones with nothing but a name. */
+    private int titlesLeft;
+
     FoundTable table() {
         return table;
     }
@@ -117,8 +124,12 @@ final class RowReader {
             }
             return;
         }
+        if (filled > 1) {
+            tellTitles();
+        }
         if (ended) {
             leftOver++;
+            titlesLeft += filled == 1 ? 1 : 0;
             return;
         }
         if (row == table.headerRow + 1 && isUnits(row)) {
@@ -133,6 +144,7 @@ final class RowReader {
         if (blankBefore && table.range == null && isForeignHeader(row)) {
             end(row, "the header of another table");
             leftOver++;
+            titlesLeft += filled == 1 ? 1 : 0;
             return;
         }
         boolean afterBlank = blankBefore;
@@ -152,18 +164,36 @@ final class RowReader {
                 && identity.length > 0
                 && table.lastColumn > table.firstColumn
                 && numeric.length > 0) {
+            titles.add(row);
+            return;
+        }
+        tellTitles();
+        table.add(row);
+    }
+
+    /** A row with nothing but a name is the title of the next list if that list's header follows; otherwise it is told. */
+    private void tellTitles() {
+        for (int row : titles) {
             if (lone++ < MOST_FINDINGS) {
                 findings.add(Finding.caution(
                         table.address(row, identity[0]),
                         "This row holds nothing but " + Words.quoted(text(row, identity[0]))
                                 + ", so it is not read as a row of " + name() + "."));
             }
-            return;
         }
-        table.add(row);
+        titles.clear();
+        titlesLeft = 0;
+    }
+
+    /** The header of another list follows: what stood alone in the rows right above it were its titles. */
+    void finishBeforeHeader() {
+        titles.clear();
+        leftOver -= titlesLeft;
+        finish();
     }
 
     void finish() {
+        tellTitles();
         if (leftOver > 0) {
             findings.add(Finding.caution(
                     table.address(endedRow, table.firstColumn),

@@ -21,7 +21,8 @@ final class Shared {
     static final ColumnSpec CLAMP = text("Clamp", Quantities.CLAMP)
             .also(
                     "clamp name, pit, pit name, silo, silo name, bunker, bunker name, bay, slab, heap, "
-                            + "pile, clamp no, pit no, clamp number, clamp pit, pit clamp, clamp or pit, pit or clamp, goes to, carted to, ensiled in");
+                            + "pile, clamp no, pit no, clamp number, clamp pit, pit clamp, clamp or pit, pit or clamp, goes to, carted to, ensiled in, "
+                            + "goes to pit, goes to clamp, to clamp, to pit, into clamp, into pit, storage, stored in, stack, stack name, stack no");
     static final ColumnSpec PRODUCT = text("Product", Quantities.PRODUCT)
             .also("product name, chemical, pesticide, material, spray product, trade name, "
                     + "plant protection product, fertiliser product, agrochemical")
@@ -55,7 +56,8 @@ final class Shared {
     static final String DM_AT_ENSILING =
             "DM ensiling, DM ensiled, dry matter at ensiling, DM at clamping, ensiling DM, "
                     + "DM carted, DM as carted, DM wilted, wilted DM, dry matter ensiled, DM at lifting, "
-                    + "DM in clamp, clamp DM, moisture at ensiling, harvest DM, moisture at harvest";
+                    + "DM in clamp, clamp DM, moisture at ensiling, harvest DM, moisture at harvest, "
+                    + "DM at harvest, dry matter at harvest, harvest dry matter, harvest moisture, DM in pit, DM at chopping";
     static final List<String> LONE_DM =
             List.of("DM", "dry matter", "DM content", "dry matter content", "moisture", "DM analysis");
 }

@@ -17,7 +17,7 @@ public final class Stocks {
     /** Its name. */
     public static final ColumnSpec STORE = text("Store", Quantities.STORE)
             .needed()
-            .also("store name, name, feed store, forage, feed, stack")
+            .also("store name, name, feed store, forage, feed, stack, forage type, feed type")
             .help("The clamp's name, or the stack's.");
     /** Clamp or bales. */
     public static final ColumnSpec KIND = choice("Kind", Quantities.STORE_KIND, Choices.STORE_KIND)
@@ -25,15 +25,19 @@ public final class Stocks {
             .help("clamp or bales.");
     /** Amount. */
     public static final ColumnSpec AMOUNT = number("Amount", Quantities.AMOUNT)
-            .also("tonnes, quantity, amount in store, stock, in store, tonnage, fresh weight")
+            .also("tonnes, quantity, amount in store, stock, in store, tonnage, fresh weight, tons, "
+                    + "tonnes in store, tonnes left, tonnes fresh, fresh tonnes, tonnes on hand, on hand, amount on hand, "
+                    + "stock on hand, quantity on hand, amount left")
             .help("Fresh; or give Count and Weight each.");
     /** How many bales. */
     public static final ColumnSpec COUNT = number("Count", Quantities.COUNT)
-            .also("number of bales, bales, no of bales, number, no, bale count, how many")
+            .also("number of bales, bales, no of bales, number, no, bale count, how many, number in store, "
+                    + "bales on hand, bales left, bales in store, number on hand")
             .help("How many bales.");
     /** Weight of one. */
     public static final ColumnSpec WEIGHT_EACH = number("Weight each", Quantities.WEIGHT_EACH)
-            .also("bale weight, weight per bale, weight of each, weight, mass each, kg each")
+            .also("bale weight, weight per bale, weight of each, weight, mass each, kg each, kg/bale, kg per bale, "
+                    + "weight/bale, average bale weight, bale weight kg")
             .help("Fresh weight of one bale.");
     /** Dry matter. */
     public static final ColumnSpec DM = number("DM", Quantities.STORE_DM)
@@ -58,9 +62,23 @@ public final class Stocks {
                             "stores",
                             "silage stocks",
                             "feed in store",
-                            "forage in store"),
+                            "forage in store",
+                            "silage in store",
+                            "fodder in store",
+                            "stock on hand",
+                            "feed on hand",
+                            "silage on hand",
+                            "forage on hand",
+                            "fodder on hand",
+                            "silage stock",
+                            "forage stock",
+                            "feed stock",
+                            "fodder stocks",
+                            "winter fodder",
+                            "supplement on hand"),
                     List.of(HOLDING, STORE, KIND, AMOUNT, COUNT, WEIGHT_EACH, DM, DATE, ALREADY_FED))
             .identifiedBy(STORE)
+            .ifNamed(STORE, "clamp, clamp name, pit, pit name, silo, bunker, bay, clamp no, pit no, clamp or stack")
             .needsOneOf(List.of(AMOUNT), List.of(COUNT, WEIGHT_EACH))
             .needsHeaders(3);
 }

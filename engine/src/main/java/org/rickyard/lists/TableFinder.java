@@ -67,9 +67,7 @@ final class TableFinder {
             }
         }
         open.forEach(RowReader::finish);
-        if (tables.isEmpty()) {
-            explainNearest();
-        }
+        explainNearest();
         return tables;
     }
 
@@ -248,7 +246,7 @@ final class TableFinder {
             FoundTable table = reader.table();
             boolean overlaps = table.firstColumn <= match.lastColumn() && match.firstColumn() <= table.lastColumn;
             if (overlaps) {
-                reader.finish();
+                reader.finishBeforeHeader();
             }
             return overlaps && table.headerRow < row;
         });
@@ -273,6 +271,9 @@ final class TableFinder {
             }
         }
         HeaderHints hints = new HeaderHints(grid, row, headers, findings);
+        if (spec == Fields.LIST && roles.size() == 1) {
+            hints.cautionWorkWithoutMachine(match(Jobs.LIST, headers, best));
+        }
         FoundTable table =
                 new FoundTable(grid, row, roles.stream().map(hints::applied).toList(), range, headers);
         tables.add(table);
@@ -301,7 +302,7 @@ final class TableFinder {
         return headers;
     }
 
-    /** Keeps the header row that came nearest to a list, for the case that no list is found on the sheet. */
+    /** Keeps the header row that came nearest to a list, for the case that no such list is found on the sheet. */
     private void remember(String[] headers, int row, int first, int last, List<Vocabulary> named) {
         for (Vocabulary vocabulary : vocabularies) {
             boolean isNamed = named.contains(vocabulary);
@@ -316,7 +317,7 @@ final class TableFinder {
     }
 
     private void explainNearest() {
-        if (nearest == null) {
+        if (nearest == null || tables.stream().anyMatch(table -> table.role(nearest.vocabulary().spec) != null)) {
             return;
         }
         ListSpec spec = nearest.vocabulary().spec;

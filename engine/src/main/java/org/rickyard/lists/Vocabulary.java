@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Dimension;
 import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
 
@@ -134,13 +136,28 @@ final class Vocabulary {
     /**
      * Reads headers that mean a column only where no other header does.
      *
+     * @param named whether the sheet, table or title calls the list by its name
      * @return how many were read
      */
-    int readOtherwise(Heading[] headings, String[] headers, int first) {
+    int readOtherwise(Heading[] headings, String[] headers, int first, boolean named) {
+        List<ListSpec.Otherwise> all = new ArrayList<>(spec.hints().otherwise());
+        if (named) {
+            all.addAll(spec.hints().ifNamed());
+        }
         int read = 0;
-        for (ListSpec.Otherwise otherwise : spec.hints().otherwise()) {
+        for (ListSpec.Otherwise otherwise : all) {
             if (!means(headings, otherwise.column())) {
                 read += readOtherwise(otherwise, headings, headers, first) ? 1 : 0;
+            }
+        }
+        for (ListSpec.StandIn standIn : spec.hints().standIns()) {
+            if (!means(headings, standIn.column())
+                    && standIn.besideAny().stream().anyMatch(column -> means(headings, column))) {
+                for (int i = 0; i < headings.length; i++) {
+                    if (headings[i] != null && headings[i].isCertain() && headings[i].column() == standIn.instead()) {
+                        headings[i] = headings[i].as(standIn.column(), "");
+                    }
+                }
             }
         }
         return read;
@@ -195,9 +212,35 @@ final class Vocabulary {
     }
 
     private Heading unsettled(HeaderText header) {
-        Heading heading = byName(header);
+        Heading dry = ofDryMatter(header);
+        Heading heading = dry == null ? byName(header) : dry;
         HeaderText distance = heading == null ? distance(header) : null;
         return distance == null ? heading : byName(distance);
+    }
+
+    /**
+     * "kg DM/m3" or "lb DM/hd/day": a header that is nothing but a unit of dry matter means the one column of the list
+     * that is measured so; null if it is no such unit, or if there are several such columns.
+     */
+    private Heading ofDryMatter(HeaderText header) {
+        boolean isDry = units(UnitText.read(header.raw(), CustomaryUnits.UNSET)).stream()
+                .anyMatch(unit -> unit.dimension().exponent(Dimension.Base.DRY_MATTER) == 1
+                        && unit.dimension().exponent(Dimension.Base.MASS) == 0);
+        if (!isDry) {
+            return null;
+        }
+        List<ColumnSpec> measured = spec.columns().stream()
+                .filter(column -> fits(column, header.raw()))
+                .toList();
+        return measured.size() == 1
+                ? new Heading(measured, header.raw(), 2, false, word(measured.get(0), header))
+                : null;
+    }
+
+    private static List<Unit> units(UnitText text) {
+        return text instanceof UnitText.Known known
+                ? List.of(known.unit())
+                : text instanceof UnitText.Ambiguous ambiguous ? ambiguous.candidates() : List.of();
     }
 
     /** "Miles to bowser" with its words in the usual order, "Distance to bowser (Miles)"; null if it is nothing like it. */
@@ -302,8 +345,22 @@ final class Vocabulary {
             }
             bare = ColumnUnit.withoutWords(rest, qualifier.choices());
         }
+        if (isMoney(bare) && !isMoney(column)) {
+            return null;
+        }
         boolean readable = header.isSetOff(count) || UnitWordsOnly.isUnit(bare) || isBasis(bare);
         return readable ? bare : null;
+    }
+
+    /** "Labour £/h" is what it costs, and no number of people. */
+    private static boolean isMoney(String unit) {
+        return UnitText.read(unit, CustomaryUnits.UNSET) instanceof UnitText.Known known
+                && known.unit().dimension().exponent(Dimension.Base.MONEY) != 0;
+    }
+
+    private static boolean isMoney(ColumnSpec column) {
+        return column.type() != ColumnSpec.Type.NUMBER
+                || column.symbol().unit().dimension().exponent(Dimension.Base.MONEY) != 0;
     }
 
     /** "/ac" or "per ha": for each of an area, and nothing of what. */

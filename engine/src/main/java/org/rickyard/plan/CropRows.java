@@ -19,6 +19,7 @@ import org.rickyard.lists.NameKey;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.Crop;
+import org.rickyard.trade.workrate.Suitability;
 
 /** Which fields and cuts give silage, and which clamp each goes to. */
 final class CropRows {
@@ -79,11 +80,44 @@ final class CropRows {
         rows.add(new Row(field, cut, clamp(field, cut), WHOLE, false, open));
     }
 
-    /** Without cuts, a field is for silage if it names a clamp, or says what its yield was weighed as. */
+    /**
+     * Without cuts, a field is for silage if it names a clamp, or says what its yield was weighed as. A crop of the
+     * plough that no forager lifts is not, unless it names a clamp or the dry matter of silage: it would fill a clamp
+     * with grain.
+     */
     private boolean isForSilage(int field) {
-        return fields.isFilled(Fields.CLAMP, field)
-                || fields.isFilled(Fields.YIELD_BASIS, field)
-                || fields.isFilled(Fields.DM_AT_ENSILING, field);
+        if (fields.isFilled(Fields.CLAMP, field)) {
+            return true;
+        }
+        boolean said = fields.isFilled(Fields.YIELD_BASIS, field) || fields.isFilled(Fields.DM_AT_ENSILING, field);
+        if (said && isArable(fields.text(Fields.CROP, field)) && !isAsDryAsSilage(field)) {
+            findings.add(Finding.note(
+                    fields.address(Fields.CROP, field).orElse(null),
+                    "the " + fields.text(Fields.CROP, field) + " of '" + fields.text(Fields.FIELD, field)
+                            + "' is not taken for silage: it names no clamp and no dry matter that silage has. If it is"
+                            + " ensiled, write its clamp."));
+            return false;
+        }
+        return said;
+    }
+
+    private static boolean isArable(String crop) {
+        String plain = NameKey.key(crop);
+        boolean saysSilage = List.of("whole", "silage", "forage").stream().anyMatch(plain::contains);
+        return !plain.isEmpty()
+                && !saysSilage
+                && Suitability.suits("plough", plain)
+                && !Suitability.suits("forager", plain);
+    }
+
+    private boolean isAsDryAsSilage(int field) {
+        return fields.gives(Fields.DM_AT_ENSILING, field)
+                && Quantities.DM_AT_ENSILING
+                        .usual()
+                        .contains(fields.unit(Fields.DM_AT_ENSILING, field)
+                                .orElse(Quantities.DM_AT_ENSILING.unit())
+                                .convert(
+                                        fields.number(Fields.DM_AT_ENSILING, field), Quantities.DM_AT_ENSILING.unit()));
     }
 
     private List<Integer> fieldsOf(int cut) {
@@ -139,7 +173,7 @@ final class CropRows {
     /** Which cut a row is; 0 where no cut is listed. */
     double cut(int row) {
         int cut = rows.get(row).cut();
-        return cut >= 0 && cuts.state(Cuts.CUT, cut) == ListRows.State.GIVEN ? cuts.number(Cuts.CUT, cut) : 0;
+        return cut >= 0 && cuts.gives(Cuts.CUT, cut) ? cuts.number(Cuts.CUT, cut) : 0;
     }
 
     /** Told of each row: its field, its row of the cut list, its row of the clamp list (-1 for none), its share. */

@@ -60,7 +60,7 @@ final class FieldCuts {
 
     private int cut(int job, int field) {
         List<Integer> known = ofField.getOrDefault(field, List.of());
-        if (job >= 0 && jobs.state(Jobs.CUT, job) == ListRows.State.GIVEN) {
+        if (job >= 0 && jobs.gives(Jobs.CUT, job)) {
             double wanted = jobs.number(Jobs.CUT, job);
             return known.stream()
                     .filter(cut -> number(cut) == wanted)
@@ -71,7 +71,7 @@ final class FieldCuts {
     }
 
     private double number(int cut) {
-        return cuts.state(Cuts.CUT, cut) == ListRows.State.GIVEN ? cuts.number(Cuts.CUT, cut) : Double.NaN;
+        return cuts.gives(Cuts.CUT, cut) ? cuts.number(Cuts.CUT, cut) : Double.NaN;
     }
 
     /**
@@ -104,13 +104,12 @@ final class FieldCuts {
     }
 
     private int untold(int job, int field, List<Integer> known) {
-        boolean asked = jobs.state(Jobs.CUT, job) == ListRows.State.GIVEN;
+        boolean asked = jobs.gives(Jobs.CUT, job);
         String listed = String.join(
                 ", ",
                 known.stream()
-                        .map(cut -> cuts.state(Cuts.CUT, cut) == ListRows.State.GIVEN
-                                ? Numbers.readable(number(cut))
-                                : "one without its number")
+                        .map(cut ->
+                                cuts.gives(Cuts.CUT, cut) ? Numbers.readable(number(cut)) : "one without its number")
                         .toList());
         findings.add(Finding.caution(
                 jobs.address(asked ? Jobs.CUT : Jobs.JOB, job)

@@ -145,7 +145,14 @@ public sealed interface UnitText {
         String word = part.replace("dry matter", "dm").strip();
         boolean dry = false;
         StringBuilder kept = new StringBuilder();
-        for (String token : word.split(" ")) {
+        for (String written : word.split(" ")) {
+            String token = written;
+            String mass = token.length() > 2 && token.endsWith("dm") ? token.substring(0, token.length() - 2) : "";
+            if (!UnitWords.meanings(mass, customary).isEmpty()) {
+                // "kgDM/ha" as New Zealand writes it.
+                dry = true;
+                token = mass;
+            }
             switch (token) {
                 case "dm", "(dm)" -> dry = true;
                 case "fresh", "fw", "fm", "(fw)", "(fresh)" -> {

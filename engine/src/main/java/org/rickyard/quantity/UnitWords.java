@@ -73,7 +73,9 @@ final class UnitWords {
         add(Units.MONEY_UNIT, "£, €, $, gbp, eur, usd, euro, euros, dollar, dollars, pound sterling, money");
         add(PENNY, "p, pence, penny, cent, cents");
         add(PENNY.over(Units.L), "ppl");
-        add(Units.ONE, "head, hd, cow, animal, no, number, count, bale, each, nozzle");
+        add(
+                Units.ONE,
+                "head, hd, cow, cows, animal, beast, ewe, sheep, heifer, calf, weanling, bullock, steer, no, number, count, bale, each, nozzle");
         add(Units.MPH, "mph");
         add(Units.KM_PER_H, "kph, kmh, kmph");
         add(Units.L_PER_MIN, "lpm");

@@ -95,6 +95,51 @@ class HeaderMatchingTest {
         assertThat(certain(spec, header).name()).isEqualTo(column);
     }
 
+    /** Words for the column as the reference of words lists them: a unit of dry matter is measured by one column only. */
+    @ParameterizedTest
+    @CsvSource({
+        "Herds, kg DM/head/day, Intake, kg DM/d",
+        "Herds, kgDM/hd/d, Intake, kg DM/d",
+        "Herds, lb DM/cow/day, Intake, lb DM/d",
+        "Herds, DM kg/day, Intake, kg DM/d",
+        "Herds, Silage intake kg DM/cow/day, Intake, kg DM/d",
+        "Herds, kg fresh/day, Intake, kg/d",
+        "Herds, Months, Days, month",
+        "Clamps, kg DM/m³, 'Density, dry matter', kg DM/m3",
+        "Clamps, lb DM/cu ft, 'Density, dry matter', lb DM/ft3",
+        "Clamps, DM %, DM target, % DM",
+        "Clamps, Silage depth ft, Settled height, ft",
+        "Fields, kg DM/ha, Yield, kg DM/ha",
+        "Fields, t/acre, Yield, t/ac",
+        "Fields, Yield (kgDM/ha), Yield, kg DM/ha",
+        "Fields, Harvest moisture %, DM at ensiling, % moisture",
+        "Cuts, DM t/ha, Yield, t DM/ha",
+        "Stocks, kg/bale, Weight each, kg"
+    })
+    void aUnitTellsItsColumn(String list, String header, String column, String unit) {
+        ListSpec spec = Lists.ALL.stream()
+                .filter(one -> one.name().equals(list))
+                .findFirst()
+                .orElseThrow();
+        ColumnSpec meant = certain(spec, header);
+        assertThat(meant.name()).isEqualTo(column);
+        ColumnUnit read =
+                ColumnUnit.of(meant, header, read(spec, header).rest(), org.rickyard.quantity.CustomaryUnits.UNSET);
+        assertThat(read.question()).isNull();
+        assertThat(read.assumed()).isFalse();
+        assertThat(read.unit().symbol()).isEqualTo(unit);
+    }
+
+    @Test
+    void aDensityThatDoesNotSayOfWhatIsAsked() {
+        Vocabulary.Heading heading = read(Clamps.LIST, "kg/m3");
+        assertThat(heading.isCertain()).isFalse();
+        assertThat(heading.candidates()).containsExactly(Clamps.FRESH_DENSITY, Clamps.DRY_MATTER_DENSITY);
+        heading = read(Machines.LIST, "Basis");
+        assertThat(heading.candidates()).containsExactly(Machines.OUTPUT_BASIS, Machines.POWER_BASIS);
+        assertThat(heading.isCertain()).isFalse();
+    }
+
     @ParameterizedTest
     @CsvSource({
         "Area ha, ha",

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.ListRows.State;
 import org.rickyard.quantity.Units;
@@ -544,5 +545,25 @@ class ListCellsTest {
         assertThat(items.unit(Assumptions.VALUE, 0)).hasValue(Units.PERCENT);
         assertThat(items.text(Assumptions.VALUE, 1)).isEqualTo("Ireland");
         assertThat(items.unit(Assumptions.VALUE, 1)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1st, 1", "2nd cut, 2", "Cut 3, 3", "first cut, 1", "Third, 3", "4, 4", "No. 2, 2"})
+    void aCutIsReadAsItIsSpokenOf(String typed, double number) {
+        FoundLists found = ListFinder.find(List.of(
+                new SheetOf("Cuts").row("Field", "Cut", "Yield (t DM/ha)").row("A", typed, 4)));
+        ListRows cuts = found.rows(Cuts.LIST);
+        assertThat(cuts.state(Cuts.CUT, 0)).isEqualTo(ListRows.State.READ_FROM_TEXT);
+        assertThat(cuts.number(Cuts.CUT, 0)).isEqualTo(number);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"9th", "main", "1st and 2nd", "May cut"})
+    void aCutThatCannotBeToldIsAsked(String typed) {
+        FoundLists found = ListFinder.find(List.of(
+                new SheetOf("Cuts").row("Field", "Cut", "Yield (t DM/ha)").row("A", typed, 4)));
+        assertThat(found.rows(Cuts.LIST).gives(Cuts.CUT, 0)).isFalse();
+        assertThat(found.findings()).hasSize(1);
     }
 }

@@ -411,6 +411,62 @@ class ListFinderTest {
     }
 
     @Test
+    void theTitleOfTheNextListBelowIsNoRowLeftOut() {
+        FoundLists found = find(new SheetOf("Farm")
+                .row("Fields")
+                .row("Field", "Area (ha)")
+                .row("A", 4)
+                .row("Sub total", 4)
+                .row()
+                .row("STOCK ON HAND 1 Nov")
+                .row("Store", "Kind", "Amount (t)")
+                .row("Big", "clamp", 400)
+                .row()
+                .row("CATTLE")
+                .row("Group", "Head", "Intake (kg DM/day)", "Days")
+                .row("Cows", 60, 10, 180)
+                .row()
+                .row("That is all"));
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A");
+        assertThat(names(found.rows(Stocks.LIST), Stocks.STORE)).containsExactly("Big");
+        assertThat(names(found.rows(Herds.LIST), Herds.GROUP)).containsExactly("Cows");
+        assertThat(found.findings())
+                .extracting(Finding::message)
+                .containsExactlyInAnyOrder(
+                        "This row of totals is not read as a row of Fields.",
+                        "This row holds nothing but \"That is all\", so it is not read as a row of Herds.");
+    }
+
+    @Test
+    void aListThatIsNotReadIsToldBesideOneThatIs() {
+        FoundLists found = find(new SheetOf("Farm")
+                .row("Field", "Area (ha)")
+                .row("A", 4)
+                .row()
+                .row("Cattle")
+                .row("Group", "Head", "Eats", "Days")
+                .row("Cows", 60, 10, 180));
+        assertThat(found.rows(Herds.LIST).size()).isZero();
+        assertThat(found.findings()).anySatisfy(finding -> {
+            assertThat(finding.cell().orElseThrow().toString()).isEqualTo("Farm!A5");
+            assertThat(finding.message())
+                    .startsWith("This row looks like the header of the list Herds, but it has no column Intake, so");
+        });
+    }
+
+    @Test
+    void tonnesBesideAClampAreInStoreOnASheetOfStocksOnly() {
+        Object[] header = {"Clamp", "Tonnes", "DM %"};
+        FoundLists stocks = find(new SheetOf("Silage in store").row(header).row("Big", 400, 28));
+        assertThat(names(stocks.rows(Stocks.LIST), Stocks.STORE)).containsExactly("Big");
+        FoundLists capacities = find(new SheetOf("Clamp capacities").row(header).row("Big", 400, 28));
+        assertThat(capacities.rows(Stocks.LIST).size()).isZero();
+        FoundLists both = find(
+                new SheetOf("Stocks").row("Store", "Clamp", "Tonnes", "DM %").row("First cut", "Big", 400, 28));
+        assertThat(names(both.rows(Stocks.LIST), Stocks.STORE)).containsExactly("First cut");
+    }
+
+    @Test
     void aFieldWithoutAreaIsStillARow() {
         FoundLists found =
                 find(new SheetOf("Fields").row("Field", "Area (ha)").row("A", 4).row("B", null));

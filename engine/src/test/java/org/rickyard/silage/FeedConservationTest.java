@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.audit.BalanceCheck;
+import org.rickyard.formula.Symbol;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.trade.silage.Feeding;
 
@@ -70,6 +71,51 @@ class FeedConservationTest {
             assertThat(book.number("feed-balance", Feeding.AVAILABLE, 0)
                             + book.number("feed-balance", Feeding.AVAILABLE, 1))
                     .isCloseTo(250 * 0.28 + 80 * 0.35, within(1e-9));
+        }
+    }
+
+    /** Nothing listed is not nothing in store: "0 days, buy early" would look like an answer. */
+    @Test
+    void whereNeitherCropNorStockIsListedNothingIsToldOfHowLongItLasts() throws IOException {
+        try (SilageBook book = new SilageBook(folder)
+                .list(
+                        "Herds",
+                        row("Group", "Head", "kg DM/head/day", "Days", "DM of feed %"),
+                        row("Cows", 100, 12, 140, 22),
+                        row("Weanlings", 25, 5, 120, 22))
+                .run()) {
+            assertThat(book.number("feed-balance", Feeding.DEMAND_TOTAL, 0)).isCloseTo(183, within(1e-9));
+            // Teagasc prints 763 t for the cows, cut off.
+            assertThat(Math.floor(book.number("feed-demand", Feeding.GROUP_FRESH, 0)))
+                    .isEqualTo(763);
+            for (Symbol told : List.of(Feeding.AVAILABLE, Feeding.DAYS_OF_FEED, Feeding.SURPLUS, Feeding.ANIMALS)) {
+                assertThat(book.has("feed-balance", told, 0)).as(told.name()).isFalse();
+            }
+            assertThat(book.status("feed-balance", 0)).contains("no crop and no stock is listed for this feed");
+            assertThat(book.cautions("feed-balance", 0)).doesNotContain("buy early");
+        }
+    }
+
+    @Test
+    void aStoreWhoseAmountIsNotKnownIsListedAllTheSame() throws IOException {
+        try (SilageBook book = new SilageBook(folder)
+                .list("Herds", row("Group", "Head", "Intake (kg DM/d)", "Days"), row("Cows", 100, 12, 140))
+                .list("Stocks", row("Store", "Amount (t)", "DM (%)"), row("Big", "lots", 25))
+                .run()) {
+            assertThat(book.has("feed-balance", Feeding.DAYS_OF_FEED, 0)).isFalse();
+            assertThat(book.status("feed-balance", 0)).doesNotContain("no crop and no stock is listed");
+        }
+    }
+
+    @Test
+    void aStoreFedOutIsNoFeedAndThatIsTold() throws IOException {
+        try (SilageBook book = new SilageBook(folder)
+                .list("Herds", row("Group", "Head", "Intake (kg DM/d)", "Days"), row("Cows", 100, 12, 140))
+                .list("Stocks", row("Store", "Amount (t)", "DM (%)", "Already fed (t)"), row("Big", 300, 25, 300))
+                .run()) {
+            assertThat(book.number("feed-balance", Feeding.DAYS_OF_FEED, 0)).isZero();
+            assertThat(book.number("feed-balance", Feeding.SURPLUS, 0)).isCloseTo(-168, within(1e-9));
+            assertThat(book.cautions("feed-balance", 0)).contains("buy early");
         }
     }
 

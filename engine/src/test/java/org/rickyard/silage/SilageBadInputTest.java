@@ -1,6 +1,7 @@
 package org.rickyard.silage;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.silage.SilageBook.row;
 
 import java.io.IOException;
@@ -60,15 +61,24 @@ class SilageBadInputTest {
         }
     }
 
+    /** Full height, an upright clamp 30 x 10 x 3 m: 30 m2 over 30 m less the ramp, and half of that under the ramp. */
     @ParameterizedTest
-    @CsvSource({"1 in 4, 4", "4:1, 4", "45°, 1"})
-    void aRampRunWrittenAsASlopeIsToldAsAFigure(String typed, String figure) throws IOException {
+    @CsvSource({"1 in 4, 720", "4:1, 720", "45°, 855"})
+    void aRampRunWrittenAsASlopeIsReadAsTheMetresAlong(String typed, double volume) throws IOException {
         try (SilageBook book = book().list("Clamps", CLAMPS, clamp("Big", 30, 10, 3, 3, null, 1, typed, 25))
                 .run()) {
+            assertThat(book.number("clamps", ClampShape.VOLUME, 0)).isEqualTo(volume, within(1e-9));
+            assertThat(book.has("clamps", ClampContents.CAPACITY, 0)).isTrue();
+        }
+    }
+
+    @Test
+    void aRampRunThatCouldRunEitherWayIsAsked() throws IOException {
+        try (SilageBook book = book().list("Clamps", CLAMPS, clamp("Big", 30, 10, 3, 3, null, 1, "1:5", 25))
+                .run()) {
             assertThat(book.findings())
-                    .anyMatch(said -> said.contains(
-                                    "Clamps!I2 \"" + typed + "\" is not a number; expected a number from 0 up to 20")
-                            && said.endsWith(" Write " + figure + ", the metres along for each metre up."));
+                    .anyMatch(said -> said.endsWith("Clamps!I2 Which way does \"1:5\" run? Write metres along for each"
+                            + " metre up, or 1 in 3 for 3 m along and 1 m up."));
             assertThat(book.has("clamps", ClampContents.CAPACITY, 0)).isFalse();
         }
     }

@@ -45,6 +45,28 @@ class SilageCutsTest {
     }
 
     @Test
+    void grainIsNoSilageUnlessItsClampOrItsDryMatterSaysSo() throws IOException {
+        try (SilageBook book = new SilageBook(folder)
+                .list(
+                        "Fields",
+                        row("Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis", "DM at ensiling (%)", "Clamp"),
+                        row("Low", "Grass", 10, 20, "as carted fresh", 28, "One"),
+                        row("Grain", "Winter wheat", 8, 9, "as carted fresh", 85, null),
+                        row("Roots", "Potatoes", 8, 45, "as carted fresh", null, null),
+                        row("Whole", "Whole crop wheat", 6, 28, "as carted fresh", null, null),
+                        row("Early", "Spring barley", 5, 25, "as carted fresh", 38, null),
+                        row("Crimped", "Wheat", 4, 9, "as carted fresh", 70, "One"))
+                .list("Clamps", CLAMPS, row("One", "walled", 60, 10, 3, 700))
+                .run()) {
+            assertThat(book.texts("Crop")).contains("Whole", "Early", "Crimped").doesNotContain("Grain", "Roots");
+            assertThat(book.findings())
+                    .anyMatch(
+                            said -> said.contains("NOTE Fields!B3 the Winter wheat of 'Grain' is not taken for silage"))
+                    .anyMatch(said -> said.contains("NOTE Fields!B4 the Potatoes of 'Roots' is not taken for silage"));
+        }
+    }
+
+    @Test
     void cutsAreAllottedOneAfterAnother() throws IOException {
         // Listed second cut first. Each clamp holds 400 m3 at 700 kg/m3, 280 t; each cut brings 200 t.
         try (SilageBook book = new SilageBook(folder)

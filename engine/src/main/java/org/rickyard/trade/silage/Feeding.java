@@ -350,13 +350,35 @@ public final class Feeding {
     public static final Formula FEED_AVAILABLE = new Formula(
             "feed-available",
             AVAILABLE,
-            value(FROM_CROP).plus(FROM_STOCK),
+            value(FROM_CROP)
+                    .plus(FROM_STOCK)
+                    .onlyWhen(
+                            Condition.any(List.of(
+                                    some(FEED_CROPS),
+                                    some(FEED_CROPS_LACKING),
+                                    some(FEED_STORES),
+                                    some(FEED_STORES_LACKING))),
+                            "no crop and no stock is listed for this feed (lists Fields, Cuts and Stocks)"),
             Source.derived("crop after losses, and stock in hand"),
-            "a stock that is the crop counted again must be struck out of one of the lists",
-            List.of(WorkedExample.from(Source.derived("100 t and 80 t"))
-                    .with(FROM_CROP, 100)
-                    .with(FROM_STOCK, 80)
-                    .gives(180, Units.T_DM, 0)));
+            "a stock that is the crop counted again must be struck out of one of the lists; where neither is listed,"
+                    + " nothing is told",
+            List.of(
+                    WorkedExample.from(Source.derived("100 t and 80 t"))
+                            .with(FROM_CROP, 100)
+                            .with(FROM_STOCK, 80)
+                            .with(FEED_CROPS, 2)
+                            .with(FEED_CROPS_LACKING, 0)
+                            .with(FEED_STORES, 1)
+                            .with(FEED_STORES_LACKING, 0)
+                            .gives(180, Units.T_DM, 0),
+                    WorkedExample.from(Source.derived("a store alone"))
+                            .with(FROM_CROP, 0)
+                            .with(FROM_STOCK, 80)
+                            .with(FEED_CROPS, 0)
+                            .with(FEED_CROPS_LACKING, 0)
+                            .with(FEED_STORES, 1)
+                            .with(FEED_STORES_LACKING, 0)
+                            .gives(80, Units.T_DM, 0)));
 
     /** {@code days-of-feed}: available ÷ daily demand. */
     public static final Formula DAYS_FEED_LASTS = new Formula(
@@ -403,6 +425,10 @@ public final class Feeding {
 
     private static Symbol rowCount(String name) {
         return Symbol.number(name, Units.ONE).possible(Range.NOT_NEGATIVE).decimals(0);
+    }
+
+    private static Condition some(Symbol rows) {
+        return Condition.compare(value(rows), Relation.MORE, number(0));
     }
 
     /** A total of rows that may be none: none is nought, a withheld row withholds. */
