@@ -19,6 +19,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.TableColumn;
+import org.rickyard.trade.cost.Prices;
 
 /**
  * Finds why results are withheld: follows the branch that a row takes down to the cells that were typed, or not. One of
@@ -222,7 +223,10 @@ public final class Causes {
         Optional<CellAddress> cell = links.address(row);
         String what =
                 switch (links.state(row)) {
-                    case NO_COLUMN -> name + " missing: no list has a column for it here";
+                    case NO_COLUMN ->
+                        Prices.ALL.contains(symbol)
+                                ? name + " missing: type it on a list called Assumptions (Item, Value, Unit)"
+                                : name + " missing: no list has a column for it here";
                     case BLANK -> name + " missing";
                     case NOT_READABLE -> name + " is not readable: '" + links.text(row) + "'";
                     case ERROR -> name + " is an error: " + links.text(row);

@@ -2,6 +2,8 @@ package org.rickyard.lists;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
@@ -15,6 +17,9 @@ import org.rickyard.quantity.Units;
  * @param unit what follows the number
  */
 record AmountText(String text, double value, String unit) {
+    private static final Pattern ACRES_ROODS_PERCHES = Pattern.compile(
+            "(\\d+) ?(?:a|ac|acres?)[ ,.-]*(\\d+) ?(?:r|rds?|roods?)[ ,.-]*(\\d+(?:\\.\\d+)?) ?(?:p|perch|perches|poles?)\\.?");
+
     static AmountText of(String text) {
         int end = 0;
         while (end < text.length() && isOfNumber(text, end)) {
@@ -58,6 +63,10 @@ record AmountText(String text, double value, String unit) {
         if (Words.trim(unit).equals("%") && FoundRows.isPercent(own)) {
             return " Write " + Words.digits(value) + " without the sign, or give the cell a number format of per cent.";
         }
+        OptionalDouble acres = own.isCompatible(Units.AC) ? acres(text) : OptionalDouble.empty();
+        if (acres.isPresent()) {
+            return is(Units.AC.convert(acres.getAsDouble(), own), own, 7) + ".";
+        }
         OptionalDouble feet = own.isCompatible(Units.FT) ? FeetText.read(text) : OptionalDouble.empty();
         if (feet.isPresent()) {
             return is(Units.FT.convert(feet.getAsDouble(), own), own) + ".";
@@ -72,8 +81,22 @@ record AmountText(String text, double value, String unit) {
         return "";
     }
 
+    /** Acres, roods of a quarter and perches of a hundred-and-sixtieth, with their letters: "12a 2r 20p". */
+    private static OptionalDouble acres(String text) {
+        Matcher found = ACRES_ROODS_PERCHES.matcher(Words.trim(text).toLowerCase(Locale.ROOT));
+        return found.matches()
+                ? OptionalDouble.of(Double.parseDouble(found.group(1))
+                        + Double.parseDouble(found.group(2)) / 4
+                        + Double.parseDouble(found.group(3)) / 160)
+                : OptionalDouble.empty();
+    }
+
     private String is(double number, Unit own) {
-        String digits = Words.digits(Double.parseDouble(String.format(Locale.ROOT, "%.4g", number)));
+        return is(number, own, 4);
+    }
+
+    private String is(double number, Unit own, int places) {
+        String digits = Words.digits(Double.parseDouble(String.format(Locale.ROOT, "%." + places + "g", number)));
         return " " + Words.quoted(text) + " is " + digits + " " + own + ": write the figure " + digits + " alone";
     }
 }

@@ -169,5 +169,6 @@ public final class Fields {
                     AREA,
                     "area sprayed, sprayed area, area treated, treated area, area to spray, area to be sprayed, area to"
                             + " treat, spray area, hectares treated, hectares sprayed, acres treated, acres sprayed")
+            .standIn(FIELD, BLOCK, ROW_SPACING, TREE_HEIGHT, TREE_WIDTH)
             .otherwiseMeasured(DISTANCE_TO_FILL_POINT, "fill point, water point, bowser, tap");
 }

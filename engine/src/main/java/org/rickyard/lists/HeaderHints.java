@@ -19,6 +19,9 @@ final class HeaderHints {
 
     private static final String UNIT = "unit";
 
+    private static final List<ColumnSpec> WORK =
+            List.of(Jobs.OPERATION, Jobs.MIX, Jobs.PRODUCT, Jobs.DOSE, Jobs.WATER_VOLUME);
+
     private static final Pattern NUMBERED_PRODUCT =
             Pattern.compile("(product|chemical|pesticide|herbicide|fungicide|spray)( name)? ?[1-9]");
 
@@ -59,6 +62,9 @@ final class HeaderHints {
             }
         }
         HeaderRow.Match units = match.with(headings);
+        for (ListSpec.StandIn standIn : match.vocabulary().spec.hints().standIns()) {
+            noteStandIn(standIn, match);
+        }
         for (ListSpec.Told told : match.vocabulary().spec.hints().told()) {
             tell(told, units);
         }
@@ -66,6 +72,27 @@ final class HeaderHints {
             cautionProductsInColumns(units);
         }
         return units;
+    }
+
+    /** A list of fields with products, doses and water beside them is half a list of jobs: told, not passed over. */
+    void cautionWorkWithoutMachine(HeaderRow.Match jobs) {
+        if (jobs == null || jobs.holds(Jobs.MACHINE)) {
+            return;
+        }
+        List<String> work = new ArrayList<>();
+        for (int i = 0; i < jobs.headings().length; i++) {
+            Vocabulary.Heading heading = jobs.headings()[i];
+            if (heading != null && heading.candidates().stream().anyMatch(WORK::contains)) {
+                work.add(Words.quoted(headers[jobs.firstColumn() + i]));
+            }
+        }
+        if (work.size() > 1) {
+            findings.add(Finding.caution(
+                    new CellAddress(grid.sheet(), headerRow, jobs.firstColumn()),
+                    "These fields have work beside them (" + String.join(", ", work)
+                            + ") but no column Machine, so they are read as fields alone and nothing of the work is worked"
+                            + " out. Add a column Machine with names from the machine list."));
+        }
     }
 
     /** "Product 1" and "Product 2" in one row: told where they stand, since nothing of the products is worked out. */
@@ -86,6 +113,25 @@ final class HeaderHints {
                             String.join(" and ", found)
                                     + " stand beside each other in one row and are not read. Write one row for each product, with"
                                     + " columns Product, Dose and Dose unit: rows of one job, field and machine are one tank mix."));
+        }
+    }
+
+    private void noteStandIn(ListSpec.StandIn standIn, HeaderRow.Match match) {
+        String header = match.headerOf(standIn.column(), headers);
+        if (header == null
+                || !HeaderText.of(header)
+                        .normal()
+                        .startsWith(HeaderText.normal(standIn.instead().name()))) {
+            return;
+        }
+        for (int i = 0; i < match.headings().length; i++) {
+            if (header.equals(headers[match.firstColumn() + i])) {
+                note(
+                        match.firstColumn() + i,
+                        " is read as the " + standIn.column().name() + " of "
+                                + match.vocabulary().spec.name() + ", since nothing else names its rows.");
+                return;
+            }
         }
     }
 

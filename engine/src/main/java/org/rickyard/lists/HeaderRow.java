@@ -62,6 +62,11 @@ final class HeaderRow {
         }
     }
 
+    private static final List<ColumnSpec> OF_JOBS_ALONE =
+            List.of(Jobs.WATER_VOLUME, Jobs.OPERATION, Jobs.MIX, Jobs.EARLIEST);
+
+    private static final List<ColumnSpec> OF_ANY_DOSE = List.of(Products.PRODUCT, Products.UNIT, Products.DOSE);
+
     private final List<Vocabulary> vocabularies;
 
     /** What each list takes the headers of a row for: the same are asked about in every stretch they stand in. */
@@ -135,11 +140,36 @@ final class HeaderRow {
         Match best = null;
         for (Vocabulary vocabulary : vocabularies) {
             Match match = match(vocabulary, headers, first, last, named.contains(vocabulary));
-            if (match.missing().isEmpty() && (best == null || match.score() > best.score())) {
+            if (match.missing().isEmpty()
+                    && (best == null || match.score() > best.score())
+                    && !isWorkOnFields(match, headers, last)) {
                 best = match;
             }
         }
         return best;
+    }
+
+    /** Products with a field beside each are work done there, and no list of what products there are. */
+    private boolean isWorkOnFields(Match match, String[] headers, int last) {
+        ListSpec spec = match.vocabulary().spec;
+        if (spec != Products.LIST && spec != Mixes.LIST) {
+            return false;
+        }
+        int first = match.firstColumn();
+        while (first > 0 && headers[first - 1] != null) {
+            first--;
+        }
+        for (Vocabulary vocabulary : vocabularies) {
+            if (vocabulary.spec == Jobs.LIST) {
+                Match jobs = match(vocabulary, headers, first, last, false);
+                // A list of products may touch one of fields: what only jobs have, or only products, tells.
+                boolean work = OF_JOBS_ALONE.stream().anyMatch(column -> jobs.places(column) > 0);
+                boolean store = Products.LIST.columns().stream()
+                        .anyMatch(column -> !OF_ANY_DOSE.contains(column) && match.places(column) > 0);
+                return jobs.places(Jobs.FIELD) > 0 && (work || !store);
+            }
+        }
+        return false;
     }
 
     /**

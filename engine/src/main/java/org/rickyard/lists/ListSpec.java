@@ -42,8 +42,23 @@ public record ListSpec(
      * @param forBoth headers of one figure that holds for several columns, in normal form
      * @param ifNamed like {@code otherwise}, but only where the sheet, table or title calls the list by its name: tonnes
      *     beside a "Clamp" are in store on a sheet of stocks; on another they may be what it holds
+     * @param standIns columns that name the rows where the proper one is missing
      */
-    public record Hints(List<Told> told, List<Otherwise> otherwise, List<String> forBoth, List<Otherwise> ifNamed) {}
+    public record Hints(
+            List<Told> told,
+            List<Otherwise> otherwise,
+            List<String> forBoth,
+            List<Otherwise> ifNamed,
+            List<StandIn> standIns) {}
+
+    /**
+     * A column whose header names the rows where the proper one is missing: a "Block" of an orchard is its field.
+     *
+     * @param column the proper one
+     * @param instead the one that stands in
+     * @param besideAny columns of which one at least must be there
+     */
+    public record StandIn(ColumnSpec column, ColumnSpec instead, List<ColumnSpec> besideAny) {}
 
     /**
      * A header that means a column if no other one does.
@@ -94,7 +109,7 @@ public record ListSpec(
                 Map.of(),
                 Map.of(),
                 Map.of(),
-                new Hints(List.of(), List.of(), List.of(), List.of()));
+                new Hints(List.of(), List.of(), List.of(), List.of(), List.of()));
     }
 
     /** The column of this name, in any case. */
@@ -180,7 +195,7 @@ public record ListSpec(
     ListSpec told(String header, ColumnSpec column, ColumnSpec... beside) {
         List<Told> all = new ArrayList<>(hints.told());
         all.add(new Told(HeaderText.normal(header), column, List.of(beside)));
-        return with(new Hints(List.copyOf(all), hints.otherwise(), hints.forBoth(), hints.ifNamed()));
+        return with(new Hints(List.copyOf(all), hints.otherwise(), hints.forBoth(), hints.ifNamed(), hints.standIns()));
     }
 
     /** The same, these headers (parted by commas, the likelier first) being one column where no other header is. */
@@ -197,14 +212,21 @@ public record ListSpec(
         List<Otherwise> all = new ArrayList<>(hints.otherwise());
         List.of(headers.split(", "))
                 .forEach(header -> all.add(new Otherwise(HeaderText.normal(header), column, measured)));
-        return with(new Hints(hints.told(), List.copyOf(all), hints.forBoth(), hints.ifNamed()));
+        return with(new Hints(hints.told(), List.copyOf(all), hints.forBoth(), hints.ifNamed(), hints.standIns()));
     }
 
     /** The same, an unclear header holding for all its columns alike where it stands alone. */
     ListSpec forBoth(String header) {
         List<String> all = new ArrayList<>(hints.forBoth());
         all.add(HeaderText.normal(header));
-        return with(new Hints(hints.told(), hints.otherwise(), List.copyOf(all), hints.ifNamed()));
+        return with(new Hints(hints.told(), hints.otherwise(), List.copyOf(all), hints.ifNamed(), hints.standIns()));
+    }
+
+    /** The same, one column standing in for another where one of these is beside it. */
+    ListSpec standIn(ColumnSpec column, ColumnSpec instead, ColumnSpec... besideAny) {
+        List<StandIn> all = new ArrayList<>(hints.standIns());
+        all.add(new StandIn(column, instead, List.of(besideAny)));
+        return with(new Hints(hints.told(), hints.otherwise(), hints.forBoth(), hints.ifNamed(), List.copyOf(all)));
     }
 
     /** The same, these headers meaning a column that no other header does, where the list is called by its name. */
@@ -212,7 +234,7 @@ public record ListSpec(
         List<Otherwise> all = new ArrayList<>(hints.ifNamed());
         List.of(headers.split(", "))
                 .forEach(header -> all.add(new Otherwise(HeaderText.normal(header), column, false)));
-        return with(new Hints(hints.told(), hints.otherwise(), hints.forBoth(), List.copyOf(all)));
+        return with(new Hints(hints.told(), hints.otherwise(), hints.forBoth(), List.copyOf(all), hints.standIns()));
     }
 
     private ListSpec with(Hints other) {

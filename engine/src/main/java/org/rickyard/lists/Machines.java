@@ -343,6 +343,7 @@ public final class Machines {
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
             .unclear(List.of("basis"), OUTPUT_BASIS, POWER_BASIS)
             .told("rate", CHARGE, CHARGE_UNIT)
+            .otherwiseMeasured(WORKING_WIDTH, "swath, swathe, bout, cut")
             .otherwise(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
             .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)

@@ -271,6 +271,9 @@ final class TableFinder {
             }
         }
         HeaderHints hints = new HeaderHints(grid, row, headers, findings);
+        if (spec == Fields.LIST && roles.size() == 1) {
+            hints.cautionWorkWithoutMachine(match(Jobs.LIST, headers, best));
+        }
         FoundTable table =
                 new FoundTable(grid, row, roles.stream().map(hints::applied).toList(), range, headers);
         tables.add(table);

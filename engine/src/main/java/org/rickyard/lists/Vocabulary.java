@@ -150,6 +150,16 @@ final class Vocabulary {
                 read += readOtherwise(otherwise, headings, headers, first) ? 1 : 0;
             }
         }
+        for (ListSpec.StandIn standIn : spec.hints().standIns()) {
+            if (!means(headings, standIn.column())
+                    && standIn.besideAny().stream().anyMatch(column -> means(headings, column))) {
+                for (int i = 0; i < headings.length; i++) {
+                    if (headings[i] != null && headings[i].isCertain() && headings[i].column() == standIn.instead()) {
+                        headings[i] = headings[i].as(standIn.column(), "");
+                    }
+                }
+            }
+        }
         return read;
     }
 
@@ -335,8 +345,22 @@ final class Vocabulary {
             }
             bare = ColumnUnit.withoutWords(rest, qualifier.choices());
         }
+        if (isMoney(bare) && !isMoney(column)) {
+            return null;
+        }
         boolean readable = header.isSetOff(count) || UnitWordsOnly.isUnit(bare) || isBasis(bare);
         return readable ? bare : null;
+    }
+
+    /** "Labour £/h" is what it costs, and no number of people. */
+    private static boolean isMoney(String unit) {
+        return UnitText.read(unit, CustomaryUnits.UNSET) instanceof UnitText.Known known
+                && known.unit().dimension().exponent(Dimension.Base.MONEY) != 0;
+    }
+
+    private static boolean isMoney(ColumnSpec column) {
+        return column.type() != ColumnSpec.Type.NUMBER
+                || column.symbol().unit().dimension().exponent(Dimension.Base.MONEY) != 0;
     }
 
     /** "/ac" or "per ha": for each of an area, and nothing of what. */

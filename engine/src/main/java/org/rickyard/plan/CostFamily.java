@@ -55,13 +55,11 @@ final class CostFamily {
         String none = "no job names a tractor, and no machine has power, fuel, crew, a price or a charge for hire";
         String unpriced = "no machine in the jobs has a price, and no wage or fuel price is on Assumptions";
         plan.add(CostTables.INPUTS, work(works), none);
-        int[] used = works.stream()
-                .flatMap(w -> java.util.stream.Stream.of(w.machine(), w.tractor()))
-                .filter(machine -> machine >= 0)
-                .mapToInt(Integer::intValue)
-                .distinct()
-                .sorted()
-                .toArray();
+        // Without jobs a list of prices still tells what a year and an hour of each machine cost.
+        boolean noJobs = plan.rows(Jobs.LIST).size() == 0;
+        int[] used = noJobs
+                ? IntStream.range(0, machines.size()).filter(this::priced).toArray()
+                : used();
         boolean anyPriced = Arrays.stream(used).anyMatch(this::priced);
         // An own machine without a price stands among the others, so that its row says which cell is blank.
         int[] priced = Arrays.stream(used)
@@ -77,7 +75,7 @@ final class CostFamily {
                         .with(Keys.MACHINE_KEY, plusOne(priced))),
                 unpriced);
         plan.add(CostTables.JOB_COSTS, prices.apply(work(money ? works : List.of())), unpriced);
-        int[] compared = Arrays.stream(priced)
+        int[] compared = Arrays.stream(noJobs ? new int[0] : priced)
                 .filter(machine -> machines.isFilled(Machines.CHARGE, machine) && priced(machine) && !hired(machine))
                 .toArray();
         plan.add(
@@ -115,6 +113,16 @@ final class CostFamily {
                                 Keys.HOLDING_KEY,
                                 Arrays.stream(firstFields).map(holdings::key).toArray()),
                 none);
+    }
+
+    private int[] used() {
+        return works.stream()
+                .flatMap(w -> java.util.stream.Stream.of(w.machine(), w.tractor()))
+                .filter(machine -> machine >= 0)
+                .mapToInt(Integer::intValue)
+                .distinct()
+                .sorted()
+                .toArray();
     }
 
     private RowSources work(List<WorkRows.Work> rows) {

@@ -38,13 +38,22 @@ final class Countries {
     private static String assumed(ListRows assumptions) {
         for (int row = 0; row < assumptions.size(); row++) {
             if (NameKey.key(assumptions.text(Assumptions.ITEM, row)).equals(ITEM)) {
-                String typed = assumptions.text(Assumptions.VALUE, row).toLowerCase(Locale.ROOT);
-                for (Map.Entry<String, java.util.List<String>> country : Choices.COUNTRY.entrySet()) {
-                    if (country.getKey().toLowerCase(Locale.ROOT).equals(typed)
-                            || country.getValue().contains(typed)) {
-                        return country.getKey();
-                    }
+                String named = named(assumptions.text(Assumptions.VALUE, row));
+                if (!named.isEmpty()) {
+                    return named;
                 }
+            }
+        }
+        return "";
+    }
+
+    /** The country of a name, as it is written here; "" if it is none known here. */
+    static String named(String name) {
+        String typed = name.toLowerCase(Locale.ROOT);
+        for (Map.Entry<String, java.util.List<String>> country : Choices.COUNTRY.entrySet()) {
+            if (country.getKey().toLowerCase(Locale.ROOT).equals(typed)
+                    || country.getValue().contains(typed)) {
+                return country.getKey();
             }
         }
         return "";

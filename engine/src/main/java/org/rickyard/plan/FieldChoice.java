@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
@@ -36,27 +37,49 @@ final class FieldChoice {
 
     /** The fields of a job row, in list order; none, with a finding, if the words match nothing. */
     List<Integer> find(ListRows jobs, int job) {
-        String holding = jobs.text(Jobs.HOLDING, job);
         String name = jobs.text(Jobs.FIELD, job);
-        if (name.isEmpty()) {
-            return List.of();
+        if (!name.isEmpty()) {
+            return find(jobs, job, Jobs.FIELD, name);
         }
+        String block = jobs.text(Jobs.BLOCK, job);
+        if (!block.isEmpty()) {
+            List<Integer> fieldsOfBlock = byBlock.get(NameKey.key(block));
+            return fieldsOfBlock == null
+                    ? find(jobs, job, Jobs.BLOCK, block)
+                    : ofHolding(fieldsOfBlock, jobs.text(Jobs.HOLDING, job));
+        }
+        findings.add(
+                Finding.caution(
+                        jobs.address(Jobs.FIELD, job)
+                                .or(() -> jobs.address(Jobs.BLOCK, job))
+                                .or(() -> jobs.address(Jobs.JOB, job))
+                                .orElse(null),
+                        "this job names no field, so nothing is worked out for it; write a field, a crop, a block, or \"all\"."));
+        return List.of();
+    }
+
+    private List<Integer> find(ListRows jobs, int job, ColumnSpec column, String name) {
+        String holding = jobs.text(Jobs.HOLDING, job);
         NameKey.Resolution resolution = names.resolve(holding, name);
         if (resolution instanceof NameKey.Found found) {
             return List.of(found.row());
         }
         if (resolution instanceof NameKey.Ambiguous ambiguous) {
-            findings.add(Finding.stop(jobs.address(Jobs.FIELD, job).orElse(null), several(name, ambiguous)));
+            findings.add(Finding.stop(jobs.address(column, job).orElse(null), several(name, ambiguous)));
             return List.of();
         }
         List<Integer> group = group(name);
         if (group == null) {
             findings.add(Finding.stop(
-                    jobs.address(Jobs.FIELD, job).orElse(null),
+                    jobs.address(column, job).orElse(null),
                     "there is no field, crop or block '" + name + "'" + (holding.isEmpty() ? "" : " on " + holding)
                             + " in the field list; write a name from that list, or \"all\". The row is left out."));
             return List.of();
         }
+        return ofHolding(group, holding);
+    }
+
+    private List<Integer> ofHolding(List<Integer> group, String holding) {
         String plainHolding = NameKey.key(holding);
         if (plainHolding.isEmpty()) {
             return group;

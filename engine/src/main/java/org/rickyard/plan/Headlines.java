@@ -9,6 +9,8 @@ import org.rickyard.formula.Values;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.cost.CostTotals;
+import org.rickyard.trade.cost.JobCost;
+import org.rickyard.trade.cost.OwnershipCost;
 import org.rickyard.trade.season.SeasonFit;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Digging;
@@ -60,6 +62,12 @@ public final class Headlines {
         add(headlines, plan.table("feed-balance"), List.of(Feeding.DAYS_FEED_LASTS, Feeding.SURPLUS_OR_SHORTFALL));
         add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
         add(headlines, plan.table(SeasonTables.SEASON_ID), List.of(SeasonFit.VERDICT));
+        if (!plan.hasJobs()) {
+            add(
+                    headlines,
+                    plan.table(JobCost.MACHINE_COSTS),
+                    List.of(OwnershipCost.OWNERSHIP_OF_YEAR, JobCost.COST_OF_HOUR));
+        }
         ResultTable costs = plan.table("holding-costs");
         add(
                 headlines,

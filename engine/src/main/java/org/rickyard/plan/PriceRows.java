@@ -20,6 +20,45 @@ import org.rickyard.trade.cost.Prices;
 final class PriceRows {
     private static final Map<Role, Symbol> ITEMS = items();
 
+    /** What else people call them, in the form of {@link NameKey#key}. */
+    private static final Map<Symbol, List<String>> OTHER_NAMES = Map.of(
+            Prices.WAGE,
+            List.of(
+                    "wages",
+                    "wage rate",
+                    "labour",
+                    "labour rate",
+                    "labour cost",
+                    "labour price",
+                    "labor",
+                    "labor rate",
+                    "labor cost",
+                    "hourly wage",
+                    "driver wage",
+                    "cost of labour"),
+            Prices.FUEL_PRICE,
+            List.of(
+                    "fuel",
+                    "fuel cost",
+                    "diesel",
+                    "diesel price",
+                    "diesel cost",
+                    "red diesel",
+                    "red diesel price",
+                    "price of fuel",
+                    "price of diesel",
+                    "green diesel",
+                    "agricultural diesel"),
+            Prices.INTEREST,
+            List.of("interest", "rate of interest", "annual interest", "interest on capital"),
+            Prices.INSURANCE,
+            List.of(
+                    "insurance & housing",
+                    "housing and insurance",
+                    "insurance, housing",
+                    "insurance and shelter",
+                    "housing & insurance"));
+
     private final ListRows assumptions;
     private final Map<Role, Integer> rows = new LinkedHashMap<>();
 
@@ -58,13 +97,36 @@ final class PriceRows {
         return sources;
     }
 
+    /** Whether an item is the name of a price. */
+    static boolean isPrice(String item) {
+        return ITEMS.values().stream().anyMatch(symbol -> names(symbol, item));
+    }
+
+    private static boolean names(Symbol symbol, String item) {
+        String key = NameKey.key(item);
+        return key.equals(symbol.name()) || OTHER_NAMES.get(symbol).contains(key);
+    }
+
     private int find(Symbol symbol, List<Finding> findings) {
+        int found = -1;
         for (int row = 0; row < assumptions.size(); row++) {
-            if (NameKey.key(assumptions.text(Assumptions.ITEM, row)).equals(symbol.name())) {
-                return usable(symbol, row, findings) ? row : -1;
+            if (!names(symbol, assumptions.text(Assumptions.ITEM, row))) {
+                continue;
+            }
+            if (found < 0) {
+                found = row;
+            } else {
+                findings.add(Finding.caution(
+                        assumptions.address(Assumptions.ITEM, row).orElse(null),
+                        "the " + symbol.name() + " stands already in "
+                                + assumptions
+                                        .address(Assumptions.ITEM, found)
+                                        .map(CellAddress::toString)
+                                        .orElse("another row")
+                                + ", and that one is used. Leave one of the two."));
             }
         }
-        return -1;
+        return found >= 0 && usable(symbol, found, findings) ? found : -1;
     }
 
     private boolean usable(Symbol symbol, int row, List<Finding> findings) {

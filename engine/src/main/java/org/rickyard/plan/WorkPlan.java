@@ -27,6 +27,7 @@ public final class WorkPlan {
         this.hasJobs = lists.rows(Jobs.LIST).size() > 0;
         findings.addAll(lists.findings());
         constants = ConstantsInForce.read(constants(), lists.rows(Assumptions.LIST), lists.customary(), findings);
+        UnknownItems.tell(constants(), lists.rows(Assumptions.LIST), findings);
     }
 
     /** Joins and evaluates. Same lists, same plan. */

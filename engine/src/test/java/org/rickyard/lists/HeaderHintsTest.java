@@ -230,4 +230,90 @@ class HeaderHintsTest {
                                             + " one job, field and machine are one tank mix.");
                 });
     }
+
+    @Test
+    void productsBesideFieldsAreNoProductList() {
+        FoundLists alone = find(new SheetOf("Spray plan")
+                .row("Field", "Product", "Dose (L/ha)", "Water (L/ha)")
+                .row("A", "Herbicide", 2, 200)
+                .row("B", "Herbicide", 2, 200));
+        assertThat(alone.rows(Products.LIST).size()).isZero();
+        assertThat(said(alone))
+                .containsExactly(
+                        "STOP 'Spray plan'!A1 This row looks like the header of the list Jobs, but it has no column"
+                                + " Machine, so nothing of it is read. Add the column, or name it in a sheet Layout (List, Column,"
+                                + " Header in this workbook, Unit).");
+        FoundLists flat = find(new SheetOf("Spraying")
+                .row("Field", "Area (ha)", "Product", "Dose (L/ha)", "Water volume (L/ha)")
+                .row("A", 10, "Herbicide", 2, 200)
+                .row("B", 5, "Herbicide", 2, 200));
+        assertThat(flat.rows(Products.LIST).size()).isZero();
+        assertThat(flat.rows(Fields.LIST).size()).isEqualTo(2);
+        assertThat(said(flat))
+                .containsExactly("CAUTION Spraying!A1 These fields have work beside them (\"Product\", \"Dose (L/ha)\","
+                        + " \"Water volume (L/ha)\") but no column Machine, so they are read as fields alone and nothing of"
+                        + " the work is worked out. Add a column Machine with names from the machine list.");
+    }
+
+    @Test
+    void aProductListMayStillTouchAFieldList() {
+        FoundLists found = find(new SheetOf("Sheet1")
+                .row("Field", "Area (ha)", "Product", "Unit", "Dose (L/ha)", "Pack size")
+                .row("A", 10, "Herbicide", "L", 2, 5));
+        assertThat(found.rows(Products.LIST).size()).isEqualTo(1);
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(1);
+    }
+
+    @Test
+    void aBlockOfAnOrchardIsItsField() {
+        FoundLists found = find(new SheetOf("Blocks")
+                .row("Block", "Crop", "Area (ha)", "Row spacing (m)", "Tree height (m)")
+                .row("B1", "Apple", 2.4, 3.5, 2.8));
+        assertThat(found.rows(Fields.LIST).text(Fields.FIELD, 0)).isEqualTo("B1");
+        assertThat(said(found))
+                .containsExactly(
+                        "NOTE Blocks!A1 \"Block\" is read as the Field of Fields, since nothing else names its rows.");
+        FoundLists both = find(new SheetOf("Fields")
+                .row("Block", "Field", "Area (ha)", "Row spacing (m)")
+                .row("North", "B1", 2.4, 3.5));
+        assertThat(both.rows(Fields.LIST).text(Fields.FIELD, 0)).isEqualTo("B1");
+        assertThat(both.rows(Fields.LIST).text(Fields.BLOCK, 0)).isEqualTo("North");
+        FoundLists sums =
+                find(new SheetOf("Sheet1").row("Block", "Area (ha)", "Crop").row("North", 20, "Wheat"));
+        assertThat(sums.rows(Fields.LIST).size()).isZero();
+    }
+
+    @Test
+    void aSwathOrFillPointWithItsUnitIsMeasured() {
+        FoundLists found = find(
+                new SheetOf("Machines").row("Machine", "Type", "Swath (m)").row("KS", "knapsack", 1),
+                new SheetOf("Fields")
+                        .row("Field", "Area (ha)", "Fill point (km)")
+                        .row("A", 4, 0.5));
+        assertThat(found.rows(Machines.LIST).number(Machines.WORKING_WIDTH, 0)).isEqualTo(1);
+        assertThat(found.rows(Fields.LIST).number(Fields.DISTANCE_TO_FILL_POINT, 0))
+                .isEqualTo(0.5);
+        assertThat(found.findings()).isEmpty();
+        FoundLists named = find(
+                new SheetOf("Fields").row("Field", "Area (ha)", "Fill point").row("A", 4, "Yard tap"));
+        assertThat(named.rows(Fields.LIST).has(Fields.DISTANCE_TO_FILL_POINT)).isFalse();
+    }
+
+    @Test
+    void whatLabourCostsIsNoNumberOfPeople() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Labour £/hr", "Fuel £/l")
+                .row("Mower", "mower", 15, 0.8));
+        assertThat(found.rows(Machines.LIST).has(Machines.CREW)).isFalse();
+        assertThat(found.rows(Machines.LIST).has(Machines.FUEL)).isFalse();
+        assertThat(found.findings()).isEmpty();
+        assertThat(found.places().get(0).unrecognised()).containsExactly("Labour £/hr", "Fuel £/l");
+    }
+
+    @Test
+    void acresRoodsAndPerchesAreReckonedForTheReader() {
+        FoundLists found = find(new SheetOf("Fields").row("Field", "Acres").row("A", "12a 2r 20p"));
+        assertThat(found.findings()).singleElement().satisfies(finding -> assertThat(finding.message())
+                .endsWith(" \"12a 2r 20p\" is 12.625 ac: write the figure 12.625 alone."));
+    }
 }

@@ -1,0 +1,61 @@
+package org.rickyard.plan;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.rickyard.formula.Constant;
+import org.rickyard.lists.Assumptions;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Choices;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.NameKey;
+
+/** Items of Assumptions that are no constant, price or setting: told, since they change nothing. */
+final class UnknownItems {
+    private static final int MOST_NAMED = 8;
+
+    private UnknownItems() {}
+
+    static void tell(List<Constant> constants, ListRows assumptions, List<Finding> findings) {
+        Set<String> known = new HashSet<>(Set.of(NameKey.key(Assumptions.CUSTOMARY_UNITS), Countries.ITEM));
+        constants.forEach(constant -> known.add(NameKey.key(constant.name())));
+        List<String> unknown = new ArrayList<>();
+        CellAddress first = null;
+        for (int row = 0; row < assumptions.size(); row++) {
+            String item = assumptions.text(Assumptions.ITEM, row);
+            String plain = NameKey.key(item).replaceAll("\\s+", " ");
+            if (plain.equals(Countries.ITEM)) {
+                tellCountry(assumptions, row, findings);
+            }
+            if (item.isEmpty() || known.contains(plain) || PriceRows.isPrice(item)) {
+                continue;
+            }
+            CellAddress cell = assumptions.address(Assumptions.ITEM, row).orElse(null);
+            first = first == null ? cell : first;
+            unknown.add("\"" + item + "\" (" + cell + ")");
+        }
+        if (unknown.isEmpty()) {
+            return;
+        }
+        int more = unknown.size() - MOST_NAMED;
+        findings.add(Finding.caution(
+                first,
+                "not known here, so without effect: "
+                        + String.join(", ", unknown.subList(0, Math.min(MOST_NAMED, unknown.size())))
+                        + (more > 0 ? " and " + more + " more" : "")
+                        + ". Expected in Item of Assumptions: the name of a constant as it stands on Basis, wage, fuel"
+                        + " price, interest rate, insurance and housing, Country, or Customary units."));
+    }
+
+    private static void tellCountry(ListRows assumptions, int row, List<Finding> findings) {
+        String typed = assumptions.text(Assumptions.VALUE, row);
+        if (!typed.isEmpty() && Countries.named(typed).isEmpty()) {
+            findings.add(Finding.caution(
+                    assumptions.address(Assumptions.VALUE, row).orElse(null),
+                    "\"" + typed + "\" is no country known here: write " + String.join(", ", Choices.COUNTRY.keySet())
+                            + "."));
+        }
+    }
+}

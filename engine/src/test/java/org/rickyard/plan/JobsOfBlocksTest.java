@@ -1,0 +1,70 @@
+package org.rickyard.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.testing.SeasonBook.row;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.rickyard.testing.SeasonBook;
+
+/** Jobs that name a block, or nothing, in place of a field. Figures: derived arithmetic. */
+@Tag("derived")
+class JobsOfBlocksTest {
+    private static SeasonBook.Worked farm(Object[]... jobs) {
+        return new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Holding", "Field", "Block", "Crop", "Area (ha)"),
+                        row("Elm", "A", "North", "wheat", 10),
+                        row("Elm", "B", "North", "wheat", 5),
+                        row("Oak", "C", "North", "wheat", 7),
+                        row("Oak", "D", "South", "barley", 8))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                        row("Sprayer", "sprayer", 24, 10, 3000))
+                .sheet("Jobs", jobs)
+                .run();
+    }
+
+    @Test
+    void aBlockAloneMeansItsFields() {
+        SeasonBook.Worked worked = farm(
+                row("Holding", "Block", "Operation", "Machine", "Water volume (L/ha)"),
+                row("Elm", "North", "spray", "Sprayer", 200),
+                row("Oak", "North", "spray", "Sprayer", 200),
+                row("Oak", "D", "spray", "Sprayer", 100));
+        assertThat(worked.number("total-spray-mix", "Elm")).isEqualTo(3000);
+        assertThat(worked.number("total-spray-mix", "Oak", "North")).isEqualTo(1400);
+        assertThat(worked.number("total-spray-mix", "Oak", "D")).isEqualTo(800);
+    }
+
+    @Test
+    void aBlockThatNobodyHasIsToldWhereItStands() {
+        SeasonBook.Worked worked =
+                farm(row("Block", "Operation", "Machine", "Water volume (L/ha)"), row("West", "spray", "Sprayer", 200));
+        assertThat(worked.findings()).anySatisfy(finding -> {
+            assertThat(finding.cell().map(Object::toString)).hasValue("Jobs!A2");
+            assertThat(finding.message())
+                    .isEqualTo("there is no field, crop or block 'West' in the field list; write a name from that"
+                            + " list, or \"all\". The row is left out.");
+        });
+    }
+
+    @Test
+    void aJobWithoutAnyFieldIsTold() {
+        SeasonBook.Worked worked = farm(
+                row("Job", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                row("T1", null, "spray", "Sprayer", 200));
+        assertThat(worked.findings())
+                .filteredOn(finding -> finding.message().contains("names no field"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.cell().map(Object::toString)).hasValue("Jobs!B2");
+                    assertThat(finding.message())
+                            .isEqualTo(
+                                    "this job names no field, so nothing is worked out for it; write a field, a crop, a"
+                                            + " block, or \"all\".");
+                });
+    }
+}
