@@ -14,13 +14,25 @@ public final class CopiedResults {
 
     /** Whether a row holds the labels of results. */
     static boolean areLabels(Grid grid, int row, int columns) {
+        return isOfLinks(grid, row + ROWS_BELOW, columns);
+    }
+
+    /** Whether a row is the head of results: labels, units, or what each column is. */
+    static boolean isHead(Grid grid, int row, int columns) {
+        for (int below = 0; below <= ROWS_BELOW; below++) {
+            if (isOfLinks(grid, row + below, columns)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isOfLinks(Grid grid, int row, int columns) {
         int links = 0;
-        if (row + ROWS_BELOW < grid.rows()) {
-            for (int column = 0; column < columns; column++) {
-                if (grid.kind(row + ROWS_BELOW, column) == Grid.Kind.TEXT
-                        && grid.text(row + ROWS_BELOW, column).equals(LINK)) {
-                    links++;
-                }
+        for (int column = 0; row < grid.rows() && column < columns; column++) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT
+                    && grid.text(row, column).equals(LINK)) {
+                links++;
             }
         }
         return links >= 2;

@@ -14,6 +14,7 @@ import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -199,6 +200,39 @@ class RerunTest {
         assertThat(again.messages()).anyMatch(message -> message.startsWith("the sheet 'Work rates (2)' was written"));
         assertThat(Runs.run(again.file(), folder.resolve("third.xlsx")).sheets())
                 .isEqualTo(again.sheets());
+    }
+
+    /** Some programs copy the cells of a sheet and not its names, and people copy cells only. */
+    @Test
+    void aCopyOfResultsWithoutTheirMarkerIsNoList() throws IOException {
+        Runs.Run again = run(changed(out(), workbook -> {
+            Sheet ours = workbook.getSheet("Work rates");
+            Sheet copy = workbook.createSheet("My copy");
+            DataFormatter shown = new DataFormatter();
+            for (Row row : ours) {
+                Row to = copy.createRow(row.getRowNum());
+                for (Cell cell : row) {
+                    if (cell.getCellType() == CellType.FORMULA
+                            && cell.getCachedFormulaResultType() == CellType.NUMERIC) {
+                        to.createCell(cell.getColumnIndex()).setCellValue(cell.getNumericCellValue());
+                    } else if (cell.getCellType() == CellType.FORMULA) {
+                        to.createCell(cell.getColumnIndex())
+                                .setCellValue(cell.getRichStringCellValue().getString());
+                    } else {
+                        to.createCell(cell.getColumnIndex()).setCellValue(shown.formatCellValue(cell));
+                    }
+                }
+            }
+        }));
+        Runs.Run before = Runs.run(folder.resolve("in.xlsx"), folder.resolve("before.xlsx"));
+        assertThat(again.sheets()).isEqualTo(before.sheets());
+        assertThat(again.findings().stream()
+                        .filter(finding -> finding.cell()
+                                .filter(cell -> cell.sheet().equals("My copy"))
+                                .isPresent())
+                        .map(Finding::message))
+                .containsExactly("These are results of a run, copied here; they are not read as a list.");
+        assertThat(StoredValues.of(again.file(), "Work rates")).isEqualTo(StoredValues.of(before.file(), "Work rates"));
     }
 
     private void assertKept(Change edit) throws IOException {
