@@ -59,6 +59,11 @@ final class Report {
             withheld.lines(MOST_LINES).forEach(line -> console.say("  " + line));
             more(withheld.reasons(), "more reasons");
         }
+        List<String> kept = run.keptSheets();
+        if (!kept.isEmpty()) {
+            console.say("Kept as your own, not brought up to date: " + String.join(", ", kept) + ". Why: see the sheet "
+                    + sheet("Checks") + ".");
+        }
         long cautions = findings.stream()
                 .filter(finding -> finding.severity() == Severity.CAUTION)
                 .count();

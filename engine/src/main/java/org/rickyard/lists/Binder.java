@@ -75,7 +75,11 @@ final class Binder {
             found.add(binding(column, match.headings()[place], match.firstColumn() + place));
         }
         if (found.size() > 1 && !differInKind(column, found)) {
-            found = List.of(askWhichHeader(column, found));
+            if (OtherUnitBeside.areIn(found)) {
+                noteUnitsBeside(column, found);
+            } else {
+                found = List.of(askWhichHeader(column, found));
+            }
         }
         if (!found.isEmpty()) {
             bindings.put(column, found);
@@ -202,16 +206,28 @@ final class Binder {
                 : binding.unit().unit();
     }
 
-    private Binding askWhichHeader(ColumnSpec column, List<Binding> found) {
+    private void noteUnitsBeside(ColumnSpec column, List<Binding> found) {
+        findings.add(Finding.note(
+                table.address(table.headerRow, found.get(0).sheetColumn()),
+                "The headers " + headers(found) + " are read as one " + column.name() + " of " + spec.name()
+                        + " in several units: in each row the one that is filled, and the first where several are and"
+                        + " agree."));
+    }
+
+    private String headers(List<Binding> found) {
         List<String> headers = new ArrayList<>();
         for (Binding binding : found) {
             headers.add(Words.quoted(binding.header()) + " (" + table.address(table.headerRow, binding.sheetColumn())
                     + ")");
         }
+        return String.join(" and ", headers);
+    }
+
+    private Binding askWhichHeader(ColumnSpec column, List<Binding> found) {
         Binding first = found.get(0);
         findings.add(Finding.stop(
                 table.address(table.headerRow, first.sheetColumn()),
-                "The headers " + String.join(" and ", headers) + " could all be " + column.name() + " of "
+                "The headers " + headers(found) + " could all be " + column.name() + " of "
                         + spec.name() + ". Rename all but one, or add a sheet Layout with the row " + spec.name()
                         + " | "
                         + column.name() + " | " + first.header() + ". Until then none of them is used."));

@@ -115,19 +115,14 @@ final class ColumnReader {
         int sheetRow = rows.sheetRow[row];
         Binding binding = bindings.get(0);
         if (bindings.size() > 1) {
-            int filled = 0;
-            for (int i = bindings.size() - 1; i >= 0; i--) {
-                if (!isBlank(sheetRow, bindings.get(i).sheetColumn())) {
-                    filled++;
-                    column.pick[row] = (byte) i;
-                }
-            }
-            binding = bindings.get(column.pick[row]);
-            if (filled > 1) {
+            binding = filled(row, sheetRow);
+            Binding contradicting = contradicting(sheetRow, binding);
+            if (contradicting != null) {
                 findings.bad(
                         address(sheetRow, binding),
-                        "Two columns of this row say its " + spec.name()
-                                + " in different units; leave one of them blank.");
+                        "Two columns of this row say its " + spec.name() + ", and not the same: "
+                                + said(sheetRow, binding) + " here, " + said(sheetRow, contradicting) + " in "
+                                + address(sheetRow, contradicting) + ". Mend one of them or leave it blank.");
                 return State.ASKED;
             }
         }
@@ -166,6 +161,36 @@ final class ColumnReader {
             case DOSE ->
                 kind == Grid.Kind.NUMBER ? number(sheetRow, binding, at) : doseFromText(row, sheetRow, binding);
         };
+    }
+
+    /** Of several columns the first that says something in a row. */
+    private Binding filled(int row, int sheetRow) {
+        for (int i = bindings.size() - 1; i >= 0; i--) {
+            if (!isBlank(sheetRow, bindings.get(i).sheetColumn())) {
+                column.pick[row] = (byte) i;
+            }
+        }
+        return bindings.get(column.pick[row]);
+    }
+
+    /** Another column that says something else in a row, or null. */
+    private Binding contradicting(int sheetRow, Binding binding) {
+        for (Binding other : bindings) {
+            if (other != binding
+                    && !isBlank(sheetRow, other.sheetColumn())
+                    && !OtherUnitBeside.agree(grid, sheetRow, binding, other)) {
+                return other;
+            }
+        }
+        return null;
+    }
+
+    private String said(int sheetRow, Binding binding) {
+        Unit unit = binding.unit().unit();
+        String text = FoundRows.cellText(grid, sheetRow, binding.sheetColumn());
+        return unit == null || grid.kind(sheetRow, binding.sheetColumn()) != Grid.Kind.NUMBER
+                ? Words.quoted(text)
+                : text + " " + unit;
     }
 
     private boolean isBlank(int sheetRow, int sheetColumn) {

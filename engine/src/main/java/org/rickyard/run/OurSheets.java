@@ -1,6 +1,6 @@
 package org.rickyard.run;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,8 +21,30 @@ final class OurSheets {
     /** The name carried by a sheet that was ours until the client edited it. */
     static final String KEPT_MARKER = "Rickyard_kept";
 
+    /** Why a sheet of ours is the client's now, and what {@link #KEPT_MARKER} stands for on it. */
+    enum Kept {
+        /** It was edited by hand, or it is a copy. */
+        CHANGED("TRUE"),
+        /** Whether it was edited cannot be told: the record of how it was written is gone from the workbook. */
+        UNRECORDED("\"unrecorded\"");
+
+        private final String value;
+
+        Kept(String value) {
+            this.value = value;
+        }
+
+        String value() {
+            return value;
+        }
+
+        private static Kept of(String formula) {
+            return formula.equals(UNRECORDED.value) ? UNRECORDED : CHANGED;
+        }
+    }
+
     private final Map<String, SheetRef> byId = new LinkedHashMap<>();
-    private final List<SheetRef> kept = new ArrayList<>();
+    private final Map<SheetRef, Kept> kept = new LinkedHashMap<>();
 
     private OurSheets() {}
 
@@ -37,7 +59,7 @@ final class OurSheets {
                 continue;
             }
             if (name.name().equals(KEPT_MARKER)) {
-                ours.kept.add(sheet);
+                ours.kept.put(sheet, Kept.of(name.formula()));
             } else if (name.name().equals(MARKER)) {
                 ours.take(unquoted(name.formula()), sheet, state);
             }
@@ -52,10 +74,10 @@ final class OurSheets {
         if (before == null) {
             byId.put(id, sheet);
         } else if (recorded) {
-            kept.add(before);
+            kept.put(before, Kept.CHANGED);
             byId.put(id, sheet);
         } else {
-            kept.add(sheet);
+            kept.put(sheet, Kept.CHANGED);
         }
     }
 
@@ -64,8 +86,8 @@ final class OurSheets {
     }
 
     /** Gives a sheet up to the client. */
-    void release(String id) {
-        kept.add(byId.remove(id));
+    void release(String id, Kept why) {
+        kept.put(byId.remove(id), why);
     }
 
     /** The sheet of an id. */
@@ -78,13 +100,22 @@ final class OurSheets {
         return byId;
     }
 
-    /** Sheets that were ours and are the client's now. */
-    List<SheetRef> kept() {
+    /** Sheets that were ours and are the client's now, each with the reason. */
+    Map<SheetRef, Kept> kept() {
         return kept;
+    }
+
+    /** Those of them that are kept for one reason, in the order of their tabs. */
+    List<SheetRef> kept(Kept why) {
+        return kept.entrySet().stream()
+                .filter(entry -> entry.getValue() == why)
+                .map(Map.Entry::getKey)
+                .sorted(Comparator.comparingInt(SheetRef::position))
+                .toList();
     }
 
     /** Whether a sheet is one of the client's lists or pages. */
     boolean isClients(SheetRef sheet) {
-        return !byId.containsValue(sheet) && !kept.contains(sheet);
+        return !byId.containsValue(sheet) && !kept.containsKey(sheet);
     }
 }

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
@@ -136,8 +137,12 @@ public final class Recalculation {
     private void keepEdited() throws IOException, RefusedException {
         for (Map.Entry<String, SheetRef> entry : List.copyOf(ours.byId().entrySet())) {
             String id = entry.getKey();
+            if (state.fingerprint(id).isEmpty()) {
+                ours.release(id, OurSheets.Kept.UNRECORDED);
+                continue;
+            }
             if (HandMarks.on(book, entry.getValue())) {
-                ours.release(id);
+                ours.release(id, OurSheets.Kept.CHANGED);
                 continue;
             }
             MeaningFingerprint present = new MeaningFingerprint();
@@ -147,7 +152,7 @@ public final class Recalculation {
                     && state.unplaced(id).filter(present.unplacedHex()::equals).isPresent()) {
                 moved.add(id);
             } else if (!same) {
-                ours.release(id);
+                ours.release(id, OurSheets.Kept.CHANGED);
             }
         }
     }
@@ -157,21 +162,30 @@ public final class Recalculation {
         for (String id : moved) {
             SheetRef sheet = ours.byId().get(id);
             if (plan.table(id) != null && LedElsewhere.look(reader, scope, sheet, plan.table(id))) {
-                ours.release(id);
+                ours.release(id, OurSheets.Kept.CHANGED);
             }
         }
     }
 
     /** Said on every run, so that a run over its own output changes nothing. */
     private void tellKept() {
-        List<SheetRef> kept = new ArrayList<>(ours.kept());
-        kept.sort(Comparator.comparingInt(SheetRef::position));
-        for (SheetRef sheet : kept) {
+        for (SheetRef sheet : ours.kept(OurSheets.Kept.CHANGED)) {
             findings.add(Finding.caution(
                     null,
                     "the sheet '" + sheet.name() + "' was written by a run and then edited by hand or copied, so it is"
                             + " kept as it is, as your own, and is not brought up to date; the results stand on new"
                             + " sheets beside it."));
+        }
+        List<SheetRef> unrecorded = ours.kept(OurSheets.Kept.UNRECORDED);
+        if (!unrecorded.isEmpty()) {
+            String names =
+                    unrecorded.stream().map(sheet -> "'" + sheet.name() + "'").collect(Collectors.joining(", "));
+            findings.add(Finding.caution(
+                    null,
+                    "these sheets were written by a run, but the workbook no longer holds the record of how (some"
+                            + " programs drop it on saving), so it cannot be told whether they were edited since: "
+                            + names + ". They are kept as they are, as your own, and are not brought up to date; the"
+                            + " results stand on new sheets beside them. If nobody has edited them, delete them."));
         }
     }
 
@@ -238,6 +252,14 @@ public final class Recalculation {
     /** The sheets to be written, without looks: for those who ask what a cell means. */
     List<SheetSet.Sheet> sheetsUnstyled() {
         return sheets.unstyled(options.mostTrailRows(), VERSION);
+    }
+
+    /** The names of sheets that runs have written and that are the client's now, in the order of their tabs. */
+    public List<String> keptSheets() {
+        return ours.kept().keySet().stream()
+                .sorted(Comparator.comparingInt(SheetRef::position))
+                .map(SheetRef::name)
+                .toList();
     }
 
     /** The names of the sheets of ours, in the order of their tabs. */
@@ -307,9 +329,7 @@ public final class Recalculation {
             }
             fingerprints.add(sheet, existing != null ? existing.sheetId() : nextSheetId++);
         }
-        for (SheetRef kept : ours.kept()) {
-            graft.localName(kept, new LocalName(OurSheets.KEPT_MARKER, "TRUE"));
-        }
+        ours.kept().forEach((sheet, why) -> graft.localName(sheet, new LocalName(OurSheets.KEPT_MARKER, why.value())));
         sheets.totals().forEach(graft::globalName);
         long cells = 0;
         for (var table : plan.tables()) {

@@ -313,7 +313,7 @@ class ListFinderTest {
     @Test
     void layoutSettlesWhichOfTwoHeadersIsTheColumn() {
         SheetOf fields =
-                new SheetOf("Fields").row("Field", "Area (ha)", "Area (ac)").row("A", 4, 9.9);
+                new SheetOf("Fields").row("Field", "Area (ac)", "Acres").row("A", 12, 9.9);
         FoundLists asked = find(fields);
         assertThat(asked.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(ListRows.State.ASKED);
         assertThat(messages(asked, Severity.STOP)).singleElement().asString().contains("Fields!B1", "Fields!C1");
@@ -321,7 +321,8 @@ class ListFinderTest {
                 fields,
                 new SheetOf("Layout")
                         .row("List", "Column", "Header in this workbook")
-                        .row("Fields", "Area", "Area (ac)"));
+                        .row("Fields", "Area", "Acres"));
+        assertThat(settled.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(9.9);
         assertThat(settled.rows(Fields.LIST).unit(Fields.AREA, 0)).hasValue(Units.AC);
         assertThat(settled.findings()).isEmpty();
     }

@@ -1,0 +1,68 @@
+package org.rickyard.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Some programs leave out, as they save, the part that says how our sheets were written. Then nothing of them is replaced. */
+class LostRecordTest {
+    private static final String RECORD =
+            "http://schemas.openxmlformats.org/officeDocument/2006/relationships/customXml";
+
+    @TempDir
+    static Path folder;
+
+    private static Runs.Run first;
+    private static Runs.Run again;
+
+    @BeforeAll
+    static void aRunOverAWorkbookWithoutItsRecord() throws IOException, OpenXML4JException {
+        first = Runs.run(TestBooks.smallFarm(folder.resolve("in.xlsx")), folder.resolve("out.xlsx"));
+        try (ClientBook book = ClientBook.open(first.file())) {
+            PackagePart workbook = book.poi().getPackagePart();
+            PackageRelationship link = workbook.getRelationshipsByType(RECORD).getRelationship(0);
+            PackagePart record = workbook.getRelatedPart(link);
+            workbook.removeRelationship(link.getId());
+            book.poi().getPackage().removePart(record);
+            again = Runs.run(book.save(folder.resolve("lost.xlsx")), folder.resolve("again.xlsx"));
+        }
+    }
+
+    @Test
+    void everySheetIsKeptAndTheResultsStandBesideThem() {
+        assertThat(first.sheets()).isNotEmpty();
+        assertThat(again.sheets())
+                .containsExactlyElementsOf(
+                        first.sheets().stream().map(name -> name + " 2").toList());
+    }
+
+    @Test
+    void itIsSaidOnceWithEveryName() {
+        List<String> said = again.messages().stream()
+                .filter(message -> message.contains("as your own"))
+                .toList();
+        assertThat(said)
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "these sheets were written by a run, but the workbook no" + " longer holds the record of how");
+        assertThat(said.get(0))
+                .contains(first.sheets().stream().map(name -> "'" + name + "'").toList());
+    }
+
+    @Test
+    void theNextRunSaysTheSameAndChangesNothing() throws IOException {
+        Runs.Run third = Runs.run(again.file(), folder.resolve("third.xlsx"));
+        assertThat(third.messages()).isEqualTo(again.messages());
+        assertThat(Files.mismatch(again.file(), third.file())).isEqualTo(-1);
+    }
+}
