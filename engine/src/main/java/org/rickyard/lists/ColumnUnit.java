@@ -42,6 +42,12 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                     : of(column, "", header, customary);
         }
         UnitText text = UnitText.read(rest, customary);
+        if (text instanceof UnitText.Unknown
+                && CustomaryUnits.of(rest) != CustomaryUnits.UNSET
+                && UnitText.read(header, customary) instanceof UnitText.Known whole) {
+            // "GPA (US)": the name is the unit, and behind it stands whose.
+            return fitted(column, whole.unit(), header, moisture, saysDryMatter(header));
+        }
         if (text instanceof UnitText.Known known) {
             return fitted(column, known.unit(), rest, moisture, saysDryMatter(header));
         }

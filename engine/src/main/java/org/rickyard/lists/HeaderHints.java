@@ -19,6 +19,9 @@ final class HeaderHints {
 
     private static final String UNIT = "unit";
 
+    private static final Pattern PASSES =
+            Pattern.compile("((number|number of) )?(pass|passe|passes|repeat|application|run)( number)?");
+
     private static final List<ColumnSpec> WORK =
             List.of(Jobs.OPERATION, Jobs.MIX, Jobs.PRODUCT, Jobs.DOSE, Jobs.WATER_VOLUME);
 
@@ -49,6 +52,12 @@ final class HeaderHints {
         for (int i = 0; i < headings.length; i++) {
             if (isUnits(match, i)) {
                 unitsOf(match, headings, i);
+            } else if (countsMachines(match, i)) {
+                headings[i] = match.places(Machines.NUMBER) == 0 ? headings[i].as(Machines.NUMBER, "") : null;
+                note(
+                        match.firstColumn() + i,
+                        (headings[i] == null ? " is not read" : " is read as the Number of Machines")
+                                + ": its cells are numbers, not names of farms.");
             }
         }
         for (int i = 0; i < headings.length; i++) {
@@ -70,6 +79,9 @@ final class HeaderHints {
         }
         if (match.vocabulary().spec == Jobs.LIST && units.places(Jobs.PRODUCT) == 0) {
             cautionProductsInColumns(units);
+        }
+        if (match.vocabulary().spec == Jobs.LIST) {
+            cautionPasses(units);
         }
         return units;
     }
@@ -113,6 +125,20 @@ final class HeaderHints {
                             String.join(" and ", found)
                                     + " stand beside each other in one row and are not read. Write one row for each product, with"
                                     + " columns Product, Dose and Dose unit: rows of one job, field and machine are one tank mix."));
+        }
+    }
+
+    /** Half the hours and product of two passes are a wrong plan, so a number of passes that is not read is told. */
+    private void cautionPasses(HeaderRow.Match match) {
+        for (int i = 0; i < match.headings().length; i++) {
+            String header = headers[match.firstColumn() + i];
+            if (header != null && PASSES.matcher(HeaderText.normal(header)).matches()) {
+                findings.add(Finding.caution(
+                        new CellAddress(grid.sheet(), headerRow, match.firstColumn() + i),
+                        Words.quoted(header) + " is not read: each row of "
+                                + match.vocabulary().spec.name()
+                                + " is reckoned as one pass. Write a row for each pass."));
+            }
         }
     }
 
@@ -208,6 +234,29 @@ final class HeaderHints {
             }
         }
         return sizes > 0;
+    }
+
+    /** "Units" over 1, 2 in a list of machines is how many there are. */
+    private boolean countsMachines(HeaderRow.Match match, int place) {
+        Vocabulary.Heading heading = match.headings()[place];
+        if (match.vocabulary().spec != Machines.LIST
+                || heading == null
+                || !heading.isCertain()
+                || heading.settled()
+                || heading.column() != Shared.HOLDING
+                || !HeaderText.of(headers[match.firstColumn() + place]).normal().equals(UNIT)) {
+            return false;
+        }
+        int numbers = 0;
+        int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
+        for (int row = headerRow + 1; row < last; row++) {
+            Grid.Kind kind = grid.kind(row, match.firstColumn() + place);
+            if (kind == Grid.Kind.TEXT) {
+                return false;
+            }
+            numbers += kind == Grid.Kind.NUMBER ? 1 : 0;
+        }
+        return numbers > 0;
     }
 
     private boolean holdsUnits(int sheetColumn) {

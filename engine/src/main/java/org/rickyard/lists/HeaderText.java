@@ -54,7 +54,11 @@ final class HeaderText {
         this.ends = ends;
     }
 
-    static HeaderText of(String raw) {
+    static HeaderText of(String header) {
+        // "# nozzles" is how many there are; a lone # numbers the rows.
+        String raw = header.startsWith("#") && header.length() > 1
+                ? "No. of " + header.substring(1).strip()
+                : header;
         List<String> words = new ArrayList<>();
         List<Integer> ends = new ArrayList<>();
         int start = -1;

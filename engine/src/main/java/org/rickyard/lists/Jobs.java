@@ -171,5 +171,13 @@ public final class Jobs {
             .substitute(OPERATION, MIX, PRODUCT, DOSE, WATER_VOLUME)
             .unclear(List.of("rate"), WATER_VOLUME, DOSE)
             .told("rate", DOSE, PRODUCT, WATER_VOLUME)
-            .told("rate", DOSE, PRODUCT, DOSE_UNIT);
+            .told("rate", DOSE, PRODUCT, DOSE_UNIT)
+            .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")
+            .otherwise(
+                    EARLIEST,
+                    "window start, window opens, window from, earliest day, first date, planned start, planned")
+            .otherwise(
+                    LATEST,
+                    "window end, window closes, window to, latest day, last date, finish date, must finish by, must be"
+                            + " done by, complete by, due date, due, finish, to");
 }

@@ -344,6 +344,24 @@ public final class Machines {
             .unclear(List.of("basis"), OUTPUT_BASIS, POWER_BASIS)
             .told("rate", CHARGE, CHARGE_UNIT)
             .otherwiseMeasured(WORKING_WIDTH, "swath, swathe, bout, cut")
+            .otherwise(
+                    WORKING_WIDTH,
+                    "effective working width, eff width, eff working width, boom length, boom size, bout size, tramline"
+                            + " width, sprayer width, implement width, spreading width, spread width, header width,"
+                            + " cutterbar width, nominal width")
+            .otherwise(
+                    SPEED,
+                    "spray speed, average speed, average forward speed, typical speed, usual speed, normal speed, target"
+                            + " speed, work speed, op speed")
+            .otherwiseMeasured(LOWEST_PRESSURE, "min, lowest")
+            .otherwiseMeasured(HIGHEST_PRESSURE, "max, highest")
+            .otherwiseMeasured(LOWEST_SPEED, "min, lowest")
+            .otherwiseMeasured(HIGHEST_SPEED, "max, highest")
+            .otherwiseMeasured(FILL_TIME, "filling, load time, loading time")
+            .otherwise(CREW, "crew size, no of men, no of operators, no of people, gang size")
+            .otherwiseMeasured(HOURS_PER_DAY, "work day, working hours, day length, daily hours")
+            .otherwise(OWN_OR_HIRED, "own contract, own or contract, own contractor, owned contracted")
+            .otherwise(TRADE_IN_VALUE, "resale, residual, trade in price, second hand value")
             .otherwise(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
             .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)
@@ -358,5 +376,23 @@ public final class Machines {
             .forBoth("road travel speed")
             .unclear(List.of("capacity"), PAYLOAD, BODY_VOLUME, TANK, OUTPUT)
             .unclear(List.of("hours"), HOURS_PER_DAY, HOURS_NOW, HOURS_PER_YEAR)
+            .unclear(
+                    List.of(
+                            "cost ha",
+                            "cost per ha",
+                            "cost hectare",
+                            "cost per hectare",
+                            "cost ac",
+                            "cost per ac",
+                            "cost acre",
+                            "cost per acre",
+                            "cost hour",
+                            "cost per hour",
+                            "cost h",
+                            "cost per h",
+                            "price per ha",
+                            "price per acre",
+                            "price per hour"),
+                    CHARGE)
             .unclear(List.of("price", "cost", "value"), LIST_PRICE, PURCHASE_PRICE, TRADE_IN_VALUE);
 }

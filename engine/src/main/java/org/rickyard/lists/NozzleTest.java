@@ -46,5 +46,12 @@ public final class NozzleTest {
                             "nozzle flows"),
                     List.of(SPRAYER, NOZZLE, FLOW, PRESSURE, NEW_FLOW))
             .identifiedBy(SPRAYER, NOZZLE)
+            .otherwise(
+                    FLOW, "l/min, ml/min, litres per minute, measured, measured output, discharge, collected, caught")
+            .otherwise(
+                    NEW_FLOW,
+                    "nominal, nominal output, rated flow, rated output, rated, chart, chart output, catalogue flow,"
+                            + " expected flow, expected output, expected, target flow, new output")
+            .otherwise(PRESSURE, "bar, psi, kpa")
             .needsHeaders(3);
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
 import org.rickyard.quantity.DoseText;
@@ -56,6 +57,8 @@ final class Vocabulary {
      * is what was carted then, not what is expected.
      */
     private static final Set<ColumnSpec> OF_A_YEAR = Set.of(Fields.CROP, Fields.AREA);
+
+    private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
     final ListSpec spec;
     private final Map<String, Known> certain = new HashMap<>();
@@ -174,7 +177,7 @@ final class Vocabulary {
                 continue;
             }
             String rest = rest(otherwise.column(), header, count);
-            if (rest != null && !(otherwise.measured() && rest.isEmpty())) {
+            if (rest != null && (!otherwise.measured() || fits(otherwise.column(), rest))) {
                 headings[i] = new Heading(List.of(otherwise.column()), rest, 2, false, null);
                 return true;
             }
@@ -212,6 +215,10 @@ final class Vocabulary {
     }
 
     private Heading unsettled(HeaderText header) {
+        HeaderText price = price(header);
+        if (price != null) {
+            return spec.columns().contains(Products.PRICE) ? byName(price) : null;
+        }
         Heading dry = ofDryMatter(header);
         Heading heading = dry == null ? byName(header) : dry;
         HeaderText distance = heading == null ? distance(header) : null;
@@ -241,6 +248,17 @@ final class Vocabulary {
         return text instanceof UnitText.Known known
                 ? List.of(known.unit())
                 : text instanceof UnitText.Ambiguous ambiguous ? ambiguous.candidates() : List.of();
+    }
+
+    /** "£/pack" in words, "Price per pack": it is money, and not the pack; null if it does not begin with money. */
+    private static HeaderText price(HeaderText header) {
+        String raw = header.raw().strip();
+        boolean money = raw.length() > 1 && Character.getType(raw.charAt(0)) == Character.CURRENCY_SYMBOL;
+        String per = money ? raw.substring(1).strip() : "";
+        if (per.startsWith("/")) {
+            return HeaderText.of("Price per " + per.substring(1).strip());
+        }
+        return per.regionMatches(true, 0, "per ", 0, 4) ? HeaderText.of("Price " + per) : null;
     }
 
     /** "Miles to bowser" with its words in the usual order, "Distance to bowser (Miles)"; null if it is nothing like it. */
@@ -324,6 +342,10 @@ final class Vocabulary {
     /** What a header says beside the name, or null if that makes it another thing ("Field notes"). */
     private String rest(ColumnSpec column, HeaderText header, int count) {
         String rest = header.rest(count);
+        if (column == Shared.HOURS_PER_DAY && DAYS.matcher(header.raw()).find()) {
+            // "Working days" counts days; only "working day" is hours.
+            return null;
+        }
         if (rest.isEmpty()) {
             return rest;
         }

@@ -14,7 +14,7 @@ public enum CustomaryUnits {
     /** As written under Assumptions: "UK", "imperial", "US", "metric"; UNSET for anything else. */
     public static CustomaryUnits of(String text) {
         return switch (text.strip().toLowerCase(java.util.Locale.ROOT)) {
-            case "uk", "gb", "imperial", "british", "ireland", "irish" -> UK;
+            case "uk", "gb", "imperial", "imp", "british", "ireland", "irish" -> UK;
             case "us", "usa", "american", "u.s." -> US;
             case "metric", "si" -> METRIC;
             default -> UNSET;

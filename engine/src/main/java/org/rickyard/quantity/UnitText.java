@@ -66,10 +66,19 @@ public sealed interface UnitText {
         }
         List<Unit> meanings = compound(plain, customary);
         return switch (meanings.size()) {
-            case 0 -> new Unknown(text);
+            case 0 -> ofCountry(text);
             case 1 -> new Known(meanings.get(0));
             default -> new Ambiguous(meanings, question(text, meanings));
         };
+    }
+
+    /** "gal/ac (US)": a unit with the country whose it is behind it. */
+    private static UnitText ofCountry(String text) {
+        String open = text.replaceAll("[()\\[\\]{},]", " ").strip();
+        int last = Math.max(open.lastIndexOf(' '), open.lastIndexOf('\u00a0'));
+        CustomaryUnits country = last < 0 ? CustomaryUnits.UNSET : CustomaryUnits.of(open.substring(last + 1));
+        boolean told = country == CustomaryUnits.UK || country == CustomaryUnits.US;
+        return told && read(open.substring(0, last), country) instanceof Known known ? known : new Unknown(text);
     }
 
     /**

@@ -316,4 +316,119 @@ class HeaderHintsTest {
         assertThat(found.findings()).singleElement().satisfies(finding -> assertThat(finding.message())
                 .endsWith(" \"12a 2r 20p\" is 12.625 ac: write the figure 12.625 alone."));
     }
+
+    @Test
+    void moneyForAPackIsAPriceAndNoPack() {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", "Pack size (L)", "£/pack")
+                .row("Fungicide", "L", 5, 160));
+        ListRows products = found.rows(Products.LIST);
+        assertThat(products.number(Products.PACK_SIZE, 0)).isEqualTo(5);
+        assertThat(products.number(Products.PRICE, 0)).isEqualTo(160);
+        assertThat(products.unit(Products.PRICE, 0)).hasValue(Units.MONEY_UNIT);
+        FoundLists alone = find(
+                new SheetOf("Products").row("Product", "Unit", "$/L", "Stock").row("Fungicide", "L", 32, 4));
+        assertThat(alone.rows(Products.LIST).has(Products.PACK_SIZE)).isFalse();
+        assertThat(alone.rows(Products.LIST).number(Products.PRICE, 0)).isEqualTo(32);
+        FoundLists machines =
+                find(new SheetOf("Machines").row("Machine", "Type", "£/ha").row("Mower", "mower", 30));
+        assertThat(machines.places().get(0).unrecognised()).containsExactly("£/ha");
+    }
+
+    @Test
+    void workingDaysAreNoHours() {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Working days")
+                .row("A", "mow", "Mower", 10));
+        assertThat(found.rows(Jobs.LIST).has(Jobs.HOURS_PER_DAY)).isFalse();
+        FoundLists hours = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Working day (h)")
+                .row("A", "mow", "Mower", 10));
+        assertThat(hours.rows(Jobs.LIST).number(Jobs.HOURS_PER_DAY, 0)).isEqualTo(10);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"GPA (US)", "gal/ac (US)", "Water rate gal/ac US", "Carrier (gal/ac US)", "Volume (US gal/ac)"})
+    void aCountryBehindAUnitSaysWhose(String header) {
+        FoundLists found = find(
+                new SheetOf("Jobs").row("Field", "Operation", "Machine", header).row("A", "spray", "Sprayer", 15));
+        assertThat(found.rows(Jobs.LIST).unit(Jobs.WATER_VOLUME, 0))
+                .hasValueSatisfying(unit -> assertThat(unit.convert(15, Units.L_PER_HA))
+                        // 15 US gal/ac, a gallon of 9.353956 L/ha (reference spraying, section 12).
+                        .isCloseTo(140.309, org.assertj.core.api.Assertions.within(0.001)));
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void unitsOverNumbersCountMachines() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Units")
+                .row("Trailer", "trailer", 3)
+                .row("Mower", "mower", 1));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.NUMBER, 0)).isEqualTo(3);
+        assertThat(machines.text(Machines.HOLDING, 0)).isEmpty();
+        assertThat(said(found))
+                .containsExactly(
+                        "NOTE Machines!C1 \"Units\" is read as the Number of Machines: its cells are numbers, not"
+                                + " names of farms.");
+    }
+
+    @Test
+    void moreWordsOfAdvisersAreUnderstoodWhereNoneBetterStands() {
+        ListRows machines = find(new SheetOf("Machines")
+                        .row(
+                                "Machine",
+                                "Type",
+                                "Boom length (ft)",
+                                "Average speed (mph)",
+                                "Min psi",
+                                "Max psi",
+                                "# nozzles")
+                        .row("S", "sprayer", 90, 10, 30, 60, 54))
+                .rows(Machines.LIST);
+        assertThat(machines.unit(Machines.WORKING_WIDTH, 0)).hasValue(Units.FT);
+        assertThat(machines.unit(Machines.SPEED, 0)).hasValue(Units.MPH);
+        assertThat(machines.unit(Machines.LOWEST_PRESSURE, 0)).hasValue(Units.PSI);
+        assertThat(machines.number(Machines.HIGHEST_PRESSURE, 0)).isEqualTo(60);
+        assertThat(machines.number(Machines.NOZZLES, 0)).isEqualTo(54);
+        ListRows jobs = find(new SheetOf("Jobs")
+                        .row("Field", "Operation", "Machine", "Window start", "Window end")
+                        .row("A", "mow", "Mower", 46000, 46010))
+                .rows(Jobs.LIST);
+        assertThat(jobs.number(Jobs.LATEST, 0)).isEqualTo(46010);
+        ListRows test = find(new SheetOf("Nozzle test")
+                        .row("Sprayer", "Nozzle", "ml/min", "psi", "Chart (L/min)")
+                        .row("S", "1", 1210, 40, 1.2))
+                .rows(NozzleTest.LIST);
+        assertThat(test.unit(NozzleTest.PRESSURE, 0)).hasValue(Units.PSI);
+        assertThat(test.number(NozzleTest.NEW_FLOW, 0)).isEqualTo(1.2);
+        assertThat(test.unit(NozzleTest.FLOW, 0).orElseThrow()).hasToString("ml/min");
+    }
+
+    @Test
+    void aCostForAnAreaAsksForTheChargeAndLeavesPricesAlone() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Cost per acre", "List price")
+                .row("Mower", "mower", 21, 9000));
+        assertThat(found.rows(Machines.LIST).number(Machines.LIST_PRICE, 0)).isEqualTo(9000);
+        assertThat(found.rows(Machines.LIST).has(Machines.TRADE_IN_VALUE)).isFalse();
+        assertThat(said(found))
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "CAUTION Machines!C1 The header \"Cost per acre\" may or may not be the Charge of Machines.");
+    }
+
+    @Test
+    void passesAreToldAsUnread() {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "No. of passes")
+                .row("A", "mow", "Mower", 2));
+        assertThat(said(found))
+                .containsExactly(
+                        "CAUTION Jobs!D1 \"No. of passes\" is not read: each row of Jobs is reckoned as one pass."
+                                + " Write a row for each pass.");
+    }
 }

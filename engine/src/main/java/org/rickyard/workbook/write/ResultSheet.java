@@ -14,6 +14,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.formula.WordsPrinter;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.CopiedResults;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListRows;
 import org.rickyard.plan.LinkCells;
@@ -193,7 +194,7 @@ final class ResultSheet extends OurSheet {
         } else if (column instanceof TableColumn.Sentence) {
             return "live: changes with the cells of its row";
         }
-        return "your cell";
+        return CopiedResults.LINK;
     }
 
     private void totals(SheetXml sheet) throws IOException {
