@@ -51,12 +51,19 @@ final class TableFinder {
                 excelTable(range);
             }
         }
+        ListOnItsSide onItsSide =
+                ListOnItsSide.find(grid, vocabularies, this::beginsHeader).orElse(null);
+        if (onItsSide != null) {
+            findings.add(onItsSide.told(grid));
+        }
         int rows = Math.min(grid.rows(), mostRows);
         int columns = Math.min(grid.columns(), MOST_HEADER_COLUMNS);
         boolean[] taken = new boolean[columns];
         for (int row = 0; row < rows; row++) {
             mark(taken, ranges, row);
-            boolean isHeader = looksLikeHeader(row, taken) && openTables(row, taken);
+            boolean isHeader = (onItsSide == null || !onItsSide.holds(row))
+                    && looksLikeHeader(row, taken)
+                    && openTables(row, taken);
             if (!isHeader) {
                 int current = row;
                 for (RowReader reader : open) {

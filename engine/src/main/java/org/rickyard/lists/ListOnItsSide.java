@@ -1,0 +1,91 @@
+package org.rickyard.lists;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/**
+ * A list whose headers stand below one another with a column for each thing, as forms for one clamp or one machine are
+ * laid out. It is not read, and its reader is told how to turn it.
+ *
+ * @param spec the list
+ * @param column where its headers stand
+ * @param headers some of them, by row
+ */
+record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
+    private static final int ROWS = 100;
+    private static final int COLUMNS = 6;
+    private static final int LEAST_HEADERS = 3;
+    private static final int LEAST_FIGURES = 2;
+    private static final int NAMED = 3;
+
+    /**
+     * Looks at the first rows and columns of a sheet. A list proper has no headers of figures below one another with
+     * figures beside them.
+     *
+     * @param mayBeHeader a quick look at a text
+     */
+    static Optional<ListOnItsSide> find(Grid grid, List<Vocabulary> vocabularies, Predicate<String> mayBeHeader) {
+        ListOnItsSide best = null;
+        for (int column = 0; column < Math.min(COLUMNS, grid.columns() - 1); column++) {
+            Map<Integer, HeaderText> texts = new LinkedHashMap<>();
+            for (int row = 0; row < Math.min(ROWS, grid.rows()); row++) {
+                if (grid.kind(row, column) == Grid.Kind.TEXT
+                        && grid.kind(row, column + 1) != Grid.Kind.BLANK
+                        && mayBeHeader.test(grid.text(row, column))) {
+                    texts.put(row, HeaderText.of(grid.text(row, column)));
+                }
+            }
+            for (Vocabulary vocabulary : texts.size() < LEAST_HEADERS ? List.<Vocabulary>of() : vocabularies) {
+                ListOnItsSide found = of(grid, column, vocabulary, texts);
+                if (found != null && (best == null || found.headers.size() > best.headers.size())) {
+                    best = found;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static ListOnItsSide of(Grid grid, int column, Vocabulary vocabulary, Map<Integer, HeaderText> texts) {
+        if (vocabulary.spec == Layout.LIST || vocabulary.spec == Assumptions.LIST) {
+            return null;
+        }
+        Map<ColumnSpec, Integer> rows = new LinkedHashMap<>();
+        int figures = 0;
+        for (Map.Entry<Integer, HeaderText> entry : texts.entrySet()) {
+            Vocabulary.Heading heading = vocabulary.read(entry.getValue());
+            if (heading != null
+                    && heading.isCertain()
+                    && rows.putIfAbsent(heading.column(), entry.getKey()) == null
+                    && heading.column().isNumeric()
+                    && grid.kind(entry.getKey(), column + 1) == Grid.Kind.NUMBER) {
+                figures++;
+            }
+        }
+        if (rows.size() < LEAST_HEADERS || figures < LEAST_FIGURES) {
+            return null;
+        }
+        Map<Integer, String> headers = new LinkedHashMap<>();
+        rows.values().forEach(row -> headers.put(row, Words.trim(grid.text(row, column))));
+        return new ListOnItsSide(vocabulary.spec, column, headers);
+    }
+
+    boolean holds(int row) {
+        return headers.containsKey(row);
+    }
+
+    Finding told(Grid grid) {
+        String some = headers.values().stream().limit(NAMED).map(Words::quoted).collect(Collectors.joining(", "));
+        String thing = spec.identity().get(0).name().toLowerCase(Locale.ROOT);
+        return Finding.caution(
+                new CellAddress(grid.sheet(), headers.keySet().iterator().next(), column),
+                "The headers of " + spec.name() + " stand below one another here (" + some
+                        + (headers.size() > NAMED ? " and more" : "") + "), so they are not read. Write them beside one"
+                        + " another in one row, with a row for each " + thing
+                        + " below: copy the cells and paste them transposed.");
+    }
+}

@@ -1,0 +1,64 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.rickyard.lists.Finding.Severity;
+
+/** A form for one clamp has its headers below one another: it is not read, but it is not passed over in silence. */
+class ListOnItsSideTest {
+    private static SheetOf form() {
+        return new SheetOf("Form")
+                .row("Silage clamp")
+                .row("Clamp", "Main")
+                .row("Kind", "walled")
+                .row("Length (m)", 40)
+                .row("Floor width (m)", 12)
+                .row("Wall height (m)", 3);
+    }
+
+    @Test
+    void itIsSaidHowToTurnIt() {
+        FoundLists found = ListFinder.find(List.of(form()));
+        assertThat(found.rows(Clamps.LIST).size()).isZero();
+        assertThat(found.findings())
+                .singleElement()
+                .isEqualTo(Finding.caution(
+                        new CellAddress("Form", 1, 0),
+                        "The headers of Clamps stand below one another here (\"Clamp\", \"Kind\", \"Length (m)\" and"
+                                + " more), so they are not read. Write them beside one another in one row, with a row"
+                                + " for each clamp below: copy the cells and paste them transposed."));
+    }
+
+    @Test
+    void itsRowsAreNotTakenForHeaders() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Machines")
+                .row("Machine", "Sprayer", "Mower")
+                .row("Type", "sprayer", "mower")
+                .row("Working width (m)", 24, 3)
+                .row("Speed (km/h)", 10, 12)));
+        assertThat(found.rows(Machines.LIST).size()).isZero();
+        assertThat(found.findings()).singleElement().satisfies(told -> {
+            assertThat(told.cell()).hasValue(new CellAddress("Machines", 0, 0));
+            assertThat(told.message()).startsWith("The headers of Machines stand below one another here");
+        });
+    }
+
+    @Test
+    void aListProperOnTheSameSheetIsReadAllTheSame() {
+        FoundLists found =
+                ListFinder.find(List.of(form().row().row("Field", "Area (ha)").row("Home Field", 4)));
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(4);
+        assertThat(found.findings()).extracting(Finding::severity).containsExactly(Severity.CAUTION);
+    }
+
+    @Test
+    void wordsThatExplainHeadersAreNoList() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Notes")
+                .row("Length (m)", "measured at the floor")
+                .row("Floor width (m)", "between the walls")
+                .row("Wall height (m)", "of the lower wall")));
+        assertThat(found.findings()).isEmpty();
+    }
+}
