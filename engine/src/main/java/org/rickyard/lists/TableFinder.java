@@ -194,7 +194,7 @@ final class TableFinder {
         boolean opened = false;
         for (HeaderRow.Match match : matches) {
             RowReader same = repeated(match, headers);
-            if (same != null) {
+            if (same != null && !HoldingAbove.isOther(same.table(), row)) {
                 same.headerAgain(row);
                 opened = true;
                 continue;

@@ -357,8 +357,10 @@ final class ResultSheet extends OurSheet {
         String formula = LinkFormula.SOURCE + "&\"\"";
         return (sheet, row) -> {
             Optional<CellAddress> cell = links.address(row);
-            boolean linked = cell.isPresent() && links.state(row) != ListRows.State.ERROR;
-            if (linked) {
+            ListRows.State state = links.state(row);
+            if (state == ListRows.State.READ_FROM_TEXT) {
+                sheet.text(at, style, values.word(row));
+            } else if (cell.isPresent() && state != ListRows.State.ERROR) {
                 sheet.link(at, style, formula, cell.get(), values.word(row));
             } else {
                 sheet.empty(at, style);
