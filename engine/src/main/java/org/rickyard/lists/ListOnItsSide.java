@@ -32,15 +32,8 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
     static Optional<ListOnItsSide> find(Grid grid, List<Vocabulary> vocabularies, Predicate<String> mayBeHeader) {
         ListOnItsSide best = null;
         for (int column = 0; column < Math.min(COLUMNS, grid.columns() - 1); column++) {
-            Map<Integer, HeaderText> texts = new LinkedHashMap<>();
-            for (int row = 0; row < Math.min(ROWS, grid.rows()); row++) {
-                if (grid.kind(row, column) == Grid.Kind.TEXT
-                        && grid.kind(row, column + 1) != Grid.Kind.BLANK
-                        && mayBeHeader.test(grid.text(row, column))) {
-                    texts.put(row, HeaderText.of(grid.text(row, column)));
-                }
-            }
-            for (Vocabulary vocabulary : texts.size() < LEAST_HEADERS ? List.<Vocabulary>of() : vocabularies) {
+            Map<String, Integer> texts = texts(grid, column, mayBeHeader);
+            for (Vocabulary vocabulary : texts.isEmpty() ? List.<Vocabulary>of() : vocabularies) {
                 ListOnItsSide found = of(grid, column, vocabulary, texts);
                 if (found != null && (best == null || found.headers.size() > best.headers.size())) {
                     best = found;
@@ -50,19 +43,36 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
         return Optional.ofNullable(best);
     }
 
-    private static ListOnItsSide of(Grid grid, int column, Vocabulary vocabulary, Map<Integer, HeaderText> texts) {
+    /** The texts of a column that may be headers, each with its first row; none if they are too few. */
+    private static Map<String, Integer> texts(Grid grid, int column, Predicate<String> mayBeHeader) {
+        Map<String, Integer> texts = new LinkedHashMap<>();
+        int figures = 0;
+        for (int row = 0; row < Math.min(ROWS, grid.rows()); row++) {
+            Grid.Kind beside = grid.kind(row, column + 1);
+            if (beside != Grid.Kind.BLANK
+                    && grid.kind(row, column) == Grid.Kind.TEXT
+                    && !texts.containsKey(grid.text(row, column))
+                    && mayBeHeader.test(grid.text(row, column))) {
+                texts.put(grid.text(row, column), row);
+                figures += beside == Grid.Kind.NUMBER ? 1 : 0;
+            }
+        }
+        return texts.size() < LEAST_HEADERS || figures < LEAST_FIGURES ? Map.of() : texts;
+    }
+
+    private static ListOnItsSide of(Grid grid, int column, Vocabulary vocabulary, Map<String, Integer> texts) {
         if (vocabulary.spec == Layout.LIST || vocabulary.spec == Assumptions.LIST) {
             return null;
         }
         Map<ColumnSpec, Integer> rows = new LinkedHashMap<>();
         int figures = 0;
-        for (Map.Entry<Integer, HeaderText> entry : texts.entrySet()) {
-            Vocabulary.Heading heading = vocabulary.read(entry.getValue());
+        for (Map.Entry<String, Integer> entry : texts.entrySet()) {
+            Vocabulary.Heading heading = vocabulary.read(HeaderText.of(entry.getKey()));
             if (heading != null
                     && heading.isCertain()
-                    && rows.putIfAbsent(heading.column(), entry.getKey()) == null
+                    && rows.putIfAbsent(heading.column(), entry.getValue()) == null
                     && heading.column().isNumeric()
-                    && grid.kind(entry.getKey(), column + 1) == Grid.Kind.NUMBER) {
+                    && grid.kind(entry.getValue(), column + 1) == Grid.Kind.NUMBER) {
                 figures++;
             }
         }
@@ -70,7 +80,7 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
             return null;
         }
         Map<Integer, String> headers = new LinkedHashMap<>();
-        rows.values().forEach(row -> headers.put(row, Words.trim(grid.text(row, column))));
+        rows.values().stream().sorted().forEach(row -> headers.put(row, Words.trim(grid.text(row, column))));
         return new ListOnItsSide(vocabulary.spec, column, headers);
     }
 
