@@ -164,7 +164,21 @@ public final class Fields {
             .unclear(List.of("distance to water", "water distance"), DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
             .unclear(List.of("distance"), DISTANCE_TO_CLAMP, DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
             .unclear(List.of("height"), TREE_HEIGHT)
-            .unclear(List.of("gross area", "total area"), AREA)
+            .unclear(
+                    List.of(
+                            "gross area",
+                            "total area",
+                            "mapped area",
+                            "map area",
+                            "gis area",
+                            "eligible area",
+                            "registered area",
+                            "utilised area",
+                            "farmed area"),
+                    AREA)
+            .otherwiseMeasured(AREA, "net, cropped, tillable, planted, sown, drilled, fsa, sprayed, treated, worked")
+            .otherwise(
+                    AREA, "planted area, sown area, drilled area, tillable area, crop area, area planted, area drilled")
             .otherwise(
                     AREA,
                     "area sprayed, sprayed area, area treated, treated area, area to spray, area to be sprayed, area to"
