@@ -10,9 +10,16 @@ import org.rickyard.quantity.Units;
 
 /** Settles, for one table and one list, which column of the sheet is which column of the list and in which unit. */
 final class Binder {
-    /** What is known of a list's columns in one table. */
+    /**
+     * What is known of a list's columns in one table.
+     *
+     * @param words what counts in every row, said once: in a header ("Power (PTO kW)") or above the list ("Farm: ...")
+     * @param wordsAt where it is said
+     */
     record Bound(
-            Map<ColumnSpec, List<Binding>> bindings, Map<ColumnSpec, String> words, Map<ColumnSpec, Integer> wordsAt) {}
+            Map<ColumnSpec, List<Binding>> bindings,
+            Map<ColumnSpec, String> words,
+            Map<ColumnSpec, CellAddress> wordsAt) {}
 
     private final FoundTable table;
     private final HeaderRow.Match match;
@@ -21,7 +28,7 @@ final class Binder {
     private final List<Finding> findings;
     private final Map<ColumnSpec, List<Binding>> bindings = new IdentityHashMap<>();
     private final Map<ColumnSpec, String> words = new IdentityHashMap<>();
-    private final Map<ColumnSpec, Integer> wordsAt = new IdentityHashMap<>();
+    private final Map<ColumnSpec, CellAddress> wordsAt = new IdentityHashMap<>();
     private final List<String> assumed = new ArrayList<>();
 
     Binder(FoundTable table, HeaderRow.Match match, CustomaryUnits customary, List<Finding> findings) {
@@ -124,7 +131,7 @@ final class Binder {
         ColumnSpec qualifier = spec.qualifiers().get(column);
         if (qualifier != null && heading.word() != null) {
             words.put(qualifier, heading.word());
-            wordsAt.put(qualifier, sheetColumn);
+            wordsAt.put(qualifier, table.address(table.headerRow, sheetColumn));
         }
         HeaderText bare = heading.dated() ? HeaderText.of(header).withoutYear() : null;
         ColumnUnit unit = unit(column, bare == null ? header : Words.trim(bare.raw()), rest);

@@ -109,6 +109,11 @@ final class ColumnReader {
             if (word == null) {
                 return State.NO_COLUMN;
             }
+            if (spec.type() == ColumnSpec.Type.TEXT && words.isEmpty()) {
+                CellAddress cell = rows.bound[tableIndex].wordsAt().get(spec);
+                boolean whole = word.equals(FoundRows.cellText(grid, cell.row(), cell.column()));
+                return whole ? State.GIVEN : State.READ_FROM_TEXT;
+            }
             column.word[row] = column.wordIndex(word);
             return State.READ_FROM_TEXT;
         }

@@ -110,7 +110,9 @@ final class FoundRows implements ListRows {
                 return words[word[row] - 1];
             }
             Binding binding = binding(row);
-            return binding == null ? "" : cellText(grid(row), rows.sheetRow[row], binding.sheetColumn());
+            return binding == null
+                    ? rows.bound[rows.tableOf[row]].words().getOrDefault(spec, "")
+                    : cellText(grid(row), rows.sheetRow[row], binding.sheetColumn());
         }
 
         @Override
@@ -170,8 +172,7 @@ final class FoundRows implements ListRows {
             if (binding != null) {
                 return Optional.of(table.address(rows.sheetRow[row], binding.sheetColumn()));
             }
-            Integer header = rows.bound[rows.tableOf[row]].wordsAt().get(spec);
-            return header == null ? Optional.empty() : Optional.of(table.address(table.headerRow, header));
+            return Optional.ofNullable(rows.bound[rows.tableOf[row]].wordsAt().get(spec));
         }
     }
 

@@ -26,6 +26,7 @@ public final class ListFinder {
     private final List<Finding> findings = new ArrayList<>();
     private final List<Vocabulary> vocabularies = new ArrayList<>();
     private CustomaryUnits customary = CustomaryUnits.UNSET;
+    private Map<FoundTable, HoldingAbove.Named> holdings = Map.of();
 
     private ListFinder(List<? extends Grid> sheets) {
         this.sheets = sheets;
@@ -44,6 +45,7 @@ public final class ListFinder {
         List<FoundTable> tables = findTables(vocabularies, Integer.MAX_VALUE, findings);
         noteHidden(tables);
         tables = withoutSecondFields(tables);
+        holdings = HoldingAbove.of(tables);
         Map<String, ListRows> rows = new LinkedHashMap<>();
         List<Place> places = new ArrayList<>();
         for (ListSpec list : Lists.ALL) {
@@ -169,6 +171,7 @@ public final class ListFinder {
             HeaderRow.Match match = table.role(list);
             if (match != null) {
                 Binder.Bound columns = new Binder(table, match, customary, into).bind();
+                nameHolding(list, holdings.get(table), columns, into);
                 used.add(table);
                 bound.add(columns);
                 size += table.count();
@@ -197,6 +200,19 @@ public final class ListFinder {
                 java.util.Arrays.copyOf(sheetRow, next));
         readColumns(rows, into);
         return rows;
+    }
+
+    private static void nameHolding(
+            ListSpec list, HoldingAbove.Named holding, Binder.Bound columns, List<Finding> into) {
+        if (holding != null && list.columns().contains(Shared.HOLDING)) {
+            columns.words().put(Shared.HOLDING, holding.name());
+            columns.wordsAt().put(Shared.HOLDING, holding.cell());
+            into.add(Finding.note(
+                    holding.cell(),
+                    "The rows of " + list.name() + " below are taken to be of the holding "
+                            + Words.quoted(holding.name())
+                            + ", which stands above them. Where they are not, add a column Holding."));
+        }
     }
 
     /** Columns that decide the units of others are read first. */
@@ -247,7 +263,7 @@ public final class ListFinder {
     private static String text(FoundTable table, Binder.Bound bound, ColumnSpec column, int row) {
         List<Binding> bindings = bound.bindings().get(column);
         return bindings == null
-                ? ""
+                ? bound.words().getOrDefault(column, "")
                 : FoundRows.cellText(table.grid, row, bindings.get(0).sheetColumn());
     }
 

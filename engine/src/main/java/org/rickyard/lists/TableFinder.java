@@ -156,6 +156,14 @@ final class TableFinder {
     }
 
     private boolean openTables(int row, boolean[] taken) {
+        if (CopiedResults.isHead(grid, row, taken.length)) {
+            if (CopiedResults.areLabels(grid, row, taken.length)) {
+                findings.add(Finding.note(
+                        new CellAddress(grid.sheet(), row, 0),
+                        "These are results of a run, copied here; they are not read as a list."));
+            }
+            return false;
+        }
         String[] headers = headers(row, 0, taken.length - 1);
         for (int column = 0; column < taken.length; column++) {
             if (taken[column]) {
@@ -186,7 +194,7 @@ final class TableFinder {
         boolean opened = false;
         for (HeaderRow.Match match : matches) {
             RowReader same = repeated(match, headers);
-            if (same != null) {
+            if (same != null && !HoldingAbove.isOther(same.table(), row)) {
                 same.headerAgain(row);
                 opened = true;
                 continue;

@@ -25,6 +25,25 @@ final class Fingerprints {
         taken.add(new Taken(sheet.id(), sheetId, fingerprint));
     }
 
+    /** Stands in the marker of a sheet until its fingerprints are taken. */
+    static String awaited(String id) {
+        return "{" + id + "}";
+    }
+
+    /** A text with the fingerprints of all sheets in their places, once all are written. */
+    String filledIn(String text) {
+        String filled = text;
+        for (Taken each : taken) {
+            filled = filled.replace(
+                    OurSheets.marker(each.id(), awaited(each.id()), awaited(each.id())),
+                    OurSheets.marker(
+                            each.id(),
+                            each.fingerprint().hex(),
+                            each.fingerprint().unplacedHex()));
+        }
+        return filled;
+    }
+
     /** The state with all fingerprints, once all sheets are written. */
     RunState state() {
         RunState state = new RunState();

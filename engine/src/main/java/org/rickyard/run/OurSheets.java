@@ -16,10 +16,15 @@ import org.rickyard.workbook.open.SheetRef;
  * edited or copied is the client's: it is left as it is, and never read as a list.
  */
 final class OurSheets {
-    /** The name each of our sheets carries; it stands for the sheet's id. */
+    /**
+     * The name each of our sheets carries. It stands for the sheet's id and the two fingerprints of what was written,
+     * parted by blanks: programs that drop the state part, as libraries for scripts do, keep names.
+     */
     static final String MARKER = "Rickyard_sheet";
     /** The name carried by a sheet that was ours until the client edited it. */
     static final String KEPT_MARKER = "Rickyard_kept";
+
+    private static final String BLANK = " ";
 
     /** Why a sheet of ours is the client's now, and what {@link #KEPT_MARKER} stands for on it. */
     enum Kept {
@@ -44,6 +49,7 @@ final class OurSheets {
     }
 
     private final Map<String, SheetRef> byId = new LinkedHashMap<>();
+    private final Map<String, List<String>> fingerprints = new HashMap<>();
     private final Map<SheetRef, Kept> kept = new LinkedHashMap<>();
 
     private OurSheets() {}
@@ -61,21 +67,23 @@ final class OurSheets {
             if (name.name().equals(KEPT_MARKER)) {
                 ours.kept.put(sheet, Kept.of(name.formula()));
             } else if (name.name().equals(MARKER)) {
-                ours.take(unquoted(name.formula()), sheet, state);
+                ours.take(List.of(unquoted(name.formula()).split(BLANK)), sheet, state);
             }
         }
         return ours;
     }
 
-    private void take(String id, SheetRef sheet, RunState state) {
+    private void take(List<String> marker, SheetRef sheet, RunState state) {
+        String id = marker.get(0);
         SheetRef before = byId.get(id);
         boolean recorded =
                 state.sheetId(id).filter(known -> known == sheet.sheetId()).isPresent();
-        if (before == null) {
+        if (before == null || recorded) {
             byId.put(id, sheet);
-        } else if (recorded) {
-            kept.put(before, Kept.CHANGED);
-            byId.put(id, sheet);
+            fingerprints.put(id, marker.subList(1, marker.size()));
+            if (before != null) {
+                kept.put(before, Kept.CHANGED);
+            }
         } else {
             kept.put(sheet, Kept.CHANGED);
         }
@@ -83,6 +91,26 @@ final class OurSheets {
 
     private static String unquoted(String formula) {
         return formula.length() > 1 && formula.startsWith("\"") ? formula.substring(1, formula.length() - 1) : formula;
+    }
+
+    /** What the marker of a sheet stands for, without the quotation marks around it. */
+    static String marker(String id, String fingerprint, String unplaced) {
+        return String.join(BLANK, id, fingerprint, unplaced);
+    }
+
+    /** The fingerprint of what a sheet meant when it was written, as the sheet itself tells. */
+    Optional<String> fingerprint(String id) {
+        return told(id, 0);
+    }
+
+    /** The same without where references to other sheets led. */
+    Optional<String> unplaced(String id) {
+        return told(id, 1);
+    }
+
+    private Optional<String> told(String id, int which) {
+        List<String> told = fingerprints.getOrDefault(id, List.of());
+        return told.size() > which ? Optional.of(told.get(which)) : Optional.empty();
     }
 
     /** Gives a sheet up to the client. */

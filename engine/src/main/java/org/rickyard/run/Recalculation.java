@@ -137,7 +137,7 @@ public final class Recalculation {
     private void keepEdited() throws IOException, RefusedException {
         for (Map.Entry<String, SheetRef> entry : List.copyOf(ours.byId().entrySet())) {
             String id = entry.getKey();
-            if (state.fingerprint(id).isEmpty()) {
+            if (state.fingerprint(id).isEmpty() && ours.fingerprint(id).isEmpty()) {
                 ours.release(id, OurSheets.Kept.UNRECORDED);
                 continue;
             }
@@ -147,9 +147,15 @@ public final class Recalculation {
             }
             MeaningFingerprint present = new MeaningFingerprint();
             reader.stream(entry.getValue(), present);
-            boolean same = state.fingerprint(id).filter(present.hex()::equals).isPresent();
+            boolean same = state.fingerprint(id)
+                    .or(() -> ours.fingerprint(id))
+                    .filter(present.hex()::equals)
+                    .isPresent();
             if (!same
-                    && state.unplaced(id).filter(present.unplacedHex()::equals).isPresent()) {
+                    && state.unplaced(id)
+                            .or(() -> ours.unplaced(id))
+                            .filter(present.unplacedHex()::equals)
+                            .isPresent()) {
                 moved.add(id);
             } else if (!same) {
                 ours.release(id, OurSheets.Kept.CHANGED);
@@ -335,7 +341,8 @@ public final class Recalculation {
         for (var table : plan.tables()) {
             cells += (long) table.rows() * table.spec().columns().size();
         }
-        // The part that holds the fingerprints is the last to be written, when all are taken.
+        // The parts that hold the fingerprints are the last to be written, when all are taken.
+        graft.namesFilledIn(fingerprints::filledIn);
         graft.state(
                 RunState.NAMESPACE,
                 out -> out.write(fingerprints.state().watch(watched).xml(VERSION)));
@@ -358,7 +365,8 @@ public final class Recalculation {
 
     private static List<LocalName> localNames(SheetSet.Sheet sheet) {
         List<LocalName> names = new ArrayList<>();
-        names.add(new LocalName(OurSheets.MARKER, "\"" + sheet.id() + "\""));
+        String awaited = Fingerprints.awaited(sheet.id());
+        names.add(new LocalName(OurSheets.MARKER, "\"" + OurSheets.marker(sheet.id(), awaited, awaited) + "\""));
         if (sheet.headRows() > 0) {
             String quoted = CellAddress.quoted(sheet.name());
             names.add(new LocalName(

@@ -9,6 +9,7 @@ import java.util.List;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.ss.usermodel.Name;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,6 +34,12 @@ class LostRecordTest {
             PackagePart record = workbook.getRelatedPart(link);
             workbook.removeRelationship(link.getId());
             book.poi().getPackage().removePart(record);
+            // Markers hold a copy of it; those of earlier versions did not.
+            for (Name name : book.poi().getAllNames()) {
+                if (name.getNameName().equals(OurSheets.MARKER)) {
+                    name.setRefersToFormula(name.getRefersToFormula().replaceAll(" .*", "\""));
+                }
+            }
             again = Runs.run(book.save(folder.resolve("lost.xlsx")), folder.resolve("again.xlsx"));
         }
     }

@@ -8,8 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -22,6 +27,9 @@ import org.rickyard.plan.SheetPlaces;
 import org.rickyard.testing.Parity;
 import org.rickyard.testing.PoiRecalculation;
 import org.rickyard.testing.StoredValues;
+import org.rickyard.workbook.graft.RunState;
+import org.rickyard.workbook.open.BookPackage;
+import org.rickyard.workbook.open.RefusedException;
 
 /** What a client does to the workbook between two runs. */
 class RerunTest {
@@ -194,6 +202,39 @@ class RerunTest {
                 .isEqualTo(again.sheets());
     }
 
+    /** Some programs copy the cells of a sheet and not its names, and people copy cells only. */
+    @Test
+    void aCopyOfResultsWithoutTheirMarkerIsNoList() throws IOException {
+        Runs.Run again = run(changed(out(), workbook -> {
+            Sheet ours = workbook.getSheet("Work rates");
+            Sheet copy = workbook.createSheet("My copy");
+            DataFormatter shown = new DataFormatter();
+            for (Row row : ours) {
+                Row to = copy.createRow(row.getRowNum());
+                for (Cell cell : row) {
+                    if (cell.getCellType() == CellType.FORMULA
+                            && cell.getCachedFormulaResultType() == CellType.NUMERIC) {
+                        to.createCell(cell.getColumnIndex()).setCellValue(cell.getNumericCellValue());
+                    } else if (cell.getCellType() == CellType.FORMULA) {
+                        to.createCell(cell.getColumnIndex())
+                                .setCellValue(cell.getRichStringCellValue().getString());
+                    } else {
+                        to.createCell(cell.getColumnIndex()).setCellValue(shown.formatCellValue(cell));
+                    }
+                }
+            }
+        }));
+        Runs.Run before = Runs.run(folder.resolve("in.xlsx"), folder.resolve("before.xlsx"));
+        assertThat(again.sheets()).isEqualTo(before.sheets());
+        assertThat(again.findings().stream()
+                        .filter(finding -> finding.cell()
+                                .filter(cell -> cell.sheet().equals("My copy"))
+                                .isPresent())
+                        .map(Finding::message))
+                .containsExactly("These are results of a run, copied here; they are not read as a list.");
+        assertThat(StoredValues.of(again.file(), "Work rates")).isEqualTo(StoredValues.of(before.file(), "Work rates"));
+    }
+
     private void assertKept(Change edit) throws IOException {
         Path edited = changed(out(), edit);
         Runs.Run again = run(edited);
@@ -209,6 +250,53 @@ class RerunTest {
         assertThat(Files.mismatch(again.file(), third.file()))
                 .as("the next run changes nothing")
                 .isEqualTo(-1);
+    }
+
+    /** Libraries for scripts keep cells and names when they save, and drop what they do not know. */
+    private static void dropWhatScriptsDrop(XSSFWorkbook workbook) {
+        try {
+            PackagePart part = workbook.getPackagePart();
+            for (PackageRelationship link : part.getRelationships()) {
+                if (link.getRelationshipType().endsWith("/customXml")) {
+                    part.removeRelationship(link.getId());
+                }
+            }
+            for (PackagePart custom : workbook.getPackage().getPartsByName(Pattern.compile("/customXml/.*"))) {
+                workbook.getPackage().removePart(custom);
+            }
+        } catch (InvalidFormatException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @Test
+    void sheetsAreKnownAgainWhereTheStateWasDropped() throws IOException, RefusedException {
+        Change change = workbook -> {
+            dropWhatScriptsDrop(workbook);
+            workbook.getSheet("Fields").getRow(1).getCell(1).setCellValue(7.25);
+        };
+        Path saved = changed(out(), change);
+        try (BookPackage book = BookPackage.open(saved)) {
+            assertThat(book.customXml(RunState.NAMESPACE)).isEmpty();
+        }
+        Runs.Run again = run(saved);
+        Runs.Run fresh = Runs.run(changed(folder.resolve("in.xlsx"), change), folder.resolve("fresh.xlsx"));
+        assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
+        assertThat(again.sheets()).isEqualTo(fresh.sheets());
+        assertThat(again.differences(values(fresh))).isEmpty();
+        Runs.Run third = Runs.run(again.file(), folder.resolve("third.xlsx"));
+        assertThat(Files.mismatch(again.file(), third.file()))
+                .as("the next run changes nothing")
+                .isEqualTo(-1);
+    }
+
+    @Test
+    void anEditIsKeptWhereTheStateWasDropped() throws IOException {
+        assertKept(workbook -> {
+            dropWhatScriptsDrop(workbook);
+            Sheet ours = workbook.getSheet("Work rates");
+            ours.getRow(ours.getLastRowNum()).createCell(60).setCellValue("mine");
+        });
     }
 
     @Test

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.rickyard.workbook.graft.GraftReport.PlacedSheet;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.ContentTypes;
@@ -162,7 +163,12 @@ public final class Graft {
         if (plan.fullCalcOnLoad()) {
             workbook.fullCalcOnLoad();
         }
-        changes.edit(source.workbookPart(), workbook.bytes());
+        if (plan.namesFilledIn().isPresent()) {
+            UnaryOperator<String> filledIn = plan.namesFilledIn().get();
+            changes.editLast(source.workbookPart(), out -> out.write(workbook.bytes(filledIn)));
+        } else {
+            changes.edit(source.workbookPart(), workbook.bytes());
+        }
         changes.edit(PartNames.relationshipsOf(source.workbookPart()), links.bytes());
         changes.edit(ContentTypes.PART, types.bytes());
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import org.rickyard.workbook.open.DefinedName;
 import org.rickyard.workbook.open.SheetRef;
 
@@ -19,6 +20,7 @@ public final class GraftPlan {
     private StyleGraft styles;
     private String stateNamespace;
     private SheetContent state;
+    private UnaryOperator<String> namesFilledIn;
     private boolean fullCalcOnLoad;
 
     /** Adds a sheet after all others. */
@@ -66,6 +68,16 @@ public final class GraftPlan {
         return this;
     }
 
+    /**
+     * Has something in our names told only once all sheets are written. The workbook part is then written after them.
+     *
+     * @param text is given what is put into the workbook part
+     */
+    public GraftPlan namesFilledIn(UnaryOperator<String> text) {
+        namesFilledIn = text;
+        return this;
+    }
+
     /** The styles that the sheets' cells refer to. */
     public GraftPlan looks(StyleGraft grafted) {
         styles = grafted;
@@ -100,6 +112,10 @@ public final class GraftPlan {
 
     Optional<StyleGraft> styles() {
         return Optional.ofNullable(styles);
+    }
+
+    Optional<UnaryOperator<String>> namesFilledIn() {
+        return Optional.ofNullable(namesFilledIn);
     }
 
     Optional<String> stateNamespace() {

@@ -57,6 +57,13 @@ final class PackageChanges {
         }
     }
 
+    /** A part of the client's whose insertions can be told only once all other parts are written. */
+    void editLast(String part, SheetContent content) {
+        writeLast(part, content);
+        written.remove(part);
+        edited.add(part);
+    }
+
     /** A part that is left out. */
     void drop(String part) {
         if (source.exists(part) && !contents.containsKey(PartNames.key(part)) && dropped.add(PartNames.key(part))) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
 import org.rickyard.workbook.open.Markup;
@@ -111,5 +112,9 @@ final class WorkbookEdit {
 
     byte[] bytes() {
         return edits.apply();
+    }
+
+    byte[] bytes(UnaryOperator<String> filledIn) {
+        return edits.apply(filledIn);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /** Insertions, replacements and removals at offsets of a {@link Markup}; all else stays as it is. */
 public final class MarkupEdits {
@@ -54,6 +55,15 @@ public final class MarkupEdits {
 
     /** The part with all edits made; the very same bytes if there are none. */
     public byte[] apply() {
+        return apply(UnaryOperator.identity());
+    }
+
+    /**
+     * The same, with something in the inserted texts told only now.
+     *
+     * @param filledIn is given each text that is put in, and nothing of the part itself
+     */
+    public byte[] apply(UnaryOperator<String> filledIn) {
         if (edits.isEmpty() && appended.isEmpty()) {
             return markup.bytes();
         }
@@ -66,7 +76,7 @@ public final class MarkupEdits {
             if (edit.from() < done) {
                 throw new IllegalStateException("two edits of one stretch of markup");
             }
-            out.append(markup.text(), done, edit.from()).append(edit.text());
+            out.append(markup.text(), done, edit.from()).append(filledIn.apply(edit.text()));
             done = edit.to();
         }
         return markup.encode(

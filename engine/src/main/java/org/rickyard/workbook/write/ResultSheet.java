@@ -14,6 +14,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.formula.WordsPrinter;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.CopiedResults;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListRows;
 import org.rickyard.plan.LinkCells;
@@ -193,7 +194,7 @@ final class ResultSheet extends OurSheet {
         } else if (column instanceof TableColumn.Sentence) {
             return "live: changes with the cells of its row";
         }
-        return "your cell";
+        return CopiedResults.LINK;
     }
 
     private void totals(SheetXml sheet) throws IOException {
@@ -356,8 +357,10 @@ final class ResultSheet extends OurSheet {
         String formula = LinkFormula.SOURCE + "&\"\"";
         return (sheet, row) -> {
             Optional<CellAddress> cell = links.address(row);
-            boolean linked = cell.isPresent() && links.state(row) != ListRows.State.ERROR;
-            if (linked) {
+            ListRows.State state = links.state(row);
+            if (state == ListRows.State.READ_FROM_TEXT) {
+                sheet.text(at, style, values.word(row));
+            } else if (cell.isPresent() && state != ListRows.State.ERROR) {
                 sheet.link(at, style, formula, cell.get(), values.word(row));
             } else {
                 sheet.empty(at, style);

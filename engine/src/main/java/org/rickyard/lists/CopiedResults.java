@@ -1,0 +1,40 @@
+package org.rickyard.lists;
+
+/**
+ * Results that a run has written, copied by hand: their labels read like headers of lists, but the cells below are
+ * answers, and to take them for input would count everything twice.
+ */
+public final class CopiedResults {
+    /** What stands two rows below the label of a column that links to the client's cells. */
+    public static final String LINK = "your cell";
+
+    private static final int ROWS_BELOW = 2;
+
+    private CopiedResults() {}
+
+    /** Whether a row holds the labels of results. */
+    static boolean areLabels(Grid grid, int row, int columns) {
+        return isOfLinks(grid, row + ROWS_BELOW, columns);
+    }
+
+    /** Whether a row is the head of results: labels, units, or what each column is. */
+    static boolean isHead(Grid grid, int row, int columns) {
+        for (int below = 0; below <= ROWS_BELOW; below++) {
+            if (isOfLinks(grid, row + below, columns)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isOfLinks(Grid grid, int row, int columns) {
+        int links = 0;
+        for (int column = 0; row < grid.rows() && column < columns; column++) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT
+                    && grid.text(row, column).equals(LINK)) {
+                links++;
+            }
+        }
+        return links >= 2;
+    }
+}

@@ -1,0 +1,153 @@
+package org.rickyard.lists;
+
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The holding that stands above a list without a column of holdings, as advisers head a sheet: "Farm: Hill Farm" in one
+ * cell, or "Farm" in one and the name in the next.
+ */
+final class HoldingAbove {
+    private static final Set<String> LABELS = Set.of(
+            "holding",
+            "holding name",
+            "name of holding",
+            "farm",
+            "farm name",
+            "name of farm",
+            "farmstead",
+            "steading",
+            "business",
+            "business name",
+            "client",
+            "client name",
+            "customer",
+            "customer name",
+            "grower");
+
+    /**
+     * A holding and where it is named.
+     *
+     * @param name its name
+     * @param cell the cell that holds it, alone or after its label
+     */
+    record Named(String name, CellAddress cell) {}
+
+    private final FoundTable table;
+    private final Grid grid;
+    private final List<FoundTable> tables;
+
+    private HoldingAbove(FoundTable table, List<FoundTable> tables) {
+        this.table = table;
+        this.grid = table.grid;
+        this.tables = tables;
+    }
+
+    /**
+     * The lists that belong to the holding above them. It counts where there are field lists of several holdings, and of
+     * other lists where it is one of those: a workbook of one farm needs no holdings, and half of it would not find the
+     * other half.
+     *
+     * @param tables all lists of the workbook
+     */
+    static Map<FoundTable, Named> of(List<FoundTable> tables) {
+        Map<FoundTable, Named> above = new IdentityHashMap<>();
+        for (FoundTable table : tables) {
+            if (table.count() > 0 && !hasColumn(table)) {
+                new HoldingAbove(table, tables)
+                        .find(table.headerRow - 1, 0)
+                        .ifPresent(named -> above.put(table, named));
+            }
+        }
+        Set<String> ofFields = new HashSet<>();
+        boolean column = false;
+        for (FoundTable table : tables) {
+            boolean fields = table.role(Fields.LIST) != null;
+            column |= fields && hasColumn(table);
+            if (fields && above.containsKey(table)) {
+                ofFields.add(NameKey.key(above.get(table).name()));
+            }
+        }
+        if (ofFields.size() < (column ? 1 : 2)) {
+            return Map.of();
+        }
+        above.values().removeIf(named -> !ofFields.contains(NameKey.key(named.name())));
+        return above;
+    }
+
+    /**
+     * Whether the same header comes again for another holding: one is named between the list so far and it.
+     *
+     * @param row where the header comes again
+     */
+    static boolean isOther(FoundTable table, int row) {
+        int end = table.count() == 0 ? table.headerRow : table.row(table.count() - 1);
+        HoldingAbove above = new HoldingAbove(table, List.of());
+        return above.find(row - 1, end + 1)
+                .map(named -> NameKey.key(named.name()))
+                .filter(other -> above.find(table.headerRow - 1, 0)
+                        .filter(named -> NameKey.key(named.name()).equals(other))
+                        .isEmpty())
+                .isPresent();
+    }
+
+    private static boolean hasColumn(FoundTable table) {
+        return table.roles.stream().anyMatch(role -> role.places(Shared.HOLDING) > 0);
+    }
+
+    /** From a row upwards; the nearest counts, and what stands in another list is no heading. */
+    private Optional<Named> find(int from, int to) {
+        for (int row = from; row >= to; row--) {
+            if (!isOfAList(row)) {
+                for (int column = table.lastColumn; column >= 0; column--) {
+                    Named named = named(row, column);
+                    if (named != null) {
+                        return Optional.of(named);
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean isOfAList(int row) {
+        for (FoundTable other : tables) {
+            if (other.grid == grid
+                    && row >= other.headerRow
+                    && other.count() > 0
+                    && row <= other.row(other.count() - 1)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Named named(int row, int column) {
+        String text = text(row, column);
+        int colon = text.indexOf(':');
+        boolean labelled = LABELS.contains(Words.normal(colon < 0 ? text : text.substring(0, colon)));
+        if (!labelled) {
+            return null;
+        }
+        String after = colon < 0 ? "" : Words.trim(text.substring(colon + 1));
+        if (!after.isEmpty()) {
+            return new Named(after, table.address(row, column));
+        }
+        String beside = text(row, column + 1);
+        // A word between others is the header of a column, not a label.
+        boolean alone = text(row, column - 1).isEmpty() && text(row, column + 2).isEmpty();
+        return beside.isEmpty() || beside.endsWith(":") || colon < 0 && !alone
+                ? null
+                : new Named(beside, table.address(row, column + 1));
+    }
+
+    private String text(int row, int column) {
+        return column >= 0 && column < grid.columns() && grid.kind(row, column) == Grid.Kind.TEXT
+                ? Words.trim(grid.text(row, column))
+                : "";
+    }
+}

@@ -1,0 +1,120 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.lists.ListRows.State;
+
+/** A farm group keeps a sheet for each farm, headed with its name; two farms may each have a Home Field. */
+class HoldingAboveTest {
+    private static final SheetOf VALE = new SheetOf("Vale")
+            .row("Farm", "Vale Farm")
+            .row("Adviser", "nobody")
+            .row()
+            .row("Field", "Area (ha)")
+            .row("Home Field", 6);
+
+    private static SheetOf hill(Object... heading) {
+        return new SheetOf("Hill").row(heading).row().row("Field", "Area (ha)").row("Home Field", 4);
+    }
+
+    private static ListRows fields(SheetOf... sheets) {
+        return ListFinder.find(List.of(sheets)).rows(Fields.LIST);
+    }
+
+    @Test
+    void eachListIsOfTheHoldingAboveIt() {
+        FoundLists found = ListFinder.find(List.of(hill("Farm: Hill Farm"), VALE));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.text(Fields.HOLDING, 0)).isEqualTo("Hill Farm");
+        assertThat(fields.state(Fields.HOLDING, 0)).isEqualTo(State.READ_FROM_TEXT);
+        assertThat(fields.address(Fields.HOLDING, 0)).hasValue(new CellAddress("Hill", 0, 0));
+        assertThat(fields.text(Fields.HOLDING, 1)).isEqualTo("Vale Farm");
+        assertThat(fields.state(Fields.HOLDING, 1)).isEqualTo(State.GIVEN);
+        assertThat(fields.address(Fields.HOLDING, 1)).hasValue(new CellAddress("Vale", 0, 1));
+        assertThat(found.findings()).extracting(Finding::severity).containsOnly(Severity.NOTE);
+        assertThat(found.findings())
+                .extracting(Finding::message)
+                .contains(
+                        "The rows of Fields below are taken to be of the holding \"Hill Farm\", which stands above them."
+                                + " Where they are not, add a column Holding.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"Farm:|Hill Farm", "Client|Hill Farm", "Holding: Hill Farm", "|Farm name :|Hill Farm||2026"})
+    void advisersHeadTheirSheetsInTheseWays(String heading) {
+        List<Object> cells = new ArrayList<>();
+        for (String cell : heading.split("\\|")) {
+            cells.add(cell.isEmpty() ? null : cell);
+        }
+        assertThat(fields(hill(cells.toArray()), VALE).text(Fields.HOLDING, 0)).isEqualTo("Hill Farm");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"Hill Farm", "Cropping: Hill Farm", "Farm|Contact|Telephone", "Farm:", "Farm", "Farm:|Date:"})
+    void otherHeadingsNameNone(String heading) {
+        assertThat(fields(hill((Object[]) heading.split("\\|")), VALE).state(Fields.HOLDING, 0))
+                .isEqualTo(State.NO_COLUMN);
+    }
+
+    @Test
+    void aWorkbookOfOneFarmNeedsNoHoldings() {
+        SheetOf jobs = new SheetOf("Work")
+                .row("Farm: Vale Farm")
+                .row("Field", "Operation", "Machine")
+                .row("Home Field", "mowing", "Mower");
+        FoundLists found = ListFinder.find(List.of(VALE, jobs));
+        assertThat(found.rows(Fields.LIST).text(Fields.HOLDING, 0)).isEmpty();
+        assertThat(found.rows(Jobs.LIST).text(Jobs.HOLDING, 0)).isEmpty();
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void otherListsBelongToAHoldingThatHasFields() {
+        FoundLists found = ListFinder.find(List.of(
+                hill("Farm: Hill Farm"),
+                VALE,
+                new SheetOf("Work Vale")
+                        .row("Farm: VALE FARM")
+                        .row("Field", "Operation", "Machine")
+                        .row("Home Field", "mowing", "Mower"),
+                new SheetOf("Kit")
+                        .row("Client: A Contractor")
+                        .row("Machine", "Type")
+                        .row("Mower", "mower")));
+        assertThat(found.rows(Jobs.LIST).text(Jobs.HOLDING, 0)).isEqualTo("VALE FARM");
+        assertThat(found.rows(Machines.LIST).state(Machines.HOLDING, 0)).isEqualTo(State.NO_COLUMN);
+    }
+
+    @Test
+    void aColumnOfHoldingsGoesBeforeWhatStandsAbove() {
+        SheetOf own = new SheetOf("Both")
+                .row("Farm: Hill Farm")
+                .row("Holding", "Field", "Area (ha)")
+                .row("Vale Farm", "Home Field", 6);
+        ListRows fields = fields(own, hill("Farm: Hill Farm"));
+        assertThat(fields.text(Fields.HOLDING, 0)).isEqualTo("Vale Farm");
+        assertThat(fields.text(Fields.HOLDING, 1)).isEqualTo("Hill Farm");
+    }
+
+    @Test
+    void ofListsBelowEachOtherEachHasTheNearestHeading() {
+        ListRows fields = fields(new SheetOf("All")
+                .row("Farm: Hill Farm")
+                .row("Field", "Area (ha)")
+                .row("Home Field", 4)
+                .row()
+                .row("Farm: Vale Farm")
+                .row("Field", "Area (ha)")
+                .row("Home Field", 6));
+        assertThat(fields.text(Fields.HOLDING, 0)).isEqualTo("Hill Farm");
+        assertThat(fields.text(Fields.HOLDING, 1)).isEqualTo("Vale Farm");
+    }
+}
