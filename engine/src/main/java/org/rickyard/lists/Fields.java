@@ -164,18 +164,7 @@ public final class Fields {
             .unclear(List.of("distance to water", "water distance"), DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
             .unclear(List.of("distance"), DISTANCE_TO_CLAMP, DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
             .unclear(List.of("height"), TREE_HEIGHT)
-            .unclear(
-                    List.of(
-                            "gross area",
-                            "total area",
-                            "mapped area",
-                            "map area",
-                            "gis area",
-                            "eligible area",
-                            "registered area",
-                            "utilised area",
-                            "farmed area"),
-                    AREA)
+            .unclear(List.of("gross area", "total area"), AREA)
             .otherwiseMeasured(AREA, "net, cropped, tillable, planted, sown, drilled, fsa, sprayed, treated, worked")
             .otherwise(
                     AREA, "planted area, sown area, drilled area, tillable area, crop area, area planted, area drilled")

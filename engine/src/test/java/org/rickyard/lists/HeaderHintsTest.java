@@ -492,10 +492,24 @@ class HeaderHintsTest {
     }
 
     @Test
-    void aMappedAreaIsAskedLikeAGrossOne() {
-        FoundLists found = find(
-                new SheetOf("Fields").row("Field", "Crop", "Mapped area (ha)").row("Top", "Corn", 38.5));
-        assertThat(found.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(ListRows.State.ASKED);
+    void aCostBesideAChargeLeavesTheChargeAlone() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Charge (£/ha)", "Cost per ha")
+                .row("Mower", "mower", 30, 22));
+        assertThat(found.rows(Machines.LIST).number(Machines.CHARGE, 0)).isEqualTo(30);
+        assertThat(said(found))
+                .containsExactly(
+                        "NOTE Machines!D1 \"Cost per ha\" is not read: Charge of Machines is taken from another"
+                                + " column.");
+    }
+
+    @Test
+    void aMappedAreaBesideTheAreaIsLeftAlone() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Area (ha)", "Mapped area (ha)")
+                .row("Top", 38.5, 40));
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(38.5);
+        assertThat(found.findings()).isEmpty();
     }
 
     @Test
