@@ -2,13 +2,18 @@ package org.rickyard.audit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Place;
 
 /** Columns of the client's lists whose headers mean nothing here: a header a little off must not go unnoticed. */
 final class UnknownHeaders {
     private static final int MOST_NAMED = 12;
+
+    private static final Pattern OF_A_CUT = Pattern.compile(
+            "(?i).*\\b(?:1st|2nd|3rd|4th|first|second|third|fourth)[ -]?cut\\b.*|.*\\bcut[ -]?[1-6]\\b.*");
 
     private UnknownHeaders() {}
 
@@ -20,17 +25,31 @@ final class UnknownHeaders {
             if (headers.isEmpty()) {
                 continue;
             }
+            List<String> ofCuts = headers.stream()
+                    .filter(header ->
+                            OF_A_CUT.matcher(header.replace('\n', ' ')).matches())
+                    .toList();
+            if (place.list() == Fields.LIST && !ofCuts.isEmpty()) {
+                findings.add(Finding.caution(
+                        header(place),
+                        "what is told of single cuts beside the field is not read: "
+                                + String.join(", ", ofCuts)
+                                + ". Write it in a list Cuts, one row for each field and cut:"
+                                + " Field, Cut, Yield, Yield basis, DM at ensiling, Clamp."));
+            }
             String named = String.join(", ", headers.stream().limit(MOST_NAMED).toList());
             String more = headers.size() > MOST_NAMED ? " and " + (headers.size() - MOST_NAMED) + " more" : "";
             findings.add(Finding.note(
-                    new CellAddress(
-                            place.sheet(),
-                            place.headerRow(),
-                            place.columns().get(0).sheetColumn()),
+                    header(place),
                     "not read as columns of " + place.list().name() + ": " + named + more
                             + ". If one of them is meant for this list, name it as About and the blank workbook do, or"
                             + " say on a sheet Layout (List | Column | Header in this workbook | Unit) which it is."));
         }
         return findings;
+    }
+
+    private static CellAddress header(Place place) {
+        return new CellAddress(
+                place.sheet(), place.headerRow(), place.columns().get(0).sheetColumn());
     }
 }

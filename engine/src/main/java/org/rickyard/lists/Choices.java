@@ -114,7 +114,7 @@ public final class Choices {
                     + "concrete panel, panel, panel walls, precast, precast concrete, precast panel, walled silage pit, "
                     + "walled slab, three walls, two walls, roofed clamp, covered clamp, indoor clamp",
             "earth pit: pit, earth bank, earth walled, dug pit, dug out, dug out pit, trench, trench silo, dungle, earth banked, "
-                    + "earth banks, earth bank pit, earth bunker, earthen, excavated, excavated pit, in ground pit",
+                    + "dug, earth banks, earth bank pit, earth bunker, earthen, excavated, excavated pit, in ground pit",
             "heap: pile, drive over pile, outdoor heap, apron heap, slab, heap on concrete, unwalled, no walls, "
                     + "unwalled slab, open slab, unwalled clamp, drive over, silage pile",
             "field heap: field clamp, field pile, heap on soil",

@@ -22,19 +22,23 @@ public final class Clamps {
     /** How it is built. */
     public static final ColumnSpec KIND = choice("Kind", Quantities.CLAMP_KIND, Choices.CLAMP_KIND)
             .needed()
-            .also("type, clamp kind, clamp type, construction, kind of clamp, silo type")
+            .also(
+                    "type, clamp kind, clamp type, construction, kind of clamp, silo type, pit type, type of pit, type of clamp, bunker type, type of silo, "
+                            + "type of bunker")
             .help("walled, earth pit, heap, field heap or measured.");
     /** Length. */
     public static final ColumnSpec LENGTH = number("Length", Quantities.CLAMP_LENGTH)
             .needed()
-            .also("L, clamp length, floor length, pit length, length at floor, overall length, bunker length, "
-                    + "silo length, internal length, inside length")
+            .also(
+                    "L, clamp length, floor length, pit length, length at floor, overall length, bunker length, "
+                            + "silo length, internal length, inside length, length at base, length of base, base length, bottom length")
             .help("At the floor, toe to toe.");
     /** Floor width. */
     public static final ColumnSpec FLOOR_WIDTH = number("Floor width", Quantities.FLOOR_WIDTH)
             .needed()
             .also("W, width, clamp width, bottom width, width at floor, base width, internal width, "
-                    + "inside width, pit width, bunker width, silo width, bay width, internal floor width")
+                    + "inside width, pit width, bunker width, silo width, bay width, internal floor width, "
+                    + "width at base, width at bottom, width of floor, width of base")
             .help("Between the walls at the floor.");
     /** Wall height. */
     public static final ColumnSpec WALL_HEIGHT = number("Wall height", Quantities.WALL_HEIGHT)
@@ -45,7 +49,8 @@ public final class Clamps {
     public static final ColumnSpec SETTLED_HEIGHT = number("Settled height", Quantities.SETTLED_HEIGHT)
             .also("silage height, height settled, settled depth, height of silage, average settled height, "
                     + "silage depth, depth of silage, settled silage height, mean settled height, "
-                    + "fill height settled, settled fill height, average silage height, mean silage height")
+                    + "fill height settled, settled fill height, average silage height, mean silage height, "
+                    + "average height, mean height, average depth, mean depth, average height of silage")
             .help("Mean height of the silage four weeks or more after closing.");
     /** Batter. */
     public static final ColumnSpec BATTER = special("Batter", ColumnSpec.Type.BATTER, Quantities.BATTER)
@@ -78,7 +83,9 @@ public final class Clamps {
     /** Fresh density. */
     public static final ColumnSpec FRESH_DENSITY = number("Density, fresh", Quantities.FRESH_DENSITY)
             .also("fresh density, density fresh weight, density FW, density as fed, density FM, "
-                    + "fresh matter density, bulk density fresh")
+                    + "fresh matter density, bulk density fresh, density of fresh silage, kg fresh/m3, kg FW/m3, kg FM/m3, "
+                    + "kg/m3 fresh, kg/m3 FW, t fresh/m3, t/m3 fresh, kg/m3 as fed, lb/ft3 as fed, lb/cu ft as fed, "
+                    + "lb as fed/ft3, lb as fed/cu ft")
             .help("Measured; without it a published table is used.");
     /** Dry matter density. */
     public static final ColumnSpec DRY_MATTER_DENSITY = number("Density, dry matter", Quantities.DRY_MATTER_DENSITY)
@@ -187,7 +194,19 @@ public final class Clamps {
             .needsHeaders(4)
             .substitute(WALL_HEIGHT, SETTLED_HEIGHT)
             .unclear(List.of("height"), WALL_HEIGHT, SETTLED_HEIGHT)
-            .unclear(List.of("density", "bulk density", "kg/m3", "t/m3", "lb/ft3"), FRESH_DENSITY, DRY_MATTER_DENSITY)
+            .unclear(
+                    List.of(
+                            "density",
+                            "bulk density",
+                            "kg/m3",
+                            "t/m3",
+                            "lb/ft3",
+                            "lb/cu ft",
+                            "kg/cu m",
+                            "t/cu m",
+                            "tonnes/m3"),
+                    FRESH_DENSITY,
+                    DRY_MATTER_DENSITY)
             .unclear(List.of("slope"), BATTER, RAMP_RUN)
             .unclear(List.of("distance to water"), DISTANCE_TO_WATERCOURSE);
 }

@@ -120,7 +120,9 @@ final class HeaderRow {
                 boolean replaced = spec.substitutes().getOrDefault(column, List.of()).stream()
                         .anyMatch(match::holds);
                 if (!replaced) {
-                    missing.add(column.name());
+                    List<String> ways = new ArrayList<>(List.of(column.name()));
+                    spec.substitutes().getOrDefault(column, List.of()).forEach(other -> ways.add(other.name()));
+                    missing.add(String.join(" or ", ways));
                 }
             }
         }

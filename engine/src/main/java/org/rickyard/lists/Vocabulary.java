@@ -219,21 +219,20 @@ final class Vocabulary {
         if (price != null) {
             return spec.columns().contains(Products.PRICE) ? byName(price) : null;
         }
-        Heading dry = ofDryMatter(header);
-        Heading heading = dry == null ? byName(header) : dry;
+        Heading measured = measured(header);
+        Heading heading = measured == null ? byName(header) : measured;
         HeaderText distance = heading == null ? distance(header) : null;
         return distance == null ? heading : byName(distance);
     }
 
     /**
-     * "kg DM/m3" or "lb DM/hd/day": a header that is nothing but a unit of dry matter means the one column of the list
-     * that is measured so; null if it is no such unit, or if there are several such columns.
+     * "kg DM/m3" or "kg/hd/day": a header that is nothing but a unit of dry matter, or of a mass in a time, means the one
+     * column of the list that is measured so; null if it is no such unit, or if there are several such columns.
      */
-    private Heading ofDryMatter(HeaderText header) {
-        boolean isDry = units(UnitText.read(header.raw(), CustomaryUnits.UNSET)).stream()
-                .anyMatch(unit -> unit.dimension().exponent(Dimension.Base.DRY_MATTER) == 1
-                        && unit.dimension().exponent(Dimension.Base.MASS) == 0);
-        if (!isDry) {
+    private Heading measured(HeaderText header) {
+        boolean telling = units(UnitText.read(header.raw(), CustomaryUnits.UNSET)).stream()
+                .anyMatch(Vocabulary::isTelling);
+        if (!telling) {
             return null;
         }
         List<ColumnSpec> measured = spec.columns().stream()
@@ -242,6 +241,14 @@ final class Vocabulary {
         return measured.size() == 1
                 ? new Heading(measured, header.raw(), 2, false, word(measured.get(0), header))
                 : null;
+    }
+
+    private static boolean isTelling(Unit unit) {
+        Dimension dimension = unit.dimension();
+        boolean dry = dimension.exponent(Dimension.Base.DRY_MATTER) == 1;
+        boolean fresh = dimension.exponent(Dimension.Base.MASS) == 1;
+        return dry && dimension.exponent(Dimension.Base.MASS) == 0
+                || fresh && dimension.exponent(Dimension.Base.TIME) == -1;
     }
 
     private static List<Unit> units(UnitText text) {

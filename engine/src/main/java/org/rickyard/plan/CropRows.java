@@ -284,14 +284,20 @@ final class CropRows {
                     (ofCut ? cuts.address(Cuts.CLAMP, cut) : fields.address(Fields.CLAMP, field)).orElse(null);
             findings.add(Finding.stop(
                     cell,
-                    resolution instanceof NameKey.Ambiguous
-                            ? "more than one clamp is called '" + name + "'; each holding must name its clamps apart."
-                                    + " This crop is allotted to none."
+                    resolution instanceof NameKey.Ambiguous several
+                            ? several(name, holding, several) + " This crop is allotted to none."
                             : "there is no clamp '" + name + "' in the clamp list; add it there or mend the name. This"
                                     + " crop is allotted to none."));
             return 0;
         }
         return found.row() + 1;
+    }
+
+    private static String several(String name, String holding, NameKey.Ambiguous several) {
+        return holding.isEmpty() && several.holdings().size() > 1
+                ? "more than one holding has a clamp '" + name + "', and this row names none: write its holding in the"
+                        + " column Holding of every row."
+                : "more than one clamp is called '" + name + "'; each holding must name its clamps apart.";
     }
 
     static int[] ascending(int count, int from) {

@@ -1,11 +1,14 @@
 package org.rickyard.plan;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.rickyard.formula.Numbers;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
@@ -45,15 +48,13 @@ final class FeedFamily {
         int[] everyHerd = CropRows.ascending(herds.size(), 0);
         int[] clampOfHerd = Arrays.stream(everyHerd).map(this::clampOfHerd).toArray();
         int[] holdingOfHerd = keys(herds, Herds.HOLDING);
+        int[] clampOfStore = Arrays.stream(everyStock).map(this::clampOfStock).toArray();
+        tellTwice(clampOfStore);
         plan.add(
                 FeedTables.STOCKS,
                 new RowSources(stocks.size())
                         .with(Role.STOCK, stocks, everyStock)
-                        .with(
-                                Keys.CLAMP_KEY,
-                                Arrays.stream(everyStock)
-                                        .map(this::clampOfStock)
-                                        .toArray())
+                        .with(Keys.CLAMP_KEY, clampOfStore)
                         .with(Keys.FEED_HOLDING_KEY, keys(stocks, Stocks.HOLDING)),
                 "no stocks are listed");
         plan.add(
@@ -83,6 +84,31 @@ final class FeedFamily {
                 .sorted()
                 .toArray();
         plan.add(FeedTables.FACE, ClampJoin.rows(clamps, fed), "no group of stock names the clamp it is fed from");
+    }
+
+    /** Rows of one clamp are added up, and each by itself may be less than it holds. */
+    private void tellTwice(int[] clampOfStore) {
+        Map<Integer, List<Integer>> ofClamp = new LinkedHashMap<>();
+        for (int stock = 0; stock < clampOfStore.length; stock++) {
+            if (clampOfStore[stock] > 0) {
+                ofClamp.computeIfAbsent(clampOfStore[stock], any -> new ArrayList<>())
+                        .add(stock);
+            }
+        }
+        for (List<Integer> same : ofClamp.values()) {
+            if (same.size() > 1) {
+                String cells = same.stream()
+                        .flatMap(stock -> stocks.address(Stocks.STORE, stock).stream())
+                        .map(CellAddress::toString)
+                        .collect(Collectors.joining(", "));
+                plan.findings()
+                        .add(Finding.caution(
+                                stocks.address(Stocks.STORE, same.get(1)).orElse(null),
+                                "the clamp '" + stocks.text(Stocks.STORE, same.get(0)) + "' stands in " + same.size()
+                                        + " rows of Stocks (" + cells + "), which are added up: see that no silage is"
+                                        + " counted twice and that together they are no more than the clamp holds."));
+            }
+        }
     }
 
     private int[] keys(ListRows list, ColumnSpec holding) {

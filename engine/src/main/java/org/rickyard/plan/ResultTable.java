@@ -233,6 +233,8 @@ public final class ResultTable implements RowValues {
                     boolean told = link.optional() || cells.text(row).equals(Grid.LOOP);
                     result.mark(row, told ? Values.State.UNUSABLE : Values.State.BLANK);
                 }
+                // Something is typed there, so that no default may stand in for it.
+                case UNCOMPUTED -> result.mark(row, link.optional() ? Values.State.UNUSABLE : Values.State.BLANK);
                 default -> result.mark(row, Values.State.BLANK);
             }
         }

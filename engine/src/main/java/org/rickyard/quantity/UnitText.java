@@ -151,7 +151,8 @@ public sealed interface UnitText {
     }
 
     private static List<Unit> part(String part, CustomaryUnits customary) {
-        String word = part.replace("dry matter", "dm").strip();
+        String word =
+                part.replace("dry matter", "dm").replace("as fed", "fresh").strip();
         boolean dry = false;
         StringBuilder kept = new StringBuilder();
         for (String written : word.split(" ")) {

@@ -108,6 +108,36 @@ class FeedConservationTest {
     }
 
     @Test
+    void rowsOfOneClampAreAddedUpAndThatIsTold() throws IOException {
+        try (SilageBook book = new SilageBook(folder)
+                .list(
+                        "Clamps",
+                        row(
+                                "Clamp",
+                                "Kind",
+                                "Length (m)",
+                                "Floor width (m)",
+                                "Wall height (m)",
+                                "Density, fresh (kg/m3)"),
+                        row("One", "walled", 20, 8, 2.5, 700))
+                .list("Herds", row("Group", "Head", "Intake (kg DM/d)", "Days"), row("Cows", 60, 10, 150))
+                .list(
+                        "Stocks",
+                        row("Store", "Kind", "Amount (t)", "DM (%)"),
+                        row("One", "clamp", 200, 28),
+                        row("one ", "clamp", 150, 30),
+                        row("One", "bales", 20, 30))
+                .run()) {
+            assertThat(book.number("feed-balance", Feeding.AVAILABLE, 0)).isCloseTo(56 + 45 + 6, within(1e-9));
+            assertThat(book.findings())
+                    .filteredOn(said -> said.contains("which are added up"))
+                    .singleElement()
+                    .asString()
+                    .startsWith("CAUTION Stocks!A3 the clamp 'One' stands in 2 rows of Stocks (Stocks!A2, Stocks!A3),");
+        }
+    }
+
+    @Test
     void aStoreFedOutIsNoFeedAndThatIsTold() throws IOException {
         try (SilageBook book = new SilageBook(folder)
                 .list("Herds", row("Group", "Head", "Intake (kg DM/d)", "Days"), row("Cows", 100, 12, 140))

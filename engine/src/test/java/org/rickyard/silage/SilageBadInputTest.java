@@ -210,6 +210,42 @@ class SilageBadInputTest {
     }
 
     @Test
+    void aFieldOfNoNamedHoldingIsAskedForItWhereTwoHaveAClampOfThatName() throws IOException {
+        try (SilageBook book = book().list(
+                        "Fields",
+                        row("Farm", "Field", "Area (ha)", "Yield (t/ha)", "Yield basis", "DM at ensiling (%)", "Clamp"),
+                        row("North", "Low", 5, 20, "as carted fresh", 28, "Big"),
+                        row(null, "High", 5, 20, "as carted fresh", 28, "Big"))
+                .list(
+                        "Clamps",
+                        row("Farm", "Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)"),
+                        row("North", "Big", "walled", 30, 10, 3),
+                        row("South", "Big", "walled", 30, 10, 3))
+                .run()) {
+            assertThat(book.findings())
+                    .contains("STOP Fields!G3 more than one holding has a clamp 'Big', and this row names none: write"
+                            + " its holding in the column Holding of every row. This crop is allotted to none.");
+        }
+    }
+
+    @Test
+    void noDefaultStandsInForAFormulaWithoutAStoredValue() throws IOException {
+        try (SilageBook book = book().list(
+                        "Clamps",
+                        row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "DM (%)", "kg DM/m3"),
+                        row("Big", "walled", 30, 10, 3, 28, new SilageBook.NotCalculated("200+10")),
+                        row("Table", "walled", 30, 10, 3, 28, null))
+                .run()) {
+            assertThat(book.has("clamps", ClampContents.CAPACITY, 0)).isFalse();
+            assertThat(book.has("clamps", ClampShape.VOLUME, 0)).isTrue();
+            // Blank is another thing: then the table is the default, and said to be one.
+            assertThat(book.number("clamps", ClampContents.CAPACITY, 1)).isEqualTo(900 * 0.632, within(1e-9));
+            assertThat(book.findings())
+                    .anyMatch(said -> said.startsWith("STOP Clamps!G2 The formula of this cell has no stored value."));
+        }
+    }
+
+    @Test
     void aYieldWithoutBasisWithholdsTheCropAndItsClamp() throws IOException {
         try (SilageBook book = book().list("Fields", FIELDS, row("Low", 5, 20, null, 18, 28, "Big"))
                 .list("Clamps", CLAMPS, clamp("Big", 30, 10, 3))

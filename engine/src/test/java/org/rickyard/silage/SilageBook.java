@@ -47,6 +47,8 @@ final class SilageBook implements AutoCloseable {
             for (int j = 0; j < rows[i].length; j++) {
                 if (rows[i][j] instanceof Number number) {
                     row.createCell(j).setCellValue(number.doubleValue());
+                } else if (rows[i][j] instanceof NotCalculated formula) {
+                    row.createCell(j).setCellFormula(formula.text());
                 } else if (rows[i][j] != null) {
                     row.createCell(j).setCellValue(rows[i][j].toString());
                 }
@@ -54,6 +56,9 @@ final class SilageBook implements AutoCloseable {
         }
         return this;
     }
+
+    /** A formula for which the file stores no value, as libraries for scripts write it. */
+    record NotCalculated(String text) {}
 
     static Object[] row(Object... cells) {
         return cells;

@@ -45,6 +45,21 @@ class SilageCutsTest {
     }
 
     @Test
+    void cutsBesideTheFieldAreNotReadAndThatIsToldWithWhatToDo() throws IOException {
+        try (SilageBook book = new SilageBook(folder)
+                .list(
+                        "Fields",
+                        row("Field", "Crop", "Area (ha)", "1st cut t DM/ha", "Cut 2 yield (t/ha)", "Notes of 2025"),
+                        row("Low", "Grass", 10, 4, 14, null))
+                .run()) {
+            assertThat(book.findings())
+                    .contains("CAUTION Fields!A1 what is told of single cuts beside the field is not read: 1st cut t"
+                            + " DM/ha, Cut 2 yield (t/ha). Write it in a list Cuts, one row for each field and cut:"
+                            + " Field, Cut, Yield, Yield basis, DM at ensiling, Clamp.");
+        }
+    }
+
+    @Test
     void grainIsNoSilageUnlessItsClampOrItsDryMatterSaysSo() throws IOException {
         try (SilageBook book = new SilageBook(folder)
                 .list(
