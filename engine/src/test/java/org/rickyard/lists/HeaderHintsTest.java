@@ -202,6 +202,11 @@ class HeaderHintsTest {
         FoundLists plain = find(
                 new SheetOf("Machinery costs").row("Item", "Type", "List price").row("Mower", "mower", 9000));
         assertThat(plain.rows(Machines.LIST).text(Machines.MACHINE, 0)).isEqualTo("Mower");
+        FoundLists invoice = find(new SheetOf("Sheet1")
+                .row("Description", "Category", "Qty", "Price")
+                .row("Gate hinges", "ironmongery", 4, 12));
+        assertThat(invoice.rows(Machines.LIST).size()).isZero();
+        assertThat(invoice.findings()).isEmpty();
     }
 
     @Test
