@@ -275,7 +275,10 @@ final class Binder {
                 open.add(candidate);
             }
         }
-        boolean rival = heading.candidates().size() == 1 && open.isEmpty();
+        // Without the one column that a list cannot do without, a second header for it is a question, not a remark.
+        boolean rival = heading.candidates().size() == 1
+                && open.isEmpty()
+                && heading.candidates().get(0).required();
         if (open.isEmpty() && !rival) {
             findings.add(Finding.note(
                     table.address(table.headerRow, sheetColumn),
@@ -285,7 +288,10 @@ final class Binder {
                                     heading.candidates().stream()
                                             .map(ColumnSpec::name)
                                             .toList())
-                            + " of " + spec.name() + " are taken from other columns."));
+                            + " of " + spec.name()
+                            + (heading.candidates().size() == 1
+                                    ? " is taken from another column."
+                                    : " are taken from other columns.")));
             return;
         }
         List<ColumnSpec> candidates = rival ? heading.candidates() : open;

@@ -102,8 +102,10 @@ public final class Choices {
             "ultra coarse: uc");
 
     /** What a product is measured in. */
-    public static final Map<String, List<String>> PRODUCT_UNIT =
-            of("L: l, litre, liter, lt, ltr", "kg: kilo, kilogram", "tablet: tab, piece, pellet, sachet");
+    public static final Map<String, List<String>> PRODUCT_UNIT = of(
+            "L: l, litre, liter, lt, ltr",
+            "kg: kilo, kilogram",
+            "tablet: tab, piece, pellet, sachet, bag, water soluble bag, wsb");
 
     /** How a clamp is built. */
     public static final Map<String, List<String>> CLAMP_KIND = of(

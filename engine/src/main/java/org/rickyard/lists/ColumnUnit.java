@@ -37,6 +37,10 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             if (moisture && isDryMatterShare(column.symbol())) {
                 return known(UnitText.PERCENT_MOISTURE);
             }
+            Unit area = column.measuredBy(Units.HA) ? areaIn(header) : null;
+            if (area != null) {
+                return known(area);
+            }
             return isNoUnitOf(column, UnitText.read(header, customary))
                     ? new ColumnUnit(column.symbol().unit(), true, null)
                     : of(column, "", header, customary);
@@ -64,6 +68,15 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             return known(column.symbol().unit());
         }
         return asked(Words.quoted(rest) + " is not a unit known here: write for example " + example(column) + ".");
+    }
+
+    /** "Acreage" and "Acres treated" are acres, wherever in the header the word stands; null if it names neither unit. */
+    private static Unit areaIn(String header) {
+        String normal = Words.normal(header);
+        boolean acres = Words.holds(normal, "acre") || Words.holds(normal, "acreage") || Words.holds(normal, "ac");
+        boolean hectares =
+                Words.holds(normal, "hectare") || Words.holds(normal, "hectarage") || Words.holds(normal, "ha");
+        return acres == hectares ? null : acres ? Units.AC : Units.HA;
     }
 
     /** "DM intake (kg/day)" is kilograms of dry matter, though its unit alone would be feed as it lies. */

@@ -165,6 +165,9 @@ public final class Fields {
             .unclear(List.of("distance"), DISTANCE_TO_CLAMP, DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
             .unclear(List.of("height"), TREE_HEIGHT)
             .unclear(List.of("gross area", "total area"), AREA)
+            .otherwiseMeasured(AREA, "net, cropped, tillable, planted, sown, drilled, fsa, sprayed, treated, worked")
+            .otherwise(
+                    AREA, "planted area, sown area, drilled area, tillable area, crop area, area planted, area drilled")
             .otherwise(
                     AREA,
                     "area sprayed, sprayed area, area treated, treated area, area to spray, area to be sprayed, area to"

@@ -170,7 +170,10 @@ final class HeaderHints {
         int place = -1;
         for (int i = 0; i < match.headings().length; i++) {
             Vocabulary.Heading heading = match.headings()[i];
-            if (heading != null && !heading.isCertain() && isNamed(match.firstColumn() + i, told.header())) {
+            if (heading != null
+                    && !heading.isCertain()
+                    && !(told.measured() && heading.rest().isEmpty())
+                    && isNamed(match.firstColumn() + i, told.header())) {
                 if (place >= 0) {
                     return;
                 }

@@ -52,6 +52,7 @@ public final class ListFinder {
             rows.put(list.name(), rows(list, tables, places));
         }
         noteUnusedLayout(rows.get(Layout.LIST.name()), places);
+        noteBlankHoldings(rows.get(Fields.LIST.name()));
         noteDuplicates(rows.get(Fields.LIST.name()), Fields.FIELD);
         noteDuplicates(rows.get(Machines.LIST.name()), Machines.MACHINE);
         noteDuplicates(rows.get(Products.LIST.name()), Products.PRODUCT);
@@ -286,6 +287,28 @@ public final class ListFinder {
                                 + Words.quoted(layout.text(Layout.HEADER, row))
                                 + ", so this row settles nothing. Write the header as it stands in the workbook."));
             }
+        }
+    }
+
+    /** A name written once over several rows, or in a merged cell, stands in the first of them only. */
+    private void noteBlankHoldings(ListRows fields) {
+        int first = -1;
+        int blank = 0;
+        boolean named = false;
+        for (int row = 0; row < fields.size(); row++) {
+            ListRows.State state = fields.state(Fields.HOLDING, row);
+            named |= state == ListRows.State.GIVEN;
+            if (named && state == ListRows.State.BLANK) {
+                first = first < 0 ? row : first;
+                blank++;
+            }
+        }
+        if (blank > 0) {
+            findings.add(Finding.caution(
+                    fields.address(Fields.HOLDING, first).orElse(null),
+                    (blank == 1 ? "This field has" : "This field and " + (blank - 1) + " more have")
+                            + " no holding, though a row above has one, so they are reckoned as of none. A name stands for"
+                            + " its own row only, in a merged cell for the first: write it in every row."));
         }
     }
 

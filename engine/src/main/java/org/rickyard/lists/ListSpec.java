@@ -76,8 +76,9 @@ public record ListSpec(
      * @param header in normal form
      * @param column what it means there
      * @param beside the columns that must all be there
+     * @param measured whether it must say a unit
      */
-    public record Told(String header, ColumnSpec column, List<ColumnSpec> beside) {}
+    public record Told(String header, ColumnSpec column, List<ColumnSpec> beside, boolean measured) {}
 
     /**
      * Sets of columns of which one must be there.
@@ -193,8 +194,17 @@ public record ListSpec(
 
     /** The same, a header being one column where all of the others stand in the same table. */
     ListSpec told(String header, ColumnSpec column, ColumnSpec... beside) {
+        return told(new Told(HeaderText.normal(header), column, List.of(beside), false));
+    }
+
+    /** The same, if it says a unit. */
+    ListSpec toldMeasured(String header, ColumnSpec column, ColumnSpec... beside) {
+        return told(new Told(HeaderText.normal(header), column, List.of(beside), true));
+    }
+
+    private ListSpec told(Told told) {
         List<Told> all = new ArrayList<>(hints.told());
-        all.add(new Told(HeaderText.normal(header), column, List.of(beside)));
+        all.add(told);
         return with(new Hints(List.copyOf(all), hints.otherwise(), hints.forBoth(), hints.ifNamed(), hints.standIns()));
     }
 

@@ -362,7 +362,7 @@ public final class Machines {
             .otherwiseMeasured(HOURS_PER_DAY, "work day, working hours, day length, daily hours")
             .otherwise(OWN_OR_HIRED, "own contract, own or contract, own contractor, owned contracted")
             .otherwise(TRADE_IN_VALUE, "resale, residual, trade in price, second hand value")
-            .otherwise(MACHINE, "machine description, description, vehicle, asset, item")
+            .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
             .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)
             .unclear(List.of("pressure"), LOWEST_PRESSURE, HIGHEST_PRESSURE)

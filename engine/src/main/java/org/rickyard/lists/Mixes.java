@@ -41,5 +41,6 @@ public final class Mixes {
             .needsHeaders(3)
             .unitColumn(DOSE_UNIT, DOSE)
             .unclear(List.of("rate"), DOSE)
-            .told("rate", DOSE, PRODUCT, DOSE_UNIT);
+            .told("rate", DOSE, PRODUCT, DOSE_UNIT)
+            .toldMeasured("rate", DOSE, PRODUCT);
 }

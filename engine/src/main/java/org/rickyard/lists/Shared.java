@@ -57,7 +57,8 @@ final class Shared {
             "DM ensiling, DM ensiled, dry matter at ensiling, DM at clamping, ensiling DM, "
                     + "DM carted, DM as carted, DM wilted, wilted DM, dry matter ensiled, DM at lifting, "
                     + "DM in clamp, clamp DM, moisture at ensiling, harvest DM, moisture at harvest, "
-                    + "DM at harvest, dry matter at harvest, harvest dry matter, harvest moisture, DM in pit, DM at chopping";
+                    + "DM at harvest, dry matter at harvest, harvest dry matter, harvest moisture, DM in pit, DM at chopping, "
+                    + "DM as ensiled, dry matter as ensiled, DM when ensiled, DM as clamped, DM after wilting";
     static final List<String> LONE_DM =
             List.of("DM", "dry matter", "DM content", "dry matter content", "moisture", "DM analysis");
 }

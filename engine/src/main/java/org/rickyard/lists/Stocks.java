@@ -17,7 +17,8 @@ public final class Stocks {
     /** Its name. */
     public static final ColumnSpec STORE = text("Store", Quantities.STORE)
             .needed()
-            .also("store name, name, feed store, forage, feed, stack, forage type, feed type")
+            .also("store name, name, feed store, forage, feed, stack, forage type, feed type, lot, batch, fodder, "
+                    + "type of feed, type of forage, type of fodder, feed name")
             .help("The clamp's name, or the stack's.");
     /** Clamp or bales. */
     public static final ColumnSpec KIND = choice("Kind", Quantities.STORE_KIND, Choices.STORE_KIND)
@@ -31,8 +32,9 @@ public final class Stocks {
             .help("Fresh; or give Count and Weight each.");
     /** How many bales. */
     public static final ColumnSpec COUNT = number("Count", Quantities.COUNT)
-            .also("number of bales, bales, no of bales, number, no, bale count, how many, number in store, "
-                    + "bales on hand, bales left, bales in store, number on hand")
+            .also(
+                    "number of bales, bales, no of bales, number, no, bale count, how many, no bales, bale numbers, number in store, "
+                            + "bales on hand, bales left, bales in store, number on hand")
             .help("How many bales.");
     /** Weight of one. */
     public static final ColumnSpec WEIGHT_EACH = number("Weight each", Quantities.WEIGHT_EACH)

@@ -49,6 +49,10 @@ public sealed interface DoseText {
                 || plain.equals("% of spray")) {
             return new Known("L", Unit.of("%", Units.CONCENTRATION.dimension(), perLitre(Ratio.of(1, 100))));
         }
+        if (plain.equals("% w/v") || plain.equals("%w/v") || plain.equals("w/v %")) {
+            // A kilogram in a hundred litres is one per cent by weight in volume.
+            return new Known("kg", Unit.of("% w/v", Units.CONCENTRATION.dimension(), perLitre(Ratio.of(1, 100))));
+        }
         int slash = plain.indexOf('/');
         String amountText = slash < 0 ? plain : plain.substring(0, slash);
         List<Known> amounts = amounts(amountText.strip(), customary);
@@ -76,6 +80,10 @@ public sealed interface DoseText {
                 || word.equals("tabs")
                 || word.equals("piece")
                 || word.equals("pieces")
+                || word.equals("bag")
+                || word.equals("bags")
+                || word.equals("wsb")
+                || word.equals("wsbs")
                 || word.equals("sachet")
                 || word.equals("sachets")) {
             return List.of(new Known("tablet", Unit.of("tablet", Units.PRODUCT_UNIT.dimension(), Ratio.ONE)));

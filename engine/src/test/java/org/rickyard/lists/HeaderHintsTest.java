@@ -202,6 +202,11 @@ class HeaderHintsTest {
         FoundLists plain = find(
                 new SheetOf("Machinery costs").row("Item", "Type", "List price").row("Mower", "mower", 9000));
         assertThat(plain.rows(Machines.LIST).text(Machines.MACHINE, 0)).isEqualTo("Mower");
+        FoundLists invoice = find(new SheetOf("Sheet1")
+                .row("Description", "Category", "Qty", "Price")
+                .row("Gate hinges", "ironmongery", 4, 12));
+        assertThat(invoice.rows(Machines.LIST).size()).isZero();
+        assertThat(invoice.findings()).isEmpty();
     }
 
     @Test
@@ -430,5 +435,95 @@ class HeaderHintsTest {
                 .containsExactly(
                         "CAUTION Jobs!D1 \"No. of passes\" is not read: each row of Jobs is reckoned as one pass."
                                 + " Write a row for each pass.");
+    }
+
+    @Test
+    void aHoldingWrittenOnceOverSeveralRowsIsTold() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Farm", "Field", "Area (ha)")
+                .row("Elm", "A", 10)
+                .row(null, "B", 6)
+                .row("Oak", "A", 4)
+                .row(null, "C", 3));
+        assertThat(said(found))
+                .containsExactly(
+                        "CAUTION Fields!A3 This field and 1 more have no holding, though a row above has one, so"
+                                + " they are reckoned as of none. A name stands for its own row only, in a merged cell for the"
+                                + " first: write it in every row.");
+    }
+
+    @Test
+    void bagsAndWeightInVolumeAreDoses() {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Product", "Dose", "Dose unit", "Water (L/ha)")
+                .row("A", "spray", "S", "Powder", 2, "bags/ha", 200)
+                .row("A", "spray", "S", "Salt", 0.25, "% w/v", 200));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.productUnit(Jobs.DOSE, 0)).hasValue("tablet");
+        assertThat(jobs.productUnit(Jobs.DOSE, 1)).hasValue("kg");
+        // A quarter of a per cent is 0.25 kg in 100 L.
+        assertThat(jobs.unit(Jobs.DOSE, 1).orElseThrow().convert(0.25, Units.CONCENTRATION))
+                .isCloseTo(0.0025, org.assertj.core.api.Assertions.within(1e-12));
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Acreage",
+                "Statute acres",
+                "Acres treated",
+                "Acres sprayed",
+                "Cropped acres",
+                "Net acres",
+                "Tillable acres",
+                "Planted (ac)",
+                "Net (acres)"
+            })
+    void acresAreAcresWhereverTheWordStands(String header) {
+        FoundLists found =
+                find(new SheetOf("Fields").row("Field", "Crop", header).row("North 40", "Corn", 38.5));
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(38.5);
+        assertThat(found.rows(Fields.LIST).unit(Fields.AREA, 0)).hasValue(Units.AC);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Cropped ha", "Hectarage", "Hectares treated", "Net ha"})
+    void hectaresAreHectares(String header) {
+        FoundLists found =
+                find(new SheetOf("Fields").row("Field", "Crop", header).row("Top", "Corn", 38.5));
+        assertThat(found.rows(Fields.LIST).unit(Fields.AREA, 0)).hasValue(Units.HA);
+    }
+
+    @Test
+    void aCostBesideAChargeLeavesTheChargeAlone() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Charge (£/ha)", "Cost per ha")
+                .row("Mower", "mower", 30, 22));
+        assertThat(found.rows(Machines.LIST).number(Machines.CHARGE, 0)).isEqualTo(30);
+        assertThat(said(found))
+                .containsExactly(
+                        "NOTE Machines!D1 \"Cost per ha\" is not read: Charge of Machines is taken from another"
+                                + " column.");
+    }
+
+    @Test
+    void aMappedAreaBesideTheAreaIsLeftAlone() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Area (ha)", "Mapped area (ha)")
+                .row("Top", 38.5, 40));
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(38.5);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aRateOfAMixThatSaysItsUnitIsTheDose() {
+        FoundLists found = find(
+                new SheetOf("Tank mixes").row("Mix", "Product", "Rate (L/ha)").row("T1", "Fungicide", 1));
+        assertThat(found.rows(Mixes.LIST).number(Mixes.DOSE, 0)).isEqualTo(1);
+        FoundLists bare =
+                find(new SheetOf("Tank mixes").row("Mix", "Product", "Rate").row("T1", "Fungicide", 1));
+        assertThat(bare.rows(Mixes.LIST).state(Mixes.DOSE, 0)).isEqualTo(ListRows.State.ASKED);
     }
 }

@@ -467,6 +467,23 @@ class ListFinderTest {
     }
 
     @Test
+    void silageWithItsUnitIsWhatAHeadEatsAndALotIsAStore() {
+        ListRows herds = find(new SheetOf("Winter")
+                        .row("Group", "Number", "Silage kg fresh/hd/day", "Silage DM %", "Days")
+                        .row("Cows", 80, 42, 28, 150))
+                .rows(Herds.LIST);
+        assertThat(herds.number(Herds.INTAKE, 0)).isEqualTo(42);
+        assertThat(herds.unit(Herds.INTAKE, 0).orElseThrow().symbol()).isEqualTo("kg/d");
+        assertThat(herds.number(Herds.DM, 0)).isEqualTo(28);
+        ListRows stocks = find(new SheetOf("Sheds")
+                        .row("Lot", "No. bales", "Bale weight (kg)", "DM %")
+                        .row("2025 hay", 300, 18, 85))
+                .rows(Stocks.LIST);
+        assertThat(names(stocks, Stocks.STORE)).containsExactly("2025 hay");
+        assertThat(stocks.number(Stocks.COUNT, 0)).isEqualTo(300);
+    }
+
+    @Test
     void aFieldWithoutAreaIsStillARow() {
         FoundLists found =
                 find(new SheetOf("Fields").row("Field", "Area (ha)").row("A", 4).row("B", null));
