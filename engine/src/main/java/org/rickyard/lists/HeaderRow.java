@@ -104,12 +104,24 @@ final class HeaderRow {
                 }
             }
         }
-        int otherwise = vocabulary.readOtherwise(headings, headers, first, named);
+        int otherwise = vocabulary.readOtherwise(headings, unread(headings, headers, first), named);
         matched += otherwise;
         score += otherwise;
         Match match = new Match(vocabulary, first, headings, List.of(), matched, score);
         List<String> missing = missing(match, named);
         return new Match(vocabulary, first, headings, missing, matched, score);
+    }
+
+    /** The headers that mean nothing to a list, each in its place; null elsewhere, and if there are none. */
+    private HeaderText[] unread(Vocabulary.Heading[] headings, String[] headers, int first) {
+        HeaderText[] unread = null;
+        for (int i = 0; i < headings.length; i++) {
+            if (headings[i] == null && headers[first + i] != null) {
+                unread = unread == null ? new HeaderText[headings.length] : unread;
+                unread[i] = texts.computeIfAbsent(headers[first + i], HeaderText::of);
+            }
+        }
+        return unread;
     }
 
     private static List<String> missing(Match match, boolean named) {

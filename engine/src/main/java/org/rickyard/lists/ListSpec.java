@@ -67,7 +67,16 @@ public record ListSpec(
      * @param column what it means
      * @param measured whether it must say a unit: "Fill point (km)", since a "Fill point" may be a name
      */
-    public record Otherwise(String header, ColumnSpec column, boolean measured) {}
+    public record Otherwise(String header, ColumnSpec column, boolean measured) {
+        /** How many words the header has. */
+        int words() {
+            int words = 1;
+            for (int i = 0; i < header.length(); i++) {
+                words += header.charAt(i) == ' ' ? 1 : 0;
+            }
+            return words;
+        }
+    }
 
     /**
      * A header that means one column where others stand in the same table: "Rate" the dose where the water volume has a

@@ -139,20 +139,13 @@ final class Vocabulary {
     /**
      * Reads headers that mean a column only where no other header does.
      *
+     * @param unread the headers that are not read so far, each in its place; null if there are none
      * @param named whether the sheet, table or title calls the list by its name
      * @return how many were read
      */
-    int readOtherwise(Heading[] headings, String[] headers, int first, boolean named) {
-        List<ListSpec.Otherwise> all = new ArrayList<>(spec.hints().otherwise());
-        if (named) {
-            all.addAll(spec.hints().ifNamed());
-        }
-        int read = 0;
-        for (ListSpec.Otherwise otherwise : all) {
-            if (!means(headings, otherwise.column())) {
-                read += readOtherwise(otherwise, headings, headers, first) ? 1 : 0;
-            }
-        }
+    int readOtherwise(Heading[] headings, HeaderText[] unread, boolean named) {
+        int read = unread == null ? 0 : readOtherwise(spec.hints().otherwise(), headings, unread);
+        read += unread == null || !named ? 0 : readOtherwise(spec.hints().ifNamed(), headings, unread);
         for (ListSpec.StandIn standIn : spec.hints().standIns()) {
             if (!means(headings, standIn.column())
                     && standIn.besideAny().stream().anyMatch(column -> means(headings, column))) {
@@ -166,23 +159,31 @@ final class Vocabulary {
         return read;
     }
 
-    private boolean readOtherwise(ListSpec.Otherwise otherwise, Heading[] headings, String[] headers, int first) {
-        int count = otherwise.header().split(" ").length;
-        for (int i = 0; i < headings.length; i++) {
-            HeaderText header =
-                    headings[i] != null || headers[first + i] == null ? null : HeaderText.of(headers[first + i]);
-            if (header == null
-                    || header.words().size() < count
-                    || !header.name(count).equals(otherwise.header())) {
-                continue;
-            }
-            String rest = rest(otherwise.column(), header, count);
-            if (rest != null && (!otherwise.measured() || fits(otherwise.column(), rest))) {
-                headings[i] = new Heading(List.of(otherwise.column()), rest, 2, false, null);
-                return true;
+    private int readOtherwise(List<ListSpec.Otherwise> all, Heading[] headings, HeaderText[] unread) {
+        int read = 0;
+        for (ListSpec.Otherwise otherwise : all) {
+            Heading heading = null;
+            for (int i = 0; i < unread.length && heading == null; i++) {
+                heading = headings[i] == null && unread[i] != null ? heading(otherwise, unread[i]) : null;
+                if (heading != null && !means(headings, otherwise.column())) {
+                    headings[i] = heading;
+                    read++;
+                }
             }
         }
-        return false;
+        return read;
+    }
+
+    /** What a header means by another name; null if it is not that name. */
+    private Heading heading(ListSpec.Otherwise otherwise, HeaderText header) {
+        int count = otherwise.words();
+        if (header.words().size() < count || !header.name(count).equals(otherwise.header())) {
+            return null;
+        }
+        String rest = rest(otherwise.column(), header, count);
+        return rest != null && (!otherwise.measured() || fits(otherwise.column(), rest))
+                ? new Heading(List.of(otherwise.column()), rest, 2, false, null)
+                : null;
     }
 
     private static boolean means(Heading[] headings, ColumnSpec column) {
