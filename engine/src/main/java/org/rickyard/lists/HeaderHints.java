@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.rickyard.quantity.CustomaryUnits;
@@ -18,6 +19,11 @@ final class HeaderHints {
     private static final int ROWS = 200;
 
     private static final String UNIT = "unit";
+
+    private static final String TASK = "task";
+
+    /** Operations by all their words. */
+    private static final Map<String, String> OPERATIONS = Vocabulary.wordsOf(Jobs.OPERATION);
 
     private static final Pattern PASSES =
             Pattern.compile("((number|number of) )?(pass|passe|passes|repeat|application|run)( number)?");
@@ -70,6 +76,7 @@ final class HeaderHints {
                                 + match.vocabulary().spec.name() + ": its cells are written as sizes are.");
             }
         }
+        tasksThatAreNames(match, headings);
         HeaderRow.Match units = match.with(headings);
         for (ListSpec.StandIn standIn : match.vocabulary().spec.hints().standIns()) {
             noteStandIn(standIn, match);
@@ -84,6 +91,35 @@ final class HeaderHints {
             cautionPasses(units);
         }
         return units;
+    }
+
+    /** A "Task" is an operation if its cells are, "mow", "spray"; "T1 wheat" beside what is sprayed is the name of a job. */
+    private void tasksThatAreNames(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+        boolean told = WORK.stream().anyMatch(column -> column != Jobs.OPERATION && match.places(column) > 0);
+        for (int i = 0; told && i < headings.length; i++) {
+            if (headings[i] != null
+                    && headings[i].isCertain()
+                    && headings[i].column() == Jobs.OPERATION
+                    && !headings[i].settled()
+                    && HeaderText.of(headers[match.firstColumn() + i]).normal().equals(TASK)
+                    && !holdsOperations(match.firstColumn() + i)) {
+                headings[i] = headings[i].as(Jobs.JOB, "");
+            }
+        }
+    }
+
+    private boolean holdsOperations(int sheetColumn) {
+        int known = 0;
+        int others = 0;
+        int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
+        for (int row = headerRow + 1; row < last; row++) {
+            String text =
+                    grid.kind(row, sheetColumn) == Grid.Kind.TEXT ? Words.normal(grid.text(row, sheetColumn)) : "";
+            boolean operation = OPERATIONS.containsKey(text);
+            known += operation ? 1 : 0;
+            others += operation || text.isEmpty() ? 0 : 1;
+        }
+        return known > others;
     }
 
     /** A list of fields with products, doses and water beside them is half a list of jobs: told, not passed over. */
