@@ -45,7 +45,7 @@ public final class ListFinder {
         List<FoundTable> tables = findTables(vocabularies, Integer.MAX_VALUE, findings);
         noteHidden(tables);
         tables = withoutSecondFields(tables);
-        holdings = HoldingAbove.of(tables);
+        holdings = HoldingAbove.of(tables, findings);
         Map<String, ListRows> rows = new LinkedHashMap<>();
         List<Place> places = new ArrayList<>();
         for (ListSpec list : Lists.ALL) {
