@@ -37,9 +37,9 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             if (moisture && isDryMatterShare(column.symbol())) {
                 return known(UnitText.PERCENT_MOISTURE);
             }
-            Unit area = column.measuredBy(Units.HA) ? areaIn(header) : null;
-            if (area != null) {
-                return known(area);
+            Unit named = named(column, header);
+            if (named != null) {
+                return known(named);
             }
             return isNoUnitOf(column, UnitText.read(header, customary))
                     ? new ColumnUnit(column.symbol().unit(), true, null)
@@ -68,6 +68,25 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             return known(column.symbol().unit());
         }
         return asked(Words.quoted(rest) + " is not a unit known here: write for example " + example(column) + ".");
+    }
+
+    /** A unit that is told by a word of the header's name itself; null if none is. */
+    private static Unit named(ColumnSpec column, String header) {
+        if (column.measuredBy(Units.HA)) {
+            return areaIn(header);
+        }
+        return column.symbol().unit().isSameScale(Units.D) ? periodIn(header) : null;
+    }
+
+    /** "Weeks fed" and "Winter months" are no days; null if it names neither unit, or more than one. */
+    private static Unit periodIn(String header) {
+        String normal = Words.normal(header);
+        boolean weeks = Words.holds(normal, "week");
+        boolean months = Words.holds(normal, "month");
+        boolean one = weeks != months && !Words.holds(normal, "day");
+        return one && UnitText.read(weeks ? "week" : "month", CustomaryUnits.UNSET) instanceof UnitText.Known known
+                ? known.unit()
+                : null;
     }
 
     /** "Acreage" and "Acres treated" are acres, wherever in the header the word stands; null if it names neither unit. */

@@ -12,22 +12,12 @@ import java.util.Set;
  * cell, or "Farm" in one and the name in the next.
  */
 final class HoldingAbove {
-    private static final Set<String> LABELS = Set.of(
-            "holding",
-            "holding name",
-            "name of holding",
-            "farm",
-            "farm name",
-            "name of farm",
-            "farmstead",
-            "steading",
-            "business",
-            "business name",
-            "client",
-            "client name",
-            "customer",
-            "customer name",
-            "grower");
+    private static final Set<String> FARMS = Set.of(
+            "holding", "holding name", "name of holding", "farm", "farm name", "name of farm", "farmstead", "steading");
+
+    /** Whose a farm is: it stands for the holding where no farm is named. */
+    private static final Set<String> OWNERS =
+            Set.of("business", "business name", "client", "client name", "customer", "customer name", "grower");
 
     /**
      * A holding and where it is named.
@@ -53,8 +43,9 @@ final class HoldingAbove {
      * other half.
      *
      * @param tables all lists of the workbook
+     * @param findings takes what is said of lists in which another holding is named between the rows
      */
-    static Map<FoundTable, Named> of(List<FoundTable> tables) {
+    static Map<FoundTable, Named> of(List<FoundTable> tables, List<Finding> findings) {
         Map<FoundTable, Named> above = new IdentityHashMap<>();
         for (FoundTable table : tables) {
             if (table.count() > 0 && !hasColumn(table)) {
@@ -76,7 +67,47 @@ final class HoldingAbove {
             return Map.of();
         }
         above.values().removeIf(named -> !ofFields.contains(NameKey.key(named.name())));
+        for (FoundTable table : tables) {
+            Optional<Named> other = above.containsKey(table) ? otherWithin(table, above.get(table)) : Optional.empty();
+            if (other.isPresent()) {
+                above.remove(table);
+                findings.add(Finding.caution(
+                        other.get().cell(),
+                        "The holding " + Words.quoted(other.get().name()) + " is named between the rows of "
+                                + table.roles.get(0).vocabulary().spec.name() + ", so no holding is taken for them from"
+                                + " what stands above or between them. Add a column Holding, or repeat the headers below"
+                                + " the name."));
+            }
+        }
         return above;
+    }
+
+    /** A holding named in a row that the list passed over, other than the one above the list. */
+    private static Optional<Named> otherWithin(FoundTable table, Named own) {
+        HoldingAbove within = new HoldingAbove(table, List.of());
+        for (int index = 1; index < table.count(); index++) {
+            int before = table.row(index - 1);
+            Optional<Named> other = within.find(table.row(index) - 1, before + 1);
+            if (other.isPresent() && !NameKey.key(other.get().name()).equals(NameKey.key(own.name()))) {
+                return other;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether a row among those of a list holds nothing but the name of a holding with its label. */
+    static boolean isHeading(FoundTable table, int row, int column) {
+        HoldingAbove heading = new HoldingAbove(table, List.of());
+        Named named = heading.named(row, column, FARMS);
+        if (named == null) {
+            return false;
+        }
+        for (int other = table.firstColumn; other <= table.lastColumn; other++) {
+            if (other != column && other != named.cell().column() && !heading.isBlank(row, other)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**
@@ -99,12 +130,17 @@ final class HoldingAbove {
         return table.roles.stream().anyMatch(role -> role.places(Shared.HOLDING) > 0);
     }
 
-    /** From a row upwards; the nearest counts, and what stands in another list is no heading. */
+    /** From a row upwards; the nearest counts, of farms before owners; what stands in another list is no heading. */
     private Optional<Named> find(int from, int to) {
+        Optional<Named> farm = find(from, to, FARMS);
+        return farm.isPresent() ? farm : find(from, to, OWNERS);
+    }
+
+    private Optional<Named> find(int from, int to, Set<String> labels) {
         for (int row = from; row >= to; row--) {
             if (!isOfAList(row)) {
                 for (int column = table.lastColumn; column >= 0; column--) {
-                    Named named = named(row, column);
+                    Named named = named(row, column, labels);
                     if (named != null) {
                         return Optional.of(named);
                     }
@@ -126,10 +162,10 @@ final class HoldingAbove {
         return false;
     }
 
-    private Named named(int row, int column) {
+    private Named named(int row, int column, Set<String> labels) {
         String text = text(row, column);
         int colon = text.indexOf(':');
-        boolean labelled = LABELS.contains(Words.normal(colon < 0 ? text : text.substring(0, colon)));
+        boolean labelled = labels.contains(Words.normal(colon < 0 ? text : text.substring(0, colon)));
         if (!labelled) {
             return null;
         }
@@ -139,10 +175,16 @@ final class HoldingAbove {
         }
         String beside = text(row, column + 1);
         // A word between others is the header of a column, not a label.
-        boolean alone = text(row, column - 1).isEmpty() && text(row, column + 2).isEmpty();
+        boolean alone = isBlank(row, column - 1) && isBlank(row, column + 2);
         return beside.isEmpty() || beside.endsWith(":") || colon < 0 && !alone
                 ? null
                 : new Named(beside, table.address(row, column + 1));
+    }
+
+    private boolean isBlank(int row, int column) {
+        Grid.Kind kind = column < 0 || column >= grid.columns() ? Grid.Kind.BLANK : grid.kind(row, column);
+        return kind == Grid.Kind.BLANK
+                || kind == Grid.Kind.TEXT && text(row, column).isEmpty();
     }
 
     private String text(int row, int column) {

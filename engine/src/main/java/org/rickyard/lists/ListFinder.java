@@ -45,8 +45,10 @@ public final class ListFinder {
         readOwnWords();
         List<FoundTable> tables = findTables(vocabularies, Integer.MAX_VALUE, findings);
         noteHidden(tables);
-        tables = withoutFieldsAgain(withoutSecondFields(tables));
-        holdings = HoldingAbove.of(tables);
+        tables = withoutSecondFields(tables);
+        holdings = HoldingAbove.of(tables, new ArrayList<>());
+        tables = withoutFieldsAgain(tables);
+        holdings = HoldingAbove.of(tables, findings);
         Map<String, ListRows> rows = new LinkedHashMap<>();
         List<Place> places = new ArrayList<>();
         for (ListSpec list : Lists.ALL) {

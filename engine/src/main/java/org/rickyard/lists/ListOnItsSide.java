@@ -22,6 +22,7 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
     private static final int LEAST_HEADERS = 3;
     private static final int LEAST_FIGURES = 2;
     private static final int NAMED = 3;
+    private static final int ROW_LOOKED_AT = 20;
 
     /**
      * Looks at the first rows and columns of a sheet. A list proper has no headers of figures below one another with
@@ -70,6 +71,7 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
             Vocabulary.Heading heading = vocabulary.read(HeaderText.of(entry.getKey()));
             if (heading != null
                     && heading.isCertain()
+                    && !isHeaderRow(grid, entry.getValue(), column + 1, vocabulary)
                     && rows.putIfAbsent(heading.column(), entry.getValue()) == null
                     && heading.column().isNumeric()
                     && grid.kind(entry.getValue(), column + 1) == Grid.Kind.NUMBER) {
@@ -84,15 +86,49 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
         return new ListOnItsSide(vocabulary.spec, column, headers);
     }
 
+    /**
+     * Whether the header of a column of figures stands beside one, where a form has what is told of its thing: a list
+     * proper begins there, and figures above it only sum it up.
+     */
+    private static boolean isHeaderRow(Grid grid, int row, int beside, Vocabulary vocabulary) {
+        for (int column = beside; column < Math.min(grid.columns(), beside + ROW_LOOKED_AT); column++) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT) {
+                Vocabulary.Heading heading = vocabulary.read(HeaderText.of(grid.text(row, column)));
+                if (heading != null && heading.isCertain() && heading.column().isNumeric()) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether it stands among the rows of a list that was read, as the items of Assumptions do. */
+    boolean isIn(FoundTable table) {
+        int first = headers.keySet().iterator().next();
+        return table.count() > 0
+                && first > table.headerRow
+                && first <= table.row(table.count() - 1)
+                && column >= table.firstColumn
+                && column <= table.lastColumn;
+    }
+
     boolean holds(int row) {
         return headers.containsKey(row);
     }
 
-    Finding told(Grid grid) {
+    /**
+     * How it is said.
+     *
+     * @param tables the lists that were read on its sheet: beside one of its own kind it is likely a summary of it
+     */
+    Finding told(Grid grid, List<FoundTable> tables) {
         String some = headers.values().stream().limit(NAMED).map(Words::quoted).collect(Collectors.joining(", "));
         String thing = spec.identity().get(0).name().toLowerCase(Locale.ROOT);
-        return Finding.caution(
-                new CellAddress(grid.sheet(), headers.keySet().iterator().next(), column),
+        boolean isRead = tables.stream().anyMatch(table -> table.role(spec) != null);
+        return new Finding(
+                isRead ? Finding.Severity.NOTE : Finding.Severity.CAUTION,
+                Optional.of(new CellAddress(
+                        grid.sheet(), headers.keySet().iterator().next(), column)),
                 "The headers of " + spec.name() + " stand below one another here (" + some
                         + (headers.size() > NAMED ? " and more" : "") + "), so they are not read. Write them beside one"
                         + " another in one row, with a row for each " + thing

@@ -33,8 +33,15 @@ final class OtherUnitBeside {
         return true;
     }
 
-    /** Whether two cells of a row are numbers that agree as well as they are written. */
+    /**
+     * Whether two cells of a row are numbers that agree as well as they are written. A formula without a stored value
+     * contradicts nothing: it is said by itself where it is the one that is read.
+     */
     static boolean agree(Grid grid, int row, Binding first, Binding other) {
+        if (grid.kind(row, first.sheetColumn()) == Grid.Kind.UNCOMPUTED
+                || grid.kind(row, other.sheetColumn()) == Grid.Kind.UNCOMPUTED) {
+            return true;
+        }
         Unit unit = first.unit().unit();
         Unit otherUnit = other.unit().unit();
         if (unit == null

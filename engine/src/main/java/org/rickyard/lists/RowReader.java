@@ -171,6 +171,10 @@ final class RowReader {
             }
             return;
         }
+        if (isHeading(row)) {
+            titles.add(row);
+            return;
+        }
         if (filled == 1
                 && (afterBlank || isRemark(row))
                 && identity.length > 0
@@ -181,6 +185,11 @@ final class RowReader {
         }
         tellTitles();
         table.add(row);
+    }
+
+    /** "Farm: Hill Farm" between the rows names a holding, and nothing that could be in the list. */
+    private boolean isHeading(int row) {
+        return identity.length > 0 && !holdsFigures(row) && HoldingAbove.isHeading(table, row, identity[0]);
     }
 
     /** A row with nothing but a name is the title of the next list if that list's header follows; otherwise it is told. */

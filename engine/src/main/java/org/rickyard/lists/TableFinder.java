@@ -56,9 +56,7 @@ final class TableFinder {
         }
         ListOnItsSide onItsSide =
                 ListOnItsSide.find(grid, vocabularies, this::beginsHeader).orElse(null);
-        if (onItsSide != null) {
-            findings.add(onItsSide.told(grid));
-        }
+        int before = findings.size();
         int rows = Math.min(grid.rows(), mostRows);
         int columns = Math.min(grid.columns(), MOST_HEADER_COLUMNS);
         boolean[] taken = new boolean[columns];
@@ -77,6 +75,9 @@ final class TableFinder {
             }
         }
         open.forEach(RowReader::finish);
+        if (onItsSide != null && tables.stream().noneMatch(onItsSide::isIn)) {
+            findings.add(before, onItsSide.told(grid, tables));
+        }
         explainNearest();
         return tables;
     }

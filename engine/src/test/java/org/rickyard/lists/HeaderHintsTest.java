@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.quantity.Units;
@@ -525,5 +526,26 @@ class HeaderHintsTest {
         FoundLists bare =
                 find(new SheetOf("Tank mixes").row("Mix", "Product", "Rate").row("T1", "Fungicide", 1));
         assertThat(bare.rows(Mixes.LIST).state(Mixes.DOSE, 0)).isEqualTo(ListRows.State.ASKED);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Weeks, 26, 182",
+        "Weeks fed, 26, 182",
+        "Months, 6, 182.625",
+        "Winter months, 6, 182.625",
+        "Feeding months, 6, 182.625",
+        "Months housed, 6, 182.625",
+        "Winter days, 180, 180",
+        "Feeding period, 180, 180",
+        "Winter months (days), 180, 180"
+    })
+    void aPeriodIsInWhatItsNameSays(String header, double typed, double days) {
+        ListRows herds = find(new SheetOf("Herds")
+                        .row("Group", "Head", "Intake (kg DM/day)", header)
+                        .row("Cows", 100, 10, typed))
+                .rows(Herds.LIST);
+        assertThat(herds.unit(Herds.DAYS, 0).orElse(Units.D).convert(herds.number(Herds.DAYS, 0), Units.D))
+                .isEqualTo(days);
     }
 }

@@ -117,4 +117,65 @@ class HoldingAboveTest {
         assertThat(fields.text(Fields.HOLDING, 0)).isEqualTo("Hill Farm");
         assertThat(fields.text(Fields.HOLDING, 1)).isEqualTo("Vale Farm");
     }
+
+    @Test
+    void theFarmCountsAndNotWhoseItIs() {
+        SheetOf beside = hill("Farm: Hill Farm", null, "Client: A Grower");
+        SheetOf below = new SheetOf("Vale")
+                .row("Farm: Vale Farm")
+                .row("Client: A Grower")
+                .row("Field", "Area (ha)")
+                .row("Home Field", 6);
+        ListRows fields = fields(beside, below);
+        assertThat(fields.text(Fields.HOLDING, 0)).isEqualTo("Hill Farm");
+        assertThat(fields.text(Fields.HOLDING, 1)).isEqualTo("Vale Farm");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Farm: Dale Farm", "Farm|Dale Farm"})
+    void aHoldingNamedBetweenRowsIsAsked(String heading) {
+        SheetOf mixed = new SheetOf("Hill")
+                .row("Farm: Hill Farm")
+                .row("Field", "Crop", "Area (ha)")
+                .row("Home Field", "Grass", 4)
+                .row((Object[]) heading.split("\\|"))
+                .row("Far Field", "Grass", 5);
+        FoundLists found = ListFinder.find(List.of(mixed, VALE, hill("Farm: Hill Farm")));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.size()).isEqualTo(4);
+        assertThat(fields.text(Fields.FIELD, 1)).isEqualTo("Far Field");
+        assertThat(fields.state(Fields.HOLDING, 0)).isEqualTo(State.NO_COLUMN);
+        assertThat(fields.state(Fields.HOLDING, 1)).isEqualTo(State.NO_COLUMN);
+        assertThat(fields.text(Fields.HOLDING, 2)).isEqualTo("Vale Farm");
+        assertThat(found.findings())
+                .contains(Finding.caution(
+                        new CellAddress("Hill", 3, heading.contains("|") ? 1 : 0),
+                        "The holding \"Dale Farm\" is named between the rows of Fields, so no holding is taken for them"
+                                + " from what stands above or between them. Add a column Holding, or repeat the headers"
+                                + " below the name."));
+    }
+
+    @Test
+    void aHoldingInTwoCellsAboveARepeatedHeaderBeginsAListOfItsOwn() {
+        ListRows fields = fields(new SheetOf("All")
+                .row("Farm", "Hill Farm")
+                .row("Field", "Crop", "Area (ha)")
+                .row("Home Field", "Grass", 4)
+                .row("Farm", "Vale Farm")
+                .row("Field", "Crop", "Area (ha)")
+                .row("Home Field", "Grass", 6));
+        assertThat(fields.size()).isEqualTo(2);
+        assertThat(fields.text(Fields.HOLDING, 0)).isEqualTo("Hill Farm");
+        assertThat(fields.text(Fields.HOLDING, 1)).isEqualTo("Vale Farm");
+    }
+
+    @Test
+    void aFieldThatIsCalledFarmIsAField() {
+        ListRows fields = fields(new SheetOf("Fields")
+                .row("Field", "Crop", "Area (ha)")
+                .row("Farm", "Grass", 4)
+                .row("Top Piece", "Grass", 6));
+        assertThat(fields.size()).isEqualTo(2);
+        assertThat(fields.text(Fields.FIELD, 0)).isEqualTo("Farm");
+    }
 }

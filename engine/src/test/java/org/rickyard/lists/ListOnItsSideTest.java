@@ -61,4 +61,44 @@ class ListOnItsSideTest {
                 .row("Wall height (m)", "of the lower wall")));
         assertThat(found.findings()).isEmpty();
     }
+
+    @Test
+    void totalsAboveAListLeaveTheListAlone() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Land")
+                .row("Area (ha)", 10)
+                .row("Yield (t/ha)", 40)
+                .row("Slope (%)", 3)
+                .row()
+                .row("Field", "Crop", "Area (ha)")
+                .row("Long Ground", "Grass", 4)
+                .row("Top Piece", "Grass", 6)));
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(2);
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 1)).isEqualTo(6);
+        assertThat(found.findings()).singleElement().satisfies(told -> assertThat(told.severity())
+                .isEqualTo(Severity.NOTE));
+    }
+
+    @Test
+    void theHeadersOfAListBelowFiguresAreStillHeaders() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Clamps")
+                .row("Length (m)", 30)
+                .row("Floor width (m)", 10)
+                .row("Wall height (m)", 2)
+                .row()
+                .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)")
+                .row("Main", "walled", 40, 12, 3)));
+        assertThat(found.rows(Clamps.LIST).size()).isEqualTo(1);
+        assertThat(found.rows(Clamps.LIST).number(Clamps.LENGTH, 0)).isEqualTo(40);
+    }
+
+    @Test
+    void itemsOfAssumptionsAreNoHeaders() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Assumptions")
+                .row("Item", "Value", "Unit")
+                .row("Field efficiency", 75, "%")
+                .row("Turn time", 15, "s")
+                .row("Speed", 9, "km/h")));
+        assertThat(found.rows(Assumptions.LIST).size()).isEqualTo(3);
+        assertThat(found.findings()).isEmpty();
+    }
 }

@@ -141,6 +141,14 @@ class NoListsTest {
     }
 
     @Test
+    void norDoesATitleThatNamesAnotherFarmMakeThemTheSame() {
+        FoundLists found = find(
+                new SheetOf("North").row("Farm: North").row("Field", "Area (ha)").row("A", 4).row("B", 6),
+                new SheetOf("South").row("Farm: South").row("Field", "Area (ha)").row("A", 4).row("B", 6));
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(4);
+    }
+
+    @Test
     void aTotalUnderHeadIsNoGroup() {
         FoundLists found = find(new SheetOf("Herds")
                 .row("Group", "Head", "DM intake (kg/day)", "Days (d)")

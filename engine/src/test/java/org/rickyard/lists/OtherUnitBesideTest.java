@@ -131,4 +131,18 @@ class OtherUnitBesideTest {
         assertThat(machines.state(Machines.SPEED, 1)).isEqualTo(State.ASKED);
         assertThat(machines.state(Machines.WORKING_WIDTH, 1)).isEqualTo(State.ASKED);
     }
+
+    @Test
+    void aFormulaWithoutAStoredValueContradictsNothing() {
+        FoundLists found = fields(
+                row("Field", "Area (ha)", "Area (ac)"),
+                row("Long Ground", 4.05, SheetOf.NOT_CALCULATED),
+                row("Top Piece", SheetOf.NOT_CALCULATED, 15.3));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.state(Fields.AREA, 0)).isEqualTo(State.GIVEN);
+        assertThat(fields.number(Fields.AREA, 0)).isEqualTo(4.05);
+        assertThat(fields.state(Fields.AREA, 1)).isEqualTo(State.UNCOMPUTED);
+        assertThat(stopsAndCautions(found)).singleElement().satisfies(told -> assertThat(told.cell())
+                .hasValue(new CellAddress("Fields", 2, 1)));
+    }
 }

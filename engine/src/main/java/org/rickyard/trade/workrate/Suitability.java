@@ -111,6 +111,7 @@ public final class Suitability {
             Map.entry("millet", "cereal"),
             Map.entry("sweetcorn", "corn"),
             Map.entry("sugarbeet", "beet"),
+            Map.entry("fodderbeet", "beet"),
             Map.entry("swede", "turnip"),
             Map.entry("pg", "grass"),
             Map.entry("tg", "grass"),
@@ -118,7 +119,8 @@ public final class Suitability {
             Map.entry("prg", "grass"),
             Map.entry("timothy", "grass"),
             Map.entry("grape", "vine"),
-            Map.entry("grapevine", "vine"));
+            Map.entry("grapevine", "vine"),
+            Map.entry("vineyard", "vine"));
 
     /** Words that tell what is made of a crop and not what grows: maize silage is maize. */
     private static final Set<String> USES = Set.of("silage", "forage", "hay");

@@ -47,6 +47,8 @@ class SuitabilityTest {
         "air-blast sprayer, Pears, true",
         "air-blast sprayer, Grapes, true",
         "air-blast sprayer, Bushes, true",
+        "air-blast sprayer, Vineyard, true",
+        "drill, Fodderbeet, true",
         "air-blast sprayer, Peas, false",
         "sprayer, anything, true",
         "combine, '', true"
