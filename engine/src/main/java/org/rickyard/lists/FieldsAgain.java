@@ -52,10 +52,12 @@ final class FieldsAgain {
     }
 
     private Integer same(ListRows other, int row) {
-        for (int candidate : rowsOf.getOrDefault(Words.key(other.text(Fields.FIELD, row)), List.of())) {
+        List<Integer> named = rowsOf.getOrDefault(Words.key(other.text(Fields.FIELD, row)), List.of());
+        for (int candidate : named) {
             String there = Words.key(list.text(Fields.HOLDING, candidate));
             String here = Words.key(other.text(Fields.HOLDING, row));
-            boolean sameHolding = here.isEmpty() || there.isEmpty() || here.equals(there);
+            // Where no holding is said, a name that the list has once will do.
+            boolean sameHolding = here.equals(there) || here.isEmpty() && named.size() == 1;
             if (sameHolding && sameArea(candidate, other, row)) {
                 return candidate;
             }

@@ -143,8 +143,16 @@ class NoListsTest {
     @Test
     void norDoesATitleThatNamesAnotherFarmMakeThemTheSame() {
         FoundLists found = find(
-                new SheetOf("North").row("Farm: North").row("Field", "Area (ha)").row("A", 4).row("B", 6),
-                new SheetOf("South").row("Farm: South").row("Field", "Area (ha)").row("A", 4).row("B", 6));
+                new SheetOf("North")
+                        .row("Farm: North")
+                        .row("Field", "Area (ha)")
+                        .row("A", 4)
+                        .row("B", 6),
+                new SheetOf("South")
+                        .row("Farm: South")
+                        .row("Field", "Area (ha)")
+                        .row("A", 4)
+                        .row("B", 6));
         assertThat(found.rows(Fields.LIST).size()).isEqualTo(4);
     }
 
