@@ -155,4 +155,21 @@ class WholeFarmWordsTest {
         assertThat(fields.text(Fields.WATERCOURSE, 0)).isEqualTo("stream");
         assertThat(fields.number(Fields.DISTANCE_TO_CLAMP, 0)).isEqualTo(0.4);
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"USA", "New Zealand", "NZ", "Canada"})
+    void aCountryWhoseRulesAreNotHeldIsAnotherCountry(String country) {
+        FoundLists found =
+                find(new SheetOf("Fields").row("Field", "Area (ha)", "Country").row("A", 4, country));
+        assertThat(found.rows(Fields.LIST).text(Fields.COUNTRY, 0)).isEqualTo("other");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aHarvesterThatDrivesItselfIsAsked() {
+        FoundLists found = find(
+                new SheetOf("Kit").row("Machine", "Sort", "Width (m)").row("Chopper", "self propelled harvester", 7.6));
+        assertThat(found.findings())
+                .anySatisfy(finding -> assertThat(finding.message()).contains("write forager or combine"));
+    }
 }
