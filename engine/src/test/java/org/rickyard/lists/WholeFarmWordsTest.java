@@ -172,4 +172,26 @@ class WholeFarmWordsTest {
         assertThat(found.findings())
                 .anySatisfy(finding -> assertThat(finding.message()).contains("write forager or combine"));
     }
+
+    @Test
+    void tonsInAStorageAreInStore() {
+        FoundLists found = find(new SheetOf("Inventory")
+                .row("Farm", "Storage", "Tons (t)", "DM (%)")
+                .row("F", "North", 2600, 34));
+        ListRows stocks = found.rows(Stocks.LIST);
+        assertThat(stocks.text(Stocks.STORE, 0)).isEqualTo("North");
+        assertThat(stocks.number(Stocks.AMOUNT, 0)).isEqualTo(2600);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    /** The amount in store is fresh; what is typed as dry matter is told as not read, and not passed over. */
+    @Test
+    void aSheetOfFeedOnHandInTonnesOfDryMatterIsTold() {
+        FoundLists found = find(
+                new SheetOf("Feed on hand").row("Feed", "Tonnes DM", "Source").row("Stack", 32, "est"));
+        assertThat(found.findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.cell()).hasValue(new CellAddress("Feed on hand", 0, 0));
+            assertThat(finding.message()).contains("list Stocks").contains("Amount");
+        });
+    }
 }
