@@ -194,4 +194,35 @@ class WholeFarmWordsTest {
             assertThat(finding.message()).contains("list Stocks").contains("Amount");
         });
     }
+
+    private static SheetOf grossAndNet() {
+        return new SheetOf("Fields")
+                .row("Field", "Gross area (ha)", "Net area (ha)")
+                .row("A", 4.3, 4.05);
+    }
+
+    @Test
+    void grossAndNetAreAskedWithBothNamed() {
+        FoundLists found = find(grossAndNet());
+        assertThat(found.rows(Fields.LIST).gives(Fields.AREA, 0)).isFalse();
+        assertThat(found.findings()).singleElement().satisfies(stop -> {
+            assertThat(stop.severity()).isEqualTo(Severity.STOP);
+            assertThat(stop.message())
+                    .contains(
+                            "\"Net area (ha)\" (Fields!C1) and \"Gross area (ha)\" (Fields!B1) could all be Area of Fields")
+                    .contains("Fields | Area | Net area (ha)");
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Net area (ha),4.05", "Gross area (ha),4.3"})
+    void layoutAnswersWhichOfThem(String header, double area) {
+        FoundLists found = find(
+                grossAndNet(),
+                new SheetOf("Layout")
+                        .row("List", "Column", "Header in this workbook", "Unit")
+                        .row("Fields", "Area", header, "ha"));
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(area);
+        assertThat(severities(found)).doesNotContain(Severity.STOP, Severity.CAUTION);
+    }
 }
