@@ -6,9 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.rickyard.quantity.CustomaryUnits;
-import org.rickyard.quantity.DoseText;
-import org.rickyard.quantity.UnitText;
 
 /**
  * What headers mean that do not say it by themselves: a "Rate" beside the water volume, and a "Unit" over cells that
@@ -305,16 +302,11 @@ final class HeaderHints {
         for (int row = headerRow + 1; row < last; row++) {
             if (grid.kind(row, sheetColumn) == Grid.Kind.TEXT) {
                 String text = Words.trim(grid.text(row, sheetColumn));
-                units += isUnit(text) ? 1 : 0;
-                others += isUnit(text) || text.isEmpty() || Words.marksBlank(text) ? 0 : 1;
+                units += HeaderUnit.isUnit(text) ? 1 : 0;
+                others += HeaderUnit.isUnit(text) || text.isEmpty() || Words.marksBlank(text) ? 0 : 1;
             }
         }
         return units > others;
-    }
-
-    private static boolean isUnit(String text) {
-        return !(DoseText.read(text, CustomaryUnits.UNSET) instanceof DoseText.Unknown)
-                || !(UnitText.read(text, CustomaryUnits.UNSET) instanceof UnitText.Unknown);
     }
 
     /** Units that stand beside a column are those of the column on their left. */
@@ -355,7 +347,7 @@ final class HeaderHints {
         int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
         for (int row = headerRow + 1; row < last; row++) {
             String text = grid.kind(row, sheetColumn) == Grid.Kind.TEXT ? Words.trim(grid.text(row, sheetColumn)) : "";
-            if (isUnit(text)) {
+            if (HeaderUnit.isUnit(text)) {
                 units.add(text);
             }
         }
