@@ -322,6 +322,9 @@ final class Vocabulary {
                 rest = read;
             }
         }
+        if (fitting.isEmpty() && isMoney(header.rest(count))) {
+            return null;
+        }
         if (fitting.isEmpty()) {
             // "Rate/ac" tells of what it is a rate no more than "Rate" does.
             boolean empty = header.rest(count).isEmpty() || header.isSetOff(count) || isAreaAlone(header.rest(count));
@@ -388,8 +391,9 @@ final class Vocabulary {
                 && known.unit().dimension().exponent(Dimension.Base.MONEY) != 0;
     }
 
+    /** Whether a column may be in money; a dose is none, though its unit is in each row and not in its symbol. */
     private static boolean isMoney(ColumnSpec column) {
-        return column.type() != ColumnSpec.Type.NUMBER
+        return column.type() != ColumnSpec.Type.NUMBER && column.type() != ColumnSpec.Type.DOSE
                 || column.symbol().unit().dimension().exponent(Dimension.Base.MONEY) != 0;
     }
 
