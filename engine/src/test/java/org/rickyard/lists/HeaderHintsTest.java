@@ -562,4 +562,24 @@ class HeaderHintsTest {
         assertThat(jobs.number(Jobs.WATER_VOLUME, 0)).isEqualTo(100);
         assertThat(found.places().get(0).unrecognised()).containsExactly(header);
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Silage per day, DM, true",
+        "Intake, DM, true",
+        "DM intake, DM, false",
+        "Intake (kg DM/day), DM, false",
+        "Silage per day (kg fresh/day), DM, false",
+        "Intake, Notes, false"
+    })
+    void anIntakeWithoutAUnitBesideADryMatterIsTold(String intake, String beside, boolean told) {
+        FoundLists found = find(new SheetOf("Herds")
+                .row("Group", "Head", intake, beside, "Days")
+                .row("Cows", 100, 15, 30, 180));
+        assertThat(found.rows(Herds.LIST).size()).isEqualTo(1);
+        assertThat(said(found).stream()
+                        .anyMatch(line -> line.startsWith("CAUTION Herds!C1 ")
+                                && line.contains("says no unit and is read as kg DM a day")))
+                .isEqualTo(told);
+    }
 }
