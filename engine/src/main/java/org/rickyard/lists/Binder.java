@@ -82,7 +82,11 @@ final class Binder {
             found.add(binding(column, match.headings()[place], match.firstColumn() + place));
         }
         if (found.size() > 1 && !differInKind(column, found)) {
-            if (OtherUnitBeside.areIn(found)) {
+            Binding name = theName(column, found);
+            if (name != null) {
+                noteOtherNames(column, name, found);
+                found = List.of(name);
+            } else if (OtherUnitBeside.areIn(found)) {
                 noteUnitsBeside(column, found);
             } else {
                 found = List.of(askWhichHeader(column, found));
@@ -91,6 +95,33 @@ final class Binder {
         if (!found.isEmpty()) {
             bindings.put(column, found);
         }
+    }
+
+    /**
+     * Of "Field name" beside "Parcel no.", or "Machine" beside "Model", the one that says that it is the name; null if
+     * none or several say so. A machine of a job may well be two, a tractor and what it pulls.
+     */
+    private Binding theName(ColumnSpec column, List<Binding> found) {
+        if (spec == Jobs.LIST || spec.identity().isEmpty() || spec.identity().get(0) != column) {
+            return null;
+        }
+        String name = HeaderText.normal(column.name());
+        List<Binding> saying = found.stream()
+                .filter(binding -> {
+                    String header = HeaderText.normal(binding.header());
+                    return header.equals(name) || header.equals(name + " name");
+                })
+                .toList();
+        return saying.size() == 1 ? saying.get(0) : null;
+    }
+
+    private void noteOtherNames(ColumnSpec column, Binding name, List<Binding> found) {
+        List<Binding> others = found.stream().filter(binding -> binding != name).toList();
+        findings.add(Finding.note(
+                table.address(table.headerRow, others.get(0).sheetColumn()),
+                headers(others) + (others.size() == 1 ? " is" : " are") + " not read: the " + column.name() + " of "
+                        + spec.name() + " is taken from " + Words.quoted(name.header())
+                        + ", and other lists must name it so."));
     }
 
     /** "Crop" beside "Crop 2025" is the crop, the other one a record; a lone "Crop 2026" is the crop, and said to be. */

@@ -16,14 +16,14 @@ public final class Choices {
     public static final Map<String, List<String>> WATERCOURSE = of(
             "none: no, nil, no watercourse",
             "dry ditch: dry, ditch dry",
-            "stream: brook, beck, burn, ditch, wet ditch, drain, watercourse, bourne",
+            "stream: creek, brook, beck, burn, ditch, wet ditch, drain, watercourse, bourne",
             "river: canal",
             "lake: pond, reservoir, lough, loch, mere");
 
     /** What a yield was weighed as. */
     public static final Map<String, List<String>> YIELD_BASIS = of(
-            "standing fresh: standing, as standing, standing crop, before wilting, at cutting, at mowing",
-            "as carted fresh: as carted, carted, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, harvested, at harvest, as delivered, delivered, over the"
+            "standing fresh: fresh standing, standing fresh weight, fresh weight standing, standing, as standing, standing crop, before wilting, at cutting, at mowing",
+            "as carted fresh: fresh as carted, fresh carted, carted fresh, as hauled, hauled, as carted, carted, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, harvested, at harvest, as delivered, delivered, over the"
                     + " weighbridge",
             "dry matter: dm, dry, as dry matter");
 
@@ -57,7 +57,7 @@ public final class Choices {
             "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker",
             "plough: plow, reversible plough, mouldboard plough",
             "cultivator: harrow, power harrow, rotavator, rotary cultivator, disc harrow, discs, tine cultivator, chisel plough, subsoiler, tillage",
-            "drill: seed drill, seeder, planter, precision drill, corn planter",
+            "drill: cultivator drill, seed drill, seeder, planter, precision drill, corn planter",
             "combine: combine harvester",
             "excavator: digger, backhoe, back hoe, 360, trackhoe, tracked excavator",
             "tractor: four wheel drive tractor, crawler",

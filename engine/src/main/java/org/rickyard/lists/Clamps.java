@@ -159,6 +159,8 @@ public final class Clamps {
                             "silage pits",
                             "clamps and pits",
                             "bunker silos",
+                            "stacks",
+                            "stacks and bunkers",
                             "heaps"),
                     List.of(
                             HOLDING,
@@ -208,5 +210,8 @@ public final class Clamps {
                     FRESH_DENSITY,
                     DRY_MATTER_DENSITY)
             .unclear(List.of("slope"), BATTER, RAMP_RUN)
+            .otherwise(KIND, "style, built as")
+            .otherwiseMeasured(ROLLER_MASS, "roller, tractor rolling, rolling tractor, packing tractor, packer")
+            .otherwiseMeasured(FEED_OUT_RATE, "face, face per week, face removal, face removed, removal")
             .unclear(List.of("distance to water"), DISTANCE_TO_WATERCOURSE);
 }

@@ -126,7 +126,8 @@ final class ColumnReader {
                 findings.bad(
                         address(sheetRow, binding),
                         "Two columns of this row say its " + spec.name() + ", and not the same: "
-                                + said(sheetRow, binding) + " here, " + said(sheetRow, contradicting) + " in "
+                                + OtherUnitBeside.said(grid, sheetRow, binding) + " here, "
+                                + OtherUnitBeside.said(grid, sheetRow, contradicting) + " in "
                                 + address(sheetRow, contradicting) + ". Mend one of them or leave it blank.");
                 return State.ASKED;
             }
@@ -188,14 +189,6 @@ final class ColumnReader {
             }
         }
         return null;
-    }
-
-    private String said(int sheetRow, Binding binding) {
-        Unit unit = binding.unit().unit();
-        String text = FoundRows.cellText(grid, sheetRow, binding.sheetColumn());
-        return unit == null || grid.kind(sheetRow, binding.sheetColumn()) != Grid.Kind.NUMBER
-                ? Words.quoted(text)
-                : text + " " + unit;
     }
 
     private boolean isBlank(int sheetRow, int sheetColumn) {

@@ -45,7 +45,7 @@ public final class Fields {
     /** To the clamp. */
     public static final ColumnSpec DISTANCE_TO_CLAMP = number("Distance to clamp", Quantities.DISTANCE_TO_CLAMP)
             .also("haul distance, haulage distance, distance to pit, distance to yard, "
-                    + "distance to silo, distance to bunker, haul, cartage distance, distance from clamp, "
+                    + "distance to silo, distance to bunker, distance to stack, haul, cartage distance, distance from clamp, "
                     + "distance from yard, carting distance, distance to farmstead")
             .help("One way, by the road the trailers take.");
     /** To the fill point. */
@@ -58,7 +58,7 @@ public final class Fields {
     /** Nearest watercourse. */
     public static final ColumnSpec WATERCOURSE = choice("Watercourse", Quantities.WATERCOURSE, Choices.WATERCOURSE)
             .also("nearest watercourse, water course, surface water, ditch or stream, stream or ditch, ditch, stream, "
-                    + "brook, beck, burn")
+                    + "brook, beck, burn, drain, creek, drain or creek, drain creek, ditch or drain, creek or ditch")
             .help("none, dry ditch, stream, river or lake. Blank does not mean none.");
     /** To the watercourse. */
     public static final ColumnSpec DISTANCE_TO_WATERCOURSE = number(
@@ -161,7 +161,10 @@ public final class Fields {
             .identifiedBy(FIELD)
             .qualifier(YIELD, YIELD_BASIS)
             .unclear(Shared.LONE_DM, DM_AT_CUTTING, DM_AT_ENSILING)
-            .unclear(List.of("distance to water", "water distance"), DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
+            .unclear(
+                    List.of("distance to water", "distance from water", "water distance"),
+                    DISTANCE_TO_FILL_POINT,
+                    DISTANCE_TO_WATERCOURSE)
             .unclear(List.of("distance"), DISTANCE_TO_CLAMP, DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
             .unclear(List.of("height"), TREE_HEIGHT)
             .unclear(List.of("gross area", "total area"), AREA)

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.rickyard.quantity.CustomaryUnits;
-import org.rickyard.quantity.DoseText;
-import org.rickyard.quantity.UnitText;
 
 /**
  * What headers mean that do not say it by themselves: a "Rate" beside the water volume, and a "Unit" over cells that
@@ -19,6 +17,11 @@ final class HeaderHints {
     private static final int ROWS = 200;
 
     private static final String UNIT = "unit";
+
+    private static final String TASK = "task";
+
+    /** Operations by all their words. */
+    private static final Map<String, String> OPERATIONS = Vocabulary.wordsOf(Jobs.OPERATION);
 
     private static final Pattern PASSES =
             Pattern.compile("((number|number of) )?(pass|passe|passes|repeat|application|run)( number)?");
@@ -74,6 +77,7 @@ final class HeaderHints {
                                 + match.vocabulary().spec.name() + ": its cells are written as sizes are.");
             }
         }
+        tasksThatAreNames(match, headings);
         HeaderRow.Match units = match.with(headings);
         for (ListSpec.StandIn standIn : match.vocabulary().spec.hints().standIns()) {
             noteStandIn(standIn, match);
@@ -93,6 +97,35 @@ final class HeaderHints {
     /** The columns of the sheet that were found to say the unit of the column on their left. */
     Set<Integer> unitColumns() {
         return unitColumns;
+    }
+
+    /** A "Task" is an operation if its cells are, "mow", "spray"; "T1 wheat" beside what is sprayed is the name of a job. */
+    private void tasksThatAreNames(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+        boolean told = WORK.stream().anyMatch(column -> column != Jobs.OPERATION && match.places(column) > 0);
+        for (int i = 0; told && i < headings.length; i++) {
+            if (headings[i] != null
+                    && headings[i].isCertain()
+                    && headings[i].column() == Jobs.OPERATION
+                    && !headings[i].settled()
+                    && HeaderText.of(headers[match.firstColumn() + i]).normal().equals(TASK)
+                    && !holdsOperations(match.firstColumn() + i)) {
+                headings[i] = headings[i].as(Jobs.JOB, "");
+            }
+        }
+    }
+
+    private boolean holdsOperations(int sheetColumn) {
+        int known = 0;
+        int others = 0;
+        int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
+        for (int row = headerRow + 1; row < last; row++) {
+            String text =
+                    grid.kind(row, sheetColumn) == Grid.Kind.TEXT ? Words.normal(grid.text(row, sheetColumn)) : "";
+            boolean operation = OPERATIONS.containsKey(text);
+            known += operation ? 1 : 0;
+            others += operation || text.isEmpty() ? 0 : 1;
+        }
+        return known > others;
     }
 
     /** A list of fields with products, doses and water beside them is half a list of jobs: told, not passed over. */
@@ -278,16 +311,11 @@ final class HeaderHints {
         for (int row = headerRow + 1; row < last; row++) {
             if (grid.kind(row, sheetColumn) == Grid.Kind.TEXT) {
                 String text = Words.trim(grid.text(row, sheetColumn));
-                units += isUnit(text) ? 1 : 0;
-                others += isUnit(text) || text.isEmpty() || Words.marksBlank(text) ? 0 : 1;
+                units += HeaderUnit.isUnit(text) ? 1 : 0;
+                others += HeaderUnit.isUnit(text) || text.isEmpty() || Words.marksBlank(text) ? 0 : 1;
             }
         }
         return units > others;
-    }
-
-    private static boolean isUnit(String text) {
-        return !(DoseText.read(text, CustomaryUnits.UNSET) instanceof DoseText.Unknown)
-                || !(UnitText.read(text, CustomaryUnits.UNSET) instanceof UnitText.Unknown);
     }
 
     /** Units that stand beside a column are those of the column on their left. */
@@ -329,7 +357,7 @@ final class HeaderHints {
         int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
         for (int row = headerRow + 1; row < last; row++) {
             String text = grid.kind(row, sheetColumn) == Grid.Kind.TEXT ? Words.trim(grid.text(row, sheetColumn)) : "";
-            if (isUnit(text)) {
+            if (HeaderUnit.isUnit(text)) {
                 units.add(text);
             }
         }

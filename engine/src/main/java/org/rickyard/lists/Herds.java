@@ -61,8 +61,9 @@ public final class Herds {
             .also("end date, to, last day, turnout, turnout date, until")
             .help("Last day fed.");
     /** Fed from. */
-    public static final ColumnSpec CLAMP =
-            Shared.CLAMP.also("fed from, feeds from, feed from").help("The clamp it is fed from.");
+    public static final ColumnSpec CLAMP = Shared.CLAMP
+            .also("fed from, feeds from, feed from, eats from, eating from, fed at")
+            .help("The clamp it is fed from.");
 
     /** The list. */
     public static final ListSpec LIST = new ListSpec(

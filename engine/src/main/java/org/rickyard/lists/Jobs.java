@@ -21,13 +21,15 @@ public final class Jobs {
     public static final ColumnSpec HOLDING = Shared.HOLDING;
     /** Its name. */
     public static final ColumnSpec JOB = text("Job", Quantities.JOB)
-            .also("job name, task, job no, job number, job id")
+            .also("job name, job no, job number, job id")
             .help("A name of your own, if other jobs come after it.");
     /** Where. */
     public static final ColumnSpec FIELD = text("Field", Quantities.FIELD)
             .needed()
             .also("field name, parcel, paddock, enclosure, fields, where, field no, field or crop, "
-                    + "field number, field id, paddock name, parcel name")
+                    + "field number, field id, paddock name, parcel name, field or block, field block crop, "
+                    + "field block or crop, field crop block, field or crop or block, crop or field, field crop, "
+                    + "field crop or block")
             .help("A field, a crop, a block, or all.");
     /** What is done. */
     public static final ColumnSpec OPERATION = words("Operation", Quantities.OPERATION, Choices.OPERATION)
@@ -38,7 +40,7 @@ public final class Jobs {
     public static final ColumnSpec MACHINE = text("Machine", Quantities.GANG)
             .needed()
             .also(
-                    "machines, implement, equipment, gang, machine name, sprayer, machinery, kit, machine used, implement used")
+                    "machines, implement, equipment, gang, machine name, sprayer, machinery, kit, gear, machine used, implement used")
             .help("Several parted by \";\", several alike as \"Trailer 14 t x 3\".");
     /** The tractor. */
     public static final ColumnSpec TRACTOR = text("Tractor", Quantities.TRACTOR)
@@ -173,9 +175,11 @@ public final class Jobs {
             .told("rate", DOSE, PRODUCT, WATER_VOLUME)
             .told("rate", DOSE, PRODUCT, DOSE_UNIT)
             .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")
+            .otherwise(OPERATION, "task")
+            .otherwise(JOB, "task")
             .otherwise(
                     EARLIEST,
-                    "window start, window opens, window from, earliest day, first date, planned start, planned")
+                    "start by, window start, window opens, window from, earliest day, first date, planned start, planned")
             .otherwise(
                     LATEST,
                     "window end, window closes, window to, latest day, last date, finish date, must finish by, must be"

@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -45,6 +46,8 @@ public final class ListFinder {
         List<FoundTable> tables = findTables(vocabularies, Integer.MAX_VALUE, findings);
         noteHidden(tables);
         tables = withoutSecondFields(tables);
+        holdings = HoldingAbove.of(tables, new ArrayList<>());
+        tables = withoutFieldsAgain(tables);
         holdings = HoldingAbove.of(tables, findings);
         Map<String, ListRows> rows = new LinkedHashMap<>();
         List<Place> places = new ArrayList<>();
@@ -157,6 +160,38 @@ public final class ListFinder {
             kept.add(table);
         }
         return kept;
+    }
+
+    /** Where one table is the field list by its sheet's name, or the fullest, those that only repeat it are left out. */
+    private List<FoundTable> withoutFieldsAgain(List<FoundTable> tables) {
+        List<FoundTable> fields =
+                tables.stream().filter(table -> table.role(Fields.LIST) != null).toList();
+        if (fields.size() < 2) {
+            return tables;
+        }
+        FoundTable proper = fields.stream()
+                .max(Comparator.comparingInt(table -> {
+                    HeaderRow.Match match = table.role(Fields.LIST);
+                    return match.matched() + (match.vocabulary().isNamed(table.grid.sheet()) ? 100 : 0);
+                }))
+                .orElseThrow();
+        FieldsAgain again = new FieldsAgain(unnoted(proper));
+        List<FoundTable> kept = new ArrayList<>(tables);
+        for (FoundTable table : fields) {
+            if (table != proper && table.roles.size() == 1 && again.isRepeatedBy(unnoted(table))) {
+                kept.remove(table);
+                findings.add(Finding.note(
+                        table.address(table.headerRow, table.firstColumn),
+                        "Every row here names a field of the list that begins at "
+                                + proper.address(proper.headerRow, proper.firstColumn)
+                                + ", with its area, so this is not read as a second list of fields."));
+            }
+        }
+        return kept;
+    }
+
+    private ListRows unnoted(FoundTable table) {
+        return rows(Fields.LIST, List.of(table), new ArrayList<>(), new ArrayList<>());
     }
 
     private ListRows rows(ListSpec list, List<FoundTable> tables, List<Place> places) {

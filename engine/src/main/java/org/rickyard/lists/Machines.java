@@ -33,14 +33,16 @@ public final class Machines {
     public static final ColumnSpec TYPE = choice("Type", Quantities.MACHINE_TYPE, Choices.MACHINE_TYPE)
             .needed()
             .readByLastWords()
-            .also("machine type, kind, class, type of machine, category, implement type")
+            .also("machine type, kind, class, sort, type of machine, category, implement type")
             .asking(Map.of(
                     "swather", "a rake in Britain, a cutter in America: write rake or mower",
                     "windrower", "a rake in Britain, a cutter in America: write rake or mower",
                     "roller",
                             "write clamp roller (packs silage by its weight) or field rolls (rolls land by its width)",
                     "spreader", "write fertiliser spreader, muck spreader or tedder",
-                    "harvester", "write forager or combine"))
+                    "harvester", "write forager or combine",
+                    "packer",
+                            "write clamp roller (packs silage by its weight) or field rolls (packs land by its width)"))
             .help("mower, tedder, rake, forager, trailer, sprayer, ...");
     /** How many alike. */
     public static final ColumnSpec NUMBER = number("Number", Quantities.NUMBER_OF_MACHINES)
@@ -217,7 +219,8 @@ public final class Machines {
     public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
     /** Whose machine. */
     public static final ColumnSpec OWN_OR_HIRED = choice("Own or hired", Quantities.OWN_OR_HIRED, Choices.OWN_OR_HIRED)
-            .also("own hired, ownership, owned or hired, hired or own, own or contractor, own or hire")
+            .also(
+                    "own hired, own hire, hire or own, ownership, owned or hired, hired or own, own or contractor, own or hire")
             .help("own or hired.");
     /** Charge. */
     public static final ColumnSpec CHARGE = number("Charge", Quantities.CHARGE_PER_HOUR)
@@ -270,6 +273,8 @@ public final class Machines {
                             "machine list",
                             "machinery",
                             "equipment",
+                            "gear",
+                            "kit",
                             "implements",
                             "fleet",
                             "machinery list",
@@ -358,10 +363,15 @@ public final class Machines {
             .otherwiseMeasured(LOWEST_SPEED, "min, lowest")
             .otherwiseMeasured(HIGHEST_SPEED, "max, highest")
             .otherwiseMeasured(FILL_TIME, "filling, load time, loading time")
+            .otherwiseMeasured(
+                    PAYLOAD, "box capacity, box cap, truck capacity, trailer capacity, wagon capacity, body load, cap")
             .otherwise(CREW, "crew size, no of men, no of operators, no of people, gang size")
             .otherwiseMeasured(HOURS_PER_DAY, "work day, working hours, day length, daily hours")
             .otherwise(OWN_OR_HIRED, "own contract, own or contract, own contractor, owned contracted")
-            .otherwise(TRADE_IN_VALUE, "resale, residual, trade in price, second hand value")
+            .otherwise(
+                    TRADE_IN_VALUE,
+                    "resale, residual, trade in price, second hand value, expected trade in, trade in expected, expected trade in"
+                            + " value")
             .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
             .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)

@@ -59,6 +59,15 @@ final class OtherUnitBeside {
         return Math.abs(here - same) <= Math.max(rounded * (1 + 1e-9), ROUGHLY * Math.abs(here));
     }
 
+    /** What a cell says: its number with the unit of its header, or its words. */
+    static String said(Grid grid, int row, Binding column) {
+        Unit unit = column.unit().unit();
+        String text = FoundRows.cellText(grid, row, column.sheetColumn());
+        return unit == null || grid.kind(row, column.sheetColumn()) != Grid.Kind.NUMBER
+                ? Words.quoted(text)
+                : text + " " + unit;
+    }
+
     /** By how much a number may have been rounded when it was typed. */
     private static double halfOfLastDigit(double value) {
         int decimals =

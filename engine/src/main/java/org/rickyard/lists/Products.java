@@ -85,7 +85,7 @@ public final class Products {
             .help("Liquids: kilograms in a litre.");
     /** Pack size. */
     public static final ColumnSpec PACK_SIZE = number("Pack size", Quantities.PACK_SIZE)
-            .also("pack, container size, container, can size, bag size, package size")
+            .also("pack, container size, container, can size, bag size, package size, pkg size, pkg")
             .help("In the product's unit.");
     /** Stock. */
     public static final ColumnSpec STOCK = number("Stock", Quantities.STOCK)
@@ -134,5 +134,6 @@ public final class Products {
             .unitColumn(UNIT, DOSE, HIGHEST_DOSE, HIGHEST_TOTAL_DOSE, PACK_SIZE, STOCK, PRICE)
             .unclear(List.of("rate"), DOSE, LOWEST_WATER_VOLUME)
             .told("rate", DOSE, UNIT)
+            .told("rate", DOSE, HIGHEST_DOSE)
             .unclear(List.of("water volume", "water rate"), LOWEST_WATER_VOLUME, HIGHEST_WATER_VOLUME);
 }

@@ -32,7 +32,19 @@ final class RowReader {
             "sum total",
             "total farm",
             "total all field",
-            "all field");
+            "all field",
+            "total head",
+            "total cow",
+            "total cattle",
+            "total stock",
+            "total animal",
+            "total number",
+            "total acreage",
+            "total silage",
+            "total feed",
+            "total tonnage",
+            "total dm",
+            "total t dm");
 
     /** First words of a line that is a remark, where it has nothing beside it. */
     private static final Set<String> REMARKS = Set.of("note", "nb", "remark", "see", "source");
@@ -314,11 +326,22 @@ final class RowReader {
                 }
             }
         }
-        if (isNamed(row)) {
+        if (isNamed(row) && !isCalledTotal(row)) {
             return false;
         }
         for (int column : numeric) {
             if (grid.isFormula(row, column)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Total insured": with a formula under the figures it sums them up, and is no name of a row of its own. */
+    private boolean isCalledTotal(int row) {
+        for (int column : identity) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT
+                    && grid.text(row, column).strip().regionMatches(true, 0, "total ", 0, "total ".length())) {
                 return true;
             }
         }

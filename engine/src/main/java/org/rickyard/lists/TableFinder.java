@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -18,6 +19,7 @@ final class TableFinder {
     private final List<Finding> findings;
     private final Set<String> firstWords;
     private final List<Vocabulary> namedBySheet;
+    private final NoLists noLists;
     private final List<FoundTable> tables = new ArrayList<>();
     private final List<RowReader> open = new ArrayList<>();
     private HeaderRow.Match nearest;
@@ -30,6 +32,7 @@ final class TableFinder {
         this.firstWords = firstWords;
         this.findings = findings;
         this.namedBySheet = named(grid.sheet());
+        this.noLists = new NoLists(grid);
     }
 
     private List<Vocabulary> named(String title) {
@@ -86,6 +89,9 @@ final class TableFinder {
         HeaderRow.Match best = headerRow.best(headers, range.firstColumn(), range.lastColumn(), named);
         if (best == null) {
             remember(headers, range.firstRow(), range.firstColumn(), range.lastColumn(), named);
+            return;
+        }
+        if (isNoList(best, range.firstRow(), named)) {
             return;
         }
         RowReader reader = new RowReader(table(range.firstRow(), best, range, headers), findings);
@@ -201,6 +207,9 @@ final class TableFinder {
         }
         boolean opened = false;
         for (HeaderRow.Match match : matches) {
+            if (isNoList(match, row, named)) {
+                continue;
+            }
             RowReader same = repeated(match, headers);
             if (same != null && !HoldingAbove.isOther(same.table(), row)) {
                 same.headerAgain(row);
@@ -213,6 +222,13 @@ final class TableFinder {
             opened = true;
         }
         return opened;
+    }
+
+    private boolean isNoList(HeaderRow.Match match, int row, List<Vocabulary> named) {
+        Optional<String> why = noLists.why(match, row, named.contains(match.vocabulary()));
+        why.ifPresent(
+                text -> findings.add(Finding.note(new CellAddress(grid.sheet(), row, match.firstColumn()), text)));
+        return why.isPresent();
     }
 
     /** The table under a header row, with what belongs to the header in the row below. */
@@ -334,7 +350,10 @@ final class TableFinder {
     }
 
     private void explainNearest() {
-        if (nearest == null || tables.stream().anyMatch(table -> table.role(nearest.vocabulary().spec) != null)) {
+        boolean other = nearest != null && noLists.isOtherSheet() && !namedBySheet.contains(nearest.vocabulary());
+        if (nearest == null
+                || other
+                || tables.stream().anyMatch(table -> table.role(nearest.vocabulary().spec) != null)) {
             return;
         }
         ListSpec spec = nearest.vocabulary().spec;

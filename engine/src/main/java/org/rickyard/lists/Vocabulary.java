@@ -8,12 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.rickyard.quantity.CustomaryUnits;
-import org.rickyard.quantity.Dimension;
-import org.rickyard.quantity.DoseText;
-import org.rickyard.quantity.Unit;
-import org.rickyard.quantity.UnitText;
-import org.rickyard.quantity.Units;
 
 /** The headers one list understands. */
 final class Vocabulary {
@@ -181,7 +175,7 @@ final class Vocabulary {
             return null;
         }
         String rest = rest(otherwise.column(), header, count);
-        return rest != null && (!otherwise.measured() || fits(otherwise.column(), rest))
+        return rest != null && (!otherwise.measured() || HeaderUnit.fits(otherwise.column(), rest))
                 ? new Heading(List.of(otherwise.column()), rest, 2, false, null)
                 : null;
     }
@@ -202,7 +196,7 @@ final class Vocabulary {
         }
         Settled said = settled.isEmpty() ? null : settled.get(header.normal());
         if (said != null) {
-            String rest = said.unit().isEmpty() ? unitSuffix(header) : said.unit();
+            String rest = said.unit().isEmpty() ? HeaderUnit.ofEnd(header) : said.unit();
             return new Heading(List.of(said.column()), rest, 3, true, word(said.column(), header));
         }
         HeaderText bare = header.withoutYear();
@@ -216,13 +210,13 @@ final class Vocabulary {
     }
 
     private Heading unsettled(HeaderText header) {
-        HeaderText price = price(header);
+        HeaderText price = TurnedHeader.price(header);
         if (price != null) {
             return spec.columns().contains(Products.PRICE) ? byName(price) : null;
         }
         Heading measured = measured(header);
         Heading heading = measured == null ? byName(header) : measured;
-        HeaderText distance = heading == null ? distance(header) : null;
+        HeaderText distance = heading == null ? TurnedHeader.distance(header) : null;
         return distance == null ? heading : byName(distance);
     }
 
@@ -231,58 +225,14 @@ final class Vocabulary {
      * column of the list that is measured so; null if it is no such unit, or if there are several such columns.
      */
     private Heading measured(HeaderText header) {
-        boolean telling = units(UnitText.read(header.raw(), CustomaryUnits.UNSET)).stream()
-                .anyMatch(Vocabulary::isTelling);
-        if (!telling) {
+        if (!HeaderUnit.tellsColumn(header.raw())) {
             return null;
         }
         List<ColumnSpec> measured = spec.columns().stream()
-                .filter(column -> fits(column, header.raw()))
+                .filter(column -> HeaderUnit.fits(column, header.raw()))
                 .toList();
         return measured.size() == 1
                 ? new Heading(measured, header.raw(), 2, false, word(measured.get(0), header))
-                : null;
-    }
-
-    private static boolean isTelling(Unit unit) {
-        Dimension dimension = unit.dimension();
-        boolean dry = dimension.exponent(Dimension.Base.DRY_MATTER) == 1;
-        boolean fresh = dimension.exponent(Dimension.Base.MASS) == 1;
-        return dry && dimension.exponent(Dimension.Base.MASS) == 0
-                || fresh && dimension.exponent(Dimension.Base.TIME) == -1;
-    }
-
-    private static List<Unit> units(UnitText text) {
-        return text instanceof UnitText.Known known
-                ? List.of(known.unit())
-                : text instanceof UnitText.Ambiguous ambiguous ? ambiguous.candidates() : List.of();
-    }
-
-    /** "£/pack" in words, "Price per pack": it is money, and not the pack; null if it does not begin with money. */
-    private static HeaderText price(HeaderText header) {
-        String raw = header.raw().strip();
-        boolean money = raw.length() > 1 && Character.getType(raw.charAt(0)) == Character.CURRENCY_SYMBOL;
-        String per = money ? raw.substring(1).strip() : "";
-        if (per.startsWith("/")) {
-            return HeaderText.of("Price per " + per.substring(1).strip());
-        }
-        return per.regionMatches(true, 0, "per ", 0, 4) ? HeaderText.of("Price " + per) : null;
-    }
-
-    /** "Miles to bowser" with its words in the usual order, "Distance to bowser (Miles)"; null if it is nothing like it. */
-    private static HeaderText distance(HeaderText header) {
-        List<String> words = header.words();
-        boolean goes =
-                words.size() > 2 && (words.get(1).equals("to") || words.get(1).equals("from"));
-        if (!goes) {
-            return null;
-        }
-        String unit = header.raw().substring(0, header.ends().get(0)).strip();
-        boolean length = UnitText.read(unit, CustomaryUnits.UNSET) instanceof UnitText.Known known
-                && known.unit().isCompatible(Units.M);
-        return length
-                ? HeaderText.of(
-                        "Distance" + header.raw().substring(header.ends().get(0)) + " (" + unit + ")")
                 : null;
     }
 
@@ -317,37 +267,23 @@ final class Vocabulary {
         String rest = "";
         for (ColumnSpec candidate : candidates) {
             String read = rest(candidate, header, count);
-            if (read != null && (read.isEmpty() || fits(candidate, read))) {
+            if (read != null && (read.isEmpty() || HeaderUnit.fits(candidate, read))) {
                 fitting.add(candidate);
                 rest = read;
             }
         }
-        if (fitting.isEmpty() && isMoney(header.rest(count))) {
+        if (fitting.isEmpty() && HeaderUnit.isMoney(header.rest(count))) {
             return null;
         }
         if (fitting.isEmpty()) {
             // "Rate/ac" tells of what it is a rate no more than "Rate" does.
-            boolean empty = header.rest(count).isEmpty() || header.isSetOff(count) || isAreaAlone(header.rest(count));
+            boolean empty = header.rest(count).isEmpty()
+                    || header.isSetOff(count)
+                    || HeaderUnit.isAreaAlone(header.rest(count));
             return empty ? new Heading(candidates, header.rest(count), 1, false, null) : null;
         }
         boolean told = fitting.size() == 1 && candidates.size() > 1 && !rest.isEmpty();
         return new Heading(fitting, rest, told ? 2 : 1, false, null);
-    }
-
-    /** Whether a unit text can be read as a unit of this column; gallons per acre are water, never a dose. */
-    private static boolean fits(ColumnSpec column, String rest) {
-        if (column.type() == ColumnSpec.Type.DOSE) {
-            return !(DoseText.read(rest, CustomaryUnits.UNSET) instanceof DoseText.Unknown)
-                    && !Words.normal(rest).startsWith("gal")
-                    && !Words.normal(rest).equals("gpa");
-        }
-        UnitText text = UnitText.read(rest, CustomaryUnits.UNSET);
-        if (text instanceof UnitText.Known known) {
-            return column.measuredBy(known.unit()) || column.measuredBy(UnitText.ofDryMatter(known.unit()));
-        }
-        return text instanceof UnitText.Ambiguous ambiguous
-                && (ambiguous.candidates().isEmpty()
-                        || ambiguous.candidates().stream().anyMatch(column::measuredBy));
     }
 
     /** What a header says beside the name, or null if that makes it another thing ("Field notes"). */
@@ -368,58 +304,21 @@ final class Vocabulary {
                 || column.type() == ColumnSpec.Type.DATE
                 || column.type() == ColumnSpec.Type.NOZZLE;
         if (text) {
-            return header.isSetOff(count) || UnitWordsOnly.isUnit(rest) ? "" : null;
+            return header.isSetOff(count) || HeaderUnit.isUnit(rest) ? "" : null;
         }
         ColumnSpec qualifier = spec.qualifiers().get(column);
         String bare = rest;
-        if (qualifier != null && !UnitWordsOnly.isUnit(rest)) {
+        if (qualifier != null && !HeaderUnit.isUnit(rest)) {
             if (words.get(column).containsKey(Words.normal(rest))) {
                 return "";
             }
             bare = ColumnUnit.withoutWords(rest, qualifier.choices());
         }
-        if (isMoney(bare) && !isMoney(column)) {
+        if (HeaderUnit.isMoney(bare) && !HeaderUnit.isMoney(column)) {
             return null;
         }
-        boolean readable = header.isSetOff(count) || UnitWordsOnly.isUnit(bare) || isBasis(bare);
+        boolean readable = header.isSetOff(count) || HeaderUnit.isUnit(bare) || HeaderUnit.isBasis(bare);
         return readable ? bare : null;
-    }
-
-    /** "Labour £/h" is what it costs, and no number of people. */
-    private static boolean isMoney(String unit) {
-        return UnitText.read(unit, CustomaryUnits.UNSET) instanceof UnitText.Known known
-                && known.unit().dimension().exponent(Dimension.Base.MONEY) != 0;
-    }
-
-    /** Whether a column may be in money; a dose is none, though its unit is in each row and not in its symbol. */
-    private static boolean isMoney(ColumnSpec column) {
-        return column.type() != ColumnSpec.Type.NUMBER && column.type() != ColumnSpec.Type.DOSE
-                || column.symbol().unit().dimension().exponent(Dimension.Base.MONEY) != 0;
-    }
-
-    /** "/ac" or "per ha": for each of an area, and nothing of what. */
-    private static boolean isAreaAlone(String rest) {
-        if (!isBasis(rest)) {
-            return false;
-        }
-        String area = rest.substring(rest.startsWith("/") ? 1 : "per ".length()).strip();
-        return UnitText.read(area, CustomaryUnits.UNSET) instanceof UnitText.Known known
-                && known.unit().isCompatible(Units.HA);
-    }
-
-    private static boolean isBasis(String rest) {
-        return rest.startsWith("/") || rest.regionMatches(true, 0, "per ", 0, 4);
-    }
-
-    /** The unit at the end of a header whose name is settled elsewhere. */
-    private static String unitSuffix(HeaderText header) {
-        for (int count = 0; count <= header.words().size(); count++) {
-            String rest = header.rest(count);
-            if (UnitWordsOnly.isUnit(rest)) {
-                return rest;
-            }
-        }
-        return "";
     }
 
     private String word(ColumnSpec column, HeaderText header) {
@@ -441,14 +340,5 @@ final class Vocabulary {
             }
         }
         return found.size() == 1 ? found.iterator().next() : null;
-    }
-
-    /** Tells units from other words, whatever country they are from. */
-    private static final class UnitWordsOnly {
-        static boolean isUnit(String text) {
-            return !text.isEmpty()
-                    && (!(UnitText.read(text, CustomaryUnits.UNSET) instanceof UnitText.Unknown)
-                            || !(DoseText.read(text, CustomaryUnits.UNSET) instanceof DoseText.Unknown));
-        }
     }
 }

@@ -1,0 +1,96 @@
+package org.rickyard.lists;
+
+import java.util.List;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Dimension;
+import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.UnitText;
+import org.rickyard.quantity.Units;
+
+/** What stands beside the name in a header, taken as a unit. */
+final class HeaderUnit {
+    private HeaderUnit() {}
+
+    /** Tells units from other words, whatever country they are from. */
+    static boolean isUnit(String text) {
+        return !text.isEmpty()
+                && (!(UnitText.read(text, CustomaryUnits.UNSET) instanceof UnitText.Unknown)
+                        || !(DoseText.read(text, CustomaryUnits.UNSET) instanceof DoseText.Unknown));
+    }
+
+    /**
+     * Whether a unit alone tells what is measured in it: one of dry matter, or of a mass in a time, as "kg DM/m3" and
+     * "kg/hd/day" are.
+     */
+    static boolean tellsColumn(String text) {
+        return units(UnitText.read(text, CustomaryUnits.UNSET)).stream().anyMatch(HeaderUnit::isTelling);
+    }
+
+    private static boolean isTelling(Unit unit) {
+        Dimension dimension = unit.dimension();
+        boolean dry = dimension.exponent(Dimension.Base.DRY_MATTER) == 1;
+        boolean fresh = dimension.exponent(Dimension.Base.MASS) == 1;
+        return dry && dimension.exponent(Dimension.Base.MASS) == 0
+                || fresh && dimension.exponent(Dimension.Base.TIME) == -1;
+    }
+
+    private static List<Unit> units(UnitText text) {
+        return text instanceof UnitText.Known known
+                ? List.of(known.unit())
+                : text instanceof UnitText.Ambiguous ambiguous ? ambiguous.candidates() : List.of();
+    }
+
+    /** Whether a unit text can be read as a unit of this column; gallons per acre are water, never a dose. */
+    static boolean fits(ColumnSpec column, String rest) {
+        if (column.type() == ColumnSpec.Type.DOSE) {
+            return !(DoseText.read(rest, CustomaryUnits.UNSET) instanceof DoseText.Unknown)
+                    && !Words.normal(rest).startsWith("gal")
+                    && !Words.normal(rest).equals("gpa");
+        }
+        UnitText text = UnitText.read(rest, CustomaryUnits.UNSET);
+        if (text instanceof UnitText.Known known) {
+            return column.measuredBy(known.unit()) || column.measuredBy(UnitText.ofDryMatter(known.unit()));
+        }
+        return text instanceof UnitText.Ambiguous ambiguous
+                && (ambiguous.candidates().isEmpty()
+                        || ambiguous.candidates().stream().anyMatch(column::measuredBy));
+    }
+
+    /** "Labour £/h" is what it costs, and no number of people. */
+    static boolean isMoney(String unit) {
+        return UnitText.read(unit, CustomaryUnits.UNSET) instanceof UnitText.Known known
+                && known.unit().dimension().exponent(Dimension.Base.MONEY) != 0;
+    }
+
+    /** Whether a column may be in money; a dose is none, though its unit is in each row and not in its symbol. */
+    static boolean isMoney(ColumnSpec column) {
+        return column.type() != ColumnSpec.Type.NUMBER && column.type() != ColumnSpec.Type.DOSE
+                || column.symbol().unit().dimension().exponent(Dimension.Base.MONEY) != 0;
+    }
+
+    /** "/ac" or "per ha": for each of an area, and nothing of what. */
+    static boolean isAreaAlone(String rest) {
+        if (!isBasis(rest)) {
+            return false;
+        }
+        String area = rest.substring(rest.startsWith("/") ? 1 : "per ".length()).strip();
+        return UnitText.read(area, CustomaryUnits.UNSET) instanceof UnitText.Known known
+                && known.unit().isCompatible(Units.HA);
+    }
+
+    static boolean isBasis(String rest) {
+        return rest.startsWith("/") || rest.regionMatches(true, 0, "per ", 0, 4);
+    }
+
+    /** The unit at the end of a header whose name is settled elsewhere. */
+    static String ofEnd(HeaderText header) {
+        for (int count = 0; count <= header.words().size(); count++) {
+            String rest = header.rest(count);
+            if (isUnit(rest)) {
+                return rest;
+            }
+        }
+        return "";
+    }
+}
