@@ -386,7 +386,11 @@ final class Binder {
 
     /** What is eaten fresh is no dry matter without the share of it: that, and not the intake, is what lacks. */
     private void askAboutFreshIntake() {
-        if (!bindings.containsKey(Herds.INTAKE) || bindings.containsKey(Herds.DM)) {
+        if (!bindings.containsKey(Herds.INTAKE)) {
+            return;
+        }
+        if (bindings.containsKey(Herds.DM)) {
+            bindings.get(Herds.INTAKE).forEach(this::tellIntakeOfNoUnit);
             return;
         }
         for (Binding intake : bindings.get(Herds.INTAKE)) {
@@ -399,6 +403,18 @@ final class Binder {
                                 + ", and no column DM says how much of it is dry matter, so the demand is left out. Add"
                                 + " a column DM (%), or, if it is dry matter, write so: Intake (kg DM/day)."));
             }
+        }
+    }
+
+    /** A column DM is needed for feed as it lies alone, so beside it an intake without a unit may well be that. */
+    private void tellIntakeOfNoUnit(Binding intake) {
+        if (intake.unit().assumed() && !ColumnUnit.saysDryMatter(intake.header())) {
+            findings.add(Finding.caution(
+                    table.address(table.headerRow, intake.sheetColumn()),
+                    Words.quoted(intake.header())
+                            + " says no unit and is read as kg DM a day, though a column DM stands"
+                            + " beside it, which only feed as it lies has need of. If it is that, write kg fresh/day in"
+                            + " the header; if it is dry matter, kg DM/day."));
         }
     }
 }

@@ -308,6 +308,7 @@ final class TableFinder {
         }
         FoundTable table =
                 new FoundTable(grid, row, roles.stream().map(hints::applied).toList(), range, headers);
+        table.unitColumns = hints.unitColumns();
         tables.add(table);
         return table;
     }

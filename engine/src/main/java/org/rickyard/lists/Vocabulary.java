@@ -282,6 +282,9 @@ final class Vocabulary {
                 rest = read;
             }
         }
+        if (fitting.isEmpty() && HeaderUnit.isMoney(header.rest(count))) {
+            return null;
+        }
         if (fitting.isEmpty()) {
             // "Rate/ac" tells of what it is a rate no more than "Rate" does.
             boolean empty = header.rest(count).isEmpty()
