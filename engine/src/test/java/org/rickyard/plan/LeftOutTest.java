@@ -65,4 +65,23 @@ class LeftOutTest {
         assertThat(worked.results()).noneMatch(result -> result.id().equals("holding-hours") && result.given());
         assertThat(said(worked)).isEmpty();
     }
+
+    @Test
+    void whereThereIsOneHoldingWithoutANameTheSentenceStandsAlone() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)"), row("A", 10))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)"),
+                        row("Mower", "mower", 3, 10),
+                        row("Rake", "rake", 6, null))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine"),
+                        row("A", "mowing", "Mower"),
+                        row("A", "raking", "Rake"))
+                .run();
+        assertThat(said(worked)).isNotEmpty().allSatisfy(message -> assertThat(message)
+                .startsWith("some of the listed work"));
+    }
 }
