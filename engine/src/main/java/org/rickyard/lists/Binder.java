@@ -307,9 +307,11 @@ final class Binder {
             }
         }
         // Without the one column that a list cannot do without, a second header for it is a question, not a remark.
+        // What a sheet Layout says is the answer to that question.
         boolean rival = heading.candidates().size() == 1
                 && open.isEmpty()
-                && heading.candidates().get(0).required();
+                && heading.candidates().get(0).required()
+                && !isSettled(heading.candidates().get(0));
         if (open.isEmpty() && !rival) {
             findings.add(Finding.note(
                     table.address(table.headerRow, sheetColumn),
@@ -325,7 +327,15 @@ final class Binder {
                                     : " are taken from other columns.")));
             return;
         }
-        List<ColumnSpec> candidates = rival ? heading.candidates() : open;
+        if (rival) {
+            ColumnSpec column = heading.candidates().get(0);
+            List<Binding> all = new ArrayList<>(bindings.get(column));
+            all.add(new Binding(
+                    sheetColumn, table.headers[sheetColumn], heading.rest(), new ColumnUnit(null, false, null), true));
+            bindings.put(column, List.of(askWhichHeader(column, all)));
+            return;
+        }
+        List<ColumnSpec> candidates = open;
         String header = table.headers[sheetColumn];
         String names = String.join(
                 " or ", heading.candidates().stream().map(ColumnSpec::name).toList());
@@ -345,6 +355,15 @@ final class Binder {
                     List.of(new Binding(
                             sheetColumn, header, heading.rest(), new ColumnUnit(null, false, message), true)));
         }
+    }
+
+    private boolean isSettled(ColumnSpec column) {
+        for (Vocabulary.Heading heading : match.headings()) {
+            if (heading != null && heading.settled() && heading.candidates().contains(column)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void askAboutPower() {
