@@ -163,8 +163,8 @@ final class RowReader {
             if (lone++ < MOST_FINDINGS) {
                 findings.add(Finding.caution(
                         table.address(row, identity[0]),
-                        "This row holds nothing but " + Words.quoted(text(row, identity[0]))
-                                + ", so it is not read as a row of " + name() + "."));
+                        "This row holds nothing but " + Words.quoted(words(row)) + ", so it is not read as a row of "
+                                + name() + "."));
             }
         }
         titles.clear();
@@ -238,6 +238,17 @@ final class RowReader {
         String text = identity.length == 0 ? "" : Words.trim(text(row, identity[0]));
         String first = Words.normal(text).split(" ")[0];
         return text.startsWith("(") && text.endsWith(")") || text.startsWith("*") || REMARKS.contains(first);
+    }
+
+    /** All that stands in a row of the list. */
+    private String words(int row) {
+        List<String> words = new ArrayList<>();
+        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
+            if (!isBlank(row, column)) {
+                words.add(text(row, column));
+            }
+        }
+        return String.join(" ", words);
     }
 
     private String text(int row, int column) {
