@@ -50,7 +50,7 @@ final class Binder {
             }
         }
         askAboutPower();
-        askAboutFreshIntake();
+        new HerdIntake(table, bindings, findings).ask();
         if (!assumed.isEmpty()) {
             findings.add(Finding.note(
                     table.address(table.headerRow, table.firstColumn),
@@ -381,40 +381,6 @@ final class Binder {
                     Machines.POWER_BASIS,
                     List.of(new Binding(
                             power.sheetColumn(), power.header(), "", new ColumnUnit(null, false, "basis"), true)));
-        }
-    }
-
-    /** What is eaten fresh is no dry matter without the share of it: that, and not the intake, is what lacks. */
-    private void askAboutFreshIntake() {
-        if (!bindings.containsKey(Herds.INTAKE)) {
-            return;
-        }
-        if (bindings.containsKey(Herds.DM)) {
-            bindings.get(Herds.INTAKE).forEach(this::tellIntakeOfNoUnit);
-            return;
-        }
-        for (Binding intake : bindings.get(Herds.INTAKE)) {
-            Unit unit = intake.unit().unit();
-            if (unit != null
-                    && unit.isCompatible(Herds.INTAKE.alternatives().get(0).unit())) {
-                findings.add(Finding.caution(
-                        table.address(table.headerRow, intake.sheetColumn()),
-                        Words.quoted(intake.header()) + " is read as feed as it lies, in " + unit
-                                + ", and no column DM says how much of it is dry matter, so the demand is left out. Add"
-                                + " a column DM (%), or, if it is dry matter, write so: Intake (kg DM/day)."));
-            }
-        }
-    }
-
-    /** A column DM is needed for feed as it lies alone, so beside it an intake without a unit may well be that. */
-    private void tellIntakeOfNoUnit(Binding intake) {
-        if (intake.unit().assumed() && !ColumnUnit.saysDryMatter(intake.header())) {
-            findings.add(Finding.caution(
-                    table.address(table.headerRow, intake.sheetColumn()),
-                    Words.quoted(intake.header())
-                            + " says no unit and is read as kg DM a day, though a column DM stands"
-                            + " beside it, which only feed as it lies has need of. If it is that, write kg fresh/day in"
-                            + " the header; if it is dry matter, kg DM/day."));
         }
     }
 }
