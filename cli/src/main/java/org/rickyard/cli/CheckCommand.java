@@ -69,6 +69,9 @@ final class CheckCommand implements Callable<Integer> {
             findings(run.sheets().findings());
             long withheld = WithheldResults.of(run.plan()).count();
             long all = Results.count(run.plan());
+            if (Opening.nothingYet(run, console)) {
+                return Exit.DONE;
+            }
             console.answers()
                     .println(all - withheld + " of " + all + (all == 1 ? " result" : " results") + " can be given, "
                             + withheld + " withheld.");

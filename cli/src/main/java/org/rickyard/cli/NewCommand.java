@@ -59,7 +59,7 @@ final class NewCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         String name = String.valueOf(file.getFileName());
         if (!name.toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
-            throw new ParameterException(spec.commandLine(), "the name of the new workbook should end in .xlsx");
+            throw new ParameterException(spec.commandLine(), "The name of the new workbook should end in .xlsx");
         }
         if (Files.exists(file)) {
             console.insist("\"" + name + "\" is there already and was left as it is. Choose another name.");

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.rickyard.audit.Results;
 import org.rickyard.lists.Finding;
 import org.rickyard.run.Recalculation;
 import org.rickyard.run.RunOptions;
@@ -68,6 +69,16 @@ final class Opening {
                 .limit(5)
                 .forEach(finding -> console.insist("  " + Report.words(finding)));
         console.insist("'rickyard new lists.xlsx' makes a workbook with every list and its headers.");
+        return true;
+    }
+
+    /** Says so where lists were found and nothing in them can be worked out, as in a workbook that was just made. */
+    static boolean nothingYet(Recalculation run, Console console) {
+        if (Results.count(run.plan()) > 0) {
+            return false;
+        }
+        console.insist("There are no results yet: the lists that were found hold no rows that can be worked out. Fields"
+                + " and machines alone are enough for first answers.");
         return true;
     }
 

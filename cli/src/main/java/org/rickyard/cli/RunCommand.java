@@ -122,7 +122,7 @@ final class RunCommand implements Callable<Integer> {
         if (to != null && !ending(to).equals(ending(book))) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "the name after --to should end in " + ending(book) + " as the workbook's does; with another ending"
+                    "The name after --to should end in " + ending(book) + " as the workbook's does; with another ending"
                             + " spreadsheet programs will not open it");
         }
     }
@@ -157,6 +157,7 @@ final class RunCommand implements Callable<Integer> {
             report.answers();
             report.messages();
             console.say(written.words(replacement.target(), outcome));
+            Opening.nothingYet(run, console);
             report.whereToLook();
             return strict && report.withheld() > 0 ? Exit.WITHHELD : Exit.DONE;
         }
@@ -189,6 +190,7 @@ final class RunCommand implements Callable<Integer> {
             report.answers();
             report.messages();
             console.say(Written.planned(open, run, goal, report));
+            Opening.nothingYet(run, console);
             return strict && report.withheld() > 0 ? Exit.WITHHELD : Exit.DONE;
         }
     }

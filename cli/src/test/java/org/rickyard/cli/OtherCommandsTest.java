@@ -45,6 +45,21 @@ class OtherCommandsTest {
     }
 
     @Test
+    void aWorkbookJustMadeIsSaidToHaveNoResultsYet() {
+        Path farm = folder.resolve("farm.xlsx");
+        Ran.rickyard("new", farm);
+
+        Ran check = Ran.rickyard("check", farm);
+        Ran run = Ran.rickyard("run", farm, "--to", folder.resolve("out.xlsx"));
+
+        assertThat(check.code()).isZero();
+        assertThat(check.out()).doesNotContain("0 of 0");
+        assertThat(check.err()).contains("There are no results yet");
+        assertThat(run.code()).isZero();
+        assertThat(run.err()).contains("There are no results yet");
+    }
+
+    @Test
     void checkPutsStopsFirst() throws Exception {
         FarmBook overdosed = FarmBook.usual().with("Jobs", 2, 5, 2.5);
 

@@ -64,7 +64,8 @@ public final class AllFindings {
                     findings.add(new Finding(
                             rule.severity(),
                             Optional.of(places.cell(table.spec(), shown, row)),
-                            String.join(", ", Results.about(table, row).values()) + ": " + rule.text()
+                            about(table, row)
+                                    + rule.text()
                                     + RuleFigures.of(
                                             table, rule, row, plan.lists().dayZero(), places)));
                 }
@@ -76,6 +77,12 @@ public final class AllFindings {
                         (count - most) + " more rows on '" + places.sheet(table.spec()) + "': " + rule.text()));
             }
         }
+    }
+
+    /** Whom or what a caution is about; nothing for the only row of a workbook without holdings. */
+    private static String about(ResultTable table, int row) {
+        String names = String.join(", ", Results.about(table, row).values());
+        return names.isEmpty() ? "" : names + ": ";
     }
 
     /** A default is shown as one, and which answer would improve which result. */

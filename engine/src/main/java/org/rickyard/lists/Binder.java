@@ -50,7 +50,7 @@ final class Binder {
             }
         }
         askAboutPower();
-        askAboutFreshIntake();
+        new HerdIntake(table, bindings, findings).ask();
         if (!assumed.isEmpty()) {
             findings.add(Finding.note(
                     table.address(table.headerRow, table.firstColumn),
@@ -307,9 +307,11 @@ final class Binder {
             }
         }
         // Without the one column that a list cannot do without, a second header for it is a question, not a remark.
+        // What a sheet Layout says is the answer to that question.
         boolean rival = heading.candidates().size() == 1
                 && open.isEmpty()
-                && heading.candidates().get(0).required();
+                && heading.candidates().get(0).required()
+                && !isSettled(heading.candidates().get(0));
         if (open.isEmpty() && !rival) {
             findings.add(Finding.note(
                     table.address(table.headerRow, sheetColumn),
@@ -325,7 +327,15 @@ final class Binder {
                                     : " are taken from other columns.")));
             return;
         }
-        List<ColumnSpec> candidates = rival ? heading.candidates() : open;
+        if (rival) {
+            ColumnSpec column = heading.candidates().get(0);
+            List<Binding> all = new ArrayList<>(bindings.get(column));
+            all.add(new Binding(
+                    sheetColumn, table.headers[sheetColumn], heading.rest(), new ColumnUnit(null, false, null), true));
+            bindings.put(column, List.of(askWhichHeader(column, all)));
+            return;
+        }
+        List<ColumnSpec> candidates = open;
         String header = table.headers[sheetColumn];
         String names = String.join(
                 " or ", heading.candidates().stream().map(ColumnSpec::name).toList());
@@ -347,6 +357,15 @@ final class Binder {
         }
     }
 
+    private boolean isSettled(ColumnSpec column) {
+        for (Vocabulary.Heading heading : match.headings()) {
+            if (heading != null && heading.settled() && heading.candidates().contains(column)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void askAboutPower() {
         if (bindings.containsKey(Machines.POWER)
                 && !bindings.containsKey(Machines.POWER_BASIS)
@@ -362,24 +381,6 @@ final class Binder {
                     Machines.POWER_BASIS,
                     List.of(new Binding(
                             power.sheetColumn(), power.header(), "", new ColumnUnit(null, false, "basis"), true)));
-        }
-    }
-
-    /** What is eaten fresh is no dry matter without the share of it: that, and not the intake, is what lacks. */
-    private void askAboutFreshIntake() {
-        if (!bindings.containsKey(Herds.INTAKE) || bindings.containsKey(Herds.DM)) {
-            return;
-        }
-        for (Binding intake : bindings.get(Herds.INTAKE)) {
-            Unit unit = intake.unit().unit();
-            if (unit != null
-                    && unit.isCompatible(Herds.INTAKE.alternatives().get(0).unit())) {
-                findings.add(Finding.caution(
-                        table.address(table.headerRow, intake.sheetColumn()),
-                        Words.quoted(intake.header()) + " is read as feed as it lies, in " + unit
-                                + ", and no column DM says how much of it is dry matter, so the demand is left out. Add"
-                                + " a column DM (%), or, if it is dry matter, write so: Intake (kg DM/day)."));
-            }
         }
     }
 }

@@ -139,7 +139,7 @@ public final class Choices {
             "Scotland: scot, alba",
             "Northern Ireland: ni, n ireland, ulster",
             "Ireland: republic of ireland, roi, eire, irl",
-            "other: elsewhere");
+            "other: elsewhere, usa, us, u s a, united states, america, canada, new zealand, nz, australia, other country");
 
     /** When feed is used. */
     public static final Map<String, List<String>> FEEDING_SEASON =

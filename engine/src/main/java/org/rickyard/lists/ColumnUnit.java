@@ -99,7 +99,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
     }
 
     /** "DM intake (kg/day)" is kilograms of dry matter, though its unit alone would be feed as it lies. */
-    private static boolean saysDryMatter(String header) {
+    static boolean saysDryMatter(String header) {
         String normal = Words.normal(header);
         return Words.holds(normal, "dm") || Words.holds(normal, "dmi") || Words.holds(normal, "dry matter");
     }

@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /** A place in a sheet that was recognised as one or more lists: its header and the rows that are its data. */
 final class FoundTable {
@@ -16,6 +17,8 @@ final class FoundTable {
     final Grid.TableRange range;
     /** Headers per column of the sheet; null where there is none. */
     final String[] headers;
+    /** Columns that say nothing but the unit of the column on their left. */
+    Set<Integer> unitColumns = Set.of();
     /** The row of units under the header, or -1. */
     int unitsRow = -1;
     /** The second row of a header two rows deep, or -1. */
@@ -92,8 +95,11 @@ final class FoundTable {
         return numeric.stream().toArray();
     }
 
-    /** Whether the header of a sheet column means a certain column of any of its lists. */
+    /** Whether the header of a sheet column means a certain column of any of its lists, or the unit of one. */
     boolean knows(int sheetColumn) {
+        if (unitColumns.contains(sheetColumn)) {
+            return true;
+        }
         for (HeaderRow.Match match : roles) {
             Vocabulary.Heading heading = match.headings()[sheetColumn - match.firstColumn()];
             if (heading != null && heading.isCertain()) {

@@ -1,6 +1,7 @@
 package org.rickyard.lists;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +42,9 @@ final class HeaderHints {
     private final int headerRow;
     private final String[] headers;
     private final List<Finding> findings;
+
+    /** Columns of the sheet that say the unit of the column on their left. */
+    private final Set<Integer> unitColumns = new HashSet<>();
 
     HeaderHints(Grid grid, int headerRow, String[] headers, List<Finding> findings) {
         this.grid = grid;
@@ -88,6 +92,11 @@ final class HeaderHints {
             cautionPasses(units);
         }
         return units;
+    }
+
+    /** The columns of the sheet that were found to say the unit of the column on their left. */
+    Set<Integer> unitColumns() {
+        return unitColumns;
     }
 
     /** A "Task" is an operation if its cells are, "mow", "spray"; "T1 wheat" beside what is sprayed is the name of a job. */
@@ -337,6 +346,7 @@ final class HeaderHints {
         }
         if (left.isCertain() && left.column().isNumeric() && left.rest().isEmpty()) {
             headings[place - 1] = left.as(left.column(), theUnit(sheetColumn));
+            unitColumns.add(sheetColumn);
             note(sheetColumn, " is read as the unit of " + Words.quoted(headers[sheetColumn - 1]) + ".");
         }
     }

@@ -63,8 +63,9 @@ final class HeaderUnit {
                 && known.unit().dimension().exponent(Dimension.Base.MONEY) != 0;
     }
 
+    /** Whether a column may be in money; a dose is none, though its unit is in each row and not in its symbol. */
     static boolean isMoney(ColumnSpec column) {
-        return column.type() != ColumnSpec.Type.NUMBER
+        return column.type() != ColumnSpec.Type.NUMBER && column.type() != ColumnSpec.Type.DOSE
                 || column.symbol().unit().dimension().exponent(Dimension.Base.MONEY) != 0;
     }
 

@@ -41,6 +41,8 @@ public final class Machines {
                             "write clamp roller (packs silage by its weight) or field rolls (rolls land by its width)",
                     "spreader", "write fertiliser spreader, muck spreader or tedder",
                     "harvester", "write forager or combine",
+                    "self propelled harvester", "write forager or combine",
+                    "sp harvester", "write forager or combine",
                     "packer",
                             "write clamp roller (packs silage by its weight) or field rolls (packs land by its width)"))
             .help("mower, tedder, rake, forager, trailer, sprayer, ...");

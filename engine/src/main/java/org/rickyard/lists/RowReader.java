@@ -9,43 +9,6 @@ import org.rickyard.quantity.UnitText;
 
 /** Goes down the rows under a header and says which are data, and which are units, blanks, totals or something else. */
 final class RowReader {
-    private static final Set<String> TOTALS = Set.of(
-            "total",
-            "sum",
-            "subtotal",
-            "sub total",
-            "grand total",
-            "total area",
-            "total ha",
-            "total ac",
-            "overall",
-            "overall total",
-            "farm total",
-            "average",
-            "mean",
-            "total hectare",
-            "total acre",
-            "total tonne",
-            "total t",
-            "block total",
-            "holding total",
-            "sum total",
-            "total farm",
-            "total all field",
-            "all field",
-            "total head",
-            "total cow",
-            "total cattle",
-            "total stock",
-            "total animal",
-            "total number",
-            "total acreage",
-            "total silage",
-            "total feed",
-            "total tonnage",
-            "total dm",
-            "total t dm");
-
     /** First words of a line that is a remark, where it has nothing beside it. */
     private static final Set<String> REMARKS = Set.of("note", "nb", "remark", "see", "source");
 
@@ -56,6 +19,7 @@ final class RowReader {
     private final List<Finding> findings;
     private final int[] identity;
     private final int[] numeric;
+    private final TotalsRows totals;
     private boolean blankBefore;
     private boolean totalsSeen;
     private boolean ended;
@@ -65,19 +29,20 @@ final class RowReader {
     private int nameless;
     private int lone;
 
+    /** Rows with nothing but a name since the last full one. */
+    private final List<Integer> titles = new ArrayList<>();
+
+    /** Of the rows left over, the last ones with nothing but a name. */
+    private int titlesLeft;
+
     RowReader(FoundTable table, List<Finding> findings) {
         this.table = table;
         this.grid = table.grid;
         this.findings = findings;
         this.identity = table.columnsOf(table.roles.get(0).vocabulary().spec.identity());
         this.numeric = table.numericColumns();
+        this.totals = new TotalsRows(table, identity, numeric);
     }
-
-    /** Rows with nothing but a name since the last full one. */
-    private final List<Integer> titles = new ArrayList<>();
-
-    /** Of the rows left over, the last ones with nothing but a name. */
-    private int titlesLeft;
 
     FoundTable table() {
         return table;
@@ -148,7 +113,7 @@ final class RowReader {
             table.unitsRow = row;
             return;
         }
-        if (isTotals(row)) {
+        if (totals.holds(row, isNamed(row))) {
             totalsSeen = true;
             note(row, "This row of totals is not read as a row of " + name() + ".");
             return;
@@ -198,8 +163,8 @@ final class RowReader {
             if (lone++ < MOST_FINDINGS) {
                 findings.add(Finding.caution(
                         table.address(row, identity[0]),
-                        "This row holds nothing but " + Words.quoted(text(row, identity[0]))
-                                + ", so it is not read as a row of " + name() + "."));
+                        "This row holds nothing but " + Words.quoted(words(row)) + ", so it is not read as a row of "
+                                + name() + "."));
             }
         }
         titles.clear();
@@ -275,6 +240,17 @@ final class RowReader {
         return text.startsWith("(") && text.endsWith(")") || text.startsWith("*") || REMARKS.contains(first);
     }
 
+    /** All that stands in a row of the list. */
+    private String words(int row) {
+        List<String> words = new ArrayList<>();
+        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
+            if (!isBlank(row, column)) {
+                words.add(text(row, column));
+            }
+        }
+        return String.join(" ", words);
+    }
+
     private String text(int row, int column) {
         return grid.kind(row, column) == Grid.Kind.NUMBER
                 ? Words.digits(grid.number(row, column))
@@ -314,63 +290,6 @@ final class RowReader {
                 || normal.equals("n a")
                 || normal.equals("yes no")
                 || normal.equals("y n");
-    }
-
-    private boolean isTotals(int row) {
-        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
-            Grid.Kind kind = grid.kind(row, column);
-            if (kind == Grid.Kind.TEXT) {
-                String text = grid.text(row, column);
-                if (text.length() <= 24 && mayBeTotals(text) && TOTALS.contains(Words.normal(text))) {
-                    return true;
-                }
-            }
-        }
-        if (isNamed(row) && !isCalledTotal(row)) {
-            return false;
-        }
-        for (int column : numeric) {
-            if (grid.isFormula(row, column)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** "Total insured": with a formula under the figures it sums them up, and is no name of a row of its own. */
-    private boolean isCalledTotal(int row) {
-        for (int column : identity) {
-            if (grid.kind(row, column) == Grid.Kind.TEXT
-                    && grid.text(row, column).strip().regionMatches(true, 0, "total ", 0, "total ".length())) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** A cheap look at the beginning, since every row is asked. */
-    private static boolean mayBeTotals(String text) {
-        int start = 0;
-        while (start < text.length() && !Character.isLetter(text.charAt(start))) {
-            start++;
-        }
-        if (start == text.length()) {
-            return false;
-        }
-        String beginning =
-                switch (Character.toLowerCase(text.charAt(start))) {
-                    case 't' -> "total";
-                    case 's' -> "su";
-                    case 'g' -> "grand";
-                    case 'a' -> text.regionMatches(true, start, "all", 0, 3) ? "all" : "average";
-                    case 'm' -> "mean";
-                    case 'o' -> "overall";
-                    case 'f' -> "farm total";
-                    case 'b' -> "block total";
-                    case 'h' -> "holding total";
-                    default -> null;
-                };
-        return beginning != null && text.regionMatches(true, start, beginning, 0, beginning.length());
     }
 
     /** Words where this list has figures, and no figures: the header of a table this engine does not know. */

@@ -77,9 +77,13 @@ public final class Stocks {
                             "feed stock",
                             "fodder stocks",
                             "winter fodder",
-                            "supplement on hand"),
+                            "supplement on hand",
+                            "feed inventory",
+                            "silage inventory",
+                            "forage inventory"),
                     List.of(HOLDING, STORE, KIND, AMOUNT, COUNT, WEIGHT_EACH, DM, DATE, ALREADY_FED))
             .identifiedBy(STORE)
+            .otherwise(STORE, "storage, stored in")
             .ifNamed(STORE, "clamp, clamp name, pit, pit name, silo, bunker, bay, clamp no, pit no, clamp or stack")
             .needsOneOf(List.of(AMOUNT), List.of(COUNT, WEIGHT_EACH))
             .needsHeaders(3);

@@ -308,6 +308,7 @@ final class TableFinder {
         }
         FoundTable table =
                 new FoundTable(grid, row, roles.stream().map(hints::applied).toList(), range, headers);
+        table.unitColumns = hints.unitColumns();
         tables.add(table);
         return table;
     }
@@ -340,7 +341,9 @@ final class TableFinder {
             boolean isNamed = named.contains(vocabulary);
             HeaderRow.Match match = headerRow.match(vocabulary, headers, first, last, isNamed);
             int worth = match.matched() + (isNamed ? 2 : 0);
-            boolean near = worth >= 4 && match.score() > match.matched();
+            // On a sheet of the list's own name, what it is known by is enough to miss the rest of it.
+            boolean own = vocabulary.isCalled(grid.sheet()) && vocabulary.isKnownIn(match);
+            boolean near = (worth >= 4 || own) && match.score() > match.matched();
             if (near && (nearest == null || match.score() > nearest.score())) {
                 nearest = match;
                 nearestRow = row;

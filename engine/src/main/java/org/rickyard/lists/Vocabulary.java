@@ -130,6 +130,16 @@ final class Vocabulary {
         return false;
     }
 
+    /** Whether a sheet is called just so. */
+    boolean isCalled(String title) {
+        return names.contains(Words.normal(title));
+    }
+
+    /** Whether a row of headers has the one that the list's rows are known by. */
+    boolean isKnownIn(HeaderRow.Match match) {
+        return !spec.identity().isEmpty() && match.places(spec.identity().get(0)) > 0;
+    }
+
     /**
      * Reads headers that mean a column only where no other header does.
      *
@@ -271,6 +281,9 @@ final class Vocabulary {
                 fitting.add(candidate);
                 rest = read;
             }
+        }
+        if (fitting.isEmpty() && HeaderUnit.isMoney(header.rest(count))) {
+            return null;
         }
         if (fitting.isEmpty()) {
             // "Rate/ac" tells of what it is a rate no more than "Rate" does.

@@ -372,14 +372,22 @@ final class CostTables {
             columns.add(new TableColumn.Calculated(CostTotals.HOLDING_COST, true));
             columns.add(new TableColumn.Joined(CostTotals.COST_LEFT_OUT, CostTotals.LEFT_OUT));
         }
+        columns.add(new TableColumn.Joined(CostTotals.FUEL_LEFT_OUT, CostTotals.WITHOUT_FUEL));
+        columns.add(new TableColumn.Joined(CostTotals.LABOUR_LEFT_OUT, CostTotals.WITHOUT_LABOUR));
+        List<CautionRule> rules = new ArrayList<>(List.of(
+                LeftOut.of("fuel", CostTotals.FUEL, CostTotals.FUEL_LEFT_OUT, "Fuel and labour"),
+                LeftOut.of("labour", CostTotals.LABOUR, CostTotals.LABOUR_LEFT_OUT, "Fuel and labour")));
+        if (money) {
+            rules.add(LeftOut.of("cost", CostTotals.COST, CostTotals.COST_LEFT_OUT, "Job costs"));
+        }
         return new TableSpec(
                 "holding-costs",
                 "Holding costs",
                 "Holding costs: fuel, labour and money of all listed work",
                 "one row per holding",
-                Sentences.appended(columns, List.of()),
+                Sentences.appended(columns, rules),
                 money ? List.of(new TableSpec.TotalName(CostTotals.COST, "Rickyard_holding_cost")) : List.of(),
                 MONEY,
-                List.of());
+                rules);
     }
 }

@@ -112,7 +112,8 @@ final class WorkRateTables {
                     new TableColumn.Calculated(WorkTotals.MACHINE_HOURS, true),
                     new TableColumn.Joined(WorkTotals.ROWS_LEFT_OUT, WorkTotals.LEFT_OUT_OF_MACHINE)),
             WorkTotals.HOURS_OF_MACHINE,
-            "Rickyard_machine_hours");
+            "Rickyard_machine_hours",
+            List.of());
 
     /** One row per holding. */
     static final TableSpec HOLDING_TOTALS = totals(
@@ -126,7 +127,8 @@ final class WorkRateTables {
                     new TableColumn.Calculated(WorkTotals.HOLDING_HOURS, true),
                     new TableColumn.Joined(WorkTotals.ROWS_LEFT_OUT, WorkTotals.LEFT_OUT_OF_HOLDING)),
             WorkTotals.HOURS_OF_HOLDING,
-            "Rickyard_holding_hours");
+            "Rickyard_holding_hours",
+            List.of(LeftOut.of("hours", WorkTotals.HOURS_OF_HOLDING, WorkTotals.ROWS_LEFT_OUT, "Work rates")));
 
     private static TableSpec rates(String sheet, String title) {
         List<TableColumn> columns = List.of(
@@ -211,15 +213,22 @@ final class WorkRateTables {
     }
 
     private static TableSpec totals(
-            String id, String sheet, String title, String grain, List<TableColumn> columns, Symbol total, String name) {
+            String id,
+            String sheet,
+            String title,
+            String grain,
+            List<TableColumn> columns,
+            Symbol total,
+            String name,
+            List<CautionRule> rules) {
         return new TableSpec(
                 id,
                 sheet,
                 title,
                 grain,
-                Sentences.appended(columns, List.of()),
+                Sentences.appended(columns, rules),
                 List.of(new TableSpec.TotalName(total, name)),
                 List.of(),
-                List.of());
+                rules);
     }
 }

@@ -69,6 +69,7 @@ class HeaderHintsTest {
         assertThat(fields.unit(Fields.AREA, 0)).hasValue(Units.AC);
         assertThat(fields.text(Fields.HOLDING, 0)).isEmpty();
         assertThat(said(found)).containsExactly("NOTE Fields!C1 \"Unit\" is read as the unit of \"Area\".");
+        assertThat(found.places().get(0).unrecognised()).isEmpty();
     }
 
     @Test
@@ -547,5 +548,38 @@ class HeaderHintsTest {
                 .rows(Herds.LIST);
         assertThat(herds.unit(Herds.DAYS, 0).orElse(Units.D).convert(herds.number(Herds.DAYS, 0), Units.D))
                 .isEqualTo(days);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Rate (£/ha)", "Dose (£/ha)", "Rate £/ac"})
+    void whatAProductCostsIsNoDose(String header) {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Product", header, "Water volume (L/ha)")
+                .row("Long Ground", "spraying", "Sprayer", "Alpha", 20, 100));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.text(Jobs.PRODUCT, 0)).isEqualTo("Alpha");
+        assertThat(jobs.state(Jobs.DOSE, 0)).isEqualTo(ListRows.State.NO_COLUMN);
+        assertThat(jobs.number(Jobs.WATER_VOLUME, 0)).isEqualTo(100);
+        assertThat(found.places().get(0).unrecognised()).containsExactly(header);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Silage per day, DM, true",
+        "Intake, DM, true",
+        "DM intake, DM, false",
+        "Intake (kg DM/day), DM, false",
+        "Silage per day (kg fresh/day), DM, false",
+        "Intake, Notes, false"
+    })
+    void anIntakeWithoutAUnitBesideADryMatterIsTold(String intake, String beside, boolean told) {
+        FoundLists found = find(new SheetOf("Herds")
+                .row("Group", "Head", intake, beside, "Days")
+                .row("Cows", 100, 15, 30, 180));
+        assertThat(found.rows(Herds.LIST).size()).isEqualTo(1);
+        assertThat(said(found).stream()
+                        .anyMatch(line -> line.startsWith("CAUTION Herds!C1 ")
+                                && line.contains("says no unit and is read as kg DM a day")))
+                .isEqualTo(told);
     }
 }

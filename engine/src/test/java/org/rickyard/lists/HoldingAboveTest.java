@@ -149,6 +149,11 @@ class HoldingAboveTest {
         assertThat(fields.text(Fields.HOLDING, 2)).isEqualTo("Vale Farm");
         assertThat(found.findings())
                 .contains(Finding.caution(
+                        new CellAddress("Hill", 3, 0),
+                        "This row holds nothing but \"" + heading.replace('|', ' ')
+                                + "\", so it is not read as a row of Fields."));
+        assertThat(found.findings())
+                .contains(Finding.caution(
                         new CellAddress("Hill", 3, heading.contains("|") ? 1 : 0),
                         "The holding \"Dale Farm\" is named between the rows of Fields, so no holding is taken for them"
                                 + " from what stands above or between them. Add a column Holding, or repeat the headers"

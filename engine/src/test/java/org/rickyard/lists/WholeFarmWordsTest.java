@@ -155,4 +155,74 @@ class WholeFarmWordsTest {
         assertThat(fields.text(Fields.WATERCOURSE, 0)).isEqualTo("stream");
         assertThat(fields.number(Fields.DISTANCE_TO_CLAMP, 0)).isEqualTo(0.4);
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"USA", "New Zealand", "NZ", "Canada"})
+    void aCountryWhoseRulesAreNotHeldIsAnotherCountry(String country) {
+        FoundLists found =
+                find(new SheetOf("Fields").row("Field", "Area (ha)", "Country").row("A", 4, country));
+        assertThat(found.rows(Fields.LIST).text(Fields.COUNTRY, 0)).isEqualTo("other");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aHarvesterThatDrivesItselfIsAsked() {
+        FoundLists found = find(
+                new SheetOf("Kit").row("Machine", "Sort", "Width (m)").row("Chopper", "self propelled harvester", 7.6));
+        assertThat(found.findings())
+                .anySatisfy(finding -> assertThat(finding.message()).contains("write forager or combine"));
+    }
+
+    @Test
+    void tonsInAStorageAreInStore() {
+        FoundLists found = find(new SheetOf("Inventory")
+                .row("Farm", "Storage", "Tons (t)", "DM (%)")
+                .row("F", "North", 2600, 34));
+        ListRows stocks = found.rows(Stocks.LIST);
+        assertThat(stocks.text(Stocks.STORE, 0)).isEqualTo("North");
+        assertThat(stocks.number(Stocks.AMOUNT, 0)).isEqualTo(2600);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    /** The amount in store is fresh; what is typed as dry matter is told as not read, and not passed over. */
+    @Test
+    void aSheetOfFeedOnHandInTonnesOfDryMatterIsTold() {
+        FoundLists found = find(
+                new SheetOf("Feed on hand").row("Feed", "Tonnes DM", "Source").row("Stack", 32, "est"));
+        assertThat(found.findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.cell()).hasValue(new CellAddress("Feed on hand", 0, 0));
+            assertThat(finding.message()).contains("list Stocks").contains("Amount");
+        });
+    }
+
+    private static SheetOf grossAndNet() {
+        return new SheetOf("Fields")
+                .row("Field", "Gross area (ha)", "Net area (ha)")
+                .row("A", 4.3, 4.05);
+    }
+
+    @Test
+    void grossAndNetAreAskedWithBothNamed() {
+        FoundLists found = find(grossAndNet());
+        assertThat(found.rows(Fields.LIST).gives(Fields.AREA, 0)).isFalse();
+        assertThat(found.findings()).singleElement().satisfies(stop -> {
+            assertThat(stop.severity()).isEqualTo(Severity.STOP);
+            assertThat(stop.message())
+                    .contains(
+                            "\"Net area (ha)\" (Fields!C1) and \"Gross area (ha)\" (Fields!B1) could all be Area of Fields")
+                    .contains("Fields | Area | Net area (ha)");
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Net area (ha),4.05", "Gross area (ha),4.3"})
+    void layoutAnswersWhichOfThem(String header, double area) {
+        FoundLists found = find(
+                grossAndNet(),
+                new SheetOf("Layout")
+                        .row("List", "Column", "Header in this workbook", "Unit")
+                        .row("Fields", "Area", header, "ha"));
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(area);
+        assertThat(severities(found)).doesNotContain(Severity.STOP, Severity.CAUTION);
+    }
 }

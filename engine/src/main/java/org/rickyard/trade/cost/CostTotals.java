@@ -38,6 +38,13 @@ public final class CostTotals {
     public static final Symbol COST_LEFT_OUT =
             Symbol.number("rows without a cost", Units.ONE).decimals(0);
 
+    /** Rows whose fuel is withheld. */
+    public static final Symbol FUEL_LEFT_OUT =
+            Symbol.number("rows without fuel", Units.ONE).decimals(0);
+    /** Rows whose labour is withheld. */
+    public static final Symbol LABOUR_LEFT_OUT =
+            Symbol.number("rows without labour", Units.ONE).decimals(0);
+
     private static final Source SUM = Source.derived("sum of the rows given; rows left out are counted beside it");
     private static final Source DAERA =
             Source.published("DAERA (Northern Ireland), Statistical Review 2022, as reported"
@@ -69,6 +76,13 @@ public final class CostTotals {
     /** Rows left out of the cost. */
     public static final Expr LEFT_OUT =
             new Expr.Count(JobCost.JOB_COSTS, JobCost.TOTAL, HOLDING_KEY, HOLDING_KEY, true);
+
+    /** Rows left out of the fuel. */
+    public static final Expr WITHOUT_FUEL =
+            new Expr.Count(FuelAndLabour.WORK_INPUTS, FuelAndLabour.FIELD_FUEL, HOLDING_KEY, HOLDING_KEY, true);
+    /** Rows left out of the labour. */
+    public static final Expr WITHOUT_LABOUR =
+            new Expr.Count(FuelAndLabour.WORK_INPUTS, FuelAndLabour.LABOUR, HOLDING_KEY, HOLDING_KEY, true);
 
     /** {@code labour-units}: labour ÷ hours of a labour unit. */
     public static final Formula UNITS = new Formula(

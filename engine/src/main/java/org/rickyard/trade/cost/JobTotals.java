@@ -56,8 +56,7 @@ public final class JobTotals {
             .possible(Range.NOT_NEGATIVE)
             .decimals(2);
     /** Rows without fuel. */
-    public static final Symbol FUEL_LEFT_OUT =
-            Symbol.number("rows without fuel", Units.ONE).decimals(0);
+    public static final Symbol FUEL_LEFT_OUT = CostTotals.FUEL_LEFT_OUT;
     /** Rows without a cost. */
     public static final Symbol COST_LEFT_OUT = CostTotals.COST_LEFT_OUT;
 

@@ -1,0 +1,123 @@
+package org.rickyard.lists;
+
+import java.util.Set;
+
+/** Tells rows that sum up those above them from rows of a list: by a word for a total, or a formula without a name. */
+final class TotalsRows {
+    private static final Set<String> TOTALS = Set.of(
+            "total",
+            "sum",
+            "subtotal",
+            "sub total",
+            "grand total",
+            "total area",
+            "total ha",
+            "total ac",
+            "overall",
+            "overall total",
+            "farm total",
+            "average",
+            "mean",
+            "total hectare",
+            "total acre",
+            "total tonne",
+            "total t",
+            "block total",
+            "holding total",
+            "sum total",
+            "total farm",
+            "total all field",
+            "all field",
+            "total head",
+            "total cow",
+            "total cattle",
+            "total stock",
+            "total animal",
+            "total number",
+            "total acreage",
+            "total silage",
+            "total feed",
+            "total tonnage",
+            "total dm",
+            "total t dm");
+
+    private final FoundTable table;
+    private final Grid grid;
+    private final int[] identity;
+    private final int[] numeric;
+
+    /**
+     * For one list.
+     *
+     * @param identity the columns of the sheet that name its rows
+     * @param numeric those that hold its figures
+     */
+    TotalsRows(FoundTable table, int[] identity, int[] numeric) {
+        this.table = table;
+        this.grid = table.grid;
+        this.identity = identity;
+        this.numeric = numeric;
+    }
+
+    /**
+     * Whether a row is one of totals.
+     *
+     * @param named whether something stands where the list has its names
+     */
+    boolean holds(int row, boolean named) {
+        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
+            Grid.Kind kind = grid.kind(row, column);
+            if (kind == Grid.Kind.TEXT) {
+                String text = grid.text(row, column);
+                if (text.length() <= 24 && mayBeTotals(text) && TOTALS.contains(Words.normal(text))) {
+                    return true;
+                }
+            }
+        }
+        if (named && !isCalledTotal(row)) {
+            return false;
+        }
+        for (int column : numeric) {
+            if (grid.isFormula(row, column)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Total insured": with a formula under the figures it sums them up, and is no name of a row of its own. */
+    private boolean isCalledTotal(int row) {
+        for (int column : identity) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT
+                    && grid.text(row, column).strip().regionMatches(true, 0, "total ", 0, "total ".length())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A cheap look at the beginning, since every row is asked. */
+    private static boolean mayBeTotals(String text) {
+        int start = 0;
+        while (start < text.length() && !Character.isLetter(text.charAt(start))) {
+            start++;
+        }
+        if (start == text.length()) {
+            return false;
+        }
+        String beginning =
+                switch (Character.toLowerCase(text.charAt(start))) {
+                    case 't' -> "total";
+                    case 's' -> "su";
+                    case 'g' -> "grand";
+                    case 'a' -> text.regionMatches(true, start, "all", 0, 3) ? "all" : "average";
+                    case 'm' -> "mean";
+                    case 'o' -> "overall";
+                    case 'f' -> "farm total";
+                    case 'b' -> "block total";
+                    case 'h' -> "holding total";
+                    default -> null;
+                };
+        return beginning != null && text.regionMatches(true, start, beginning, 0, beginning.length());
+    }
+}
