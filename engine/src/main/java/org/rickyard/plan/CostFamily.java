@@ -14,7 +14,6 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
-import org.rickyard.lists.NameKey;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.workrate.StageRates;
 
@@ -147,17 +146,12 @@ final class CostFamily {
         return FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field));
     }
 
-    /** Each job's number, all rows of one name and operation on one holding together. */
+    /** Each job's number. */
     private static int[] jobKeys(PlanContext plan, List<WorkRows.Work> works) {
-        ListRows jobs = plan.rows(Jobs.LIST);
-        Map<List<String>, Integer> keys = new HashMap<>();
+        JobIdentity identity = new JobIdentity(plan.rows(Jobs.LIST));
+        Map<String, Integer> keys = new HashMap<>();
         return works.stream()
-                .mapToInt(work -> keys.computeIfAbsent(
-                        List.of(
-                                NameKey.key(jobs.text(Jobs.HOLDING, work.job())),
-                                NameKey.key(jobs.text(Jobs.JOB, work.job())),
-                                NameKey.key(jobs.text(Jobs.OPERATION, work.job()))),
-                        job -> keys.size() + 1))
+                .mapToInt(work -> keys.computeIfAbsent(identity.key(work.job()), job -> keys.size() + 1))
                 .toArray();
     }
 

@@ -73,6 +73,7 @@ final class JobLines {
     /** One reading of the job list. */
     private final class Reading {
         private final Map<String, Integer> numbers = new HashMap<>();
+        private final JobIdentity identity = new JobIdentity(jobs);
         // Lines are told apart by job, field and machine; what is sprayed, by the block and water volume too.
         private final TupleNumbers works = new TupleNumbers(3);
         private final TupleNumbers sprayings = new TupleNumbers(5);
@@ -82,9 +83,7 @@ final class JobLines {
 
         void job(int job) {
             List<Integer> gang = gang(job);
-            int name = number(
-                    numbers,
-                    NameKey.key(jobs.text(Jobs.JOB, job)) + '\u0000' + NameKey.key(jobs.text(Jobs.OPERATION, job)));
+            int name = number(numbers, identity.key(job));
             int water = number(numbers, waterOf(job));
             int content = number(
                     numbers,

@@ -52,18 +52,18 @@ final class Tasks {
     private final MachineChoice choice;
     private final Map<Work, Task> byWork = new LinkedHashMap<>();
     private final int[] taskOfLine;
-    /** Job names by number, and the lines by the number of their job, their field and machine. */
+    /** Jobs by number, and the lines by the number of their job, their field and machine. */
     private final Map<String, Integer> jobNumbers = new HashMap<>();
 
     private final TupleNumbers places = new TupleNumbers(3);
     private int[] lineAt = new int[16];
-    private int namedJob = -1;
-    private String nameOfJob = "";
+    private final JobIdentity identity;
 
     Tasks(PlanContext plan, List<JobLines.Line> lines, GangRows gangs) {
         this.jobs = plan.rows(Jobs.LIST);
         this.machines = plan.rows(Machines.LIST);
         this.gangs = gangs;
+        this.identity = new JobIdentity(jobs);
         this.choice = new MachineChoice(machines, plan.findings());
         taskOfLine = new int[lines.size()];
         for (int line = 0; line < taskOfLine.length; line++) {
@@ -85,7 +85,7 @@ final class Tasks {
     }
 
     private void place(JobLines.Line at, int line) {
-        String name = name(at.job());
+        String name = identity.key(at.job());
         Integer known = jobNumbers.putIfAbsent(name, jobNumbers.size());
         int place = places.of(known == null ? jobNumbers.size() - 1 : known, at.field(), at.machine());
         if (place >= lineAt.length) {
@@ -105,7 +105,7 @@ final class Tasks {
 
     private Task task(int job, int machine) {
         return byWork.computeIfAbsent(
-                new Work(name(job), machine),
+                new Work(identity.key(job), machine),
                 work -> new Task(
                         byWork.size() + 1, job, machine, List.of(machine), alike(job, machine), order(machine)));
     }
@@ -138,15 +138,6 @@ final class Tasks {
                 .key();
     }
 
-    private String name(int job) {
-        // The same job is asked about for each of its fields.
-        if (job != namedJob) {
-            nameOfJob = NameKey.key(jobs.text(Jobs.JOB, job)) + '\u0000' + NameKey.key(jobs.text(Jobs.OPERATION, job));
-            namedJob = job;
-        }
-        return nameOfJob;
-    }
-
     /** All tasks in order. */
     List<Task> all() {
         return new ArrayList<>(byWork.values());
@@ -159,7 +150,7 @@ final class Tasks {
 
     /** The number of the line of a job, field and machine in the work rates; 0 if there is none. */
     int line(int job, int field, int machine) {
-        Integer known = machine < 0 ? null : jobNumbers.get(name(job));
+        Integer known = machine < 0 ? null : jobNumbers.get(identity.key(job));
         int place = known == null ? -1 : places.find(known, field, machine);
         return place < 0 ? 0 : lineAt[place];
     }

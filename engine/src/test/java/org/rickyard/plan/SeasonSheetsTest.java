@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.testing.SeasonBook.row;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.rickyard.testing.SeasonBook;
@@ -121,5 +123,44 @@ class SeasonSheetsTest {
         assertThat(worked.result("days-late", "Cut").given()).isFalse();
         assertThat(planned(worked, "Cut", SeasonFit.NOT_PLANNED)).contains("for itself");
         assertThat(worked.differences()).isEmpty();
+    }
+
+    /** 24 ha and 12 ha of one field each, mown without a name for the job: two cuts, then two clients. */
+    @Test
+    void unnamedJobsAreOnePerHoldingAndWindow() {
+        SeasonBook.Worked cuts = farm(
+                        row(null, "grass", "mow", "Mower", null, null, null, day(0), day(6), 100, 10),
+                        row(null, "grass", "mow", "Mower", null, null, null, day(40), day(46), 100, 10),
+                        row(null, "Far", "mow", "Mower", null, null, null, day(40), day(46), 100, 10))
+                .run();
+        assertThat(areas(cuts)).containsExactly(24.0, 36.0);
+        assertThat(cuts.differences()).isEmpty();
+        SeasonBook.Worked clients = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Holding", "Field", "Area (ha)"),
+                        row("Hill Top", "Long Acre", 24),
+                        row("Low End", "Far", 12))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Mower", "mower", 3, 10, 80))
+                .sheet(
+                        "Jobs",
+                        row("Client", "Field", "Operation", "Machine", "Earliest", "Latest", "Workable days (%)"),
+                        row("Hill Top", "Long Acre", "mow", "Mower", day(0), day(6), 100),
+                        row("Low End", "Far", "mow", "Mower", day(0), day(6), 100))
+                .run();
+        assertThat(areas(clients)).containsExactly(24.0, 12.0);
+        assertThat(clients.differences()).isEmpty();
+    }
+
+    private static List<Double> areas(SeasonBook.Worked worked) {
+        ResultTable season = worked.plan().table("season");
+        List<Double> areas = new ArrayList<>();
+        for (int row = 0; row < season.rows(); row++) {
+            areas.add(season.of(SeasonFit.AREA).number(row));
+        }
+        return areas;
     }
 }

@@ -1,0 +1,68 @@
+package org.rickyard.plan;
+
+import java.util.List;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.NameKey;
+
+/**
+ * Which rows of the job list are one job: those of one holding, name and operation. Rows without a name are one job only
+ * if they are of one time too, for two cuts of a field, or two sprayings, are not one. A row that tells no time, right
+ * below one of the same field and machine, is of the time above it: another product in the tank, as a rule.
+ */
+final class JobIdentity {
+    private static final List<ColumnSpec> TIMES = List.of(Jobs.EARLIEST, Jobs.LATEST, Jobs.CUT, Jobs.GROWTH_STAGE);
+    private static final List<ColumnSpec> SAME_WORK =
+            List.of(Jobs.HOLDING, Jobs.JOB, Jobs.OPERATION, Jobs.FIELD, Jobs.BLOCK, Jobs.MACHINE);
+    private static final char PARTED = '\u0000';
+
+    private final ListRows jobs;
+    /** The same job is asked about for each of its fields. */
+    private int last = -1;
+
+    private String keyOfLast = "";
+
+    JobIdentity(ListRows jobs) {
+        this.jobs = jobs;
+    }
+
+    /** The same for rows of one job, and for no others. */
+    String key(int job) {
+        if (job != last) {
+            keyOfLast = made(job);
+            last = job;
+        }
+        return keyOfLast;
+    }
+
+    private String made(int job) {
+        StringBuilder key = new StringBuilder(NameKey.key(jobs.text(Jobs.HOLDING, job)));
+        key.append(PARTED).append(NameKey.key(jobs.text(Jobs.OPERATION, job)));
+        String name = NameKey.key(jobs.text(Jobs.JOB, job));
+        key.append(PARTED).append(name);
+        if (name.isEmpty()) {
+            int timed = timed(job);
+            TIMES.forEach(time -> key.append(PARTED).append(NameKey.key(jobs.text(time, timed))));
+        }
+        return key.toString();
+    }
+
+    /** The row that tells the time of an unnamed row. */
+    private int timed(int job) {
+        int row = job;
+        while (row > 0 && !tellsTime(row) && isSameWork(row, row - 1)) {
+            row--;
+        }
+        return row;
+    }
+
+    private boolean tellsTime(int job) {
+        return TIMES.stream().anyMatch(time -> jobs.isFilled(time, job));
+    }
+
+    private boolean isSameWork(int job, int other) {
+        return SAME_WORK.stream()
+                .allMatch(column -> NameKey.key(jobs.text(column, job)).equals(NameKey.key(jobs.text(column, other))));
+    }
+}
