@@ -277,9 +277,7 @@ final class Binder {
         String header = table.headers[sheetColumn];
         HeaderText text = HeaderText.of(header);
         boolean alike = heading.candidates().stream().noneMatch(bindings::containsKey)
-                && spec.hints().forBoth().stream()
-                        .anyMatch(name -> text.words().size() >= name.split(" ").length
-                                && text.name(name.split(" ").length).equals(name));
+                && spec.hints().forBoth().stream().anyMatch(text::begins);
         if (alike) {
             heading.candidates()
                     .forEach(column -> bindings.put(column, List.of(binding(column, heading, sheetColumn))));
@@ -335,21 +333,20 @@ final class Binder {
             bindings.put(column, List.of(askWhichHeader(column, all)));
             return;
         }
-        List<ColumnSpec> candidates = open;
         String header = table.headers[sheetColumn];
         String names = String.join(
                 " or ", heading.candidates().stream().map(ColumnSpec::name).toList());
-        boolean needed = candidates.stream().anyMatch(ColumnSpec::required);
+        boolean needed = open.stream().anyMatch(ColumnSpec::required);
         String message = "The header " + Words.quoted(header)
                 + (heading.candidates().size() == 1
                         ? " may or may not be the " + names + " of " + spec.name()
                         : " could mean " + names + " of " + spec.name())
                 + ". Rename it to what it is, or add a sheet Layout (List | Column | Header in this workbook | Unit)"
-                + " with the row " + spec.name() + " | " + candidates.get(0).name() + " | " + header
+                + " with the row " + spec.name() + " | " + open.get(0).name() + " | " + header
                 + ". Until then it is not used.";
         CellAddress cell = table.address(table.headerRow, sheetColumn);
         findings.add(needed ? Finding.stop(cell, message) : Finding.caution(cell, message));
-        for (ColumnSpec candidate : candidates) {
+        for (ColumnSpec candidate : open) {
             bindings.put(
                     candidate,
                     List.of(new Binding(

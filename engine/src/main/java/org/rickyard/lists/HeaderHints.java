@@ -13,9 +13,6 @@ import java.util.regex.Pattern;
  * are units and so is no farm.
  */
 final class HeaderHints {
-    /** How far down a column is looked at. */
-    private static final int ROWS = 200;
-
     private static final String UNIT = "unit";
 
     private static final String TASK = "task";
@@ -117,10 +114,8 @@ final class HeaderHints {
     private boolean holdsOperations(int sheetColumn) {
         int known = 0;
         int others = 0;
-        int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
-        for (int row = headerRow + 1; row < last; row++) {
-            String text =
-                    grid.kind(row, sheetColumn) == Grid.Kind.TEXT ? Words.normal(grid.text(row, sheetColumn)) : "";
+        for (String cell : TextsBelow.of(grid, headerRow, sheetColumn)) {
+            String text = Words.normal(cell);
             boolean operation = OPERATIONS.containsKey(text);
             known += operation ? 1 : 0;
             others += operation || text.isEmpty() ? 0 : 1;
@@ -215,7 +210,7 @@ final class HeaderHints {
             if (heading != null
                     && !heading.isCertain()
                     && !(told.measured() && heading.rest().isEmpty())
-                    && isNamed(match.firstColumn() + i, told.header())) {
+                    && HeaderText.of(headers[match.firstColumn() + i]).begins(told.header())) {
                 if (place >= 0) {
                     return;
                 }
@@ -235,12 +230,6 @@ final class HeaderHints {
                         + match.vocabulary().spec.name() + ", since "
                         + String.join(" and ", beside) + (beside.size() == 1 ? " stands" : " stand")
                         + " beside it. If it is something else, rename it.");
-    }
-
-    private boolean isNamed(int sheetColumn, String name) {
-        HeaderText text = HeaderText.of(headers[sheetColumn]);
-        int count = name.split(" ").length;
-        return text.words().size() >= count && text.name(count).equals(name);
     }
 
     /** Whether a header says no more than "Unit" and what stands under it is units, as a farm's name is not. */
@@ -264,7 +253,7 @@ final class HeaderHints {
             return false;
         }
         int sizes = 0;
-        int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
+        int last = TextsBelow.end(grid, headerRow);
         for (int row = headerRow + 1; row < last; row++) {
             Grid.Kind kind = grid.kind(row, sheetColumn);
             if (kind == Grid.Kind.NUMBER && grid.number(row, sheetColumn) < LEAST_CODE) {
@@ -293,7 +282,7 @@ final class HeaderHints {
             return false;
         }
         int numbers = 0;
-        int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
+        int last = TextsBelow.end(grid, headerRow);
         for (int row = headerRow + 1; row < last; row++) {
             Grid.Kind kind = grid.kind(row, match.firstColumn() + place);
             if (kind == Grid.Kind.TEXT) {
@@ -307,13 +296,11 @@ final class HeaderHints {
     private boolean holdsUnits(int sheetColumn) {
         int units = 0;
         int others = 0;
-        int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
-        for (int row = headerRow + 1; row < last; row++) {
-            if (grid.kind(row, sheetColumn) == Grid.Kind.TEXT) {
-                String text = Words.trim(grid.text(row, sheetColumn));
-                units += HeaderUnit.isUnit(text) ? 1 : 0;
-                others += HeaderUnit.isUnit(text) || text.isEmpty() || Words.marksBlank(text) ? 0 : 1;
-            }
+        for (String cell : TextsBelow.of(grid, headerRow, sheetColumn)) {
+            String text = Words.trim(cell);
+            boolean unit = HeaderUnit.isUnit(text);
+            units += unit ? 1 : 0;
+            others += unit || text.isEmpty() || Words.marksBlank(text) ? 0 : 1;
         }
         return units > others;
     }
@@ -354,9 +341,8 @@ final class HeaderHints {
     /** The one unit in a column, or all of them, which is none that a column of figures can have. */
     private String theUnit(int sheetColumn) {
         Set<String> units = new LinkedHashSet<>();
-        int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
-        for (int row = headerRow + 1; row < last; row++) {
-            String text = grid.kind(row, sheetColumn) == Grid.Kind.TEXT ? Words.trim(grid.text(row, sheetColumn)) : "";
+        for (String cell : TextsBelow.of(grid, headerRow, sheetColumn)) {
+            String text = Words.trim(cell);
             if (HeaderUnit.isUnit(text)) {
                 units.add(text);
             }

@@ -123,6 +123,15 @@ final class HeaderText {
         return names[count];
     }
 
+    /** Whether its first words are this name, given in normal form. */
+    boolean begins(String name) {
+        int count = 1;
+        for (int i = 0; i < name.length(); i++) {
+            count += name.charAt(i) == ' ' ? 1 : 0;
+        }
+        return words.size() >= count && name(count).equals(name);
+    }
+
     /** The whole header in normal form. */
     String normal() {
         return name(words.size());

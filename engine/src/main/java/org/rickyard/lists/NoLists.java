@@ -30,9 +30,6 @@ final class NoLists {
             "address",
             "addresse");
 
-    /** How far down types are looked at. */
-    private static final int ROWS = 200;
-
     private final Grid grid;
 
     NoLists(Grid grid) {
@@ -84,16 +81,13 @@ final class NoLists {
             if (heading == null || !heading.isCertain() || heading.column() != Machines.TYPE) {
                 continue;
             }
-            int last = Math.min(grid.rows(), headerRow + 1 + ROWS);
-            for (int row = headerRow + 1; row < last; row++) {
-                if (grid.kind(row, match.firstColumn() + i) == Grid.Kind.TEXT) {
-                    String text = Words.normal(grid.text(row, match.firstColumn() + i));
-                    texts += text.isEmpty() ? 0 : 1;
-                    if (words.keySet().stream().anyMatch(word -> Words.holds(text, word))
-                            || Machines.TYPE.unclear().keySet().stream()
-                                    .anyMatch(word -> Words.holds(text, Words.normal(word)))) {
-                        return false;
-                    }
+            for (String cell : TextsBelow.of(grid, headerRow, match.firstColumn() + i)) {
+                String text = Words.normal(cell);
+                texts += text.isEmpty() ? 0 : 1;
+                if (words.keySet().stream().anyMatch(word -> Words.holds(text, word))
+                        || Machines.TYPE.unclear().keySet().stream()
+                                .anyMatch(word -> Words.holds(text, Words.normal(word)))) {
+                    return false;
                 }
             }
         }

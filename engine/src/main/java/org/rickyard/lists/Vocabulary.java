@@ -181,7 +181,7 @@ final class Vocabulary {
     /** What a header means by another name; null if it is not that name. */
     private Heading heading(ListSpec.Otherwise otherwise, HeaderText header) {
         int count = otherwise.words();
-        if (header.words().size() < count || !header.name(count).equals(otherwise.header())) {
+        if (!header.begins(otherwise.header())) {
             return null;
         }
         String rest = rest(otherwise.column(), header, count);
