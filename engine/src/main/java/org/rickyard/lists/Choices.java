@@ -90,8 +90,9 @@ public final class Choices {
             "machine only: implement only, bare hire, self drive");
 
     /** Whose machine it is. */
-    public static final Map<String, List<String>> OWN_OR_HIRED =
-            of("own: owned, yes own, farm", "hired: hire, contractor, contract, rented, leased, lease, custom, custom hire, custom hired, custom operator, custom rate");
+    public static final Map<String, List<String>> OWN_OR_HIRED = of(
+            "own: owned, yes own, farm",
+            "hired: hire, contractor, contract, rented, leased, lease, custom, custom hire, custom hired, custom operator, custom rate");
 
     /** Droplet classes. */
     public static final Map<String, List<String>> SPRAY_QUALITY = of(

@@ -27,8 +27,7 @@ public final class ItemText {
     private static Matcher behind(String item) {
         for (Pattern pattern : new Pattern[] {UNIT_BEHIND, PER_CENT_BEHIND}) {
             Matcher found = pattern.matcher(item);
-            if (found.matches()
-                    && !(UnitText.read(unit(found), CustomaryUnits.UNSET) instanceof UnitText.Unknown)) {
+            if (found.matches() && !(UnitText.read(unit(found), CustomaryUnits.UNSET) instanceof UnitText.Unknown)) {
                 return found;
             }
         }

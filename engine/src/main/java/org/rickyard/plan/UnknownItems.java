@@ -30,7 +30,8 @@ final class UnknownItems {
             if (plain.equals(Countries.ITEM)) {
                 tellCountry(assumptions, row, findings);
             }
-            if (item.isEmpty() || known.contains(plain)
+            if (item.isEmpty()
+                    || known.contains(plain)
                     || known.contains(NameKey.key(ItemText.name(item)).replaceAll("\\s+", " "))
                     || PriceRows.isPrice(item)) {
                 continue;

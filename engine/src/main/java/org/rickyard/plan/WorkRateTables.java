@@ -25,7 +25,7 @@ import org.rickyard.trade.workrate.WorkTotals;
 final class WorkRateTables {
     private WorkRateTables() {}
 
-    private static final TableColumn.Link SPEED = Names.link(
+    private static final TableColumn.Link SPEED = Names.dispensable(
             Quantities.SPEED, Candidate.typed(Role.JOB, Jobs.SPEED), Candidate.typed(Role.MACHINE, Machines.SPEED));
 
     /** What the yield of the cut or field was weighed as. */
@@ -75,6 +75,15 @@ final class WorkRateTables {
                             Relation.LESS,
                             Expr.constant(FieldShape.NARROW)),
                     "the field is narrow; wide machines gain little on it."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.typed(Quantities.TYPED_RATE),
+                            Condition.compare(
+                                    Expr.value(Quantities.TYPED_RATE),
+                                    Relation.MORE,
+                                    Expr.value(FieldRates.SPOT_RATE)))),
+                    "the rate of work typed is more than width and speed give with nothing lost: mend one of the three."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.any(List.of(
@@ -146,13 +155,14 @@ final class WorkRateTables {
                 new TableColumn.Key(Keys.BLOCK_KEY),
                 Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
                 SPEED,
-                Names.link(Quantities.WORKING_WIDTH, Candidate.typed(Role.MACHINE, Machines.WORKING_WIDTH)),
+                Names.dispensable(Quantities.WORKING_WIDTH, Candidate.typed(Role.MACHINE, Machines.WORKING_WIDTH)),
                 Names.optional(Quantities.FIELD_EFFICIENCY, Candidate.typed(Role.MACHINE, Machines.FIELD_EFFICIENCY)),
                 Names.optional(Quantities.OVERLAP, Candidate.typed(Role.MACHINE, Machines.OVERLAP)),
                 Names.optional(Quantities.RUN_LENGTH, Candidate.typed(Role.FIELD, Fields.RUN_LENGTH)),
                 Names.optional(Quantities.TURN_TIME, Candidate.typed(Role.MACHINE, Machines.TURN_TIME)),
                 Names.optional(Quantities.OTHER_LOST_TIME, Candidate.typed(Role.MACHINE, Machines.OTHER_LOST_TIME)),
                 Names.optional(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
+                Names.optional(Quantities.TYPED_RATE, Candidate.typed(Role.MACHINE, Machines.RATE_OF_WORK)),
                 YIELD_BASIS,
                 YIELD,
                 YIELD_DRY_MATTER,
@@ -168,10 +178,10 @@ final class WorkRateTables {
                 new TableColumn.Calculated(Throughput.AS_CARTED, false),
                 new TableColumn.Calculated(FieldRates.BY_WIDTH_AND_SPEED, false),
                 new TableColumn.Calculated(Throughput.BY_THROUGHPUT, false),
-                new TableColumn.Calculated(FieldRates.SPOT_WORK_RATE, true),
+                TableColumn.Calculated.aside(FieldRates.SPOT_WORK_RATE),
                 new TableColumn.Calculated(FieldRates.WORK_RATE, true),
                 TableColumn.Calculated.aside(FieldRates.LIMIT),
-                new TableColumn.Calculated(FieldRates.ACHIEVED, true),
+                TableColumn.Calculated.aside(FieldRates.ACHIEVED),
                 TableColumn.Calculated.aside(Throughput.MATERIAL),
                 new TableColumn.Calculated(FieldRates.HOURS, true));
         boolean once = title.contains("once");

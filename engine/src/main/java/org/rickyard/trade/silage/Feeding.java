@@ -228,6 +228,8 @@ public final class Feeding {
                     WorkedExample.from(TEAGASC)
                             .with(GROUP_DEMAND, 168)
                             .with(INTAKE_DM, 22)
+                            .with(HEAD, 100)
+                            .with(DAYS_FED, 140)
                             .givesWithin(763, Units.T, 0.7),
                     WorkedExample.from(TEAGASC)
                             .with(GROUP_DEMAND, 15)
