@@ -4,6 +4,7 @@ import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Cuts;
@@ -101,11 +102,27 @@ final class WorkRateTables {
     /** One row per field whose size or shape tells on the work. */
     static final TableSpec FIELD_SHAPES = shapes();
 
-    /** One row per job, field and machine that works by its width. */
-    static final TableSpec WORK_RATES = rates("Work rates", "Work rates: what each machine gets through");
+    private static final String OF_JOBS = "Work rates: what each machine gets through";
+    private static final String ONCE = "Work rates, if done once: no jobs are listed";
 
-    /** The same where there are no jobs. */
-    static final TableSpec IF_DONE_ONCE = rates("Work rates", "Work rates, if done once: no jobs are listed");
+    private static final TableSpec WORK_RATES = rates(OF_JOBS, false);
+    private static final TableSpec IF_DONE_ONCE = rates(ONCE, false);
+    private static final TableSpec WORK_RATES_KNOWN = rates(OF_JOBS, true);
+    private static final TableSpec IF_DONE_ONCE_KNOWN = rates(ONCE, true);
+
+    /**
+     * One row per job, field and machine that works by its width.
+     *
+     * @param jobs whether there are any
+     * @param known whether the rate of some machine is known without its width and speed, so that no row owes what only
+     *     they can tell
+     */
+    static TableSpec rates(boolean jobs, boolean known) {
+        if (known) {
+            return jobs ? WORK_RATES_KNOWN : IF_DONE_ONCE_KNOWN;
+        }
+        return jobs ? WORK_RATES : IF_DONE_ONCE;
+    }
 
     /** One row per machine that jobs name. */
     static final TableSpec MACHINE_TOTALS = totals(
@@ -139,7 +156,7 @@ final class WorkRateTables {
             "Rickyard_holding_hours",
             List.of(LeftOut.of("hours", WorkTotals.HOURS_OF_HOLDING, WorkTotals.ROWS_LEFT_OUT, "Work rates")));
 
-    private static TableSpec rates(String sheet, String title) {
+    private static TableSpec rates(String title, boolean known) {
         List<TableColumn> columns = List.of(
                 Names.FIELD_HOLDING,
                 Names.JOB,
@@ -178,22 +195,26 @@ final class WorkRateTables {
                 new TableColumn.Calculated(Throughput.AS_CARTED, false),
                 new TableColumn.Calculated(FieldRates.BY_WIDTH_AND_SPEED, false),
                 new TableColumn.Calculated(Throughput.BY_THROUGHPUT, false),
-                TableColumn.Calculated.aside(FieldRates.SPOT_WORK_RATE),
+                byWidth(FieldRates.SPOT_WORK_RATE, known),
                 new TableColumn.Calculated(FieldRates.WORK_RATE, true),
                 TableColumn.Calculated.aside(FieldRates.LIMIT),
-                TableColumn.Calculated.aside(FieldRates.ACHIEVED),
+                byWidth(FieldRates.ACHIEVED, known),
                 TableColumn.Calculated.aside(Throughput.MATERIAL),
                 new TableColumn.Calculated(FieldRates.HOURS, true));
-        boolean once = title.contains("once");
+        boolean once = title.equals(ONCE);
         return new TableSpec(
                 WorkTotals.WORK_RATES,
-                sheet,
+                "Work rates",
                 title,
                 "one row per job, field and machine",
                 Sentences.appended(columns, RATE_RULES),
                 once ? List.of() : List.of(new TableSpec.TotalName(FieldRates.FIELD_HOURS, "Rickyard_hours")),
                 Cautions.MACHINES,
                 RATE_RULES);
+    }
+
+    private static TableColumn byWidth(Formula formula, boolean known) {
+        return known ? TableColumn.Calculated.aside(formula) : new TableColumn.Calculated(formula, true);
     }
 
     private static TableSpec shapes() {
