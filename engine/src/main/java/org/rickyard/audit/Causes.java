@@ -115,6 +115,11 @@ public final class Causes {
             if (table.of(e.given()).state(row) == Values.State.UNUSABLE) {
                 symbol(table, e.given(), row);
             } else {
+                if (e.otherwise() instanceof Expr.Ref other
+                        && table.spec().column(other.symbol()).orElse(null) instanceof TableColumn.Joined) {
+                    // What another table has measured may as well be typed here.
+                    symbol(table, e.given(), row);
+                }
                 expr(table, e.otherwise(), row);
             }
         } else if (expr instanceof Expr.Total e) {

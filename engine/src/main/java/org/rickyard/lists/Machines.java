@@ -289,6 +289,20 @@ public final class Machines {
                             + "hectares an hour, acres an hour")
             .help("Area done in an hour, all in, where you know it; else width, speed and efficiency.");
 
+    /** Rows, furrows, knives. */
+    public static final ColumnSpec ROWS = number("Rows", Quantities.ROWS)
+            .also(
+                    "number of rows, no of rows, row units, knives, number of knives, bottoms, number of bottoms, furrows, "
+                            + "number of furrows, shares, number of shares, number of bodies, bodies")
+            .help("Rows, furrows or knives worked in one pass, where no working width is typed.");
+    /** The width of each. */
+    public static final ColumnSpec ROW_WIDTH = number("Row width", Quantities.ROW_WIDTH)
+            .also(
+                    "row spacing, width per row, width of row, bottom width, width of bottom, width per bottom, cut per bottom, "
+                            + "furrow width, width of furrow, width per furrow, width of cut per bottom, knife spacing, spacing of rows, "
+                            + "spacing of knives, share width, body width")
+            .help("Width that each of them works.");
+
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
                     "Machines",
@@ -363,7 +377,9 @@ public final class Machines {
                             HOURS_NOW,
                             LIFE,
                             HOURS_PER_YEAR,
-                            RATE_OF_WORK))
+                            RATE_OF_WORK,
+                            ROWS,
+                            ROW_WIDTH))
             .identifiedBy(MACHINE)
             .qualifier(OUTPUT, OUTPUT_BASIS)
             .qualifier(POWER, POWER_BASIS)

@@ -13,6 +13,8 @@ public final class ChiefTables {
     public static final int MOST_LINES = 20_000;
 
     private static final Set<String> IDS = Set.of(
+            "measured-speeds",
+            "measured-widths",
             "field-shapes",
             "work-rates",
             "machine-totals",

@@ -11,6 +11,7 @@ import org.rickyard.lists.ListSpec;
 
 /** What the families of tables share while a plan is built: the lists, the findings, and the tables made before. */
 final class PlanContext {
+    private MeasuredInputs measured;
     private final FoundLists lists;
     private final ConstantsInForce constants;
     private final List<Finding> findings;
@@ -76,8 +77,14 @@ final class PlanContext {
         return made != null && made.leavesOut(symbol);
     }
 
+    /** From now on what was measured stands in the tables where it is not typed. */
+    void measureInputs() {
+        measured = MeasuredInputs.build(this);
+    }
+
     /** Makes and evaluates a table; the tables it reads must have been made before. */
-    ResultTable add(TableSpec spec, RowSources sources, String emptyBecause) {
+    ResultTable add(TableSpec declared, RowSources sources, String emptyBecause) {
+        TableSpec spec = measured == null ? declared : measured.in(declared, sources);
         boolean chiefOnly = extent == Extent.CHIEF_TABLES;
         boolean left = chiefOnly && !ChiefTables.contains(spec.id());
         if (chiefOnly && !left && !spec.reads().stream().allMatch(ChiefTables::contains)) {

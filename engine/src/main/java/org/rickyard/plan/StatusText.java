@@ -86,7 +86,20 @@ final class StatusText {
             // What a result lacks is said for its own sake; said again by path, sentences would outgrow a cell.
             return;
         }
-        if (column instanceof TableColumn.Calculated calculated
+        Symbol typed = typedOrJoined(column);
+        if (typed != null) {
+            add(
+                    Expr.choice(
+                            new Condition.Given(symbol),
+                            Expr.text(""),
+                            new Expr.Join(List.of(
+                                    label(column),
+                                    Expr.choice(
+                                            new Condition.Blank(typed),
+                                            Expr.text(" missing. "),
+                                            Expr.text(" unusable. "))))),
+                    path);
+        } else if (column instanceof TableColumn.Calculated calculated
                 && !joins(calculated.formula().expr())) {
             read(calculated.formula().expr(), path);
         } else if (column instanceof TableColumn.Link) {
@@ -111,6 +124,16 @@ final class StatusText {
         } else {
             throw new IllegalArgumentException("'" + symbol + "' has no column in its table");
         }
+    }
+
+    /** What a column was typed as that otherwise takes its value from another table; null for any other column. */
+    private Symbol typedOrJoined(TableColumn column) {
+        return column instanceof TableColumn.Calculated calculated
+                        && calculated.formula().expr() instanceof Expr.GivenElse given
+                        && given.otherwise() instanceof Expr.Ref other
+                        && columns.get(other.symbol()) instanceof TableColumn.Joined
+                ? given.given()
+                : null;
     }
 
     private static boolean joins(Expr expr) {

@@ -84,6 +84,7 @@ public final class WorkPlan {
     private void build(PlanContext.Extent extent, JobLines jobLines) {
         ownUnits = new OwnUnits(lists, jobLines.lines());
         PlanContext context = new PlanContext(lists, constants, findings, extent, ownUnits);
+        context.measureInputs();
         ClampFamily silage = new ClampFamily(context);
         WorkRateFamily.build(context, jobLines, silage);
         SprayFamily.build(context, jobLines);

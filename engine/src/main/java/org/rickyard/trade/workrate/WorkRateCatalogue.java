@@ -38,6 +38,7 @@ public final class WorkRateCatalogue {
 
     private static List<Formula> all() {
         List<Formula> all = new ArrayList<>(RATES);
+        all.addAll(MeasuredMachine.formulas());
         all.addAll(Carting.formulas());
         all.addAll(TrailerNumbers.formulas());
         all.addAll(StageRates.formulas());

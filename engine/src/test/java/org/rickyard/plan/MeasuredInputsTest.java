@@ -1,0 +1,136 @@
+package org.rickyard.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.rickyard.testing.SeasonBook.row;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.rickyard.testing.SeasonBook;
+
+/** Speeds by the watch and widths of rows in the place of those that nobody typed. */
+class MeasuredInputsTest {
+    private static final double HECTARES_IN_AN_ACRE = 0.40468564224;
+
+    /** Hunt, example 1.1: 3 m mower, 100 m in 52 s, 2.08 ha/h (reference work-rates, WR1). */
+    @Test
+    @Tag("published")
+    void aTimedRunGivesTheSpeed() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 10, "grass"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Width (m)", "Distance (m)", "Time (s)", "Field efficiency (%)"),
+                        row("Mower", "mower", 3, 100, 52, 80))
+                .run();
+        assertThat(worked.number("spot-work-rate")).isCloseTo(2.08, within(0.005));
+        assertThat(worked.number("speed-by-watch")).isCloseTo(360 / 52.0, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** A speed that is typed goes before one that was timed, machine by machine and job by job. */
+    @Test
+    @Tag("derived")
+    void whatIsTypedGoesBefore() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 10, "grass"), row("B", 10, "grass"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Width (m)", "Speed (km/h)", "Timed distance (m)", "Timed seconds (s)"),
+                        row("Timed", "mower", 3, null, 100, 36),
+                        row("Typed", "mower", 3, 8, 100, 36),
+                        row("Neither", "mower", 3, null, null, null))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Speed (km/h)"),
+                        row("1", "A", "mow", "Timed", null),
+                        row("2", "B", "mow", "Timed", 12),
+                        row("3", "A", "mow", "Typed", null),
+                        row("4", "A", "mow", "Neither", null))
+                .run();
+        assertThat(worked.number("spot-work-rate", "1")).isCloseTo(3, within(1e-9));
+        assertThat(worked.number("spot-work-rate", "2")).isCloseTo(3.6, within(1e-9));
+        assertThat(worked.number("spot-work-rate", "3")).isCloseTo(2.4, within(1e-9));
+        assertThat(worked.result("work-rate", "4").given()).isFalse();
+        assertThat(worked.result("work-rate", "4").reason()).contains("Machines!D4");
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** Iowa State AgDM A3-24: plough of 6 furrows of 16 in at 5 mph, 85 %: 4.1 ac/h (reference work-rates 1.2). */
+    @Test
+    @Tag("published")
+    void furrowsMakeAWidth() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Acres", "Crop"), row("A", 100, "corn"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Bottoms", "Bottom width (in)", "Speed (mph)", "Field efficiency (%)"),
+                        row("Plow", "plow", 6, 16, 5, 85))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("A", "plowing", "Plow"))
+                .run();
+        assertThat(worked.number("work-rate") / HECTARES_IN_AN_ACRE).isCloseTo(4.1, within(0.05));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** Iowa State AgDM A3-24: 15 knives, 37.5 ft, at 6 mph, 65 %: 17.7 ac/h (the 30 in between them derived). */
+    @Test
+    @Tag("published")
+    void knivesMakeAWidth() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Acres", "Crop"), row("A", 100, "corn"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Knives", "Knife spacing (in)", "Speed (mph)", "Field efficiency (%)"),
+                        row("Applicator", "other", 15, 30, 6, 65))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("A", "injecting", "Applicator"))
+                .run();
+        assertThat(worked.number("work-rate") / HECTARES_IN_AN_ACRE).isCloseTo(17.7, within(0.05));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** 36 nozzles 20 in apart are a boom of 60 ft: 10 gal/ac at 5 mph is 0.16835 gal/min from each (reference spraying 1). */
+    @Test
+    @Tag("derived")
+    void nozzlesMakeTheWidthOfABoom() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Acres"), row("North", 40))
+                .sheet(
+                        "Sprayers",
+                        row(
+                                "Sprayer",
+                                "Type",
+                                "No. of nozzles",
+                                "Nozzle spacing (in)",
+                                "Distance (ft)",
+                                "Time (s)",
+                                "Tank (gal)"),
+                        row("Rig", "sprayer", 36, 20, 220, 30, 500))
+                .sheet("Jobs", row("Field", "Operation", "Sprayer", "GPA"), row("North", "spray", "Rig", 10))
+                .sheet("Assumptions", row("Item", "Value"), row("Customary units", "US"))
+                .run();
+        // 220 ft in 30 s are 5 mph.
+        assertThat(worked.result("nozzle-output", "spraying").number().orElseThrow() / 3.785411784)
+                .isCloseTo(0.16835, within(0.000005));
+        assertThat(worked.number("spot-work-rate") / HECTARES_IN_AN_ACRE).isCloseTo(60 * 5 / 8.25, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** A measure that cannot be is no blank: nothing stands in for it in silence. */
+    @Test
+    @Tag("derived")
+    void aSpoiltMeasureWithholds() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Area (ha)", "Crop", "Yield (t/ha)", "Yield basis"),
+                        row("A", 10, "grass", 20, "as carted fresh"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Output (t/h)", "Timed distance (m)", "Timed seconds (s)"),
+                        row("F", "forager", 40, 100, "soon"))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("A", "chopping", "F"))
+                .run();
+        assertThat(worked.result("work-rate").given()).isFalse();
+        assertThat(worked.differences()).isEmpty();
+    }
+}
