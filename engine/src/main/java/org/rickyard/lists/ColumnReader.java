@@ -42,6 +42,7 @@ final class ColumnReader {
     private Grid grid;
     private List<Binding> bindings;
     private RowUnits[] rowUnits;
+    private final RowUnits[][] unitsByTable;
     private int tableIndex = -1;
 
     ColumnReader(FoundRows rows, ColumnSpec spec, CustomaryUnits customary, List<Finding> findings) {
@@ -53,6 +54,7 @@ final class ColumnReader {
         this.customary = customary;
         this.findings = new CellFindings(list, spec, findings);
         this.ranges = new RangeCheck(spec, this.findings);
+        this.unitsByTable = new RowUnits[rows.bound.length][];
         this.words = spec.choices().isEmpty() ? Map.of() : Vocabulary.wordsOf(spec);
         for (Binder.Bound bound : rows.bound) {
             List<Binding> found = bound.bindings().get(spec);
@@ -96,10 +98,13 @@ final class ColumnReader {
         grid = table.grid;
         bindings = rows.bound[index].bindings().get(spec);
         if (bindings != null && column.unit != null) {
-            rowUnits = new RowUnits[bindings.size()];
-            for (int i = 0; i < rowUnits.length; i++) {
-                rowUnits[i] = new RowUnits(list, spec, bindings.get(i), customary);
+            // Products beside each other take turns, each with a header and units of its own.
+            if (unitsByTable[index] == null) {
+                unitsByTable[index] = bindings.stream()
+                        .map(binding -> new RowUnits(list, spec, binding, customary))
+                        .toArray(RowUnits[]::new);
             }
+            rowUnits = unitsByTable[index];
         }
     }
 

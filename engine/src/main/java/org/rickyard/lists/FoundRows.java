@@ -191,6 +191,11 @@ final class FoundRows implements ListRows {
         this.sheetRow = sheetRow;
     }
 
+    @Override
+    public boolean holdsWholeMix(int row) {
+        return tables[tableOf[row]].roles(spec).size() > 1;
+    }
+
     void put(Column column) {
         columns.put(column.spec, column);
     }

@@ -63,6 +63,11 @@ final class FoundTable {
         return null;
     }
 
+    /** All matches that make it serve a list: several where a row holds several rows of it ({@link ProductsInARow}). */
+    List<HeaderRow.Match> roles(ListSpec spec) {
+        return roles.stream().filter(match -> match.vocabulary().spec == spec).toList();
+    }
+
     /** Leaves one of several lists out of it. */
     void dropRole(ListSpec spec) {
         roles = roles.stream().filter(match -> match.vocabulary().spec != spec).toList();

@@ -203,8 +203,7 @@ public final class ListFinder {
         List<Binder.Bound> bound = new ArrayList<>();
         int size = 0;
         for (FoundTable table : tables) {
-            HeaderRow.Match match = table.role(list);
-            if (match != null) {
+            for (HeaderRow.Match match : table.roles(list)) {
                 Binder.Bound columns = new Binder(table, match, customary, into).bind();
                 nameHolding(list, holdings.get(table), columns, into);
                 used.add(table);
@@ -217,13 +216,20 @@ public final class ListFinder {
         int[] sheetRow = new int[size];
         int next = 0;
         Map<String, CellAddress> seen = new HashMap<>();
-        for (int i = 0; i < used.size(); i++) {
+        int parts = 1;
+        for (int i = 0; i < used.size(); i += parts) {
             FoundTable table = used.get(i);
             boolean flat = table.roles.size() > 1 && list == Fields.LIST;
+            List<HeaderRow.Match> matches = table.roles(list);
+            parts = matches.size();
             for (int index = 0; index < table.count(); index++) {
-                if (!flat || isFirst(table, bound.get(i), table.row(index), seen, into)) {
-                    tableOf[next] = i;
-                    sheetRow[next++] = table.row(index);
+                int row = table.row(index);
+                for (int part = 0; part < parts; part++) {
+                    if (ProductsInARow.takes(matches, part, table.grid, row)
+                            && (!flat || isFirst(table, bound.get(i), row, seen, into))) {
+                        tableOf[next] = i + part;
+                        sheetRow[next++] = row;
+                    }
                 }
             }
         }

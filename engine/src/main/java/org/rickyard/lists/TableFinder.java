@@ -306,8 +306,15 @@ final class TableFinder {
         if (spec == Fields.LIST && roles.size() == 1) {
             hints.cautionWorkWithoutMachine(match(Jobs.LIST, headers, best));
         }
-        FoundTable table =
-                new FoundTable(grid, row, roles.stream().map(hints::applied).toList(), range, headers);
+        List<HeaderRow.Match> read = new ArrayList<>();
+        for (HeaderRow.Match role : roles) {
+            List<HeaderRow.Match> parted = ProductsInARow.parted(role, headers);
+            parted.forEach(part -> read.add(hints.applied(part)));
+            if (parted.size() > 1) {
+                findings.add(ProductsInARow.told(parted, grid, row, headers));
+            }
+        }
+        FoundTable table = new FoundTable(grid, row, read, range, headers);
         table.unitColumns = hints.unitColumns();
         tables.add(table);
         return table;

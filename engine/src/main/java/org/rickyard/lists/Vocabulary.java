@@ -216,7 +216,8 @@ final class Vocabulary {
                 return new Heading(heading.candidates(), heading.rest(), 2, false, heading.word(), true);
             }
         }
-        return unsettled(header);
+        Heading heading = unsettled(header);
+        return heading == null ? ProductsInARow.read(this, header) : heading;
     }
 
     private Heading unsettled(HeaderText header) {
