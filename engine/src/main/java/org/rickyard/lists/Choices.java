@@ -39,15 +39,16 @@ public final class Choices {
             "forage wagon: loader wagon, self loading wagon, pick up wagon, silage wagon, loading wagon",
             "baler: round baler, square baler, big baler, big square baler, small baler",
             "wrapper: bale wrapper",
-            "trailer: wagon, cart, silage trailer, grain trailer, dump trailer, tipping trailer",
+            "trailer: wagon, cart, silage trailer, grain trailer, dump trailer, tipping trailer, truck, forage truck, silage truck, dump truck, "
+                    + "lorry, tipper, dump wagon, dump cart",
             "buckrake: push off buckrake, pusher, folding fork, buck rake, silage fork, push off fork",
-            "clamp roller: silage roller, pit roller, packing tractor, rolling tractor, compactor",
+            "clamp roller: silage roller, pit roller, packing tractor, rolling tractor, pack tractor, compactor",
             "field rolls: rolls, ring rolls, cambridge rolls, flat roll, field roller, land roller",
             "loader: loading shovel, wheeled loader, wheel loader, telehandler, telescopic handler, front loader, "
                     + "skid steer",
             "sprayer: boom sprayer, field sprayer, self propelled sprayer, trailed sprayer, mounted sprayer, crop"
                     + " sprayer",
-            "air-blast sprayer: airblast, airblast sprayer, air assisted sprayer, orchard sprayer, mist blower, mistblower,"
+            "air-blast sprayer: airblast, air blast, airblast sprayer, air assisted sprayer, orchard sprayer, mist blower, mistblower,"
                     + " air carrier sprayer, vineyard sprayer",
             "knapsack: knapsack sprayer, backpack sprayer",
             "wiper: weed wiper, wick, rope wick, weed wick",
@@ -55,9 +56,11 @@ public final class Choices {
                     + " spreader",
             "muck spreader: manure spreader, dung spreader, rear discharge spreader, side discharge spreader",
             "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker",
-            "plough: plow, reversible plough, mouldboard plough",
-            "cultivator: harrow, power harrow, rotavator, rotary cultivator, disc harrow, discs, tine cultivator, chisel plough, subsoiler, tillage",
-            "drill: cultivator drill, seed drill, seeder, planter, precision drill, corn planter",
+            "plough: plow, reversible plough, mouldboard plough, moldboard plow, moldboard plough",
+            "cultivator: harrow, power harrow, rotavator, rotary cultivator, disc harrow, discs, disk harrow, disk, disc, tandem disc, tandem disk, offset disc, offset disk, heavy disk, field cultivator, "
+                    + "tine cultivator, tine harrow, spike tooth harrow, row crop cultivator, rotary hoe, chisel plough, chisel plow, chisel, "
+                    + "subsoiler, ripper, tillage",
+            "drill: cultivator drill, seed drill, grain drill, seeder, planter, precision drill, corn planter, row crop planter",
             "combine: combine harvester",
             "excavator: digger, backhoe, back hoe, 360, trackhoe, tracked excavator",
             "tractor: four wheel drive tractor, crawler",
@@ -87,8 +90,9 @@ public final class Choices {
             "machine only: implement only, bare hire, self drive");
 
     /** Whose machine it is. */
-    public static final Map<String, List<String>> OWN_OR_HIRED =
-            of("own: owned, yes own, farm", "hired: hire, contractor, contract, rented, leased, lease");
+    public static final Map<String, List<String>> OWN_OR_HIRED = of(
+            "own: owned, yes own, farm",
+            "hired: hire, contractor, contract, rented, leased, lease, custom, custom hire, custom hired, custom operator, custom rate");
 
     /** Droplet classes. */
     public static final Map<String, List<String>> SPRAY_QUALITY = of(
@@ -114,7 +118,7 @@ public final class Choices {
                     + "concrete panel, panel, panel walls, precast, precast concrete, precast panel, walled silage pit, "
                     + "walled slab, three walls, two walls, roofed clamp, covered clamp, indoor clamp",
             "earth pit: pit, earth bank, earth walled, dug pit, dug out, dug out pit, trench, trench silo, dungle, earth banked, "
-                    + "dug, earth banks, earth bank pit, earth bunker, earthen, excavated, excavated pit, in ground pit",
+                    + "dug, earth banks, earth bank pit, earth bunker, earthen, excavated, excavated pit, in ground pit, dugout, pond",
             "heap: pile, drive over pile, outdoor heap, apron heap, slab, heap on concrete, unwalled, no walls, "
                     + "unwalled slab, open slab, unwalled clamp, drive over, silage pile",
             "field heap: field clamp, field pile, heap on soil",

@@ -401,7 +401,9 @@ final class ColumnReader {
     }
 
     private RowUnits.At unitOf(int row, Binding binding) {
-        String word = decider == null ? "" : rows.text(decider, row);
+        String beside = decider == null ? "" : rows.text(decider, row);
+        boolean itself = beside.isEmpty() && spec == Assumptions.VALUE;
+        String word = itself ? ItemText.unit(rows.text(Assumptions.ITEM, row)) : beside;
         RowUnits.At at = rowUnits[column.pick == null ? 0 : column.pick[row]].at(word);
         column.unit[row] = column.unitIndex(at);
         return at;

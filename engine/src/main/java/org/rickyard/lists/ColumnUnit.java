@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.rickyard.formula.Symbol;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;
@@ -17,6 +18,8 @@ import org.rickyard.quantity.Units;
  * @param question what must be asked before a number of this column can be used; null if nothing
  */
 record ColumnUnit(Unit unit, boolean assumed, String question) {
+    private static final Pattern OUNCES = Pattern.compile("(?i)\\b(?<!fl )(oz|ozs|ounces?)\\b");
+
     private static ColumnUnit known(Unit unit) {
         return new ColumnUnit(unit, false, null);
     }
@@ -50,10 +53,10 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                 && CustomaryUnits.of(rest) != CustomaryUnits.UNSET
                 && UnitText.read(header, customary) instanceof UnitText.Known whole) {
             // "GPA (US)": the name is the unit, and behind it stands whose.
-            return fitted(column, whole.unit(), header, moisture, saysDryMatter(header));
+            return fitted(column, whole.unit(), header, moisture, saysDryMatter(header), customary);
         }
         if (text instanceof UnitText.Known known) {
-            return fitted(column, known.unit(), rest, moisture, saysDryMatter(header));
+            return fitted(column, known.unit(), rest, moisture, saysDryMatter(header), customary);
         }
         if (text instanceof UnitText.Ambiguous ambiguous) {
             List<Unit> fitting = new ArrayList<>();
@@ -105,7 +108,12 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
     }
 
     private static ColumnUnit fitted(
-            ColumnSpec column, Unit unit, String rest, boolean moisture, boolean saysDryMatter) {
+            ColumnSpec column,
+            Unit unit,
+            String rest,
+            boolean moisture,
+            boolean saysDryMatter,
+            CustomaryUnits customary) {
         Unit own = column.symbol().unit();
         if (moisture && unit.isSameScale(Units.PERCENT) && isDryMatterShare(column.symbol())) {
             return known(UnitText.PERCENT_MOISTURE);
@@ -122,6 +130,14 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         }
         if (column.measuredBy(dry)) {
             return known(dry);
+        }
+        UnitText fluid = UnitText.read(OUNCES.matcher(rest).replaceFirst("fl oz"), customary);
+        if (fluid instanceof UnitText.Known known && column.measuredBy(known.unit())) {
+            // What is caught in a jug is in fluid ounces, though people leave the word out.
+            return known(known.unit());
+        } else if (fluid instanceof UnitText.Ambiguous ambiguous
+                && ambiguous.candidates().stream().allMatch(column::measuredBy)) {
+            return asked(ambiguous.question());
         }
         return asked(Words.quoted(rest) + " does not measure " + column.symbol().name() + ": write for example "
                 + example(column) + ".");

@@ -389,7 +389,7 @@ public final class ListFinder {
             findings.add(new Finding(
                     Finding.Severity.STOP,
                     Optional.empty(),
-                    "And " + (count - 50) + " more names stand twice in "
+                    "And " + Counted.more(count - 50, "name") + (count == 51 ? " stands" : " stand") + " twice in "
                             + rows.spec().name() + "."));
         }
     }

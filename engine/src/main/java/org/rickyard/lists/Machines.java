@@ -129,11 +129,13 @@ public final class Machines {
             .help("engine or PTO.");
     /** Fuel burnt. */
     public static final ColumnSpec FUEL = number("Fuel", Quantities.FUEL_RATE)
-            .also("fuel use, fuel consumption, fuel rate, diesel, fuel per hour")
-            .help("Burnt in an hour at work.");
+            .or(Quantities.FUEL_FOR_AREA)
+            .also(
+                    "fuel use, fuel consumption, fuel rate, diesel, fuel per hour, fuel used, fuel requirement, diesel use")
+            .help("Burnt in an hour at work; or on a hectare, if the header says so.");
     /** People. */
     public static final ColumnSpec CREW = number("Crew", Quantities.CREW)
-            .also("men, labour units, labor units, operators, people, drivers, staff, labour, labor")
+            .also("men, labour units, labor units, operators, people, drivers, staff, labour, labor, workers")
             .help("People it needs, the driver included.");
     /** Tank. */
     public static final ColumnSpec TANK = number("Tank", Quantities.TANK_VOLUME)
@@ -196,18 +198,23 @@ public final class Machines {
             .help("Washing out and cleaning down, once for a block.");
     /** A timed run. */
     public static final ColumnSpec TIMED_DISTANCE = number("Timed distance", Quantities.TIMED_DISTANCE)
-            .also("test distance, timed run")
+            .also("test distance, timed run, course length, length of course, course distance, course, distance timed, "
+                    + "distance travelled, distance traveled, test course")
             .help("Length of a run timed in the field, tank half full.");
     /** Its seconds. */
     public static final ColumnSpec TIMED_SECONDS = number("Timed seconds", Quantities.TIMED_SECONDS)
-            .also("test seconds, seconds timed")
+            .also(
+                    "test seconds, seconds timed, course time, travel time, time over course, time to travel, time taken, "
+                            + "time for course, seconds for course, seconds taken")
             .help("Seconds that run took.");
     /** A test with water. */
-    public static final ColumnSpec TEST_AREA =
-            number("Test area", Quantities.TEST_AREA).also("area tested").help("Ground sprayed with water in a test.");
+    public static final ColumnSpec TEST_AREA = number("Test area", Quantities.TEST_AREA)
+            .also("area tested, area sprayed, area covered, sprayed area, area sprayed in test, test plot")
+            .help("Ground sprayed with water in a test.");
     /** The water used in it. */
     public static final ColumnSpec TEST_VOLUME = number("Test volume", Quantities.TEST_VOLUME)
-            .also("water used in test")
+            .also(
+                    "water used in test, water used, volume used, volume sprayed, water sprayed, spray used, volume applied")
             .help("Water used on the test area.");
     /** Road speed with a load. */
     public static final ColumnSpec ROAD_SPEED_LADEN = number("Road speed laden", Quantities.ROAD_SPEED_LADEN)
@@ -228,7 +235,8 @@ public final class Machines {
     public static final ColumnSpec CHARGE = number("Charge", Quantities.CHARGE_PER_HOUR)
             .or(Quantities.CHARGE_PER_HECTARE, Quantities.CHARGE_PER_TONNE, Quantities.CHARGE_PER_BALE)
             .also("contractor charge, contract charge, hire charge, contract price, contract rate, "
-                    + "hire rate, contractor rate, hire price, contractor price")
+                    + "hire rate, contractor rate, hire price, contractor price, custom rate, custom charge, custom hire rate, "
+                    + "custom hire charge, custom price")
             .help("Contractor's or hire charge; say per what in Charge unit.");
     /** What the charge is counted by. */
     public static final ColumnSpec CHARGE_UNIT = choice("Charge unit", Quantities.CHARGE_UNIT, Choices.CHARGE_UNIT)
@@ -241,15 +249,18 @@ public final class Machines {
             .help("everything, all but fuel, or machine only.");
     /** List price. */
     public static final ColumnSpec LIST_PRICE = number("List price", Quantities.LIST_PRICE)
-            .also("new price, retail price, price new, replacement price, list")
+            .also("new price, retail price, price new, replacement price, list, current list price, new list price")
             .help("New, from the maker's list.");
     /** Purchase price. */
     public static final ColumnSpec PURCHASE_PRICE = number("Purchase price", Quantities.PURCHASE_PRICE)
-            .also("price paid, bought for, purchase cost, capital cost, buying price")
+            .also(
+                    "price paid, bought for, purchase cost, capital cost, buying price, initial cost, original cost, first cost, initial price, original price")
             .help("What was paid.");
     /** Trade-in value. */
     public static final ColumnSpec TRADE_IN_VALUE = number("Trade-in value", Quantities.TRADE_IN_VALUE)
-            .also("trade in, salvage value, salvage, residual value, resale value, remaining value, " + "sale value")
+            .also(
+                    "trade in, salvage value, salvage, residual value, resale value, remaining value, sale value, terminal value, "
+                            + "end value, value at end")
             .help("At the end of its life.");
     /** Age. */
     public static final ColumnSpec AGE =
@@ -261,12 +272,22 @@ public final class Machines {
             .help("On the clock.");
     /** Life. */
     public static final ColumnSpec LIFE = number("Life", Quantities.LIFE)
-            .also("years kept, ownership period, life years, service life, economic life, working life")
+            .also(
+                    "years kept, ownership period, life years, service life, economic life, working life, ownership life, "
+                            + "useful life, years of life, years owned, years of ownership, lifetime, expected life, machine life")
             .help("Years it is kept.");
     /** Hours per year. */
     public static final ColumnSpec HOURS_PER_YEAR = number("Hours per year", Quantities.HOURS_PER_YEAR)
             .also("annual hours, hours/year, h/yr, annual use, hours a year, hrs per year, " + "yearly hours, hrs/yr")
             .help("Worked in a year.");
+
+    /** Rate of work. */
+    public static final ColumnSpec RATE_OF_WORK = number("Rate of work", Quantities.TYPED_RATE)
+            .also(
+                    "ha/h, ha per h, ha per hour, hectares per hour, ac/h, ac per h, ac per hour, acres per hour, field capacity, "
+                            + "effective field capacity, effective capacity, actual field capacity, area capacity, "
+                            + "hectares an hour, acres an hour")
+            .help("Area done in an hour, all in, where you know it; else width, speed and efficiency.");
 
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
@@ -341,7 +362,8 @@ public final class Machines {
                             AGE,
                             HOURS_NOW,
                             LIFE,
-                            HOURS_PER_YEAR))
+                            HOURS_PER_YEAR,
+                            RATE_OF_WORK))
             .identifiedBy(MACHINE)
             .qualifier(OUTPUT, OUTPUT_BASIS)
             .qualifier(POWER, POWER_BASIS)
@@ -360,6 +382,9 @@ public final class Machines {
                     SPEED,
                     "spray speed, average speed, average forward speed, typical speed, usual speed, normal speed, target"
                             + " speed, work speed, op speed")
+            .otherwiseMeasured(TIMED_DISTANCE, "distance")
+            .unclear(List.of("time"), TIMED_SECONDS)
+            .toldMeasured("time", TIMED_SECONDS, TIMED_DISTANCE)
             .otherwiseMeasured(LOWEST_PRESSURE, "min, lowest")
             .otherwiseMeasured(HIGHEST_PRESSURE, "max, highest")
             .otherwiseMeasured(LOWEST_SPEED, "min, lowest")
@@ -374,8 +399,12 @@ public final class Machines {
                     TRADE_IN_VALUE,
                     "resale, residual, trade in price, second hand value, expected trade in, trade in expected, expected trade in"
                             + " value")
+            .otherwise(
+                    MACHINE,
+                    "tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill")
             .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
-            .unclear(List.of("work rate", "rate of work"), OUTPUT, FIELD_EFFICIENCY)
+            .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)
+            .otherwiseMeasured(RATE_OF_WORK, "work rate, capacity, output")
             .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)
             .unclear(List.of("pressure"), LOWEST_PRESSURE, HIGHEST_PRESSURE)
             .unclear(

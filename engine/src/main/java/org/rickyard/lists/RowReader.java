@@ -193,8 +193,8 @@ final class RowReader {
                             + ". If they belong to it, take the blank row and the totals out, or repeat the header."));
             leftOver = 0;
         }
-        summarise(nameless, "rows without a name");
-        summarise(lone, "rows with nothing but a name");
+        summarise(nameless, "without a name");
+        summarise(lone, "with nothing but a name");
         nameless = 0;
         lone = 0;
     }
@@ -222,7 +222,7 @@ final class RowReader {
         if (count > MOST_FINDINGS) {
             findings.add(Finding.caution(
                     table.address(table.headerRow, table.firstColumn),
-                    "And " + (count - MOST_FINDINGS) + " more " + what + " in " + name() + "."));
+                    "And " + Counted.more(count - MOST_FINDINGS, "row") + " " + what + " in " + name() + "."));
         }
     }
 

@@ -34,7 +34,7 @@ final class Shared {
             .help("Spray liquid on a hectare.");
     static final ColumnSpec SPEED = number("Speed", Quantities.SPEED)
             .also("forward speed, working speed, field speed, ground speed, km/h, kph, mph, km/hr, "
-                    + "travel speed, spraying speed, operating speed")
+                    + "travel speed, spraying speed, operating speed, walking speed, walking pace, pace")
             .help("At work in the field.");
     static final ColumnSpec HOURS_PER_DAY = number("Hours per day", Quantities.HOURS_PER_DAY)
             .also("hours/day, h/day, working day, hours a day, hrs per day, hrs/day, daily hours")

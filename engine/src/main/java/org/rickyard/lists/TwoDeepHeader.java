@@ -35,33 +35,39 @@ final class TwoDeepHeader {
         while (end + 1 < above.length && above[end + 1] == null && below(row, end + 1) != null) {
             end++;
         }
-        String[] both = above.clone();
-        int better = 0;
-        int names = 0;
-        String over = null;
+        // Most rows below are no header: what tells so is looked at first, for it costs least.
+        boolean[] names = new boolean[end + 1];
+        boolean named = false;
         for (int column = first; column <= end; column++) {
             Grid.Kind kind = grid.kind(row + 1, column);
             if (kind != Grid.Kind.BLANK && kind != Grid.Kind.TEXT && !isYear(row, column)) {
                 return null;
             }
-            over = above[column] == null ? over : above[column];
-            boolean name = isNameOfRows(above[column]);
-            names += name ? 1 : 0;
-            String below = below(row, column);
-            if (below == null) {
-                continue;
-            }
-            if (name && !NAME_GOES_ON.contains(HeaderText.normal(below))) {
+            names[column] = isNameOfRows(above[column]);
+            named |= names[column];
+            String below = names[column] ? below(row, column) : null;
+            if (below != null && !NAME_GOES_ON.contains(HeaderText.normal(below))) {
                 return null;
             }
-            if (!name) {
+        }
+        return named ? together(above, row, first, names) : null;
+    }
+
+    private String[] together(String[] above, int row, int first, boolean[] names) {
+        String[] both = above.clone();
+        boolean better = false;
+        String over = null;
+        for (int column = first; column < names.length; column++) {
+            over = above[column] == null ? over : above[column];
+            String below = names[column] ? null : below(row, column);
+            if (below != null) {
                 both[column] = isYear(below)
                         ? ofYear(over, below)
                         : above[column] == null ? under(over, below) : together(above[column], below);
-                better += !both[column].equals(above[column]) && isKnown(both[column]) ? 1 : 0;
+                better |= !both[column].equals(above[column]) && isKnown(both[column]);
             }
         }
-        return better > 0 && names > 0 ? both : null;
+        return better ? both : null;
     }
 
     /** A heading over several years is the heading of each: "Crops" over "2025" and "2026". */
@@ -91,13 +97,16 @@ final class TwoDeepHeader {
 
     /** What the rows of a list are called by: under it stands the name of a row, unless it goes on ("Field", "name"). */
     private boolean isNameOfRows(String header) {
-        return header != null
-                && vocabularies.stream().anyMatch(vocabulary -> {
-                    Vocabulary.Heading heading = vocabulary.read(HeaderText.of(header));
-                    return heading != null
-                            && heading.isCertain()
-                            && vocabulary.spec.identity().contains(heading.column());
-                });
+        if (header == null) {
+            return false;
+        }
+        HeaderText text = HeaderText.of(header);
+        return vocabularies.stream().anyMatch(vocabulary -> {
+            Vocabulary.Heading heading = vocabulary.read(text);
+            return heading != null
+                    && heading.isCertain()
+                    && vocabulary.spec.identity().contains(heading.column());
+        });
     }
 
     /** "Road speed (km/h)" over "Laden" and "Empty" is the heading of both, though it stands over the first alone. */
@@ -125,8 +134,10 @@ final class TwoDeepHeader {
         if (above == null) {
             return below;
         }
+        HeaderText alone = HeaderText.of(above);
         for (String joined : List.of(above + " " + below, unitLast(above, below))) {
-            if (vocabularies.stream().anyMatch(vocabulary -> isBetter(vocabulary, above, joined))) {
+            HeaderText both = HeaderText.of(joined);
+            if (vocabularies.stream().anyMatch(vocabulary -> isBetter(vocabulary, alone, both))) {
                 return joined;
             }
         }
@@ -148,9 +159,9 @@ final class TwoDeepHeader {
     }
 
     /** Whether the lower word adds to the upper one: its unit, or the rest of a name. */
-    private static boolean isBetter(Vocabulary vocabulary, String above, String joined) {
-        Vocabulary.Heading upper = vocabulary.read(HeaderText.of(above));
-        Vocabulary.Heading both = vocabulary.read(HeaderText.of(joined));
+    private static boolean isBetter(Vocabulary vocabulary, HeaderText above, HeaderText joined) {
+        Vocabulary.Heading upper = vocabulary.read(above);
+        Vocabulary.Heading both = vocabulary.read(joined);
         if (both == null || !both.isCertain() || upper != null && upper.settled()) {
             return false;
         }

@@ -282,7 +282,7 @@ final class Vocabulary {
                 rest = read;
             }
         }
-        if (fitting.isEmpty() && HeaderUnit.isMoney(header.rest(count))) {
+        if (fitting.isEmpty() && (HeaderUnit.isMoney(header.rest(count)) || isOtherwise(header, count))) {
             return null;
         }
         if (fitting.isEmpty()) {
@@ -294,6 +294,14 @@ final class Vocabulary {
         }
         boolean told = fitting.size() == 1 && candidates.size() > 1 && !rest.isEmpty();
         return new Heading(fitting, rest, told ? 2 : 1, false, null);
+    }
+
+    /** Whether a name that is unclear by itself means yet another column by its unit: "Work rate (ac/h)". */
+    private boolean isOtherwise(HeaderText header, int count) {
+        String name = header.name(count);
+        return spec.hints().otherwise().stream()
+                .anyMatch(otherwise ->
+                        otherwise.measured() && otherwise.header().equals(name) && heading(otherwise, header) != null);
     }
 
     /** What a header says beside the name, or null if that makes it another thing ("Field notes"). */

@@ -10,6 +10,7 @@ import org.rickyard.formula.Constant;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
+import org.rickyard.lists.ItemText;
 import org.rickyard.lists.ListRows;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;
@@ -37,7 +38,8 @@ public final class ConstantsInForce {
         Map<String, Constant> byName = new LinkedHashMap<>();
         constants.forEach(constant -> byName.put(plain(constant.name()), constant));
         for (int row = 0; row < assumptions.size(); row++) {
-            Constant constant = byName.get(plain(assumptions.text(Assumptions.ITEM, row)));
+            String item = assumptions.text(Assumptions.ITEM, row);
+            Constant constant = byName.getOrDefault(plain(item), byName.get(plain(ItemText.name(item))));
             if (constant != null) {
                 inForce.take(constant, assumptions, row, customary, findings);
             }
@@ -57,12 +59,15 @@ public final class ConstantsInForce {
             return;
         }
         Unit unit = constant.unit();
-        String written = assumptions.text(Assumptions.UNIT, row);
+        String beside = assumptions.text(Assumptions.UNIT, row);
+        String written = beside.isEmpty() ? ItemText.unit(assumptions.text(Assumptions.ITEM, row)) : beside;
         if (!written.isEmpty()) {
             UnitText read = UnitText.read(written, customary);
             if (!(read instanceof UnitText.Known known) || !known.unit().isCompatible(constant.unit())) {
                 findings.add(Finding.stop(
-                        assumptions.address(Assumptions.UNIT, row).orElse(cell),
+                        assumptions
+                                .address(beside.isEmpty() ? Assumptions.ITEM : Assumptions.UNIT, row)
+                                .orElse(cell),
                         "the unit '" + written + "' does not fit '" + constant.name() + "', which is in "
                                 + constant.unit() + "; the value held is used until the unit is mended."));
                 return;

@@ -2,6 +2,7 @@ package org.rickyard.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +42,8 @@ final class CropRows {
     private final List<Row> rows;
     private final Set<Integer> filled = new TreeSet<>();
     private final Set<Integer> otherCrop = new HashSet<>();
+    // A list has many fields and few crops.
+    private final Map<String, Boolean> arable = new HashMap<>();
 
     CropRows(FoundLists lists, List<Finding> findings) {
         this.fields = lists.rows(Fields.LIST);
@@ -90,7 +93,9 @@ final class CropRows {
             return true;
         }
         boolean said = fields.isFilled(Fields.YIELD_BASIS, field) || fields.isFilled(Fields.DM_AT_ENSILING, field);
-        if (said && isArable(fields.text(Fields.CROP, field)) && !isAsDryAsSilage(field)) {
+        if (said
+                && arable.computeIfAbsent(fields.text(Fields.CROP, field), CropRows::isArable)
+                && !isAsDryAsSilage(field)) {
             findings.add(Finding.note(
                     fields.address(Fields.CROP, field).orElse(null),
                     "the " + fields.text(Fields.CROP, field) + " of '" + fields.text(Fields.FIELD, field)

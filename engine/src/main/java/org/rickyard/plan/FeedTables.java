@@ -104,7 +104,7 @@ final class FeedTables {
                             new TableColumn.Calculated(Feeding.HEAD_INTAKE, false),
                             new TableColumn.Calculated(Feeding.DAILY_DEMAND, true),
                             new TableColumn.Calculated(Feeding.FEED_DEMAND, true),
-                            new TableColumn.Calculated(Feeding.FEED_DEMAND_FRESH, false)),
+                            TableColumn.Calculated.aside(Feeding.FEED_DEMAND_FRESH)),
                     List.of()),
             List.of(new TableSpec.TotalName(Feeding.GROUP_DEMAND, "Rickyard_feed_demand")),
             SilageCautions.FEEDING,

@@ -113,6 +113,10 @@ final class FittedTable {
             }
             further = absent.size() > before || !words.equals(known);
         } while (further);
+        if (!gone.isEmpty()) {
+            LeftOutBranches branches = new LeftOutBranches(gone);
+            simple.replaceAll((symbol, expr) -> gone.contains(symbol) ? expr : branches.without(expr));
+        }
     }
 
     private boolean readsWhatIsLeftOut(Expr expr) {

@@ -34,6 +34,11 @@ final class Names {
         return new TableColumn.Link(symbol, List.of(places), false);
     }
 
+    /** One that may be left blank where a row is reckoned another way; nothing stands in for it. */
+    static TableColumn.Link dispensable(Symbol symbol, Candidate... places) {
+        return new TableColumn.Link(symbol, List.of(places), true, false);
+    }
+
     static TableColumn.Link optional(Symbol symbol, Candidate... places) {
         return new TableColumn.Link(symbol, List.of(places), true);
     }

@@ -10,6 +10,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
+import org.rickyard.lists.ItemText;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
 import org.rickyard.quantity.Unit;
@@ -59,6 +60,9 @@ final class PriceRows {
                     "insurance and shelter",
                     "housing & insurance"));
 
+    /** From here on a rate can only be in per cent: as a fraction it would be the whole of it in a year. */
+    private static final double LEAST_PER_CENT = 1;
+
     private final ListRows assumptions;
     private final Map<Role, Integer> rows = new LinkedHashMap<>();
 
@@ -103,7 +107,10 @@ final class PriceRows {
     }
 
     private static boolean names(Symbol symbol, String item) {
-        String key = NameKey.key(item);
+        return isCalled(symbol, NameKey.key(item)) || isCalled(symbol, NameKey.key(ItemText.name(item)));
+    }
+
+    private static boolean isCalled(Symbol symbol, String key) {
         return key.equals(symbol.name()) || OTHER_NAMES.get(symbol).contains(key);
     }
 
@@ -139,7 +146,9 @@ final class PriceRows {
             return false;
         }
         Optional<Unit> unit = assumptions.unit(Assumptions.VALUE, row);
-        if (unit.isEmpty() && symbol.unit().isSameScale(Units.PERCENT)) {
+        if (unit.isEmpty()
+                && symbol.unit().isSameScale(Units.PERCENT)
+                && assumptions.number(Assumptions.VALUE, row) < LEAST_PER_CENT) {
             findings.add(Finding.stop(
                     cell,
                     "is '" + symbol.name() + "' in per cent or a fraction? Write % beside it in the column Unit."));

@@ -43,12 +43,18 @@ public sealed interface TableColumn {
      * A number or day of the client's, linked and brought to the symbol's unit.
      *
      * @param optional whether a blank is no fault, so that blank and unusable must be told apart
+     * @param replaced whether something else may stand in for a blank
      */
-    record Link(Symbol symbol, List<Candidate> places, boolean optional) implements TableColumn {
+    record Link(Symbol symbol, List<Candidate> places, boolean optional, boolean replaced) implements TableColumn {
+        /** One for which, if it is optional, something else may stand in. */
+        public Link(Symbol symbol, List<Candidate> places, boolean optional) {
+            this(symbol, places, optional, optional);
+        }
+
         /** An optional one says that it is what was typed, since what is reckoned with may be a default beside it. */
         @Override
         public String label() {
-            return TableColumn.super.label() + (optional ? ", typed" : "");
+            return TableColumn.super.label() + (replaced ? ", typed" : "");
         }
     }
 

@@ -9,6 +9,7 @@ import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Choices;
 import org.rickyard.lists.Finding;
+import org.rickyard.lists.ItemText;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
 
@@ -29,7 +30,10 @@ final class UnknownItems {
             if (plain.equals(Countries.ITEM)) {
                 tellCountry(assumptions, row, findings);
             }
-            if (item.isEmpty() || known.contains(plain) || PriceRows.isPrice(item)) {
+            if (item.isEmpty()
+                    || known.contains(plain)
+                    || known.contains(NameKey.key(ItemText.name(item)).replaceAll("\\s+", " "))
+                    || PriceRows.isPrice(item)) {
                 continue;
             }
             CellAddress cell = assumptions.address(Assumptions.ITEM, row).orElse(null);

@@ -56,7 +56,7 @@ final class WorkRateFamily {
                 cuts.rows(job, field),
                 row -> Suitability.takesCrop(types.text(Machines.TYPE, machine[row])));
         plan.add(
-                hasJobs ? WorkRateTables.WORK_RATES : WorkRateTables.IF_DONE_ONCE,
+                WorkRateTables.rates(hasJobs, Arrays.stream(machine).distinct().anyMatch(one -> isKnown(types, one))),
                 sources,
                 "no machine that works by width meets a field it is for");
         int[] machines = hasJobs ? Arrays.stream(machine).distinct().sorted().toArray() : new int[0];
@@ -78,6 +78,14 @@ final class WorkRateFamily {
         GangFamily.build(plan, gangs, tasks, cuts, works);
         CostFamily.build(plan, works, holdings, cuts);
         SeasonFamily.build(plan, tasks, works);
+    }
+
+    /** Whether a machine's rate is typed, or only the tonnes that it takes an hour. */
+    private static boolean isKnown(ListRows machines, int machine) {
+        boolean byOutput = machines.isFilled(Machines.OUTPUT, machine)
+                && !machines.isFilled(Machines.WORKING_WIDTH, machine)
+                && !machines.isFilled(Machines.SPEED, machine);
+        return byOutput || machines.isFilled(Machines.RATE_OF_WORK, machine);
     }
 
     /** Says once of each machine at work that its efficiency holds what else is typed of lost time. */

@@ -4,6 +4,7 @@ import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Cuts;
@@ -25,7 +26,7 @@ import org.rickyard.trade.workrate.WorkTotals;
 final class WorkRateTables {
     private WorkRateTables() {}
 
-    private static final TableColumn.Link SPEED = Names.link(
+    private static final TableColumn.Link SPEED = Names.dispensable(
             Quantities.SPEED, Candidate.typed(Role.JOB, Jobs.SPEED), Candidate.typed(Role.MACHINE, Machines.SPEED));
 
     /** What the yield of the cut or field was weighed as. */
@@ -77,6 +78,15 @@ final class WorkRateTables {
                     "the field is narrow; wide machines gain little on it."),
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.typed(Quantities.TYPED_RATE),
+                            Condition.compare(
+                                    Expr.value(Quantities.TYPED_RATE),
+                                    Relation.MORE,
+                                    Expr.value(FieldRates.SPOT_RATE)))),
+                    "the rate of work typed is more than width and speed give with nothing lost: mend one of the three."),
+            new CautionRule(
+                    Severity.CAUTION,
                     Condition.any(List.of(
                             Condition.compare(
                                     Expr.value(Quantities.SPEED), Relation.LESS, speed(RememberedMachines.SLOWEST)),
@@ -92,11 +102,27 @@ final class WorkRateTables {
     /** One row per field whose size or shape tells on the work. */
     static final TableSpec FIELD_SHAPES = shapes();
 
-    /** One row per job, field and machine that works by its width. */
-    static final TableSpec WORK_RATES = rates("Work rates", "Work rates: what each machine gets through");
+    private static final String OF_JOBS = "Work rates: what each machine gets through";
+    private static final String ONCE = "Work rates, if done once: no jobs are listed";
 
-    /** The same where there are no jobs. */
-    static final TableSpec IF_DONE_ONCE = rates("Work rates", "Work rates, if done once: no jobs are listed");
+    private static final TableSpec WORK_RATES = rates(OF_JOBS, false);
+    private static final TableSpec IF_DONE_ONCE = rates(ONCE, false);
+    private static final TableSpec WORK_RATES_KNOWN = rates(OF_JOBS, true);
+    private static final TableSpec IF_DONE_ONCE_KNOWN = rates(ONCE, true);
+
+    /**
+     * One row per job, field and machine that works by its width.
+     *
+     * @param jobs whether there are any
+     * @param known whether the rate of some machine is known without its width and speed, so that no row owes what only
+     *     they can tell
+     */
+    static TableSpec rates(boolean jobs, boolean known) {
+        if (known) {
+            return jobs ? WORK_RATES_KNOWN : IF_DONE_ONCE_KNOWN;
+        }
+        return jobs ? WORK_RATES : IF_DONE_ONCE;
+    }
 
     /** One row per machine that jobs name. */
     static final TableSpec MACHINE_TOTALS = totals(
@@ -130,7 +156,7 @@ final class WorkRateTables {
             "Rickyard_holding_hours",
             List.of(LeftOut.of("hours", WorkTotals.HOURS_OF_HOLDING, WorkTotals.ROWS_LEFT_OUT, "Work rates")));
 
-    private static TableSpec rates(String sheet, String title) {
+    private static TableSpec rates(String title, boolean known) {
         List<TableColumn> columns = List.of(
                 Names.FIELD_HOLDING,
                 Names.JOB,
@@ -146,13 +172,14 @@ final class WorkRateTables {
                 new TableColumn.Key(Keys.BLOCK_KEY),
                 Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
                 SPEED,
-                Names.link(Quantities.WORKING_WIDTH, Candidate.typed(Role.MACHINE, Machines.WORKING_WIDTH)),
+                Names.dispensable(Quantities.WORKING_WIDTH, Candidate.typed(Role.MACHINE, Machines.WORKING_WIDTH)),
                 Names.optional(Quantities.FIELD_EFFICIENCY, Candidate.typed(Role.MACHINE, Machines.FIELD_EFFICIENCY)),
                 Names.optional(Quantities.OVERLAP, Candidate.typed(Role.MACHINE, Machines.OVERLAP)),
                 Names.optional(Quantities.RUN_LENGTH, Candidate.typed(Role.FIELD, Fields.RUN_LENGTH)),
                 Names.optional(Quantities.TURN_TIME, Candidate.typed(Role.MACHINE, Machines.TURN_TIME)),
                 Names.optional(Quantities.OTHER_LOST_TIME, Candidate.typed(Role.MACHINE, Machines.OTHER_LOST_TIME)),
                 Names.optional(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
+                Names.optional(Quantities.TYPED_RATE, Candidate.typed(Role.MACHINE, Machines.RATE_OF_WORK)),
                 YIELD_BASIS,
                 YIELD,
                 YIELD_DRY_MATTER,
@@ -168,22 +195,26 @@ final class WorkRateTables {
                 new TableColumn.Calculated(Throughput.AS_CARTED, false),
                 new TableColumn.Calculated(FieldRates.BY_WIDTH_AND_SPEED, false),
                 new TableColumn.Calculated(Throughput.BY_THROUGHPUT, false),
-                new TableColumn.Calculated(FieldRates.SPOT_WORK_RATE, true),
+                byWidth(FieldRates.SPOT_WORK_RATE, known),
                 new TableColumn.Calculated(FieldRates.WORK_RATE, true),
                 TableColumn.Calculated.aside(FieldRates.LIMIT),
-                new TableColumn.Calculated(FieldRates.ACHIEVED, true),
+                byWidth(FieldRates.ACHIEVED, known),
                 TableColumn.Calculated.aside(Throughput.MATERIAL),
                 new TableColumn.Calculated(FieldRates.HOURS, true));
-        boolean once = title.contains("once");
+        boolean once = title.equals(ONCE);
         return new TableSpec(
                 WorkTotals.WORK_RATES,
-                sheet,
+                "Work rates",
                 title,
                 "one row per job, field and machine",
                 Sentences.appended(columns, RATE_RULES),
                 once ? List.of() : List.of(new TableSpec.TotalName(FieldRates.FIELD_HOURS, "Rickyard_hours")),
                 Cautions.MACHINES,
                 RATE_RULES);
+    }
+
+    private static TableColumn byWidth(Formula formula, boolean known) {
+        return known ? TableColumn.Calculated.aside(formula) : new TableColumn.Calculated(formula, true);
     }
 
     private static TableSpec shapes() {

@@ -110,6 +110,9 @@ public final class Quantities {
     /** Share of the theoretical rate kept up in the field. 1 or less is a fraction in a per cent column, so refused. */
     public static final Symbol FIELD_EFFICIENCY =
             number("field efficiency", Units.PERCENT, Range.above(1, 100), Range.of(50, 90), 0);
+    /** Area covered in an hour, all in, where it is known and not reckoned from width and speed. */
+    public static final Symbol TYPED_RATE =
+            number("rate of work", Units.HA_PER_H, Range.above(0, 200), Range.of(0.05, 40), 2);
     /** One turn at the headland. */
     public static final Symbol TURN_TIME = number("turn time", Units.S, Range.of(0, 300), Range.of(5, 90), 0);
     /** Time lost other than turning, per hectare. */
@@ -141,6 +144,9 @@ public final class Quantities {
     public static final Symbol POWER_BASIS = Symbol.text("power basis");
     /** Fuel burnt per hour at work. */
     public static final Symbol FUEL_RATE = number("fuel", Units.L_PER_H, Range.above(0, 400), Range.of(1, 120), 1);
+    /** Fuel burnt on a hectare at work. */
+    public static final Symbol FUEL_FOR_AREA =
+            number("fuel of a hectare", Units.L_PER_HA, Range.above(0, 400), Range.of(0.5, 120), 1);
     /** People the machine needs. */
     public static final Symbol CREW = number("crew", Units.ONE, Range.of(0, 50), Range.of(0, 6), 1);
     /** Speed on the road with a load. */

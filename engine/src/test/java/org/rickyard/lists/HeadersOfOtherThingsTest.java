@@ -122,11 +122,11 @@ class HeadersOfOtherThingsTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            value = {"Fuel (L/h) | Fuel (L/ha)", "Fuel (L/h) | Fuel per ha", "Output (t/h) | Output (ha/h)"})
+            value = {"Tank (L) | Tank (kg)", "Tank (L) | Tank per day", "Turn time (s) | Turn time (m)"})
     void whatIsMeasuredOtherwiseIsNoRival(String header, String other) {
         FoundLists found = find(
-                new SheetOf("Machines").row("Machine", "Type", header, other).row("Chopper", "forager", 40, 9));
-        ColumnSpec column = header.startsWith("Fuel") ? Machines.FUEL : Machines.OUTPUT;
+                new SheetOf("Machines").row("Machine", "Type", header, other).row("Tanker", "slurry tanker", 40, 9));
+        ColumnSpec column = header.startsWith("Tank") ? Machines.TANK : Machines.TURN_TIME;
         assertThat(found.rows(Machines.LIST).number(column, 0)).isEqualTo(40);
         assertThat(found.findings()).extracting(Finding::severity).containsExactly(Severity.NOTE);
         assertThat(found.findings().get(0).message()).contains(other);

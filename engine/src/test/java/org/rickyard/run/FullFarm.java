@@ -124,6 +124,7 @@ final class FullFarm {
                 Field efficiency (%) = 75 | Output (t/h) = 70 | Power (kW) = 340 | Power basis = engine |
                 Fuel (L/h) = 62 | Crew = 1 | Hours per day (h) = 10 | Own or hired = hired | Charge = 190 |
                 Charge unit = h | Charge includes = all but fuel
+            Machine = Topper | Type = mower | Rate of work (ha/h) = 2.2 | Fuel (L/ha) = 5
             Machine = Trailer 14 t | Type = trailer | Number = 3 | Payload (t) = 12 | Body volume (m3) = 38 |
                 Load density (kg/m3) = 320 | Unladen mass (t) = 5.2 | Road speed laden (km/h) = 22 |
                 Road speed empty (km/h) = 28 | Own or hired = hired | Charge = 2.1 | Charge unit = t | Crew = 1
@@ -215,6 +216,7 @@ final class FullFarm {
             Holding = Skel Beck | Job = Hay | Field = grass | Operation = bale | Machine = Baler | Tractor = Tractor B
             Holding = Skel Beck | Job = More hay | Field = Long Acre | Operation = bale | Machine = Baler |
                 Tractor = Tractor A
+            Holding = Skel Beck | Job = Topping | Field = Kiln Close | Operation = mow | Machine = Topper
             Holding = Skel Beck | Job = Rushes | Field = Kiln Close | Operation = wipe | Machine = Wick |
                 Mix = Wipe
             Holding = Thorn Garth | Job = Nettles | Field = Corner | Operation = spray | Machine = Back pack |

@@ -204,17 +204,32 @@ public final class Feeding {
                     ruleBook(40, 144),
                     ruleBook(45, 162)));
 
-    /** {@code feed-demand-fresh}: demand ÷ dry matter of the feed. */
+    /** {@code feed-demand-fresh}: head × fresh intake × days; from an intake of dry matter, demand ÷ dry matter. */
     public static final Formula FEED_DEMAND_FRESH = new Formula(
             "feed-demand-fresh",
             GROUP_FRESH,
-            value(GROUP_DEMAND).over(INTAKE_DM),
+            choice(
+                    new Condition.Given(INTAKE_FRESH),
+                    value(HEAD).times(INTAKE_FRESH).times(DAYS_FED),
+                    value(GROUP_DEMAND).over(INTAKE_DM)),
             TEAGASC,
-            "only where the dry matter of the feed is typed; the print cuts the decimals off instead of rounding",
+            "an intake of dry matter needs the dry matter of the feed; the print cuts the decimals off instead of"
+                    + " rounding",
             List.of(
+                    fresh(TEAGASC_MONTHS, 100, 1.6, 5, 800, 0),
+                    fresh(TEAGASC_MONTHS, 22, 1.3, 5, 143, 0),
+                    fresh(TEAGASC_MONTHS, 25, 0.7, 5, 87.5, 1),
+                    fresh(FARMERS_JOURNAL_MONTHS, 30, 1.5, 4, 180, 0),
+                    WorkedExample.from(FARMERS_JOURNAL)
+                            .with(HEAD, 30)
+                            .with(INTAKE_FRESH, 50)
+                            .with(DAYS_FED, 14)
+                            .gives(21, Units.T, 0),
                     WorkedExample.from(TEAGASC)
                             .with(GROUP_DEMAND, 168)
                             .with(INTAKE_DM, 22)
+                            .with(HEAD, 100)
+                            .with(DAYS_FED, 140)
                             .givesWithin(763, Units.T, 0.7),
                     WorkedExample.from(TEAGASC)
                             .with(GROUP_DEMAND, 15)
@@ -444,6 +459,15 @@ public final class Feeding {
                 .with(GROUP_DAILY, cows * 40 * 0.45359237)
                 .with(DAYS_FED, 180)
                 .gives(tons, Unit.of("short ton DM", Units.KG_DM.dimension(), Units.SHORT_TON.factor()), 0);
+    }
+
+    private static WorkedExample fresh(
+            Source source, double head, double tonnes, double months, double fresh, int decimals) {
+        return WorkedExample.from(source)
+                .with(HEAD, head)
+                .with(INTAKE_FRESH, MONTH_OF_A_YEAR.convert(tonnes, INTAKE_FRESH.unit()))
+                .with(DAYS_FED, months * 365.25 / 12)
+                .gives(fresh, Units.T, decimals);
     }
 
     /** The print is all fresh, so the dry matter assumed cancels out. */

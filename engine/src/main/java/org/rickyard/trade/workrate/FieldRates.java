@@ -8,6 +8,7 @@ import static org.rickyard.trade.Quantities.FIELD_EFFICIENCY;
 import static org.rickyard.trade.Quantities.MACHINE_TYPE;
 import static org.rickyard.trade.Quantities.OUTPUT;
 import static org.rickyard.trade.Quantities.SPEED;
+import static org.rickyard.trade.Quantities.TYPED_RATE;
 import static org.rickyard.trade.Quantities.WORKING_WIDTH;
 
 import java.util.ArrayList;
@@ -131,6 +132,10 @@ public final class FieldRates {
         return new Expr.Lookup(TYPICAL_EFFICIENCY, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
     }
 
+    /** Of a machine known by its tonnes an hour alone neither width nor speed sets a limit. */
+    public static final Condition BY_OUTPUT_ALONE = Condition.all(
+            List.of(Condition.typed(OUTPUT), new Condition.Blank(WORKING_WIDTH), new Condition.Blank(SPEED)));
+
     private static final Expr BY_WIDTH = choice(
             TimeElements.BY_TIME_ELEMENTS,
             TimeElements.TIME_ELEMENT_RATE,
@@ -151,14 +156,24 @@ public final class FieldRates {
             "work-rate",
             RATE,
             choice(
-                    Condition.all(List.of(
-                            new Condition.Blank(OUTPUT),
-                            new Condition.Not(Condition.is(TimeElements.RATE_BY, TimeElements.BY_ELEMENTS)))),
-                    value(SPEED).times(WORKING_WIDTH).times(EFFICIENCY_USED).in(Units.HA_PER_H),
+                    Condition.typed(TYPED_RATE),
+                    value(TYPED_RATE),
                     choice(
-                            new Condition.Blank(OUTPUT),
-                            value(WIDTH_RATE),
-                            Expr.least(value(WIDTH_RATE), value(Throughput.THROUGHPUT_RATE)))),
+                            BY_OUTPUT_ALONE,
+                            value(Throughput.THROUGHPUT_RATE),
+                            choice(
+                                    Condition.all(List.of(
+                                            new Condition.Blank(OUTPUT),
+                                            new Condition.Not(
+                                                    Condition.is(TimeElements.RATE_BY, TimeElements.BY_ELEMENTS)))),
+                                    value(SPEED)
+                                            .times(WORKING_WIDTH)
+                                            .times(EFFICIENCY_USED)
+                                            .in(Units.HA_PER_H),
+                                    choice(
+                                            new Condition.Blank(OUTPUT),
+                                            value(WIDTH_RATE),
+                                            Expr.least(value(WIDTH_RATE), value(Throughput.THROUGHPUT_RATE)))))),
             SRIVASTAVA,
             "field work only: daily service, road and repairs come on top; an output typed for the machine sets a limit",
             limitedExamples());
@@ -168,20 +183,43 @@ public final class FieldRates {
             "work-rate-limited-by",
             LIMITED_BY,
             choice(
-                    new Condition.Blank(OUTPUT),
-                    Expr.text("width and speed"),
+                    Condition.typed(TYPED_RATE),
+                    Expr.text("the rate typed"),
                     choice(
-                            Condition.compare(
-                                    value(WIDTH_RATE), Condition.Relation.AT_MOST, value(Throughput.THROUGHPUT_RATE)),
-                            Expr.text("width and speed"),
-                            Expr.text("throughput"))),
+                            BY_OUTPUT_ALONE,
+                            Expr.text("throughput"),
+                            choice(
+                                    new Condition.Blank(OUTPUT),
+                                    Expr.text("width and speed"),
+                                    choice(
+                                            Condition.compare(
+                                                    value(WIDTH_RATE),
+                                                    Condition.Relation.AT_MOST,
+                                                    value(Throughput.THROUGHPUT_RATE)),
+                                            Expr.text("width and speed"),
+                                            Expr.text("throughput"))))),
             Source.published("Buckmaster, Sizing Forage Machinery, Purdue: the lowest of the limits holds"),
             "power and traction are looked at with the tractor",
-            List.of(WorkedExample.from(Source.derived("2.50 ha/h by width, 2.00 by throughput"))
-                    .with(OUTPUT, 40)
-                    .with(WIDTH_RATE, 2.5025)
-                    .with(Throughput.THROUGHPUT_RATE, 2)
-                    .gives("throughput")));
+            List.of(
+                    WorkedExample.from(Source.derived("2.50 ha/h by width, 2.00 by throughput"))
+                            .with(OUTPUT, 40)
+                            .with(SPEED, 5.5)
+                            .with(WORKING_WIDTH, 6.5)
+                            .with(WIDTH_RATE, 2.5025)
+                            .with(Throughput.THROUGHPUT_RATE, 2)
+                            .gives("throughput"),
+                    WorkedExample.from(Source.derived("40 t/h, and neither width nor speed"))
+                            .with(OUTPUT, 40)
+                            .with(Throughput.THROUGHPUT_RATE, 2)
+                            .gives("throughput"),
+                    WorkedExample.from(Source.commonPractice("what is typed stands"))
+                            .with(TYPED_RATE, 2.4)
+                            .with(OUTPUT, 40)
+                            .gives("the rate typed"),
+                    WorkedExample.from(Source.derived("no output is known that could hold it down"))
+                            .with(SPEED, 10)
+                            .with(WORKING_WIDTH, 3)
+                            .gives("width and speed")));
 
     /** {@code field-efficiency}: work rate ÷ spot work rate. */
     public static final Formula ACHIEVED = new Formula(
@@ -215,8 +253,20 @@ public final class FieldRates {
                 .with(SPEED, 4.8)
                 .with(WORKING_WIDTH, 5)
                 .gives(1.90, Units.HA_PER_H, 2));
+        examples.add(WorkedExample.from(
+                        Source.derived("40 t/h of a forager whose width and speed nobody knows, in 20" + " t/ha"))
+                .with(OUTPUT, 40)
+                .with(EFFICIENCY_USED, 70)
+                .with(Throughput.THROUGHPUT_RATE, 2)
+                .gives(2, Units.HA_PER_H, 6));
+        examples.add(WorkedExample.from(Source.published("Canterbury Agricultural College, Waitaki 5 March 1940: mower"
+                        + " and two horses, 15 ac in 12 h"))
+                .with(TYPED_RATE, 15.0 / 12, Units.AC_PER_H)
+                .gives(1.25, Units.AC_PER_H, 2));
         examples.add(WorkedExample.from(Source.derived("2.50 ha/h by width, 40 t/h in 20 t/ha: 2.00 ha/h"))
                 .with(OUTPUT, 40)
+                .with(SPEED, 5.5)
+                .with(WORKING_WIDTH, 6.5)
                 .with(WIDTH_RATE, 2.5025)
                 .with(Throughput.THROUGHPUT_RATE, 2)
                 .gives(2, Units.HA_PER_H, 6));

@@ -7,6 +7,7 @@ import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.AREA;
 import static org.rickyard.trade.Quantities.CREW;
+import static org.rickyard.trade.Quantities.FUEL_FOR_AREA;
 import static org.rickyard.trade.Quantities.FUEL_RATE;
 import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
 
@@ -142,22 +143,28 @@ public final class FuelAndLabour {
             "fuel",
             FUEL,
             choice(
-                    new Condition.Blank(FUEL_RATE),
+                    Condition.typed(FUEL_FOR_AREA),
+                    value(FUEL_FOR_AREA).times(AREA).over(WORK_HOURS),
                     choice(
-                            new Condition.Given(PowerNeeded.SHARE),
-                            constant(WITH_LOAD)
-                                    .times(PowerNeeded.SHARE)
-                                    .plus(constant(WITHOUT_LOAD))
-                                    .times(PowerNeeded.AVAILABLE)
-                                    .onlyWhen(
-                                            Condition.compare(
-                                                    value(PowerNeeded.SHARE), Condition.Relation.AT_MOST, number(1)),
-                                            "the work needs more power than the tractor has"),
-                            constant(AVERAGE)
-                                    .times(PowerNeeded.AVAILABLE)
-                                    .onlyWhen(
-                                            LOAD_NOT_TYPED_WRONG, "something typed for the power needed is unusable")),
-                    value(FUEL_RATE)),
+                            new Condition.Blank(FUEL_RATE),
+                            choice(
+                                    new Condition.Given(PowerNeeded.SHARE),
+                                    constant(WITH_LOAD)
+                                            .times(PowerNeeded.SHARE)
+                                            .plus(constant(WITHOUT_LOAD))
+                                            .times(PowerNeeded.AVAILABLE)
+                                            .onlyWhen(
+                                                    Condition.compare(
+                                                            value(PowerNeeded.SHARE),
+                                                            Condition.Relation.AT_MOST,
+                                                            number(1)),
+                                                    "the work needs more power than the tractor has"),
+                                    constant(AVERAGE)
+                                            .times(PowerNeeded.AVAILABLE)
+                                            .onlyWhen(
+                                                    LOAD_NOT_TYPED_WRONG,
+                                                    "something typed for the power needed is unusable")),
+                            value(FUEL_RATE))),
             LOAD,
             "loads of 20 to 100 %; actual use may be a third either way",
             fuelExamples());
@@ -169,8 +176,14 @@ public final class FuelAndLabour {
             all.add(WorkedExample.from(Source.derived("ASAE D497.7 for 75 kW at " + (int) load[0] + " %"))
                     .with(PowerNeeded.AVAILABLE, 75)
                     .with(PowerNeeded.SHARE, load[0])
+                    .with(AREA, 12)
                     .gives(load[1], Units.L_PER_H, 3));
         }
+        all.add(WorkedExample.from(Source.derived("16.725 L/h at 2.4 ha/h is 6.97 L/ha, the other way"))
+                .with(FUEL_FOR_AREA, 16.725 / 2.4)
+                .with(AREA, 2.4)
+                .with(WORK_HOURS, 1)
+                .gives(16.725, Units.L_PER_H, 6));
         all.add(WorkedExample.from(Source.derived("0.223 × 75 kW"))
                 .with(PowerNeeded.AVAILABLE, 75)
                 .gives(16.725, Units.L_PER_H, 6));
@@ -189,23 +202,34 @@ public final class FuelAndLabour {
             "fuel-by",
             FUEL_BY,
             choice(
-                    Condition.typed(FUEL_RATE),
-                    choice(new Condition.Given(FUEL_RATE), Expr.text("typed"), Expr.text("")),
+                    Condition.typed(FUEL_FOR_AREA),
+                    choice(new Condition.Given(FUEL_FOR_AREA), Expr.text("typed, by area"), Expr.text("")),
                     choice(
-                            new Condition.Given(PowerNeeded.SHARE),
+                            Condition.typed(FUEL_RATE),
+                            choice(new Condition.Given(FUEL_RATE), Expr.text("typed"), Expr.text("")),
                             choice(
-                                    Condition.compare(
-                                            value(PowerNeeded.SHARE), Condition.Relation.LESS, constant(LIGHT_LOAD)),
-                                    Expr.text(LIGHTLY),
-                                    Expr.text("load on the tractor")),
-                            choice(
-                                    Condition.all(
-                                            List.of(new Condition.Given(PowerNeeded.AVAILABLE), LOAD_NOT_TYPED_WRONG)),
-                                    Expr.text("yearly average (light use: too low for mowing, chopping, ploughing)"),
-                                    Expr.text("")))),
+                                    new Condition.Given(PowerNeeded.SHARE),
+                                    choice(
+                                            Condition.compare(
+                                                    value(PowerNeeded.SHARE),
+                                                    Condition.Relation.LESS,
+                                                    constant(LIGHT_LOAD)),
+                                            Expr.text(LIGHTLY),
+                                            Expr.text("load on the tractor")),
+                                    choice(
+                                            Condition.all(
+                                                    List.of(
+                                                            new Condition.Given(PowerNeeded.AVAILABLE),
+                                                            LOAD_NOT_TYPED_WRONG)),
+                                            Expr.text(
+                                                    "yearly average (light use: too low for mowing, chopping, ploughing)"),
+                                            Expr.text(""))))),
             Source.commonPractice("the surest there is"),
             "typed, by load, yearly average",
             List.of(
+                    WorkedExample.from(Source.commonPractice("what is typed comes first"))
+                            .with(FUEL_FOR_AREA, 6)
+                            .gives("typed, by area"),
                     WorkedExample.from(Source.commonPractice("what is typed comes first"))
                             .with(FUEL_RATE, 12)
                             .with(PowerNeeded.SHARE, 50)
@@ -223,13 +247,23 @@ public final class FuelAndLabour {
     public static final Formula FUEL_OF_FIELD = new Formula(
             "fuel-on-field",
             FIELD_FUEL,
-            value(FUEL).times(WORK_HOURS),
-            Source.derived("litres an hour × hours"),
+            choice(
+                    Condition.typed(FUEL_FOR_AREA),
+                    value(FUEL_FOR_AREA).times(AREA),
+                    value(FUEL).times(WORK_HOURS)),
+            Source.derived("litres an hour × hours, or litres a hectare × area"),
             "field work only",
-            List.of(WorkedExample.from(Source.derived("12 L/h for 5 h"))
-                    .with(FUEL, 12)
-                    .with(WORK_HOURS, 5)
-                    .gives(60, Units.L, 6)));
+            List.of(
+                    WorkedExample.from(Source.published("University of Missouri G1208, Frisby 1993: mouldboard plough"
+                                    + " 1.68 US gal an acre, 15.7 L/ha"))
+                            .with(FUEL_FOR_AREA, 1.68, Units.GAL_US.over(Units.AC))
+                            .with(AREA, 1)
+                            .gives(15.7, Units.L, 1),
+                    WorkedExample.from(Source.derived("12 L/h for 5 h"))
+                            .with(FUEL, 12)
+                            .with(AREA, 12)
+                            .with(WORK_HOURS, 5)
+                            .gives(60, Units.L, 6)));
 
     /** {@code fuel-per-hectare}. */
     public static final Formula FUEL_OF_HECTARE = new Formula(

@@ -1,0 +1,76 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Headers and words as handbooks, bulletins and their worked examples write them. */
+class HandbookWordsTest {
+    private static Vocabulary.Heading read(ListSpec list, String header) {
+        return new Vocabulary(list).read(HeaderText.of(header));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Walking speed (km/h), Speed",
+        "Course length (ft), Timed distance",
+        "Time over course (s), Timed seconds",
+        "Water used (L), Test volume",
+        "Area sprayed (m2), Test area",
+        "Workers, Crew",
+        "Initial cost, Purchase price",
+        "Useful life (yr), Life",
+        "Custom rate ($/ac), Charge",
+        "Effective field capacity (ac/h), Rate of work",
+        "Acres per hour, Rate of work"
+    })
+    void aHeaderOfMachinesIsKnown(String header, String column) {
+        assertThat(read(Machines.LIST, header).isCertain()).isTrue();
+        assertThat(read(Machines.LIST, header).column().name()).isEqualTo(column);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "air blast, air-blast sprayer",
+        "truck, trailer",
+        "tandem disk, cultivator",
+        "moldboard plow, plough",
+        "grain drill, drill",
+        "pack tractor, clamp roller"
+    })
+    void aTypeOfMachineIsKnown(String word, String type) {
+        assertThat(Vocabulary.wordsOf(Machines.TYPE)).containsEntry(Words.normal(word), type);
+    }
+
+    @Test
+    void aTimeIsThatOfTheCourseBesideIt() {
+        FoundLists found = ListFinder.find(java.util.List.of(new SheetOf("Machines")
+                .row("Machine", "Type", "Distance (ft)", "Time (s)")
+                .row("Rig", "sprayer", 200, 45)));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.TIMED_DISTANCE, 0)).isEqualTo(200);
+        assertThat(machines.number(Machines.TIMED_SECONDS, 0)).isEqualTo(45);
+    }
+
+    /** Ounces caught from a nozzle are fluid ounces; whose, the workbook must say. */
+    @Test
+    void ouncesOfALiquidAreFluidOunces() {
+        SheetOf test = new SheetOf("Nozzle test")
+                .row("Sprayer", "Nozzle", "Output (oz/min)")
+                .row("Rig", "1", 64);
+        assertThat(ListFinder.find(java.util.List.of(test)).findings())
+                .anyMatch(finding -> finding.message().contains("could be fl oz(UK)/min or fl oz(US)/min"));
+        SheetOf american = new SheetOf("Assumptions").row("Item", "Value").row("Customary units", "US");
+        ListRows flows = ListFinder.find(java.util.List.of(test, american)).rows(NozzleTest.LIST);
+        // 128 US fl oz are a US gallon, by definition.
+        assertThat(flows.unit(NozzleTest.FLOW, 0)
+                        .orElseThrow()
+                        .convert(
+                                flows.number(NozzleTest.FLOW, 0),
+                                NozzleTest.FLOW.symbol().unit()))
+                .isCloseTo(3.785411784 / 2, within(1e-9));
+    }
+}
