@@ -33,6 +33,7 @@ final class ColumnReader {
     private final CustomaryUnits customary;
     private final CellFindings findings;
     private final RangeCheck ranges;
+    private final boolean dashesAreNames;
     private final Map<String, String> words;
     private final Map<String, String> wordOf = new HashMap<>();
     private final Map<String, RowUnits.At> written = new HashMap<>();
@@ -45,7 +46,14 @@ final class ColumnReader {
     private final RowUnits[][] unitsByTable;
     private int tableIndex = -1;
 
-    ColumnReader(FoundRows rows, ColumnSpec spec, CustomaryUnits customary, List<Finding> findings) {
+    /**
+     * For one column.
+     *
+     * @param dashesAreNames whether a dash in a column of names is a name, since something is called so
+     */
+    ColumnReader(
+            FoundRows rows, ColumnSpec spec, CustomaryUnits customary, boolean dashesAreNames, List<Finding> findings) {
+        this.dashesAreNames = dashesAreNames;
         this.rows = rows;
         this.list = rows.spec();
         this.spec = spec;
@@ -201,11 +209,15 @@ final class ColumnReader {
         return kind == Grid.Kind.BLANK || kind == Grid.Kind.TEXT && isBlankText(grid.text(sheetRow, sheetColumn));
     }
 
-    /** Nothing but spaces; in a column of figures a dash or "n/a" too, as people mark what they do not know. */
+    /**
+     * Nothing but spaces; a dash or "n/a" too, as people mark what they do not know or what there is none of. The names of
+     * a list's rows stay as they are.
+     */
     private boolean isBlankText(String text) {
         String trimmed = Words.trim(text);
-        boolean figures = spec.type() != ColumnSpec.Type.TEXT;
-        return trimmed.isEmpty() || figures && Words.marksBlank(trimmed);
+        boolean name = spec.type() == ColumnSpec.Type.TEXT
+                && (dashesAreNames || spec.required() || list.identity().contains(spec));
+        return trimmed.isEmpty() || !name && Words.marksBlank(trimmed);
     }
 
     private State word(int row, int sheetRow, Binding binding) {

@@ -27,6 +27,7 @@ public final class ListFinder {
     private final List<Finding> findings = new ArrayList<>();
     private final List<Vocabulary> vocabularies = new ArrayList<>();
     private CustomaryUnits customary = CustomaryUnits.UNSET;
+    private boolean dashesAreNames;
     private Map<FoundTable, HoldingAbove.Named> holdings = Map.of();
 
     private ListFinder(List<? extends Grid> sheets) {
@@ -48,6 +49,7 @@ public final class ListFinder {
         tables = withoutSecondFields(tables);
         holdings = HoldingAbove.of(tables, new ArrayList<>());
         tables = withoutFieldsAgain(tables);
+        dashesAreNames = tables.stream().anyMatch(ListFinder::namesARowByADash);
         holdings = HoldingAbove.of(tables, findings);
         Map<String, ListRows> rows = new LinkedHashMap<>();
         List<Place> places = new ArrayList<>();
@@ -63,6 +65,20 @@ public final class ListFinder {
         LocalDate dayZero =
                 sheets.isEmpty() ? Grid.USUAL_DAY_ZERO : sheets.get(0).dayZero();
         return new FoundLists(rows, List.copyOf(new LinkedHashSet<>(findings)), customary, places, dayZero);
+    }
+
+    /** Where something is called "-" or "?", another list that says so means it, and not that there is none. */
+    private static boolean namesARowByADash(FoundTable table) {
+        int[] identity = table.columnsOf(table.roles.get(0).vocabulary().spec.identity());
+        for (int column : identity) {
+            for (int i = 0; i < table.count(); i++) {
+                if (table.grid.kind(table.row(i), column) == Grid.Kind.TEXT
+                        && Words.marksBlank(Words.trim(table.grid.text(table.row(i), column)))) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private List<FoundTable> findTables(List<Vocabulary> known, int mostRows, List<Finding> into) {
@@ -264,12 +280,12 @@ public final class ListFinder {
         ListSpec list = rows.spec();
         for (ColumnSpec column : list.columns()) {
             if (decides(list, column)) {
-                new ColumnReader(rows, column, customary, into).read();
+                new ColumnReader(rows, column, customary, dashesAreNames, into).read();
             }
         }
         for (ColumnSpec column : list.columns()) {
             if (!decides(list, column)) {
-                new ColumnReader(rows, column, customary, into).read();
+                new ColumnReader(rows, column, customary, dashesAreNames, into).read();
             }
         }
     }

@@ -350,7 +350,9 @@ final class TableFinder {
             int worth = match.matched() + (isNamed ? 2 : 0);
             // On a sheet of the list's own name, what it is known by is enough to miss the rest of it.
             boolean own = vocabulary.isCalled(grid.sheet()) && vocabulary.isKnownIn(match);
-            boolean near = (worth >= 4 || own) && match.score() > match.matched();
+            boolean near = (worth >= 4 || own)
+                    && match.score() > match.matched()
+                    && !match.missing().isEmpty();
             if (near && (nearest == null || match.score() > nearest.score())) {
                 nearest = match;
                 nearestRow = row;
