@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.plan.Headlines;
@@ -37,7 +38,7 @@ final class Report {
         AnswerLines.of(run.plan()).forEach(out::println);
         int more = Headlines.leftOut(run.plan());
         if (more > 0) {
-            out.println("  and " + more + " more rows on the result sheets");
+            out.println("  and " + Counted.more(more, "row") + " on the result sheets");
         }
         out.flush();
     }

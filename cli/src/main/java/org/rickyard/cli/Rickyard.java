@@ -146,9 +146,10 @@ final class Rickyard implements Callable<Integer> {
 
     private int wrongUsage(ParameterException wrong, String[] args) {
         CommandSpec command = wrong.getCommandLine().getCommandSpec();
+        // A label that is in quotation marks, as a shell needs it, is put into them once more by picocli.
         String message = wrong instanceof UnmatchedArgumentException unmatched
                 ? unmatched(unmatched.getUnmatched().get(0), command)
-                : wrong.getMessage();
+                : wrong.getMessage().replace("''", "'");
         console.insist(message.endsWith(".") || message.endsWith("?") ? message : message + ".");
         console.insist("'" + command.qualifiedName() + " --help' shows examples and what can be asked for.");
         return Exit.USAGE;

@@ -11,6 +11,7 @@ import org.rickyard.audit.Causes;
 import org.rickyard.audit.Results;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Counted;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.TableColumn.Calculated;
 import org.rickyard.plan.WorkPlan;
@@ -95,7 +96,7 @@ final class WithheldResults {
         int more = reason.cells.size() - cells.size();
         String where = cells.isEmpty()
                 ? ""
-                : ": " + String.join(", ", cells) + (more > 0 ? " and " + more + " more cells" : "");
+                : ": " + String.join(", ", cells) + (more > 0 ? " and " + Counted.more(more, "cell") : "");
         return what + where + " (" + reason.results + (reason.results == 1 ? " result)" : " results)");
     }
 }

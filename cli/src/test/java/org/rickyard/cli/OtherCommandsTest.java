@@ -116,6 +116,14 @@ class OtherCommandsTest {
     }
 
     @Test
+    void explainWithoutACellSaysHowOneIsNamed() throws Exception {
+        Ran ran = Ran.rickyard("explain", FarmBook.usual().write(folder.resolve("farm.xlsx")));
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err()).contains("Missing required parameter: 'SHEET!CELL'.");
+    }
+
+    @Test
     void formulasListsEveryIdAndShowsEachPage() {
         Ran list = Ran.rickyard("formulas");
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.plan.CautionRule;
@@ -74,7 +75,8 @@ public final class AllFindings {
                 findings.add(new Finding(
                         rule.severity(),
                         Optional.empty(),
-                        (count - most) + " more rows on '" + places.sheet(table.spec()) + "': " + rule.text()));
+                        Counted.more(count - most, "row") + " on '" + places.sheet(table.spec()) + "': "
+                                + rule.text()));
             }
         }
     }

@@ -18,6 +18,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.formula.WordsPrinter;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.ListRows;
 import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
@@ -239,7 +240,7 @@ final class Explanations {
             withheld += values.has(row) ? 0 : 1;
         }
         return Explanation.leaf(
-                        summed.name() + " of " + rows.size() + " more rows of '"
+                        summed.name() + " of " + Counted.more(rows.size(), "row") + " of '"
                                 + results.places().sheet(table.spec()) + "' together",
                         null,
                         Value.of(sum, summed.unit().symbol(), From.CALCULATED))

@@ -16,6 +16,7 @@ import org.rickyard.formula.NumbersPrinter;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.ListRows;
 import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
@@ -229,7 +230,12 @@ public final class Results {
         }
         if (more > 0) {
             inputs.add(new InputUsed(
-                    "and " + more + " more rows", Optional.empty(), "added up", "", Optional.empty(), From.CALCULATED));
+                    "and " + Counted.more(more, "row"),
+                    Optional.empty(),
+                    "added up",
+                    "",
+                    Optional.empty(),
+                    From.CALCULATED));
         }
     }
 

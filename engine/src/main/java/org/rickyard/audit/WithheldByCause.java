@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.plan.ChiefTables;
@@ -79,8 +80,8 @@ final class WithheldByCause {
         if (more > 0) {
             tooMany.add(Finding.caution(
                     null,
-                    more + " more results on '" + sheet + "' are withheld for like reasons;"
-                            + " the Status column of each row says why."));
+                    Counted.more(more, "result") + " on '" + sheet + (more == 1 ? "' is" : "' are")
+                            + " withheld for like reasons;" + " the Status column of each row says why."));
         }
     }
 

@@ -81,6 +81,10 @@ final class Binder {
         for (int place : places) {
             found.add(binding(column, match.headings()[place], match.firstColumn() + place));
         }
+        if (found.size() > 1 && !settled) {
+            found = withoutOtherMeasures(column, found);
+        }
+        found.forEach(binding -> tellUnit(column, binding));
         if (found.size() > 1 && !differInKind(column, found)) {
             Binding name = theName(column, found);
             if (name != null) {
@@ -113,6 +117,27 @@ final class Binder {
                 })
                 .toList();
         return saying.size() == 1 ? saying.get(0) : null;
+    }
+
+    /**
+     * "Fuel (L/ha)" beside "Fuel (L/h)" is no second fuel in an hour: of several headers those whose unit cannot be the
+     * column's are left to themselves, and told, where there is one whose unit can.
+     */
+    private List<Binding> withoutOtherMeasures(ColumnSpec column, List<Binding> found) {
+        List<Binding> fit = new ArrayList<>();
+        List<Binding> others = new ArrayList<>();
+        for (Binding binding : found) {
+            (binding.asked() && HeaderUnit.measuresOther(column, binding.rest()) ? others : fit).add(binding);
+        }
+        if (fit.isEmpty() || others.isEmpty() || fit.stream().anyMatch(Binding::asked)) {
+            return found;
+        }
+        findings.add(Finding.note(
+                table.address(table.headerRow, others.get(0).sheetColumn()),
+                headers(others) + (others.size() == 1 ? " is" : " are") + " not read: the " + column.name() + " of "
+                        + spec.name() + " is taken from " + headers(fit)
+                        + ", and this is measured otherwise."));
+        return fit;
     }
 
     private void noteOtherNames(ColumnSpec column, Binding name, List<Binding> found) {
@@ -164,17 +189,31 @@ final class Binder {
             words.put(qualifier, heading.word());
             wordsAt.put(qualifier, table.address(table.headerRow, sheetColumn));
         }
+        ShownInCells shown = ShownInCells.of(table, sheetColumn, column);
+        if (rest.isEmpty() && shown.unit() != null) {
+            rest = shown.unit();
+        }
+        rest = column.isNumeric() ? HeaderUnit.whole(column, rest) : rest;
         HeaderText bare = heading.dated() ? HeaderText.of(header).withoutYear() : null;
         ColumnUnit unit = unit(column, bare == null ? header : Words.trim(bare.raw()), rest);
+        String doubt = shown.doubt(unit.unit(), rest, customary);
+        if (doubt != null && unit.question() == null) {
+            unit = new ColumnUnit(null, false, doubt);
+        }
+        return new Binding(sheetColumn, header, rest, unit, unit.question() != null);
+    }
+
+    /** What must be asked, or was taken for granted, about the unit of a header that is read. */
+    private void tellUnit(ColumnSpec column, Binding binding) {
+        ColumnUnit unit = binding.unit();
         if (unit.question() != null) {
             findings.add(Finding.stop(
-                    table.address(table.headerRow, sheetColumn),
-                    "The unit of " + Words.quoted(header) + " is not certain. " + unit.question()
+                    table.address(table.headerRow, binding.sheetColumn()),
+                    "The unit of " + Words.quoted(binding.header()) + " is not certain. " + unit.question()
                             + " Until then its cells are not used."));
         } else if (unit.assumed()) {
             noteAssumed(column, unit.unit());
         }
-        return new Binding(sheetColumn, header, rest, unit, unit.question() != null);
     }
 
     private ColumnUnit unit(ColumnSpec column, String header, String rest) {
@@ -279,8 +318,11 @@ final class Binder {
         boolean alike = heading.candidates().stream().noneMatch(bindings::containsKey)
                 && spec.hints().forBoth().stream().anyMatch(text::begins);
         if (alike) {
-            heading.candidates()
-                    .forEach(column -> bindings.put(column, List.of(binding(column, heading, sheetColumn))));
+            for (ColumnSpec column : heading.candidates()) {
+                Binding binding = binding(column, heading, sheetColumn);
+                tellUnit(column, binding);
+                bindings.put(column, List.of(binding));
+            }
             findings.add(Finding.note(
                     table.address(table.headerRow, sheetColumn),
                     Words.quoted(header) + " is read as "

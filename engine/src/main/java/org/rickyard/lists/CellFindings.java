@@ -71,14 +71,16 @@ final class CellFindings {
         if (bad > MOST) {
             findings.add(Finding.stop(
                     lastBad,
-                    "And " + (bad - MOST) + " more cells of " + list.name() + ", " + column.name()
-                            + ", down to this one, cannot be used."));
+                    "And " + Counted.more(bad - MOST, "cell") + " of " + list.name() + ", " + column.name()
+                            + (bad - MOST == 1
+                                    ? ", this one, cannot be used."
+                                    : ", down to this one, cannot be used.")));
         }
         if (unusual > MOST) {
             findings.add(Finding.caution(
                     lastUnusual,
-                    "And " + (unusual - MOST) + " more cells of " + list.name() + ", " + column.name()
-                            + ", down to this one, are unusual."));
+                    "And " + Counted.more(unusual - MOST, "cell") + " of " + list.name() + ", " + column.name()
+                            + (unusual - MOST == 1 ? ", this one, is unusual." : ", down to this one, are unusual.")));
         }
     }
 

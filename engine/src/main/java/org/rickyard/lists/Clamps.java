@@ -112,7 +112,7 @@ public final class Clamps {
     /** Effluent tank. */
     public static final ColumnSpec EFFLUENT_TANK = special(
                     "Effluent tank", ColumnSpec.Type.TEXT_OR_NUMBER, Quantities.EFFLUENT_TANK_VOLUME)
-            .also("effluent tank volume, effluent tank size, effluent store, effluent tank capacity, " + "effluent")
+            .also("effluent tank volume, effluent tank size, effluent store, effluent tank capacity")
             .help("Its volume, or its name where several clamps share it.");
     /** Volume of a tank known by its name. */
     public static final ColumnSpec NAMED_TANK_VOLUME = number("Tank holds", Quantities.NAMED_TANK_VOLUME)
@@ -209,6 +209,7 @@ public final class Clamps {
                             "tonnes/m3"),
                     FRESH_DENSITY,
                     DRY_MATTER_DENSITY)
+            .unclear(List.of("effluent"), EFFLUENT_TANK)
             .unclear(List.of("slope"), BATTER, RAMP_RUN)
             .otherwise(KIND, "style, built as")
             .otherwiseMeasured(ROLLER_MASS, "roller, tractor rolling, rolling tractor, packing tractor, packer")

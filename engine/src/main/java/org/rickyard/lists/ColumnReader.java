@@ -33,6 +33,7 @@ final class ColumnReader {
     private final CustomaryUnits customary;
     private final CellFindings findings;
     private final RangeCheck ranges;
+    private final boolean dashesAreNames;
     private final Map<String, String> words;
     private final Map<String, String> wordOf = new HashMap<>();
     private final Map<String, RowUnits.At> written = new HashMap<>();
@@ -42,9 +43,17 @@ final class ColumnReader {
     private Grid grid;
     private List<Binding> bindings;
     private RowUnits[] rowUnits;
+    private final RowUnits[][] unitsByTable;
     private int tableIndex = -1;
 
-    ColumnReader(FoundRows rows, ColumnSpec spec, CustomaryUnits customary, List<Finding> findings) {
+    /**
+     * For one column.
+     *
+     * @param dashesAreNames whether a dash in a column of names is a name, since something is called so
+     */
+    ColumnReader(
+            FoundRows rows, ColumnSpec spec, CustomaryUnits customary, boolean dashesAreNames, List<Finding> findings) {
+        this.dashesAreNames = dashesAreNames;
         this.rows = rows;
         this.list = rows.spec();
         this.spec = spec;
@@ -53,6 +62,7 @@ final class ColumnReader {
         this.customary = customary;
         this.findings = new CellFindings(list, spec, findings);
         this.ranges = new RangeCheck(spec, this.findings);
+        this.unitsByTable = new RowUnits[rows.bound.length][];
         this.words = spec.choices().isEmpty() ? Map.of() : Vocabulary.wordsOf(spec);
         for (Binder.Bound bound : rows.bound) {
             List<Binding> found = bound.bindings().get(spec);
@@ -96,10 +106,13 @@ final class ColumnReader {
         grid = table.grid;
         bindings = rows.bound[index].bindings().get(spec);
         if (bindings != null && column.unit != null) {
-            rowUnits = new RowUnits[bindings.size()];
-            for (int i = 0; i < rowUnits.length; i++) {
-                rowUnits[i] = new RowUnits(list, spec, bindings.get(i), customary);
+            // Products beside each other take turns, each with a header and units of its own.
+            if (unitsByTable[index] == null) {
+                unitsByTable[index] = bindings.stream()
+                        .map(binding -> new RowUnits(list, spec, binding, customary))
+                        .toArray(RowUnits[]::new);
             }
+            rowUnits = unitsByTable[index];
         }
     }
 
@@ -196,11 +209,15 @@ final class ColumnReader {
         return kind == Grid.Kind.BLANK || kind == Grid.Kind.TEXT && isBlankText(grid.text(sheetRow, sheetColumn));
     }
 
-    /** Nothing but spaces; in a column of figures a dash or "n/a" too, as people mark what they do not know. */
+    /**
+     * Nothing but spaces; a dash or "n/a" too, as people mark what they do not know or what there is none of. The names of
+     * a list's rows stay as they are.
+     */
     private boolean isBlankText(String text) {
         String trimmed = Words.trim(text);
-        boolean figures = spec.type() != ColumnSpec.Type.TEXT;
-        return trimmed.isEmpty() || figures && Words.marksBlank(trimmed);
+        boolean name = spec.type() == ColumnSpec.Type.TEXT
+                && (dashesAreNames || spec.required() || list.identity().contains(spec));
+        return trimmed.isEmpty() || !name && Words.marksBlank(trimmed);
     }
 
     private State word(int row, int sheetRow, Binding binding) {

@@ -109,6 +109,10 @@ final class FoundRows implements ListRows {
             if (word != null && word[row] != 0) {
                 return words[word[row] - 1];
             }
+            if (state[row] == State.BLANK.ordinal()) {
+                // A dash is no name.
+                return "";
+            }
             Binding binding = binding(row);
             return binding == null
                     ? rows.bound[rows.tableOf[row]].words().getOrDefault(spec, "")
@@ -189,6 +193,11 @@ final class FoundRows implements ListRows {
         this.bound = bound;
         this.tableOf = tableOf;
         this.sheetRow = sheetRow;
+    }
+
+    @Override
+    public boolean holdsWholeMix(int row) {
+        return tables[tableOf[row]].roles(spec).size() > 1;
     }
 
     void put(Column column) {

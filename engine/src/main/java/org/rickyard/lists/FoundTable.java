@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import org.rickyard.quantity.Units;
 
 /** A place in a sheet that was recognised as one or more lists: its header and the rows that are its data. */
 final class FoundTable {
@@ -44,6 +45,11 @@ final class FoundTable {
         rows[count++] = row;
     }
 
+    /** Takes the last row out again. */
+    void dropLast() {
+        count--;
+    }
+
     int count() {
         return count;
     }
@@ -61,6 +67,11 @@ final class FoundTable {
             }
         }
         return null;
+    }
+
+    /** All matches that make it serve a list: several where a row holds several rows of it ({@link ProductsInARow}). */
+    List<HeaderRow.Match> roles(ListSpec spec) {
+        return roles.stream().filter(match -> match.vocabulary().spec == spec).toList();
     }
 
     /** Leaves one of several lists out of it. */
@@ -93,6 +104,15 @@ final class FoundTable {
             }
         }
         return numeric.stream().toArray();
+    }
+
+    /** Whether a column of the sheet holds what is measured, and not how many there are. */
+    boolean measures(int sheetColumn) {
+        HeaderRow.Match match = roles.get(0);
+        Vocabulary.Heading heading = match.headings()[sheetColumn - match.firstColumn()];
+        return heading != null
+                && heading.column().type() == ColumnSpec.Type.NUMBER
+                && !heading.column().symbol().unit().isSameScale(Units.ONE);
     }
 
     /** Whether the header of a sheet column means a certain column of any of its lists, or the unit of one. */

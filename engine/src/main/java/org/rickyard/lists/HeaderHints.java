@@ -23,6 +23,9 @@ final class HeaderHints {
     private static final Pattern PASSES =
             Pattern.compile("((number|number of) )?(pass|passe|passes|repeat|application|run)( number)?");
 
+    private static final Pattern CUTS =
+            Pattern.compile("(?i)((no\\.?|number|nr\\.?|#)( of)? )?cuts( per year| a year|/year)?");
+
     private static final List<ColumnSpec> WORK =
             List.of(Jobs.OPERATION, Jobs.MIX, Jobs.PRODUCT, Jobs.DOSE, Jobs.WATER_VOLUME);
 
@@ -74,6 +77,7 @@ final class HeaderHints {
                                 + match.vocabulary().spec.name() + ": its cells are written as sizes are.");
             }
         }
+        new CellsAgainstHeader(grid, headerRow, headers, findings).apply(match, headings);
         tasksThatAreNames(match, headings);
         HeaderRow.Match units = match.with(headings);
         for (ListSpec.StandIn standIn : match.vocabulary().spec.hints().standIns()) {
@@ -87,6 +91,8 @@ final class HeaderHints {
         }
         if (match.vocabulary().spec == Jobs.LIST) {
             cautionPasses(units);
+        } else if (match.vocabulary().spec == Fields.LIST) {
+            cautionCuts(units);
         }
         return units;
     }
@@ -175,6 +181,20 @@ final class HeaderHints {
                         Words.quoted(header) + " is not read: each row of "
                                 + match.vocabulary().spec.name()
                                 + " is reckoned as one pass. Write a row for each pass."));
+            }
+        }
+    }
+
+    /** A field that is cut three times gives more than one that is cut once. */
+    private void cautionCuts(HeaderRow.Match match) {
+        for (int i = 0; i < match.headings().length; i++) {
+            String header = headers[match.firstColumn() + i];
+            if (header != null && CUTS.matcher(header.strip()).matches()) {
+                findings.add(Finding.caution(
+                        new CellAddress(grid.sheet(), headerRow, match.firstColumn() + i),
+                        Words.quoted(header)
+                                + " is not read: each field is reckoned as cut once. Write the cuts on a list"
+                                + " Cuts (Field, Cut, Yield), with a row for each."));
             }
         }
     }

@@ -156,7 +156,7 @@ final class HeaderRow {
             Match match = match(vocabulary, headers, first, last, named.contains(vocabulary));
             if (match.missing().isEmpty()
                     && (best == null || match.score() > best.score())
-                    && !isWorkOnFields(match, headers, last)) {
+                    && !isWorkOnFields(match, headers, last, named.contains(vocabulary))) {
                 best = match;
             }
         }
@@ -164,9 +164,9 @@ final class HeaderRow {
     }
 
     /** Products with a field beside each are work done there, and no list of what products there are. */
-    private boolean isWorkOnFields(Match match, String[] headers, int last) {
+    private boolean isWorkOnFields(Match match, String[] headers, int last, boolean named) {
         ListSpec spec = match.vocabulary().spec;
-        if (spec != Products.LIST && spec != Mixes.LIST) {
+        if (spec != Products.LIST && spec != Mixes.LIST || spec == Mixes.LIST && named) {
             return false;
         }
         int first = match.firstColumn();

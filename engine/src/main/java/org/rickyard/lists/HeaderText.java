@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** A header cut into words, so that its first words can be taken as a name and the rest as a unit: "Working width (m)". */
@@ -37,6 +38,10 @@ final class HeaderText {
             Map.entry("nr", "number"),
             Map.entry("hr", "hour"),
             Map.entry("hrs", "hour"));
+
+    /** Things of which a plural tells how many there are, where the word itself tells how long, deep or heavy one is. */
+    private static final Set<String> COUNTED =
+            Set.of("layer", "cut", "load", "run", "bout", "turn", "fill", "haul", "tank", "boom");
 
     private final String raw;
     private final List<String> words;
@@ -143,6 +148,15 @@ final class HeaderText {
         String open = BRACKETS.matcher(tail).replaceAll(" ").strip();
         String cut = MARKS.matcher(open).replaceAll("");
         return cut.regionMatches(true, 0, "in ", 0, 3) ? cut.substring(3).strip() : cut;
+    }
+
+    /** Whether the first {@code count} words end in the plural of what is counted: "Layers", "No. of cuts". */
+    boolean counts(int count) {
+        String last = words.get(count - 1);
+        return COUNTED.contains(last)
+                && !raw.substring(0, ends.get(count - 1))
+                        .toLowerCase(java.util.Locale.ROOT)
+                        .endsWith(last);
     }
 
     /** Whether what follows the first {@code count} words is set off by a bracket, comma, colon or new line. */

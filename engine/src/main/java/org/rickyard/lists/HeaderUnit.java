@@ -19,6 +19,13 @@ final class HeaderUnit {
                         || !(DoseText.read(text, CustomaryUnits.UNSET) instanceof DoseText.Unknown));
     }
 
+    /** Whether a text is a unit of something that is measured, and not one that counts ("no.", "head") or a share. */
+    static boolean measures(String text) {
+        List<Unit> units = units(UnitText.read(text, CustomaryUnits.UNSET));
+        return !units.isEmpty()
+                && units.stream().noneMatch(unit -> unit.dimension().equals(Dimension.NONE));
+    }
+
     /**
      * Whether a unit alone tells what is measured in it: one of dry matter, or of a mass in a time, as "kg DM/m3" and
      * "kg/hd/day" are.
@@ -57,6 +64,14 @@ final class HeaderUnit {
                         || ambiguous.candidates().stream().anyMatch(column::measuredBy));
     }
 
+    /** Whether a text is a unit, or begins with what it is counted per, and is none that measures the column. */
+    static boolean measuresOther(ColumnSpec column, String rest) {
+        if (column.type() != ColumnSpec.Type.NUMBER || rest.isEmpty() || fits(column, rest)) {
+            return false;
+        }
+        return isBasis(rest) || UnitText.read(rest, CustomaryUnits.UNSET) instanceof UnitText.Known;
+    }
+
     /** "Labour £/h" is what it costs, and no number of people. */
     static boolean isMoney(String unit) {
         return UnitText.read(unit, CustomaryUnits.UNSET) instanceof UnitText.Known known
@@ -77,6 +92,42 @@ final class HeaderUnit {
         String area = rest.substring(rest.startsWith("/") ? 1 : "per ".length()).strip();
         return UnitText.read(area, CustomaryUnits.UNSET) instanceof UnitText.Known known
                 && known.unit().isCompatible(Units.HA);
+    }
+
+    /**
+     * What a header says beside the name as one unit, where it says in two parts of what and per what: "Dose per ha (ml)"
+     * and "Dose per ha (ml/ha)" are ml/ha, and so is "Dose / ml/ha". Returned as it is where that gives no unit of the
+     * column, or the two parts contradict each other.
+     */
+    static String whole(ColumnSpec column, String rest) {
+        if (!isBasis(rest) || fits(column, rest)) {
+            return rest;
+        }
+        String behind =
+                rest.substring(rest.startsWith("/") ? 1 : "per ".length()).strip();
+        if (rest.startsWith("/") && fits(column, behind)) {
+            return behind;
+        }
+        String parted = behind.replaceAll("[,;:]", " ").strip();
+        for (int end = parted.indexOf(' '); end > 0; end = parted.indexOf(' ', end + 1)) {
+            String per = parted.substring(0, end).strip();
+            String amount = parted.substring(end).strip();
+            String slashed = UnitText.plain(amount);
+            int slash = slashed.lastIndexOf('/');
+            if (slash < 0 && fits(column, amount + "/" + per)) {
+                return amount + "/" + per;
+            }
+            if (slash >= 0 && fits(column, amount) && isSameBasis(slashed.substring(slash + 1), per)) {
+                return amount;
+            }
+        }
+        return rest;
+    }
+
+    private static boolean isSameBasis(String one, String other) {
+        return UnitText.read(one, CustomaryUnits.UNSET) instanceof UnitText.Known first
+                && UnitText.read(other, CustomaryUnits.UNSET) instanceof UnitText.Known second
+                && first.unit().isSameScale(second.unit());
     }
 
     static boolean isBasis(String rest) {

@@ -27,6 +27,7 @@ public final class ListFinder {
     private final List<Finding> findings = new ArrayList<>();
     private final List<Vocabulary> vocabularies = new ArrayList<>();
     private CustomaryUnits customary = CustomaryUnits.UNSET;
+    private boolean dashesAreNames;
     private Map<FoundTable, HoldingAbove.Named> holdings = Map.of();
 
     private ListFinder(List<? extends Grid> sheets) {
@@ -48,6 +49,7 @@ public final class ListFinder {
         tables = withoutSecondFields(tables);
         holdings = HoldingAbove.of(tables, new ArrayList<>());
         tables = withoutFieldsAgain(tables);
+        dashesAreNames = tables.stream().anyMatch(ListFinder::namesARowByADash);
         holdings = HoldingAbove.of(tables, findings);
         Map<String, ListRows> rows = new LinkedHashMap<>();
         List<Place> places = new ArrayList<>();
@@ -63,6 +65,20 @@ public final class ListFinder {
         LocalDate dayZero =
                 sheets.isEmpty() ? Grid.USUAL_DAY_ZERO : sheets.get(0).dayZero();
         return new FoundLists(rows, List.copyOf(new LinkedHashSet<>(findings)), customary, places, dayZero);
+    }
+
+    /** Where something is called "-" or "?", another list that says so means it, and not that there is none. */
+    private static boolean namesARowByADash(FoundTable table) {
+        int[] identity = table.columnsOf(table.roles.get(0).vocabulary().spec.identity());
+        for (int column : identity) {
+            for (int i = 0; i < table.count(); i++) {
+                if (table.grid.kind(table.row(i), column) == Grid.Kind.TEXT
+                        && Words.marksBlank(Words.trim(table.grid.text(table.row(i), column)))) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private List<FoundTable> findTables(List<Vocabulary> known, int mostRows, List<Finding> into) {
@@ -203,8 +219,7 @@ public final class ListFinder {
         List<Binder.Bound> bound = new ArrayList<>();
         int size = 0;
         for (FoundTable table : tables) {
-            HeaderRow.Match match = table.role(list);
-            if (match != null) {
+            for (HeaderRow.Match match : table.roles(list)) {
                 Binder.Bound columns = new Binder(table, match, customary, into).bind();
                 nameHolding(list, holdings.get(table), columns, into);
                 used.add(table);
@@ -217,13 +232,20 @@ public final class ListFinder {
         int[] sheetRow = new int[size];
         int next = 0;
         Map<String, CellAddress> seen = new HashMap<>();
-        for (int i = 0; i < used.size(); i++) {
+        int parts = 1;
+        for (int i = 0; i < used.size(); i += parts) {
             FoundTable table = used.get(i);
             boolean flat = table.roles.size() > 1 && list == Fields.LIST;
+            List<HeaderRow.Match> matches = table.roles(list);
+            parts = matches.size();
             for (int index = 0; index < table.count(); index++) {
-                if (!flat || isFirst(table, bound.get(i), table.row(index), seen, into)) {
-                    tableOf[next] = i;
-                    sheetRow[next++] = table.row(index);
+                int row = table.row(index);
+                for (int part = 0; part < parts; part++) {
+                    if (ProductsInARow.takes(matches, part, table.grid, row)
+                            && (!flat || isFirst(table, bound.get(i), row, seen, into))) {
+                        tableOf[next] = i + part;
+                        sheetRow[next++] = row;
+                    }
                 }
             }
         }
@@ -258,12 +280,12 @@ public final class ListFinder {
         ListSpec list = rows.spec();
         for (ColumnSpec column : list.columns()) {
             if (decides(list, column)) {
-                new ColumnReader(rows, column, customary, into).read();
+                new ColumnReader(rows, column, customary, dashesAreNames, into).read();
             }
         }
         for (ColumnSpec column : list.columns()) {
             if (!decides(list, column)) {
-                new ColumnReader(rows, column, customary, into).read();
+                new ColumnReader(rows, column, customary, dashesAreNames, into).read();
             }
         }
     }
@@ -373,7 +395,7 @@ public final class ListFinder {
             findings.add(new Finding(
                     Finding.Severity.STOP,
                     Optional.empty(),
-                    "And " + (count - 50) + " more names stand twice in "
+                    "And " + Counted.more(count - 50, "name") + (count == 51 ? " stands" : " stand") + " twice in "
                             + rows.spec().name() + "."));
         }
     }

@@ -91,6 +91,11 @@ public interface ListRows {
      */
     int cellScale(ColumnSpec column, int row);
 
+    /** Whether the row of the sheet names all products of a tank mix beside each other, so that another row is another mix. */
+    default boolean holdsWholeMix(int row) {
+        return false;
+    }
+
     /** Where the cell is; empty if there is no such column. */
     Optional<CellAddress> address(ColumnSpec column, int row);
 }

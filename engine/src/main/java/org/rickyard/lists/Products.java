@@ -40,6 +40,9 @@ public final class Products {
     public static final ColumnSpec HIGHEST_TOTAL_DOSE = dose(
                     "Highest total dose", Quantities.HIGHEST_TOTAL_DOSE, Quantities.HIGHEST_CONCENTRATION)
             .also("maximum total dose, max total dose, season maximum, max total, max season dose, "
+                    + "max dose per season, maximum dose per season, max dose per crop, maximum dose per crop, max dose per year, "
+                    + "maximum dose per year, max annual dose, maximum annual dose, season max, total dose, "
+                    + "max total dose per season, maximum total dose per season, "
                     + "max per season, maximum per season, max per crop")
             .help("In a season or crop, from the label.");
     /** Most applications. */
@@ -133,6 +136,8 @@ public final class Products {
             .needsHeaders(3)
             .unitColumn(UNIT, DOSE, HIGHEST_DOSE, HIGHEST_TOTAL_DOSE, PACK_SIZE, STOCK, PRICE)
             .unclear(List.of("rate"), DOSE, LOWEST_WATER_VOLUME)
+            .otherwise(PRODUCT, "name")
+            .ifNamed(PRODUCT, "chemical name, spray, item, description, herbicide, name of product")
             .told("rate", DOSE, UNIT)
             .told("rate", DOSE, HIGHEST_DOSE)
             .unclear(List.of("water volume", "water rate"), LOWEST_WATER_VOLUME, HIGHEST_WATER_VOLUME);

@@ -35,6 +35,9 @@ final class RowReader {
     /** Of the rows left over, the last ones with nothing but a name. */
     private int titlesLeft;
 
+    /** How many rows there were when the last was held against the sum of the others. */
+    private int summed;
+
     RowReader(FoundTable table, List<Finding> findings) {
         this.table = table;
         this.grid = table.grid;
@@ -180,6 +183,8 @@ final class RowReader {
 
     void finish() {
         tellTitles();
+        takeUnitsAbove();
+        leaveSum();
         if (leftOver > 0) {
             findings.add(Finding.caution(
                     table.address(endedRow, table.firstColumn),
@@ -188,17 +193,36 @@ final class RowReader {
                             + ". If they belong to it, take the blank row and the totals out, or repeat the header."));
             leftOver = 0;
         }
-        summarise(nameless, "rows without a name");
-        summarise(lone, "rows with nothing but a name");
+        summarise(nameless, "without a name");
+        summarise(lone, "with nothing but a name");
         nameless = 0;
         lone = 0;
+    }
+
+    /** The last row may be a sum of the others under a name that does not say so. */
+    private void leaveSum() {
+        SumOfRows.Verdict verdict = new SumOfRows(table, identity, numeric).ofLastRow();
+        if (verdict == SumOfRows.Verdict.NONE || table.count() == summed) {
+            return;
+        }
+        int row = table.row(table.count() - 1);
+        if (verdict == SumOfRows.Verdict.SURELY) {
+            table.dropLast();
+            note(row, "This row of totals is not read as a row of " + name() + ": its figures sum up those above it.");
+        } else {
+            findings.add(Finding.caution(
+                    table.address(row, identity.length > 0 ? identity[0] : table.firstColumn),
+                    "The figures of this row are the sum of those above it. It is read as a row of " + name()
+                            + " all the same: if it is a total, call it Total."));
+        }
+        summed = table.count();
     }
 
     private void summarise(int count, String what) {
         if (count > MOST_FINDINGS) {
             findings.add(Finding.caution(
                     table.address(table.headerRow, table.firstColumn),
-                    "And " + (count - MOST_FINDINGS) + " more " + what + " in " + name() + "."));
+                    "And " + Counted.more(count - MOST_FINDINGS, "row") + " " + what + " in " + name() + "."));
         }
     }
 
@@ -257,24 +281,36 @@ final class RowReader {
                 : grid.text(row, column);
     }
 
-    /** All filled cells are units, and no column of words is filled. */
+    /** Units may stand above the headers as well; two at least, for one could be a title. */
+    private void takeUnitsAbove() {
+        int above = table.headerRow - 1;
+        if (table.unitsRow < 0 && table.range == null && above >= 0 && unitsIn(above) > 1) {
+            table.unitsRow = above;
+        }
+    }
+
     private boolean isUnits(int row) {
+        return unitsIn(row) > 0;
+    }
+
+    /** How many units stand in a row all of whose filled cells are units; 0 if a column of words is filled. */
+    private int unitsIn(int row) {
         int units = 0;
         for (int column = table.firstColumn; column <= table.lastColumn; column++) {
             if (isBlank(row, column)) {
                 continue;
             }
             if (grid.kind(row, column) != Grid.Kind.TEXT) {
-                return false;
+                return 0;
             }
             String text = grid.text(row, column);
             if (isUnit(text)) {
                 units++;
             } else if (Words.normal(text).length() > 0 && !isDateOrText(text)) {
-                return false;
+                return 0;
             }
         }
-        return units > 0;
+        return units;
     }
 
     private static boolean isUnit(String text) {

@@ -124,6 +124,9 @@ final class RowUnits {
         if (row instanceof DoseText.Ambiguous ambiguous) {
             return At.asked(ambiguous.question());
         }
+        if (header instanceof DoseText.Known && row instanceof DoseText.Known && !isSameAmount(rest, word)) {
+            return At.asked("The header says " + rest + " and the row says " + word + ": make them agree.");
+        }
         if (row instanceof DoseText.Known known && isFull(known)) {
             return new At(known.unit(), known.productUnit(), null, null);
         }
@@ -133,7 +136,7 @@ final class RowUnits {
             return At.asked(Words.quoted(word.isEmpty() ? rest : word)
                     + " is not a dose unit known here: write L/ha, g/ha, % or ml/100 L.");
         }
-        String basis = basisSaid ? Basis.of(rest) : "/ha";
+        String basis = !basisSaid ? "/ha" : HeaderUnit.isBasis(rest) ? Basis.of(rest) : "/?";
         DoseText whole = DoseText.read((amount.isEmpty() ? "L" : amount) + basis, customary);
         if (whole instanceof DoseText.Known known && isFull(known)) {
             if (amount.isEmpty()) {
@@ -165,6 +168,14 @@ final class RowUnits {
         }
         return known.productUnit().equals(header.productUnit())
                 && (!isFull(known) || known.unit().isSameScale(header.unit()));
+    }
+
+    /** Whether two dose units count the product alike, whatever it is spread on: "ml" and "ml/ha", but not "L". */
+    private boolean isSameAmount(String one, String other) {
+        return DoseText.read(Basis.before(one), customary) instanceof DoseText.Known first
+                && DoseText.read(Basis.before(other), customary) instanceof DoseText.Known second
+                && first.productUnit().equals(second.productUnit())
+                && first.unit().isSameScale(second.unit());
     }
 
     private At amount(String rest, String word) {
@@ -265,9 +276,17 @@ final class RowUnits {
 
     /** The part of a header that says per what. */
     private static final class Basis {
-        /** "per ha" and "/ha" both as "/ha". */
+        /** "per ha" and "/ha" both as "/ha"; whatever else stands there is kept, for it may change the unit. */
         static String of(String rest) {
-            return "/" + after(rest.startsWith("/") ? "x" + rest : rest);
+            return "/"
+                    + rest.substring(rest.startsWith("/") ? 1 : "per ".length()).strip();
+        }
+
+        /** What stands before "per" or the slash. */
+        static String before(String text) {
+            String plain = UnitText.plain(text);
+            int slash = plain.indexOf('/');
+            return slash < 0 ? plain : plain.substring(0, slash);
         }
 
         /** What follows "per" or the slash; "" if neither stands there. */

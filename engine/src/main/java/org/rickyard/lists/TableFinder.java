@@ -306,8 +306,15 @@ final class TableFinder {
         if (spec == Fields.LIST && roles.size() == 1) {
             hints.cautionWorkWithoutMachine(match(Jobs.LIST, headers, best));
         }
-        FoundTable table =
-                new FoundTable(grid, row, roles.stream().map(hints::applied).toList(), range, headers);
+        List<HeaderRow.Match> read = new ArrayList<>();
+        for (HeaderRow.Match role : roles) {
+            List<HeaderRow.Match> parted = ProductsInARow.parted(role, headers);
+            parted.forEach(part -> read.add(hints.applied(part)));
+            if (parted.size() > 1) {
+                findings.add(ProductsInARow.told(parted, grid, row, headers));
+            }
+        }
+        FoundTable table = new FoundTable(grid, row, read, range, headers);
         table.unitColumns = hints.unitColumns();
         tables.add(table);
         return table;
@@ -343,7 +350,9 @@ final class TableFinder {
             int worth = match.matched() + (isNamed ? 2 : 0);
             // On a sheet of the list's own name, what it is known by is enough to miss the rest of it.
             boolean own = vocabulary.isCalled(grid.sheet()) && vocabulary.isKnownIn(match);
-            boolean near = (worth >= 4 || own) && match.score() > match.matched();
+            boolean near = (worth >= 4 || own)
+                    && match.score() > match.matched()
+                    && !match.missing().isEmpty();
             if (near && (nearest == null || match.score() > nearest.score())) {
                 nearest = match;
                 nearestRow = row;

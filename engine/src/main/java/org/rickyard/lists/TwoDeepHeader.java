@@ -61,7 +61,9 @@ final class TwoDeepHeader {
             over = above[column] == null ? over : above[column];
             String below = names[column] ? null : below(row, column);
             if (below != null) {
-                both[column] = isYear(below) ? ofYear(over, below) : together(above[column], below);
+                both[column] = isYear(below)
+                        ? ofYear(over, below)
+                        : above[column] == null ? under(over, below) : together(above[column], below);
                 better |= !both[column].equals(above[column]) && isKnown(both[column]);
             }
         }
@@ -107,15 +109,37 @@ final class TwoDeepHeader {
         });
     }
 
+    /** "Road speed (km/h)" over "Laden" and "Empty" is the heading of both, though it stands over the first alone. */
+    private String under(String over, String below) {
+        if (over == null || meansSomething(below)) {
+            return below;
+        }
+        for (String joined : List.of(over + " " + below, unitLast(over, below))) {
+            if (isKnown(joined)) {
+                return joined;
+            }
+        }
+        return below;
+    }
+
+    /** "Road speed (km/h)" and "laden" as "Road speed laden (km/h)". */
+    private static String unitLast(String above, String below) {
+        int open = above.lastIndexOf('(');
+        return open > 0 && above.endsWith(")")
+                ? above.substring(0, open).strip() + " " + below + " " + above.substring(open)
+                : above + " " + below;
+    }
+
     private String together(String above, String below) {
         if (above == null) {
             return below;
         }
-        String joined = above + " " + below;
         HeaderText alone = HeaderText.of(above);
-        HeaderText both = HeaderText.of(joined);
-        if (vocabularies.stream().anyMatch(vocabulary -> isBetter(vocabulary, alone, both))) {
-            return joined;
+        for (String joined : List.of(above + " " + below, unitLast(above, below))) {
+            HeaderText both = HeaderText.of(joined);
+            if (vocabularies.stream().anyMatch(vocabulary -> isBetter(vocabulary, alone, both))) {
+                return joined;
+            }
         }
         return !meansSomething(above) && meansSomething(below) ? below : above;
     }

@@ -216,7 +216,8 @@ final class Vocabulary {
                 return new Heading(heading.candidates(), heading.rest(), 2, false, heading.word(), true);
             }
         }
-        return unsettled(header);
+        Heading heading = unsettled(header);
+        return heading == null ? ProductsInARow.read(this, header) : heading;
     }
 
     private Heading unsettled(HeaderText header) {
@@ -257,7 +258,7 @@ final class Vocabulary {
             if (known != null) {
                 ColumnSpec column = known.column();
                 String rest = rest(column, header, count);
-                if (rest != null) {
+                if (rest != null && !(rest.isEmpty() && column.isNumeric() && header.counts(count))) {
                     return new Heading(List.of(column), rest, known.weight(), false, word(column, header));
                 }
             }
@@ -321,6 +322,11 @@ final class Vocabulary {
                 || column.type() == ColumnSpec.Type.CHOICE
                 || column.type() == ColumnSpec.Type.DATE
                 || column.type() == ColumnSpec.Type.NOZZLE;
+        boolean plural = rest.equals("s");
+        if (text && !plural && HeaderUnit.measures(rest) && !mayBeUnits(column)) {
+            // "Tractor hours" and "Buffer (m)" are figures, and no tractor or category.
+            return null;
+        }
         if (text) {
             return header.isSetOff(count) || HeaderUnit.isUnit(rest) ? "" : null;
         }
@@ -337,6 +343,20 @@ final class Vocabulary {
         }
         boolean readable = header.isSetOff(count) || HeaderUnit.isUnit(bare) || HeaderUnit.isBasis(bare);
         return readable ? bare : null;
+    }
+
+    /** Whether what is typed in a column of words may be units, or words that look like them: "Charge unit (h/ha)". */
+    private boolean mayBeUnits(ColumnSpec column) {
+        return column.type() == ColumnSpec.Type.DATE
+                || column.type() == ColumnSpec.Type.NOZZLE
+                || spec.unitColumns().containsValue(column)
+                || spec.qualifiers().containsValue(column)
+                || !column.choices().isEmpty() && column.type() == ColumnSpec.Type.CHOICE && hasShortWords(column);
+    }
+
+    /** "Spray quality (F/M/C)" lists its own words, and some of them are one letter long. */
+    private static boolean hasShortWords(ColumnSpec column) {
+        return column.choices().values().stream().flatMap(List::stream).anyMatch(word -> word.length() < 2);
     }
 
     private String word(ColumnSpec column, HeaderText header) {

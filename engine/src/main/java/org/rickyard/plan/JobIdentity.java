@@ -1,6 +1,10 @@
 package org.rickyard.plan;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -9,7 +13,8 @@ import org.rickyard.lists.NameKey;
 /**
  * Which rows of the job list are one job: those of one holding, name and operation. Rows without a name are one job only
  * if they are of one time too, for two cuts of a field, or two sprayings, are not one. A row that tells no time, right
- * below one of the same field and machine, is of the time above it: another product in the tank, as a rule.
+ * below one of the same field and machine, is of the time above it: another product in the tank, as a rule. Where a row
+ * names all products of its mix beside each other, another row of the same field and machine is another spraying.
  */
 final class JobIdentity {
     private static final List<ColumnSpec> TIMES = List.of(Jobs.EARLIEST, Jobs.LATEST, Jobs.CUT, Jobs.GROWTH_STAGE);
@@ -23,8 +28,30 @@ final class JobIdentity {
 
     private String keyOfLast = "";
 
+    /** For a row that holds a whole mix, how many of the same work and time stand above it. */
+    private final Map<Integer, Integer> repeats = new HashMap<>();
+
     JobIdentity(ListRows jobs) {
         this.jobs = jobs;
+        Map<String, Integer> seen = new HashMap<>();
+        Optional<CellAddress> above = Optional.empty();
+        int times = 0;
+        for (int job = 0; job < jobs.size(); job++) {
+            if (jobs.holdsWholeMix(job)) {
+                Optional<CellAddress> here = jobs.address(Jobs.MACHINE, job);
+                times = here.equals(above) ? times : seen.merge(work(job), 1, Integer::sum) - 1;
+                above = here;
+                repeats.put(job, times);
+            }
+        }
+    }
+
+    private String work(int job) {
+        StringBuilder work = new StringBuilder();
+        SAME_WORK.forEach(
+                column -> work.append(NameKey.key(jobs.text(column, job))).append(PARTED));
+        TIMES.forEach(column -> work.append(NameKey.key(jobs.text(column, job))).append(PARTED));
+        return work.toString();
     }
 
     /** The same for rows of one job, and for no others. */
@@ -44,6 +71,7 @@ final class JobIdentity {
         if (name.isEmpty()) {
             int timed = timed(job);
             TIMES.forEach(time -> key.append(PARTED).append(NameKey.key(jobs.text(time, timed))));
+            key.append(PARTED).append(repeats.getOrDefault(job, 0));
         }
         return key.toString();
     }
@@ -51,7 +79,7 @@ final class JobIdentity {
     /** The row that tells the time of an unnamed row. */
     private int timed(int job) {
         int row = job;
-        while (row > 0 && !tellsTime(row) && isSameWork(row, row - 1)) {
+        while (row > 0 && !repeats.containsKey(row) && !tellsTime(row) && isSameWork(row, row - 1)) {
             row--;
         }
         return row;

@@ -67,10 +67,19 @@ public sealed interface DoseText {
             }
         }
         return switch (results.size()) {
-            case 0 -> new Unknown(text);
+            case 0 -> ofCountry(text);
             case 1 -> results.get(0);
             default -> new Ambiguous(List.copyOf(results), question(text, results));
         };
+    }
+
+    /** "fl oz/ac (US)": a dose unit with the country whose it is behind it. */
+    private static DoseText ofCountry(String text) {
+        String open = text.replaceAll("[()\\[\\]{},]", " ").strip();
+        int last = Math.max(open.lastIndexOf(' '), open.lastIndexOf('\u00a0'));
+        CustomaryUnits country = last < 0 ? CustomaryUnits.UNSET : CustomaryUnits.of(open.substring(last + 1));
+        boolean told = country == CustomaryUnits.UK || country == CustomaryUnits.US;
+        return told && read(open.substring(0, last), country) instanceof Known known ? known : new Unknown(text);
     }
 
     private static List<Known> amounts(String word, CustomaryUnits customary) {

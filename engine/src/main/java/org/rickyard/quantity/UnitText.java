@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * A unit as an adviser writes it: "ac", "km/hr", "litres per hectare", "kg DM/m³", "gpa". Case, brackets and spaces do
@@ -26,6 +27,9 @@ public sealed interface UnitText {
 
     /** American moisture content, per cent of the fresh mass: 100 less the dry matter. */
     Unit PERCENT_MOISTURE = new Unit("% moisture", Units.PERCENT_DM.dimension(), Ratio.of(-1, 100), Ratio.ONE);
+
+    /** "L ha-1", as scientists write litres per hectare. */
+    Pattern INVERSE = Pattern.compile("[ .\u00b7]+(ha|h|hr|min|d|ac)-1$");
 
     /** Texts that need more than a choice of unit, with what to ask. Keys are in lower case. */
     Map<String, String> QUESTIONS = Map.ofEntries(
@@ -117,8 +121,12 @@ public sealed interface UnitText {
                 .replace('”', '"')
                 .replace('″', '"')
                 .replace('′', '\'')
+                .replace('_', ' ')
                 .replace("per cent", "%")
+                .replace("cu. ", "cu ")
+                .replace("sq. ", "sq ")
                 .replace(" per ", "/");
+        lower = lower.endsWith("-1") ? INVERSE.matcher(lower).replaceFirst("/$1") : lower;
         lower = lower.startsWith("per ") ? "/" + lower.substring(4) : lower;
         lower = UnitWords.BRACKETS.matcher(lower).replaceAll(" ");
         lower = UnitWords.SLASHES.matcher(lower).replaceAll("/");
@@ -131,6 +139,12 @@ public sealed interface UnitText {
 
     private static List<Unit> compound(String plain, CustomaryUnits customary) {
         String[] parts = plain.split("/", -1);
+        int last = parts.length - 1;
+        if (last > 0 && parts[last].endsWith(" dm")) {
+            // "kg/m3 DM" is kg DM/m3.
+            parts[last] = parts[last].substring(0, parts[last].length() - " dm".length());
+            parts[0] = parts[0] + " dm";
+        }
         List<Unit> results = part(parts[0], customary);
         for (int i = 1; i < parts.length && !results.isEmpty(); i++) {
             List<Unit> next = new ArrayList<>();

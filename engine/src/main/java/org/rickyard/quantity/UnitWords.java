@@ -95,6 +95,8 @@ final class UnitWords {
         add(List.of(Units.CWT, CWT_US), "cwt, cwts, hundredweight, hundredweights");
         add(List.of(Units.LONG_TON, Units.SHORT_TON, Units.T), "ton, tons");
         add(List.of(Units.GAL_UK.over(Units.AC), Units.GAL_US.over(Units.AC)), "gpa");
+        add(Units.GAL_UK.over(Units.AC), "uk gpa, imp gpa, imperial gpa");
+        add(Units.GAL_US.over(Units.AC), "us gpa");
         add(List.of(Units.GAL_UK.over(Units.MIN), Units.GAL_US.over(Units.MIN)), "gpm");
         add(List.of(Units.GAL_UK.over(Units.H), Units.GAL_US.over(Units.H)), "gph");
     }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.WorkPlan;
@@ -84,7 +85,9 @@ final class MovedReferences {
             findings.subList(MOST_FINDINGS, findings.size()).clear();
             findings.add(Finding.caution(
                     null,
-                    more + " more references of yours to these sheets lead to something else than they did: look"
+                    Counted.more(more, "reference")
+                            + " of yours to these sheets " + (more == 1 ? "leads" : "lead")
+                            + " to something else than before: look"
                             + " through all that refer to single rows or columns."));
         }
         if (count > MOST_WATCHED) {

@@ -220,9 +220,9 @@ class HeaderHintsTest {
                                 "Field",
                                 "Operation",
                                 "Machine",
-                                "Product 1",
+                                "Herbicide 1",
                                 "Rate 1 (l/ha)",
-                                "Product 2",
+                                "Fungicide 1",
                                 "Rate 2 (l/ha)")
                         .row("Top", "spray", "SP24", "A", 1, "B", 2));
         assertThat(found.findings())
@@ -232,7 +232,7 @@ class HeaderHintsTest {
                     assertThat(finding.cell().orElseThrow()).hasToString("Jobs!D1");
                     assertThat(finding.message())
                             .isEqualTo(
-                                    "\"Product 1\" and \"Product 2\" stand beside each other in one row and are not read."
+                                    "\"Herbicide 1\" and \"Fungicide 1\" stand beside each other in one row and are not read."
                                             + " Write one row for each product, with columns Product, Dose and Dose unit: rows of"
                                             + " one job, field and machine are one tank mix.");
                 });

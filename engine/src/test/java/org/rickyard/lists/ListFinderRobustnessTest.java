@@ -105,13 +105,20 @@ class ListFinderRobustnessTest {
             FoundLists found = ListFinder.find(sheets);
             for (ListSpec list : Lists.ALL) {
                 ListRows rows = found.rows(list);
-                Set<CellAddress> places = new HashSet<>();
+                Set<String> places = new HashSet<>();
                 for (int row = 0; row < rows.size(); row++) {
+                    int at = row;
                     for (ColumnSpec column : list.columns()) {
                         given += check(rows, column, row) ? 1 : 0;
                     }
-                    rows.address(list.identity().get(0), row).ifPresent(address -> assertThat(places.add(address))
-                            .isTrue());
+                    // No row is read twice, but for each of the products that it names beside each other.
+                    String product = list.column("Product")
+                            .flatMap(column -> rows.address(column, at))
+                            .map(CellAddress::toString)
+                            .orElse("");
+                    rows.address(list.identity().get(0), row)
+                            .ifPresent(address -> assertThat(places.add(address + " " + product))
+                                    .isTrue());
                 }
             }
             assertThat(ListFinder.find(sheets).findings()).isEqualTo(found.findings());

@@ -19,6 +19,7 @@ final class SheetOf implements Grid {
     private final List<Object[]> rows = new ArrayList<>();
     private final Map<Long, Format> formats = new HashMap<>();
     private final Set<Long> formulas = new HashSet<>();
+    private final Map<Long, String> shown = new HashMap<>();
     private final List<TableRange> tables = new ArrayList<>();
     private boolean hidden;
 
@@ -33,6 +34,12 @@ final class SheetOf implements Grid {
 
     SheetOf format(int row, int column, Format format) {
         formats.put(key(row, column), format);
+        return this;
+    }
+
+    /** A number whose format shows a text behind it. */
+    SheetOf shown(int row, int column, String unit) {
+        shown.put(key(row, column), unit);
         return this;
     }
 
@@ -110,6 +117,16 @@ final class SheetOf implements Grid {
     @Override
     public Format format(int row, int column) {
         return formats.getOrDefault(key(row, column), Format.GENERAL);
+    }
+
+    @Override
+    public String shownUnit(int row, int column) {
+        return shown.getOrDefault(key(row, column), "");
+    }
+
+    @Override
+    public boolean showsUnits(int column) {
+        return shown.keySet().stream().anyMatch(key -> (key & (1 << 20) - 1) == column);
     }
 
     @Override

@@ -127,7 +127,8 @@ final class ListGuide {
                     Age: 4
                     Hours now: 620
                     Life: 10
-                    Hours per year: 150"""),
+                    Hours per year: 150
+                    Rate of work: 3.1"""),
             new ListGuide(
                     Products.LIST,
                     "one row for each product, its limits copied from the label you hold",

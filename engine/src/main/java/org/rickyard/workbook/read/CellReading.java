@@ -225,6 +225,9 @@ final class CellReading {
                 if (Double.isNaN(number)) {
                     give(at, Kind.TEXT, 0, textOf(value, length), formula);
                 } else {
+                    if (formats.showsUnits()) {
+                        sink.shownUnit(at, column, formats.unitOfStyle(style));
+                    }
                     give(at, Kind.NUMBER, number, "", formula);
                 }
             }

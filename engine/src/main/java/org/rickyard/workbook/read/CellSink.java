@@ -20,6 +20,14 @@ public interface CellSink {
      */
     void cell(int row, int column, Kind kind, double number, String text, Format format, String formula);
 
+    /**
+     * What the format of a number shows behind it, said of a cell before the cell itself is given, and only in workbooks
+     * with such formats.
+     *
+     * @param unit "" for a number that is shown without
+     */
+    default void shownUnit(int row, int column, String unit) {}
+
     /** Whether formulas must be given in full; shared ones are then written out for each cell. */
     default boolean wantsFormulaText() {
         return true;
@@ -34,6 +42,12 @@ public interface CellSink {
                     int row, int column, Kind kind, double number, String text, Format format, String formula) {
                 first.cell(row, column, kind, number, text, format, formula);
                 second.cell(row, column, kind, number, text, format, formula);
+            }
+
+            @Override
+            public void shownUnit(int row, int column, String unit) {
+                first.shownUnit(row, column, unit);
+                second.shownUnit(row, column, unit);
             }
 
             @Override

@@ -12,7 +12,9 @@ import org.rickyard.workbook.open.PartSource;
 /** How the cell styles of a workbook show numbers: per style index, so far as it changes what is meant. */
 public final class NumberFormats {
     private Format[] byStyle = new Format[64];
+    private String[] unitByStyle = new String[64];
     private int count;
+    private boolean showsUnits;
 
     private NumberFormats() {}
 
@@ -32,6 +34,7 @@ public final class NumberFormats {
             return formats;
         }
         Map<Integer, Format> codes = new HashMap<>();
+        Map<Integer, String> units = new HashMap<>();
         boolean inCellStyles = false;
         try (PartXml xml = PartXml.open(parts, part.get(), "The list of cell styles")) {
             for (int event = xml.next(); event != XMLStreamConstants.END_DOCUMENT; event = xml.next()) {
@@ -47,12 +50,13 @@ public final class NumberFormats {
                             int id = xml.attribute("numFmtId", -1);
                             if (code != null && id >= 0) {
                                 codes.put(id, ofCode(code));
+                                units.put(id, ShownUnit.ofCode(code));
                             }
                         }
                         case "xf" -> {
                             if (inCellStyles) {
                                 int id = xml.attribute("numFmtId", 0);
-                                formats.add(codes.getOrDefault(id, ofBuiltIn(id)));
+                                formats.add(codes.getOrDefault(id, ofBuiltIn(id)), units.getOrDefault(id, ""));
                             }
                         }
                         default -> {}
@@ -63,11 +67,24 @@ public final class NumberFormats {
         return formats;
     }
 
-    private void add(Format format) {
+    private void add(Format format, String unit) {
         if (count == byStyle.length) {
             byStyle = Arrays.copyOf(byStyle, 2 * count);
+            unitByStyle = Arrays.copyOf(unitByStyle, 2 * count);
         }
+        unitByStyle[count] = unit;
         byStyle[count++] = format;
+        showsUnits |= !unit.isEmpty();
+    }
+
+    /** Whether any style shows a text behind its numbers. */
+    boolean showsUnits() {
+        return showsUnits;
+    }
+
+    /** The text that a style shows behind its numbers; "" if none. */
+    String unitOfStyle(int style) {
+        return style >= 0 && style < count ? unitByStyle[style] : "";
     }
 
     /** The format of a style index; GENERAL for an index that the workbook does not declare. */

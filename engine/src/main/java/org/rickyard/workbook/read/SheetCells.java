@@ -23,6 +23,7 @@ public final class SheetCells implements Grid, CellSink {
     private final boolean hidden;
     private final Epoch epoch;
     private final List<TableRange> tables;
+    private final ShownUnits shownUnits = new ShownUnits();
     private Column[] columns = new Column[16];
     private int rowCount;
     private int columnCount;
@@ -100,6 +101,21 @@ public final class SheetCells implements Grid, CellSink {
     @Override
     public Format format(int row, int column) {
         return FORMATS[mark(row, column) >> FORMAT_SHIFT & 3];
+    }
+
+    @Override
+    public void shownUnit(int row, int column, String unit) {
+        shownUnits.put(row, column, unit);
+    }
+
+    @Override
+    public String shownUnit(int row, int column) {
+        return kind(row, column) == Kind.NUMBER ? shownUnits.at(row, column) : "";
+    }
+
+    @Override
+    public boolean showsUnits(int column) {
+        return shownUnits.isIn(column);
     }
 
     @Override

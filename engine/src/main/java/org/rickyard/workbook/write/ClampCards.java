@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
+import org.rickyard.lists.Counted;
 import org.rickyard.plan.OwnUnit;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
@@ -98,7 +99,7 @@ final class ClampCards {
             cards.card(row);
         }
         if (clamps > MOST_CARDS) {
-            page.line().text(Looks.TEXT, "and " + (clamps - MOST_CARDS) + " more clamps on the result sheets");
+            page.line().text(Looks.TEXT, "and " + Counted.more(clamps - MOST_CARDS, "clamp") + " on the result sheets");
         }
         return page;
     }

@@ -2,28 +2,17 @@ package org.rickyard.workbook.write;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.rickyard.formula.CellPrinter;
-import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
-import org.rickyard.formula.Scaling;
 import org.rickyard.formula.Symbol;
-import org.rickyard.formula.Values;
 import org.rickyard.formula.WordsPrinter;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.CopiedResults;
-import org.rickyard.lists.Grid;
-import org.rickyard.lists.ListRows;
-import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
 import org.rickyard.plan.TableSpec;
-import org.rickyard.trade.Quantities;
-import org.rickyard.workbook.graft.CellLook;
 import org.rickyard.workbook.graft.Note;
 
 /** Writes one result table as a sheet. */
@@ -36,7 +25,6 @@ final class ResultSheet extends OurSheet {
     private static final int MOST_WRAPPED = 200;
 
     private static final int MOST_FROZEN_COLUMNS = 3;
-    private static final String ASKED = "see Checks";
 
     private final ResultTable table;
     private final TableSpec spec;
@@ -207,7 +195,7 @@ final class ResultSheet extends OurSheet {
             Total sum = Total.of(table, total.symbol());
             sheet.formula(
                     spec.position(total.symbol()),
-                    looks.of(Looks.decimals(Looks.TOTAL, decimals(total.symbol()))),
+                    looks.of(Looks.decimals(Looks.TOTAL, ColumnWriters.decimals(total.symbol()))),
                     CellFormula.of("SUM(" + range(total.symbol()) + ")"),
                     sum.sum());
         }
@@ -235,16 +223,8 @@ final class ResultSheet extends OurSheet {
                 + (SheetPlaces.FIRST_ROW + Math.max(1, table.rows()));
     }
 
-    private static int decimals(Symbol symbol) {
-        return Math.min(symbol.decimals(), 4);
-    }
-
     private void rows(SheetXml sheet) throws IOException {
-        int count = spec.columns().size();
-        ColumnWriter[] writers = new ColumnWriter[count];
-        for (int i = 0; i < count; i++) {
-            writers[i] = writer(spec.columns().get(i), i);
-        }
+        ColumnWriters.ColumnWriter[] writers = new ColumnWriters(table, looks, printer, wraps()).all();
         for (int row = 0; row < table.rows(); row++) {
             int height = wraps() ? sheet.heightFor(words(row)) : 0;
             if (height > ONE_LINE) {
@@ -252,7 +232,7 @@ final class ResultSheet extends OurSheet {
             } else {
                 sheet.row(SheetPlaces.FIRST_ROW + row);
             }
-            for (ColumnWriter writer : writers) {
+            for (ColumnWriters.ColumnWriter writer : writers) {
                 writer.put(sheet, row);
             }
         }
@@ -273,148 +253,5 @@ final class ResultSheet extends OurSheet {
             texts.add(wrapped ? table.of(column.symbol()).word(row) : "");
         }
         return texts;
-    }
-
-    @FunctionalInterface
-    private interface ColumnWriter {
-        void put(SheetXml sheet, int row) throws IOException;
-    }
-
-    private ColumnWriter writer(TableColumn column, int at) {
-        Values values = table.of(column.symbol());
-        if (column instanceof TableColumn.Name) {
-            return nameWriter(column.symbol(), values, at);
-        } else if (column instanceof TableColumn.Word) {
-            int style = looks.of(Looks.INPUT);
-            return (sheet, row) -> sheet.text(at, style, values.word(row));
-        } else if (column instanceof TableColumn.Key) {
-            int style = looks.of(Looks.KEY);
-            return (sheet, row) -> sheet.number(at, style, values.number(row));
-        } else if (column instanceof TableColumn.Method method) {
-            CellLook look = method.bar() ? Looks.BAR : method.result() ? Looks.RESULT : Looks.STEP;
-            return methodWriter(column.symbol(), values, look, at);
-        } else if (column instanceof TableColumn.Link link) {
-            return linkWriter(link, values, at);
-        } else if (column instanceof TableColumn.Calculated calculated) {
-            CellLook look = calculated.result() ? Looks.RESULT : Looks.STEP;
-            return formulaWriter(calculated.formula().expr(), column.symbol(), values, look, at);
-        } else if (column instanceof TableColumn.Joined joined) {
-            return formulaWriter(joined.expr(), column.symbol(), values, Looks.STEP, at);
-        }
-        int style = looks.of(wraps() ? Looks.SENTENCE_WRAPPED : Looks.SENTENCE);
-        CellFormula formula = CellFormula.of(printer.guarded(((TableColumn.Sentence) column).expr()));
-        return (sheet, row) -> sheet.formula(at, style, formula, values.word(row));
-    }
-
-    private ColumnWriter formulaWriter(Expr expr, Symbol symbol, Values values, CellLook look, int at) {
-        CellFormula formula = CellFormula.of(printer.guarded(expr));
-        if (values.words()) {
-            int style = looks.of(wraps() ? wrapped(look) : look);
-            return (sheet, row) -> sheet.formula(at, style, formula, values.word(row));
-        }
-        int style =
-                looks.of(symbol.type() == Symbol.Type.DATE ? Looks.day(look) : Looks.decimals(look, decimals(symbol)));
-        return (sheet, row) -> {
-            if (values.has(row)) {
-                sheet.formula(at, style, formula, values.number(row));
-            } else {
-                sheet.formula(at, style, formula, "");
-            }
-        };
-    }
-
-    private static CellLook wrapped(CellLook look) {
-        return look.equals(Looks.RESULT) ? Looks.RESULT_WRAPPED : Looks.STEP_WRAPPED;
-    }
-
-    private ColumnWriter methodWriter(Symbol symbol, Values values, CellLook look, int at) {
-        if (values.words()) {
-            boolean bar = look.equals(Looks.BAR);
-            int style = looks.of(bar || !wraps() ? look : wrapped(look));
-            int empty = bar ? looks.of(Looks.STEP) : style;
-            return (sheet, row) -> {
-                if (values.has(row)) {
-                    sheet.text(at, style, values.word(row));
-                } else {
-                    sheet.empty(at, empty);
-                }
-            };
-        }
-        int style =
-                looks.of(symbol.type() == Symbol.Type.DATE ? Looks.day(look) : Looks.decimals(look, decimals(symbol)));
-        return (sheet, row) -> {
-            if (values.has(row)) {
-                sheet.number(at, style, values.number(row));
-            } else {
-                sheet.empty(at, style);
-            }
-        };
-    }
-
-    private ColumnWriter nameWriter(Symbol symbol, Values values, int at) {
-        LinkCells links = table.links(symbol);
-        int style = looks.of(Looks.NAME);
-        String formula = LinkFormula.SOURCE + "&\"\"";
-        return (sheet, row) -> {
-            Optional<CellAddress> cell = links.address(row);
-            ListRows.State state = links.state(row);
-            if (state == ListRows.State.READ_FROM_TEXT) {
-                sheet.text(at, style, values.word(row));
-            } else if (cell.isPresent() && state != ListRows.State.ERROR) {
-                sheet.link(at, style, formula, cell.get(), values.word(row));
-            } else {
-                sheet.empty(at, style);
-            }
-        };
-    }
-
-    private ColumnWriter linkWriter(TableColumn.Link link, Values values, int at) {
-        Symbol symbol = link.symbol();
-        LinkCells links = table.links(symbol);
-        int style = looks.of(
-                symbol.type() == Symbol.Type.DATE
-                        ? Looks.day(Looks.INPUT)
-                        : symbol.equals(Quantities.YEAR_BUILT)
-                                ? Looks.year(Looks.INPUT)
-                                : Looks.decimals(Looks.INPUT, decimals(symbol)));
-        int textStyle = looks.of(Looks.INPUT);
-        Map<String, String> formulas = new HashMap<>();
-        return (sheet, row) -> {
-            Optional<CellAddress> cell = links.address(row);
-            ListRows.State state = links.state(row);
-            if (cell.isEmpty() || state == ListRows.State.NO_COLUMN) {
-                sheet.empty(at, style);
-            } else if (state == ListRows.State.ERROR && links.text(row).equals(Grid.LOOP)) {
-                sheet.text(at, textStyle, LinkFormula.LOOP);
-            } else if (state == ListRows.State.ASKED) {
-                sheet.text(at, textStyle, ASKED);
-            } else if (state == ListRows.State.READ_FROM_TEXT) {
-                if (values.has(row)) {
-                    sheet.number(at, style, values.number(row));
-                } else {
-                    sheet.text(at, textStyle, LinkFormula.IMPOSSIBLE);
-                }
-            } else {
-                Scaling scaling = links.scaling(row);
-                String formula =
-                        formulas.computeIfAbsent(scaling.cell(), s -> LinkFormula.of(symbol, scaling, link.optional()));
-                if (values.has(row)) {
-                    sheet.link(at, style, formula, cell.get(), values.number(row));
-                } else {
-                    sheet.link(at, style, formula, cell.get(), unusable(state, values.state(row)));
-                }
-            }
-        };
-    }
-
-    private static String unusable(ListRows.State state, Values.State value) {
-        if (value != Values.State.UNUSABLE) {
-            return "";
-        }
-        return switch (state) {
-            case NOT_READABLE -> LinkFormula.NOT_A_NUMBER;
-            case ERROR -> LinkFormula.ERROR;
-            default -> LinkFormula.IMPOSSIBLE;
-        };
     }
 }

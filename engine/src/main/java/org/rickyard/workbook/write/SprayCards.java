@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
+import org.rickyard.lists.Counted;
 import org.rickyard.plan.OwnUnit;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
@@ -88,7 +89,7 @@ final class SprayCards {
             page.line()
                     .text(
                             Looks.TEXT,
-                            "and " + (cards.blocks.rows() - MOST_CARDS) + " more blocks on the result sheets");
+                            "and " + Counted.more(cards.blocks.rows() - MOST_CARDS, "block") + " on the result sheets");
         }
         return page;
     }
@@ -247,7 +248,8 @@ final class SprayCards {
             page.line()
                     .text(
                             Looks.TEXT,
-                            "and " + (rows.size() - MOST_TANKFULS) + " more lines on " + places.sheet(loads.spec()));
+                            "and " + Counted.more(rows.size() - MOST_TANKFULS, "line") + " on "
+                                    + places.sheet(loads.spec()));
         }
     }
 

@@ -11,6 +11,7 @@ import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.plan.Headlines;
 import org.rickyard.plan.OwnUnit;
@@ -108,7 +109,7 @@ final class SummarySheet {
             page.paragraph(line, Looks.CAUTION, "STOP: " + stop.message(), STOP_WIDTH);
         }
         if (stops.size() > MOST_STOPS) {
-            page.line().text(Looks.CAUTION, "and " + (stops.size() - MOST_STOPS) + " more stops on Checks");
+            page.line().text(Looks.CAUTION, "and " + Counted.more(stops.size() - MOST_STOPS, "stop") + " on Checks");
         }
         page.line();
     }

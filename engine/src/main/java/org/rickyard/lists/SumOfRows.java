@@ -1,0 +1,136 @@
+package org.rickyard.lists;
+
+import java.math.BigDecimal;
+import java.util.Set;
+
+/**
+ * Tells by its figures whether the last row of a list sums up those above it, whatever it is called: "Whole farm", "All",
+ * or the farm's own name. Read as one more field it would double the farm.
+ */
+final class SumOfRows {
+    /** What it is, so far as its figures show. */
+    enum Verdict {
+        /** A row of the list. */
+        NONE,
+        /** One figure that is the sum of those above: it may be chance. */
+        PERHAPS,
+        /** A row of totals or means. */
+        SURELY
+    }
+
+    /** Names of rows that are about all the rows above. */
+    private static final Set<String> OF_ALL =
+            Set.of("all", "whole farm", "farm", "avg", "ave", "average", "mean", "overall", "everything", "sum", "σ");
+
+    private final FoundTable table;
+    private final Grid grid;
+    private final int[] identity;
+    private final int[] numeric;
+
+    /**
+     * For one list.
+     *
+     * @param identity the columns of the sheet that name its rows
+     * @param numeric those that hold its figures
+     */
+    SumOfRows(FoundTable table, int[] identity, int[] numeric) {
+        this.table = table;
+        this.grid = table.grid;
+        this.identity = identity;
+        this.numeric = numeric;
+    }
+
+    /** What the last row of the list is. */
+    Verdict ofLastRow() {
+        int last = table.count() - 1;
+        if (last < 2) {
+            return Verdict.NONE;
+        }
+        int row = table.row(last);
+        int filled = 0;
+        int sums = 0;
+        int means = 0;
+        int measured = 0;
+        for (int column : numeric) {
+            if (grid.kind(row, column) == Grid.Kind.NUMBER) {
+                double value = grid.number(row, column);
+                filled++;
+                double sum = 0;
+                int numbers = 0;
+                for (int i = 0; i < last; i++) {
+                    if (grid.kind(table.row(i), column) == Grid.Kind.NUMBER) {
+                        sum += grid.number(table.row(i), column);
+                        numbers++;
+                    }
+                }
+                boolean summed = numbers > 1 && sum > 0 && isRounded(value, sum);
+                sums += summed ? 1 : 0;
+                measured += summed && table.measures(column) ? 1 : 0;
+                means += numbers > 1 && sum > 0 && (summed || isRounded(value, sum / numbers)) ? 1 : 0;
+                if (filled == 1 && means == 0) {
+                    return Verdict.NONE;
+                }
+            }
+        }
+        if (filled == 0) {
+            return Verdict.NONE;
+        }
+        boolean called = isCalledAll(row);
+        if (called && means == filled
+                || sums == filled && filled > 1 && measured > 0 && saysLessThanTheOthers(row, last)) {
+            return Verdict.SURELY;
+        }
+        // Small counts, as 1, 2 and 3, often happen to be sums.
+        return sums == filled && measured > 0 ? Verdict.PERHAPS : Verdict.NONE;
+    }
+
+    /** "All", "Total Skel Beck", or a sign without letters. */
+    private boolean isCalledAll(int row) {
+        for (int column : identity) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT) {
+                String name = Words.normal(grid.text(row, column));
+                String first = name.split(" ")[0];
+                if (OF_ALL.contains(name)
+                        || name.isEmpty()
+                        || first.equals("total")
+                        || first.equals("sum")
+                        || first.equals("average")) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether words that stand in each row above, a crop or a type, are missing here. */
+    private boolean saysLessThanTheOthers(int row, int last) {
+        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
+            boolean words = grid.kind(row, column) == Grid.Kind.BLANK && !isIdentity(column);
+            for (int i = 0; i < last && words; i++) {
+                words = grid.kind(table.row(i), column) == Grid.Kind.TEXT;
+            }
+            if (words) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isIdentity(int column) {
+        for (int own : identity) {
+            if (own == column) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a figure is another one, as far as it is written out. */
+    private static boolean isRounded(double written, double exact) {
+        int decimals =
+                new BigDecimal(Double.toString(written)).stripTrailingZeros().scale();
+        double half = 0.5 * Math.pow(10, -Math.max(0, decimals));
+        return Math.abs(written - exact) <= Math.min(half * (1 + 1e-9), 0.01 * Math.abs(exact))
+                || Math.abs(written - exact) <= 1e-9 * Math.abs(exact);
+    }
+}

@@ -1,0 +1,201 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.lists.Finding.Severity;
+
+/** Columns of the adviser's own whose headers begin or end like an input, and are none. */
+class HeadersOfOtherThingsTest {
+    private static FoundLists find(SheetOf... sheets) {
+        return ListFinder.find(List.of(sheets));
+    }
+
+    private static FoundLists jobs(String header, Object cell) {
+        return find(new SheetOf("Jobs")
+                .row("Job", "Field", "Operation", "Machine", header)
+                .row("One", "A", "mowing", "Mower", cell));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"Tractor hours", "Work days", "Machine hours", "Field hours", "After hours", "Operation (h)"})
+    void aMeasuredFigureIsNoName(String header) {
+        FoundLists found = jobs(header, 4);
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.text(Jobs.OPERATION, 0)).isEqualTo("mowing");
+        assertThat(jobs.text(Jobs.MACHINE, 0)).isEqualTo("Mower");
+        assertThat(jobs.text(Jobs.FIELD, 0)).isEqualTo("A");
+        assertThat(jobs.has(Jobs.TRACTOR)).isFalse();
+        assertThat(jobs.has(Jobs.AFTER)).isFalse();
+        assertThat(found.places().get(0).unrecognised()).containsExactly(header);
+    }
+
+    @Test
+    void aBufferInMetresIsNoCategory() {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", "Dose (L/ha)", "Buffer zone (m)")
+                .row("Alpha", "L", 1, 5));
+        assertThat(found.rows(Products.LIST).has(Products.BUFFER_CATEGORY)).isFalse();
+    }
+
+    @Test
+    void aProductCalledByALetterIsNoHeader() {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit")
+                .row("Product A", "L")
+                .row("Product C", "L"));
+        assertThat(found.rows(Products.LIST).size()).isEqualTo(2);
+    }
+
+    @Test
+    void moreLayersAreNoThickerLayer() {
+        FoundLists found = find(new SheetOf("Clamps")
+                .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Layers")
+                .row("Main", "walled", 40, 12, 3, 20));
+        assertThat(found.rows(Clamps.LIST).has(Clamps.LAYER)).isFalse();
+        assertThat(found.places().get(0).unrecognised()).containsExactly("Layers");
+    }
+
+    @Test
+    void threeCutsAreNotTheThirdCut() {
+        FoundLists found = find(
+                new SheetOf("Fields").row("Field", "Crop", "Area (ha)", "Cuts").row("A", "grass", 4, 3));
+        assertThat(found.rows(Cuts.LIST).size()).isZero();
+        assertThat(found.findings()).extracting(Finding::severity).contains(Severity.CAUTION);
+        assertThat(found.findings()).extracting(Finding::message).anyMatch(message -> message.contains("cut once"));
+    }
+
+    @Test
+    void effluentThatRunsOutIsNoTank() {
+        FoundLists found = find(new SheetOf("Clamps")
+                .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Effluent (L)")
+                .row("Main", "walled", 40, 12, 3, 30000));
+        assertThat(found.rows(Clamps.LIST).state(Clamps.EFFLUENT_TANK, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(found.findings()).extracting(Finding::severity).containsExactly(Severity.CAUTION);
+    }
+
+    @Test
+    void aNumberOfTheRowsCountsNoMachines() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("No.", "Machine", "Type", "Number")
+                .row(1, "Mower", "mower", 1)
+                .row(2, "Trailer", "trailer", 3));
+        assertThat(found.rows(Machines.LIST).number(Machines.NUMBER, 1)).isEqualTo(3);
+        assertThat(found.findings()).extracting(Finding::severity).containsExactly(Severity.NOTE);
+    }
+
+    @Test
+    void aLoneNumberThatCountsUpIsAsked() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("No.", "Machine", "Type")
+                .row(1, "Mower", "mower")
+                .row(2, "Trailer", "trailer")
+                .row(3, "Rake", "rake"));
+        assertThat(found.rows(Machines.LIST).state(Machines.NUMBER, 1)).isEqualTo(ListRows.State.ASKED);
+        assertThat(found.findings()).extracting(Finding::severity).containsExactly(Severity.CAUTION);
+    }
+
+    @Test
+    void aLoneNumberOfOtherFiguresIsHowManyThereAre() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("No.", "Machine", "Type")
+                .row(1, "Mower", "mower")
+                .row(3, "Trailer", "trailer")
+                .row(1, "Rake", "rake"));
+        assertThat(found.rows(Machines.LIST).number(Machines.NUMBER, 1)).isEqualTo(3);
+    }
+
+    @Test
+    void litresOfProductAreNoTonnesOfFeed() {
+        FoundLists found = find(new SheetOf("Sheet1")
+                .row("Name", "Unit", "Dose (L/ha)", "Pack size", "Stock", "Price")
+                .row("Alpha", "L", 1, 5, 13, 18));
+        assertThat(found.rows(Stocks.LIST).size()).isZero();
+        assertThat(found.rows(Products.LIST).text(Products.PRODUCT, 0)).isEqualTo("Alpha");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"Tank (L) | Tank (kg)", "Tank (L) | Tank per day", "Turn time (s) | Turn time (m)"})
+    void whatIsMeasuredOtherwiseIsNoRival(String header, String other) {
+        FoundLists found = find(
+                new SheetOf("Machines").row("Machine", "Type", header, other).row("Tanker", "slurry tanker", 40, 9));
+        ColumnSpec column = header.startsWith("Tank") ? Machines.TANK : Machines.TURN_TIME;
+        assertThat(found.rows(Machines.LIST).number(column, 0)).isEqualTo(40);
+        assertThat(found.findings()).extracting(Finding::severity).containsExactly(Severity.NOTE);
+        assertThat(found.findings().get(0).message()).contains(other);
+    }
+
+    @Test
+    void grossBesideNetIsARivalStill() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Area (ha)", "Area (gross) ha")
+                .row("A", 4, 5));
+        assertThat(found.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(ListRows.State.ASKED);
+    }
+
+    @Test
+    void theNamesOfPeopleAreNoCrew() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Crew", "Operator")
+                .row("Mower", "mower", 1, "Tom"));
+        assertThat(found.rows(Machines.LIST).number(Machines.CREW, 0)).isEqualTo(1);
+        assertThat(found.findings())
+                .containsExactly(Finding.note(
+                        new CellAddress("Machines", 0, 3),
+                        "\"Operator\" is not read as the Crew: none of its cells could be one."));
+    }
+
+    @Test
+    void aDashIsNoName() {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Job", "Field", "Operation", "Machine", "Mix", "Product", "After")
+                .row("One", "A", "mowing", "Mower", "-", "n/a", "–"));
+        ListRows jobs = found.rows(Jobs.LIST);
+        for (ColumnSpec column : List.of(Jobs.MIX, Jobs.PRODUCT, Jobs.AFTER)) {
+            assertThat(jobs.isFilled(column, 0)).isFalse();
+            assertThat(jobs.text(column, 0)).isEmpty();
+        }
+    }
+
+    @Test
+    void mixesMaySayWhereTheyGo() {
+        FoundLists found = find(new SheetOf("Mixes")
+                .row("Mix", "Product", "Dose (L/ha)", "Field")
+                .row("Two ways", "Alpha", 1, "A"));
+        assertThat(found.rows(Mixes.LIST).size()).isEqualTo(1);
+        assertThat(found.places().get(0).unrecognised()).containsExactly("Field");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aHeadingOverTwoColumnsIsTheHeadingOfBoth() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Road speed (km/h)", null)
+                .row(null, null, "Laden", "Empty")
+                .row("Trailer", "trailer", 21, 29));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.ROAD_SPEED_LADEN, 0)).isEqualTo(21);
+        assertThat(machines.number(Machines.ROAD_SPEED_EMPTY, 0)).isEqualTo(29);
+        assertThat(machines.size()).isEqualTo(1);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void unitsMayStandAboveTheHeaders() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row(null, null, "ac", "yd")
+                .row("Field", "Crop", "Area", "Perimeter")
+                .row("A", "grass", 10, 900));
+        assertThat(found.rows(Fields.LIST).unit(Fields.AREA, 0).orElseThrow()).hasToString("ac");
+        assertThat(found.rows(Fields.LIST).unit(Fields.PERIMETER, 0).orElseThrow())
+                .hasToString("yd");
+        assertThat(found.findings()).isEmpty();
+    }
+}
