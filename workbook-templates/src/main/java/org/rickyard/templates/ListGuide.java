@@ -128,7 +128,9 @@ final class ListGuide {
                     Hours now: 620
                     Life: 10
                     Hours per year: 150
-                    Rate of work: 3.1"""),
+                    Rate of work: 3.1
+                    Rows: 8
+                    Row width: 0.5"""),
             new ListGuide(
                     Products.LIST,
                     "one row for each product, its limits copied from the label you hold",
