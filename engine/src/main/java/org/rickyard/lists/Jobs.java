@@ -124,6 +124,13 @@ public final class Jobs {
             .also("relative humidity, RH")
             .help("When spraying.");
 
+    /** Days fit for the work. */
+    public static final ColumnSpec DAYS_AVAILABLE = number("Days available", Quantities.DAYS_THERE_ARE)
+            .also("available days, days there are, field days available, working days available, fieldwork days, "
+                    + "field work days, number of days available, days for the job, days to do it, days to finish, "
+                    + "suitable field days, available field days, field days")
+            .help("Days fit for the work, where you count them; else Earliest, Latest and Workable days.");
+
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
                     "Jobs",
@@ -166,7 +173,8 @@ public final class Jobs {
                             WIND_SPEED,
                             WIND_HEIGHT,
                             AIR_TEMPERATURE,
-                            HUMIDITY))
+                            HUMIDITY,
+                            DAYS_AVAILABLE))
             .identifiedBy(FIELD, BLOCK, JOB)
             .unitColumn(DOSE_UNIT, DOSE)
             .substitute(FIELD, BLOCK)

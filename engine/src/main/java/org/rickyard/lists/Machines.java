@@ -57,6 +57,7 @@ public final class Machines {
             .help("Ground worked in one pass.");
     /** Overlap. */
     public static final ColumnSpec OVERLAP = number("Overlap", Quantities.OVERLAP)
+            .or(Quantities.OVERLAP_SHARE)
             .also("overlap width, width overlap")
             .help("Width worked twice at each pass.");
     /** Speed at work. */
@@ -303,6 +304,24 @@ public final class Machines {
                             + "spacing of knives, share width, body width")
             .help("Width that each of them works.");
 
+    /** Flow of one nozzle. */
+    public static final ColumnSpec NOZZLE_FLOW = number("Nozzle flow", Quantities.NOZZLE_FLOW)
+            .also(
+                    "nozzle output, flow per nozzle, output per nozzle, nozzle flow rate, nozzle discharge, nozzle delivery, "
+                            + "tip flow, tip output, output of one nozzle, flow of one nozzle, flow rate per nozzle, discharge per nozzle")
+            .help("Caught from one nozzle in a minute, as a mean.");
+    /** Flow of all. */
+    public static final ColumnSpec TOTAL_FLOW = number("Total flow", Quantities.TOTAL_FLOW)
+            .also(
+                    "boom output, boom flow, sprayer output, output of boom, total output, boom discharge, total discharge, "
+                            + "sprayer flow, total flow rate, lance output, sprayer discharge")
+            .help("All nozzles together in a minute.");
+    /** Pressure at work. */
+    public static final ColumnSpec WORKING_PRESSURE = number("Working pressure", Quantities.PRESSURE)
+            .also("operating pressure, spraying pressure, spray pressure, pressure used, pressure at nozzle, "
+                    + "nozzle pressure")
+            .help("At the nozzle, at work.");
+
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
                     "Machines",
@@ -379,7 +398,10 @@ public final class Machines {
                             HOURS_PER_YEAR,
                             RATE_OF_WORK,
                             ROWS,
-                            ROW_WIDTH))
+                            ROW_WIDTH,
+                            NOZZLE_FLOW,
+                            TOTAL_FLOW,
+                            WORKING_PRESSURE))
             .identifiedBy(MACHINE)
             .qualifier(OUTPUT, OUTPUT_BASIS)
             .qualifier(POWER, POWER_BASIS)
@@ -422,7 +444,8 @@ public final class Machines {
             .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)
             .otherwiseMeasured(RATE_OF_WORK, "work rate, capacity, output")
             .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)
-            .unclear(List.of("pressure"), LOWEST_PRESSURE, HIGHEST_PRESSURE)
+            .otherwise(WORKING_PRESSURE, "pressure")
+            .otherwiseMeasured(TOTAL_FLOW, "flow, flow rate, discharge, discharge rate, output")
             .unclear(
                     List.of("road speed", "transport speed", "travelling speed", "road travel speed"),
                     ROAD_SPEED_LADEN,

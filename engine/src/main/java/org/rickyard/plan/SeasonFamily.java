@@ -55,7 +55,9 @@ final class SeasonFamily {
                 || jobs.has(Jobs.HOURS_PER_DAY)
                 || machines.has(Machines.HOURS_PER_DAY);
         return IntStream.range(0, jobs.size())
-                .anyMatch(job -> jobs.isFilled(Jobs.LATEST, job) || asked && jobs.isFilled(Jobs.EARLIEST, job));
+                .anyMatch(job -> jobs.isFilled(Jobs.LATEST, job)
+                        || jobs.isFilled(Jobs.DAYS_AVAILABLE, job)
+                        || asked && jobs.isFilled(Jobs.EARLIEST, job));
     }
 
     static void build(PlanContext plan, Tasks tasks, WorkRows works) {

@@ -90,6 +90,7 @@ final class SeasonTables {
                 EARLIEST,
                 LATEST,
                 Names.link(Quantities.WORKABLE_DAYS, Candidate.typed(Role.JOB, Jobs.WORKABLE_DAYS)),
+                Names.optional(Quantities.DAYS_THERE_ARE, Candidate.typed(Role.JOB, Jobs.DAYS_AVAILABLE)),
                 Names.link(
                         Quantities.HOURS_PER_DAY,
                         Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY),

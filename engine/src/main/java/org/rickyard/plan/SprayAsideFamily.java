@@ -2,6 +2,7 @@ package org.rickyard.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
@@ -33,10 +34,21 @@ final class SprayAsideFamily {
                 SprayHourTables.TIMED,
                 family.machinesWith(Machines.TIMED_DISTANCE, Machines.TIMED_SECONDS),
                 "no machine has a timed run typed");
+        plan.add(SprayHourTables.FLOW_RATES, family.withFlow(), "no machine has a flow typed");
         plan.add(
                 SprayHourTables.AREA_TESTS,
                 family.machinesWith(Machines.TEST_AREA, Machines.TEST_VOLUME),
                 "no machine has a test area typed");
+    }
+
+    private RowSources withFlow() {
+        int[] rows = IntStream.range(0, machines.size())
+                .filter(row -> machines.isFilled(Machines.TOTAL_FLOW, row)
+                        || machines.isFilled(Machines.NOZZLE_FLOW, row)
+                        || machines.isFilled(Machines.WORKING_PRESSURE, row)
+                                && machines.isFilled(Machines.NOZZLE_SIZE, row))
+                .toArray();
+        return new RowSources(rows.length).with(Role.MACHINE, machines, rows);
     }
 
     private RowSources machinesWith(ColumnSpec... columns) {

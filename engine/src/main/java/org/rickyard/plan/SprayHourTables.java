@@ -14,6 +14,7 @@ import org.rickyard.quantity.Units;
 import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.FlowRates;
 import org.rickyard.trade.spraying.SmallSprayers;
 import org.rickyard.trade.spraying.SprayHours;
 import org.rickyard.trade.spraying.SprayRates;
@@ -260,6 +261,31 @@ final class SprayHourTables {
                     List.of()),
             List.of(),
             List.of(),
+            List.of());
+
+    /** One row per machine whose flow is known. */
+    static final TableSpec FLOW_RATES = new TableSpec(
+            "flow-rates",
+            "Flow rates",
+            "Flow rates: what the flow of each sprayer puts on a hectare",
+            "one row per machine with a flow",
+            Sentences.appended(
+                    List.of(
+                            Names.MACHINE_HOLDING,
+                            Names.MACHINE,
+                            Names.optional(Quantities.TOTAL_FLOW, Candidate.typed(Role.MACHINE, Machines.TOTAL_FLOW)),
+                            Names.optional(Quantities.NOZZLE_FLOW, Candidate.typed(Role.MACHINE, Machines.NOZZLE_FLOW)),
+                            Names.link(Quantities.NOZZLE_SIZE, Candidate.typed(Role.MACHINE, Machines.NOZZLE_SIZE)),
+                            Names.link(Quantities.PRESSURE, Candidate.typed(Role.MACHINE, Machines.WORKING_PRESSURE)),
+                            Names.link(Quantities.SPEED, Candidate.typed(Role.MACHINE, Machines.SPEED)),
+                            SprayColumns.WORKING_WIDTH,
+                            Names.link(
+                                    Quantities.NOZZLE_SPACING, Candidate.typed(Role.MACHINE, Machines.NOZZLE_SPACING)),
+                            TableColumn.Calculated.aside(FlowRates.FLOW_OF_NOZZLE),
+                            result(FlowRates.RATE_FROM_FLOW)),
+                    List.of()),
+            List.of(),
+            Cautions.SPRAYING,
             List.of());
 
     /** One row per machine with a test over an area. */

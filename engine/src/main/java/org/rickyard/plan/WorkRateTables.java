@@ -175,6 +175,7 @@ final class WorkRateTables {
                 Names.dispensable(Quantities.WORKING_WIDTH, Candidate.typed(Role.MACHINE, Machines.WORKING_WIDTH)),
                 Names.optional(Quantities.FIELD_EFFICIENCY, Candidate.typed(Role.MACHINE, Machines.FIELD_EFFICIENCY)),
                 Names.optional(Quantities.OVERLAP, Candidate.typed(Role.MACHINE, Machines.OVERLAP)),
+                Names.optional(Quantities.OVERLAP_SHARE, Candidate.typed(Role.MACHINE, Machines.OVERLAP)),
                 Names.optional(Quantities.RUN_LENGTH, Candidate.typed(Role.FIELD, Fields.RUN_LENGTH)),
                 Names.optional(Quantities.TURN_TIME, Candidate.typed(Role.MACHINE, Machines.TURN_TIME)),
                 Names.optional(Quantities.OTHER_LOST_TIME, Candidate.typed(Role.MACHINE, Machines.OTHER_LOST_TIME)),

@@ -103,6 +103,9 @@ public final class Quantities {
     public static final Symbol ROW_WIDTH = number("width of a row", Units.M, Range.above(0, 12), Range.of(0.1, 2), 2);
     /** Width worked twice at each pass. */
     public static final Symbol OVERLAP = number("overlap", Units.M, Range.of(0, 10), Range.of(0, 2), 2);
+    /** The same as a share of the working width. */
+    public static final Symbol OVERLAP_SHARE =
+            number("overlap of the width", Units.PERCENT, Range.of(0, 90), Range.of(1, 20), 1);
     /** Forward speed at work. */
     public static final Symbol SPEED = number("speed", Units.KM_PER_H, Range.above(0, 40), Range.of(2, 20), 1);
     /** Slowest speed the work allows. */
@@ -238,6 +241,9 @@ public final class Quantities {
     /** Measured flow of one nozzle. */
     public static final Symbol NOZZLE_FLOW =
             number("nozzle flow", Units.L_PER_MIN, Range.of(0, 30), Range.of(0.1, 10), 2);
+    /** Flow of all nozzles together. */
+    public static final Symbol TOTAL_FLOW =
+            number("total flow", Units.L_PER_MIN, Range.above(0, 2000), Range.of(0.2, 400), 1);
     /** Flow of the same nozzle when new, at the same pressure. */
     public static final Symbol NEW_NOZZLE_FLOW =
             number("new nozzle flow", Units.L_PER_MIN, Range.above(0, 30), Range.of(0.1, 10), 2);
@@ -337,6 +343,9 @@ public final class Quantities {
     public static final Symbol AFTER = Symbol.text("after");
     /** Time to wait after the job before, wilting say. */
     public static final Symbol LAG = number("lag", Units.H, Range.of(0, 5000), Range.of(0, 168), 0);
+    /** Days there are for a job, fit for the work. */
+    public static final Symbol DAYS_THERE_ARE =
+            number("days for the job", Units.D, Range.above(0, 366), Range.of(1, 120), 1);
     /** First day the job may be done. */
     public static final Symbol EARLIEST = Symbol.date("earliest day");
     /** Last day the job may be done. */

@@ -33,7 +33,7 @@ class ListDeclarationsTest {
                                 + " tank|Residual|Number of nozzles|Nozzle spacing|Nozzle size|Lowest pressure|Highest"
                                 + " pressure|Spray quality|Last tested|Fill time|Priming|Move time|Cleaning time|Timed distance|Timed seconds|Test area|Test volume|Road speed laden|Road speed empty|Hours"
                                 + " per day|Own or hired|Charge|Charge unit|Charge includes|List price|Purchase price|Trade-in"
-                                + " value|Age|Hours now|Life|Hours per year|Rate of work|Rows|Row width"),
+                                + " value|Age|Hours now|Life|Hours per year|Rate of work|Rows|Row width|Nozzle flow|Total flow|Working pressure"),
                 Arguments.of(
                         Products.LIST,
                         "Product*|Unit|Dose|Highest dose|Highest total dose|Most applications|Least interval|Harvest"
@@ -45,7 +45,7 @@ class ListDeclarationsTest {
                         "Holding|Job|Field*|Operation*|Machine*|Tractor|Mix|Product|Dose|Dose unit|Water"
                                 + " volume|Speed|Cut|Block|After|Lag|Earliest|Latest|Growth stage|Last harvest"
                                 + " date|Workable days|Hours per day|Spray density|Band width|Wind speed|Wind height|Air"
-                                + " temperature|Humidity"),
+                                + " temperature|Humidity|Days available"),
                 Arguments.of(
                         Clamps.LIST,
                         "Holding|Clamp*|Kind*|Length*|Floor width*|Wall height*|Settled height|Batter|Ramps|Ramp run|"

@@ -125,11 +125,16 @@ final class FullFarm {
                 Fuel (L/h) = 62 | Crew = 1 | Hours per day (h) = 10 | Own or hired = hired | Charge = 190 |
                 Charge unit = h | Charge includes = all but fuel
             Machine = Topper | Type = mower | Rate of work (ha/h) = 2.2 | Fuel (L/ha) = 5
-            Machine = Old mower | Type = mower | Working width (m) = 2.1 | Timed distance (m) = 100 | Timed seconds = 40
+            Machine = Old mower | Type = mower | Working width (m) = 2.1 | Overlap (%) = 5 | Turn time (s) = 14 |
+                Timed distance (m) = 100 | Timed seconds = 40
             Machine = Row hoe | Type = cultivator | Rows = 6 | Row width (m) = 0.5 | Speed (km/h) = 6
             Machine = Four furrows | Type = plough | Rows = 4 | Row width (m) = 0.4 | Speed (km/h) = 6
             Machine = Boom | Type = sprayer | Number of nozzles = 24 | Nozzle spacing (m) = 0.5 |
-                Timed distance (m) = 50 | Timed seconds = 20 | Tank (L) = 800
+                Timed distance (m) = 50 | Timed seconds = 20 | Tank (L) = 800 | Total flow (L/min) = 22
+            Machine = Test rig | Type = sprayer | Nozzle spacing (m) = 0.5 | Speed (km/h) = 7.8 |
+                Nozzle flow (L/min) = 1.3
+            Machine = By the gauge | Type = sprayer | Nozzle spacing (m) = 0.5 | Speed (km/h) = 8 |
+                Working width (m) = 12 | Nozzle size = 3 | Working pressure (bar) = 2.5
             Machine = Trailer 14 t | Type = trailer | Number = 3 | Payload (t) = 12 | Body volume (m3) = 38 |
                 Load density (kg/m3) = 320 | Unladen mass (t) = 5.2 | Road speed laden (km/h) = 22 |
                 Road speed empty (km/h) = 28 | Own or hired = hired | Charge = 2.1 | Charge unit = t | Crew = 1
@@ -223,7 +228,8 @@ final class FullFarm {
                 Tractor = Tractor A
             Holding = Skel Beck | Job = Topping | Field = Kiln Close | Operation = mow | Machine = Topper
             Holding = Skel Beck | Job = Edges | Field = Kiln Close | Operation = mow | Machine = Old mower
-            Holding = Thorn Garth | Job = Hoeing | Field = Beacon | Operation = cultivate | Machine = Row hoe
+            Holding = Thorn Garth | Job = Hoeing | Field = Beacon | Operation = cultivate | Machine = Row hoe |
+                Days available (d) = 4 | Hours per day (h) = 8
             Holding = Skel Beck | Job = Rushes | Field = Kiln Close | Operation = wipe | Machine = Wick |
                 Mix = Wipe
             Holding = Thorn Garth | Job = Nettles | Field = Corner | Operation = spray | Machine = Back pack |

@@ -130,7 +130,10 @@ final class ListGuide {
                     Hours per year: 150
                     Rate of work: 3.1
                     Rows: 8
-                    Row width: 0.5"""),
+                    Row width: 0.5
+                    Nozzle flow: 1.2
+                    Total flow: 28.8
+                    Working pressure: 3"""),
             new ListGuide(
                     Products.LIST,
                     "one row for each product, its limits copied from the label you hold",
@@ -193,7 +196,8 @@ final class ListGuide {
                     Wind speed: 9
                     Wind height: 2
                     Air temperature: 16
-                    Humidity: 65"""),
+                    Humidity: 65
+                    Days available: 6"""),
             new ListGuide(
                     Clamps.LIST,
                     "one row for each clamp, pit or heap",

@@ -1,8 +1,10 @@
 package org.rickyard.trade.season;
 
 import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.DAYS_THERE_ARE;
 import static org.rickyard.trade.Quantities.EARLIEST;
 import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
 import static org.rickyard.trade.Quantities.LATEST;
@@ -182,13 +184,19 @@ public final class SeasonFit {
     public static final Formula DAYS_AVAILABLE = new Formula(
             "days-available",
             AVAILABLE,
-            value(WINDOW).times(WORKABLE_DAYS),
+            given(DAYS_THERE_ARE, value(WINDOW).times(WORKABLE_DAYS)),
             EP496,
             "the share is a typed judgement of place and season; half of all years are worse than the median",
-            List.of(WorkedExample.from(ARITHMETIC)
-                    .with(WINDOW, 10)
-                    .with(WORKABLE_DAYS, 50)
-                    .gives(5, Units.D, 6)));
+            List.of(
+                    WorkedExample.from(ARITHMETIC)
+                            .with(WINDOW, 10)
+                            .with(WORKABLE_DAYS, 50)
+                            .gives(5, Units.D, 6),
+                    WorkedExample.from(Source.commonPractice("days that are counted stand"))
+                            .with(DAYS_THERE_ARE, 12.6)
+                            .with(WINDOW, 10)
+                            .with(WORKABLE_DAYS, 50)
+                            .gives(12.6, Units.D, 6)));
 
     /** {@code days-needed}: hours ÷ hours per day. */
     public static final Formula DAYS_NEEDED = new Formula(

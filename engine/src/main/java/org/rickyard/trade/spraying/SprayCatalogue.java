@@ -109,6 +109,8 @@ public final class SprayCatalogue {
             TreeSpraying.AIRBLAST_FLOW,
             TreeSpraying.PER_SIDE,
             TreeSpraying.PER_NOZZLE,
+            FlowRates.FLOW_OF_NOZZLE,
+            FlowRates.RATE_FROM_FLOW,
             SmallSprayers.KNAPSACK_AREA,
             SmallSprayers.PRODUCT_IN_WIPER,
             SmallSprayers.SPEED_OF_RUN,

@@ -9,6 +9,7 @@ import static org.rickyard.trade.Quantities.AREA;
 import static org.rickyard.trade.Quantities.FIELD_EFFICIENCY;
 import static org.rickyard.trade.Quantities.OTHER_LOST_TIME;
 import static org.rickyard.trade.Quantities.OVERLAP;
+import static org.rickyard.trade.Quantities.OVERLAP_SHARE;
 import static org.rickyard.trade.Quantities.RUN_LENGTH;
 import static org.rickyard.trade.Quantities.SPEED;
 import static org.rickyard.trade.Quantities.TURN_TIME;
@@ -105,15 +106,30 @@ public final class TimeElements {
             OVERLAP_USED,
             choice(
                     new Condition.Given(RUN_LENGTH),
-                    given(OVERLAP, constant(NO_OVERLAP)),
+                    given(
+                            OVERLAP,
+                            choice(
+                                    Condition.typed(OVERLAP_SHARE),
+                                    value(WORKING_WIDTH).times(OVERLAP_SHARE),
+                                    constant(NO_OVERLAP))),
                     constant(NO_OVERLAP)
                             .onlyWhen(new Condition.Given(RUN_LENGTH), "the run length of the field is missing")),
             PRACTICE,
             "taken off the width only with time elements",
-            List.of(WorkedExample.from(Source.commonPractice("what is typed stands"))
-                    .with(RUN_LENGTH, 400)
-                    .with(OVERLAP, 0.25)
-                    .gives(0.25, Units.M, 6)));
+            List.of(
+                    WorkedExample.from(Source.commonPractice("what is typed stands"))
+                            .with(RUN_LENGTH, 400)
+                            .with(OVERLAP, 0.25)
+                            .gives(0.25, Units.M, 6),
+                    WorkedExample.from(Source.derived("Hunt, eq. 1.3: 95 % of 5 m used, so 5 % of it twice"))
+                            .with(RUN_LENGTH, 400)
+                            .with(OVERLAP_SHARE, 5)
+                            .with(WORKING_WIDTH, 5)
+                            .gives(0.25, Units.M, 6),
+                    WorkedExample.from(Source.commonPractice("none unless typed"))
+                            .with(RUN_LENGTH, 400)
+                            .with(WORKING_WIDTH, 5)
+                            .gives(0, Units.M, 6)));
 
     /** {@code width-covered}: working width − overlap. */
     public static final Formula COVERED = new Formula(

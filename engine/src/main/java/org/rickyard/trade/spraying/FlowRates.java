@@ -1,0 +1,111 @@
+package org.rickyard.trade.spraying;
+
+import static org.rickyard.formula.Expr.call;
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.given;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.NOZZLE_FLOW;
+import static org.rickyard.trade.Quantities.NOZZLE_SIZE;
+import static org.rickyard.trade.Quantities.NOZZLE_SPACING;
+import static org.rickyard.trade.Quantities.PRESSURE;
+import static org.rickyard.trade.Quantities.SPEED;
+import static org.rickyard.trade.Quantities.TOTAL_FLOW;
+import static org.rickyard.trade.Quantities.WORKING_WIDTH;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Expr;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Units;
+
+/** What a sprayer puts on a hectare with the flow that it has: the question of a calibration, before any job. */
+public final class FlowRates {
+    private FlowRates() {}
+
+    /** Flow of one nozzle. */
+    public static final Symbol FLOW_EACH = Symbol.number("flow of one nozzle", Units.L_PER_MIN)
+            .possible(Range.POSITIVE)
+            .decimals(2);
+    /** Spray on a hectare. */
+    public static final Symbol FLOW_RATE = Symbol.number("rate from the flow", Units.L_PER_HA)
+            .possible(Range.POSITIVE)
+            .decimals(0);
+
+    /** {@code flow-of-nozzle}: typed, or the ISO size's at the working pressure. */
+    public static final Formula FLOW_OF_NOZZLE = new Formula(
+            "flow-of-nozzle",
+            FLOW_EACH,
+            given(
+                    NOZZLE_FLOW,
+                    new Expr.Lookup(NozzlePressure.ISO_SIZES, value(NOZZLE_SIZE), Expr.Lookup.Mode.EXACT)
+                            .times(call(
+                                    Function.SQRT, value(PRESSURE).over(constant(NozzlePressure.REFERENCE_PRESSURE))))),
+            Source.memory("typed; otherwise the nominal flow of the ISO 10625 size × root of (pressure ÷ 3 bar)"),
+            "pressure at the nozzle; what was caught in a jug is the better measure",
+            List.of(
+                    WorkedExample.from(SpraySources.PSD)
+                            .with(NOZZLE_SIZE, 3)
+                            .with(PRESSURE, 3)
+                            .gives(1.2, Units.L_PER_MIN, 1),
+                    WorkedExample.from(Source.derived("four times the pressure gives twice the flow"))
+                            .with(NOZZLE_SIZE, 3)
+                            .with(PRESSURE, 12)
+                            .gives(2.4, Units.L_PER_MIN, 1),
+                    WorkedExample.from(Source.commonPractice("what is typed stands"))
+                            .with(NOZZLE_FLOW, 1.3)
+                            .with(NOZZLE_SIZE, 3)
+                            .with(PRESSURE, 3)
+                            .gives(1.3, Units.L_PER_MIN, 6)));
+
+    /** {@code rate-from-flow}: flow ÷ (speed × width it is spread over). */
+    public static final Formula RATE_FROM_FLOW = new Formula(
+            "rate-from-flow",
+            FLOW_RATE,
+            choice(
+                    Condition.typed(TOTAL_FLOW),
+                    value(TOTAL_FLOW).over(value(SPEED).times(WORKING_WIDTH)),
+                    value(FLOW_EACH).over(value(SPEED).times(NOZZLE_SPACING))),
+            SpraySources.FARM_PRESS,
+            "the whole flow over the width it is sprayed on, or one nozzle's over its spacing",
+            examples());
+
+    private static List<WorkedExample> examples() {
+        List<WorkedExample> examples = new ArrayList<>(List.of(
+                WorkedExample.from(SpraySources.FARM_PRESS)
+                        .with(FLOW_EACH, 1.3)
+                        .with(SPEED, 7.8)
+                        .with(NOZZLE_SPACING, 0.5)
+                        .with(WORKING_WIDTH, 12)
+                        .gives(200, Units.L_PER_HA, 6),
+                WorkedExample.from(SpraySources.TRADE)
+                        .with(FLOW_EACH, 1.583)
+                        .with(SPEED, 10)
+                        .with(NOZZLE_SPACING, 0.5)
+                        .gives(190, Units.L_PER_HA, 0),
+                WorkedExample.from(SpraySources.courseNotes("Q5: 8 m at 8 km/h with 32 L/min is 300 L/ha"))
+                        .with(TOTAL_FLOW, 32)
+                        .with(SPEED, 8)
+                        .with(WORKING_WIDTH, 8)
+                        .gives(300, Units.L_PER_HA, 6),
+                WorkedExample.from(Source.derived("a knapsack of 1 L/min, 1 m wide at 4 km/h: 150 L/ha"))
+                        .with(TOTAL_FLOW, 1)
+                        .with(SPEED, 4)
+                        .with(WORKING_WIDTH, 1)
+                        .gives(150, Units.L_PER_HA, 6)));
+        for (SpraySources.AlbertaCell cell : SpraySources.ALBERTA_TABLE) {
+            examples.add(WorkedExample.from(SpraySources.ALBERTA)
+                    .with(FLOW_EACH, cell.flow())
+                    .with(SPEED, cell.speed())
+                    .with(NOZZLE_SPACING, 0.5)
+                    .givesWithin(cell.rate(), Units.L.over(Units.AC), cell.tolerance()));
+        }
+        return List.copyOf(examples);
+    }
+}
