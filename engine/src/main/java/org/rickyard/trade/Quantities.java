@@ -66,7 +66,7 @@ public final class Quantities {
     // Yield and dry matter
 
     /** Fresh crop off a hectare; standing or as carted by its basis. */
-    public static final Symbol YIELD = number("yield", Units.T_PER_HA, Range.above(0, 120), Range.of(5, 65), 1);
+    public static final Symbol YIELD = number("yield", Units.T_PER_HA, Range.above(0, 200), Range.of(5, 65), 1);
     /** Dry matter off a hectare. */
     public static final Symbol YIELD_DRY_MATTER =
             number("dry matter yield", Units.T_DM_PER_HA, Range.above(0, 30), Range.of(1, 22), 1);
@@ -133,7 +133,7 @@ public final class Quantities {
     /** Whether soil is measured in ground or loose. */
     public static final Symbol OUTPUT_BASIS = Symbol.text("output basis");
     /** Load carried. The law of the road and the plate on the axle decide what may be carried. */
-    public static final Symbol PAYLOAD = number("payload", Units.T, Range.above(0, 40), Range.of(1, 18), 1);
+    public static final Symbol PAYLOAD = number("payload", Units.T, Range.above(0, 80), Range.of(1, 18), 1);
     /** Volume a body or bucket holds, level or heaped as the client means it. */
     public static final Symbol BODY_VOLUME = number("body volume", Units.M3, Range.above(0, 100), Range.of(0.3, 60), 0);
     /** Mass of a cubic metre of crop as it lies in a trailer. */
@@ -142,7 +142,7 @@ public final class Quantities {
     /** One round of a loader or buckrake: filling, running, emptying, back. */
     public static final Symbol ROUND_TIME = number("round time", Units.MIN, Range.above(0, 240), Range.of(0.3, 20), 1);
     /** Mass of the machine in working order. */
-    public static final Symbol MASS = number("mass", Units.T, Range.above(0, 80), Range.of(0.05, 30), 1);
+    public static final Symbol MASS = number("mass", Units.T, Range.above(0, 150), Range.of(0.05, 30), 1);
     /** Mass of the machine empty. */
     public static final Symbol UNLADEN_MASS = number("unladen mass", Units.T, Range.above(0, 40), Range.of(0.3, 15), 1);
     /** Power, of the engine or at the PTO by its basis. */
@@ -158,10 +158,10 @@ public final class Quantities {
     public static final Symbol CREW = number("crew", Units.ONE, Range.of(0, 50), Range.of(0, 6), 1);
     /** Speed on the road with a load. */
     public static final Symbol ROAD_SPEED_LADEN =
-            number("road speed laden", Units.KM_PER_H, Range.above(0, 65), Range.of(5, 40), 1);
+            number("road speed laden", Units.KM_PER_H, Range.above(0, 110), Range.of(5, 40), 1);
     /** Speed on the road without a load. */
     public static final Symbol ROAD_SPEED_EMPTY =
-            number("road speed empty", Units.KM_PER_H, Range.above(0, 65), Range.of(5, 50), 1);
+            number("road speed empty", Units.KM_PER_H, Range.above(0, 110), Range.of(5, 50), 1);
     /** Hours worked in a day. */
     public static final Symbol HOURS_PER_DAY = number("hours per day", Units.H, Range.above(0, 24), Range.of(3, 12), 1);
 
@@ -249,7 +249,7 @@ public final class Quantities {
             number("new nozzle flow", Units.L_PER_MIN, Range.above(0, 30), Range.of(0.1, 10), 2);
     /** Spray liquid on a hectare; Penn State's dilute standard for big trees, 400 gal(US)/ac, is 3,742 L/ha. */
     public static final Symbol WATER_VOLUME =
-            number("water volume", Units.L_PER_HA, Range.of(5, 5000), Range.of(50, 2000), 0);
+            number("water volume", Units.L_PER_HA, Range.of(0.2, 20000), Range.of(50, 2000), 0);
 
     /** Spray mix that fills pump, lines and boom before the first nozzle gives full strength. */
     public static final Symbol PRIMING = number("priming volume", Units.L, Range.of(0, 500), Range.of(0, 100), 0);
@@ -301,10 +301,10 @@ public final class Quantities {
     public static final Symbol LATEST_STAGE = Symbol.text("latest growth stage");
     /** Least water on the label. */
     public static final Symbol LOWEST_WATER_VOLUME =
-            number("lowest water volume", Units.L_PER_HA, Range.of(5, 5000), Range.of(30, 2000), 0);
+            number("lowest water volume", Units.L_PER_HA, Range.of(0.2, 20000), Range.of(30, 2000), 0);
     /** Most water on the label. */
     public static final Symbol HIGHEST_WATER_VOLUME =
-            number("highest water volume", Units.L_PER_HA, Range.of(5, 5000), Range.of(50, 4000), 0);
+            number("highest water volume", Units.L_PER_HA, Range.of(0.2, 20000), Range.of(50, 4000), 0);
     /** The buffer zone category on the label. */
     public static final Symbol BUFFER_CATEGORY = Symbol.text("buffer category");
     /** The authorisation number on the label. */
@@ -380,7 +380,7 @@ public final class Quantities {
     /** How a clamp is built: walled, earth pit, heap, field heap or measured. */
     public static final Symbol CLAMP_KIND = Symbol.text("clamp kind");
     /** Length at the floor, toe to toe. */
-    public static final Symbol CLAMP_LENGTH = number("length", Units.M, Range.above(0, 200), Range.of(10, 100), 1);
+    public static final Symbol CLAMP_LENGTH = number("length", Units.M, Range.above(0, 400), Range.of(10, 100), 1);
     /** Width at the floor. */
     public static final Symbol FLOOR_WIDTH = number("floor width", Units.M, Range.above(0, 100), Range.of(8, 60), 1);
     /** Height of the walls, or depth of a pit; 0 for a heap without walls. */
@@ -411,7 +411,7 @@ public final class Quantities {
     public static final Symbol DM_TARGET =
             number("dry matter target", Units.PERCENT_DM, new Range(5, true, 95, true), Range.of(20, 45), 0);
     /** Mass rolling the clamp, all rollers together. */
-    public static final Symbol ROLLER_MASS = number("roller mass", Units.T, Range.above(0, 100), Range.of(4, 45), 1);
+    public static final Symbol ROLLER_MASS = number("roller mass", Units.T, Range.above(0, 300), Range.of(4, 45), 1);
     /** Thickness of a layer before it is rolled. */
     public static final Symbol LAYER = number("layer", Units.CM, Range.above(0, 150), Range.of(5, 30), 0);
     /** Fresh crop brought to the clamp per hour. */

@@ -61,7 +61,7 @@ public final class Carting {
             Symbol.number("load", Units.T).possible(Range.POSITIVE).decimals(1);
     /** Mass of the tractor before the trailer. */
     public static final Symbol TRACTOR_MASS = Symbol.number("mass of the tractor", Units.T)
-            .possible(Range.above(0, 60))
+            .possible(Range.above(0, 100))
             .decimals(1);
     /** Loads that a field makes. */
     public static final Symbol LOADS = Symbol.number("loads of the field", Units.ONE)
