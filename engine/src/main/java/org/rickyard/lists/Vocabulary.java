@@ -324,6 +324,9 @@ final class Vocabulary {
                 rest = read;
             }
         }
+        if (fitting.contains(Clamps.FRESH_DENSITY) && saysFresh(header)) {
+            return new Heading(List.of(Clamps.FRESH_DENSITY), rest, 2, false, null);
+        }
         if (fitting.isEmpty() && (HeaderUnit.isMoney(header.rest(count)) || isOtherwise(header, count))) {
             return null;
         }
@@ -336,6 +339,12 @@ final class Vocabulary {
         }
         boolean told = fitting.size() == 1 && candidates.size() > 1 && !rest.isEmpty();
         return new Heading(fitting, rest, told ? 2 : 1, false, null);
+    }
+
+    /** "Density (lb/ft3 as fed)" is no density of dry matter. */
+    private static boolean saysFresh(HeaderText header) {
+        String normal = header.normal();
+        return Words.holds(normal, "as fed") || Words.holds(normal, "fresh") || Words.holds(normal, "as is");
     }
 
     /** Whether a name that is unclear by itself means yet another column by its unit: "Work rate (ac/h)". */

@@ -70,7 +70,7 @@ final class FittedTable {
             return name.places().stream().noneMatch(sources::hasColumn);
         } else if (column instanceof TableColumn.Link link) {
             return toItsRows && sources.appliesNowhere(link.symbol())
-                    || link.places().stream().noneMatch(sources::hasColumn);
+                    || link.places().stream().noneMatch(place -> sources.canFill(place, link.symbol()));
         } else if (column instanceof TableColumn.Word word) {
             return !word.places().isEmpty()
                     && !sources.hasWord(word.symbol())

@@ -4,8 +4,13 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Herds;
 import org.rickyard.lists.ListRows;
+import org.rickyard.lists.Machines;
 
 /** Which list rows each row of a result table is joined from, and the keys by which tables are joined. */
 public final class RowSources {
@@ -84,6 +89,21 @@ public final class RowSources {
     boolean hasColumn(Candidate place) {
         ListRows list = lists.get(place.role());
         return list != null && list.has(place.column());
+    }
+
+    /** Columns that are measured in one way or another, by what their header says and no row can change. */
+    private static final Set<ColumnSpec> MEASURED_BY_HEADER = Set.of(Machines.FUEL, Machines.OVERLAP, Herds.INTAKE);
+
+    /** Whether a place a value may be typed can hold one of this quantity: under "Fuel (L/h)" no litres of a hectare stand. */
+    boolean canFill(Candidate place, Symbol symbol) {
+        if (!hasColumn(place) || !MEASURED_BY_HEADER.contains(place.column())) {
+            return hasColumn(place);
+        }
+        ListRows list = lists.get(place.role());
+        return list.size() == 0
+                || IntStream.range(0, list.size()).anyMatch(row -> list.unit(place.column(), row)
+                        .map(unit -> unit.isCompatible(symbol.unit()))
+                        .orElse(true));
     }
 
     /** Whether the plan itself found a word for any row. */

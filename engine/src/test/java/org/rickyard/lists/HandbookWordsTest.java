@@ -45,6 +45,18 @@ class HandbookWordsTest {
         assertThat(Vocabulary.wordsOf(Machines.TYPE)).containsEntry(Words.normal(word), type);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "'As-fed density, lb/ft3', 'Density, fresh'",
+        "Density (lb/ft3 as fed), 'Density, fresh'",
+        "Density (kg/m3 fresh), 'Density, fresh'",
+        "Density (lb DM/ft3), 'Density, dry matter'"
+    })
+    void aDensityThatSaysItselfFreshIsFresh(String header, String column) {
+        assertThat(read(Clamps.LIST, header).isCertain()).isTrue();
+        assertThat(read(Clamps.LIST, header).column().name()).isEqualTo(column);
+    }
+
     @Test
     void aTimeIsThatOfTheCourseBesideIt() {
         FoundLists found = ListFinder.find(java.util.List.of(new SheetOf("Machines")
