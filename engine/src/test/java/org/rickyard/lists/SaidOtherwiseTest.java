@@ -18,7 +18,7 @@ import org.rickyard.quantity.Units;
  * figure is read as it is, or not at all and then told; another figure is never read.
  */
 class SaidOtherwiseTest {
-    private static final int BOOKS = 60;
+    private static final int BOOKS = 30;
 
     /** A figure of the first row of the list and of the second, in the unit of the column. */
     private record Told(ColumnSpec column, Unit unit, double first, double second, String names, String units) {}
