@@ -17,14 +17,16 @@ public final class Clamps {
     /** Whose clamp. */
     public static final ColumnSpec HOLDING = Shared.HOLDING;
     /** Its name. */
-    public static final ColumnSpec CLAMP =
-            Shared.CLAMP.needed().also("name").help("The name you know it by; each name once on a holding.");
+    public static final ColumnSpec CLAMP = Shared.CLAMP
+            .needed()
+            .also("clamp id, clamp ref, " + "name")
+            .help("The name you know it by; each name once on a holding.");
     /** How it is built. */
     public static final ColumnSpec KIND = choice("Kind", Quantities.CLAMP_KIND, Choices.CLAMP_KIND)
             .needed()
-            .also(
-                    "type, clamp kind, clamp type, construction, kind of clamp, silo type, pit type, type of pit, type of clamp, bunker type, type of silo, "
-                            + "type of bunker")
+            .also("clamp construction, construction type, structure, type of structure, "
+                    + "type, clamp kind, clamp type, construction, kind of clamp, silo type, pit type, type of pit, type of clamp, bunker type, type of silo, "
+                    + "type of bunker")
             .help("walled, earth pit, heap, field heap or measured.");
     /** Length. */
     public static final ColumnSpec LENGTH = number("Length", Quantities.CLAMP_LENGTH)
@@ -36,7 +38,8 @@ public final class Clamps {
     /** Floor width. */
     public static final ColumnSpec FLOOR_WIDTH = number("Floor width", Quantities.FLOOR_WIDTH)
             .needed()
-            .also("W, width, clamp width, bottom width, width at floor, base width, internal width, "
+            .also("width between walls, mean width, average width, "
+                    + "W, width, clamp width, bottom width, width at floor, base width, internal width, "
                     + "inside width, pit width, bunker width, silo width, bay width, internal floor width, "
                     + "width at base, width at bottom, width of floor, width of base")
             .help("Between the walls at the floor.");
@@ -99,7 +102,8 @@ public final class Clamps {
             .help("At ensiling, or of the silage in it; the crop listed for the clamp goes before it.");
     /** Roller mass. */
     public static final ColumnSpec ROLLER_MASS = number("Roller mass", Quantities.ROLLER_MASS)
-            .also("rolling weight, packing weight, compaction weight, rolling mass, packing mass, "
+            .also("rolling tractor weight, total rolling weight, weight of rolling tractors, compactor weight, "
+                    + "rolling weight, packing weight, compaction weight, rolling mass, packing mass, "
                     + "compaction mass, roller weight, packing tractor weight")
             .help("All machines that roll, together.");
     /** Layer. */
@@ -125,13 +129,15 @@ public final class Clamps {
             .help("sand, common earth, sand-clay or clay; pits only.");
     /** Additive. */
     public static final ColumnSpec ADDITIVE = number("Additive", Quantities.ADDITIVE)
-            .also("additive rate, additive dose, inoculant, acid")
+            .also("inoculant rate, acid rate, inoculant dose, additive application rate, additive per tonne, "
+                    + "additive rate, additive dose, inoculant, acid")
             .help("Litres on each fresh tonne.");
     /** To water. */
     public static final ColumnSpec DISTANCE_TO_WATERCOURSE = Shared.DISTANCE_TO_WATERCOURSE;
     /** Year. */
     public static final ColumnSpec YEAR_BUILT = number("Year built or enlarged", Quantities.YEAR_BUILT)
-            .also("year built, built, year of construction, year enlarged, construction year")
+            .also("year constructed, year of build, date built, "
+                    + "year built, built, year of construction, year enlarged, construction year")
             .help("Some rules look at it.");
     /** Country. */
     public static final ColumnSpec COUNTRY = choice("Country", Quantities.COUNTRY, Choices.COUNTRY)
@@ -139,7 +145,8 @@ public final class Clamps {
             .help("England, Wales, Scotland, Northern Ireland, Ireland or other.");
     /** Feed-out. */
     public static final ColumnSpec FEED_OUT_RATE = number("Feed-out rate", Quantities.FEED_OUT_RATE)
-            .also("feedout rate, feed out, advance, face advance, removal rate, feedout, "
+            .also("face removal rate, advance rate, face advance rate, "
+                    + "feedout rate, feed out, advance, face advance, removal rate, feedout, "
                     + "rate of advance, feeding rate")
             .help("How far the face moves back.");
     /** Season. */

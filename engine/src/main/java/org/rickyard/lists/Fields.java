@@ -22,7 +22,8 @@ public final class Fields {
     public static final ColumnSpec FIELD = text("Field", Quantities.FIELD)
             .needed()
             .also("field name, name, parcel, parcel name, paddock, paddock name, enclosure, field no, "
-                    + "field number, field id, sheet parcel no, sheet parcel, OS no, OS field no, "
+                    + "field number, field id, field ref, field reference, parcel id, parcel ref, field name number, "
+                    + "field name no, field paddock, parcel field, sheet parcel no, sheet parcel, OS no, OS field no, "
                     + "parcel no, field parcel, land parcel, paddock no")
             .help("The name you know it by; each name once on a holding.");
     /** What grows there. */
@@ -40,7 +41,8 @@ public final class Fields {
     public static final ColumnSpec BLOCK = Shared.BLOCK;
     /** Length of a run. */
     public static final ColumnSpec RUN_LENGTH = number("Run length", Quantities.RUN_LENGTH)
-            .also("bout length, row length, length of run, length of work, average run, run, bout")
+            .also("mean run length, average run length, average length of run, "
+                    + "bout length, row length, length of run, length of work, average run, run, bout")
             .help("Average length of one run between turns.");
     /** To the clamp. */
     public static final ColumnSpec DISTANCE_TO_CLAMP = number("Distance to clamp", Quantities.DISTANCE_TO_CLAMP)
@@ -51,28 +53,33 @@ public final class Fields {
     /** To the fill point. */
     public static final ColumnSpec DISTANCE_TO_FILL_POINT = number(
                     "Distance to fill point", Quantities.DISTANCE_TO_FILL_POINT)
-            .also("fill point distance, distance to water point, distance to bowser, distance to tap, "
+            .also("distance to hydrant, distance to sprayer fill, "
+                    + "fill point distance, distance to water point, distance to bowser, distance to tap, "
                     + "distance to filling point, distance to fill, fill distance, "
                     + "distance to sprayer fill point")
             .help("One way, to where the sprayer is filled.");
     /** Nearest watercourse. */
     public static final ColumnSpec WATERCOURSE = choice("Watercourse", Quantities.WATERCOURSE, Choices.WATERCOURSE)
-            .also("nearest watercourse, water course, surface water, ditch or stream, stream or ditch, ditch, stream, "
+            .also("watercourse type, adjacent watercourse, nearest water, "
+                    + "nearest watercourse, water course, surface water, ditch or stream, stream or ditch, ditch, stream, "
                     + "brook, beck, burn, drain, creek, drain or creek, drain creek, ditch or drain, creek or ditch")
             .help("none, dry ditch, stream, river or lake. Blank does not mean none.");
     /** To the watercourse. */
     public static final ColumnSpec DISTANCE_TO_WATERCOURSE = number(
                     "Distance to watercourse", Quantities.DISTANCE_TO_WATERCOURSE)
-            .also("watercourse distance, distance to ditch, distance to stream, distance to river, "
+            .also("distance to nearest watercourse, "
+                    + "watercourse distance, distance to ditch, distance to stream, distance to river, "
                     + "distance from watercourse, distance to surface water, distance to bank")
             .help("From the top of the bank to the nearest crop.");
     /** Power lines. */
     public static final ColumnSpec OVERHEAD_LINES = choice("Overhead lines", Quantities.OVERHEAD_LINES, Choices.YES_NO)
-            .also("overhead line, power lines, overhead power lines, OHL, electric lines, pylons")
+            .also("overhead cables, overhead electric lines, overhead wires, electricity lines, "
+                    + "overhead line, power lines, overhead power lines, OHL, electric lines, pylons")
             .help("yes or no; blank does not mean no.");
     /** Slope. */
-    public static final ColumnSpec SLOPE =
-            number("Slope", Quantities.SLOPE).also("gradient, steepness").help("Steepest worked slope, rise over run.");
+    public static final ColumnSpec SLOPE = number("Slope", Quantities.SLOPE)
+            .also("max slope, field slope, steepest slope, " + "gradient, steepness")
+            .help("Steepest worked slope, rise over run.");
     /** Perimeter. */
     public static final ColumnSpec PERIMETER = number("Perimeter", Quantities.PERIMETER)
             .also("boundary length, circumference, boundary")
@@ -80,7 +87,8 @@ public final class Fields {
     /** Yield, fresh or dry matter. */
     public static final ColumnSpec YIELD = number("Yield", Quantities.YIELD)
             .or(Quantities.YIELD_DRY_MATTER)
-            .also("crop yield, expected yield, fresh yield, dry matter yield, DM yield, yield DM, "
+            .also("target yield, forecast yield, likely yield, yield estimate, fresh weight yield, fresh crop yield, "
+                    + "crop yield, expected yield, fresh yield, dry matter yield, DM yield, yield DM, "
                     + "yield dry matter, standing yield, yield as carted, est yield, estimated yield, average yield, "
                     + "t/ha, t/ac, t/acre, tonnes/ha, tonnes/ac, tonnes/acre, tonnes per hectare, tonnes per acre, "
                     + "tons/ac, tons/acre, tons per acre, t per ha, t per acre")

@@ -111,7 +111,8 @@ final class FoundTable {
         HeaderRow.Match match = roles.get(0);
         Vocabulary.Heading heading = match.headings()[sheetColumn - match.firstColumn()];
         return heading != null
-                && heading.column().type() == ColumnSpec.Type.NUMBER
+                && (heading.column().type() == ColumnSpec.Type.NUMBER
+                        || heading.column().type() == ColumnSpec.Type.DOSE)
                 && !heading.column().symbol().unit().isSameScale(Units.ONE);
     }
 

@@ -78,6 +78,7 @@ final class HeaderHints {
             }
         }
         new CellsAgainstHeader(grid, headerRow, headers, findings).apply(match, headings);
+        fieldsOrBlocks(match, headings);
         tasksThatAreNames(match, headings);
         HeaderRow.Match units = match.with(headings);
         for (ListSpec.StandIn standIn : match.vocabulary().spec.hints().standIns()) {
@@ -100,6 +101,19 @@ final class HeaderHints {
     /** The columns of the sheet that were found to say the unit of the column on their left. */
     Set<Integer> unitColumns() {
         return unitColumns;
+    }
+
+    /** "Field / block" over the jobs is where they are done, and no group of fields beside it. */
+    private void fieldsOrBlocks(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+        for (int i = 0; i < headings.length && match.vocabulary().spec == Jobs.LIST; i++) {
+            if (headings[i] != null
+                    && headings[i].isCertain()
+                    && headings[i].column() == Jobs.BLOCK
+                    && headers[match.firstColumn() + i].contains("/")
+                    && match.places(Jobs.FIELD) == 0) {
+                headings[i] = headings[i].as(Jobs.FIELD, "");
+            }
+        }
     }
 
     /** A "Task" is an operation if its cells are, "mow", "spray"; "T1 wheat" beside what is sprayed is the name of a job. */

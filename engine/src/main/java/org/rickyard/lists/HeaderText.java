@@ -20,6 +20,9 @@ final class HeaderText {
             Map.entry("dist", "distance"),
             Map.entry("eff", "efficiency"),
             Map.entry("fwd", "forward"),
+            Map.entry("spd", "speed"),
+            Map.entry("wdth", "width"),
+            Map.entry("lgth", "length"),
             Map.entry("ht", "height"),
             Map.entry("hgt", "height"),
             Map.entry("wt", "weight"),
@@ -40,8 +43,8 @@ final class HeaderText {
             Map.entry("hrs", "hour"));
 
     /** Things of which a plural tells how many there are, where the word itself tells how long, deep or heavy one is. */
-    private static final Set<String> COUNTED =
-            Set.of("layer", "cut", "load", "run", "bout", "turn", "fill", "haul", "tank", "boom");
+    private static final Set<String> COUNTED = Set.of(
+            "layer", "cut", "load", "run", "bout", "turn", "fill", "haul", "tank", "boom", "pack", "can", "container");
 
     private final String raw;
     private final List<String> words;

@@ -130,6 +130,15 @@ final class HeaderUnit {
                 && first.unit().isSameScale(second.unit());
     }
 
+    /** "/ha", "per acre (£)" and "£/ha": for each of an area, whatever it is. */
+    static boolean isPerArea(String rest) {
+        String plain = UnitText.plain(rest);
+        int slash = plain.lastIndexOf('/');
+        String per = slash < 0 ? "" : plain.substring(slash + 1).strip().split("[ (]")[0];
+        return UnitText.read(per, CustomaryUnits.UNSET) instanceof UnitText.Known known
+                && known.unit().isCompatible(Units.HA);
+    }
+
     static boolean isBasis(String rest) {
         return rest.startsWith("/") || rest.regionMatches(true, 0, "per ", 0, 4);
     }

@@ -26,7 +26,8 @@ public final class Herds {
     public static final ColumnSpec HEAD = number("Head", Quantities.HEAD)
             .needed()
             .also(
-                    "hd, number, no, count, number of head, no of head, head of stock, heads, animals, number of animals, "
+                    "head of cattle, number in group, group size, quantity, "
+                            + "hd, number, no, count, number of head, no of head, head of stock, heads, animals, number of animals, "
                             + "no of animals, cows, numbers, head count, cow numbers, number of cows, no of cows, herd size, stock numbers")
             .help("How many animals.");
     /** What one eats in a day. */
@@ -47,10 +48,10 @@ public final class Herds {
             .help("Needed where the intake is given fresh.");
     /** Days fed. */
     public static final ColumnSpec DAYS = number("Days", Quantities.DAYS)
-            .also(
-                    "number of days, feeding days, days fed, winter days, feeding period, no of days, period, days on feed, "
-                            + "days on silage, days housed, housed days, days to feed, feed days, days in, months, weeks, "
-                            + "winter months, feeding months, months fed, months housed, weeks fed")
+            .also("winter length, housing period, winter period, "
+                    + "number of days, feeding days, days fed, winter days, feeding period, no of days, period, days on feed, "
+                    + "days on silage, days housed, housed days, days to feed, feed days, days in, months, weeks, "
+                    + "winter months, feeding months, months fed, months housed, weeks fed")
             .help("Or give Start and End.");
     /** First day. */
     public static final ColumnSpec START = ColumnSpec.date("Start", Quantities.FEED_START)

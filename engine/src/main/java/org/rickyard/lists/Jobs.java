@@ -21,12 +21,13 @@ public final class Jobs {
     public static final ColumnSpec HOLDING = Shared.HOLDING;
     /** Its name. */
     public static final ColumnSpec JOB = text("Job", Quantities.JOB)
-            .also("job name, job no, job number, job id")
+            .also("job name, job no, job number, job id, job ref, job reference, job title")
             .help("A name of your own, if other jobs come after it.");
     /** Where. */
     public static final ColumnSpec FIELD = text("Field", Quantities.FIELD)
             .needed()
-            .also("field name, parcel, paddock, enclosure, fields, where, field no, field or crop, "
+            .also("field name, parcel, paddock, enclosure, fields, location, field ref, "
+                    + "field reference, where, field no, field or crop, "
                     + "field number, field id, paddock name, parcel name, field or block, field block crop, "
                     + "field block or crop, field crop block, field or crop or block, crop or field, field crop, "
                     + "field crop or block")
@@ -34,13 +35,14 @@ public final class Jobs {
     /** What is done. */
     public static final ColumnSpec OPERATION = words("Operation", Quantities.OPERATION, Choices.OPERATION)
             .needed()
-            .also("operation name, work, activity, what, op")
+            .also("operation type, type of work, work to do, " + "operation name, work, activity, what, op")
             .help("mowing, raking, chopping, spraying, ...");
     /** By which machines. */
     public static final ColumnSpec MACHINE = text("Machine", Quantities.GANG)
             .needed()
             .also(
-                    "machines, implement, equipment, gang, machine name, sprayer, machinery, kit, gear, machine used, implement used")
+                    "machine implement, sprayer used, equipment used, machinery used, "
+                            + "machines, implement, equipment, gang, machine name, sprayer, machinery, kit, gear, machine used, implement used")
             .help("Several parted by \";\", several alike as \"Trailer 14 t x 3\".");
     /** The tractor. */
     public static final ColumnSpec TRACTOR = text("Tractor", Quantities.TRACTOR)
@@ -48,7 +50,7 @@ public final class Jobs {
             .help("From the machine list.");
     /** The tank mix. */
     public static final ColumnSpec MIX = text("Mix", Quantities.MIX)
-            .also("tank mix, mix name, tankmix, mixture")
+            .also("tank mix name, spray mix, " + "tank mix, mix name, tankmix, mixture")
             .help("From the mixes.");
     /** Or one product. */
     public static final ColumnSpec PRODUCT = Shared.PRODUCT.help("In place of a mix; several rows make a mix.");
@@ -70,20 +72,23 @@ public final class Jobs {
     public static final ColumnSpec BLOCK = Shared.BLOCK;
     /** The job before. */
     public static final ColumnSpec AFTER = text("After", Quantities.AFTER)
-            .also("after job, follows, depends on, predecessor, after op")
+            .also("previous job, comes after, done after, preceding job, "
+                    + "after job, follows, depends on, predecessor, after op")
             .help("The job or operation that comes first.");
     /** Hours to wait. */
     public static final ColumnSpec LAG = number("Lag", Quantities.LAG)
-            .also("wait, delay, wilt, wilting time, waiting time, lag time")
+            .also("wilt time, wait time, wilting period, " + "wait, delay, wilt, wilting time, waiting time, lag time")
             .help("Hours between the job before and this one.");
     /** First day. */
     public static final ColumnSpec EARLIEST = date("Earliest", Quantities.EARLIEST)
-            .also("earliest date, earliest start, start, start date, not before, from, date, planned date, "
+            .also("first day, date from, from date, begin, "
+                    + "earliest date, earliest start, start, start date, not before, from, date, planned date, "
                     + "date planned, spray date, application date, date of application, date applied")
             .help("First day it may be done.");
     /** Last day. */
     public static final ColumnSpec LATEST = date("Latest", Quantities.LATEST)
-            .also("latest date, latest finish, finish by, end, end date, deadline, by, not after")
+            .also("last day, to date, date to, done by, to be done by, "
+                    + "latest date, latest finish, finish by, end, end date, deadline, by, not after")
             .help("Last day it may be done.");
     /** Growth stage. */
     public static final ColumnSpec GROWTH_STAGE = text("Growth stage", Quantities.GROWTH_STAGE)
@@ -91,7 +96,8 @@ public final class Jobs {
             .help("At the job.");
     /** Harvest day. */
     public static final ColumnSpec LAST_HARVEST_DATE = date("Last harvest date", Quantities.LAST_HARVEST_DATE)
-            .also("harvest date, expected harvest, date of harvest, planned harvest")
+            .also("expected harvest date, harvest due, "
+                    + "harvest date, expected harvest, date of harvest, planned harvest")
             .help("Day the crop is to be cut, grazed or picked.");
     /** Fit days. */
     public static final ColumnSpec WORKABLE_DAYS = number("Workable days", Quantities.WORKABLE_DAYS)

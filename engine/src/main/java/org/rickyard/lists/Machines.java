@@ -25,15 +25,16 @@ public final class Machines {
     /** Its name. */
     public static final ColumnSpec MACHINE = text("Machine", Quantities.MACHINE)
             .needed()
-            .also(
-                    "machine name, name, sprayer, implement, equipment, kit, machinery, item of plant, plant, machine no, model, "
-                            + "make and model")
+            .also("machine implement, implement machine, implement name, equipment name, machine id, make model, "
+                    + "machine name, name, sprayer, implement, equipment, kit, machinery, item of plant, plant, machine no, model, "
+                    + "make and model")
             .help("The name you know it by; jobs refer to it.");
     /** What it does. */
     public static final ColumnSpec TYPE = choice("Type", Quantities.MACHINE_TYPE, Choices.MACHINE_TYPE)
             .needed()
             .readByLastWords()
-            .also("machine type, kind, class, sort, type of machine, category, implement type")
+            .also("equipment type, machine class, machine category, "
+                    + "machine type, kind, class, sort, type of machine, category, implement type")
             .asking(Map.of(
                     "swather", "a rake in Britain, a cutter in America: write rake or mower",
                     "windrower", "a rake in Britain, a cutter in America: write rake or mower",
@@ -52,7 +53,8 @@ public final class Machines {
             .help("How many machines alike; blank means one.");
     /** Working width. */
     public static final ColumnSpec WORKING_WIDTH = number("Working width", Quantities.WORKING_WIDTH)
-            .also("width, bout width, swath width, cut width, cutting width, boom width, boom, "
+            .also("operating width, work width, mowing width, width working, "
+                    + "width, bout width, swath width, cut width, cutting width, boom width, boom, "
                     + "effective width, spray width, width of work, swathe width, machine width")
             .help("Ground worked in one pass.");
     /** Overlap. */
@@ -64,25 +66,28 @@ public final class Machines {
     public static final ColumnSpec SPEED = Shared.SPEED;
     /** Slowest speed. */
     public static final ColumnSpec LOWEST_SPEED = number("Lowest field speed", Quantities.LOWEST_SPEED)
-            .also("lowest speed, minimum speed, min speed, slowest speed, speed min, min field speed, "
+            .also("min forward speed, minimum forward speed, lowest forward speed, "
+                    + "lowest speed, minimum speed, min speed, slowest speed, speed min, min field speed, "
                     + "minimum field speed")
             .help("Slowest speed that still does the work.");
     /** Fastest speed. */
     public static final ColumnSpec HIGHEST_SPEED = number("Highest field speed", Quantities.HIGHEST_SPEED)
-            .also("highest speed, maximum speed, max speed, top speed, fastest speed, speed max, "
+            .also("max forward speed, maximum forward speed, highest forward speed, "
+                    + "highest speed, maximum speed, max speed, top speed, fastest speed, speed max, "
                     + "max field speed, maximum field speed")
             .help("Fastest speed for good work.");
     /** Field efficiency. */
     public static final ColumnSpec FIELD_EFFICIENCY = number("Field efficiency", Quantities.FIELD_EFFICIENCY)
-            .also("efficiency, FE")
+            .also("working efficiency, work efficiency, field efficiency factor, " + "efficiency, FE")
             .help("Share of the full rate kept up over a field, 50 to 90 %.");
     /** Turn time. */
     public static final ColumnSpec TURN_TIME = number("Turn time", Quantities.TURN_TIME)
-            .also("turning time, headland turn, time per turn, turn, headland turn time")
+            .also("headland turning time, turn round time, turning time at headland, "
+                    + "turning time, headland turn, time per turn, turn, headland turn time")
             .help("One headland turn.");
     /** Other lost time. */
     public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)
-            .also("lost time, other time lost, stoppages")
+            .also("other stoppages, other losses, " + "lost time, other time lost, stoppages")
             .help("Time lost per hectare other than in turns.");
     /** Output by mass or volume. */
     public static final ColumnSpec OUTPUT = number("Output", Quantities.OUTPUT)
@@ -96,7 +101,8 @@ public final class Machines {
             .help("Diggers with an output in m3/h: in ground or loose.");
     /** Payload. */
     public static final ColumnSpec PAYLOAD = number("Payload", Quantities.PAYLOAD)
-            .also("load, carries, carrying capacity, net load, trailer load, load capacity, load size")
+            .also("load weight, net payload, average load, trailer payload, load per trailer, weight per load, "
+                    + "load, carries, carrying capacity, net load, trailer load, load capacity, load size")
             .help("What it carries of this crop, within the law and its plate.");
     /** Body volume. */
     public static final ColumnSpec BODY_VOLUME = number("Body volume", Quantities.BODY_VOLUME)
@@ -140,16 +146,19 @@ public final class Machines {
             .help("People it needs, the driver included.");
     /** Tank. */
     public static final ColumnSpec TANK = number("Tank", Quantities.TANK_VOLUME)
-            .also("tank size, tank volume, tank capacity, nominal tank, sprayer tank, main tank, "
+            .also("main tank capacity, nominal tank volume, spray tank capacity, sprayer capacity, nominal capacity, "
+                    + "tank size, tank volume, tank capacity, nominal tank, sprayer tank, main tank, "
                     + "tanker volume, spray tank")
             .help("Nominal volume.");
     /** Usable tank. */
     public static final ColumnSpec USABLE_TANK = number("Usable tank", Quantities.USABLE_TANK)
-            .also("usable, usable volume, usable tank volume, working tank, effective tank, usable capacity")
+            .also("usable tank size, usable tank capacity, working tank volume, effective tank volume, "
+                    + "usable, usable volume, usable tank volume, working tank, effective tank, usable capacity")
             .help("What is filled and can be sprayed out.");
     /** Rinse tank. */
     public static final ColumnSpec RINSE_TANK = number("Rinse tank", Quantities.RINSE_TANK)
-            .also("rinse water tank, clean water tank, rinse volume, rinsing tank, flush tank")
+            .also("rinse water, clean water, rinse tank size, rinse tank capacity, clean water tank size, "
+                    + "rinse water tank, clean water tank, rinse volume, rinsing tank, flush tank")
             .help("Clean water carried for rinsing.");
     /** Residual volume. */
     public static final ColumnSpec RESIDUAL = number("Residual", Quantities.RESIDUAL)
@@ -161,7 +170,8 @@ public final class Machines {
             .help("All nozzles that spray.");
     /** Nozzle spacing. */
     public static final ColumnSpec NOZZLE_SPACING = number("Nozzle spacing", Quantities.NOZZLE_SPACING)
-            .also("spacing, nozzle pitch, jet spacing, tip spacing, spacing of nozzles")
+            .also("distance between nozzles, nozzle distance, "
+                    + "spacing, nozzle pitch, jet spacing, tip spacing, spacing of nozzles")
             .help("Along the boom.");
     /** Nozzle size. */
     public static final ColumnSpec NOZZLE_SIZE = special("Nozzle size", ColumnSpec.Type.NOZZLE, Quantities.NOZZLE_SIZE)
@@ -169,11 +179,13 @@ public final class Machines {
             .help("04, ISO 04, 11004, F110/1.6/3.0; not the colour alone.");
     /** Lowest pressure. */
     public static final ColumnSpec LOWEST_PRESSURE = number("Lowest pressure", Quantities.LOWEST_PRESSURE)
-            .also("minimum pressure, min pressure, pressure min, lowest nozzle pressure, min bar")
+            .also("min nozzle pressure, min working pressure, min operating pressure, "
+                    + "minimum pressure, min pressure, pressure min, lowest nozzle pressure, min bar")
             .help("The nozzle's lowest.");
     /** Highest pressure. */
     public static final ColumnSpec HIGHEST_PRESSURE = number("Highest pressure", Quantities.HIGHEST_PRESSURE)
-            .also("maximum pressure, max pressure, pressure max, highest nozzle pressure, max bar")
+            .also("max nozzle pressure, max working pressure, max operating pressure, "
+                    + "maximum pressure, max pressure, pressure max, highest nozzle pressure, max bar")
             .help("The nozzle's highest.");
     /** Droplet class. */
     public static final ColumnSpec SPRAY_QUALITY = Shared.SPRAY_QUALITY.help("The nozzle's, at the pressure used.");
@@ -183,7 +195,9 @@ public final class Machines {
             .help("Day of the last sprayer test.");
     /** Fill time. */
     public static final ColumnSpec FILL_TIME = number("Fill time", Quantities.FILL_TIME)
-            .also("filling time, time to fill, refill time, refill, fill")
+            .also(
+                    "fill and mix time, filling and mixing time, fill mix time, filling mixing time, time to fill tank, time per fill, refilling time, time to fill and mix, "
+                            + "filling time, time to fill, refill time, refill, fill")
             .help("One filling with mixing.");
     /** Mix in the lines. */
     public static final ColumnSpec PRIMING = number("Priming", Quantities.PRIMING)
@@ -219,11 +233,14 @@ public final class Machines {
             .help("Water used on the test area.");
     /** Road speed with a load. */
     public static final ColumnSpec ROAD_SPEED_LADEN = number("Road speed laden", Quantities.ROAD_SPEED_LADEN)
-            .also("laden speed, laden road speed, loaded speed, speed laden, speed loaded, " + "road speed loaded")
+            .also("loaded road speed, road speed full, laden travel speed, "
+                    + "laden speed, laden road speed, loaded speed, speed laden, speed loaded, " + "road speed loaded")
             .help("Average with a load.");
     /** Road speed without. */
     public static final ColumnSpec ROAD_SPEED_EMPTY = number("Road speed empty", Quantities.ROAD_SPEED_EMPTY)
-            .also("empty speed, empty road speed, unladen speed, speed empty, road speed unladen, " + "speed unladen")
+            .also("unladen road speed, "
+                    + "empty speed, empty road speed, unladen speed, speed empty, road speed unladen, "
+                    + "speed unladen")
             .help("Average without a load.");
     /** Hours per day. */
     public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
@@ -268,7 +285,8 @@ public final class Machines {
             number("Age", Quantities.AGE).also("age now, years old").help("Now.");
     /** Hours so far. */
     public static final ColumnSpec HOURS_NOW = number("Hours now", Quantities.HOURS_NOW)
-            .also("hour meter, clock hours, hours on clock, present hours, hours worked, "
+            .also("hours run, hours done, meter reading, current hours, "
+                    + "hour meter, clock hours, hours on clock, present hours, hours worked, "
                     + "hours to date, accumulated hours")
             .help("On the clock.");
     /** Life. */

@@ -27,7 +27,8 @@ public final class NozzleTest {
             .help("Caught in one minute.");
     /** Pressure. */
     public static final ColumnSpec PRESSURE = number("Pressure", Quantities.PRESSURE)
-            .also("test pressure, nozzle pressure, spray pressure")
+            .also("operating pressure, working pressure, gauge pressure, boom pressure, "
+                    + "test pressure, nozzle pressure, spray pressure")
             .help("At the test.");
     /** Flow when new. */
     public static final ColumnSpec NEW_FLOW = number("New flow", Quantities.NEW_NOZZLE_FLOW)

@@ -27,14 +27,17 @@ public final class Products {
             .help("L, kg or tablet; or a dose unit such as g/ha or ml/100 L.");
     /** Dose where no job or mix gives one. */
     public static final ColumnSpec DOSE = dose("Dose", Quantities.DOSE, Quantities.CONCENTRATION)
-            .also("dose rate, product rate, usual dose, label rate, label dose, normal dose, "
+            .also("usual rate, standard dose, standard rate, typical dose, recommended rate, normal rate, "
+                    + "dose rate, product rate, usual dose, label rate, label dose, normal dose, "
                     + "recommended dose, rate of product")
             .help("Used where neither job nor mix says a dose, and shown as a default.");
     /** Highest dose at one application. */
     public static final ColumnSpec HIGHEST_DOSE = dose(
                     "Highest dose", Quantities.HIGHEST_DOSE, Quantities.HIGHEST_CONCENTRATION)
-            .also("maximum dose, max dose, max rate, maximum individual dose, max individual dose, "
-                    + "max single dose, maximum rate")
+            .also(
+                    "max label dose, max label rate, label max, highest rate, max dose rate, max dose per application, max application rate, "
+                            + "maximum dose, max dose, max rate, maximum individual dose, max individual dose, "
+                            + "max single dose, maximum rate")
             .help("At one application, from the label.");
     /** Highest dose in all. */
     public static final ColumnSpec HIGHEST_TOTAL_DOSE = dose(
@@ -47,16 +50,21 @@ public final class Products {
             .help("In a season or crop, from the label.");
     /** Most applications. */
     public static final ColumnSpec MOST_APPLICATIONS = number("Most applications", Quantities.MOST_APPLICATIONS)
-            .also("maximum applications, max applications, max number of applications, max treatments, "
+            .also("max sprays, max number of treatments, "
+                    + "maximum applications, max applications, max number of applications, max treatments, "
                     + "maximum number of applications, number of applications")
             .help("To one crop, from the label.");
     /** Days between. */
     public static final ColumnSpec LEAST_INTERVAL = number("Least interval", Quantities.LEAST_INTERVAL)
-            .also("minimum interval, min interval, interval, interval between applications, " + "retreatment interval")
+            .also(
+                    "days between applications, application interval, spray interval, interval between sprays, min days between sprays, "
+                            + "minimum interval, min interval, interval, interval between applications, "
+                            + "retreatment interval")
             .help("Days between two applications, from the label.");
     /** Days before harvest. */
     public static final ColumnSpec HARVEST_INTERVAL = number("Harvest interval", Quantities.HARVEST_INTERVAL)
-            .also("PHI, pre harvest interval, withholding period, days to harvest, harvest withholding")
+            .also("withdrawal period, days before harvest, preharvest interval, "
+                    + "PHI, pre harvest interval, withholding period, days to harvest, harvest withholding")
             .help("Days from the last application to harvest, from the label.");
     /** Latest stage. */
     public static final ColumnSpec LATEST_STAGE = text("Latest stage", Quantities.LATEST_STAGE)
@@ -88,11 +96,14 @@ public final class Products {
             .help("Liquids: kilograms in a litre.");
     /** Pack size. */
     public static final ColumnSpec PACK_SIZE = number("Pack size", Quantities.PACK_SIZE)
-            .also("pack, container size, container, can size, bag size, package size, pkg size, pkg")
+            .also("pack volume, bottle size, drum size, pack contents, "
+                    + "pack, container size, container, can size, bag size, package size, pkg size, pkg")
             .help("In the product's unit.");
     /** Stock. */
     public static final ColumnSpec STOCK = number("Stock", Quantities.STOCK)
-            .also("in stock, on hand, stock in store, quantity in store, in store")
+            .also(
+                    "current stock, present stock, stock level, stock held, quantity in stock, amount in stock, stock on hand, "
+                            + "in stock, on hand, stock in store, quantity in store, in store")
             .help("In the product's unit.");
     /** Price. */
     public static final ColumnSpec PRICE = number("Price", Quantities.PRICE)

@@ -35,6 +35,9 @@ final class RowReader {
     /** Of the rows left over, the last ones with nothing but a name. */
     private int titlesLeft;
 
+    /** Whether the row before holds nothing but a title below a blank row. */
+    private boolean titleBefore;
+
     /** How many rows there were when the last was held against the sum of the others. */
     private int summed;
 
@@ -121,7 +124,7 @@ final class RowReader {
             note(row, "This row of totals is not read as a row of " + name() + ".");
             return;
         }
-        if (blankBefore && table.range == null && isForeignHeader(row)) {
+        if ((blankBefore || titleBefore) && table.range == null && isForeignHeader(row)) {
             end(row, "the header of another table");
             leftOver++;
             titlesLeft += filled == 1 ? 1 : 0;
@@ -129,6 +132,7 @@ final class RowReader {
         }
         boolean afterBlank = blankBefore;
         blankBefore = false;
+        titleBefore = filled == 1 && afterBlank;
         totalsSeen = false;
         if (!isNamed(row)) {
             if (nameless++ < MOST_FINDINGS) {

@@ -26,7 +26,8 @@ public final class Stocks {
             .help("clamp or bales.");
     /** Amount. */
     public static final ColumnSpec AMOUNT = number("Amount", Quantities.AMOUNT)
-            .also("tonnes, quantity, amount in store, stock, in store, tonnage, fresh weight, tons, "
+            .also("quantity in store, tonnage in store, present stock, current stock, stock in hand, weight in store, "
+                    + "tonnes, quantity, amount in store, stock, in store, tonnage, fresh weight, tons, "
                     + "tonnes in store, tonnes left, tonnes fresh, fresh tonnes, tonnes on hand, on hand, amount on hand, "
                     + "stock on hand, quantity on hand, amount left")
             .help("Fresh; or give Count and Weight each.");
@@ -43,7 +44,8 @@ public final class Stocks {
             .help("Fresh weight of one bale.");
     /** Dry matter. */
     public static final ColumnSpec DM = number("DM", Quantities.STORE_DM)
-            .also("dry matter, DM content, dry matter content, moisture, DM analysis")
+            .also("silage DM, feed DM, DM of silage, analysed DM, average DM, "
+                    + "dry matter, DM content, dry matter content, moisture, DM analysis")
             .help("Of the feed as it lies in store.");
     /** Day measured. */
     public static final ColumnSpec DATE = date("Date", Quantities.STOCK_DATE)
@@ -51,7 +53,8 @@ public final class Stocks {
             .help("Day it was measured.");
     /** Taken out. */
     public static final ColumnSpec ALREADY_FED = number("Already fed", Quantities.ALREADY_FED)
-            .also("fed, used, fed so far, used so far, fed out, already used")
+            .also("tonnes fed, amount fed, fed already, fed to date, used to date, tonnes used, "
+                    + "fed, used, fed so far, used so far, fed out, already used")
             .help("Taken out since it was measured.");
 
     /** The list. */

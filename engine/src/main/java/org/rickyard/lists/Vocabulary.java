@@ -52,6 +52,9 @@ final class Vocabulary {
      */
     private static final Set<ColumnSpec> OF_A_YEAR = Set.of(Fields.CROP, Fields.AREA);
 
+    /** How many words as "the" and "of" a header may have more than a name. */
+    private static final int SMALL_WORDS = 3;
+
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
     final ListSpec spec;
@@ -62,6 +65,7 @@ final class Vocabulary {
     private final Map<ColumnSpec, Map<String, String>> words = new LinkedHashMap<>();
     private final List<String> names = new ArrayList<>();
     private final Map<ColumnSpec, String> canonical = new HashMap<>();
+    private final TurnedNames turned = new TurnedNames();
     private int longest;
 
     Vocabulary(ListSpec spec) {
@@ -81,6 +85,8 @@ final class Vocabulary {
             longest = Math.max(longest, normal.split(" ").length);
         });
         spec.qualifiers().forEach((column, of) -> words.put(column, wordsOf(of)));
+        certain.forEach((name, known) -> turned.learn(name, known.column()));
+        unclear.keySet().forEach(turned::leave);
     }
 
     private void learn(String header, ColumnSpec column) {
@@ -228,7 +234,15 @@ final class Vocabulary {
         Heading measured = measured(header);
         Heading heading = measured == null ? byName(header) : measured;
         HeaderText distance = heading == null ? TurnedHeader.distance(header) : null;
-        return distance == null ? heading : byName(distance);
+        if (distance != null) {
+            return byName(distance);
+        }
+        if (heading != null && saysAll(heading)) {
+            return heading;
+        }
+        // "Distance (clamp)" says more than a distance, and "Tank (usable)" more than a tank.
+        Heading turned = byTurnedName(header);
+        return turned == null ? heading : turned;
     }
 
     /**
@@ -271,6 +285,33 @@ final class Vocabulary {
             }
         }
         return null;
+    }
+
+    /** Whether nothing in a header is left over beside the name and a unit of the column. */
+    private static boolean saysAll(Heading heading) {
+        return heading.isCertain()
+                && (heading.rest().isEmpty()
+                        || !heading.column().isNumeric()
+                        || HeaderUnit.fits(heading.column(), heading.rest()));
+    }
+
+    /** A name whose words stand in another order; null if there is none, or if the header is a name of its own. */
+    private Heading byTurnedName(HeaderText header) {
+        for (int count = Math.min(longest + SMALL_WORDS, header.words().size()); count > 1; count--) {
+            ColumnSpec column = turned.of(header.words().subList(0, count));
+            String rest = column == null || isNameOfItsOwn(header, count) ? null : rest(column, header, count);
+            if (rest != null && !(rest.isEmpty() && column.isNumeric() && header.counts(count))) {
+                return new Heading(List.of(column), rest, 2, false, word(column, header));
+            }
+        }
+        return null;
+    }
+
+    /** "Load time" has its own meaning where no other header has it, and is no time per load. */
+    private boolean isNameOfItsOwn(HeaderText header, int count) {
+        String name = header.name(count);
+        return spec.hints().otherwise().stream()
+                .anyMatch(otherwise -> otherwise.header().equals(name));
     }
 
     private Heading unclear(List<ColumnSpec> candidates, HeaderText header, int count) {
@@ -346,6 +387,10 @@ final class Vocabulary {
                 return "";
             }
             bare = ColumnUnit.withoutWords(rest, qualifier.choices());
+        }
+        if (column == Products.PRICE && HeaderUnit.isPerArea(rest)) {
+            // "Cost/ha" is what a spraying costs, and no price of the product.
+            return null;
         }
         if (HeaderUnit.isMoney(bare) && !HeaderUnit.isMoney(column)) {
             return null;

@@ -51,6 +51,10 @@ public final class Recalculation {
     /** Cells beyond which the file is packed in half the time, and larger: of 100,000 fields 130 MB in place of 121. */
     private static final long LARGE = 100_000;
 
+    private static final String PRINT_AREA = "_xlnm.Print_Area";
+    private static final String PRINT_TITLES = "_xlnm.Print_Titles";
+    private static final List<String> PRINT_NAMES = List.of(PRINT_AREA, PRINT_TITLES);
+
     private static final int PACKED_WELL = 6;
     private static final int PACKED_FAST = 1;
 
@@ -324,6 +328,7 @@ public final class Recalculation {
         StyleGraft styles = StyleGraft.of(book, SheetSet.looks());
         GraftPlan graft = new GraftPlan().looks(styles).fullCalcOnLoad(true).ownsName(this::isOurs);
         Fingerprints fingerprints = new Fingerprints();
+        PrintAreas areas = new PrintAreas();
         int nextSheetId = nextSheetId();
         for (SheetSet.Sheet sheet : sheets.sheets(styles.indices(), options.mostTrailRows(), VERSION)) {
             NewSheet part = new NewSheet(sheet.name(), sheet.content(), sheet.notes(), localNames(sheet));
@@ -333,6 +338,7 @@ public final class Recalculation {
             } else {
                 graft.addSheet(part);
             }
+            areas.add(sheet);
             fingerprints.add(sheet, existing != null ? existing.sheetId() : nextSheetId++);
         }
         ours.kept().forEach((sheet, why) -> graft.localName(sheet, new LocalName(OurSheets.KEPT_MARKER, why.value())));
@@ -342,7 +348,7 @@ public final class Recalculation {
             cells += (long) table.rows() * table.spec().columns().size();
         }
         // The parts that hold the fingerprints are the last to be written, when all are taken.
-        graft.namesFilledIn(fingerprints::filledIn);
+        graft.namesFilledIn(text -> areas.filledIn(fingerprints.filledIn(text)));
         graft.state(
                 RunState.NAMESPACE,
                 out -> out.write(fingerprints.state().watch(watched).xml(VERSION)));
@@ -358,7 +364,7 @@ public final class Recalculation {
             return name.name().startsWith(FormulaRefs.OUR_NAMES);
         }
         boolean onOurs = ours.byId().values().stream().anyMatch(sheet -> sheet.position() == name.localSheetId());
-        return onOurs && name.name().startsWith("_xlnm.Print_Titles")
+        return onOurs && PRINT_NAMES.stream().anyMatch(name.name()::startsWith)
                 || name.name().equals(OurSheets.MARKER)
                 || name.name().equals(OurSheets.KEPT_MARKER);
     }
@@ -367,10 +373,11 @@ public final class Recalculation {
         List<LocalName> names = new ArrayList<>();
         String awaited = Fingerprints.awaited(sheet.id());
         names.add(new LocalName(OurSheets.MARKER, "\"" + OurSheets.marker(sheet.id(), awaited, awaited) + "\""));
+        String quoted = CellAddress.quoted(sheet.name());
+        names.add(new LocalName(PRINT_AREA, quoted + "!$A$1:" + PrintAreas.awaited(sheet.id())));
         if (sheet.headRows() > 0) {
-            String quoted = CellAddress.quoted(sheet.name());
             names.add(new LocalName(
-                    "_xlnm.Print_Titles",
+                    PRINT_TITLES,
                     (sheet.headColumns() == 0
                                     ? ""
                                     : quoted + "!$A:$" + CellAddress.letters(sheet.headColumns() - 1) + ",")

@@ -35,6 +35,8 @@ class DoseHeadersTest {
                 "Dose (ml per ha)",
                 "Dose\nper hectare\n(ml)",
                 "Dose_ml/ha",
+                "Dose (label, ml/ha)",
+                "Dose (label) ml/ha",
                 "Dose ml ha-1"
             })
     void millilitresPerHectareAreMillilitresHoweverTheyAreWritten(String header) {
@@ -68,8 +70,8 @@ class DoseHeadersTest {
     @ValueSource(
             strings = {
                 "Dose (ml)",
-                "Dose (label, ml/ha)",
-                "Dose (label) ml/ha",
+                "Dose (first, ml/ha)",
+                "Dose (half) ml/ha",
                 "Dose per acre (L/ha)",
                 "Dose per tank (ml)",
                 "Dose per spray (ml/ha)"

@@ -198,4 +198,52 @@ class HeadersOfOtherThingsTest {
                 .hasToString("yd");
         assertThat(found.findings()).isEmpty();
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Cost/ha", "Cost per ha (£)", "Cost (£/ha)", "Price per acre"})
+    void whatASprayingCostsIsNoPrice(String header) {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", "Dose (L/ha)", header)
+                .row("Alpha", "L", 1, 45));
+        assertThat(found.rows(Products.LIST).has(Products.PRICE)).isFalse();
+        assertThat(found.places().get(0).unrecognised()).containsExactly(header);
+    }
+
+    @Test
+    void theListBelowATitleIsNoMoreFields() {
+        FoundLists found = find(new SheetOf("Farm")
+                .row("Field", "Crop", "Area (ha)")
+                .row("A", "grass", 4)
+                .row()
+                .row("Sheds")
+                .row("Shed", "Roof", "Bays")
+                .row("North", "tin", 5));
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(1);
+        assertThat(found.findings()).extracting(Finding::severity).containsOnly(Severity.CAUTION);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Weight (unladen) | Unladen mass",
+                "Tank (usable) | Usable tank",
+                "Speed (max) | Highest field speed",
+                "Speed (laden) | Road speed laden"
+            })
+    void whatStandsInBracketsMayBePartOfTheName(String header, String column) {
+        FoundLists found =
+                find(new SheetOf("Machines").row("Machine", "Type", header).row("A", "trailer", 12));
+        assertThat(found.rows(Machines.LIST).gives(Machines.LIST.column(column).orElseThrow(), 0))
+                .isTrue();
+        assertThat(found.places().get(0).columns()).hasSize(3);
+    }
+
+    @Test
+    void threePacksAreNoPackOfThreeLitres() {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", "Dose (L/ha)", "Packs")
+                .row("Alpha", "L", 1, 3));
+        assertThat(found.rows(Products.LIST).has(Products.PACK_SIZE)).isFalse();
+    }
 }

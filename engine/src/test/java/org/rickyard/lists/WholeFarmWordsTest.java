@@ -63,7 +63,14 @@ class WholeFarmWordsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Field / block / crop", "Field or block", "Field, crop or block", "Crop or field"})
+    @ValueSource(
+            strings = {
+                "Field / block / crop",
+                "Field / block",
+                "Field or block",
+                "Field, crop or block",
+                "Crop or field"
+            })
     void whereAJobIsDone(String header) {
         FoundLists found = find(
                 new SheetOf("Sheet1").row(header, "Operation", "Machine(s)").row("Grass", "mowing", "Mower"));

@@ -7,10 +7,18 @@ import org.rickyard.workbook.graft.SheetContent;
 /** A sheet of ours: it can be written, and it can say what it means. */
 public abstract class OurSheet implements SheetContent {
     private Meaning watcher;
+    private PrintedExtent extent;
 
     @Override
     public final void write(OutputStream out) throws IOException {
-        write(new SheetXml(out, watcher));
+        SheetXml sheet = new SheetXml(out, watcher);
+        write(sheet);
+        extent = sheet.extent();
+    }
+
+    /** How far it reaches on paper, once it is written. */
+    public final PrintedExtent extent() {
+        return extent;
     }
 
     /** Has what the sheet means told to a watcher while it is written. */

@@ -225,6 +225,7 @@ final class ResultSheet extends OurSheet {
 
     private void rows(SheetXml sheet) throws IOException {
         ColumnWriters.ColumnWriter[] writers = new ColumnWriters(table, looks, printer, wraps()).all();
+        sheet.table();
         for (int row = 0; row < table.rows(); row++) {
             int height = wraps() ? sheet.heightFor(words(row)) : 0;
             if (height > ONE_LINE) {

@@ -41,7 +41,12 @@ final class SheetXml {
 
     private final LinkTemplates links = new LinkTemplates();
     private List<Integer> widths = List.of();
+    private PrintedExtent extent = new PrintedExtent(List.of(), 0);
     private int row = -1;
+    /** Whether nothing in the row is broken into lines. */
+    private boolean oneLine;
+    /** Whether answers in words run on over empty cells; in a long table each has its neighbour. */
+    private boolean runsOn = true;
 
     /**
      * A writer of one part.
@@ -70,6 +75,8 @@ final class SheetXml {
     /** The same; a sheet that is not fitted to its pages is broken where it says, which one fitted need not be. */
     void begin(List<Integer> widths, int frozenRows, int frozenColumns, boolean fitted) throws IOException {
         this.widths = List.copyOf(widths);
+        // What is not fitted to its page must keep to it.
+        this.extent = new PrintedExtent(widths, fitted ? PAGE_WIDTH : 0);
         out.put(HEAD).put(fitted ? "<pageSetUpPr fitToPage=\"1\"/></sheetPr>" : "</sheetPr>");
         out.put("<sheetViews><sheetView workbookViewId=\"0\" showGridLines=\"0\">");
         if (frozenRows > 0 || frozenColumns > 0) {
@@ -91,6 +98,8 @@ final class SheetXml {
     void row(int index) throws IOException {
         endRow();
         row = index;
+        oneLine = true;
+        extent.row(index);
         out.put(ROW).put(index + 1).put(END_ROW_TAG);
     }
 
@@ -98,6 +107,8 @@ final class SheetXml {
     void row(int index, int height) throws IOException {
         endRow();
         row = index;
+        oneLine = height < 2 * LINE_HEIGHT;
+        extent.row(index);
         out.put(ROW).put(index + 1).put("\" ht=\"" + height + "\" customHeight=\"1\">");
     }
 
@@ -125,14 +136,25 @@ final class SheetXml {
         return Math.max(1, (total + PAGE_WIDTH - 1) / PAGE_WIDTH);
     }
 
+    /** How far it reaches so far. */
+    PrintedExtent extent() {
+        return extent;
+    }
+
     private void endRow() throws IOException {
         if (row >= 0) {
             out.put(END_ROW);
         }
     }
 
+    /** Begins the rows of a table, in which every cell has one on its right. */
+    void table() {
+        runsOn = false;
+    }
+
     /** Writes a cell without a formula up to its value. */
     private void open(CellTemplate.Kind kind, int column, int style) throws IOException {
+        extent.cell(column);
         CellTemplate known = templates[kind.ordinal()][column];
         CellTemplate template = known == null ? null : known.of(style);
         if (template == null) {
@@ -150,6 +172,7 @@ final class SheetXml {
             open(kind, column, style);
             out.put(formula.whole()).put(END_FORMULA);
         } else {
+            extent.cell(column);
             out.put(formula.template(kind, column, style), row + 1, number);
         }
     }
@@ -177,6 +200,9 @@ final class SheetXml {
         String shown = text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) : text;
         if (meaning != null) {
             meaning.text(row, column, shown);
+        }
+        if (oneLine) {
+            extent.text(column, shown.length());
         }
         open(CellTemplate.Kind.TEXT, column, style);
         out.putEscaped(shown).put(END_INLINE);
@@ -218,6 +244,9 @@ final class SheetXml {
     private void formula(int column, int style, CellFormula formula, int number, String value) throws IOException {
         if (meaning != null) {
             meaning.formula(row, column, formula, number);
+        }
+        if (oneLine && runsOn) {
+            extent.text(column, value.length());
         }
         open(CellTemplate.Kind.WORD_FORMULA, column, style, formula, number);
         out.putEscaped(value).put(END_VALUE);

@@ -1,0 +1,58 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The words of a header may stand in any order, where no other column is called so. */
+class TurnedNamesTest {
+    private static FoundLists fields(String header) {
+        return ListFinder.find(List.of(
+                new SheetOf("Fields").row("Field", "Crop", "Area (ha)", header).row("A", "grass", 4, 0.9)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Clamp distance (km)",
+                "Distance - clamp (km)",
+                "Distance to the clamp (km)",
+                "Distance from the clamp, km",
+                "Distance (clamp) km"
+            })
+    void theOrderOfWordsDoesNotMatter(String header) {
+        ListRows fields = fields(header).rows(Fields.LIST);
+        assertThat(fields.number(Fields.DISTANCE_TO_CLAMP, 0)).isEqualTo(0.9);
+        assertThat(fields.unit(Fields.DISTANCE_TO_CLAMP, 0).orElseThrow()).hasToString("km");
+    }
+
+    @Test
+    void whatMayMeanTwoColumnsIsAskedInAnyOrder() {
+        ListRows fields = fields("Water distance (km)").rows(Fields.LIST);
+        assertThat(fields.state(Fields.DISTANCE_TO_FILL_POINT, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(fields.state(Fields.DISTANCE_TO_WATERCOURSE, 0)).isEqualTo(ListRows.State.ASKED);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Time per load (min), Round time", "Load time (min), Fill time", "Mass empty (t), Unladen mass"})
+    void perIsAWordThatCounts(String header, String column) {
+        FoundLists found = ListFinder.find(
+                List.of(new SheetOf("Machines").row("Machine", "Type", header).row("Trailer", "trailer", 6)));
+        ColumnSpec spec = Machines.LIST.column(column).orElseThrow();
+        assertThat(found.rows(Machines.LIST).gives(spec, 0)).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Length of sheet (m)", "Wall length (m)", "Floor slope (%)", "Clamp road length (m)"})
+    void otherWordsMakeItAnotherThing(String header) {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Clamps")
+                .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", header)
+                .row("Main", "walled", 40, 12, 3, 7)));
+        assertThat(found.rows(Clamps.LIST).number(Clamps.LENGTH, 0)).isEqualTo(40);
+        assertThat(found.places().get(0).unrecognised()).containsExactly(header);
+    }
+}
