@@ -79,6 +79,7 @@ public final class Herds {
                             "feed demand"),
                     List.of(HOLDING, GROUP, HEAD, INTAKE, DM, DAYS, START, END, CLAMP))
             .identifiedBy(GROUP)
+            .otherwise(GROUP, "stock")
             .otherwiseMeasured(INTAKE, "silage, forage, grass silage, maize silage")
             .needsOneOf(List.of(DAYS), List.of(START, END))
             .needsHeaders(3);

@@ -38,6 +38,8 @@ final class UnitWords {
         add(Units.YD, "yd, yds, yard, yards");
         add(Units.MILE, "mile, miles, mi");
         add(Units.M2, "m2, m^2, sq m, sqm, square metre, square metres, square meter, square meters");
+        add(square(Units.FT), "ft2, ft^2, sq ft, sqft, sq feet, square foot, square feet");
+        add(square(Units.YD), "yd2, yd^2, sq yd, sqyd, sq yds, square yard, square yards");
         add(Units.HA, "ha, has, hectare, hectares, hect");
         add(Units.AC, "ac, acs, acre, acres, statute acre, statute acres");
         add(Units.M3, "m3, m^3, cu m, cum, cbm, cubic metre, cubic metres, cubic meter, cubic meters, bcm, lcm");
@@ -99,6 +101,11 @@ final class UnitWords {
         add(Units.GAL_US.over(Units.AC), "us gpa");
         add(List.of(Units.GAL_UK.over(Units.MIN), Units.GAL_US.over(Units.MIN)), "gpm");
         add(List.of(Units.GAL_UK.over(Units.H), Units.GAL_US.over(Units.H)), "gph");
+    }
+
+    private static Unit square(Unit length) {
+        return Unit.of(
+                length.symbol() + "2", Units.M2.dimension(), length.factor().times(length.factor()));
     }
 
     private static void add(Unit unit, String words) {

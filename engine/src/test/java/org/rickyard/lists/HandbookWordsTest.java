@@ -57,6 +57,19 @@ class HandbookWordsTest {
         assertThat(read(Clamps.LIST, header).column().name()).isEqualTo(column);
     }
 
+    /** An acre is 43,560 square feet and 4,840 square yards, by definition. */
+    @ParameterizedTest
+    @CsvSource({"Area (ft2), 43560", "Area (sq ft), 43560", "Area (square yards), 4840"})
+    void plotsAreMeasuredInSquareFeet(String header, double acre) {
+        ListRows fields = ListFinder.find(java.util.List.of(
+                        new SheetOf("Fields").row("Field", header, "Crop").row("Lawn", acre, "grass")))
+                .rows(Fields.LIST);
+        assertThat(fields.unit(Fields.AREA, 0)
+                        .orElseThrow()
+                        .convert(fields.number(Fields.AREA, 0), org.rickyard.quantity.Units.HA))
+                .isCloseTo(0.40468564224, within(1e-12));
+    }
+
     @Test
     void aTimeIsThatOfTheCourseBesideIt() {
         FoundLists found = ListFinder.find(java.util.List.of(new SheetOf("Machines")

@@ -56,4 +56,15 @@ class FreshDemandTest {
         assertThat(Math.floor(worked.number("feed-demand-fresh"))).isEqualTo(763);
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** Farmers Journal: 30 sucklers at 1.5 t a month for 4 months are 180 t (reference silage 6). */
+    @Test
+    @Tag("published")
+    void aColumnStockNamesTheGroups() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Herd", row("Stock", "Number", "t/head/month", "Months"), row("Sucklers", 30, 1.5, 4))
+                .run();
+        assertThat(worked.number("feed-demand-fresh", "Sucklers")).isCloseTo(180, within(0.5));
+        assertThat(worked.differences()).isEmpty();
+    }
 }
