@@ -101,7 +101,7 @@ public final class Jobs {
             .help("Day the crop is to be cut, grazed or picked.");
     /** Fit days. */
     public static final ColumnSpec WORKABLE_DAYS = number("Workable days", Quantities.WORKABLE_DAYS)
-            .also("workable, workable day share, fit days, days fit, suitable days")
+            .also("workable, workable day share")
             .help("Share of calendar days fit for the work.");
     /** Hours per day. */
     public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
@@ -186,6 +186,7 @@ public final class Jobs {
             .substitute(FIELD, BLOCK)
             .substitute(OPERATION, MIX, PRODUCT, DOSE, WATER_VOLUME)
             .unclear(List.of("rate"), WATER_VOLUME, DOSE)
+            .unclear(List.of("fit days", "days fit", "suitable days"), WORKABLE_DAYS, DAYS_AVAILABLE)
             .told("rate", DOSE, PRODUCT, WATER_VOLUME)
             .told("rate", DOSE, PRODUCT, DOSE_UNIT)
             .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")

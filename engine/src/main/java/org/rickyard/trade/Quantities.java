@@ -217,7 +217,7 @@ public final class Quantities {
     public static final Symbol NOZZLES = number("number of nozzles", Units.ONE, Range.of(1, 500), Range.of(1, 120), 0);
     /** Distance between nozzles along the boom. */
     public static final Symbol NOZZLE_SPACING =
-            number("nozzle spacing", Units.M, Range.of(0.2, 1), Range.of(0.25, 0.508), 3);
+            number("nozzle spacing", Units.M, Range.of(0.2, 1.2), Range.of(0.25, 0.508), 3);
     /** Size code of a nozzle: 4 for size 04, 2.5 for 025. */
     public static final Symbol NOZZLE_SIZE = number("nozzle size", Units.ONE, Range.above(0, 40), Range.of(0.5, 10), 1);
     /** Pressure at the nozzle. */

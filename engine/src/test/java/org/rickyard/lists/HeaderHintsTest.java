@@ -582,4 +582,22 @@ class HeaderHintsTest {
                                 && line.contains("says no unit and is read as kg DM a day")))
                 .isEqualTo(told);
     }
+
+    @Test
+    void fitDaysAreAShareOrACountAndAskedWhereNothingSaysWhich() {
+        FoundLists found = find(
+                new SheetOf("Fields").row("Field", "Area (ha)").row("Top", 6),
+                new SheetOf("Jobs")
+                        .row("Field", "Operation", "Machine", "Fit days")
+                        .row("Top", "mow", "M", 12),
+                new SheetOf("More jobs")
+                        .row("Field", "Operation", "Machine", "Suitable days (%)")
+                        .row("Top", "ted", "T", 60));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.state(Jobs.WORKABLE_DAYS, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(jobs.state(Jobs.DAYS_AVAILABLE, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(jobs.number(Jobs.WORKABLE_DAYS, 1)).isEqualTo(60);
+        assertThat(said(found)).anySatisfy(text -> assertThat(text)
+                .contains("\"Fit days\" could mean Workable days or Days available of Jobs"));
+    }
 }

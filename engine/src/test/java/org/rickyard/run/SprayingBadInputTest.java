@@ -88,7 +88,7 @@ class SprayingBadInputTest {
         FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 12, 1500, 50, 48, "04", 1.5, 4), JOB)
                 .run(folder);
         assertThat(run.at(Severity.STOP)).anySatisfy(message -> assertThat(message)
-                .startsWith("Machines!F2: Nozzle spacing 50 m cannot be: expected from 0.2 up to 1 m.")
+                .startsWith("Machines!F2: Nozzle spacing 50 m cannot be: expected from 0.2 up to 1.2 m.")
                 .contains("If it is centimetres, inches or feet, write that unit in the header"));
         assertThat(run.results("nozzle-output", "T1"))
                 .allSatisfy(result -> assertThat(result.number()).isEmpty());
