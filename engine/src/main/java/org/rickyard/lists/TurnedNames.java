@@ -13,8 +13,11 @@ import java.util.TreeSet;
  * would share is none.
  */
 final class TurnedNames {
-    /** Words that may be said or left out; "per" is none of them, for a time per load is no time to load. */
-    private static final Set<String> SMALL = Set.of("the", "a", "an", "of", "to", "from", "for", "at", "in", "on");
+    /**
+     * Words that may be said or left out; "per" is none of them, for a time per load is no time to load, and "in" is none,
+     * for it may be inches.
+     */
+    private static final Set<String> SMALL = Set.of("the", "a", "an", "of", "to", "from", "for", "at", "on");
 
     private final Map<Set<String>, ColumnSpec> columns = new HashMap<>();
     private final Set<Set<String>> shared = new HashSet<>();

@@ -55,4 +55,13 @@ class TurnedNamesTest {
         assertThat(found.rows(Clamps.LIST).number(Clamps.LENGTH, 0)).isEqualTo(40);
         assertThat(found.places().get(0).unrecognised()).containsExactly(header);
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Boundary, length of, in", "Length of boundary, in"})
+    void inchesAreNoSmallWord(String header) {
+        assertThat(fields(header).rows(Fields.LIST).unit(Fields.PERIMETER, 0).orElseThrow())
+                .hasToString("in");
+        assertThat(fields("Length (in) of boundary").rows(Fields.LIST).has(Fields.PERIMETER))
+                .isFalse();
+    }
 }
