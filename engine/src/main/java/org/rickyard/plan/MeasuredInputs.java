@@ -87,14 +87,19 @@ final class MeasuredInputs {
         boolean[] timed = new boolean[count];
         boolean[] wide = new boolean[count];
         boolean[] either = new boolean[count];
+        // Where one of two parts has no header there is nothing to fill in, and so no such measure.
+        boolean byWatch = machines.has(Machines.TIMED_DISTANCE) && machines.has(Machines.TIMED_SECONDS);
+        boolean byRows = machines.has(Machines.ROWS) && machines.has(Machines.ROW_WIDTH);
+        boolean byNozzles = machines.has(Machines.NOZZLES) && machines.has(Machines.NOZZLE_SPACING);
         for (int row = 0; row < count; row++) {
-            boolean rows = machines.isFilled(Machines.ROWS, row);
-            boolean nozzles = machines.isFilled(Machines.NOZZLES, row);
-            boolean spacing = machines.isFilled(Machines.NOZZLE_SPACING, row);
-            timed[row] =
-                    machines.isFilled(Machines.TIMED_DISTANCE, row) || machines.isFilled(Machines.TIMED_SECONDS, row);
+            boolean rows = byRows && machines.isFilled(Machines.ROWS, row);
+            boolean nozzles = byNozzles && machines.isFilled(Machines.NOZZLES, row);
+            boolean spacing = byNozzles && machines.isFilled(Machines.NOZZLE_SPACING, row);
+            timed[row] = byWatch
+                    && (machines.isFilled(Machines.TIMED_DISTANCE, row)
+                            || machines.isFilled(Machines.TIMED_SECONDS, row));
             wide[row] = rows || nozzles && spacing;
-            either[row] = rows || nozzles || spacing || machines.isFilled(Machines.ROW_WIDTH, row);
+            either[row] = rows || nozzles || spacing || byRows && machines.isFilled(Machines.ROW_WIDTH, row);
         }
         if (allTyped(machines, Machines.SPEED, timed)) {
             Arrays.fill(timed, false);

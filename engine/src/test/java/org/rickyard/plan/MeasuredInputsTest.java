@@ -133,4 +133,22 @@ class MeasuredInputsTest {
         assertThat(worked.result("work-rate").given()).isFalse();
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** Where the other part has no header there is no such measure, and the width is missing as ever. */
+    @Test
+    void rowsWithoutTheirWidthAreNoWidth() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 10, "grass"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "No. of rows", "Speed (km/h)", "Timed distance (m)"),
+                        row("M", "mower", 8, 10, 100))
+                .sheet("Jobs", row("Job", "Field", "Operation", "Machine"), row("1", "A", "mow", "M"))
+                .run();
+        assertThat(worked.result("work-rate").given()).isFalse();
+        assertThat(worked.result("work-rate").reason()).contains("working width missing");
+        assertThat(worked.plan().table("measured-widths").rows()).isZero();
+        assertThat(worked.plan().table("measured-speeds").rows()).isZero();
+        assertThat(worked.differences()).isEmpty();
+    }
 }
