@@ -192,6 +192,9 @@ final class Binder {
         ShownInCells shown = ShownInCells.of(table, sheetColumn, column);
         if (rest.isEmpty() && shown.unit() != null) {
             rest = shown.unit();
+            findings.add(Finding.note(
+                    table.address(table.headerRow, sheetColumn),
+                    "The unit of " + Words.quoted(header) + " is taken from how its cells are shown: " + rest + "."));
         }
         rest = column.isNumeric() ? HeaderUnit.whole(column, rest) : rest;
         HeaderText bare = heading.dated() ? HeaderText.of(header).withoutYear() : null;

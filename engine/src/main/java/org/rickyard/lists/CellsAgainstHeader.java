@@ -1,11 +1,16 @@
 package org.rickyard.lists;
 
 import java.util.List;
+import java.util.Set;
 
 /** Headers that are not what their words say, as the cells under them tell: numbers of rows, names of people. */
 final class CellsAgainstHeader {
     /** Columns that a lone "No." may mean. */
     private static final List<ColumnSpec> COUNTS = List.of(Machines.NUMBER, Herds.HEAD, Stocks.COUNT);
+
+    /** A number all the same, if one that must be typed in figures. */
+    private static final Set<String> NUMBER_WORDS =
+            Set.of("none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve");
 
     /** Larger numbers are none that stand for a word, as 1 does for yes and 360 for a digger. */
     private static final int FIRST_YEAR = 1000;
@@ -38,7 +43,9 @@ final class CellsAgainstHeader {
                     || !heading.isCertain()
                     || heading.settled()
                     || !COUNTS.contains(heading.column())
-                    || !HeaderText.of(headers[match.firstColumn() + i]).normal().equals("number")) {
+                    || !HeaderText.of(headers[match.firstColumn() + i]).normal().equals("number")
+                    || Words.normal(headers[match.firstColumn() + i])
+                            .equals(Words.normal(heading.column().name()))) {
                 continue;
             }
             int rows = countedUp(match.firstColumn() + i);
@@ -76,7 +83,9 @@ final class CellsAgainstHeader {
             boolean blank =
                     kind == Grid.Kind.BLANK || kind == Grid.Kind.TEXT && (text.isEmpty() || Words.marksBlank(text));
             boolean other = figures
-                    ? kind == Grid.Kind.TEXT && text.chars().noneMatch(Character::isDigit)
+                    ? kind == Grid.Kind.TEXT
+                            && text.chars().noneMatch(Character::isDigit)
+                            && !NUMBER_WORDS.contains(Words.normal(text))
                     : kind == Grid.Kind.NUMBER && grid.number(row, sheetColumn) > FIRST_YEAR;
             if (!blank && !other) {
                 return;

@@ -38,7 +38,7 @@ public final class Clamps {
     /** Floor width. */
     public static final ColumnSpec FLOOR_WIDTH = number("Floor width", Quantities.FLOOR_WIDTH)
             .needed()
-            .also("width between walls, mean width, average width, "
+            .also("width between walls, "
                     + "W, width, clamp width, bottom width, width at floor, base width, internal width, "
                     + "inside width, pit width, bunker width, silo width, bay width, internal floor width, "
                     + "width at base, width at bottom, width of floor, width of base")

@@ -207,8 +207,8 @@ final class HeaderHints {
                 findings.add(Finding.caution(
                         new CellAddress(grid.sheet(), headerRow, match.firstColumn() + i),
                         Words.quoted(header)
-                                + " is not read: each field is reckoned as cut once. Write the cuts on a list"
-                                + " Cuts (Field, Cut, Yield), with a row for each."));
+                                + " is not read: without a list Cuts (Field, Cut, Yield), with a row for each cut, a"
+                                + " field is reckoned as cut once."));
             }
         }
     }

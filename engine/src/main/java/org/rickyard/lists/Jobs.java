@@ -26,7 +26,7 @@ public final class Jobs {
     /** Where. */
     public static final ColumnSpec FIELD = text("Field", Quantities.FIELD)
             .needed()
-            .also("field name, parcel, paddock, enclosure, fields, location, field ref, "
+            .also("field name, parcel, paddock, enclosure, fields, field ref, "
                     + "field reference, where, field no, field or crop, "
                     + "field number, field id, paddock name, parcel name, field or block, field block crop, "
                     + "field block or crop, field crop block, field or crop or block, crop or field, field crop, "
@@ -87,7 +87,7 @@ public final class Jobs {
             .help("First day it may be done.");
     /** Last day. */
     public static final ColumnSpec LATEST = date("Latest", Quantities.LATEST)
-            .also("last day, to date, date to, done by, to be done by, "
+            .also("last day, to date, date to, to be done by, "
                     + "latest date, latest finish, finish by, end, end date, deadline, by, not after")
             .help("Last day it may be done.");
     /** Growth stage. */
@@ -190,6 +190,7 @@ public final class Jobs {
             .told("rate", DOSE, PRODUCT, WATER_VOLUME)
             .told("rate", DOSE, PRODUCT, DOSE_UNIT)
             .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")
+            .otherwise(FIELD, "location")
             .otherwise(OPERATION, "task")
             .otherwise(JOB, "task")
             .otherwise(

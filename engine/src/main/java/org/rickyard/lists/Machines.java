@@ -224,12 +224,11 @@ public final class Machines {
             .help("Seconds that run took.");
     /** A test with water. */
     public static final ColumnSpec TEST_AREA = number("Test area", Quantities.TEST_AREA)
-            .also("area tested, area sprayed, area covered, sprayed area, area sprayed in test, test plot")
+            .also("area tested, area sprayed, area sprayed in test, test plot")
             .help("Ground sprayed with water in a test.");
     /** The water used in it. */
     public static final ColumnSpec TEST_VOLUME = number("Test volume", Quantities.TEST_VOLUME)
-            .also(
-                    "water used in test, water used, volume used, volume sprayed, water sprayed, spray used, volume applied")
+            .also("water used in test, water used, volume used in test, volume sprayed in test")
             .help("Water used on the test area.");
     /** Road speed with a load. */
     public static final ColumnSpec ROAD_SPEED_LADEN = number("Road speed laden", Quantities.ROAD_SPEED_LADEN)

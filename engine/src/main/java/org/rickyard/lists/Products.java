@@ -44,7 +44,7 @@ public final class Products {
                     "Highest total dose", Quantities.HIGHEST_TOTAL_DOSE, Quantities.HIGHEST_CONCENTRATION)
             .also("maximum total dose, max total dose, season maximum, max total, max season dose, "
                     + "max dose per season, maximum dose per season, max dose per crop, maximum dose per crop, max dose per year, "
-                    + "maximum dose per year, max annual dose, maximum annual dose, season max, total dose, "
+                    + "maximum dose per year, max annual dose, maximum annual dose, season max, "
                     + "max total dose per season, maximum total dose per season, "
                     + "max per season, maximum per season, max per crop")
             .help("In a season or crop, from the label.");
@@ -56,10 +56,9 @@ public final class Products {
             .help("To one crop, from the label.");
     /** Days between. */
     public static final ColumnSpec LEAST_INTERVAL = number("Least interval", Quantities.LEAST_INTERVAL)
-            .also(
-                    "days between applications, application interval, spray interval, interval between sprays, min days between sprays, "
-                            + "minimum interval, min interval, interval, interval between applications, "
-                            + "retreatment interval")
+            .also("min days between sprays, "
+                    + "minimum interval, min interval, interval, interval between applications, "
+                    + "retreatment interval")
             .help("Days between two applications, from the label.");
     /** Days before harvest. */
     public static final ColumnSpec HARVEST_INTERVAL = number("Harvest interval", Quantities.HARVEST_INTERVAL)

@@ -12,8 +12,11 @@ import java.util.regex.Pattern;
  */
 final class ProductsInARow {
     /** A single digit that counts products and is no part of a unit or of a longer number. */
-    private static final Pattern NUMBER = Pattern.compile(
-            "(?i)(?<=[\\p{L}\\s.#])\\s*(?:\\bno\\.?\\s*|#\\s*)?(?<![\\d.,])([1-9])(?![\\p{L}\\d.,/%²³])");
+    private static final Pattern NUMBER =
+            Pattern.compile("(?i)^[^(\\[{,:]*?(?<=[\\p{L}\\s.#])(?<!\\b(?:m|cm|mm|ft|in|yd|dm))"
+                    + "(\\s*(?:\\bno\\.?\\s*|#\\s*)?(?<![\\d.,])([1-9]))(?![\\p{L}\\d.,/%²³])");
+
+    private static final String UNIT = "unit";
 
     /** One header that is of a product: which column, by which number (0 for none), and where. */
     private record Part(int place, int number, String name, Vocabulary.Heading heading) {
@@ -48,12 +51,16 @@ final class ProductsInARow {
         if (columns.isEmpty() || !number.find()) {
             return null;
         }
-        Vocabulary.Heading heading = vocabulary.read(HeaderText.of(without(header.raw(), number)));
+        HeaderText bare = HeaderText.of(without(header.raw(), number));
+        if (bare.normal().equals(UNIT)) {
+            return new Vocabulary.Heading(List.of(columns.get(2)), "", 2, false, null);
+        }
+        Vocabulary.Heading heading = vocabulary.read(bare);
         return heading != null && heading.candidates().stream().anyMatch(columns::contains) ? heading : null;
     }
 
     private static String without(String header, Matcher number) {
-        return header.substring(0, number.start()) + header.substring(number.end());
+        return header.substring(0, number.start(1)) + header.substring(number.end(1));
     }
 
     /**
@@ -79,7 +86,7 @@ final class ProductsInARow {
                 boolean numbered = number.find();
                 Part part = new Part(
                         i,
-                        numbered ? Integer.parseInt(number.group(1)) : 0,
+                        numbered ? Integer.parseInt(number.group(2)) : 0,
                         HeaderText.normal(numbered ? without(header, number) : header),
                         heading.as(column, heading.rest()));
                 (part.is(columns.get(0)) ? products : others).add(part);
@@ -112,8 +119,10 @@ final class ProductsInARow {
                 .distinct()
                 .count();
         long bare = products.stream().filter(part -> part.number() == 0).count();
+        boolean orphans = others.stream().anyMatch(part -> part.number() > 0 && productOf(part) == null);
         return products.size() > 1
                 && sameName
+                && !orphans
                 && (bare == products.size() || numbers + Math.min(bare, 1) == products.size())
                 && columns.stream().skip(1).allMatch(this::isSpreadEvenly);
     }

@@ -210,9 +210,14 @@ final class RowReader {
             return;
         }
         int row = table.row(table.count() - 1);
-        if (verdict == SumOfRows.Verdict.SURELY) {
+        if (verdict != SumOfRows.Verdict.PERHAPS) {
             table.dropLast();
-            note(row, "This row of totals is not read as a row of " + name() + ": its figures sum up those above it.");
+            note(
+                    row,
+                    verdict == SumOfRows.Verdict.MEANS
+                            ? "This row of means is not read as a row of " + name() + "."
+                            : "This row of totals is not read as a row of " + name()
+                                    + ": its figures sum up those above it.");
         } else {
             findings.add(Finding.caution(
                     table.address(row, identity.length > 0 ? identity[0] : table.firstColumn),

@@ -14,21 +14,24 @@ import org.rickyard.quantity.Units;
  * width.
  *
  * @param units the different ones, as they are shown
+ * @param notAll whether other numbers of the column are shown without one
  */
-record ShownInCells(ColumnSpec column, List<String> units) {
+record ShownInCells(ColumnSpec column, List<String> units, boolean notAll) {
     private static final int MOST = 3;
 
     static ShownInCells of(FoundTable table, int sheetColumn, ColumnSpec column) {
         List<String> units = new ArrayList<>();
+        boolean bare = false;
         if (table.grid.showsUnits(sheetColumn) && isMeasured(column)) {
             for (int i = 0; i < table.count() && units.size() < MOST; i++) {
                 String shown = table.grid.shownUnit(table.row(i), sheetColumn);
+                bare |= shown.isEmpty() && table.grid.kind(table.row(i), sheetColumn) == Grid.Kind.NUMBER;
                 if (!shown.isEmpty() && !units.contains(shown) && HeaderUnit.fits(column, shown)) {
                     units.add(shown);
                 }
             }
         }
-        return new ShownInCells(column, List.copyOf(units));
+        return new ShownInCells(column, List.copyOf(units), bare);
     }
 
     private static boolean isMeasured(ColumnSpec column) {
@@ -51,6 +54,10 @@ record ShownInCells(ColumnSpec column, List<String> units) {
      * @param rest what the header says beside its name, "" if nothing
      */
     String doubt(Unit unit, String rest, CustomaryUnits customary) {
+        if (notAll && units.contains(rest)) {
+            return "Some of its cells are shown in " + units.get(0)
+                    + ", others without a unit: write it in the header.";
+        }
         for (String shown : units) {
             if (!isSame(shown, unit, rest, customary)) {
                 String said = units.contains(rest)

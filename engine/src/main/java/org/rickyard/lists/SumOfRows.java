@@ -14,13 +14,21 @@ final class SumOfRows {
         NONE,
         /** One figure that is the sum of those above: it may be chance. */
         PERHAPS,
-        /** A row of totals or means. */
-        SURELY
+        /** A row of totals. */
+        TOTALS,
+        /** A row of means. */
+        MEANS
     }
 
-    /** Names of rows that are about all the rows above. */
+    /** The lists whose figures can be added up; "all" in a list of jobs is what they are done on. */
+    private static final Set<ListSpec> OF_AMOUNTS = Set.of(Fields.LIST, Stocks.LIST, Herds.LIST);
+
+    /** Names of rows of means. */
+    private static final Set<String> OF_MEANS = Set.of("avg", "ave", "average ...", "mean ...");
+
+    /** Names of rows that are about all the rows above; dots stand for what may follow. */
     private static final Set<String> OF_ALL =
-            Set.of("all", "whole farm", "farm", "avg", "ave", "average", "mean", "overall", "everything", "sum", "σ");
+            Set.of("", "all", "whole farm", "farm", "overall", "everything", "sum", "σ", "total ...", "sum ...");
 
     private final FoundTable table;
     private final Grid grid;
@@ -43,13 +51,14 @@ final class SumOfRows {
     /** What the last row of the list is. */
     Verdict ofLastRow() {
         int last = table.count() - 1;
-        if (last < 2) {
+        if (last < 2 || !OF_AMOUNTS.contains(table.roles.get(0).vocabulary().spec)) {
             return Verdict.NONE;
         }
         int row = table.row(last);
         int filled = 0;
         int sums = 0;
         int means = 0;
+        int either = 0;
         int measured = 0;
         for (int column : numeric) {
             if (grid.kind(row, column) == Grid.Kind.NUMBER) {
@@ -66,8 +75,10 @@ final class SumOfRows {
                 boolean summed = numbers > 1 && sum > 0 && isRounded(value, sum);
                 sums += summed ? 1 : 0;
                 measured += summed && table.measures(column) ? 1 : 0;
-                means += numbers > 1 && sum > 0 && (summed || isRounded(value, sum / numbers)) ? 1 : 0;
-                if (filled == 1 && means == 0) {
+                means += numbers > 1 && sum > 0 && isRounded(value, sum / numbers) ? 1 : 0;
+                // A share or a yield in a row of totals is the mean of those above.
+                either += summed || numbers > 1 && sum > 0 && isRounded(value, sum / numbers) ? 1 : 0;
+                if (filled == 1 && either == 0) {
                     return Verdict.NONE;
                 }
             }
@@ -75,26 +86,23 @@ final class SumOfRows {
         if (filled == 0) {
             return Verdict.NONE;
         }
-        boolean called = isCalledAll(row);
-        if (called && means == filled
-                || sums == filled && filled > 1 && measured > 0 && saysLessThanTheOthers(row, last)) {
-            return Verdict.SURELY;
+        if (isCalled(row, OF_MEANS) && means == filled) {
+            return Verdict.MEANS;
+        }
+        boolean called = isCalled(row, OF_ALL) && either == filled && sums > 0;
+        if (called || sums == filled && filled > 1 && measured > 0 && saysLessThanTheOthers(row, last)) {
+            return Verdict.TOTALS;
         }
         // Small counts, as 1, 2 and 3, often happen to be sums.
         return sums == filled && measured > 0 ? Verdict.PERHAPS : Verdict.NONE;
     }
 
-    /** "All", "Total Skel Beck", or a sign without letters. */
-    private boolean isCalledAll(int row) {
+    /** Whether it is called so: "All", "Total Skel Beck", or a sign without letters. */
+    private boolean isCalled(int row, Set<String> names) {
         for (int column : identity) {
             if (grid.kind(row, column) == Grid.Kind.TEXT) {
                 String name = Words.normal(grid.text(row, column));
-                String first = name.split(" ")[0];
-                if (OF_ALL.contains(name)
-                        || name.isEmpty()
-                        || first.equals("total")
-                        || first.equals("sum")
-                        || first.equals("average")) {
+                if (names.contains(name) || names.contains(name.split(" ")[0] + " ...")) {
                     return true;
                 }
             }

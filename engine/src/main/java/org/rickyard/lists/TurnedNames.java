@@ -19,13 +19,17 @@ final class TurnedNames {
      */
     private static final Set<String> SMALL = Set.of("the", "a", "an", "of", "to", "from", "for", "at", "on");
 
+    /** Words whose place decides: "after job" is the job before, "job after" the one behind it; "date fed" is a day. */
+    private static final Set<String> IN_ORDER = Set.of("after", "before", "by", "until", "date", "day");
+
     private final Map<Set<String>, ColumnSpec> columns = new HashMap<>();
     private final Set<Set<String>> shared = new HashSet<>();
 
     /** Takes a name of a column, in normal form. */
     void learn(String name, ColumnSpec column) {
         Set<String> words = words(List.of(name.split(" ")));
-        ColumnSpec known = words.size() < 2 ? column : columns.putIfAbsent(words, column);
+        boolean turns = words.size() > 1 && words.stream().noneMatch(IN_ORDER::contains);
+        ColumnSpec known = !turns ? column : columns.putIfAbsent(words, column);
         if (known != null && known != column) {
             shared.add(words);
         }

@@ -246,4 +246,24 @@ class HeadersOfOtherThingsTest {
                 .row("Alpha", "L", 1, 3));
         assertThat(found.rows(Products.LIST).has(Products.PACK_SIZE)).isFalse();
     }
+
+    @Test
+    void aColumnOfTheListsOwnNameIsThatColumnWhateverItsCells() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Number")
+                .row("A", "trailer", 1)
+                .row("B", "trailer", 2)
+                .row("C", "trailer", 3));
+        assertThat(found.rows(Machines.LIST).number(Machines.NUMBER, 2)).isEqualTo(3);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void numbersInWordsAreAskedAndNotPassedOver() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Operators")
+                .row("A", "forager", "two")
+                .row("B", "mower", "one"));
+        assertThat(found.rows(Machines.LIST).state(Machines.CREW, 0)).isEqualTo(ListRows.State.NOT_READABLE);
+    }
 }

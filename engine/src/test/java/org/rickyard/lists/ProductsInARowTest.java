@@ -97,6 +97,25 @@ class ProductsInARowTest {
     }
 
     @Test
+    void aNumberedUnitIsTheDosesUnit() {
+        FoundLists found = jobs(
+                row("Field", "Machine", "Product 1", "Dose 1", "Unit 1", "Product 2", "Dose 2", "Unit 2"),
+                row("Top", "Sprayer", "Aq", 500, "ml/ha", "Bel", 200, "g/ha"));
+        assertThat(read(found.rows(Jobs.LIST))).containsExactly("Top: Aq 500.0 ml/ha", "Top: Bel 200.0 g/ha");
+    }
+
+    /** The 2 of a square metre numbers no product. */
+    @Test
+    void thePowerOfAUnitIsNoNumber() {
+        FoundLists found = jobs(
+                row("Field", "Machine", "Product", "Dose (g/m2)", "Product", "Dose (g/m2)"),
+                row("Top", "Sprayer", "Aq", 1, "Bel", 2));
+        assertThat(read(found.rows(Jobs.LIST))).containsExactly("Top: Aq 1.0 g/m2", "Top: Bel 2.0 g/m2");
+        FoundLists one = jobs(row("Field", "Machine", "Product", "Dose (g/m2)"), row("Top", "Sprayer", "Aq", 1));
+        assertThat(read(one.rows(Jobs.LIST))).containsExactly("Top: Aq 1.0 g/m2");
+    }
+
+    @Test
     void mixesMayHoldTheirProductsInOneRow() {
         FoundLists found = ListFinder.find(List.of(new SheetOf("Mixes")
                 .row("Mix", "Product 1", "Dose 1 (L/ha)", "Product 2", "Dose 2 (L/ha)")

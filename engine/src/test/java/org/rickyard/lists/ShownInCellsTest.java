@@ -33,7 +33,16 @@ class ShownInCellsTest {
     void theUnitThatTheFormatShowsIsTheUnit() {
         FoundLists found = find(mowers("Working width", "ft", "feet"));
         assertThat(found.rows(Machines.LIST).unit(Machines.WORKING_WIDTH, 1)).contains(Units.FT);
-        assertThat(found.findings()).isEmpty();
+        assertThat(found.findings())
+                .extracting(Finding::message)
+                .containsExactly("The unit of \"Working width\" is taken from how its cells are shown: ft.");
+    }
+
+    @Test
+    void aColumnOfWhichSomeCellsShowAUnitIsAsked() {
+        FoundLists found = find(mowers("Working width", "ft", ""));
+        assertThat(found.rows(Machines.LIST).state(Machines.WORKING_WIDTH, 1)).isEqualTo(ListRows.State.ASKED);
+        assertThat(stops(found).get(0)).contains("Some of its cells are shown in ft, others without a unit");
     }
 
     @Test
@@ -68,7 +77,9 @@ class ShownInCellsTest {
                 .shown(1, 1, "ml/ha"));
         assertThat(found.rows(Products.LIST).unit(Products.DOSE, 0).orElseThrow())
                 .hasToString("ml/ha");
-        assertThat(found.findings()).isEmpty();
+        assertThat(found.findings())
+                .extracting(Finding::message)
+                .containsExactly("The unit of \"Dose\" is taken from how its cells are shown: ml/ha.");
     }
 
     @Test

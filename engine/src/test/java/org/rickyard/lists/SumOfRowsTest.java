@@ -60,4 +60,22 @@ class SumOfRowsTest {
         assertThat(found.rows(Fields.LIST).size()).isEqualTo(3);
         assertThat(found.findings()).isEmpty();
     }
+
+    /** "all" is where a job is done, and doses that are alike are each other's mean. */
+    @Test
+    void jobsOnAllFieldsAndMixesAreNoSums() {
+        FoundLists found = ListFinder.find(List.of(
+                new SheetOf("Jobs")
+                        .row("Field", "Machine", "Product", "Dose (L/ha)", "Water volume (L/ha)")
+                        .row("A", "Sprayer", "Alpha", 1, 200)
+                        .row("B", "Sprayer", "Alpha", 1, 200)
+                        .row("all", "Sprayer", "Beta", 1, 200),
+                new SheetOf("Mixes")
+                        .row("Mix", "Product", "Dose (L/ha)")
+                        .row("T1", "Alpha", 1)
+                        .row("T2", "Beta", 1)
+                        .row("Total kill", "Cor", 1)));
+        assertThat(found.rows(Jobs.LIST).size()).isEqualTo(3);
+        assertThat(found.rows(Mixes.LIST).size()).isEqualTo(3);
+    }
 }

@@ -64,4 +64,17 @@ class TurnedNamesTest {
         assertThat(fields("Length (in) of boundary").rows(Fields.LIST).has(Fields.PERIMETER))
                 .isFalse();
     }
+
+    /** The job behind is not the job before, and the day of feeding is no amount fed. */
+    @Test
+    void whereTheirPlaceDecidesWordsAreNotTurned() {
+        FoundLists found = ListFinder.find(List.of(
+                new SheetOf("Jobs")
+                        .row("Field", "Operation", "Machine", "Job after", "Done by")
+                        .row("A", "mow", "Mower", "Ted", "Tom"),
+                new SheetOf("Stocks").row("Store", "Amount (t)", "Date fed").row("Pit", 100, "May")));
+        assertThat(found.rows(Jobs.LIST).has(Jobs.AFTER)).isFalse();
+        assertThat(found.rows(Jobs.LIST).has(Jobs.LATEST)).isFalse();
+        assertThat(found.rows(Stocks.LIST).has(Stocks.ALREADY_FED)).isFalse();
+    }
 }

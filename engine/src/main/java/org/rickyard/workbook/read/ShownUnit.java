@@ -8,6 +8,7 @@ final class ShownUnit {
     static String ofCode(String code) {
         StringBuilder text = new StringBuilder();
         boolean number = false;
+        boolean scaled = false;
         int i = 0;
         if (code.regionMatches(true, 0, "general", 0, "general".length())) {
             number = true;
@@ -17,7 +18,7 @@ final class ShownUnit {
             char c = code.charAt(i);
             switch (c) {
                 case ';' -> {
-                    return unit(number, text);
+                    return scaled ? "" : unit(number, text);
                 }
                 case '"' -> {
                     int close = code.indexOf('"', i + 1);
@@ -38,13 +39,16 @@ final class ShownUnit {
                 }
                 case '0', '#', '?' -> {
                     number = true;
+                    scaled = false;
                     text.setLength(0);
                 }
-                case '.', ',' -> {}
+                case '.' -> {}
+                // A comma behind the last digit shows thousands: the unit is then not that of the number held.
+                case ',' -> scaled = number;
                 default -> text.append(c);
             }
         }
-        return unit(number, text);
+        return scaled ? "" : unit(number, text);
     }
 
     private static String unit(boolean number, StringBuilder text) {

@@ -37,6 +37,8 @@ class ShownUnitTest {
                 "# ?/? | nothing",
                 "_-* #,##0.00_-;-* #,##0.00_- | nothing",
                 "#,##0_);(#,##0) | nothing",
+                "0.0,\" t\" | nothing",
+                "#,##0,\" t\" | nothing",
                 "@ | nothing",
                 "\"ca. \"0 | nothing",
                 "0% | nothing",
