@@ -15,6 +15,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
 import org.rickyard.trade.workrate.StageRates;
 
 /** Makes the tables of power, fuel, labour and money. */
@@ -143,7 +144,22 @@ final class CostFamily {
                 .with(
                         StageRates.ALIKE,
                         rows.stream().mapToDouble(WorkRows.Work::alike).toArray());
+        sources.only(Quantities.FUEL_FOR_AREA, notByTheHour(rows));
         return FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field));
+    }
+
+    /** A machine's own fuel by the hour goes before its tractor's by the hectare. */
+    private boolean[] notByTheHour(List<WorkRows.Work> rows) {
+        boolean[] applies = new boolean[rows.size()];
+        for (int i = 0; i < applies.length; i++) {
+            int machine = rows.get(i).machine();
+            applies[i] = machine < 0
+                    || !machines.isFilled(Machines.FUEL, machine)
+                    || machines.unit(Machines.FUEL, machine)
+                            .map(unit -> unit.isCompatible(Quantities.FUEL_FOR_AREA.unit()))
+                            .orElse(true);
+        }
+        return applies;
     }
 
     /** Each job's number. */

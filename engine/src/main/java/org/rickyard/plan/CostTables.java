@@ -116,7 +116,10 @@ final class CostTables {
                         Quantities.FUEL_RATE,
                         Candidate.typed(Role.MACHINE, Machines.FUEL),
                         Candidate.typed(Role.TRACTOR, Machines.FUEL)),
-                Names.optional(Quantities.FUEL_FOR_AREA, Candidate.typed(Role.MACHINE, Machines.FUEL)),
+                Names.optional(
+                        Quantities.FUEL_FOR_AREA,
+                        Candidate.typed(Role.MACHINE, Machines.FUEL),
+                        Candidate.typed(Role.TRACTOR, Machines.FUEL)),
                 Names.optional(Quantities.CREW, Candidate.typed(Role.MACHINE, Machines.CREW)),
                 Names.optional(
                         Quantities.HOURS_PER_DAY,

@@ -49,7 +49,7 @@ final class MeasuredInputs {
 
     private static TableSpec table(
             String id, Symbol key, String sheet, String title, List<TableColumn> parts, Formula formula) {
-        List<TableColumn> columns = new ArrayList<>(List.of(Names.MACHINE_HOLDING, Names.MACHINE));
+        List<TableColumn> columns = new ArrayList<>(List.of(Names.MACHINE_HOLDING, Names.MACHINE, Names.MACHINE_TYPE));
         columns.addAll(parts);
         columns.add(TableColumn.Calculated.aside(formula));
         columns.add(new TableColumn.Key(key));
@@ -93,8 +93,10 @@ final class MeasuredInputs {
         boolean byNozzles = machines.has(Machines.NOZZLES) && machines.has(Machines.NOZZLE_SPACING);
         for (int row = 0; row < count; row++) {
             boolean rows = byRows && machines.isFilled(Machines.ROWS, row);
-            boolean nozzles = byNozzles && machines.isFilled(Machines.NOZZLES, row);
-            boolean spacing = byNozzles && machines.isFilled(Machines.NOZZLE_SPACING, row);
+            // Along a boom nozzles stand side by side; on other sprayers they stand above each other.
+            boolean boom = byNozzles && machines.text(Machines.TYPE, row).equals("sprayer");
+            boolean nozzles = boom && machines.isFilled(Machines.NOZZLES, row);
+            boolean spacing = boom && machines.isFilled(Machines.NOZZLE_SPACING, row);
             timed[row] = byWatch
                     && (machines.isFilled(Machines.TIMED_DISTANCE, row)
                             || machines.isFilled(Machines.TIMED_SECONDS, row));

@@ -14,6 +14,12 @@ import org.rickyard.lists.Machines;
 
 /** Which list rows each row of a result table is joined from, and the keys by which tables are joined. */
 public final class RowSources {
+    /**
+     * Columns that measure one quantity or another, as their header or its unit says: one sheet's header may say
+     * otherwise than another's, so all rows of the list are asked.
+     */
+    private static final Set<ColumnSpec> MEASURED_BY_HEADER = Set.of(Machines.FUEL, Machines.OVERLAP, Herds.INTAKE);
+
     private final int rows;
     private final Map<Role, ListRows> lists = new EnumMap<>(Role.class);
     private final Map<Role, int[]> listRows = new EnumMap<>(Role.class);
@@ -90,9 +96,6 @@ public final class RowSources {
         ListRows list = lists.get(place.role());
         return list != null && list.has(place.column());
     }
-
-    /** Columns that are measured in one way or another, by what their header says and no row can change. */
-    private static final Set<ColumnSpec> MEASURED_BY_HEADER = Set.of(Machines.FUEL, Machines.OVERLAP, Herds.INTAKE);
 
     /** Whether a place a value may be typed can hold one of this quantity: under "Fuel (L/h)" no litres of a hectare stand. */
     boolean canFill(Candidate place, Symbol symbol) {

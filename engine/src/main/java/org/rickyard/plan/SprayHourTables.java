@@ -273,12 +273,14 @@ final class SprayHourTables {
                     List.of(
                             Names.MACHINE_HOLDING,
                             Names.MACHINE,
+                            Names.MACHINE_TYPE,
                             Names.optional(Quantities.TOTAL_FLOW, Candidate.typed(Role.MACHINE, Machines.TOTAL_FLOW)),
                             Names.optional(Quantities.NOZZLE_FLOW, Candidate.typed(Role.MACHINE, Machines.NOZZLE_FLOW)),
                             Names.link(Quantities.NOZZLE_SIZE, Candidate.typed(Role.MACHINE, Machines.NOZZLE_SIZE)),
                             Names.link(Quantities.PRESSURE, Candidate.typed(Role.MACHINE, Machines.WORKING_PRESSURE)),
                             Names.link(Quantities.SPEED, Candidate.typed(Role.MACHINE, Machines.SPEED)),
                             SprayColumns.WORKING_WIDTH,
+                            Names.link(Quantities.NOZZLES, Candidate.typed(Role.MACHINE, Machines.NOZZLES)),
                             Names.link(
                                     Quantities.NOZZLE_SPACING, Candidate.typed(Role.MACHINE, Machines.NOZZLE_SPACING)),
                             TableColumn.Calculated.aside(FlowRates.FLOW_OF_NOZZLE),

@@ -81,9 +81,9 @@ public final class Keys {
     /** Where a nozzle test's first row stands. */
     public static final Symbol TEST_POSITION = key("row of the test");
 
-    /** A machine's number in the machine list where its speed was timed and is not typed; otherwise 0. */
+    /** A machine's number in list order, for its speed by the watch; 0 where a row has no machine. */
     public static final Symbol TIMED_KEY = key("timed machine");
-    /** A machine's number in the machine list where its width is made of rows and is not typed; otherwise 0. */
+    /** A machine's number in list order, for its width of rows or nozzles; 0 where a row has no machine. */
     public static final Symbol ROWS_KEY = key("machine of rows");
 
     private static Symbol key(String name) {

@@ -95,4 +95,52 @@ class FlowRatesTest {
         assertThat(worked.number("rate-from-flow")).isCloseTo(150, within(1e-9));
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** 12 nozzles of 1.5 L/min at 6 km/h in rows of 4 m: 18 × 600 ÷ (6 × 4) is 450 L/ha; their spacing says nothing. */
+    @Test
+    @Tag("derived")
+    void nozzlesAboveEachOtherAreAllCounted() {
+        SeasonBook.Worked worked = sprayer(
+                row(
+                        "Sprayer",
+                        "Type",
+                        "Working width (m)",
+                        "Speed (km/h)",
+                        "Nozzle flow (L/min)",
+                        "Number of nozzles",
+                        "Nozzle spacing (m)"),
+                "Blower",
+                "air-blast sprayer",
+                4,
+                6,
+                1.5,
+                12,
+                0.25);
+        assertThat(worked.number("rate-from-flow")).isCloseTo(450, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** Without the count of its nozzles an air-blast sprayer has no rate, though their spacing be typed. */
+    @Test
+    void aSpacingOfNozzlesAboveEachOtherGivesNoRate() {
+        SeasonBook.Worked worked = sprayer(
+                row(
+                        "Sprayer",
+                        "Type",
+                        "Working width (m)",
+                        "Speed (km/h)",
+                        "Nozzle flow (L/min)",
+                        "Number of nozzles",
+                        "Nozzle spacing (m)"),
+                "Blower",
+                "air-blast sprayer",
+                4,
+                6,
+                1.5,
+                null,
+                0.25);
+        assertThat(worked.result("rate-from-flow").given()).isFalse();
+        assertThat(worked.result("rate-from-flow").reason()).contains("number of nozzles missing (Sprayers!F2)");
+        assertThat(worked.differences()).isEmpty();
+    }
 }

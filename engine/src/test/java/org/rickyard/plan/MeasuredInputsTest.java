@@ -151,4 +151,32 @@ class MeasuredInputsTest {
         assertThat(worked.plan().table("measured-speeds").rows()).isZero();
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** Nozzles of an air-blast sprayer stand above each other: their spacing is no width along the ground. */
+    @Test
+    void nozzlesAboveEachOtherMakeNoWidth() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 10, "apples"), row("B", 10, "wheat"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Width (m)", "Number of nozzles", "Nozzle spacing (m)", "Speed (km/h)"),
+                        row("Blower", "air-blast sprayer", null, 12, 0.25, 6),
+                        row("Mower", "mower", null, null, null, 6),
+                        row("Boom", "sprayer", null, 48, 0.5, 6))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                        row("1", "A", "spray", "Blower", 400),
+                        row("2", "B", "mow", "Mower", null),
+                        row("3", "B", "spray", "Boom", 200))
+                .run();
+        assertThat(worked.result("spot-work-rate", "1").given()).isFalse();
+        assertThat(worked.result("spot-work-rate", "1").reason())
+                .contains("width of the machine missing (Machines!C2)");
+        assertThat(worked.result("spot-work-rate", "2").reason())
+                .contains("width of the machine missing (Machines!C3)");
+        // 24 m at 6 km/h.
+        assertThat(worked.number("spot-work-rate", "3")).isCloseTo(14.4, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
 }

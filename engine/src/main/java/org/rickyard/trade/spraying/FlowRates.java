@@ -5,6 +5,8 @@ import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.MACHINE_TYPE;
+import static org.rickyard.trade.Quantities.NOZZLES;
 import static org.rickyard.trade.Quantities.NOZZLE_FLOW;
 import static org.rickyard.trade.Quantities.NOZZLE_SIZE;
 import static org.rickyard.trade.Quantities.NOZZLE_SPACING;
@@ -71,20 +73,26 @@ public final class FlowRates {
             choice(
                     Condition.typed(TOTAL_FLOW),
                     value(TOTAL_FLOW).over(value(SPEED).times(WORKING_WIDTH)),
-                    value(FLOW_EACH).over(value(SPEED).times(NOZZLE_SPACING))),
+                    choice(
+                            Condition.is(MACHINE_TYPE, "sprayer"),
+                            value(FLOW_EACH).over(value(SPEED).times(NOZZLE_SPACING)),
+                            value(FLOW_EACH).times(NOZZLES).over(value(SPEED).times(WORKING_WIDTH)))),
             SpraySources.FARM_PRESS,
-            "the whole flow over the width it is sprayed on, or one nozzle's over its spacing",
+            "the whole flow over the width it is sprayed on, or along a boom one nozzle's over its spacing; nozzles that"
+                    + " stand above each other, as on an air-blast sprayer, are all counted",
             examples());
 
     private static List<WorkedExample> examples() {
         List<WorkedExample> examples = new ArrayList<>(List.of(
                 WorkedExample.from(SpraySources.FARM_PRESS)
+                        .with(MACHINE_TYPE, "sprayer")
                         .with(FLOW_EACH, 1.3)
                         .with(SPEED, 7.8)
                         .with(NOZZLE_SPACING, 0.5)
                         .with(WORKING_WIDTH, 12)
                         .gives(200, Units.L_PER_HA, 6),
                 WorkedExample.from(SpraySources.TRADE)
+                        .with(MACHINE_TYPE, "sprayer")
                         .with(FLOW_EACH, 1.583)
                         .with(SPEED, 10)
                         .with(NOZZLE_SPACING, 0.5)
@@ -98,9 +106,18 @@ public final class FlowRates {
                         .with(TOTAL_FLOW, 1)
                         .with(SPEED, 4)
                         .with(WORKING_WIDTH, 1)
-                        .gives(150, Units.L_PER_HA, 6)));
+                        .gives(150, Units.L_PER_HA, 6),
+                WorkedExample.from(Source.derived("12 nozzles of 1.5 L/min are 18 L/min; × 600 ÷ (6 km/h × 4 m)"))
+                        .with(MACHINE_TYPE, "air-blast sprayer")
+                        .with(FLOW_EACH, 1.5)
+                        .with(NOZZLES, 12)
+                        .with(NOZZLE_SPACING, 0.25)
+                        .with(SPEED, 6)
+                        .with(WORKING_WIDTH, 4)
+                        .gives(450, Units.L_PER_HA, 6)));
         for (SpraySources.AlbertaCell cell : SpraySources.ALBERTA_TABLE) {
             examples.add(WorkedExample.from(SpraySources.ALBERTA)
+                    .with(MACHINE_TYPE, "sprayer")
                     .with(FLOW_EACH, cell.flow())
                     .with(SPEED, cell.speed())
                     .with(NOZZLE_SPACING, 0.5)

@@ -3,6 +3,7 @@ package org.rickyard.trade.workrate;
 import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.MACHINE_TYPE;
 import static org.rickyard.trade.Quantities.NOZZLES;
 import static org.rickyard.trade.Quantities.NOZZLE_SPACING;
 import static org.rickyard.trade.Quantities.ROWS;
@@ -62,14 +63,21 @@ public final class MeasuredMachine {
                             .with(TIMED_SECONDS, 27)
                             .givesWithin(5, Units.MPH, 0.06)));
 
-    /** {@code width-of-rows}: rows × width of each, or nozzles × their spacing. */
+    /**
+     * {@code width-of-rows}: rows × width of each, or a boom's nozzles × their spacing. The nozzles of other sprayers
+     * stand above each other or sweep, and make no width.
+     */
     public static final Formula WIDTH_OF_ROWS = new Formula(
             "width-of-rows",
             MADE_WIDTH,
             choice(
                     Condition.typed(ROWS),
                     value(ROWS).times(ROW_WIDTH),
-                    value(NOZZLES).times(NOZZLE_SPACING)),
+                    value(NOZZLES)
+                            .times(NOZZLE_SPACING)
+                            .onlyWhen(
+                                    Condition.is(MACHINE_TYPE, "sprayer"),
+                                    "it is no boom whose nozzles would make a width")),
             Source.published(
                     "GRDC, Spray Application Manual, module 8.3: width is the count of nozzles × their spacing;"
                             + " rows, furrows and knives alike"),
@@ -80,6 +88,7 @@ public final class MeasuredMachine {
                             .with(ROW_WIDTH, 16, Units.IN)
                             .gives(8, Units.FT, 6),
                     WorkedExample.from(Source.derived("48 nozzles at 0.5 m; a row's width alone says nothing"))
+                            .with(MACHINE_TYPE, "sprayer")
                             .with(ROW_WIDTH, 0.75)
                             .with(NOZZLES, 48)
                             .with(NOZZLE_SPACING, 0.5)
