@@ -17,8 +17,9 @@ import org.rickyard.quantity.Units;
  * @param unit what follows the number
  */
 record AmountText(String text, double value, String unit) {
-    private static final Pattern ACRES_ROODS_PERCHES = Pattern.compile(
-            "(\\d+) ?(?:a|ac|acres?)[ ,.-]*(\\d+) ?(?:r|rds?|roods?)[ ,.-]*(\\d+(?:\\.\\d+)?) ?(?:p|perch|perches|poles?)\\.?");
+    private static final Pattern ACRES_ROODS_PERCHES =
+            Pattern.compile("(\\d+) ?(?:a|ac|acres?)[ ,.-]*(\\d+) ?(?:r|rds?|roods?)[ ,.-]*(\\d+(?:\\.\\d+)?) "
+                    + "?(?:p|perch|perches|poles?)\\.?");
 
     static AmountText of(String text) {
         int end = 0;

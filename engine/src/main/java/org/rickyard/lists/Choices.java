@@ -22,14 +22,18 @@ public final class Choices {
 
     /** What a yield was weighed as. */
     public static final Map<String, List<String>> YIELD_BASIS = of(
-            "standing fresh: fresh standing, standing fresh weight, fresh weight standing, standing, as standing, standing crop, before wilting, at cutting, at mowing",
-            "as carted fresh: fresh as carted, fresh carted, carted fresh, as hauled, hauled, as carted, carted, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, harvested, at harvest, as delivered, delivered, over the"
+            "standing fresh: fresh standing, standing fresh weight, fresh weight standing, standing, as "
+                    + "standing, standing crop, before wilting, at cutting, at mowing",
+            "as carted fresh: fresh as carted, fresh carted, carted fresh, as hauled, hauled, as carted, "
+                    + "carted, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, harvested, at "
+                    + "harvest, as delivered, delivered, over the"
                     + " weighbridge",
             "dry matter: dm, dry, as dry matter");
 
     /** Types of machine. */
     public static final Map<String, List<String>> MACHINE_TYPE = of(
-            "mower: mower conditioner, disc mower conditioner, disk mower conditioner, drum mower conditioner, disc mower, disk mower, drum mower, finger bar mower, reciprocating mower, "
+            "mower: mower conditioner, disc mower conditioner, disk mower conditioner, drum mower conditioner, "
+                    + "disc mower, disk mower, drum mower, finger bar mower, reciprocating mower, "
                     + "conditioner mower, discbine, haybine",
             "tedder: tedding machine, shaker, hay tedder, spreader tedder",
             "rake: rower, row up, hay rake, twin rotor rake, single rotor rake, grouper, merger, windrow merger",
@@ -39,7 +43,8 @@ public final class Choices {
             "forage wagon: loader wagon, self loading wagon, pick up wagon, silage wagon, loading wagon",
             "baler: round baler, square baler, big baler, big square baler, small baler",
             "wrapper: bale wrapper",
-            "trailer: wagon, cart, silage trailer, grain trailer, dump trailer, tipping trailer, truck, forage truck, silage truck, dump truck, "
+            "trailer: wagon, cart, silage trailer, grain trailer, dump trailer, tipping trailer, truck, forage "
+                    + "truck, silage truck, dump truck, "
                     + "lorry, tipper, dump wagon, dump cart",
             "buckrake: push off buckrake, pusher, folding fork, buck rake, silage fork, push off fork",
             "clamp roller: silage roller, pit roller, packing tractor, rolling tractor, pack tractor, compactor",
@@ -48,7 +53,8 @@ public final class Choices {
                     + "skid steer",
             "sprayer: boom sprayer, field sprayer, self propelled sprayer, trailed sprayer, mounted sprayer, crop"
                     + " sprayer",
-            "air-blast sprayer: airblast, air blast, airblast sprayer, air assisted sprayer, orchard sprayer, mist blower, mistblower,"
+            "air-blast sprayer: airblast, air blast, airblast sprayer, air assisted sprayer, orchard sprayer, "
+                    + "mist blower, mistblower,"
                     + " air carrier sprayer, vineyard sprayer",
             "knapsack: knapsack sprayer, backpack sprayer",
             "wiper: weed wiper, wick, rope wick, weed wick",
@@ -57,10 +63,13 @@ public final class Choices {
             "muck spreader: manure spreader, dung spreader, rear discharge spreader, side discharge spreader",
             "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker",
             "plough: plow, reversible plough, mouldboard plough, moldboard plow, moldboard plough",
-            "cultivator: harrow, power harrow, rotavator, rotary cultivator, disc harrow, discs, disk harrow, disk, disc, tandem disc, tandem disk, offset disc, offset disk, heavy disk, field cultivator, "
-                    + "tine cultivator, tine harrow, spike tooth harrow, row crop cultivator, rotary hoe, chisel plough, chisel plow, chisel, "
+            "cultivator: harrow, power harrow, rotavator, rotary cultivator, disc harrow, discs, disk harrow, "
+                    + "disk, disc, tandem disc, tandem disk, offset disc, offset disk, heavy disk, field cultivator, "
+                    + "tine cultivator, tine harrow, spike tooth harrow, row crop cultivator, rotary hoe, "
+                    + "chisel plough, chisel plow, chisel, "
                     + "subsoiler, ripper, tillage",
-            "drill: cultivator drill, seed drill, grain drill, seeder, planter, precision drill, corn planter, row crop planter",
+            "drill: cultivator drill, seed drill, grain drill, seeder, planter, precision drill, corn planter, "
+                    + "row crop planter",
             "combine: combine harvester",
             "excavator: digger, backhoe, back hoe, 360, trackhoe, tracked excavator",
             "tractor: four wheel drive tractor, crawler",
@@ -92,7 +101,8 @@ public final class Choices {
     /** Whose machine it is. */
     public static final Map<String, List<String>> OWN_OR_HIRED = of(
             "own: owned, yes own, farm",
-            "hired: hire, contractor, contract, rented, leased, lease, custom, custom hire, custom hired, custom operator, custom rate");
+            "hired: hire, contractor, contract, rented, leased, lease, custom, custom hire, custom hired, "
+                    + "custom operator, custom rate");
 
     /** Droplet classes. */
     public static final Map<String, List<String>> SPRAY_QUALITY = of(
@@ -114,11 +124,14 @@ public final class Choices {
     /** How a clamp is built. */
     public static final Map<String, List<String>> CLAMP_KIND = of(
             "walled: walled clamp, walled bunker, walled silo, bunker, bunker silo, bunker clamp, concrete clamp, "
-                    + "concrete bunker, concrete silo, sleeper clamp, bay, walls, concrete walls, concrete, sleeper, silo, walled pit, "
+                    + "concrete bunker, concrete silo, sleeper clamp, bay, walls, concrete walls, concrete, "
+                    + "sleeper, silo, walled pit, "
                     + "concrete panel, panel, panel walls, precast, precast concrete, precast panel, walled silage pit, "
                     + "walled slab, three walls, two walls, roofed clamp, covered clamp, indoor clamp",
-            "earth pit: pit, earth bank, earth walled, dug pit, dug out, dug out pit, trench, trench silo, dungle, earth banked, "
-                    + "dug, earth banks, earth bank pit, earth bunker, earthen, excavated, excavated pit, in ground pit, dugout, pond",
+            "earth pit: pit, earth bank, earth walled, dug pit, dug out, dug out pit, trench, trench silo, "
+                    + "dungle, earth banked, "
+                    + "dug, earth banks, earth bank pit, earth bunker, earthen, excavated, excavated pit, in "
+                    + "ground pit, dugout, pond",
             "heap: pile, drive over pile, outdoor heap, apron heap, slab, heap on concrete, unwalled, no walls, "
                     + "unwalled slab, open slab, unwalled clamp, drive over, silage pile",
             "field heap: field clamp, field pile, heap on soil",
@@ -143,7 +156,8 @@ public final class Choices {
             "Scotland: scot, alba",
             "Northern Ireland: ni, n ireland, ulster",
             "Ireland: republic of ireland, roi, eire, irl",
-            "other: elsewhere, usa, us, u s a, united states, america, canada, new zealand, nz, australia, other country");
+            "other: elsewhere, usa, us, u s a, united states, america, canada, new zealand, nz, australia, "
+                    + "other country");
 
     /** When feed is used. */
     public static final Map<String, List<String>> FEEDING_SEASON =

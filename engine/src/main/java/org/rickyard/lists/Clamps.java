@@ -25,15 +25,16 @@ public final class Clamps {
     public static final ColumnSpec KIND = choice("Kind", Quantities.CLAMP_KIND, Choices.CLAMP_KIND)
             .needed()
             .also("clamp construction, construction type, structure, type of structure, "
-                    + "type, clamp kind, clamp type, construction, kind of clamp, silo type, pit type, type of pit, type of clamp, bunker type, type of silo, "
+                    + "type, clamp kind, clamp type, construction, kind of clamp, silo type, pit type, type of "
+                    + "pit, type of clamp, bunker type, type of silo, "
                     + "type of bunker")
             .help("walled, earth pit, heap, field heap or measured.");
     /** Length. */
     public static final ColumnSpec LENGTH = number("Length", Quantities.CLAMP_LENGTH)
             .needed()
-            .also(
-                    "L, clamp length, floor length, pit length, length at floor, overall length, bunker length, "
-                            + "silo length, internal length, inside length, length at base, length of base, base length, bottom length")
+            .also("L, clamp length, floor length, pit length, length at floor, overall length, bunker length, "
+                    + "silo length, internal length, inside length, length at base, length of base, "
+                    + "base length, bottom length")
             .help("At the floor, toe to toe.");
     /** Floor width. */
     public static final ColumnSpec FLOOR_WIDTH = number("Floor width", Quantities.FLOOR_WIDTH)
@@ -85,11 +86,13 @@ public final class Clamps {
             .help("Near the clamp or its approach; yes or no; blank does not mean no.");
     /** Fresh density. */
     public static final ColumnSpec FRESH_DENSITY = number("Density, fresh", Quantities.FRESH_DENSITY)
-            .also(
-                    "fresh density, as fed density, wet density, density fresh weight, density FW, density as fed, density FM, "
-                            + "fresh matter density, bulk density fresh, density of fresh silage, kg fresh/m3, kg FW/m3, kg FM/m3, "
-                            + "kg/m3 fresh, kg/m3 FW, t fresh/m3, t/m3 fresh, kg/m3 as fed, lb/ft3 as fed, lb/cu ft as fed, "
-                            + "lb as fed/ft3, lb as fed/cu ft")
+            .also("fresh density, as fed density, wet density, density fresh weight, density FW, density as "
+                    + "fed, density FM, "
+                    + "fresh matter density, bulk density fresh, density of fresh silage, kg fresh/m3, "
+                    + "kg FW/m3, kg FM/m3, "
+                    + "kg/m3 fresh, kg/m3 FW, t fresh/m3, t/m3 fresh, kg/m3 as fed, lb/ft3 as fed, "
+                    + "lb/cu ft as fed, "
+                    + "lb as fed/ft3, lb as fed/cu ft")
             .help("Measured; without it a published table is used.");
     /** Dry matter density. */
     public static final ColumnSpec DRY_MATTER_DENSITY = number("Density, dry matter", Quantities.DRY_MATTER_DENSITY)

@@ -47,7 +47,8 @@ public final class Fields {
     /** To the clamp. */
     public static final ColumnSpec DISTANCE_TO_CLAMP = number("Distance to clamp", Quantities.DISTANCE_TO_CLAMP)
             .also("haul distance, haulage distance, distance to pit, distance to yard, "
-                    + "distance to silo, distance to bunker, distance to stack, haul, cartage distance, distance from clamp, "
+                    + "distance to silo, distance to bunker, distance to stack, haul, cartage distance, "
+                    + "distance from clamp, "
                     + "distance from yard, carting distance, distance to farmstead")
             .help("One way, by the road the trailers take.");
     /** To the fill point. */
@@ -61,7 +62,8 @@ public final class Fields {
     /** Nearest watercourse. */
     public static final ColumnSpec WATERCOURSE = choice("Watercourse", Quantities.WATERCOURSE, Choices.WATERCOURSE)
             .also("watercourse type, adjacent watercourse, nearest water, "
-                    + "nearest watercourse, water course, surface water, ditch or stream, stream or ditch, ditch, stream, "
+                    + "nearest watercourse, water course, surface water, ditch or stream, stream or ditch, "
+                    + "ditch, stream, "
                     + "brook, beck, burn, drain, creek, drain or creek, drain creek, ditch or drain, creek or ditch")
             .help("none, dry ditch, stream, river or lake. Blank does not mean none.");
     /** To the watercourse. */

@@ -185,6 +185,9 @@ final class FoundRows implements ListRows {
     final Binder.Bound[] bound;
     final int[] tableOf;
     final int[] sheetRow;
+    /** By table, whether its rows name all products of a mix beside each other. */
+    private final boolean[] wholeMixes;
+
     private final Map<ColumnSpec, Column> columns = new IdentityHashMap<>();
 
     FoundRows(ListSpec spec, FoundTable[] tables, Binder.Bound[] bound, int[] tableOf, int[] sheetRow) {
@@ -193,11 +196,15 @@ final class FoundRows implements ListRows {
         this.bound = bound;
         this.tableOf = tableOf;
         this.sheetRow = sheetRow;
+        this.wholeMixes = new boolean[tables.length];
+        for (int i = 0; i < tables.length; i++) {
+            wholeMixes[i] = tables[i].roles(spec).size() > 1;
+        }
     }
 
     @Override
     public boolean holdsWholeMix(int row) {
-        return tables[tableOf[row]].roles(spec).size() > 1;
+        return wholeMixes[tableOf[row]];
     }
 
     void put(Column column) {

@@ -159,7 +159,8 @@ final class HeaderHints {
             findings.add(Finding.caution(
                     new CellAddress(grid.sheet(), headerRow, jobs.firstColumn()),
                     "These fields have work beside them (" + String.join(", ", work)
-                            + ") but no column Machine, so they are read as fields alone and nothing of the work is worked"
+                            + ") but no column Machine, so they are read as fields alone and nothing of the "
+                            + "work is worked"
                             + " out. Add a column Machine with names from the machine list."));
         }
     }
@@ -176,12 +177,13 @@ final class HeaderHints {
             }
         }
         if (found.size() > 1) {
-            findings.add(
-                    Finding.caution(
-                            new CellAddress(grid.sheet(), headerRow, first),
-                            String.join(" and ", found)
-                                    + " stand beside each other in one row and are not read. Write one row for each product, with"
-                                    + " columns Product, Dose and Dose unit: rows of one job, field and machine are one tank mix."));
+            findings.add(Finding.caution(
+                    new CellAddress(grid.sheet(), headerRow, first),
+                    String.join(" and ", found)
+                            + " stand beside each other in one row and are not read. Write one row for "
+                            + "each product, with"
+                            + " columns Product, Dose and Dose unit: rows of one job, field and machine "
+                            + "are one tank mix."));
         }
     }
 

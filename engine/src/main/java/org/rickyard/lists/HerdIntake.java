@@ -29,12 +29,13 @@ final class HerdIntake {
             Unit unit = intake.unit().unit();
             if (unit != null
                     && unit.isCompatible(Herds.INTAKE.alternatives().get(0).unit())) {
-                findings.add(
-                        Finding.caution(
-                                table.address(table.headerRow, intake.sheetColumn()),
-                                Words.quoted(intake.header()) + " is read as feed as it lies, in " + unit
-                                        + ", and no column DM says how much of it is dry matter, so the demand is given fresh"
-                                        + " alone, and nothing of dry matter. Add a column DM (%), or, if it is dry matter, write so: Intake (kg DM/day)."));
+                findings.add(Finding.caution(
+                        table.address(table.headerRow, intake.sheetColumn()),
+                        Words.quoted(intake.header()) + " is read as feed as it lies, in " + unit
+                                + ", and no column DM says how much of it is dry matter, so the demand "
+                                + "is given fresh"
+                                + " alone, and nothing of dry matter. Add a column DM (%), or, if it is "
+                                + "dry matter, write so: Intake (kg DM/day)."));
             }
         }
     }

@@ -19,16 +19,18 @@ public final class Herds {
     public static final ColumnSpec GROUP = text("Group", Quantities.GROUP)
             .needed()
             .also("group name, name, bunch, mob, class, stock class, herd, herd name, livestock, "
-                    + "class of stock, pen, animal type, type of animal, animal class, class of animal, animal group, type of stock, "
+                    + "class of stock, pen, animal type, type of animal, animal class, class of animal, animal "
+                    + "group, type of stock, "
                     + "stock type, livestock class, livestock type, stock group, livestock group, category")
             .help("Stock fed alike.");
     /** How many. */
     public static final ColumnSpec HEAD = number("Head", Quantities.HEAD)
             .needed()
-            .also(
-                    "head of cattle, number in group, group size, quantity, "
-                            + "hd, number, no, count, number of head, no of head, head of stock, heads, animals, number of animals, "
-                            + "no of animals, cows, numbers, head count, cow numbers, number of cows, no of cows, herd size, stock numbers")
+            .also("head of cattle, number in group, group size, quantity, "
+                    + "hd, number, no, count, number of head, no of head, head of stock, heads, "
+                    + "animals, number of animals, "
+                    + "no of animals, cows, numbers, head count, cow numbers, number of cows, no of "
+                    + "cows, herd size, stock numbers")
             .help("How many animals.");
     /** What one eats in a day. */
     public static final ColumnSpec INTAKE = number("Intake", Quantities.INTAKE)
@@ -49,7 +51,8 @@ public final class Herds {
     /** Days fed. */
     public static final ColumnSpec DAYS = number("Days", Quantities.DAYS)
             .also("winter length, housing period, winter period, "
-                    + "number of days, feeding days, days fed, winter days, feeding period, no of days, period, days on feed, "
+                    + "number of days, feeding days, days fed, winter days, feeding period, no of days, period, "
+                    + "days on feed, "
                     + "days on silage, days housed, housed days, days to feed, feed days, days in, months, weeks, "
                     + "winter months, feeding months, months fed, months housed, weeks fed")
             .help("Or give Start and End.");

@@ -40,9 +40,9 @@ public final class Jobs {
     /** By which machines. */
     public static final ColumnSpec MACHINE = text("Machine", Quantities.GANG)
             .needed()
-            .also(
-                    "machine implement, sprayer used, equipment used, machinery used, "
-                            + "machines, implement, equipment, gang, machine name, sprayer, machinery, kit, gear, machine used, implement used")
+            .also("machine implement, sprayer used, equipment used, machinery used, "
+                    + "machines, implement, equipment, gang, machine name, sprayer, machinery, kit, "
+                    + "gear, machine used, implement used")
             .help("Several parted by \";\", several alike as \"Trailer 14 t x 3\".");
     /** The tractor. */
     public static final ColumnSpec TRACTOR = text("Tractor", Quantities.TRACTOR)

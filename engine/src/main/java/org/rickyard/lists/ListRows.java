@@ -91,7 +91,10 @@ public interface ListRows {
      */
     int cellScale(ColumnSpec column, int row);
 
-    /** Whether the row of the sheet names all products of a tank mix beside each other, so that another row is another mix. */
+    /**
+     * Whether the row of the sheet names all products of a tank mix beside each other, so that another row is another
+     * mix.
+     */
     default boolean holdsWholeMix(int row) {
         return false;
     }

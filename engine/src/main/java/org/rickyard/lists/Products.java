@@ -34,16 +34,17 @@ public final class Products {
     /** Highest dose at one application. */
     public static final ColumnSpec HIGHEST_DOSE = dose(
                     "Highest dose", Quantities.HIGHEST_DOSE, Quantities.HIGHEST_CONCENTRATION)
-            .also(
-                    "max label dose, max label rate, label max, highest rate, max dose rate, max dose per application, max application rate, "
-                            + "maximum dose, max dose, max rate, maximum individual dose, max individual dose, "
-                            + "max single dose, maximum rate")
+            .also("max label dose, max label rate, label max, highest rate, max dose rate, max dose per "
+                    + "application, max application rate, "
+                    + "maximum dose, max dose, max rate, maximum individual dose, max individual dose, "
+                    + "max single dose, maximum rate")
             .help("At one application, from the label.");
     /** Highest dose in all. */
     public static final ColumnSpec HIGHEST_TOTAL_DOSE = dose(
                     "Highest total dose", Quantities.HIGHEST_TOTAL_DOSE, Quantities.HIGHEST_CONCENTRATION)
             .also("maximum total dose, max total dose, season maximum, max total, max season dose, "
-                    + "max dose per season, maximum dose per season, max dose per crop, maximum dose per crop, max dose per year, "
+                    + "max dose per season, maximum dose per season, max dose per crop, maximum dose per crop, "
+                    + "max dose per year, "
                     + "maximum dose per year, max annual dose, maximum annual dose, season max, "
                     + "max total dose per season, maximum total dose per season, "
                     + "max per season, maximum per season, max per crop")
@@ -100,9 +101,9 @@ public final class Products {
             .help("In the product's unit.");
     /** Stock. */
     public static final ColumnSpec STOCK = number("Stock", Quantities.STOCK)
-            .also(
-                    "current stock, present stock, stock level, stock held, quantity in stock, amount in stock, stock on hand, "
-                            + "in stock, on hand, stock in store, quantity in store, in store")
+            .also("current stock, present stock, stock level, stock held, quantity in stock, amount in stock, "
+                    + "stock on hand, "
+                    + "in stock, on hand, stock in store, quantity in store, in store")
             .help("In the product's unit.");
     /** Price. */
     public static final ColumnSpec PRICE = number("Price", Quantities.PRICE)

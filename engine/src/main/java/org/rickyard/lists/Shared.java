@@ -19,18 +19,19 @@ final class Shared {
     static final ColumnSpec BLOCK =
             text("Block", Quantities.BLOCK).also("block name, field block").help("Fields worked together.");
     static final ColumnSpec CLAMP = text("Clamp", Quantities.CLAMP)
-            .also(
-                    "clamp name, pit, pit name, silo, silo name, bunker, bunker name, bay, slab, heap, "
-                            + "pile, clamp no, pit no, clamp number, clamp pit, pit clamp, clamp or pit, pit or clamp, goes to, carted to, ensiled in, "
-                            + "goes to pit, goes to clamp, to clamp, to pit, into clamp, into pit, storage, stored in, stack, stack name, stack no");
+            .also("clamp name, pit, pit name, silo, silo name, bunker, bunker name, bay, slab, heap, "
+                    + "pile, clamp no, pit no, clamp number, clamp pit, pit clamp, clamp or pit, pit or "
+                    + "clamp, goes to, carted to, ensiled in, "
+                    + "goes to pit, goes to clamp, to clamp, to pit, into clamp, into pit, storage, "
+                    + "stored in, stack, stack name, stack no");
     static final ColumnSpec PRODUCT = text("Product", Quantities.PRODUCT)
             .also("product name, chemical, chem, pesticide, material, spray product, trade name, "
                     + "plant protection product, fertiliser product, agrochemical")
             .help("The name on its label.");
     static final ColumnSpec WATER_VOLUME = number("Water volume", Quantities.WATER_VOLUME)
-            .also(
-                    "water rate, application rate, spray rate, carrier, carrier volume, carrier rate, "
-                            + "gpa, gal/ac, gallons/acre, gallons per acre, gals/acre, spray volume, application volume, water, volume rate, spray application rate")
+            .also("water rate, application rate, spray rate, carrier, carrier volume, carrier rate, "
+                    + "gpa, gal/ac, gallons/acre, gallons per acre, gals/acre, spray volume, "
+                    + "application volume, water, volume rate, spray application rate")
             .help("Spray liquid on a hectare.");
     static final ColumnSpec SPEED = number("Speed", Quantities.SPEED)
             .also("forward speed, working speed, field speed, ground speed, km/h, kph, mph, km/hr, "
@@ -57,7 +58,8 @@ final class Shared {
             "DM ensiling, DM ensiled, dry matter at ensiling, DM at clamping, ensiling DM, "
                     + "DM carted, DM as carted, DM wilted, wilted DM, dry matter ensiled, DM at lifting, "
                     + "DM in clamp, clamp DM, moisture at ensiling, harvest DM, moisture at harvest, "
-                    + "DM at harvest, dry matter at harvest, harvest dry matter, harvest moisture, DM in pit, DM at chopping, "
+                    + "DM at harvest, dry matter at harvest, harvest dry matter, harvest moisture, DM in pit, "
+                    + "DM at chopping, "
                     + "DM as ensiled, dry matter as ensiled, DM when ensiled, DM as clamped, DM after wilting";
     static final List<String> LONE_DM =
             List.of("DM", "dry matter", "DM content", "dry matter content", "moisture", "DM analysis");

@@ -28,14 +28,15 @@ public final class Stocks {
     public static final ColumnSpec AMOUNT = number("Amount", Quantities.AMOUNT)
             .also("quantity in store, tonnage in store, present stock, current stock, stock in hand, weight in store, "
                     + "tonnes, quantity, amount in store, stock, in store, tonnage, fresh weight, tons, "
-                    + "tonnes in store, tonnes left, tonnes fresh, fresh tonnes, tonnes on hand, on hand, amount on hand, "
+                    + "tonnes in store, tonnes left, tonnes fresh, fresh tonnes, tonnes on hand, on hand, "
+                    + "amount on hand, "
                     + "stock on hand, quantity on hand, amount left")
             .help("Fresh; or give Count and Weight each.");
     /** How many bales. */
     public static final ColumnSpec COUNT = number("Count", Quantities.COUNT)
-            .also(
-                    "number of bales, bales, no of bales, number, no, bale count, how many, no bales, bale numbers, number in store, "
-                            + "bales on hand, bales left, bales in store, number on hand")
+            .also("number of bales, bales, no of bales, number, no, bale count, how many, no bales, bale "
+                    + "numbers, number in store, "
+                    + "bales on hand, bales left, bales in store, number on hand")
             .help("How many bales.");
     /** Weight of one. */
     public static final ColumnSpec WEIGHT_EACH = number("Weight each", Quantities.WEIGHT_EACH)

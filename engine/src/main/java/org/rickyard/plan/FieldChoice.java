@@ -48,13 +48,13 @@ final class FieldChoice {
                     ? find(jobs, job, Jobs.BLOCK, block)
                     : ofHolding(fieldsOfBlock, jobs.text(Jobs.HOLDING, job));
         }
-        findings.add(
-                Finding.caution(
-                        jobs.address(Jobs.FIELD, job)
-                                .or(() -> jobs.address(Jobs.BLOCK, job))
-                                .or(() -> jobs.address(Jobs.JOB, job))
-                                .orElse(null),
-                        "this job names no field, so nothing is worked out for it; write a field, a crop, a block, or \"all\"."));
+        findings.add(Finding.caution(
+                jobs.address(Jobs.FIELD, job)
+                        .or(() -> jobs.address(Jobs.BLOCK, job))
+                        .or(() -> jobs.address(Jobs.JOB, job))
+                        .orElse(null),
+                "this job names no field, so nothing is worked out for it; write a field, a crop, a "
+                        + "block, or \"all\"."));
         return List.of();
     }
 

@@ -98,7 +98,10 @@ public final class ResultTable implements RowValues {
         return leftOut.contains(symbol);
     }
 
-    /** Evaluates what joins rows, then all other columns from left to right; the tables it reads from must have been evaluated before. */
+    /**
+     * Evaluates what joins rows, then all other columns from left to right; the tables it reads from must have been
+     * evaluated before.
+     */
     void evaluate(Map<String, ResultTable> tables, ConstantsInForce inForce) {
         others = tables;
         constants = inForce;

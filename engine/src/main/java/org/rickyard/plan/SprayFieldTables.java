@@ -128,7 +128,8 @@ final class SprayFieldTables {
             SprayRules.caution(
                     Condition.compare(
                             Expr.value(SeasonDose.INTERVAL), Relation.EQUAL, new Expr.AsUnit(Expr.number(0), Units.D)),
-                    "the same product on the same field twice on one day: typed twice? Then take one away; otherwise mend the"
+                    "the same product on the same field twice on one day: typed twice? Then take one away; "
+                            + "otherwise mend the"
                             + " day, or mind the highest dose and the interval on the label."),
             SprayRules.stop(
                     SprayRules.less(SeasonDose.TO_HARVEST, Quantities.HARVEST_INTERVAL),

@@ -40,7 +40,8 @@ final class SprayRules {
                     more(
                             TankPlan.DOSE_USED,
                             Expr.constant(SprayLimits.SLIP_OF_A_THOUSAND).times(Quantities.HIGHEST_DOSE)),
-                    "the dose is hundreds of times the highest: was it typed in ml or g where L or kg is meant? Then write ml or"
+                    "the dose is hundreds of times the highest: was it typed in ml or g where L or kg is meant? "
+                            + "Then write ml or"
                             + " g in its unit."),
             stop(
                     more(Quantities.CONCENTRATION, Expr.value(Quantities.HIGHEST_CONCENTRATION)),
@@ -78,7 +79,8 @@ final class SprayRules {
                                             Units.L.over(Units.AC)),
                                     Relation.AT_LEAST,
                                     Expr.value(Quantities.LOWEST_WATER_VOLUME)))),
-                    "read as L/ac the same number would be inside the label's range: is it L/ac in an L/ha column? Then write"
+                    "read as L/ac the same number would be inside the label's range: is it L/ac in an L/ha "
+                            + "column? Then write"
                             + " L/ac in the header."),
             caution(
                     more(Quantities.WATER_VOLUME, Expr.value(Quantities.HIGHEST_WATER_VOLUME)),

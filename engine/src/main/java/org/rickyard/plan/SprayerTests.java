@@ -28,13 +28,13 @@ final class SprayerTests {
                     && SprayLines.given(jobs, block.firstJob(), Jobs.EARLIEST, Jobs.LATEST)
                     && asked.add(machine)) {
                 plan.findings()
-                        .add(
-                                Finding.caution(
-                                        machines.address(Machines.LAST_TESTED, machine)
-                                                .orElse(null),
-                                        "Last tested is blank for '" + machines.text(Machines.MACHINE, machine)
-                                                + "', so its test cannot be held against the days of its jobs. Expected the day"
-                                                + " of its last test; type it, or have the sprayer tested before the first job."));
+                        .add(Finding.caution(
+                                machines.address(Machines.LAST_TESTED, machine).orElse(null),
+                                "Last tested is blank for '" + machines.text(Machines.MACHINE, machine)
+                                        + "', so its test cannot be held against the days of its jobs. "
+                                        + "Expected the day"
+                                        + " of its last test; type it, or have the sprayer tested "
+                                        + "before the first job."));
             }
         }
     }

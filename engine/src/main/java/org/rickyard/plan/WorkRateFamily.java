@@ -98,13 +98,12 @@ final class WorkRateFamily {
             String name = machines.text(Machines.MACHINE, machine);
             if (machines.isFilled(Machines.TURN_TIME, machine)) {
                 plan.findings()
-                        .add(
-                                Finding.caution(
-                                        machines.address(Machines.TURN_TIME, machine)
-                                                .orElse(null),
-                                        "field efficiency and turn time are both typed for '" + name
-                                                + "'; the efficiency is used,"
-                                                + " for it holds turning already. Clear it to reckon by turn time and run length."));
+                        .add(Finding.caution(
+                                machines.address(Machines.TURN_TIME, machine).orElse(null),
+                                "field efficiency and turn time are both typed for '" + name
+                                        + "'; the efficiency is used,"
+                                        + " for it holds turning already. Clear it to reckon by turn "
+                                        + "time and run length."));
             } else if (machines.isFilled(Machines.OVERLAP, machine)) {
                 plan.findings()
                         .add(Finding.note(

@@ -77,7 +77,8 @@ final class UnitWords {
         add(PENNY.over(Units.L), "ppl");
         add(
                 Units.ONE,
-                "head, hd, cow, cows, animal, beast, ewe, sheep, heifer, calf, weanling, bullock, steer, no, number, count, bale, each, nozzle");
+                "head, hd, cow, cows, animal, beast, ewe, sheep, heifer, calf, weanling, bullock, steer, no, "
+                        + "number, count, bale, each, nozzle");
         add(Units.MPH, "mph");
         add(Units.KM_PER_H, "kph, kmh, kmph");
         add(Units.L_PER_MIN, "lpm");

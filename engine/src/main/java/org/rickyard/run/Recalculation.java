@@ -134,7 +134,8 @@ public final class Recalculation {
     }
 
     /**
-     * A sheet of ours that was edited by hand, or bears a chart or a note of the client's, is the client's from now on. Where no more has changed than the places that
+     * A sheet of ours that was edited by hand, or bears a chart or a note of the client's, is the client's from now
+     * on. Where no more has changed than the places that
      * its formulas lead to, rows may have been inserted in a list or a sheet renamed; that is looked into once the lists
      * are read.
      */

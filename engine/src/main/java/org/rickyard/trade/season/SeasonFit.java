@@ -114,7 +114,8 @@ public final class SeasonFit {
     private static final Source EP496 = Source.memory("ASAE EP496: area over suitable days and hours a day");
     private static final Source A3_25 =
             Source.published("Iowa State University AgDM A3-25: area over suitable days is area"
-                    + " a day, over field hours a day the rate required; a Sunday kept free is 0.7 day a week, if the share of"
+                    + " a day, over field hours a day the rate required; a Sunday kept free is 0.7 day a week, "
+                    + "if the share of"
                     + " workable days does not leave it out already");
     private static final Source ARITHMETIC = Source.derived("100 ha in 10 days of which half are fit, 10 h a day");
 

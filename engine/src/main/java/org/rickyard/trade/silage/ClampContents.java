@@ -280,7 +280,8 @@ public final class ClampContents {
             FILL,
             withCrop(value(CROP_IN).over(CAPACITY)),
             Source.derived("fresh crop going in over fresh capacity"),
-            "only where crop is listed for the clamp; losses and settling are not taken off the crop, so it errs towards full",
+            "only where crop is listed for the clamp; losses and settling are not taken off the crop, so it "
+                    + "errs towards full",
             List.of(WorkedExample.from(Source.derived("306 t into 612 t is half full"))
                     .with(CROP_IN, 306)
                     .with(CAPACITY, 612)

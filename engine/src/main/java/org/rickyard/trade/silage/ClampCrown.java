@@ -91,8 +91,8 @@ public final class ClampCrown {
             "across the clamp, wall to wall",
             List.of(
                     WorkedExample.from(
-                                    Source.derived(
-                                            "a parabola 4 wide and 2 high is y = x²/2 from -2 to 2: 2√5 + ln(2 + √5) = 5.91577"))
+                                    Source.derived("a parabola 4 wide and 2 high is y = x²/2 from -2 to 2: 2√5 + ln(2 "
+                                            + "+ √5) = 5.91577"))
                             .with(CLAMP_KIND, ClampShape.WALLED)
                             .with(CROWN, 2)
                             .with(TOP_WIDTH_USED, 4)
@@ -105,8 +105,8 @@ public final class ClampCrown {
                             .with(TOP_WIDTH_USED, 12)
                             .gives(12.49706, Units.M, 5),
                     WorkedExample.from(
-                                    Source.derived(
-                                            "a parabola 2 wide and 0.5 high is y = x²/2 from -1 to 1: √2 + ln(1 + √2) = 2.29559"))
+                                    Source.derived("a parabola 2 wide and 0.5 high is y = x²/2 from -1 to 1: √2 + ln(1 "
+                                            + "+ √2) = 2.29559"))
                             .with(CLAMP_KIND, ClampShape.WALLED)
                             .with(CROWN, 0.5)
                             .with(TOP_WIDTH_USED, 2)

@@ -54,9 +54,8 @@ public final class ClampSurface {
             GEOMETRY,
             "settled; an end without ramp is taken as a wall or the feed face and not counted",
             List.of(
-                    WorkedExample.from(
-                                    Source.derived(
-                                            "31 m of 12.6 m, and a ramp 9 m long and 3 m high, 12 to 12.6 m wide: 390.6 + 9√1.1111 × 12.3"))
+                    WorkedExample.from(Source.derived("31 m of 12.6 m, and a ramp 9 m long and 3 m high, 12 to 12.6 m "
+                                    + "wide: 390.6 + 9√1.1111 × 12.3"))
                             .with(CLAMP_KIND, ClampShape.WALLED)
                             .with(WIDTH_OVER_TOP, 12.6)
                             .with(TOP_WIDTH_USED, 12.6)

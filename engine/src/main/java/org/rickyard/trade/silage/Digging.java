@@ -203,9 +203,8 @@ public final class Digging {
                             .with(SPOIL_TONNES, 100)
                             .with(OUTPUT, 10)
                             .gives(10, Units.H, 3),
-                    WorkedExample.from(
-                                    Source.derived(
-                                            "89,600 loose yd3 at 162 loose yd3/h take 553.09 h (inputs of a published exercise)"))
+                    WorkedExample.from(Source.derived("89,600 loose yd3 at 162 loose yd3/h take 553.09 h (inputs of a "
+                                    + "published exercise)"))
                             .with(OUTPUT_BASIS, LOOSE)
                             .with(SPOIL, 89600, Units.YD3)
                             .with(OUTPUT_VOLUME, 162, Units.YD3.over(Units.H))

@@ -140,7 +140,8 @@ public final class Filling {
             HOURS,
             ClampContents.withCrop(value(CROP_IN).over(DELIVERY_USED)),
             Source.derived("fresh crop over fresh delivery"),
-            "only where crop is listed for the clamp; without stops; the slowest of forager, trailers and rollers sets the delivery",
+            "only where crop is listed for the clamp; without stops; the slowest of forager, trailers and "
+                    + "rollers sets the delivery",
             List.of(WorkedExample.from(Source.derived("612 t at 51 t/h"))
                     .with(CROP_IN, 612)
                     .with(DELIVERY_USED, 51)

@@ -1,8 +1,6 @@
 package org.rickyard.trade.spraying;
 
-import static org.rickyard.formula.Expr.call;
 import static org.rickyard.formula.Expr.choice;
-import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.MACHINE_TYPE;
@@ -18,9 +16,7 @@ import static org.rickyard.trade.Quantities.WORKING_WIDTH;
 import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Condition;
-import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
-import org.rickyard.formula.Function;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
@@ -44,11 +40,7 @@ public final class FlowRates {
     public static final Formula FLOW_OF_NOZZLE = new Formula(
             "flow-of-nozzle",
             FLOW_EACH,
-            given(
-                    NOZZLE_FLOW,
-                    new Expr.Lookup(NozzlePressure.ISO_SIZES, value(NOZZLE_SIZE), Expr.Lookup.Mode.EXACT)
-                            .times(call(
-                                    Function.SQRT, value(PRESSURE).over(constant(NozzlePressure.REFERENCE_PRESSURE))))),
+            given(NOZZLE_FLOW, NozzlePressure.FLOW_AT_PRESSURE),
             Source.memory("typed; otherwise the nominal flow of the ISO 10625 size × root of (pressure ÷ 3 bar)"),
             "pressure at the nozzle; what was caught in a jug is the better measure",
             List.of(

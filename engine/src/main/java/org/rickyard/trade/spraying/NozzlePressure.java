@@ -28,6 +28,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
 
 /**
  * The pressure at which the fitted nozzles give what is wanted. One basis is held to throughout: the ISO 10625 nominal
@@ -120,6 +121,10 @@ public final class NozzlePressure {
                     Row.of(15, 6.0),
                     Row.of(20, 8.0)),
             ISO_10625);
+
+    /** What a nozzle of a size gives at a pressure: the nominal flow of the size × root of (pressure ÷ 3 bar). */
+    static final Expr FLOW_AT_PRESSURE = new Expr.Lookup(ISO_SIZES, value(NOZZLE_SIZE), Expr.Lookup.Mode.EXACT)
+            .times(call(Function.SQRT, value(Quantities.PRESSURE).over(constant(REFERENCE_PRESSURE))));
 
     /** The standard's colour of each size, as a word. Not the colour of a droplet class. */
     public static final ReferenceTable COLOURS = new ReferenceTable(

@@ -177,11 +177,7 @@ public final class NozzleWear {
     public static final Formula NEW_FLOW = new Formula(
             "new-nozzle-flow",
             NEW_USED,
-            given(
-                    NEW_NOZZLE_FLOW,
-                    new Expr.Lookup(NozzlePressure.ISO_SIZES, value(NOZZLE_SIZE), Expr.Lookup.Mode.EXACT)
-                            .times(call(
-                                    Function.SQRT, value(PRESSURE).over(constant(NozzlePressure.REFERENCE_PRESSURE))))),
+            given(NEW_NOZZLE_FLOW, NozzlePressure.FLOW_AT_PRESSURE),
             Source.memory("typed; otherwise the nominal flow of the ISO 10625 size × root of (pressure ÷ 3 bar)"),
             "a new nozzle of the same kind at the same pressure is the better measure",
             newFlowExamples());

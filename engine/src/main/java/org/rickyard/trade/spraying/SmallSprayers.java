@@ -19,6 +19,7 @@ import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Ratio;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
+import org.rickyard.trade.TimedRun;
 
 /** Knapsacks, wipers, and the runs by which any sprayer is checked. */
 public final class SmallSprayers {
@@ -83,7 +84,7 @@ public final class SmallSprayers {
     public static final Formula SPEED_OF_RUN = new Formula(
             "timed-speed",
             TIMED_SPEED,
-            value(TIMED_DISTANCE).over(TIMED_SECONDS),
+            TimedRun.SPEED,
             SpraySources.FARM_PRESS,
             "in the field with the tank half full, not on the road; the clock reads wheel slip as speed",
             timed());

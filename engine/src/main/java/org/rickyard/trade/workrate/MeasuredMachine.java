@@ -19,6 +19,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.TimedRun;
 
 /** Speeds that were timed and widths that are made of rows, for machines whose speed or width is not typed itself. */
 public final class MeasuredMachine {
@@ -50,7 +51,7 @@ public final class MeasuredMachine {
     public static final Formula SPEED_BY_WATCH = new Formula(
             "speed-by-watch",
             WATCHED_SPEED,
-            value(TIMED_DISTANCE).over(TIMED_SECONDS),
+            TimedRun.SPEED,
             ALBERTA,
             "where no speed is typed; in the field, at work",
             List.of(

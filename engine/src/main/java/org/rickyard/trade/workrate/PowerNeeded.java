@@ -101,7 +101,8 @@ public final class PowerNeeded {
 
     private static final Source G1208 =
             Source.published("University of Missouri G1208 (Frisby, 1993): mouldboard plough"
-                    + " 8 in deep 13.5 hp at the PTO for each foot at 4.5 mph, field cultivator 5.2 at 5.5, conventional planter"
+                    + " 8 in deep 13.5 hp at the PTO for each foot at 4.5 mph, field cultivator 5.2 at 5.5, "
+                    + "conventional planter"
                     + " 3.5 at 4.5; plough, cultivator and drill of ours in this order");
 
     /** Power at the tractor's PTO that pulls a soil tool, for each width, at the speed of the guide. */
@@ -133,7 +134,8 @@ public final class PowerNeeded {
                 rows,
                 Source.memory(
                         "ASAE D497, rotary power: disc mower without conditioner, rotary rake, tedder, round baler"
-                                + " with fixed chamber, forager in wilted grass, forage wagon, muck spreader; soil tools are"
+                                + " with fixed chamber, forager in wilted grass, forage wagon, muck spreader; "
+                                + "soil tools are"
                                 + " drawn and take none (a power harrow does: type its fuel)"));
     }
 

@@ -4,7 +4,10 @@ import java.util.List;
 import org.rickyard.formula.CellPrinter;
 import org.rickyard.workbook.graft.CellText;
 
-/** A cell formula cut into fixed pieces between which one row number goes. Equal only to itself, and written by one thread. */
+/**
+ * A cell formula cut into fixed pieces between which one row number goes. Equal only to itself, and written by one
+ * thread.
+ */
 public final class CellFormula {
     private final List<String> pieces;
     private final byte[][] escaped;
