@@ -307,12 +307,11 @@ public final class Machines {
                             + "hectares an hour, acres an hour")
             .help("Area done in an hour, all in, where you know it; else width, speed and efficiency.");
 
-    /** Rows, furrows, knives. */
+    /** Rows or furrows. */
     public static final ColumnSpec ROWS = number("Rows", Quantities.ROWS)
-            .also(
-                    "number of rows, no of rows, row units, knives, number of knives, bottoms, number of bottoms, furrows, "
-                            + "number of furrows, shares, number of shares, number of bodies, bodies")
-            .help("Rows, furrows or knives worked in one pass, where no working width is typed.");
+            .also("number of rows, no of rows, row units, bottoms, number of bottoms, furrows, "
+                    + "number of furrows, shares, number of shares, number of bodies, bodies")
+            .help("Rows or furrows worked in one pass, where no working width is typed.");
     /** The width of each. */
     public static final ColumnSpec ROW_WIDTH = number("Row width", Quantities.ROW_WIDTH)
             .also(

@@ -124,7 +124,7 @@ final class MeasuredInputs {
                         WIDTHS_ID,
                         Keys.ROWS_KEY,
                         MeasuredMachine.WIDTH_BY,
-                        "its rows",
+                        "its rows or nozzles",
                         Quantities.WORKING_WIDTH,
                         Machines.WORKING_WIDTH,
                         MeasuredMachine.TYPED_WIDTH,
@@ -179,7 +179,8 @@ final class MeasuredInputs {
     }
 
     private static TableSpec changed(TableSpec spec, Measured measured) {
-        // Blank is what is neither typed nor measured; a measure that is spoilt is not blank.
+        // Blank is what is neither typed nor measured; a measure that is spoilt is not blank. The word stands beside a
+        // typed value too, so that the measure takes its place when that value is cleared in the sheet.
         BlankMeaning blank = new BlankMeaning(
                 measured.symbol(),
                 Condition.all(List.of(

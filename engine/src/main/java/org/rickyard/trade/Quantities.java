@@ -97,7 +97,7 @@ public final class Quantities {
     /** Width of ground worked in one pass, overlap not taken off. */
     public static final Symbol WORKING_WIDTH =
             number("working width", Units.M, Range.above(0, 60), Range.of(0.5, 48), 1);
-    /** Rows, furrows or knives worked in one pass. */
+    /** Rows or furrows worked in one pass. */
     public static final Symbol ROWS = number("rows", Units.ONE, Range.of(1, 200), Range.of(1, 48), 0);
     /** Width that one of them works. */
     public static final Symbol ROW_WIDTH = number("width of a row", Units.M, Range.above(0, 12), Range.of(0.1, 2), 2);

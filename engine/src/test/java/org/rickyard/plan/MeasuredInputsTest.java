@@ -7,6 +7,7 @@ import static org.rickyard.testing.SeasonBook.row;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.rickyard.testing.SeasonBook;
+import org.rickyard.trade.workrate.MeasuredMachine;
 
 /** Speeds by the watch and widths of rows in the place of those that nobody typed. */
 class MeasuredInputsTest {
@@ -80,7 +81,13 @@ class MeasuredInputsTest {
                 .sheet("Fields", row("Field", "Acres", "Crop"), row("A", 100, "corn"))
                 .sheet(
                         "Machines",
-                        row("Machine", "Type", "Knives", "Knife spacing (in)", "Speed (mph)", "Field efficiency (%)"),
+                        row(
+                                "Machine",
+                                "Type",
+                                "Row units",
+                                "Knife spacing (in)",
+                                "Speed (mph)",
+                                "Field efficiency (%)"),
                         row("Applicator", "other", 15, 30, 6, 65))
                 .sheet("Jobs", row("Field", "Operation", "Machine"), row("A", "injecting", "Applicator"))
                 .run();
@@ -177,6 +184,57 @@ class MeasuredInputsTest {
                 .contains("width of the machine missing (Machines!C3)");
         // 24 m at 6 km/h.
         assertThat(worked.number("spot-work-rate", "3")).isCloseTo(14.4, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** A forager's knives are on its drum: they are no rows, and make no width. */
+    @Test
+    void knivesOfADrumMakeNoWidth() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 10, "maize"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Width (m)", "Knives", "Row width (m)", "Speed (km/h)"),
+                        row("F", "forager", null, 24, 0.75, 6))
+                .sheet("Jobs", row("Job", "Field", "Operation", "Machine"), row("1", "A", "chopping", "F"))
+                .run();
+        assertThat(worked.result("spot-work-rate", "1").given()).isFalse();
+        assertThat(worked.result("spot-work-rate", "1").reason()).contains("width missing (Machines!C2)");
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** What a run has measured is told beside a typed value too, in words that hold for both. */
+    @Test
+    void theWordForTheMeasureHoldsBesideATypedValue() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Area (ha)", "Crop", "Yield (t/ha)", "Yield basis"),
+                        row("A", 10, "grass", 20, "as carted fresh"))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Output (t/h)",
+                                "Width (m)",
+                                "Speed (km/h)",
+                                "Timed distance (m)",
+                                "Timed seconds (s)"),
+                        row("Timed", "forager", 400, 3, null, 100, 36),
+                        row("Typed", "forager", 400, 3, 8, 100, 36))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine"),
+                        row("1", "A", "chopping", "Timed"),
+                        row("2", "A", "chopping", "Typed"))
+                .run();
+        assertThat(worked.plan().table("work-rates").spec().columns())
+                .filteredOn(column -> column.symbol().equals(MeasuredMachine.SPEED_BY))
+                .extracting(TableColumn::label)
+                .containsExactly("Speed measured by");
+        assertThat(worked.number("spot-work-rate", "1")).isCloseTo(3, within(1e-9));
+        assertThat(worked.number("spot-work-rate", "2")).isCloseTo(2.4, within(1e-9));
         assertThat(worked.differences()).isEmpty();
     }
 }

@@ -34,10 +34,10 @@ public final class MeasuredMachine {
     /** Rows by their width. */
     public static final Symbol MADE_WIDTH = like("width of all rows", Quantities.WORKING_WIDTH);
 
-    /** How the speed was found where it is not typed. */
-    public static final Symbol SPEED_BY = Symbol.text("speed by");
-    /** How the width was found where it is not typed. */
-    public static final Symbol WIDTH_BY = Symbol.text("width by");
+    /** How the machine's speed was measured, whether or not one is typed that goes before. */
+    public static final Symbol SPEED_BY = Symbol.text("speed measured by");
+    /** How the machine's width was measured, whether or not one is typed that goes before. */
+    public static final Symbol WIDTH_BY = Symbol.text("width measured by");
 
     private static Symbol like(String name, Symbol other) {
         return Symbol.number(name, other.unit()).possible(other.possible()).decimals(other.decimals());
@@ -79,9 +79,9 @@ public final class MeasuredMachine {
                             .onlyWhen(
                                     Condition.is(MACHINE_TYPE, "sprayer"),
                                     "it is no boom whose nozzles would make a width")),
-            Source.published(
-                    "GRDC, Spray Application Manual, module 8.3: width is the count of nozzles × their spacing;"
-                            + " rows, furrows and knives alike"),
+            Source.commonPractice(
+                    "rows or furrows × the width of each; that a boom's width is the count of its nozzles ×"
+                            + " their spacing is published: GRDC, Spray Application Manual, module 8.3"),
             "where no working width is typed",
             List.of(
                     WorkedExample.from(Source.derived(IOWA.reference() + ": plough of 6 × 16 in is 8 ft"))
