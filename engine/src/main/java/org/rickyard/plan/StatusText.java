@@ -86,7 +86,7 @@ final class StatusText {
             // What a result lacks is said for its own sake; said again by path, sentences would outgrow a cell.
             return;
         }
-        Symbol typed = typedOrJoined(column);
+        Symbol typed = column instanceof TableColumn.Link ? symbol : typedOrJoined(column);
         if (typed != null) {
             add(
                     Expr.choice(
@@ -102,18 +102,6 @@ final class StatusText {
         } else if (column instanceof TableColumn.Calculated calculated
                 && !joins(calculated.formula().expr())) {
             read(calculated.formula().expr(), path);
-        } else if (column instanceof TableColumn.Link) {
-            add(
-                    Expr.choice(
-                            new Condition.Given(symbol),
-                            Expr.text(""),
-                            new Expr.Join(List.of(
-                                    label(column),
-                                    Expr.choice(
-                                            new Condition.Blank(symbol),
-                                            Expr.text(" missing. "),
-                                            Expr.text(" unusable. "))))),
-                    path);
         } else if (column != null) {
             add(
                     Expr.choice(
