@@ -19,7 +19,7 @@ public final class Clamps {
     /** Its name. */
     public static final ColumnSpec CLAMP = Shared.CLAMP
             .needed()
-            .also("clamp id, clamp ref, " + "name")
+            .also("clamp id, clamp ref, name")
             .help("The name you know it by; each name once on a holding.");
     /** How it is built. */
     public static final ColumnSpec KIND = choice("Kind", Quantities.CLAMP_KIND, Choices.CLAMP_KIND)

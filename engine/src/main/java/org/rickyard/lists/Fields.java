@@ -80,7 +80,7 @@ public final class Fields {
             .help("yes or no; blank does not mean no.");
     /** Slope. */
     public static final ColumnSpec SLOPE = number("Slope", Quantities.SLOPE)
-            .also("max slope, field slope, steepest slope, " + "gradient, steepness")
+            .also("max slope, field slope, steepest slope, gradient, steepness")
             .help("Steepest worked slope, rise over run.");
     /** Perimeter. */
     public static final ColumnSpec PERIMETER = number("Perimeter", Quantities.PERIMETER)
@@ -111,7 +111,7 @@ public final class Fields {
     public static final ColumnSpec CLAMP = Shared.CLAMP.help("Clamp or pit the crop goes to.");
     /** Orchard rows. */
     public static final ColumnSpec ROW_SPACING = number("Row spacing", Quantities.ROW_SPACING)
-            .also("row width, spacing of rows, alley width, inter row, distance between rows, " + "row distance")
+            .also("row width, spacing of rows, alley width, inter row, distance between rows, row distance")
             .help("Orchards and bushes only.");
     /** Tree height. */
     public static final ColumnSpec TREE_HEIGHT = number("Tree height", Quantities.TREE_HEIGHT)

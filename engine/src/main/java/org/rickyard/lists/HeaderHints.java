@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /**
@@ -189,28 +190,27 @@ final class HeaderHints {
 
     /** Half the hours and product of two passes are a wrong plan, so a number of passes that is not read is told. */
     private void cautionPasses(HeaderRow.Match match) {
-        for (int i = 0; i < match.headings().length; i++) {
-            String header = headers[match.firstColumn() + i];
-            if (header != null && PASSES.matcher(HeaderText.normal(header)).matches()) {
-                findings.add(Finding.caution(
-                        new CellAddress(grid.sheet(), headerRow, match.firstColumn() + i),
-                        Words.quoted(header) + " is not read: each row of "
-                                + match.vocabulary().spec.name()
-                                + " is reckoned as one pass. Write a row for each pass."));
-            }
-        }
+        caution(
+                match,
+                header -> PASSES.matcher(HeaderText.normal(header)).matches(),
+                " is not read: each row of " + match.vocabulary().spec.name()
+                        + " is reckoned as one pass. Write a row for each pass.");
     }
 
     /** A field that is cut three times gives more than one that is cut once. */
     private void cautionCuts(HeaderRow.Match match) {
-        for (int i = 0; i < match.headings().length; i++) {
-            String header = headers[match.firstColumn() + i];
-            if (header != null && CUTS.matcher(header.strip()).matches()) {
+        caution(
+                match,
+                header -> CUTS.matcher(header.strip()).matches(),
+                " is not read: without a list Cuts (Field, Cut, Yield), with a row for each cut, a field is reckoned as"
+                        + " cut once.");
+    }
+
+    private void caution(HeaderRow.Match match, Predicate<String> isMeant, String what) {
+        for (int column = match.firstColumn(); column <= match.lastColumn(); column++) {
+            if (headers[column] != null && isMeant.test(headers[column])) {
                 findings.add(Finding.caution(
-                        new CellAddress(grid.sheet(), headerRow, match.firstColumn() + i),
-                        Words.quoted(header)
-                                + " is not read: without a list Cuts (Field, Cut, Yield), with a row for each cut, a"
-                                + " field is reckoned as cut once."));
+                        new CellAddress(grid.sheet(), headerRow, column), Words.quoted(headers[column]) + what));
             }
         }
     }

@@ -35,7 +35,7 @@ public final class Jobs {
     /** What is done. */
     public static final ColumnSpec OPERATION = words("Operation", Quantities.OPERATION, Choices.OPERATION)
             .needed()
-            .also("operation type, type of work, work to do, " + "operation name, work, activity, what, op")
+            .also("operation type, type of work, work to do, operation name, work, activity, what, op")
             .help("mowing, raking, chopping, spraying, ...");
     /** By which machines. */
     public static final ColumnSpec MACHINE = text("Machine", Quantities.GANG)
@@ -50,7 +50,7 @@ public final class Jobs {
             .help("From the machine list.");
     /** The tank mix. */
     public static final ColumnSpec MIX = text("Mix", Quantities.MIX)
-            .also("tank mix name, spray mix, " + "tank mix, mix name, tankmix, mixture")
+            .also("tank mix name, spray mix, tank mix, mix name, tankmix, mixture")
             .help("From the mixes.");
     /** Or one product. */
     public static final ColumnSpec PRODUCT = Shared.PRODUCT.help("In place of a mix; several rows make a mix.");
@@ -77,7 +77,7 @@ public final class Jobs {
             .help("The job or operation that comes first.");
     /** Hours to wait. */
     public static final ColumnSpec LAG = number("Lag", Quantities.LAG)
-            .also("wilt time, wait time, wilting period, " + "wait, delay, wilt, wilting time, waiting time, lag time")
+            .also("wilt time, wait time, wilting period, wait, delay, wilt, wilting time, waiting time, lag time")
             .help("Hours between the job before and this one.");
     /** First day. */
     public static final ColumnSpec EARLIEST = date("Earliest", Quantities.EARLIEST)

@@ -78,7 +78,7 @@ public final class Machines {
             .help("Fastest speed for good work.");
     /** Field efficiency. */
     public static final ColumnSpec FIELD_EFFICIENCY = number("Field efficiency", Quantities.FIELD_EFFICIENCY)
-            .also("working efficiency, work efficiency, field efficiency factor, " + "efficiency, FE")
+            .also("working efficiency, work efficiency, field efficiency factor, efficiency, FE")
             .help("Share of the full rate kept up over a field, 50 to 90 %.");
     /** Turn time. */
     public static final ColumnSpec TURN_TIME = number("Turn time", Quantities.TURN_TIME)
@@ -87,7 +87,7 @@ public final class Machines {
             .help("One headland turn.");
     /** Other lost time. */
     public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)
-            .also("other stoppages, other losses, " + "lost time, other time lost, stoppages")
+            .also("other stoppages, other losses, lost time, other time lost, stoppages")
             .help("Time lost per hectare other than in turns.");
     /** Output by mass or volume. */
     public static final ColumnSpec OUTPUT = number("Output", Quantities.OUTPUT)
@@ -106,7 +106,7 @@ public final class Machines {
             .help("What it carries of this crop, within the law and its plate.");
     /** Body volume. */
     public static final ColumnSpec BODY_VOLUME = number("Body volume", Quantities.BODY_VOLUME)
-            .also("volume, body capacity, cubic capacity, trailer volume, body size, bucket volume, " + "bucket size")
+            .also("volume, body capacity, cubic capacity, trailer volume, body size, bucket volume, bucket size")
             .help("Volume of the body or bucket.");
     /** Density of the load. */
     public static final ColumnSpec LOAD_DENSITY = number("Load density", Quantities.LOAD_DENSITY)
@@ -191,7 +191,7 @@ public final class Machines {
     public static final ColumnSpec SPRAY_QUALITY = Shared.SPRAY_QUALITY.help("The nozzle's, at the pressure used.");
     /** Sprayer test. */
     public static final ColumnSpec LAST_TESTED = date("Last tested", Quantities.LAST_TESTED)
-            .also("last test, last inspection, test date, last inspected, inspection date, MOT, " + "date tested")
+            .also("last test, last inspection, test date, last inspected, inspection date, MOT, date tested")
             .help("Day of the last sprayer test.");
     /** Fill time. */
     public static final ColumnSpec FILL_TIME = number("Fill time", Quantities.FILL_TIME)
@@ -233,7 +233,7 @@ public final class Machines {
     /** Road speed with a load. */
     public static final ColumnSpec ROAD_SPEED_LADEN = number("Road speed laden", Quantities.ROAD_SPEED_LADEN)
             .also("loaded road speed, road speed full, laden travel speed, "
-                    + "laden speed, laden road speed, loaded speed, speed laden, speed loaded, " + "road speed loaded")
+                    + "laden speed, laden road speed, loaded speed, speed laden, speed loaded, road speed loaded")
             .help("Average with a load.");
     /** Road speed without. */
     public static final ColumnSpec ROAD_SPEED_EMPTY = number("Road speed empty", Quantities.ROAD_SPEED_EMPTY)
@@ -296,7 +296,7 @@ public final class Machines {
             .help("Years it is kept.");
     /** Hours per year. */
     public static final ColumnSpec HOURS_PER_YEAR = number("Hours per year", Quantities.HOURS_PER_YEAR)
-            .also("annual hours, hours/year, h/yr, annual use, hours a year, hrs per year, " + "yearly hours, hrs/yr")
+            .also("annual hours, hours/year, h/yr, annual use, hours a year, hrs per year, yearly hours, hrs/yr")
             .help("Worked in a year.");
 
     /** Rate of work. */

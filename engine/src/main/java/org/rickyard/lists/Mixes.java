@@ -14,14 +14,14 @@ public final class Mixes {
     /** Its name. */
     public static final ColumnSpec MIX = text("Mix", Quantities.MIX)
             .needed()
-            .also("tank mix name, spray mix, " + "tank mix, mix name, tankmix, mixture, recipe, programme, treatment")
+            .also("tank mix name, spray mix, tank mix, mix name, tankmix, mixture, recipe, programme, treatment")
             .help("The same name on each of its rows.");
     /** A product in it. */
     public static final ColumnSpec PRODUCT = Shared.PRODUCT.needed();
     /** Its dose. */
     public static final ColumnSpec DOSE = dose("Dose", Quantities.DOSE, Quantities.CONCENTRATION)
             .needed()
-            .also("product dose, dose per ha, " + "dose rate, product rate, amount, rate of product")
+            .also("product dose, dose per ha, dose rate, product rate, amount, rate of product")
             .help("With its unit: L/ha, g/ac, %, ml/100 L.");
     /** The dose's unit, row by row. */
     public static final ColumnSpec DOSE_UNIT = text("Dose unit", Quantities.UNIT)

@@ -72,12 +72,12 @@ public final class Products {
             .help("From the label.");
     /** Least water. */
     public static final ColumnSpec LOWEST_WATER_VOLUME = number("Lowest water volume", Quantities.LOWEST_WATER_VOLUME)
-            .also("minimum water volume, min water volume, min water, water min, minimum water, " + "lowest water")
+            .also("minimum water volume, min water volume, min water, water min, minimum water, lowest water")
             .help("From the label.");
     /** Most water. */
     public static final ColumnSpec HIGHEST_WATER_VOLUME = number(
                     "Highest water volume", Quantities.HIGHEST_WATER_VOLUME)
-            .also("maximum water volume, max water volume, max water, water max, maximum water, " + "highest water")
+            .also("maximum water volume, max water volume, max water, water max, maximum water, highest water")
             .help("From the label.");
     /** Droplet class. */
     public static final ColumnSpec SPRAY_QUALITY = Shared.SPRAY_QUALITY.help("Asked for by the label.");
@@ -108,7 +108,7 @@ public final class Products {
     /** Price. */
     public static final ColumnSpec PRICE = number("Price", Quantities.PRICE)
             .or(Quantities.PACK_PRICE)
-            .also("unit price, cost, price per unit, price per litre, price per kg, price per pack, " + "pack price")
+            .also("unit price, cost, price per unit, price per litre, price per kg, price per pack, pack price")
             .help("For one product unit; write Price per pack if it is that.");
 
     /** The list. */

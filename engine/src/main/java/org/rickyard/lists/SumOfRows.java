@@ -75,9 +75,10 @@ final class SumOfRows {
                 boolean summed = numbers > 1 && sum > 0 && isRounded(value, sum);
                 sums += summed ? 1 : 0;
                 measured += summed && table.measures(column) ? 1 : 0;
-                means += numbers > 1 && sum > 0 && isRounded(value, sum / numbers) ? 1 : 0;
+                boolean mean = numbers > 1 && sum > 0 && isRounded(value, sum / numbers);
+                means += mean ? 1 : 0;
                 // A share or a yield in a row of totals is the mean of those above.
-                either += summed || numbers > 1 && sum > 0 && isRounded(value, sum / numbers) ? 1 : 0;
+                either += summed || mean ? 1 : 0;
                 if (filled == 1 && either == 0) {
                     return Verdict.NONE;
                 }
