@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.function.BiPredicate;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
-import org.rickyard.formula.Formula;
 import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Method;
 import org.rickyard.formula.Simplifier;
@@ -195,20 +194,7 @@ final class FittedTable {
     private TableColumn fitted(TableColumn column) {
         Expr now = simple.get(column.symbol());
         if (column instanceof TableColumn.Calculated calculated) {
-            Formula formula = calculated.formula();
-            return now.equals(formula.expr())
-                    ? column
-                    : new TableColumn.Calculated(
-                            new Formula(
-                                    formula.id(),
-                                    formula.result(),
-                                    now,
-                                    formula.source(),
-                                    formula.validity(),
-                                    formula.examples()),
-                            calculated.result(),
-                            calculated.aside(),
-                            calculated.declared());
+            return calculated.by(now);
         } else if (column instanceof TableColumn.Joined) {
             return new TableColumn.Joined(column.symbol(), now);
         } else if (column instanceof TableColumn.Sentence) {

@@ -213,23 +213,8 @@ final class MeasuredInputs {
     }
 
     private static TableColumn rewritten(TableColumn column, BlankMeaning blank) {
-        if (column instanceof TableColumn.Calculated calculated) {
-            Formula formula = calculated.formula();
-            Expr expr = blank.in(formula.expr());
-            return expr.equals(formula.expr())
-                    ? column
-                    : new TableColumn.Calculated(
-                            new Formula(
-                                    formula.id(),
-                                    formula.result(),
-                                    expr,
-                                    formula.source(),
-                                    formula.validity(),
-                                    formula.examples()),
-                            calculated.result(),
-                            calculated.aside(),
-                            calculated.declared());
-        }
-        return column;
+        return column instanceof TableColumn.Calculated calculated
+                ? calculated.by(blank.in(calculated.formula().expr()))
+                : column;
     }
 }

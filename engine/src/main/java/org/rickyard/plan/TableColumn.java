@@ -77,6 +77,23 @@ public sealed interface TableColumn {
             return new Calculated(formula, false, true, formula);
         }
 
+        /** The same column by another expression, as one workbook needs it. */
+        Calculated by(Expr expr) {
+            return expr.equals(formula.expr())
+                    ? this
+                    : new Calculated(
+                            new Formula(
+                                    formula.id(),
+                                    formula.result(),
+                                    expr,
+                                    formula.source(),
+                                    formula.validity(),
+                                    formula.examples()),
+                            result,
+                            aside,
+                            declared);
+        }
+
         @Override
         public Symbol symbol() {
             return formula.result();
