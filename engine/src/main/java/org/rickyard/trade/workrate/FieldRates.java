@@ -259,7 +259,7 @@ public final class FieldRates {
                 .with(EFFICIENCY_USED, 70)
                 .with(Throughput.THROUGHPUT_RATE, 2)
                 .gives(2, Units.HA_PER_H, 6));
-        examples.add(WorkedExample.from(Source.published("Canterbury Agricultural College, Waitaki 5 March 1940: mower"
+        examples.add(WorkedExample.from(Source.derived("Canterbury Agricultural College, Waitaki 5 March 1940: mower"
                         + " and two horses, 15 ac in 12 h"))
                 .with(TYPED_RATE, 15.0 / 12, Units.AC_PER_H)
                 .gives(1.25, Units.AC_PER_H, 2));
