@@ -74,14 +74,10 @@ public interface Grid {
     Format format(int row, int column);
 
     /** What the format of a NUMBER cell shows behind the number, {@code m} of {@code 0.0" m"}; "" if nothing. */
-    default String shownUnit(int row, int column) {
-        return "";
-    }
+    String shownUnit(int row, int column);
 
     /** Whether any number of a column is shown with something behind it. */
-    default boolean showsUnits(int column) {
-        return false;
-    }
+    boolean showsUnits(int column);
 
     /** Whether the cell holds a formula. */
     boolean isFormula(int row, int column);

@@ -53,6 +53,16 @@ record LoopGuard(Grid cells, Dependents dependents) implements Grid {
     }
 
     @Override
+    public String shownUnit(int row, int column) {
+        return cells.shownUnit(row, column);
+    }
+
+    @Override
+    public boolean showsUnits(int column) {
+        return cells.showsUnits(column);
+    }
+
+    @Override
     public boolean isFormula(int row, int column) {
         return cells.isFormula(row, column);
     }
