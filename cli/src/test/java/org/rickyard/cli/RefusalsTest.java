@@ -67,7 +67,10 @@ class RefusalsTest {
 
     @Test
     void folderInsteadOfAFile() throws Exception {
-        everyCommandRefuses(Files.createDirectory(folder.resolve("folder.xlsx")));
+        Path inner = Files.createDirectory(folder.resolve("folder.xlsx"));
+        everyCommandRefuses(inner);
+        assertThat(Ran.rickyard("run", inner).err())
+                .startsWith("\"folder.xlsx\" is a folder. Name one workbook in it.");
     }
 
     @Test

@@ -62,6 +62,9 @@ public final class BookPackage implements PartSource, Closeable {
      */
     public static BookPackage open(Path file) throws RefusedException, IOException {
         String name = String.valueOf(file.getFileName());
+        if (Files.isDirectory(file)) {
+            throw new RefusedException(Reason.FOLDER, name);
+        }
         if (!Files.isRegularFile(file)) {
             throw new RefusedException(Reason.NOT_A_FILE, name);
         }
