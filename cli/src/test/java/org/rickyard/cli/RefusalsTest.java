@@ -75,7 +75,9 @@ class RefusalsTest {
 
     @Test
     void emptyFile() throws Exception {
-        everyCommandRefuses(Files.createFile(folder.resolve("empty.xlsx")));
+        Path empty = Files.createFile(folder.resolve("empty.xlsx"));
+        everyCommandRefuses(empty);
+        assertThat(Ran.rickyard("check", empty).err()).startsWith("\"empty.xlsx\" is an empty file.");
     }
 
     @ParameterizedTest

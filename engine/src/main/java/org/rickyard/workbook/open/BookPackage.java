@@ -107,7 +107,7 @@ public final class BookPackage implements PartSource, Closeable {
             case OLE2:
                 throw new RefusedException(Reason.OLD_FORMAT, displayName);
             case OTHER:
-                throw new RefusedException(Reason.NOT_A_WORKBOOK, displayName);
+                throw new RefusedException(channel.size() == 0 ? Reason.EMPTY : Reason.NOT_A_WORKBOOK, displayName);
             default:
                 break;
         }
