@@ -14,7 +14,7 @@ import org.rickyard.workbook.write.SheetSet;
 
 /** Takes the fingerprint of each sheet while it is written, so that no sheet is worked out twice. */
 final class Fingerprints {
-    private record Taken(String id, int sheetId, MeaningFingerprint fingerprint) {}
+    private record Taken(String id, String name, int sheetId, MeaningFingerprint fingerprint) {}
 
     private final List<Taken> taken = new ArrayList<>();
 
@@ -22,7 +22,7 @@ final class Fingerprints {
     void add(SheetSet.Sheet sheet, int sheetId) {
         MeaningFingerprint fingerprint = new MeaningFingerprint();
         sheet.content().watchedBy(new Watch(fingerprint));
-        taken.add(new Taken(sheet.id(), sheetId, fingerprint));
+        taken.add(new Taken(sheet.id(), sheet.name(), sheetId, fingerprint));
     }
 
     /** Stands in the marker of a sheet until its fingerprints are taken. */
@@ -50,6 +50,7 @@ final class Fingerprints {
         for (Taken each : taken) {
             state.put(
                     each.id(),
+                    each.name(),
                     each.sheetId(),
                     each.fingerprint().hex(),
                     each.fingerprint().unplacedHex(),

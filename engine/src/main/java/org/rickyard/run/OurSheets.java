@@ -54,7 +54,10 @@ final class OurSheets {
 
     private OurSheets() {}
 
-    /** Finds them; of two that carry the same id the one at the recorded place is ours, the other a copy. */
+    /**
+     * Finds them; of two that carry the same id the one of the recorded name is ours, or else the one at the recorded
+     * place, and the other a copy. Some programs number all places anew on saving, so that the name comes first.
+     */
     static OurSheets find(BookPackage book, RunState state) {
         OurSheets ours = new OurSheets();
         Map<Integer, SheetRef> positions = new HashMap<>();
@@ -76,9 +79,7 @@ final class OurSheets {
     private void take(List<String> marker, SheetRef sheet, RunState state) {
         String id = marker.get(0);
         SheetRef before = byId.get(id);
-        boolean recorded =
-                state.sheetId(id).filter(known -> known == sheet.sheetId()).isPresent();
-        if (before == null || recorded) {
+        if (before == null || likeness(id, sheet, state) > likeness(id, before, state)) {
             byId.put(id, sheet);
             fingerprints.put(id, marker.subList(1, marker.size()));
             if (before != null) {
@@ -87,6 +88,14 @@ final class OurSheets {
         } else {
             kept.put(sheet, Kept.CHANGED);
         }
+    }
+
+    /** How much speaks for a sheet being the one that was written and not its copy. */
+    private static int likeness(String id, SheetRef sheet, RunState state) {
+        boolean name = state.name(id).filter(sheet.name()::equalsIgnoreCase).isPresent();
+        boolean place =
+                state.sheetId(id).filter(known -> known == sheet.sheetId()).isPresent();
+        return (name ? 2 : 0) + (place ? 1 : 0);
     }
 
     private static String unquoted(String formula) {

@@ -241,6 +241,43 @@ class RerunTest {
                 .isEqualTo(again.sheets());
     }
 
+    /** As LibreOffice saves it, which numbers sheets by their tabs: the copy in front gets what was the original's. */
+    @Test
+    void aCopyThatTookTheNumberOfItsOriginalIsTheClients() throws IOException {
+        Path out = out();
+        String number;
+        try (ClientBook book = ClientBook.open(out)) {
+            number = book.poi().getCTWorkbook().getSheets().getSheetList().stream()
+                    .filter(sheet -> sheet.getName().equals("Work rates"))
+                    .map(sheet -> Long.toString(sheet.getSheetId()))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        Path copied = changed(out, workbook -> {
+            Sheet copy = workbook.createSheet("For the record");
+            copy.createRow(0).createCell(0).setCellValue("a copy");
+            var name = workbook.createName();
+            name.setSheetIndex(workbook.getSheetIndex(copy));
+            name.setNameName(OurSheets.MARKER);
+            name.setRefersToFormula("\"work-rates\"");
+            for (var sheet : workbook.getCTWorkbook().getSheets().getSheetList()) {
+                boolean original = sheet.getName().equals("Work rates");
+                if (original || sheet.getName().equals("For the record")) {
+                    sheet.setSheetId(original ? 9_000 : Long.parseLong(number));
+                }
+            }
+            workbook.setSheetOrder("For the record", 0);
+        });
+
+        Runs.Run again = run(copied);
+
+        assertThat(again.sheets()).contains("Work rates").doesNotContain("For the record");
+        try (ClientBook book = ClientBook.open(again.file())) {
+            Sheet copy = book.poi().getSheet("For the record");
+            assertThat(copy.getRow(0).getCell(0).getStringCellValue()).isEqualTo("a copy");
+        }
+    }
+
     /** Some programs copy the cells of a sheet and not its names, and people copy cells only. */
     @Test
     void aCopyOfResultsWithoutTheirMarkerIsNoList() throws IOException {

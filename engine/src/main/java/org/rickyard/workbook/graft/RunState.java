@@ -21,7 +21,7 @@ public final class RunState {
     /** Namespace of the part it is kept in. */
     public static final String NAMESPACE = "urn:rickyard:state:1";
 
-    private record Sheet(int sheetId, String fingerprint, String unplaced, String rowless) {}
+    private record Sheet(String name, int sheetId, String fingerprint, String unplaced, String rowless) {}
 
     private final Map<String, Sheet> sheets = new TreeMap<>();
     private final List<WatchedReference> watched = new ArrayList<>();
@@ -43,6 +43,7 @@ public final class RunState {
                 } else if (reader.getLocalName().equals("sheet")) {
                     state.put(
                             reader.getAttributeValue(null, "id"),
+                            reader.getAttributeValue(null, "name"),
                             Integer.parseInt(reader.getAttributeValue(null, "sheetId")),
                             reader.getAttributeValue(null, "fingerprint"),
                             reader.getAttributeValue(null, "unplaced"),
@@ -63,11 +64,17 @@ public final class RunState {
     /**
      * Records a sheet: its id, its place in the workbook, and the fingerprint of its meaning.
      *
+     * @param name the name on its tab; null if it was not recorded
      * @param unplaced the fingerprint without where references to other sheets lead
      * @param rowless the same without whether the cells that a row leads to stand in one row; null if it was not taken
      */
-    public void put(String id, int sheetId, String fingerprint, String unplaced, String rowless) {
-        sheets.put(id, new Sheet(sheetId, fingerprint, unplaced, rowless));
+    public void put(String id, String name, int sheetId, String fingerprint, String unplaced, String rowless) {
+        sheets.put(id, new Sheet(name, sheetId, fingerprint, unplaced, rowless));
+    }
+
+    /** The name that a sheet was written under. */
+    public Optional<String> name(String id) {
+        return Optional.ofNullable(sheets.get(id)).map(Sheet::name);
     }
 
     /** The sheetId that a sheet was written under. */
@@ -110,6 +117,10 @@ public final class RunState {
                 .append("\">");
         sheets.forEach((id, sheet) -> xml.append("<sheet id=\"")
                 .append(id)
+                .append(
+                        sheet.name() == null
+                                ? ""
+                                : "\" name=\"" + CellText.escaped(sheet.name()).replace("\"", "&quot;"))
                 .append("\" sheetId=\"")
                 .append(sheet.sheetId())
                 .append("\" fingerprint=\"")
