@@ -78,6 +78,10 @@ final class GroupReport {
         console.answers()
                 .println(figures.isEmpty() ? line : line + " ".repeat(WIDEST_WORDS - what.length()) + "  " + figures);
         console.answers().flush();
+        if (!stops.isEmpty()) {
+            // Messages may go elsewhere than answers, and then nothing else would say whose stops these are.
+            console.say(name + ":");
+        }
         stops.stream()
                 .limit(MOST_STOPS)
                 .forEach(stop -> console.say("  " + console.strong("STOP") + " " + Report.words(stop)));
@@ -96,7 +100,7 @@ final class GroupReport {
         } else {
             console.say(Counted.of(all, "workbook") + ": "
                     + counts.entrySet().stream()
-                            .map(entry -> entry.getValue() + " " + entry.getKey())
+                            .map(entry -> entry.getValue() + " " + some(entry.getKey(), entry.getValue()))
                             .collect(Collectors.joining(", "))
                     + ".");
         }
@@ -110,6 +114,10 @@ final class GroupReport {
             console.say(
                     "Nothing here is a clearance: labels, local law, the maker's book and licensed practice decide.");
         }
+    }
+
+    private static String some(String became, int count) {
+        return became.equals(NO_LIST) && count > 1 ? "hold no list" : became;
     }
 
     private void tell(List<Path> files, String words) {

@@ -129,8 +129,11 @@ class GroupCommandTest {
 
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains("invoice.xlsx  holds no list");
+        assertThat(ran.err()).contains("1 written, 1 holds no list.");
         assertThat(Files.readAllBytes(invoice)).isEqualTo(before);
         assertThat(files(folder)).containsExactly("farm.before.xlsx", "farm.xlsx", "invoice.xlsx");
+        invoice("second.xlsx");
+        assertThat(Ran.rickyard("group", folder).err()).contains("1 up to date, 2 hold no list.");
     }
 
     @Test
@@ -187,6 +190,14 @@ class GroupCommandTest {
         assertThat(ran.code()).isEqualTo(Exit.WITHHELD);
         assertThat(ran.out()).containsPattern("\\d+ withheld, 1 stop");
         assertThat(ran.err()).contains("  STOP Machines!").contains("\"twelve\"");
+        assertThat(ran.err().lines().toList())
+                .containsSubsequence(
+                        "farm.xlsx:",
+                        ran.err()
+                                .lines()
+                                .filter(line -> line.startsWith("  STOP Machines!"))
+                                .findFirst()
+                                .orElseThrow());
         assertThat(Opening.holdsOurSheets(farm)).isTrue();
     }
 

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 
 /** The former file, kept beside the new one under a name that says so. */
 final class KeptFormer {
-    private static final Pattern NAMED = Pattern.compile("(.+)\\.before(?:-\\d+)?(\\.[^.]+)?");
+    private static final Pattern NAMED = Pattern.compile("(.+)\\.before(?:-\\d+)?(\\.[^.]+)?", Pattern.DOTALL);
 
     private final Path path;
     private final boolean fresh;
