@@ -242,4 +242,71 @@ class HeaderHintsTest {
                                 && line.contains("says no unit and is read as kg DM a day")))
                 .isEqualTo(told);
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Hp (engine), hp, engine",
+        "PTO hp, hp, PTO",
+        "HP - PTO, hp, PTO",
+        "Engine (hp), hp, engine",
+        "Rated hp (engine), hp, engine",
+        "kW engine, kW, engine",
+        "PS (engine), PS, engine",
+        "Power (engine), kW, engine"
+    })
+    void powerIsInTheUnitThatItsHeaderIsCalledBy(String header, String unit, String basis) {
+        FoundLists found =
+                find(new SheetOf("Machines").row("Machine", "Type", header).row("Tractor", "tractor", 150));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.POWER, 0)).isEqualTo(150);
+        assertThat(machines.unit(Machines.POWER, 0).orElseThrow()).hasToString(unit);
+        assertThat(machines.text(Machines.POWER_BASIS, 0)).isEqualTo(basis);
+    }
+
+    @Test
+    void nozzlesBesideTheirSizeAreTheirNumber() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Width (m)", "Nozzles", "Nozzle")
+                .row("Sprayer", "sprayer", 24, 48, "03"));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.NOZZLES, 0)).isEqualTo(48);
+        assertThat(machines.number(Machines.NOZZLE_SIZE, 0)).isEqualTo(3);
+        assertThat(said(found))
+                .anyMatch(finding -> finding.startsWith(
+                        "NOTE Machines!D1 \"Nozzles\" is read as the Number of nozzles of Machines, since \"Nozzle\""
+                                + " stands beside it."));
+    }
+
+    @Test
+    void speedsOnTheRoadHireAndHaulAreKnownByTheirUnits() {
+        FoundLists found = find(
+                new SheetOf("Kit")
+                        .row("Machine", "Type", "Payload (t)", "Laden mph", "Empty mph", "Hire £/h")
+                        .row("Trailer", "trailer", 12, 12, 18, 25),
+                new SheetOf("Land")
+                        .row("Field", "Crop", "Area (ha)", "Haul to pit (miles)")
+                        .row("Lodge", "grass", 5, 0.8));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.unit(Machines.ROAD_SPEED_LADEN, 0)).hasValue(Units.MPH);
+        assertThat(machines.number(Machines.ROAD_SPEED_LADEN, 0)).isEqualTo(12);
+        assertThat(machines.number(Machines.ROAD_SPEED_EMPTY, 0)).isEqualTo(18);
+        assertThat(machines.number(Machines.CHARGE, 0)).isEqualTo(25);
+        assertThat(found.rows(Fields.LIST).number(Fields.DISTANCE_TO_CLAMP, 0)).isEqualTo(0.8);
+        assertThat(found.rows(Fields.LIST).unit(Fields.DISTANCE_TO_CLAMP, 0).orElseThrow())
+                .hasToString("mile");
+    }
+
+    @Test
+    void aRefOverTheJobsIsTheirName() {
+        FoundLists found = find(new SheetOf("Work list")
+                .row("Ref", "Where", "Operation", "Machine", "After")
+                .row("S1", "grass", "mow", "Mower", null)
+                .row("S2", "grass", "rake", "Rake", "S1"));
+        assertThat(found.rows(Jobs.LIST).text(Jobs.JOB, 0)).isEqualTo("S1");
+        assertThat(found.rows(Jobs.LIST).text(Jobs.AFTER, 1)).isEqualTo("S1");
+        FoundLists named = find(new SheetOf("Work list")
+                .row("Ref", "Job", "Where", "Operation", "Machine")
+                .row(17, "First cut", "grass", "mow", "Mower"));
+        assertThat(named.rows(Jobs.LIST).text(Jobs.JOB, 0)).isEqualTo("First cut");
+    }
 }
