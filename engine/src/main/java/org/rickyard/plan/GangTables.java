@@ -100,7 +100,9 @@ final class GangTables {
                 new TableColumn.Key(Keys.GANG_KEY),
                 new TableColumn.Key(Keys.MEMBER_KEY),
                 new TableColumn.Key(stageKey(GangStage.CHOPPING)),
-                new TableColumn.Method(Carting.TRAILERS, COUNTED, false)));
+                new TableColumn.Method(Carting.TRAILERS, COUNTED, false),
+                new TableColumn.Method(Carting.FORAGERS, COUNTED, false),
+                new TableColumn.Method(Carting.FORAGER_KINDS, COUNTED, false)));
         columns.add(crop());
         columns.addAll(List.of(
                 Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
@@ -164,6 +166,7 @@ final class GangTables {
                 new TableColumn.Key(Keys.GANG_KEY),
                 new TableColumn.Key(Keys.MEMBER_KEY),
                 ofKind(Carting.TRAILERS),
+                ofKind(Carting.FORAGERS),
                 ofKind(Carting.FILLING),
                 ofKind(Carting.LOAD),
                 ofKind(Carting.FILL_TIME),
