@@ -41,7 +41,7 @@ final class FeedTables {
                     "crop is allotted to this clamp too: see that the same silage is not counted twice."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(value(Feeding.STORED), Relation.MORE, value(ClampContents.CAPACITY)),
+                    Condition.above(value(Feeding.STORED), value(ClampContents.CAPACITY)),
                     "more is in store than this clamp holds: check the amount, the clamp's measures and its density."));
 
     /** One row per store. */
@@ -112,7 +112,7 @@ final class FeedTables {
 
     private static final List<CautionRule> BALANCE_RULES = List.of(new CautionRule(
             Severity.CAUTION,
-            Condition.compare(value(Feeding.SURPLUS), Relation.LESS, new Expr.AsUnit(number(0), Units.T_DM)),
+            Condition.below(value(Feeding.SURPLUS), new Expr.AsUnit(number(0), Units.T_DM)),
             "feed is short: buy early, feed fewer, or feed less of it with advice."));
 
     /** One row per holding that feeds stock. */
@@ -142,11 +142,11 @@ final class FeedTables {
     private static final List<CautionRule> FACE_RULES = List.of(
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(value(FeedOut.ADVANCE), Relation.LESS, value(FeedOut.TARGET)),
+                    Condition.below(value(FeedOut.ADVANCE), value(FeedOut.TARGET)),
                     "the face moves slower than wanted for the season: it will heat. A narrower or lower face helps."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(value(FeedOut.ADVANCE), Relation.LESS, constant(FeedOut.SLOWEST)),
+                    Condition.below(value(FeedOut.ADVANCE), constant(FeedOut.SLOWEST)),
                     "the face moves less than 10 cm a day, the least anyone prints."),
             new CautionRule(
                     Severity.CAUTION,

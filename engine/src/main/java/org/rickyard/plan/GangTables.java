@@ -308,7 +308,7 @@ final class GangTables {
             columns.add(TableColumn.Calculated.aside(GangRates.slackOf(stage)));
             rules.add(new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(Expr.value(stage.day()), Relation.LESS, Expr.value(GangRates.GANG_DAY)),
+                    Condition.below(Expr.value(stage.day()), Expr.value(GangRates.GANG_DAY)),
                     stage.words() + " gets through less in its day than the gang: it needs longer days, or to begin"
                             + " earlier, but must not run further ahead than the wilt allows."));
         }
