@@ -54,7 +54,8 @@ final class ExplainCommand implements Callable<Integer> {
     public Integer call() throws RefusedException, IOException {
         try (BookPackage open = Opening.open(book)) {
             Recalculation run = Opening.reckon(book, open, RunOptions.usual(), console);
-            if (Opening.nothingToDo(open, run, console)) {
+            if (Opening.holdsNothing(open, run)) {
+                Opening.nothingToDo(run, console);
                 return Exit.REFUSED;
             }
             Explanation explanation = ExplainedCell.of(run, cell);

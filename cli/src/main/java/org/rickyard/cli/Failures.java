@@ -12,6 +12,11 @@ import picocli.CommandLine.ParseResult;
 record Failures(Console console, BooleanSupplier debug) implements IExecutionExceptionHandler {
     @Override
     public int handleExecutionException(Exception failed, CommandLine command, ParseResult parsed) {
+        return told(failed);
+    }
+
+    /** Says what keeps a workbook from being used or written; the exit code it has. */
+    int told(Exception failed) {
         if (failed instanceof RefusedException || failed instanceof UnreadablePartException) {
             return said(failed, Exit.REFUSED);
         } else if (failed instanceof OutputException) {
@@ -31,6 +36,13 @@ record Failures(Console console, BooleanSupplier debug) implements IExecutionExc
         console.insist("Sorry, something went wrong inside Rickyard; your workbook is as it was."
                 + (debug.getAsBoolean() ? "" : " Run again with --debug and report what it shows."));
         trace(failed);
+        return Exit.FAULT;
+    }
+
+    /** What asks for more than the virtual machine was given. */
+    int tooLittleMemory() {
+        console.insist("This workbook needs more memory than Java was given."
+                + " Run again with more: java -Xmx2g -jar rickyard.jar ...");
         return Exit.FAULT;
     }
 

@@ -57,10 +57,12 @@ final class Opening {
     }
 
     /** Whether no list was found in a workbook that never held results; sheets without any answer would be litter. */
-    static boolean nothingToDo(BookPackage open, Recalculation run, Console console) {
-        if (!run.plan().lists().places().isEmpty() || Recalculation.holdsOurSheets(open)) {
-            return false;
-        }
+    static boolean holdsNothing(BookPackage open, Recalculation run) {
+        return run.plan().lists().places().isEmpty() && !Recalculation.holdsOurSheets(open);
+    }
+
+    /** Says that it {@link #holdsNothing}. */
+    static void nothingToDo(Recalculation run, Console console) {
         console.insist(
                 "\"" + run.workbook() + "\" holds no list that can be read: no sheet has headers such as Field and"
                         + " Area, or Machine and Type. Nothing was written.");
@@ -69,7 +71,6 @@ final class Opening {
                 .limit(5)
                 .forEach(finding -> console.insist("  " + Report.words(finding)));
         console.insist("'rickyard new lists.xlsx' makes a workbook with every list and its headers.");
-        return true;
     }
 
     /** Says so where lists were found and nothing in them can be worked out, as in a workbook that was just made. */

@@ -31,6 +31,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "Examples:",
             "  rickyard new farm.xlsx --kind demo       a workbook to try everything on",
             "  rickyard run farm.xlsx                   recalculate it and write the result sheets",
+            "  rickyard group clients                   recalculate every workbook of a folder",
             "  rickyard check farm.xlsx                 look it over and write nothing",
             "  rickyard explain farm.xlsx 'Summary!C9'  how one number came about",
             "  rickyard formulas work-rate              one formula with its source",
@@ -67,15 +68,14 @@ final class Rickyard implements Callable<Integer> {
     /** Runs one command; the exit code is one of {@link Exit}. */
     static int run(Console console, String... args) {
         Rickyard rickyard = new Rickyard(console);
-        CommandLine line = rickyard.line(args.length == 0 ? "" : args[0]);
+        Failures failures = new Failures(console, () -> rickyard.debug);
+        CommandLine line = rickyard.line(failures, args.length == 0 ? "" : args[0]);
         try {
             return line.execute(args);
         } catch (OutOfMemoryError full) {
-            console.insist("This workbook needs more memory than Java was given."
-                    + " Run again with more: java -Xmx2g -jar rickyard.jar ...");
-            return Exit.FAULT;
+            return failures.tooLittleMemory();
         } catch (StackOverflowError fault) {
-            return new Failures(console, () -> rickyard.debug).fault(fault);
+            return failures.fault(fault);
         }
     }
 
@@ -83,7 +83,7 @@ final class Rickyard implements Callable<Integer> {
      * The command line: with all its commands, or where the first word is one that every day has, with that one alone, for
      * making ready the others takes as long as reading a small workbook.
      */
-    private CommandLine line(String first) {
+    private CommandLine line(Failures failures, String first) {
         CommandLine line = new CommandLine(this);
         switch (first) {
             case "run" -> line.addSubcommand(new RunCommand(console));
@@ -91,6 +91,7 @@ final class Rickyard implements Callable<Integer> {
             case "explain" -> line.addSubcommand(new ExplainCommand(console));
             default ->
                 line.addSubcommand(new RunCommand(console))
+                        .addSubcommand(new GroupCommand(console, failures))
                         .addSubcommand(new CheckCommand(console))
                         .addSubcommand(new ExplainCommand(console))
                         .addSubcommand(new FormulasCommand(console))
@@ -106,7 +107,7 @@ final class Rickyard implements Callable<Integer> {
         line.registerConverter(Path.class, Rickyard::path);
         line.registerConverter(TemplateKind.class, Rickyard::kind);
         line.setParameterExceptionHandler(this::wrongUsage);
-        line.setExecutionExceptionHandler(new Failures(console, () -> debug));
+        line.setExecutionExceptionHandler(failures);
         line.getSubcommands().values().forEach(Rickyard::exitCodes);
         return line;
     }

@@ -6,10 +6,6 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.rickyard.run.Recalculation;
 import org.rickyard.run.RunOptions;
-import org.rickyard.workbook.graft.GraftReport;
-import org.rickyard.workbook.graft.OutputException;
-import org.rickyard.workbook.graft.SafeReplacement;
-import org.rickyard.workbook.graft.Verification;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.RefusedException;
 import picocli.CommandLine.Command;
@@ -136,44 +132,21 @@ final class RunCommand implements Callable<Integer> {
     private int write(RunOptions options) throws RefusedException, IOException {
         Opening.refuseIfUnreadable(book);
         Path goal = to == null ? book : to;
-        try (SafeReplacement replacement = OutputFile.begin(goal);
-                JsonOption.Output document = json.begin(console, book, goal)) {
-            if (to != null) {
-                replacement.madeFrom(book);
+        try (JsonOption.Output document = json.begin(console, book, goal)) {
+            Rewrite rewrite = Rewrite.of(book, goal, options, console, document::write);
+            Recalculation run = rewrite.run();
+            if (rewrite.done().isEmpty()) {
+                Opening.nothingToDo(run, console);
+                return Exit.REFUSED;
             }
-            Recalculation run;
-            Written written;
-            try (BookPackage open = Opening.open(book)) {
-                run = Opening.reckon(book, open, options, console);
-                if (Opening.nothingToDo(open, run, console)) {
-                    return Exit.REFUSED;
-                }
-                written = Written.of(open, graft(run, open, replacement));
-                document.write(run);
-            }
-            SafeReplacement.Outcome outcome = replacement.commit(Opening::holdsOurSheets);
             document.commit();
             Report report = new Report(console, run, goal);
             report.answers();
             report.messages();
-            console.say(written.words(replacement.target(), outcome));
+            console.say(rewrite.done().get().words());
             Opening.nothingYet(run, console);
             report.whereToLook();
             return strict && report.withheld() > 0 ? Exit.WITHHELD : Exit.DONE;
-        }
-    }
-
-    private GraftReport graft(Recalculation run, BookPackage open, SafeReplacement replacement)
-            throws RefusedException, OutputException {
-        try {
-            if (Opening.large(book)) {
-                console.say("Writing the result sheets ...");
-            }
-            GraftReport report = run.write(replacement.temporary());
-            Verification.check(open, replacement.temporary(), report);
-            return report;
-        } catch (IOException failed) {
-            throw OutputException.of(replacement.temporary(), failed).of(replacement.target());
         }
     }
 
@@ -182,7 +155,8 @@ final class RunCommand implements Callable<Integer> {
         try (BookPackage open = Opening.open(book);
                 JsonOption.Output document = json.begin(console, book, goal)) {
             Recalculation run = Opening.reckon(book, open, options, console);
-            if (Opening.nothingToDo(open, run, console)) {
+            if (Opening.holdsNothing(open, run)) {
+                Opening.nothingToDo(run, console);
                 return Exit.REFUSED;
             }
             document.write(run);

@@ -14,7 +14,8 @@ import org.rickyard.trade.cost.CostTotals;
 import org.rickyard.trade.cost.JobCost;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Crop;
-import org.rickyard.trade.silage.Feeding;
+import org.rickyard.trade.silage.FeedBalance;
+import org.rickyard.trade.silage.FeedDemand;
 import org.rickyard.trade.spraying.TankLoads;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
@@ -126,8 +127,8 @@ public record BalanceCheck(String what, List<Part> one, List<Part> other) {
         if (demand.rows() > 0) {
             checks.add(new BalanceCheck(
                     "Feed demand: group by group = holding by holding (t DM)",
-                    List.of(whole(demand, Feeding.GROUP_DEMAND)),
-                    List.of(whole(plan.table("feed-balance"), Feeding.DEMAND_TOTAL))));
+                    List.of(whole(demand, FeedDemand.GROUP_DEMAND)),
+                    List.of(whole(plan.table("feed-balance"), FeedBalance.DEMAND_TOTAL))));
         }
         ResultTable costs = plan.table("job-costs");
         ResultTable holdingCosts = plan.table("holding-costs");

@@ -17,6 +17,21 @@ public record CellAddress(String sheet, int row, int column) {
         return text.toString();
     }
 
+    /** Written out, as is the next: those that Java makes for a record take several times as long until it is warm. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || other instanceof CellAddress that
+                        && row == that.row
+                        && column == that.column
+                        && sheet.equals(that.sheet);
+    }
+
+    @Override
+    public int hashCode() {
+        return (sheet.hashCode() * 31 + row) * 31 + column;
+    }
+
     /** As read aloud and in JSON: {@code Fields!C5}, the sheet quoted where the grid needs it. */
     @Override
     public String toString() {

@@ -4,8 +4,13 @@ package org.rickyard.lists;
 public final class Counted {
     private Counted() {}
 
+    /** "1 row", "3 rows". */
+    public static String of(long count, String thing) {
+        return count + " " + thing + (count == 1 ? "" : "s");
+    }
+
     /** "1 more row", "3 more rows". */
     public static String more(long count, String thing) {
-        return count + " more " + thing + (count == 1 ? "" : "s");
+        return of(count, "more " + thing);
     }
 }

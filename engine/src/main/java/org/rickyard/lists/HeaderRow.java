@@ -104,7 +104,7 @@ final class HeaderRow {
                 }
             }
         }
-        int otherwise = vocabulary.readOtherwise(headings, unread(headings, headers, first), named);
+        int otherwise = vocabulary.readOtherwise(headings, unread(vocabulary, headings, headers, first), named);
         matched += otherwise;
         score += otherwise;
         Match match = new Match(vocabulary, first, headings, List.of(), matched, score);
@@ -112,13 +112,19 @@ final class HeaderRow {
         return new Match(vocabulary, first, headings, missing, matched, score);
     }
 
-    /** The headers that mean nothing to a list, each in its place; null elsewhere, and if there are none. */
-    private HeaderText[] unread(Vocabulary.Heading[] headings, String[] headers, int first) {
+    /**
+     * The headers that mean nothing to a list so far and may mean something otherwise, each in its place; null elsewhere,
+     * and if there are none.
+     */
+    private HeaderText[] unread(Vocabulary vocabulary, Vocabulary.Heading[] headings, String[] headers, int first) {
         HeaderText[] unread = null;
         for (int i = 0; i < headings.length; i++) {
             if (headings[i] == null && headers[first + i] != null) {
-                unread = unread == null ? new HeaderText[headings.length] : unread;
-                unread[i] = texts.computeIfAbsent(headers[first + i], HeaderText::of);
+                HeaderText text = texts.computeIfAbsent(headers[first + i], HeaderText::of);
+                if (vocabulary.mayMeanOtherwise(text)) {
+                    unread = unread == null ? new HeaderText[headings.length] : unread;
+                    unread[i] = text;
+                }
             }
         }
         return unread;

@@ -133,6 +133,9 @@ final class HeaderText {
 
     /** Whether its first words are this name, given in normal form. */
     boolean begins(String name) {
+        if (!normal().startsWith(name)) {
+            return false;
+        }
         int count = 1;
         for (int i = 0; i < name.length(); i++) {
             count += name.charAt(i) == ' ' ? 1 : 0;

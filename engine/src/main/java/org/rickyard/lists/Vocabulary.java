@@ -3,7 +3,6 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -43,9 +42,6 @@ final class Vocabulary {
     /** What the Layout sheet says of one header. */
     record Settled(ColumnSpec column, String unit) {}
 
-    /** The column of a header that can mean no other, and how good a match that is. */
-    private record Known(ColumnSpec column, int weight) {}
-
     /**
      * Columns that a year beside the name leaves what they are. Of others it makes a record of that year: "Yield 2025"
      * is what was carted then, not what is expected.
@@ -58,43 +54,12 @@ final class Vocabulary {
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
     final ListSpec spec;
-    private final Map<String, Known> certain = new HashMap<>();
-    private final Map<String, Known> joined = new HashMap<>();
-    private final Map<String, List<ColumnSpec>> unclear = new HashMap<>();
+    private final KnownHeaders known;
     private final Map<String, Settled> settled = new HashMap<>();
-    private final Map<ColumnSpec, Map<String, String>> words = new LinkedHashMap<>();
-    private final List<String> names = new ArrayList<>();
-    private final Map<ColumnSpec, String> canonical = new HashMap<>();
-    private final TurnedNames turned = new TurnedNames();
-    private int longest;
 
     Vocabulary(ListSpec spec) {
         this.spec = spec;
-        names.add(Words.normal(spec.name()));
-        spec.synonyms().forEach(synonym -> names.add(Words.normal(synonym)));
-        for (ColumnSpec column : spec.columns()) {
-            canonical.put(column, HeaderText.normal(column.name()));
-            learn(column.name(), column);
-        }
-        for (ColumnSpec column : spec.columns()) {
-            column.synonyms().forEach(synonym -> learn(synonym, column));
-        }
-        spec.unclear().forEach((header, columns) -> {
-            String normal = HeaderText.normal(header);
-            unclear.put(normal, columns);
-            longest = Math.max(longest, normal.split(" ").length);
-        });
-        spec.qualifiers().forEach((column, of) -> words.put(column, wordsOf(of)));
-        certain.forEach((name, known) -> turned.learn(name, known.column()));
-        unclear.keySet().forEach(turned::leave);
-    }
-
-    private void learn(String header, ColumnSpec column) {
-        String normal = HeaderText.normal(header);
-        String one = normal.replace(" ", "");
-        certain.putIfAbsent(normal, new Known(column, normal.equals(canonical.get(column)) ? 3 : 2));
-        joined.putIfAbsent(one, new Known(column, one.equals(canonical.get(column)) ? 3 : 2));
-        longest = Math.max(longest, normal.split(" ").length);
+        known = KnownHeaders.of(spec);
     }
 
     /** Normal form of each word a choice is known by, to its canonical word. */
@@ -114,21 +79,15 @@ final class Vocabulary {
 
     /** The first word of every header that means something here. */
     Set<String> firstWords() {
-        Set<String> first = new HashSet<>();
-        spec.hints()
-                .otherwise()
-                .forEach(otherwise -> first.add(otherwise.header().split(" ")[0]));
-        for (Set<String> headers : List.of(certain.keySet(), unclear.keySet(), settled.keySet())) {
-            headers.forEach(header -> first.add(header.split(" ")[0]));
-        }
-        joined.keySet().stream().filter(header -> header.length() > 5).forEach(first::add);
+        Set<String> first = new HashSet<>(known.firstWords());
+        settled.keySet().forEach(header -> first.add(KnownHeaders.firstWord(header)));
         return first;
     }
 
     /** Whether a sheet, table or title calls the list by its name. */
     boolean isNamed(String title) {
         String normal = Words.normal(title);
-        for (String name : names) {
+        for (String name : known.names()) {
             if (normal.equals(name) || normal.startsWith(name + " ") || normal.endsWith(" " + name)) {
                 return true;
             }
@@ -138,7 +97,7 @@ final class Vocabulary {
 
     /** Whether a sheet is called just so. */
     boolean isCalled(String title) {
-        return names.contains(Words.normal(title));
+        return known.names().contains(Words.normal(title));
     }
 
     /** Whether a row of headers has the one that the list's rows are known by. */
@@ -146,10 +105,16 @@ final class Vocabulary {
         return !spec.identity().isEmpty() && match.places(spec.identity().get(0)) > 0;
     }
 
+    /** Whether a header begins with one of the names that count only where no other header means the column. */
+    boolean mayMeanOtherwise(HeaderText header) {
+        return known.mayMeanOtherwise(header);
+    }
+
     /**
      * Reads headers that mean a column only where no other header does.
      *
-     * @param unread the headers that are not read so far, each in its place; null if there are none
+     * @param unread the headers not read so far that {@link #mayMeanOtherwise may mean} one, each in its place; null if
+     *     there are none
      * @param named whether the sheet, table or title calls the list by its name
      * @return how many were read
      */
@@ -186,11 +151,10 @@ final class Vocabulary {
 
     /** What a header means by another name; null if it is not that name. */
     private Heading heading(ListSpec.Otherwise otherwise, HeaderText header) {
-        int count = otherwise.words();
         if (!header.begins(otherwise.header())) {
             return null;
         }
-        String rest = rest(otherwise.column(), header, count);
+        String rest = rest(otherwise.column(), header, otherwise.words());
         return rest != null && (!otherwise.measured() || HeaderUnit.fits(otherwise.column(), rest))
                 ? new Heading(List.of(otherwise.column()), rest, 2, false, null)
                 : null;
@@ -262,22 +226,22 @@ final class Vocabulary {
     }
 
     private Heading byName(HeaderText header) {
-        int most = Math.min(longest, header.words().size());
+        int most = Math.min(known.longest(), header.words().size());
         for (int count = most; count > 0; count--) {
             String name = header.name(count);
-            Known known = certain.get(name);
-            if (known == null && count == 1 && header.words().size() == 1 && name.length() > 5) {
-                known = joined.get(name);
+            KnownHeaders.Known sure = known.certain(name);
+            if (sure == null && count == 1 && header.words().size() == 1 && name.length() > 5) {
+                sure = known.joined(name);
             }
-            if (known != null) {
-                ColumnSpec column = known.column();
+            if (sure != null) {
+                ColumnSpec column = sure.column();
                 String rest = rest(column, header, count);
                 if (rest != null && !(rest.isEmpty() && column.isNumeric() && header.counts(count))) {
-                    return new Heading(List.of(column), rest, known.weight(), false, word(column, header));
+                    return new Heading(List.of(column), rest, sure.weight(), false, word(column, header));
                 }
             }
-            List<ColumnSpec> candidates = unclear.get(name);
-            if (known == null && candidates != null) {
+            List<ColumnSpec> candidates = known.unclear(name);
+            if (sure == null && candidates != null) {
                 Heading heading = unclear(candidates, header, count);
                 if (heading != null) {
                     return heading;
@@ -297,8 +261,8 @@ final class Vocabulary {
 
     /** A name whose words stand in another order; null if there is none, or if the header is a name of its own. */
     private Heading byTurnedName(HeaderText header) {
-        for (int count = Math.min(longest + SMALL_WORDS, header.words().size()); count > 1; count--) {
-            ColumnSpec column = turned.of(header.words().subList(0, count));
+        for (int count = Math.min(known.longest() + SMALL_WORDS, header.words().size()); count > 1; count--) {
+            ColumnSpec column = known.turned(header.words().subList(0, count));
             String rest = column == null || isNameOfItsOwn(header, count) ? null : rest(column, header, count);
             if (rest != null && !(rest.isEmpty() && column.isNumeric() && header.counts(count))) {
                 return new Heading(List.of(column), rest, 2, false, word(column, header));
@@ -383,7 +347,7 @@ final class Vocabulary {
         ColumnSpec qualifier = spec.qualifiers().get(column);
         String bare = rest;
         if (qualifier != null && !HeaderUnit.isUnit(rest)) {
-            if (words.get(column).containsKey(Words.normal(rest))) {
+            if (known.qualifying(column).containsKey(Words.normal(rest))) {
                 return "";
             }
             bare = ColumnUnit.withoutWords(rest, qualifier.choices());
@@ -414,14 +378,14 @@ final class Vocabulary {
     }
 
     private String word(ColumnSpec column, HeaderText header) {
-        Map<String, String> known = words.get(column);
-        if (known == null) {
+        Map<String, String> qualifying = known.qualifying(column);
+        if (qualifying == null) {
             return null;
         }
         String normal = header.normal();
         Set<String> found = new HashSet<>();
         int length = 0;
-        for (Map.Entry<String, String> entry : known.entrySet()) {
+        for (Map.Entry<String, String> entry : qualifying.entrySet()) {
             String phrase = entry.getKey();
             if (phrase.length() >= length && Words.holds(normal, phrase)) {
                 if (phrase.length() > length) {

@@ -20,8 +20,10 @@ import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.Bales;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.FeedBalance;
+import org.rickyard.trade.silage.FeedDemand;
 import org.rickyard.trade.silage.FeedOut;
-import org.rickyard.trade.silage.Feeding;
+import org.rickyard.trade.silage.FeedStock;
 import org.rickyard.trade.silage.Losses;
 import org.rickyard.trade.silage.SilageCautions;
 
@@ -37,11 +39,11 @@ final class FeedTables {
                     Severity.CAUTION,
                     Condition.all(List.of(
                             Condition.compare(value(Keys.CLAMP_KEY), Relation.MORE, number(0)),
-                            Condition.compare(value(Feeding.FEED_CROPS), Relation.MORE, number(0)))),
+                            Condition.compare(value(FeedBalance.FEED_CROPS), Relation.MORE, number(0)))),
                     "crop is allotted to this clamp too: see that the same silage is not counted twice."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.above(value(Feeding.STORED), value(ClampContents.CAPACITY)),
+                    Condition.above(value(FeedStock.STORED), value(ClampContents.CAPACITY)),
                     "more is in store than this clamp holds: check the amount, the clamp's measures and its density."));
 
     /** One row per store. */
@@ -64,19 +66,19 @@ final class FeedTables {
                             Names.link(Quantities.STORE_DM, Candidate.typed(Role.STOCK, Stocks.DM)),
                             Names.optional(Quantities.ALREADY_FED, Candidate.typed(Role.STOCK, Stocks.ALREADY_FED)),
                             new TableColumn.Joined(
-                                    Feeding.FEED_CROPS,
+                                    FeedBalance.FEED_CROPS,
                                     new Expr.Count("crop", Losses.FED, Keys.CLAMP_KEY, Keys.CLAMP_KEY, false)),
-                            new TableColumn.Calculated(Feeding.STORE, false),
-                            new TableColumn.Calculated(Feeding.STOCK_IN_HAND, true),
-                            new TableColumn.Calculated(Feeding.STOCK_DM, true),
+                            new TableColumn.Calculated(FeedStock.STORE, false),
+                            new TableColumn.Calculated(FeedStock.STOCK_IN_HAND, true),
+                            new TableColumn.Calculated(FeedStock.STOCK_DM, true),
                             // Only a store that is a clamp of the list has a row there.
                             new TableColumn.Joined(
                                     Keys.CLAMP_POSITION, new Expr.Position("clamps", Keys.CLAMP_KEY, Keys.CLAMP_KEY)),
                             ClampJoin.from(ClampContents.CAPACITY)),
                     STOCK_RULES),
             List.of(
-                    new TableSpec.TotalName(Feeding.IN_HAND, "Rickyard_stock_in_hand"),
-                    new TableSpec.TotalName(Feeding.IN_HAND_DM, "Rickyard_stock_dry_matter")),
+                    new TableSpec.TotalName(FeedStock.IN_HAND, "Rickyard_stock_in_hand"),
+                    new TableSpec.TotalName(FeedStock.IN_HAND_DM, "Rickyard_stock_dry_matter")),
             SilageCautions.FEEDING,
             STOCK_RULES);
 
@@ -100,19 +102,19 @@ final class FeedTables {
                             Names.optional(Quantities.DAYS, Candidate.typed(Role.HERD, Herds.DAYS)),
                             Names.link(Quantities.FEED_START, Candidate.typed(Role.HERD, Herds.START)),
                             Names.link(Quantities.FEED_END, Candidate.typed(Role.HERD, Herds.END)),
-                            new TableColumn.Calculated(Feeding.DAYS_OF_GROUP, false),
-                            new TableColumn.Calculated(Feeding.HEAD_INTAKE, false),
-                            new TableColumn.Calculated(Feeding.DAILY_DEMAND, true),
-                            new TableColumn.Calculated(Feeding.FEED_DEMAND, true),
-                            TableColumn.Calculated.aside(Feeding.FEED_DEMAND_FRESH)),
+                            new TableColumn.Calculated(FeedDemand.DAYS_OF_GROUP, false),
+                            new TableColumn.Calculated(FeedDemand.HEAD_INTAKE, false),
+                            new TableColumn.Calculated(FeedDemand.DAILY_DEMAND, true),
+                            new TableColumn.Calculated(FeedDemand.FEED_DEMAND, true),
+                            TableColumn.Calculated.aside(FeedDemand.FEED_DEMAND_FRESH)),
                     List.of()),
-            List.of(new TableSpec.TotalName(Feeding.GROUP_DEMAND, "Rickyard_feed_demand")),
+            List.of(new TableSpec.TotalName(FeedDemand.GROUP_DEMAND, "Rickyard_feed_demand")),
             SilageCautions.FEEDING,
             List.of());
 
     private static final List<CautionRule> BALANCE_RULES = List.of(new CautionRule(
             Severity.CAUTION,
-            Condition.below(value(Feeding.SURPLUS), new Expr.AsUnit(number(0), Units.T_DM)),
+            Condition.below(value(FeedBalance.SURPLUS), new Expr.AsUnit(number(0), Units.T_DM)),
             "feed is short: buy early, feed fewer, or feed less of it with advice."));
 
     /** One row per holding that feeds stock. */
@@ -128,14 +130,14 @@ final class FeedTables {
                                     new TableColumn.Key(Keys.FEED_HOLDING_KEY)),
                             supply(Keys.FEED_HOLDING_KEY),
                             List.of(
-                                    new TableColumn.Calculated(Feeding.FEED_AVAILABLE, true),
-                                    new TableColumn.Calculated(Feeding.DAYS_FEED_LASTS, true),
-                                    new TableColumn.Calculated(Feeding.SURPLUS_OR_SHORTFALL, true),
-                                    new TableColumn.Calculated(Feeding.ANIMALS_FED, true),
+                                    new TableColumn.Calculated(FeedBalance.FEED_AVAILABLE, true),
+                                    new TableColumn.Calculated(FeedBalance.DAYS_FEED_LASTS, true),
+                                    new TableColumn.Calculated(FeedBalance.SURPLUS_OR_SHORTFALL, true),
+                                    new TableColumn.Calculated(FeedBalance.ANIMALS_FED, true),
                                     new TableColumn.Calculated(Bales.BALES_OF_SURPLUS, true),
                                     new TableColumn.Calculated(Bales.SURPLUS_SPACE, true))),
                     BALANCE_RULES),
-            List.of(new TableSpec.TotalName(Feeding.SURPLUS, "Rickyard_feed_surplus")),
+            List.of(new TableSpec.TotalName(FeedBalance.SURPLUS, "Rickyard_feed_surplus")),
             SilageCautions.FEEDING,
             BALANCE_RULES);
 
@@ -175,10 +177,10 @@ final class FeedTables {
                                     ClampJoin.from(ClampShape.BATTER_USED),
                                     ClampJoin.from(ClampShape.CROWN_SECTION),
                                     ClampJoin.from(ClampContents.DENSITY_DM),
-                                    new TableColumn.Calculated(Feeding.FEED_AVAILABLE, true),
-                                    new TableColumn.Calculated(Feeding.DAYS_FEED_LASTS, true),
-                                    new TableColumn.Calculated(Feeding.SURPLUS_OR_SHORTFALL, true),
-                                    new TableColumn.Calculated(Feeding.ANIMALS_FED, true),
+                                    new TableColumn.Calculated(FeedBalance.FEED_AVAILABLE, true),
+                                    new TableColumn.Calculated(FeedBalance.DAYS_FEED_LASTS, true),
+                                    new TableColumn.Calculated(FeedBalance.SURPLUS_OR_SHORTFALL, true),
+                                    new TableColumn.Calculated(FeedBalance.ANIMALS_FED, true),
                                     new TableColumn.Calculated(FeedOut.SILAGE_PER_DAY, true),
                                     new TableColumn.Calculated(FeedOut.FACE_AREA, true),
                                     new TableColumn.Calculated(FeedOut.FEED_OUT_REACHED, true),
@@ -213,17 +215,17 @@ final class FeedTables {
     /** Demand, crop and stock of a holding or clamp, by its key. */
     private static List<TableColumn> supply(Symbol key) {
         return List.of(
-                total(Feeding.HEAD_TOTAL, DEMAND_ID, Quantities.HEAD, key),
-                total(Feeding.DAILY_TOTAL, DEMAND_ID, Feeding.GROUP_DAILY, key),
-                total(Feeding.DEMAND_TOTAL, DEMAND_ID, Feeding.GROUP_DEMAND, key),
-                count(Feeding.FEED_CROPS, "crop", Losses.FED, key, false),
-                count(Feeding.FEED_CROPS_LACKING, "crop", Losses.FED, key, true),
-                total(Feeding.FEED_CROP_TOTAL, "crop", Losses.FED, key),
-                count(Feeding.FEED_STORES, STOCKS_ID, Feeding.IN_HAND_DM, key, false),
-                count(Feeding.FEED_STORES_LACKING, STOCKS_ID, Feeding.IN_HAND_DM, key, true),
-                total(Feeding.FEED_STORE_TOTAL, STOCKS_ID, Feeding.IN_HAND_DM, key),
-                new TableColumn.Calculated(Feeding.CROP_TO_FEED, false),
-                new TableColumn.Calculated(Feeding.STOCK_TO_FEED, false));
+                total(FeedBalance.HEAD_TOTAL, DEMAND_ID, Quantities.HEAD, key),
+                total(FeedBalance.DAILY_TOTAL, DEMAND_ID, FeedDemand.GROUP_DAILY, key),
+                total(FeedBalance.DEMAND_TOTAL, DEMAND_ID, FeedDemand.GROUP_DEMAND, key),
+                count(FeedBalance.FEED_CROPS, "crop", Losses.FED, key, false),
+                count(FeedBalance.FEED_CROPS_LACKING, "crop", Losses.FED, key, true),
+                total(FeedBalance.FEED_CROP_TOTAL, "crop", Losses.FED, key),
+                count(FeedBalance.FEED_STORES, STOCKS_ID, FeedStock.IN_HAND_DM, key, false),
+                count(FeedBalance.FEED_STORES_LACKING, STOCKS_ID, FeedStock.IN_HAND_DM, key, true),
+                total(FeedBalance.FEED_STORE_TOTAL, STOCKS_ID, FeedStock.IN_HAND_DM, key),
+                new TableColumn.Calculated(FeedBalance.CROP_TO_FEED, false),
+                new TableColumn.Calculated(FeedBalance.STOCK_TO_FEED, false));
     }
 
     private static TableColumn total(Symbol symbol, String table, Symbol summed, Symbol key) {

@@ -14,7 +14,7 @@ import org.rickyard.trade.cost.OwnershipCost;
 import org.rickyard.trade.season.SeasonFit;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Digging;
-import org.rickyard.trade.silage.Feeding;
+import org.rickyard.trade.silage.FeedBalance;
 import org.rickyard.trade.spraying.ProductOrder;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
@@ -59,7 +59,10 @@ public final class Headlines {
                 withCrop
                         ? List.of(ClampContents.CLAMP_CAPACITY, ClampContents.CLAMP_FILL)
                         : List.of(ClampContents.CLAMP_CAPACITY));
-        add(headlines, plan.table("feed-balance"), List.of(Feeding.DAYS_FEED_LASTS, Feeding.SURPLUS_OR_SHORTFALL));
+        add(
+                headlines,
+                plan.table("feed-balance"),
+                List.of(FeedBalance.DAYS_FEED_LASTS, FeedBalance.SURPLUS_OR_SHORTFALL));
         add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
         add(headlines, plan.table(SeasonTables.SEASON_ID), List.of(SeasonFit.VERDICT));
         if (!plan.hasJobs()) {

@@ -17,7 +17,7 @@ import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.Crop;
-import org.rickyard.trade.silage.Feeding;
+import org.rickyard.trade.silage.FeedBalance;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.WorkTotals;
@@ -45,7 +45,7 @@ final class OwnUnitColumns {
             "clamp-heights",
             List.of(ClampHeights.HEIGHT_ON_DAY, ClampHeights.HIGHEST),
             "feed-balance",
-            List.of(Feeding.SURPLUS));
+            List.of(FeedBalance.SURPLUS));
 
     private final TableSpec spec;
     private final OwnMeasures[] rows;

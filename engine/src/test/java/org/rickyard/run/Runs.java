@@ -43,7 +43,11 @@ public final class Runs {
          * that they are worked out from, for results in which large inputs cancel.
          */
         public List<String> differences(Map<CellAddress, Object> others) {
-            Map<CellAddress, Object> stored = StoredValues.of(file, ours());
+            return differences(StoredValues.of(file, ours()), others);
+        }
+
+        /** The same where what is stored was read already. */
+        List<String> differences(Map<CellAddress, Object> stored, Map<CellAddress, Object> others) {
             Magnitudes magnitudes = new Magnitudes(plan, places, stored);
             Copies copies = new Copies(file);
             return Parity.differences(

@@ -13,7 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.audit.BalanceCheck;
 import org.rickyard.formula.Symbol;
 import org.rickyard.plan.ResultTable;
-import org.rickyard.trade.silage.Feeding;
+import org.rickyard.trade.silage.FeedBalance;
+import org.rickyard.trade.silage.FeedDemand;
 
 /** What all groups eat is what all holdings must feed, and what is fed from clamps is part of it. */
 @Tag("derived")
@@ -60,16 +61,17 @@ class FeedConservationTest {
             assertThat(check.right()).isCloseTo(groups, within(1e-9));
             assertThat(check.withheld()).isZero();
             assertThat(check.verdict()).isEqualTo("ok");
-            assertThat(book.number("feed-balance", Feeding.DEMAND_TOTAL, 0)
-                            + book.number("feed-balance", Feeding.DEMAND_TOTAL, 1))
+            assertThat(book.number("feed-balance", FeedBalance.DEMAND_TOTAL, 0)
+                            + book.number("feed-balance", FeedBalance.DEMAND_TOTAL, 1))
                     .isCloseTo(groups, within(1e-9));
             // Only the cows are fed from the clamp; stock in hand is after what was fed already.
-            assertThat(book.number("clamp-feeding", Feeding.DEMAND_TOTAL, 0)).isCloseTo(90 * 11 * 0.17, within(1e-9));
-            assertThat(book.number("clamp-feeding", Feeding.AVAILABLE, 0)).isCloseTo(250 * 0.28, within(1e-9));
-            assertThat(book.number("clamp-feeding", Feeding.SURPLUS, 0))
+            assertThat(book.number("clamp-feeding", FeedBalance.DEMAND_TOTAL, 0))
+                    .isCloseTo(90 * 11 * 0.17, within(1e-9));
+            assertThat(book.number("clamp-feeding", FeedBalance.AVAILABLE, 0)).isCloseTo(250 * 0.28, within(1e-9));
+            assertThat(book.number("clamp-feeding", FeedBalance.SURPLUS, 0))
                     .isCloseTo(250 * 0.28 - 90 * 11 * 0.17, within(1e-9));
-            assertThat(book.number("feed-balance", Feeding.AVAILABLE, 0)
-                            + book.number("feed-balance", Feeding.AVAILABLE, 1))
+            assertThat(book.number("feed-balance", FeedBalance.AVAILABLE, 0)
+                            + book.number("feed-balance", FeedBalance.AVAILABLE, 1))
                     .isCloseTo(250 * 0.28 + 80 * 0.35, within(1e-9));
         }
     }
@@ -84,11 +86,12 @@ class FeedConservationTest {
                         row("Cows", 100, 12, 140, 22),
                         row("Weanlings", 25, 5, 120, 22))
                 .run()) {
-            assertThat(book.number("feed-balance", Feeding.DEMAND_TOTAL, 0)).isCloseTo(183, within(1e-9));
+            assertThat(book.number("feed-balance", FeedBalance.DEMAND_TOTAL, 0)).isCloseTo(183, within(1e-9));
             // Teagasc prints 763 t for the cows, cut off.
-            assertThat(Math.floor(book.number("feed-demand", Feeding.GROUP_FRESH, 0)))
+            assertThat(Math.floor(book.number("feed-demand", FeedDemand.GROUP_FRESH, 0)))
                     .isEqualTo(763);
-            for (Symbol told : List.of(Feeding.AVAILABLE, Feeding.DAYS_OF_FEED, Feeding.SURPLUS, Feeding.ANIMALS)) {
+            for (Symbol told : List.of(
+                    FeedBalance.AVAILABLE, FeedBalance.DAYS_OF_FEED, FeedBalance.SURPLUS, FeedBalance.ANIMALS)) {
                 assertThat(book.has("feed-balance", told, 0)).as(told.name()).isFalse();
             }
             assertThat(book.status("feed-balance", 0)).contains("no crop and no stock is listed for this feed");
@@ -102,7 +105,7 @@ class FeedConservationTest {
                 .list("Herds", row("Group", "Head", "Intake (kg DM/d)", "Days"), row("Cows", 100, 12, 140))
                 .list("Stocks", row("Store", "Amount (t)", "DM (%)"), row("Big", "lots", 25))
                 .run()) {
-            assertThat(book.has("feed-balance", Feeding.DAYS_OF_FEED, 0)).isFalse();
+            assertThat(book.has("feed-balance", FeedBalance.DAYS_OF_FEED, 0)).isFalse();
             assertThat(book.status("feed-balance", 0)).doesNotContain("no crop and no stock is listed");
         }
     }
@@ -128,7 +131,7 @@ class FeedConservationTest {
                         row("one ", "clamp", 150, 30),
                         row("One", "bales", 20, 30))
                 .run()) {
-            assertThat(book.number("feed-balance", Feeding.AVAILABLE, 0)).isCloseTo(56 + 45 + 6, within(1e-9));
+            assertThat(book.number("feed-balance", FeedBalance.AVAILABLE, 0)).isCloseTo(56 + 45 + 6, within(1e-9));
             assertThat(book.findings())
                     .filteredOn(said -> said.contains("which are added up"))
                     .singleElement()
@@ -143,8 +146,8 @@ class FeedConservationTest {
                 .list("Herds", row("Group", "Head", "Intake (kg DM/d)", "Days"), row("Cows", 100, 12, 140))
                 .list("Stocks", row("Store", "Amount (t)", "DM (%)", "Already fed (t)"), row("Big", 300, 25, 300))
                 .run()) {
-            assertThat(book.number("feed-balance", Feeding.DAYS_OF_FEED, 0)).isZero();
-            assertThat(book.number("feed-balance", Feeding.SURPLUS, 0)).isCloseTo(-168, within(1e-9));
+            assertThat(book.number("feed-balance", FeedBalance.DAYS_OF_FEED, 0)).isZero();
+            assertThat(book.number("feed-balance", FeedBalance.SURPLUS, 0)).isCloseTo(-168, within(1e-9));
             assertThat(book.cautions("feed-balance", 0)).contains("buy early");
         }
     }
@@ -152,8 +155,8 @@ class FeedConservationTest {
     @Test
     void oneGroupWithheldWithholdsItsHoldingAndTheCheckSaysSo() throws IOException {
         try (SilageBook book = farms(null)) {
-            assertThat(book.has("feed-balance", Feeding.DEMAND_TOTAL, 0)).isTrue();
-            assertThat(book.has("feed-balance", Feeding.DEMAND_TOTAL, 1)).isFalse();
+            assertThat(book.has("feed-balance", FeedBalance.DEMAND_TOTAL, 0)).isTrue();
+            assertThat(book.has("feed-balance", FeedBalance.DEMAND_TOTAL, 1)).isFalse();
             assertThat(demand(book).verdict()).isEqualTo("incomplete");
             assertThat(demand(book).withheld()).isEqualTo(2);
         }
@@ -167,8 +170,8 @@ class FeedConservationTest {
             ResultTable clamps = book.table("clamp-feeding");
             BalanceCheck wrong = new BalanceCheck(
                     "groups = clamps",
-                    List.of(new BalanceCheck.Part(groups, Feeding.GROUP_DEMAND, null, true)),
-                    List.of(new BalanceCheck.Part(clamps, Feeding.DEMAND_TOTAL, null, true)));
+                    List.of(new BalanceCheck.Part(groups, FeedDemand.GROUP_DEMAND, null, true)),
+                    List.of(new BalanceCheck.Part(clamps, FeedBalance.DEMAND_TOTAL, null, true)));
             assertThat(wrong.withheld()).isZero();
             assertThat(wrong.verdict()).isEqualTo("CHECK");
         }

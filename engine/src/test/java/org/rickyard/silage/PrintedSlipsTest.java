@@ -14,8 +14,8 @@ import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.Digging;
 import org.rickyard.trade.silage.EffluentTank;
+import org.rickyard.trade.silage.FeedDemand;
 import org.rickyard.trade.silage.FeedOut;
-import org.rickyard.trade.silage.Feeding;
 import org.rickyard.trade.silage.Rolling;
 
 /** Slips that were printed, and shortcuts that are taught: the formulas must not fall in with them. */
@@ -68,8 +68,8 @@ class PrintedSlipsTest {
     @Test
     void dryMatterIsNotTheHayItIsIn() {
         double tons = value(
-                Feeding.DAILY_DEMAND,
-                WorkedExample.from(SLIP).with(Quantities.HEAD, 100).with(Feeding.HEAD_DAILY, 32.5 * 0.45359237),
+                FeedDemand.DAILY_DEMAND,
+                WorkedExample.from(SLIP).with(Quantities.HEAD, 100).with(FeedDemand.HEAD_DAILY, 32.5 * 0.45359237),
                 Unit.of("short ton DM", Units.KG_DM.dimension(), Units.SHORT_TON.factor())
                         .over(Units.D));
         assertThat(tons).isCloseTo(1.625, within(1e-9)).isNotCloseTo(1.8, within(0.1));

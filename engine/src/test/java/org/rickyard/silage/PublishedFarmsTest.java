@@ -14,8 +14,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.trade.silage.Bales;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.FeedBalance;
 import org.rickyard.trade.silage.FeedOut;
-import org.rickyard.trade.silage.Feeding;
+import org.rickyard.trade.silage.FeedStock;
 import org.rickyard.trade.silage.Losses;
 
 /** Budgets that were printed, typed as a client would type them and run through the whole workbook. */
@@ -68,10 +69,10 @@ class PublishedFarmsTest {
                 .run()) {
             double total = 0;
             for (int row = 0; row < 5; row++) {
-                total += book.number("feed-stocks", Feeding.IN_HAND, row);
+                total += book.number("feed-stocks", FeedStock.IN_HAND, row);
             }
             assertThat(total).isCloseTo(1845, within(1e-9));
-            assertThat(book.number("feed-stocks", Feeding.IN_HAND, 5)).isCloseTo(495, within(1e-9));
+            assertThat(book.number("feed-stocks", FeedStock.IN_HAND, 5)).isCloseTo(495, within(1e-9));
         }
     }
 
@@ -136,7 +137,7 @@ class PublishedFarmsTest {
                         "Stocks", row("Store", "Kind", "Amount (t)", "DM (%)"), row("Stack", "clamp", 1000, 29.8))
                 .list("Herds", row("Group", "Head", "Intake (kg DM/d)", "Days"), row("Cows", 100, 10, 100))
                 .run()) {
-            assertThat(book.number("feed-balance", Feeding.SURPLUS, 0)).isCloseTo(198, within(1e-9));
+            assertThat(book.number("feed-balance", FeedBalance.SURPLUS, 0)).isCloseTo(198, within(1e-9));
             assertThat(book.number("feed-balance", Bales.OF_SURPLUS, 0)).isEqualTo(900);
             // A cylinder of 1.25 × 1.20 m is 1.4726 m3.
             assertThat(book.number("feed-balance", Bales.SPACE_OF_SURPLUS, 0)).isCloseTo(900 * 1.4726, within(0.1));

@@ -13,7 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.Crop;
-import org.rickyard.trade.silage.Feeding;
+import org.rickyard.trade.silage.FeedBalance;
+import org.rickyard.trade.silage.FeedDemand;
 
 /** What people mistype about silage, and whether they are told so kindly, with the cell. */
 class SilageBadInputTest {
@@ -156,9 +157,9 @@ class SilageBadInputTest {
             assertThat(book.findings())
                     .anyMatch(said -> said.contains("Herds!B2 Head 0 cannot be: expected above 0"))
                     .anyMatch(said -> said.contains("Herds!B2") && said.contains("leave its row out"));
-            assertThat(book.has("feed-demand", Feeding.GROUP_DEMAND, 0)).isFalse();
-            assertThat(book.number("feed-demand", Feeding.GROUP_DEMAND, 1)).isEqualTo(21.6);
-            assertThat(book.has("feed-balance", Feeding.DEMAND_TOTAL, 0)).isFalse();
+            assertThat(book.has("feed-demand", FeedDemand.GROUP_DEMAND, 0)).isFalse();
+            assertThat(book.number("feed-demand", FeedDemand.GROUP_DEMAND, 1)).isEqualTo(21.6);
+            assertThat(book.has("feed-balance", FeedBalance.DEMAND_TOTAL, 0)).isFalse();
         }
     }
 
@@ -172,7 +173,7 @@ class SilageBadInputTest {
                             said -> said.contains("STOP Herds!C2 an intake of 45 kg dry matter a day: no animal eats so"
                                     + " much; expected up to 30, usually under 18. If it is fresh feed, write kg fresh/day in the"
                                     + " header and the dry matter of the feed in DM."));
-            assertThat(book.has("feed-demand", Feeding.GROUP_DEMAND, 0)).isFalse();
+            assertThat(book.has("feed-demand", FeedDemand.GROUP_DEMAND, 0)).isFalse();
         }
     }
 
@@ -190,7 +191,7 @@ class SilageBadInputTest {
                             && stop.cell().orElseThrow().toString().equals("Fields!G2"))
                     .anyMatch(stop -> stop.message().contains("counts for the farm, but for no clamp")
                             && stop.cell().orElseThrow().toString().equals("Herds!E2"));
-            assertThat(book.number("feed-balance", Feeding.DEMAND_TOTAL, 0)).isEqualTo(39.6);
+            assertThat(book.number("feed-balance", FeedBalance.DEMAND_TOTAL, 0)).isEqualTo(39.6);
         }
     }
 

@@ -16,8 +16,10 @@ import org.rickyard.trade.silage.Bales;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.Crop;
+import org.rickyard.trade.silage.FeedBalance;
+import org.rickyard.trade.silage.FeedDemand;
 import org.rickyard.trade.silage.FeedOut;
-import org.rickyard.trade.silage.Feeding;
+import org.rickyard.trade.silage.FeedStock;
 import org.rickyard.trade.silage.Losses;
 import org.rickyard.trade.silage.PackingModel;
 import org.rickyard.trade.silage.Rolling;
@@ -45,16 +47,16 @@ class SilageFarmTest {
                         row("Store", "Kind", "Amount (t)", "DM (%)", "Already fed (t)"),
                         row("Stack", "bales", 1000, 22, 200))
                 .run()) {
-            assertThat(book.number("feed-demand", Feeding.GROUP_DEMAND, 0)).isCloseTo(168, within(1e-9));
-            assertThat(book.number("feed-demand", Feeding.GROUP_DEMAND, 1)).isCloseTo(15, within(1e-9));
-            assertThat(book.number("feed-balance", Feeding.DEMAND_TOTAL, 0)).isCloseTo(183, within(1e-9));
+            assertThat(book.number("feed-demand", FeedDemand.GROUP_DEMAND, 0)).isCloseTo(168, within(1e-9));
+            assertThat(book.number("feed-demand", FeedDemand.GROUP_DEMAND, 1)).isCloseTo(15, within(1e-9));
+            assertThat(book.number("feed-balance", FeedBalance.DEMAND_TOTAL, 0)).isCloseTo(183, within(1e-9));
             // Printed 763 and 68, 831 together: cut off, not rounded. True are 763.6, 68.2 and 831.8.
-            double fresh = book.number("feed-demand", Feeding.GROUP_FRESH, 0)
-                    + book.number("feed-demand", Feeding.GROUP_FRESH, 1);
+            double fresh = book.number("feed-demand", FeedDemand.GROUP_FRESH, 0)
+                    + book.number("feed-demand", FeedDemand.GROUP_FRESH, 1);
             assertThat(Math.floor(fresh)).isEqualTo(831);
-            assertThat(book.number("feed-balance", Feeding.AVAILABLE, 0)).isCloseTo(176, within(1e-9));
-            assertThat(book.number("feed-balance", Feeding.SURPLUS, 0)).isCloseTo(-7, within(1e-9));
-            assertThat(book.number("feed-balance", Feeding.ANIMALS, 0)).isEqualTo(120);
+            assertThat(book.number("feed-balance", FeedBalance.AVAILABLE, 0)).isCloseTo(176, within(1e-9));
+            assertThat(book.number("feed-balance", FeedBalance.SURPLUS, 0)).isCloseTo(-7, within(1e-9));
+            assertThat(book.number("feed-balance", FeedBalance.ANIMALS, 0)).isEqualTo(120);
             assertThat(book.number("feed-balance", Bales.OF_SURPLUS, 0)).isZero();
             assertThat(book.cautions("feed-balance", 0)).contains("feed is short");
             assertThat(book.disagreements()).isEmpty();
@@ -74,7 +76,7 @@ class SilageFarmTest {
                 .run()) {
             double[] fresh = new double[3];
             for (int row = 0; row < 3; row++) {
-                fresh[row] = book.number("feed-demand", Feeding.GROUP_FRESH, row);
+                fresh[row] = book.number("feed-demand", FeedDemand.GROUP_FRESH, row);
             }
             assertThat(fresh[0]).isCloseTo(800, within(1e-6));
             assertThat(fresh[1]).isCloseTo(143, within(1e-6));
@@ -93,8 +95,8 @@ class SilageFarmTest {
                         row("Cows", 10, 10, 45962, 46112),
                         row("Backwards", 10, 10, 46112, 45962))
                 .run()) {
-            assertThat(book.number("feed-demand", Feeding.DAYS_FED, 0)).isEqualTo(151);
-            assertThat(book.has("feed-demand", Feeding.DAYS_FED, 1)).isFalse();
+            assertThat(book.number("feed-demand", FeedDemand.DAYS_FED, 0)).isEqualTo(151);
+            assertThat(book.has("feed-demand", FeedDemand.DAYS_FED, 1)).isFalse();
             assertThat(book.status("feed-demand", 1)).contains("the last day fed is before the first");
         }
     }
@@ -108,7 +110,7 @@ class SilageFarmTest {
                         row("Store", "Kind", "Count", "Weight each (kg)", "DM (%)"),
                         row("Bales", "bales", 1, 650, 30))
                 .run()) {
-            double dryMatter = book.number("feed-stocks", Feeding.IN_HAND_DM, 0) * 1000;
+            double dryMatter = book.number("feed-stocks", FeedStock.IN_HAND_DM, 0) * 1000;
             assertThat(dryMatter).isCloseTo(195, within(1e-9)).isNotCloseTo(190, within(4.0));
             assertThat(dryMatter).isNotCloseTo(200, within(4.0));
         }

@@ -1,9 +1,10 @@
 package org.rickyard.testing;
 
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import org.rickyard.lists.CellAddress;
 
@@ -35,22 +36,21 @@ public final class Parity {
             Map<CellAddress, Object> stored,
             Map<CellAddress, Object> recalculated,
             ToDoubleFunction<CellAddress> magnitude) {
-        List<String> lines = new ArrayList<>();
-        TreeSet<CellAddress> cells = new TreeSet<>((a, b) -> {
+        TreeMap<CellAddress, String> lines = new TreeMap<>((a, b) -> {
             int bySheet = a.sheet().compareTo(b.sheet());
             int byRow = Integer.compare(a.row(), b.row());
             return bySheet != 0 ? bySheet : byRow != 0 ? byRow : Integer.compare(a.column(), b.column());
         });
-        cells.addAll(stored.keySet());
+        Set<CellAddress> cells = new HashSet<>(stored.keySet());
         cells.addAll(recalculated.keySet());
         for (CellAddress cell : cells) {
             Object one = stored.getOrDefault(cell, ABSENT);
             Object other = recalculated.getOrDefault(cell, ABSENT);
             if (!agree(one, other, 0) && !agree(one, other, magnitude.applyAsDouble(cell))) {
-                lines.add(cell + ": stored " + shown(one) + ", recalculated " + shown(other));
+                lines.put(cell, cell + ": stored " + shown(one) + ", recalculated " + shown(other));
             }
         }
-        return lines;
+        return List.copyOf(lines.values());
     }
 
     /** Whether two values are alike; numbers within the tolerance of the larger of them and of their inputs. */

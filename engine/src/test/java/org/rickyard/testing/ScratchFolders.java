@@ -9,10 +9,11 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Temporary folders that last as long as this JVM, for files that outlive one test. */
-final class ScratchFolders {
+public final class ScratchFolders {
     private ScratchFolders() {}
 
-    static Path create(String prefix) {
+    /** A new folder, removed with all that is in it when this JVM ends. */
+    public static Path create(String prefix) {
         try {
             Path folder = Files.createTempDirectory(prefix);
             Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));

@@ -34,7 +34,7 @@ final class ChildRun implements AutoCloseable {
     /** Starts a command by way of another program, which must end by running what follows it. */
     static ChildRun start(Path scratch, List<String> prefix, Object... args) throws IOException {
         List<String> command = new ArrayList<>(prefix);
-        command.addAll(java());
+        command.addAll(Program.words());
         for (Object arg : args) {
             command.add(arg.toString());
         }
@@ -43,18 +43,6 @@ final class ChildRun implements AutoCloseable {
         builder.environment().put("NO_COLOR", "1");
         builder.environment().put("LC_ALL", "C.UTF-8");
         return new ChildRun(builder.start(), errors);
-    }
-
-    /** The words by which the program of this build is run. */
-    static List<String> java() {
-        return List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-Xmx256m",
-                "-cp",
-                System.getProperty("java.class.path"),
-                "org.rickyard.cli.Main");
     }
 
     /** Waits until it writes results to standard output; it cannot go on before {@link #end} reads them. */

@@ -75,7 +75,7 @@ class FullDiskTest {
     void onceRoomIsMadeTheNextRunSucceeds() throws Exception {
         OwnDisk disk = new OwnDisk(scratch, needed + 64, 64);
         String firstRun =
-                String.join(" ", ChildRun.java()) + " run DISK/farm.xlsx 2> /dev/null || test $? = 5; rm DISK/ballast";
+                String.join(" ", Program.words()) + " run DISK/farm.xlsx 2> /dev/null || test $? = 5; rm DISK/ballast";
 
         Ran ran = disk.run(List.of(farm.book()), firstRun, "run", "DISK/farm.xlsx");
 

@@ -46,7 +46,7 @@ record OwnDisk(Path scratch, int kibibytes, int filled) {
         Path disk = Files.createDirectories(scratch.resolve("disk"));
         Files.createDirectory(after());
         String copies = files.stream().map(OwnDisk::quoted).collect(Collectors.joining(" "));
-        String command = Stream.concat(ChildRun.java().stream(), Stream.of(args))
+        String command = Stream.concat(Program.words().stream(), Stream.of(args))
                 .map(word -> quoted(word.replace("DISK", disk.toString())))
                 .collect(Collectors.joining(" "));
         ExternalCommand.Outcome outcome = shell(List.of(

@@ -100,16 +100,18 @@ public final class Bales {
             OF_SURPLUS,
             call(
                     Function.ROUND_UP,
-                    Expr.greatest(new Expr.AsUnit(number(0), Units.T_DM), value(Feeding.SURPLUS))
+                    Expr.greatest(new Expr.AsUnit(number(0), Units.T_DM), value(FeedBalance.SURPLUS))
                             .over(constant(BALE_DM))
                             .in(Units.ONE)),
             GREENFIELD,
             "nought where feed is short; rounded up",
             List.of(
                     WorkedExample.from(Source.derived("1 t of dry matter is 4.5 bales, so 5"))
-                            .with(Feeding.SURPLUS, 1)
+                            .with(FeedBalance.SURPLUS, 1)
                             .gives(5, Units.ONE, 0),
-                    WorkedExample.from(GREENFIELD).with(Feeding.SURPLUS, 198).gives(900, Units.ONE, 0)));
+                    WorkedExample.from(GREENFIELD)
+                            .with(FeedBalance.SURPLUS, 198)
+                            .gives(900, Units.ONE, 0)));
 
     /** {@code bale-space-of-surplus}: count × volume of a bale. */
     public static final Formula SURPLUS_SPACE = new Formula(

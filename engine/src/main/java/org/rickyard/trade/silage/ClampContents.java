@@ -242,7 +242,7 @@ public final class ClampContents {
     public static final Formula CROP_IN_CLAMP = new Formula(
             "crop-in-clamp",
             CROP_IN,
-            Feeding.orNone(CROP_ROWS, CROP_ROWS_LACKING, CROP_TOTAL),
+            FeedBalance.orNone(CROP_ROWS, CROP_ROWS_LACKING, CROP_TOTAL),
             Source.derived("sum over the fields and cuts whose Clamp is this one; nought if there are none"),
             "all cuts together; fresh, as ensiled, losses not taken off",
             List.of(
@@ -260,7 +260,7 @@ public final class ClampContents {
     public static final Formula CROP_IN_CLAMP_DM = new Formula(
             "crop-in-clamp-dry-matter",
             CROP_IN_DM,
-            Feeding.orNone(CROP_ROWS, CROP_ROWS_LACKING, CROP_TOTAL_DM),
+            FeedBalance.orNone(CROP_ROWS, CROP_ROWS_LACKING, CROP_TOTAL_DM),
             Source.derived("sum over the fields and cuts whose Clamp is this one; nought if there are none"),
             "all cuts together; losses not taken off",
             List.of(

@@ -107,11 +107,11 @@ public final class FeedOut {
     public static final Formula SILAGE_PER_DAY = new Formula(
             "silage-per-day",
             PER_DAY,
-            value(Feeding.DAILY_TOTAL).over(DENSITY_DM),
+            value(FeedBalance.DAILY_TOTAL).over(DENSITY_DM),
             HOLMES,
             "what is eaten; what is thrown out comes on top",
             List.of(WorkedExample.from(HOLMES)
-                    .with(Feeding.DAILY_TOTAL, 3000 * 0.45359237)
+                    .with(FeedBalance.DAILY_TOTAL, 3000 * 0.45359237)
                     .with(DENSITY_DM, 14, Packing.TARGET.unit())
                     .gives(214.3, Units.FT3.over(Units.D), 1)));
 
@@ -248,7 +248,7 @@ public final class FeedOut {
     public static final Formula CLAMP_LENGTH_WANTED = new Formula(
             "clamp-length-wanted",
             LENGTH_WANTED,
-            value(TARGET).times(value(Feeding.DEMAND_TOTAL).over(Feeding.DAILY_TOTAL)),
+            value(TARGET).times(value(FeedBalance.DEMAND_TOTAL).over(FeedBalance.DAILY_TOTAL)),
             FUKO,
             "at full height, ramps come on top; time fed is demand over daily demand",
             List.of(fuko(2.0, 104), fuko(2.5, 130)));
@@ -263,8 +263,8 @@ public final class FeedOut {
     private static WorkedExample fuko(double rate, double length) {
         return WorkedExample.from(FUKO)
                 .with(TARGET, rate)
-                .with(Feeding.DEMAND_TOTAL, 364)
-                .with(Feeding.DAILY_TOTAL, 1000)
+                .with(FeedBalance.DEMAND_TOTAL, 364)
+                .with(FeedBalance.DAILY_TOTAL, 1000)
                 .gives(length, Units.M, 0);
     }
 }

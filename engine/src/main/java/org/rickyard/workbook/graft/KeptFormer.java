@@ -8,9 +8,13 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The former file, kept beside the new one under a name that says so. */
 final class KeptFormer {
+    private static final Pattern NAMED = Pattern.compile("(.+)\\.before(?:-\\d+)?(\\.[^.]+)?");
+
     private final Path path;
     private final boolean fresh;
 
@@ -39,6 +43,13 @@ final class KeptFormer {
         String stem = dot <= 0 ? target : target.substring(0, dot);
         String ending = dot <= 0 ? "" : target.substring(dot);
         return stem + ".before" + (number == 1 ? "" : "-" + number) + ending;
+    }
+
+    /** Whether a file has the name under which the former state of another one beside it is kept. */
+    static boolean isFormer(Path file) {
+        Matcher named = NAMED.matcher(file.getFileName().toString());
+        return named.matches()
+                && Files.exists(file.resolveSibling(named.group(1) + (named.group(2) == null ? "" : named.group(2))));
     }
 
     /**

@@ -94,6 +94,11 @@ public final class SafeReplacement implements Closeable {
         }
     }
 
+    /** Whether a file is one that a commit has kept: the former state of a file that still stands beside it. */
+    public static boolean isFormer(Path file) {
+        return KeptFormer.isFormer(file);
+    }
+
     private static Path resolved(Path file) throws IOException {
         if (Files.exists(file)) {
             return file.toRealPath();

@@ -1,19 +1,15 @@
 package org.rickyard.workbook.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-import java.util.concurrent.TimeUnit;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -24,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.lists.Grid.Format;
 import org.rickyard.lists.Grid.Kind;
+import org.rickyard.testing.LibreOffice;
 
 class MeaningFingerprintTest {
     private static String ofFormula(String formula) {
@@ -147,29 +144,14 @@ class MeaningFingerprintTest {
     }
 
     @Test
-    void aSheetMeansTheSameAfterLibreOfficeHasSavedIt(@TempDir Path folder) throws IOException, InterruptedException {
-        assumeTrue(onPath("soffice"), "LibreOffice is not installed");
+    void aSheetMeansTheSameAfterLibreOfficeHasSavedIt(@TempDir Path folder) throws IOException {
+        LibreOffice.required();
         Path written = folder.resolve("yard.xlsx");
         try (XSSFWorkbook book = book();
                 OutputStream out = Files.newOutputStream(written)) {
             book.write(out);
         }
-        Process office = new ProcessBuilder(
-                        "soffice",
-                        "-env:UserInstallation=" + folder.resolve("profile").toUri(),
-                        "--headless",
-                        "--convert-to",
-                        "xlsx:Calc MS Excel 2007 XML",
-                        "--outdir",
-                        folder.resolve("saved").toString(),
-                        written.toString())
-                .redirectErrorStream(true)
-                .redirectOutput(folder.resolve("log").toFile())
-                .start();
-        boolean ended = office.waitFor(120, TimeUnit.SECONDS);
-        office.destroyForcibly();
-        Path saved = folder.resolve("saved").resolve("yard.xlsx");
-        assumeTrue(ended && Files.exists(saved), "LibreOffice could not convert the workbook here");
+        Path saved = LibreOffice.resave(written);
 
         Parts before = Parts.unzip(Files.readAllBytes(written));
         Parts after = Parts.unzip(Files.readAllBytes(saved));
@@ -242,12 +224,5 @@ class MeaningFingerprintTest {
         second.createCell(10).setCellValue("\u00a0x\u00a0");
         second.createCell(11).setCellValue("t/ha → m³ & <b>");
         return book;
-    }
-
-    private static boolean onPath(String program) {
-        String path = System.getenv("PATH");
-        return path != null
-                && Arrays.stream(path.split(File.pathSeparator))
-                        .anyMatch(folder -> Files.isExecutable(Path.of(folder).resolve(program)));
     }
 }

@@ -1,0 +1,129 @@
+package org.rickyard.cli;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.rickyard.workbook.graft.SafeReplacement;
+
+/** The workbooks of a folder, in the order of their names. */
+final class GroupFolder {
+    private static final List<String> READ = List.of(".xlsx", ".xlsm");
+    private static final List<String> OTHER_KINDS = List.of(".xls", ".xlsb", ".ods", ".csv", ".xltx", ".xltm");
+
+    private final Path folder;
+    private final Path except;
+    private final List<Path> workbooks = new ArrayList<>();
+    private final List<Path> otherKinds = new ArrayList<>();
+    private final List<Path> twice = new ArrayList<>();
+    private final List<Path> closed = new ArrayList<>();
+    private final Set<Path> real = new HashSet<>();
+
+    private GroupFolder(Path folder, Path except) {
+        this.folder = folder;
+        this.except = except;
+    }
+
+    /**
+     * Looks through a folder.
+     *
+     * @param deep whether its subfolders are looked through as well; hidden ones never are
+     * @param except a folder that is passed over; null if none
+     */
+    static GroupFolder of(Path folder, boolean deep, Path except) throws IOException {
+        GroupFolder found = new GroupFolder(folder, except);
+        List<Path> files = found.files(deep);
+        // A file itself comes before a link to it.
+        files.sort((a, b) -> Boolean.compare(Files.isSymbolicLink(a), Files.isSymbolicLink(b)));
+        for (Path file : files) {
+            found.take(file);
+        }
+        Collections.sort(found.workbooks);
+        return found;
+    }
+
+    private List<Path> files(boolean deep) throws IOException {
+        List<Path> files = new ArrayList<>();
+        Files.walkFileTree(folder, Set.of(), deep ? Integer.MAX_VALUE : 1, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult preVisitDirectory(Path at, BasicFileAttributes attributes) {
+                boolean passed = !at.equals(folder) && (isHidden(at) || except != null && OutputFile.same(at, except));
+                return passed ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                if (Files.isRegularFile(file) && !isHidden(file)) {
+                    files.add(file);
+                }
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFileFailed(Path file, IOException failed) throws IOException {
+                if (file.equals(folder) || !(failed instanceof AccessDeniedException)) {
+                    throw failed;
+                }
+                closed.add(file);
+                return FileVisitResult.CONTINUE;
+            }
+        });
+        Collections.sort(files);
+        return files;
+    }
+
+    private void take(Path file) throws IOException {
+        String ending = ending(file);
+        if (OTHER_KINDS.contains(ending)) {
+            otherKinds.add(file);
+        } else if (READ.contains(ending) && !SafeReplacement.isFormer(file)) {
+            (real.add(file.toRealPath()) ? workbooks : twice).add(file);
+        }
+    }
+
+    /** Hidden files, and the marks that office programs leave beside a workbook they hold. */
+    private static boolean isHidden(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.startsWith(".") || name.startsWith("~$");
+    }
+
+    private static String ending(Path file) {
+        String name = String.valueOf(file.getFileName());
+        int dot = name.lastIndexOf('.');
+        return dot < 0 ? "" : name.substring(dot).toLowerCase(Locale.ROOT);
+    }
+
+    /** The workbooks to be recalculated. */
+    List<Path> workbooks() {
+        return workbooks;
+    }
+
+    /** Tables of kinds that are not read. */
+    List<Path> otherKinds() {
+        return otherKinds;
+    }
+
+    /** Names that lead to a workbook that stands here under another name too. */
+    List<Path> twice() {
+        return twice;
+    }
+
+    /** Subfolders that may not be looked into. */
+    List<Path> closed() {
+        return closed;
+    }
+
+    /** A file's name as seen from the folder. */
+    String name(Path file) {
+        return folder.relativize(file).toString();
+    }
+}

@@ -1,0 +1,207 @@
+package org.rickyard.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.rickyard.testing.FarmBook;
+import org.rickyard.testing.Linted;
+
+/** Every workbook of a folder, each as by itself, and none kept back by another. */
+class GroupCommandTest {
+    @TempDir
+    Path folder;
+
+    private Path farm(String name) throws IOException {
+        return FarmBook.usual().write(folder.resolve(name));
+    }
+
+    private Path invoice(String name) throws IOException {
+        Path file = folder.resolve(name);
+        try (XSSFWorkbook book = new XSSFWorkbook();
+                var out = Files.newOutputStream(file)) {
+            book.createSheet("Invoice").createRow(0).createCell(0).setCellValue("Invoice 12");
+            book.write(out);
+        }
+        return file;
+    }
+
+    private static List<String> files(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(Files::isRegularFile)
+                    .map(file -> folder.relativize(file).toString().replace('\\', '/'))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @Test
+    void eachWorkbookBecomesWhatARunByItselfMakesOfIt() throws Exception {
+        Path one = farm("One farm.xlsx");
+        Path two = FarmBook.usual().with("Fields", 1, 3, 5.5).write(folder.resolve("two.XLSX"));
+        Path alone = Files.createDirectory(folder.resolve("alone"));
+        byte[] expectedOne = alone(one, alone);
+        byte[] expectedTwo = alone(two, alone);
+        byte[] before = Files.readAllBytes(one);
+
+        Ran ran = Ran.rickyard("group", folder);
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).containsPattern("One farm\\.xlsx +written +\\d+ results");
+        assertThat(ran.out()).containsPattern("two\\.XLSX +written +\\d+ results");
+        assertThat(ran.err()).contains("2 workbooks: 2 written.", "Nothing here is a clearance");
+        assertThat(Files.readAllBytes(one)).isEqualTo(expectedOne);
+        assertThat(Files.readAllBytes(two)).isEqualTo(expectedTwo);
+        assertThat(Files.readAllBytes(folder.resolve("One farm.before.xlsx"))).isEqualTo(before);
+        Linted.after(before, expectedOne);
+    }
+
+    private static byte[] alone(Path book, Path folder) throws IOException {
+        Path copy = folder.resolve(book.getFileName());
+        Files.copy(book, copy);
+        assertThat(Ran.rickyard("run", copy).code()).isZero();
+        return Files.readAllBytes(copy);
+    }
+
+    @Test
+    void secondTimeNothingIsWrittenAndFormerFilesAreNoWorkbooksOfTheGroup() throws Exception {
+        farm("a.xlsx");
+        farm("b.xlsx");
+        // Nothing of this name stands beside it, so it is a client's own.
+        farm("c.before.xlsx");
+        Ran.rickyard("group", folder);
+        List<String> first = files(folder);
+
+        Ran second = Ran.rickyard("group", folder);
+
+        assertThat(second.code()).isZero();
+        assertThat(second.err()).contains("3 workbooks: 3 up to date.");
+        assertThat(second.out()).doesNotContain("a.before.xlsx");
+        assertThat(files(folder)).isEqualTo(first);
+    }
+
+    @Test
+    void whatKeepsOneBackDoesNotKeepTheOthers() throws Exception {
+        Path good = farm("a.xlsx");
+        Path held = farm("held.xlsx");
+        Files.createFile(folder.resolve("~$held.xlsx"));
+        Path broken = Files.writeString(folder.resolve("broken.xlsx"), "no workbook at all");
+        Path last = farm("z.xlsx");
+        byte[] heldBefore = Files.readAllBytes(held);
+
+        Ran ran = Ran.rickyard("group", folder);
+
+        assertThat(ran.code()).isEqualTo(Exit.NOT_WRITTEN);
+        assertThat(ran.out()).containsPattern("a\\.xlsx +written").containsPattern("z\\.xlsx +written");
+        assertThat(ran.out()).containsPattern("held\\.xlsx +not done").containsPattern("broken\\.xlsx +not done");
+        assertThat(ran.err())
+                .contains(
+                        "\"broken.xlsx\" is not an .xlsx workbook", "held.xlsx", "4 workbooks: 2 written, 2 not done.")
+                .doesNotContain("Exception");
+        assertThat(Files.readAllBytes(held)).isEqualTo(heldBefore);
+        assertThat(Files.readString(broken)).isEqualTo("no workbook at all");
+        assertThat(Opening.holdsOurSheets(good)).isTrue();
+        assertThat(Opening.holdsOurSheets(last)).isTrue();
+    }
+
+    @Test
+    void aDamagedWorkbookAloneIsCodeThree() throws Exception {
+        farm("a.xlsx");
+        Files.writeString(folder.resolve("broken.xlsx"), "no workbook at all");
+
+        assertThat(Ran.rickyard("group", folder).code()).isEqualTo(Exit.REFUSED);
+    }
+
+    @Test
+    void aWorkbookWithoutListsIsPassedOver() throws Exception {
+        Path invoice = invoice("invoice.xlsx");
+        byte[] before = Files.readAllBytes(invoice);
+        assertThat(Ran.rickyard("group", folder).code()).isEqualTo(Exit.REFUSED);
+        farm("farm.xlsx");
+
+        Ran ran = Ran.rickyard("group", folder);
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("invoice.xlsx  holds no list");
+        assertThat(Files.readAllBytes(invoice)).isEqualTo(before);
+        assertThat(files(folder)).containsExactly("farm.before.xlsx", "farm.xlsx", "invoice.xlsx");
+    }
+
+    @Test
+    void otherKindsHiddenFilesAndSecondNamesAreLeftAside() throws Exception {
+        farm("farm.xlsx");
+        Files.createFile(folder.resolve("prices.xls"));
+        Files.createFile(folder.resolve("letter.docx"));
+        Files.createFile(folder.resolve(".hidden.xlsx"));
+        Files.createSymbolicLink(folder.resolve("a link.xlsx"), Path.of("farm.xlsx"));
+
+        Ran ran = Ran.rickyard("group", folder);
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).startsWith("farm.xlsx").hasLineCount(1);
+        assertThat(ran.err())
+                .contains("1 workbook: 1 written.", "prices.xls.", "Another name of a workbook above: a link.xlsx.")
+                .doesNotContain("letter", "hidden");
+    }
+
+    @Test
+    void toAnotherFolderLeavesTheWorkbooksAsTheyAre() throws Exception {
+        Path farm = farm("farm.xlsx");
+        Path deep = Files.createDirectory(folder.resolve("Hill"));
+        FarmBook.usual().write(deep.resolve("farm.xlsx"));
+        Path answers = Files.createDirectory(folder.resolve("answers"));
+        byte[] before = Files.readAllBytes(farm);
+
+        Ran ran = Ran.rickyard("group", folder, "--subfolders", "--to", answers);
+
+        assertThat(ran.code()).isZero();
+        assertThat(Files.readAllBytes(farm)).isEqualTo(before);
+        assertThat(files(folder))
+                .containsExactly("Hill/farm.xlsx", "answers/Hill/farm.xlsx", "answers/farm.xlsx", "farm.xlsx");
+        assertThat(ran.out()).hasLineCount(2);
+    }
+
+    @Test
+    void dryRunWritesNothing() throws Exception {
+        farm("farm.xlsx");
+
+        Ran ran = Ran.rickyard("group", folder, "--dry-run");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).containsPattern("farm\\.xlsx +would be worked out +\\d+ results");
+        assertThat(files(folder)).containsExactly("farm.xlsx");
+    }
+
+    @Test
+    void stopsStandUnderTheirWorkbookAndStrictTellsWithheldResults() throws Exception {
+        Path farm = FarmBook.usual().with("Machines", 1, 4, "twelve").write(folder.resolve("farm.xlsx"));
+
+        Ran ran = Ran.rickyard("group", folder, "--strict");
+
+        assertThat(ran.code()).isEqualTo(Exit.WITHHELD);
+        assertThat(ran.out()).containsPattern("\\d+ withheld, 1 stop");
+        assertThat(ran.err()).contains("  STOP Machines!").contains("\"twelve\"");
+        assertThat(Opening.holdsOurSheets(farm)).isTrue();
+    }
+
+    @Test
+    void wrongFoldersAreSaid() throws Exception {
+        Path farm = farm("farm.xlsx");
+
+        assertThat(Ran.rickyard("group", folder.resolve("none")).err()).contains("There is no folder");
+        assertThat(Ran.rickyard("group", farm).err()).contains("is a file; 'rickyard run'");
+        assertThat(Ran.rickyard("group", folder, "--to", folder).code()).isEqualTo(Exit.USAGE);
+        assertThat(Ran.rickyard("group", folder, "--to", folder.resolve("none")).err())
+                .contains("There is no folder", "to write to");
+        Path empty = Files.createDirectory(folder.resolve("empty"));
+        Ran none = Ran.rickyard("group", empty);
+        assertThat(none.code()).isEqualTo(Exit.REFUSED);
+        assertThat(none.err()).contains("There is no workbook (.xlsx, .xlsm) in this folder.");
+    }
+}

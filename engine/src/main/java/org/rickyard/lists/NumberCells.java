@@ -1,0 +1,131 @@
+package org.rickyard.lists;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import org.rickyard.lists.ListRows.State;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
+
+/** Reads cells that hold an amount: a number in the unit of its header or its row, or a text that says both. */
+final class NumberCells implements CellReader {
+    private final ColumnSpec spec;
+    private final CustomaryUnits customary;
+    private final Map<String, RowUnits.At> written = new HashMap<>();
+    private final TreeSet<String> assumed = new TreeSet<>();
+
+    NumberCells(ColumnSpec spec, CustomaryUnits customary) {
+        this.spec = spec;
+        this.customary = customary;
+    }
+
+    /** What was taken for granted of the numbers read so far, in the order of its words. */
+    Iterable<String> assumed() {
+        return assumed;
+    }
+
+    @Override
+    public State read(CellRead cell) {
+        if (cell.kind() == Grid.Kind.NUMBER) {
+            return number(cell);
+        }
+        return switch (spec.type()) {
+            case TEXT_OR_NUMBER -> nameOrAmount(cell);
+            case DOSE -> doseFromText(cell);
+            default -> numberFromText(cell);
+        };
+    }
+
+    /** The number of a cell that holds one. */
+    State number(CellRead cell) {
+        RowUnits.At at = cell.unit();
+        Unit unit = at == null ? cell.binding().unit().unit() : at.unit();
+        if (at != null && at.question() != null) {
+            cell.bad(at.question());
+            return State.ASKED;
+        }
+        if (at != null && at.assumed() != null) {
+            assumed.add(at.assumed());
+        } else if (spec.type() == ColumnSpec.Type.TEXT_OR_NUMBER
+                && cell.binding().unit().assumed()) {
+            assumed.add("numbers without a unit are in " + unit);
+        }
+        double value = cell.number();
+        Grid.Format format = cell.format();
+        if (format == Grid.Format.PERCENT) {
+            if (FoundRows.isPercent(unit)) {
+                value *= 100;
+            } else if (unit != null && spec.type() != ColumnSpec.Type.TEXT_OR_NUMBER) {
+                cell.bad("The cell is shown as per cent, but " + spec.name() + " is in " + unit + "; expected "
+                        + CellFindings.expected(spec) + ".");
+                return State.NOT_READABLE;
+            }
+        } else if (format == Grid.Format.DATE && unit != Units.ONE) {
+            cell.bad("The cell is shown as a day, where " + CellFindings.expected(spec)
+                    + " is expected. Set its number format, and check the value.");
+            return State.NOT_READABLE;
+        }
+        return unit == null || cell.isPossible(value, unit) ? State.GIVEN : State.IMPOSSIBLE;
+    }
+
+    private State numberFromText(CellRead cell) {
+        String text = cell.trimmed();
+        Unit unit = cell.binding().unit().unit();
+        if (unit != null && unit.isSameScale(Units.FT)) {
+            OptionalDouble feet = FeetText.read(text);
+            if (feet.isPresent()) {
+                return cell.readFromText(feet.getAsDouble(), unit);
+            }
+        }
+        OptionalDouble cut = spec.symbol() == Quantities.CUT_NUMBER ? CutText.read(text) : OptionalDouble.empty();
+        if (cut.isPresent()) {
+            return cell.readFromText(cut.getAsDouble(), Units.ONE);
+        }
+        return notANumber(cell, text);
+    }
+
+    /** A name such as "Yard tank"; a volume written as text is no name, or the tank would be called "10 m3". */
+    private State nameOrAmount(CellRead cell) {
+        String text = cell.trimmed();
+        boolean amount =
+                !AmountText.of(text).howToWrite(spec.symbol().unit(), customary).isEmpty()
+                        || !Double.isNaN(BatterText.number(text.replace(",", "")));
+        return amount ? notANumber(cell, text) : State.GIVEN;
+    }
+
+    private State notANumber(CellRead cell, String text) {
+        boolean digits = !Double.isNaN(BatterText.number(text.replace(",", "")));
+        cell.bad(Words.quoted(text)
+                + (digits ? " is stored as text, not as a number" : " is not a number") + "; expected "
+                + CellFindings.expected(spec) + "."
+                + (digits
+                        ? " Type it again as a number."
+                        : AmountText.of(text).howToWrite(cell.binding().unit().unit(), customary)));
+        return State.NOT_READABLE;
+    }
+
+    /** "2.5 L/ha" in one cell: the amount and its unit. */
+    private State doseFromText(CellRead cell) {
+        String text = cell.trimmed();
+        AmountText amount = AmountText.of(text);
+        if (!amount.isWithUnit()) {
+            return notANumber(cell, text);
+        }
+        DoseText unit = DoseText.read(amount.unit(), customary);
+        if (unit instanceof DoseText.Known known && (known.isPerArea() || known.isPerSpray())) {
+            RowUnits.At at = written.computeIfAbsent(
+                    amount.unit(), key -> new RowUnits.At(known.unit(), known.productUnit(), null, null));
+            cell.inUnit(at);
+            return cell.readFromText(amount.value(), known.unit());
+        }
+        String question = unit instanceof DoseText.Ambiguous ambiguous
+                ? ambiguous.question()
+                : Words.quoted(text) + " is not a dose; write a number, with its unit in the header or in Dose unit.";
+        cell.bad(question);
+        return unit instanceof DoseText.Ambiguous ? State.ASKED : State.NOT_READABLE;
+    }
+}

@@ -1,0 +1,86 @@
+package org.rickyard.trade.silage;
+
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.given;
+import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.ALREADY_FED;
+import static org.rickyard.trade.Quantities.AMOUNT;
+import static org.rickyard.trade.Quantities.COUNT;
+import static org.rickyard.trade.Quantities.STORE_DM;
+import static org.rickyard.trade.Quantities.WEIGHT_EACH;
+
+import java.util.List;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Formula;
+import org.rickyard.formula.Source;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
+import org.rickyard.quantity.Units;
+
+/** What is in store: measured, fed since, and as dry matter. */
+public final class FeedStock {
+    private FeedStock() {}
+
+    /** Fresh feed when it was measured. */
+    public static final Symbol STORED = Symbol.number("in store (fresh)", Units.T)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+    /** Fresh feed now. */
+    public static final Symbol IN_HAND = Symbol.number("stock in hand (fresh)", Units.T)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(0);
+    /** Dry matter now. */
+    public static final Symbol IN_HAND_DM = Symbol.number("stock in hand (dry matter)", Units.T_DM)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+
+    /** Fresh feed in store: typed, otherwise count × weight of each. */
+    public static final Formula STORE = new Formula(
+            "store-amount",
+            STORED,
+            given(AMOUNT, value(COUNT).times(WEIGHT_EACH)),
+            Source.derived("typed; otherwise count × weight of each"),
+            "fresh, on the day it was measured",
+            List.of(
+                    WorkedExample.from(Source.secondHand("Teagasc 2021: 550 bales counted at 0.9 t each are 495 t"))
+                            .with(COUNT, 550)
+                            .with(WEIGHT_EACH, 900)
+                            .gives(495, Units.T, 0),
+                    WorkedExample.from(Source.secondHand("Farmers Journal 554800: 145 bales are 110 t, 0.759 t each"))
+                            .with(COUNT, 145)
+                            .with(WEIGHT_EACH, 759)
+                            .gives(110, Units.T, 0)));
+
+    /** {@code stock-in-hand}: in store less what was fed since. */
+    public static final Formula STOCK_IN_HAND = new Formula(
+            "stock-in-hand",
+            IN_HAND,
+            choice(
+                    new Condition.Blank(ALREADY_FED),
+                    value(STORED),
+                    value(STORED)
+                            .minus(ALREADY_FED)
+                            .onlyWhen(
+                                    Condition.compare(value(STORED), Relation.AT_LEAST, value(ALREADY_FED)),
+                                    "more has been fed than was in store")),
+            Source.derived("in store less already fed"),
+            "fresh",
+            List.of(WorkedExample.from(Source.derived("495 t less 95 t fed"))
+                    .with(STORED, 495)
+                    .with(ALREADY_FED, 95)
+                    .gives(400, Units.T, 0)));
+
+    /** {@code stock-dry-matter}: in hand × dry matter. */
+    public static final Formula STOCK_DM = new Formula(
+            "stock-dry-matter",
+            IN_HAND_DM,
+            value(IN_HAND).times(STORE_DM),
+            Source.derived("fresh × dry matter"),
+            "as it lies; losses at the face are not taken off stock that was measured",
+            List.of(WorkedExample.from(Source.secondHand("agproud.com: 300 t at 33-34 % is 100 t of dry matter"))
+                    .with(IN_HAND, 300)
+                    .with(STORE_DM, 33.5)
+                    .givesWithin(100, Units.T_DM, 2)));
+}
