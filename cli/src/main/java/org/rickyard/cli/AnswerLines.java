@@ -22,10 +22,10 @@ final class AnswerLines {
 
     static List<String> of(WorkPlan plan) {
         Map<String, List<Line>> holdings = new LinkedHashMap<>();
-        for (Headline headline : Headlines.of(plan)) {
-            String holding = headline.holding().isEmpty() ? "Without holding" : headline.holding();
-            holdings.computeIfAbsent(holding, h -> new ArrayList<>()).add(line(plan, headline));
-        }
+        Headlines.byHeading(plan)
+                .forEach((heading, headlines) -> holdings.put(
+                        heading,
+                        headlines.stream().map(headline -> line(plan, headline)).toList()));
         List<Line> all = holdings.values().stream().flatMap(List::stream).toList();
         int about = all.stream().mapToInt(line -> width(line.about())).max().orElse(0);
         int result = all.stream().mapToInt(line -> width(line.result())).max().orElse(0);

@@ -48,6 +48,9 @@ final class Opening {
     /** A workbook that is not there or cannot be read is refused before anything is prepared beside it. */
     static void refuseIfUnreadable(Path book) throws RefusedException {
         String name = String.valueOf(book.getFileName());
+        if (Files.isDirectory(book)) {
+            throw new RefusedException(Reason.FOLDER, name);
+        }
         if (!Files.isRegularFile(book)) {
             throw new RefusedException(Reason.NOT_A_FILE, name);
         }

@@ -7,13 +7,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.rickyard.run.Recalculation;
+import org.rickyard.run.ResultsJson.Which;
 import org.rickyard.templates.TemplateKind;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
@@ -106,6 +110,8 @@ final class Rickyard implements Callable<Integer> {
         line.setUsageHelpWidth(HELP_WIDTH);
         line.registerConverter(Path.class, Rickyard::path);
         line.registerConverter(TemplateKind.class, Rickyard::kind);
+        line.registerConverter(Which.class, Rickyard::which);
+        line.registerConverter(long.class, Rickyard::wholeNumber);
         line.setParameterExceptionHandler(this::wrongUsage);
         line.setExecutionExceptionHandler(failures);
         line.getSubcommands().values().forEach(Rickyard::exitCodes);
@@ -145,12 +151,34 @@ final class Rickyard implements Callable<Integer> {
                 "'" + text + "' is no kind of workbook; there are " + String.join(", ", new NewCommand.Kinds()));
     }
 
+    private static Which which(String text) {
+        for (Which which : Which.values()) {
+            if (which.toString().equalsIgnoreCase(text)) {
+                return which;
+            }
+        }
+        throw new TypeConversionException("'" + text + "' is not among the choices; there are "
+                + String.join(
+                        ", ", Stream.of(Which.values()).map(Which::toString).toList()));
+    }
+
+    private static long wholeNumber(String text) {
+        try {
+            return Long.parseLong(text);
+        } catch (NumberFormatException other) {
+            throw new TypeConversionException("'" + text + "' is no whole number");
+        }
+    }
+
     private int wrongUsage(ParameterException wrong, String[] args) {
         CommandSpec command = wrong.getCommandLine().getCommandSpec();
         // A label that is in quotation marks, as a shell needs it, is put into them once more by picocli.
         String message = wrong instanceof UnmatchedArgumentException unmatched
                 ? unmatched(unmatched.getUnmatched().get(0), command)
-                : wrong.getMessage().replace("''", "'");
+                : wrong instanceof OverwrittenOptionException again
+                                && again.getOverwritten() instanceof OptionSpec twice
+                        ? "The option " + twice.longestName() + " may be given only once"
+                        : wrong.getMessage().replace("''", "'");
         console.insist(message.endsWith(".") || message.endsWith("?") ? message : message + ".");
         console.insist("'" + command.qualifiedName() + " --help' shows examples and what can be asked for.");
         return Exit.USAGE;
@@ -169,8 +197,19 @@ final class Rickyard implements Callable<Integer> {
         List<String> near = Spelling.near(name, known);
         String what = option
                 ? "There is no option '" + name + "'"
-                : commands ? "There is no command '" + name + "'" : "'" + name + "' is one argument too many";
+                : commands ? "There is no command '" + name + "'" : tooMany(name, command);
         return near.isEmpty() ? what + "." : what + ". Did you mean " + String.join(" or ", near) + "?";
+    }
+
+    /** A second workbook, or the rest of a name with blanks in it that the shell took apart. */
+    private static String tooMany(String word, CommandSpec command) {
+        String what = "'" + word + "' is one argument too many";
+        return switch (command.name()) {
+            case "run", "check" ->
+                what + ": one workbook at a time, and a name with blanks in it needs quotation marks around it";
+            case "explain" -> what + ": a sheet and cell with blanks in them need quotation marks around them";
+            default -> what;
+        };
     }
 
     /** The version of the engine. */

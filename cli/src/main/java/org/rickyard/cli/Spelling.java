@@ -27,7 +27,10 @@ final class Spelling {
                 byDistance.get(allowed + 1).add(candidate);
             }
         }
-        return byDistance.stream().flatMap(List::stream).limit(MOST).toList();
+        // What differs in capitals only is meant for sure.
+        return !byDistance.get(0).isEmpty()
+                ? byDistance.get(0)
+                : byDistance.stream().flatMap(List::stream).limit(MOST).toList();
     }
 
     /** How many letters must be put in, left out, changed or swapped with their neighbour. */

@@ -19,6 +19,9 @@ import org.rickyard.workbook.open.SheetRef;
  * @param replaced sheets of ours that it had
  */
 record Written(List<String> added, List<String> replaced) {
+    /** Sheets that a message names; a farm with every list has sixty. */
+    private static final int MOST_NAMED = 12;
+
     static Written of(BookPackage source, GraftReport report) {
         int before = source.sheets().size();
         List<String> added = new ArrayList<>();
@@ -56,8 +59,11 @@ record Written(List<String> added, List<String> replaced) {
     }
 
     private static String listed(String what, List<String> sheets) {
+        String names = String.join(", ", sheets.subList(0, Math.min(MOST_NAMED, sheets.size())));
+        int more = sheets.size() - MOST_NAMED;
         return sheets.isEmpty()
                 ? ""
-                : "\n  " + (sheets.size() == 1 ? "Sheet " : "Sheets ") + what + ": " + String.join(", ", sheets) + ".";
+                : "\n  " + (sheets.size() == 1 ? "Sheet " : "Sheets ") + what + ": " + names
+                        + (more > 0 ? " and " + more + " more; Summary names them all." : ".");
     }
 }

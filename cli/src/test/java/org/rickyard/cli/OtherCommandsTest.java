@@ -217,13 +217,34 @@ class OtherCommandsTest {
         "rnu farm.xlsx, run",
         "chekc farm.xlsx, check",
         "run farm.xlsx --dryrun, --dry-run",
-        "run b --strct, --strict"
+        "run b --strct, --strict",
+        "Run farm.xlsx, run"
     })
     void slipsGetTheNearestWord(String words, String near) {
         Ran ran = Ran.rickyard((Object[]) words.split(" "));
 
         assertThat(ran.code()).isEqualTo(Exit.USAGE);
         assertThat(ran.err()).contains("Did you mean " + near + "?");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "run a.xlsx --trail-rows abc | Invalid value for option '--trail-rows': 'abc' is no whole number.",
+                "check a.xlsx --json-results some | Invalid value for option '--json-results': 'some' is not among the"
+                        + " choices; there are headline, all.",
+                "run a.xlsx --to b.xlsx --to c.xlsx | The option --to may be given only once.",
+                "run a.xlsx b.xlsx | 'b.xlsx' is one argument too many: one workbook at a time, and a name with blanks"
+                        + " in it needs quotation marks around it.",
+                "explain a.xlsx Work rates!A1 | 'rates!A1' is one argument too many: a sheet and cell with blanks in"
+                        + " them need quotation marks around them."
+            })
+    void wrongUsageIsSaidInPlainWords(String words, String said) {
+        Ran ran = Ran.rickyard((Object[]) words.split(" "));
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err().lines().findFirst()).contains(said);
     }
 
     @Test

@@ -67,12 +67,17 @@ class RefusalsTest {
 
     @Test
     void folderInsteadOfAFile() throws Exception {
-        everyCommandRefuses(Files.createDirectory(folder.resolve("folder.xlsx")));
+        Path inner = Files.createDirectory(folder.resolve("folder.xlsx"));
+        everyCommandRefuses(inner);
+        assertThat(Ran.rickyard("run", inner).err())
+                .startsWith("\"folder.xlsx\" is a folder. Name one workbook in it.");
     }
 
     @Test
     void emptyFile() throws Exception {
-        everyCommandRefuses(Files.createFile(folder.resolve("empty.xlsx")));
+        Path empty = Files.createFile(folder.resolve("empty.xlsx"));
+        everyCommandRefuses(empty);
+        assertThat(Ran.rickyard("check", empty).err()).startsWith("\"empty.xlsx\" is an empty file.");
     }
 
     @ParameterizedTest

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.rickyard.formula.Evaluator;
+import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
@@ -57,7 +58,7 @@ public final class AllFindings {
     private void cautions(ResultTable table) {
         for (CautionRule rule : table.spec().rules()) {
             Evaluator.TruthAt when = table.truth(rule.when());
-            Symbol shown = Results.resultColumns(table).get(0).symbol();
+            Symbol shown = shown(table, rule);
             int most = rule.severity() == Severity.STOP ? MOST_OF_A_KIND : MOST_CAUTIONED_ROWS;
             int count = 0;
             for (int row = 0; row < table.rows(); row++) {
@@ -79,6 +80,16 @@ public final class AllFindings {
                                 + rule.text()));
             }
         }
+    }
+
+    /** The result that a caution is about, so that its link leads to the figure it speaks of. */
+    private static Symbol shown(ResultTable table, CautionRule rule) {
+        List<Symbol> results =
+                Results.resultColumns(table).stream().map(Calculated::symbol).toList();
+        return Inputs.of(rule.when()).stream()
+                .filter(results::contains)
+                .findFirst()
+                .orElse(results.get(0));
     }
 
     /** Whom or what a caution is about; nothing for the only row of a workbook without holdings. */

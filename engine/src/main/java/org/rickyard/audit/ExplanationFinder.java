@@ -82,11 +82,12 @@ public final class ExplanationFinder {
         if (row >= 0 && row < table.rows()) {
             return Optional.of(inRow(table, column, row, cell));
         }
-        boolean total = isTotal(table.spec(), column.symbol());
+        Optional<TableSpec.TotalName> total = table.spec().totals().stream()
+                .filter(named -> named.symbol().equals(column.symbol()))
+                .findFirst();
         return switch (cell.row()) {
-            case SheetPlaces.TOTAL_ROW -> total ? Optional.of(total(table, column.symbol(), cell)) : Optional.empty();
-            case SheetPlaces.LEFT_OUT_ROW ->
-                total ? Optional.of(leftOut(table, column.symbol(), cell)) : Optional.empty();
+            case SheetPlaces.TOTAL_ROW -> total.map(named -> total(table, named, cell));
+            case SheetPlaces.LEFT_OUT_ROW -> total.map(named -> leftOut(table, named, cell));
             case SheetPlaces.LABEL_ROW, SheetPlaces.UNIT_ROW, SheetPlaces.WORDS_ROW ->
                 Optional.of(heading(table, column, cell));
             default -> Optional.empty();
@@ -107,11 +108,8 @@ public final class ExplanationFinder {
         return value.cell().filter(cell::equals).isPresent() ? ofRow : ofRow.note(cell + " is a link to it");
     }
 
-    private static boolean isTotal(TableSpec spec, Symbol symbol) {
-        return spec.totals().stream().anyMatch(total -> total.symbol().equals(symbol));
-    }
-
-    private Explanation total(ResultTable table, Symbol symbol, CellAddress cell) {
+    private Explanation total(ResultTable table, TableSpec.TotalName named, CellAddress cell) {
+        Symbol symbol = named.symbol();
         Values values = table.of(symbol);
         double sum = 0;
         List<Integer> added = new ArrayList<>();
@@ -121,12 +119,6 @@ public final class ExplanationFinder {
                 added.add(row);
             }
         }
-        String name = table.spec().totals().stream()
-                .filter(total -> total.symbol().equals(symbol))
-                .findFirst()
-                .orElseThrow()
-                .name();
-        int leftOut = table.rows() - added.size();
         Explanation explained = Explanation.leaf(
                         "total of " + symbol.name(),
                         cell,
@@ -134,14 +126,39 @@ public final class ExplanationFinder {
                 .worked(
                         new Working("", "all rows of '" + cell.sheet() + "' that have a value, added up", "", ""),
                         new Explanations(results).addends(table, symbol, added))
-                .note("workbook name: " + name);
+                .note("workbook name: " + named.name());
+        int leftOut = table.rows() - added.size();
+        if (leftOut == 0 && named.leftOut() != null) {
+            return explained.note(
+                    missing(table, named.leftOut()).isEmpty()
+                            ? "no row is left out"
+                            : "what is left out of the rows is left out here: see the cell below this one");
+        }
         return leftOut == 0
                 ? explained.note("no row is left out")
                 : explained.note(leftOut + (leftOut == 1 ? " row is" : " rows are")
                         + " left out because the value is withheld: " + reasons(table, symbol));
     }
 
-    private Explanation leftOut(ResultTable table, Symbol symbol, CellAddress cell) {
+    /** The rows whose own total lacks something. */
+    private static List<Integer> missing(ResultTable table, Symbol leftOut) {
+        Values values = table.of(leftOut);
+        return IntStream.range(0, table.rows())
+                .filter(row -> values.has(row) && values.number(row) > 0)
+                .boxed()
+                .toList();
+    }
+
+    private Explanation leftOut(ResultTable table, TableSpec.TotalName named, CellAddress cell) {
+        Symbol symbol = named.symbol();
+        String name = "rows left out of the total of " + symbol.name();
+        if (named.leftOut() != null) {
+            List<Integer> rows = missing(table, named.leftOut());
+            double count =
+                    rows.stream().mapToDouble(table.of(named.leftOut())::number).sum();
+            return Explanation.leaf(name, cell, Value.of(count, "", From.CALCULATED))
+                    .from(new Explanations(results).addends(table, named.leftOut(), rows));
+        }
         Values values = table.of(symbol);
         List<Explanation> rows = IntStream.range(0, table.rows())
                 .filter(row -> !values.has(row))
@@ -152,8 +169,7 @@ public final class ExplanationFinder {
                 .toList();
         long count =
                 IntStream.range(0, table.rows()).filter(row -> !values.has(row)).count();
-        Explanation explained = Explanation.leaf(
-                        "rows left out of the total of " + symbol.name(), cell, Value.of(count, "", From.CALCULATED))
+        Explanation explained = Explanation.leaf(name, cell, Value.of(count, "", From.CALCULATED))
                 .from(rows);
         return count > rows.size() ? explained.note("the first " + rows.size() + " are named here") : explained;
     }

@@ -15,6 +15,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Place;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.quantity.Unit;
 
 /** Explains a cell of the client's: what was read from it, and which results depend on it. */
 final class ExplanationTyped {
@@ -53,8 +54,12 @@ final class ExplanationTyped {
         if (cell.row() == place.headerRow()) {
             return Optional.of(Explanation.leaf("heading of " + where, cell, Value.NONE)
                     .note("its unit: "
-                            + column.unit().map(unit -> unit.symbol()).orElse("none")
-                            + (column.assumed() ? ", assumed because the heading names none" : "")));
+                            + column.unit()
+                                    .map(Unit::symbol)
+                                    .filter(unit -> !unit.isEmpty())
+                                    .map(unit ->
+                                            unit + (column.assumed() ? ", assumed because the heading names none" : ""))
+                                    .orElse("none")));
         }
         ListRows rows = plan.lists().rows(place.list());
         for (int row = 0; row < rows.size(); row++) {

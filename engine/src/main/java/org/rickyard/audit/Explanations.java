@@ -58,7 +58,17 @@ final class Explanations {
         } else if (column instanceof TableColumn.Key) {
             return plain(table, symbol, row).note("a number that joins rows of one thing; written by Rickyard");
         }
-        return plain(table, symbol, row).note("a sentence made live from the cells of its row");
+        return said(table, symbol, row).note("a sentence made live from the cells of its row");
+    }
+
+    /** A sentence about the row; where there is nothing to say, nothing is withheld. */
+    private Explanation said(ResultTable table, Symbol symbol, int row) {
+        return table.of(symbol).has(row)
+                ? plain(table, symbol, row)
+                : Explanation.leaf(
+                        symbol.name(),
+                        results.places().cell(table.spec(), symbol, row),
+                        Value.of("none", From.CALCULATED));
     }
 
     /** The cell of a column, its value and nothing more. */
@@ -126,7 +136,7 @@ final class Explanations {
 
     /** What a method found, with what it read. */
     private Explanation found(ResultTable table, TableColumn.Method column, int row) {
-        Explanation node = plain(table, column.symbol(), row);
+        Explanation node = column.bar() ? day(table, column, row) : plain(table, column.symbol(), row);
         if (!node.value().given()) {
             node = node.because(results.causes().of(table, column.symbol(), row));
         }
@@ -141,6 +151,16 @@ final class Explanations {
                 "",
                 column.method().source() + "; method " + column.method().name());
         return node.worked(working, read).note("stands as it was when the workbook was run");
+    }
+
+    /** A day of a chart; an empty one is a free day. */
+    private Explanation day(ResultTable table, TableColumn.Method column, int row) {
+        return table.of(column.symbol()).has(row)
+                ? plain(table, column.symbol(), row)
+                : Explanation.leaf(
+                        column.symbol().name(),
+                        results.places().cell(table.spec(), column.symbol(), row),
+                        Value.of("no job", From.CALCULATED));
     }
 
     private boolean isSpelledOut(Explanation node) {

@@ -224,6 +224,6 @@ public final class Clamps {
             .unclear(List.of("slope"), BATTER, RAMP_RUN)
             .otherwise(KIND, "style, built as")
             .otherwiseMeasured(ROLLER_MASS, "roller, tractor rolling, rolling tractor, packing tractor, packer")
-            .otherwiseMeasured(FEED_OUT_RATE, "face, face per week, face removal, face removed, removal")
+            .otherwiseMeasured(FEED_OUT_RATE, "face, feed face, face per week, face removal, face removed, removal")
             .unclear(List.of("distance to water"), DISTANCE_TO_WATERCOURSE);
 }

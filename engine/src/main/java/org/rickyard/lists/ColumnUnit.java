@@ -78,6 +78,9 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         if (column.measuredBy(Units.HA)) {
             return areaIn(header);
         }
+        if (column.measuredBy(Units.KW)) {
+            return powerIn(header);
+        }
         return column.symbol().unit().isSameScale(Units.D) ? periodIn(header) : null;
     }
 
@@ -99,6 +102,21 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         boolean hectares =
                 Words.holds(normal, "hectare") || Words.holds(normal, "hectarage") || Words.holds(normal, "ha");
         return acres == hectares ? null : acres ? Units.AC : Units.HA;
+    }
+
+    /** "Hp (engine)" and "PTO-hp" are no kilowatts; null if it names neither unit, or more than one. */
+    private static Unit powerIn(String header) {
+        Unit found = null;
+        for (String word : Words.normal(header).split(" ")) {
+            boolean power = UnitText.read(word, CustomaryUnits.UNSET) instanceof UnitText.Known known
+                    && known.unit().isCompatible(Units.KW);
+            Unit unit = power ? ((UnitText.Known) UnitText.read(word, CustomaryUnits.UNSET)).unit() : null;
+            if (unit != null && found != null && !unit.isSameScale(found)) {
+                return null;
+            }
+            found = unit == null ? found : unit;
+        }
+        return found;
     }
 
     /** "DM intake (kg/day)" is kilograms of dry matter, though its unit alone would be feed as it lies. */

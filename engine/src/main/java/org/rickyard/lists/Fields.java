@@ -186,5 +186,9 @@ public final class Fields {
                     "area sprayed, sprayed area, area treated, treated area, area to spray, area to be sprayed, area to"
                             + " treat, spray area, hectares treated, hectares sprayed, acres treated, acres sprayed")
             .standIn(FIELD, BLOCK, ROW_SPACING, TREE_HEIGHT, TREE_WIDTH)
+            .otherwiseMeasured(
+                    DISTANCE_TO_CLAMP,
+                    "haul to pit, haul to clamp, haul to yard, haul to silo, haul to bunker, to pit, to clamp, to silo, to"
+                            + " bunker, to yard, carting, cart, draw, draw to pit")
             .otherwiseMeasured(DISTANCE_TO_FILL_POINT, "fill point, water point, bowser, tap");
 }

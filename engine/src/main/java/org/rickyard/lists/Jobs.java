@@ -192,7 +192,7 @@ public final class Jobs {
             .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")
             .otherwise(FIELD, "location")
             .otherwise(OPERATION, "task")
-            .otherwise(JOB, "task")
+            .otherwise(JOB, "task, ref, reference, ref no")
             .otherwise(
                     EARLIEST,
                     "start by, window start, window opens, window from, earliest day, first date, planned start, planned")

@@ -58,10 +58,10 @@ public final class ListFinder {
         }
         noteUnusedLayout(rows.get(Layout.LIST.name()), places);
         noteBlankHoldings(rows.get(Fields.LIST.name()));
-        noteDuplicates(rows.get(Fields.LIST.name()), Fields.FIELD);
-        noteDuplicates(rows.get(Machines.LIST.name()), Machines.MACHINE);
-        noteDuplicates(rows.get(Products.LIST.name()), Products.PRODUCT);
-        noteDuplicates(rows.get(Clamps.LIST.name()), Clamps.CLAMP);
+        findings.addAll(NamesTwice.in(rows.get(Fields.LIST.name()), Fields.FIELD));
+        findings.addAll(NamesTwice.in(rows.get(Machines.LIST.name()), Machines.MACHINE));
+        findings.addAll(NamesTwice.in(rows.get(Products.LIST.name()), Products.PRODUCT));
+        findings.addAll(NamesTwice.in(rows.get(Clamps.LIST.name()), Clamps.CLAMP));
         LocalDate dayZero =
                 sheets.isEmpty() ? Grid.USUAL_DAY_ZERO : sheets.get(0).dayZero();
         return new FoundLists(rows, List.copyOf(new LinkedHashSet<>(findings)), customary, places, dayZero);
@@ -366,37 +366,6 @@ public final class ListFinder {
                     (blank == 1 ? "This field has" : "This field and " + (blank - 1) + " more have")
                             + " no holding, though a row above has one, so they are reckoned as of none. A name stands for"
                             + " its own row only, in a merged cell for the first: write it in every row."));
-        }
-    }
-
-    private void noteDuplicates(ListRows rows, ColumnSpec name) {
-        Map<String, Integer> names = new HashMap<>();
-        Map<String, Integer> ofHolding = new HashMap<>();
-        ColumnSpec holding = rows.spec().column("Holding").orElse(null);
-        int count = 0;
-        for (int row = 0; row < rows.size(); row++) {
-            String key = Words.key(rows.text(name, row));
-            Integer first = names.putIfAbsent(key, row);
-            if (first != null && holding != null) {
-                ofHolding.putIfAbsent(Words.key(rows.text(holding, first)) + '\n' + key, first);
-                first = ofHolding.putIfAbsent(Words.key(rows.text(holding, row)) + '\n' + key, row);
-            }
-            if (first != null && count++ < 50) {
-                findings.add(Finding.stop(
-                        rows.address(name, row).orElse(null),
-                        name.name() + " " + Words.quoted(rows.text(name, row)) + " stands already in "
-                                + rows.address(name, first)
-                                        .map(CellAddress::toString)
-                                        .orElse("another row")
-                                + ". Give each its own name, or its holding, so that it is clear which is meant."));
-            }
-        }
-        if (count > 50) {
-            findings.add(new Finding(
-                    Finding.Severity.STOP,
-                    Optional.empty(),
-                    "And " + Counted.more(count - 50, "name") + (count == 51 ? " stands" : " stand") + " twice in "
-                            + rows.spec().name() + "."));
         }
     }
 

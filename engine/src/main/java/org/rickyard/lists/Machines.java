@@ -128,7 +128,8 @@ public final class Machines {
     /** Power. */
     public static final ColumnSpec POWER = number("Power", Quantities.POWER)
             .also("kW, hp, bhp, PTO power, engine power, horsepower, horse power, PTO hp, PTO kW, "
-                    + "engine hp, engine kW, rated power, power requirement, power needed, power rating")
+                    + "engine hp, engine kW, rated power, power requirement, power needed, power rating, "
+                    + "rated hp, max hp, maximum hp, max power, maximum power, PS")
             .help("Say engine or PTO in Power basis.");
     /** Engine or PTO. */
     public static final ColumnSpec POWER_BASIS = choice("Power basis", Quantities.POWER_BASIS, Choices.POWER_BASIS)
@@ -439,6 +440,10 @@ public final class Machines {
             .otherwiseMeasured(TIMED_DISTANCE, "distance")
             .unclear(List.of("time"), TIMED_SECONDS)
             .toldMeasured("time", TIMED_SECONDS, TIMED_DISTANCE)
+            .otherwise(FUEL, "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour")
+            .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
+            .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full, road laden, road loaded, road full")
+            .otherwiseMeasured(ROAD_SPEED_EMPTY, "empty, road empty, return, returning")
             .otherwiseMeasured(LOWEST_PRESSURE, "min, lowest")
             .otherwiseMeasured(HIGHEST_PRESSURE, "max, highest")
             .otherwiseMeasured(LOWEST_SPEED, "min, lowest")
@@ -460,6 +465,8 @@ public final class Machines {
             .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)
             .otherwiseMeasured(RATE_OF_WORK, "work rate, capacity, output")
             .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)
+            .told("nozzle", NOZZLES, NOZZLE_SIZE)
+            .told("tip", NOZZLES, NOZZLE_SIZE)
             .otherwise(WORKING_PRESSURE, "pressure")
             .otherwiseMeasured(TOTAL_FLOW, "flow, flow rate, discharge, discharge rate, output")
             .unclear(

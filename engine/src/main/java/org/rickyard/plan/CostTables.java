@@ -355,7 +355,9 @@ final class CostTables {
                 "Job totals: fuel, labour and money of each job, all machines together",
                 "one row per job",
                 Sentences.appended(columns, List.of()),
-                money ? List.of(new TableSpec.TotalName(JobTotals.COST, "Rickyard_job_cost")) : List.of(),
+                money
+                        ? List.of(new TableSpec.TotalName(JobTotals.COST, "Rickyard_job_cost", JobTotals.COST_LEFT_OUT))
+                        : List.of(),
                 money ? MONEY : List.of(),
                 List.of());
     }
@@ -386,7 +388,10 @@ final class CostTables {
                 "Holding costs: fuel, labour and money of all listed work",
                 "one row per holding",
                 Sentences.appended(columns, rules),
-                money ? List.of(new TableSpec.TotalName(CostTotals.COST, "Rickyard_holding_cost")) : List.of(),
+                money
+                        ? List.of(new TableSpec.TotalName(
+                                CostTotals.COST, "Rickyard_holding_cost", CostTotals.COST_LEFT_OUT))
+                        : List.of(),
                 MONEY,
                 rules);
     }

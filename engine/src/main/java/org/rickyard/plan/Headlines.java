@@ -2,6 +2,7 @@ package org.rickyard.plan;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.rickyard.formula.Formula;
@@ -37,6 +38,23 @@ public final class Headlines {
     public record Headline(ResultTable table, Formula formula, int row, String holding, String about) {}
 
     private Headlines() {}
+
+    /** The answers under a heading each: of every holding its own, and of what is worked out for all of them together. */
+    public static Map<String, List<Headline>> byHeading(WorkPlan plan) {
+        List<Headline> headlines = of(plan);
+        boolean named =
+                headlines.stream().anyMatch(headline -> !headline.holding().isEmpty());
+        Map<String, List<Headline>> headings = new LinkedHashMap<>();
+        for (Headline headline : headlines) {
+            boolean lacksHolding =
+                    named && headline.table().spec().column(Quantities.HOLDING).isPresent();
+            String heading = !headline.holding().isEmpty()
+                    ? headline.holding()
+                    : lacksHolding ? "Without holding" : "All together";
+            headings.computeIfAbsent(heading, h -> new ArrayList<>()).add(headline);
+        }
+        return headings;
+    }
 
     /** The answers, table by table. */
     public static List<Headline> of(WorkPlan plan) {

@@ -162,7 +162,7 @@ final class SeasonFamily {
             return "its workable days are missing or not usable";
         }
         if (!season.of(SeasonFit.NEEDED).has(task)) {
-            return "its days needed are withheld; see Season";
+            return "the days the job needs are withheld; see Season";
         }
         boolean begins =
                 season.of(Quantities.EARLIEST).has(task) || !before.tasks().isEmpty();

@@ -34,8 +34,18 @@ public record TableSpec(
     /** The symbol of every Cautions column. */
     public static final Symbol CAUTIONS = Symbol.text("cautions");
 
-    /** A total and the workbook name it goes by. */
-    public record TotalName(Symbol symbol, String name) {}
+    /**
+     * A total and the workbook name it goes by.
+     *
+     * @param leftOut the column that counts what is missing from each row's own total, where the rows are totals
+     *     themselves; null where they are not
+     */
+    public record TotalName(Symbol symbol, String name, Symbol leftOut) {
+        /** A total of rows that are no totals themselves. */
+        public TotalName(Symbol symbol, String name) {
+            this(symbol, name, null);
+        }
+    }
 
     /** The same with other columns. */
     TableSpec with(List<TableColumn> others) {

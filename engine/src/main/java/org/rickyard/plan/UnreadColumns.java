@@ -70,7 +70,12 @@ final class UnreadColumns {
             Set<Symbol> read = new HashSet<>(elsewhere);
             spec.columns().forEach(column -> addRead(read, id, column));
             spec.rules().forEach(rule -> read.addAll(Inputs.of(rule.when())));
-            spec.totals().forEach(total -> read.add(total.symbol()));
+            spec.totals().forEach(total -> {
+                read.add(total.symbol());
+                if (total.leftOut() != null) {
+                    read.add(total.leftOut());
+                }
+            });
             spec = spec.with(spec.columns().stream()
                     .filter(column -> read.contains(column.symbol()) || !serves(column, meant))
                     .toList());

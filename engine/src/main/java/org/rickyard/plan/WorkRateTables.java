@@ -259,7 +259,7 @@ final class WorkRateTables {
                 title,
                 grain,
                 Sentences.appended(columns, rules),
-                List.of(new TableSpec.TotalName(total, name)),
+                List.of(new TableSpec.TotalName(total, name, WorkTotals.ROWS_LEFT_OUT)),
                 List.of(),
                 rules);
     }

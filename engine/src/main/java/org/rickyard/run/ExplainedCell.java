@@ -17,6 +17,7 @@ import org.rickyard.lists.Place;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn.Calculated;
+import org.rickyard.workbook.read.FormulaRefs;
 import org.rickyard.workbook.write.CellFormula;
 import org.rickyard.workbook.write.Meaning;
 import org.rickyard.workbook.write.SheetSet;
@@ -36,6 +37,9 @@ public final class ExplainedCell {
     }
 
     private static final Pattern CELL = Pattern.compile("\\$?([A-Za-z]{1,3})\\$?([1-9][0-9]{0,6})");
+    /** Sheets of the client's that a message names. */
+    private static final int MOST_NAMED = 12;
+
     private static final Pattern LINK = Pattern.compile("HYPERLINK\\(\"#((?:[^\"]|\"\")+)\".*");
 
     private final Recalculation run;
@@ -58,8 +62,7 @@ public final class ExplainedCell {
     }
 
     private Explanation answer(String asked) throws NotExplainedException, IOException {
-        String total = run.sheets().totals().get(asked.strip());
-        CellAddress cell = parse(total == null ? asked.strip() : total);
+        CellAddress cell = parse(total(asked.strip()).orElse(asked.strip()));
         Optional<Explanation> found = finder.find(cell);
         if (found.isPresent()) {
             return found.get();
@@ -74,6 +77,21 @@ public final class ExplainedCell {
         throw new NotExplainedException(nothingAt(cell));
     }
 
+    /** Where the total stands that goes by a workbook name; names do not mind capitals. */
+    private Optional<String> total(String asked) throws NotExplainedException {
+        for (Map.Entry<String, String> total : run.sheets().totals().entrySet()) {
+            if (total.getKey().equalsIgnoreCase(asked)) {
+                return Optional.of(total.getValue());
+            }
+        }
+        if (asked.regionMatches(true, 0, FormulaRefs.OUR_NAMES, 0, FormulaRefs.OUR_NAMES.length())
+                && asked.indexOf('!') < 0) {
+            throw new NotExplainedException("No total goes by the name '" + asked + "'. There are: "
+                    + String.join(", ", run.sheets().totals().keySet()) + ".");
+        }
+        return Optional.empty();
+    }
+
     private CellAddress parse(String asked) throws NotExplainedException {
         int mark = asked.lastIndexOf('!');
         if (mark <= 0) {
@@ -86,7 +104,8 @@ public final class ExplainedCell {
         Matcher matcher = CELL.matcher(asked.substring(mark + 1).strip());
         if (!matcher.matches()) {
             throw new NotExplainedException("'" + asked.substring(mark + 1)
-                    + "' is not one cell; ask for a single one, for example '" + example() + "'.");
+                    + "' is not one cell; write a single one as its column letters and row number, for example '"
+                    + example() + "'.");
         }
         int column = 0;
         for (char letter : matcher.group(1).toUpperCase(Locale.ROOT).toCharArray()) {
@@ -97,15 +116,32 @@ public final class ExplainedCell {
 
     /** The sheet in its own spelling. */
     private String known(String sheet) throws NotExplainedException {
+        List<String> lists = run.plan().lists().places().stream()
+                .map(Place::sheet)
+                .distinct()
+                .toList();
         List<String> names = new ArrayList<>(run.sheetNames());
-        run.plan().lists().places().stream().map(Place::sheet).distinct().forEach(names::add);
+        names.addAll(lists);
         for (String name : names) {
             if (name.equalsIgnoreCase(sheet)) {
                 return name;
             }
         }
-        throw new NotExplainedException("No list was read from a sheet '" + sheet
-                + "', and none of the result sheets has that name. There are: " + String.join(", ", names) + ".");
+        String read = lists.isEmpty()
+                ? ""
+                : " Lists were read from: " + String.join(", ", lists.subList(0, Math.min(MOST_NAMED, lists.size())))
+                        + (lists.size() > MOST_NAMED ? " and " + (lists.size() - MOST_NAMED) + " more" : "") + ".";
+        String results = " Summary names all result sheets; ask for example '" + example() + "'.";
+        Optional<String> clients =
+                run.allSheetNames().stream().filter(sheet::equalsIgnoreCase).findFirst();
+        throw new NotExplainedException(clients.map(name -> run.keptSheets().contains(name)
+                                ? "The sheet '" + name + "' was written by an earlier run and is yours now, so it"
+                                        + " is not read."
+                                : "No list was read from the sheet '" + name
+                                        + "', so nothing is worked out from its cells.")
+                        .orElseGet(() -> "There is no sheet '" + sheet + "'.")
+                + read
+                + results);
     }
 
     private String example() {

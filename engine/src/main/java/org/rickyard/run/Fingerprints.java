@@ -52,7 +52,8 @@ final class Fingerprints {
                     each.id(),
                     each.sheetId(),
                     each.fingerprint().hex(),
-                    each.fingerprint().unplacedHex());
+                    each.fingerprint().unplacedHex(),
+                    each.fingerprint().rowlessHex());
         }
         return state;
     }

@@ -156,16 +156,24 @@ public final class Recalculation {
                     .or(() -> ours.fingerprint(id))
                     .filter(present.hex()::equals)
                     .isPresent();
-            if (!same
-                    && state.unplaced(id)
-                            .or(() -> ours.unplaced(id))
-                            .filter(present.unplacedHex()::equals)
-                            .isPresent()) {
+            if (!same && isOnlyLedElsewhere(id, present)) {
                 moved.add(id);
             } else if (!same) {
                 ours.release(id, OurSheets.Kept.CHANGED);
             }
         }
+    }
+
+    /** Whether no more has changed than where formulas lead, as where rows of a list were inserted or deleted. */
+    private boolean isOnlyLedElsewhere(String id, MeaningFingerprint present) {
+        return state.unplaced(id)
+                        .or(() -> ours.unplaced(id))
+                        .filter(present.unplacedHex()::equals)
+                        .isPresent()
+                || present.lostReferences()
+                        && state.rowless(id)
+                                .filter(present.rowlessHex()::equals)
+                                .isPresent();
     }
 
     /** A link that was led by hand to another column of the client's is an edit too. */
@@ -271,6 +279,11 @@ public final class Recalculation {
                 .sorted(Comparator.comparingInt(SheetRef::position))
                 .map(SheetRef::name)
                 .toList();
+    }
+
+    /** The names of all sheets that the workbook held when it was opened. */
+    List<String> allSheetNames() {
+        return book.sheets().stream().map(SheetRef::name).toList();
     }
 
     /** The names of the sheets of ours, in the order of their tabs. */

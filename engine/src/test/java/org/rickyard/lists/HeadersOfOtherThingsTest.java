@@ -1,6 +1,7 @@
 package org.rickyard.lists;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.lists.FoundIn.find;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -11,10 +12,6 @@ import org.rickyard.lists.Finding.Severity;
 
 /** Columns of the adviser's own whose headers begin or end like an input, and are none. */
 class HeadersOfOtherThingsTest {
-    private static FoundLists find(SheetOf... sheets) {
-        return ListFinder.find(List.of(sheets));
-    }
-
     private static FoundLists jobs(String header, Object cell) {
         return find(new SheetOf("Jobs")
                 .row("Job", "Field", "Operation", "Machine", header)

@@ -1,30 +1,19 @@
 package org.rickyard.lists;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
+import static org.rickyard.lists.FoundIn.find;
+import static org.rickyard.lists.FoundIn.onlyMessage;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.ListRows.State;
 import org.rickyard.quantity.Units;
 
-/** What the cells of a list give. */
+/** What the cells of a list give: numbers in the unit of their header or row, blanks, and what cannot be used. */
 class ListCellsTest {
-    private static FoundLists find(SheetOf... sheets) {
-        return ListFinder.find(List.of(sheets));
-    }
-
-    private static String onlyMessage(FoundLists found, Severity severity) {
-        List<Finding> all = found.findings();
-        assertThat(all).hasSize(1);
-        assertThat(all.get(0).severity()).isEqualTo(severity);
-        return all.get(0).message();
-    }
-
     private static FoundLists areaOf(Object cell) {
         return find(new SheetOf("Fields").row("Field", "Crop", "Area (ha)").row("A", "Grass", cell));
     }
@@ -175,40 +164,6 @@ class ListCellsTest {
         assertThat(onlyMessage(found, Severity.NOTE)).contains("Area (ha), Run length (m)");
     }
 
-    @ParameterizedTest
-    @CsvSource({
-        "1 in 3, 3",
-        "45°, 1",
-        "45 deg, 1",
-        "2:1, 2",
-        "1:1, 1",
-        "vertical, 0",
-        "0.5 : 1, 0.5",
-        "90°, 0",
-        "2 in 3, 1.5"
-    })
-    void battersAreReadOutOfWords(String text, double batter) {
-        ListRows clamps = clamp(text).rows(Clamps.LIST);
-        assertThat(clamps.state(Clamps.BATTER, 0)).isEqualTo(State.READ_FROM_TEXT);
-        assertThat(clamps.number(Clamps.BATTER, 0)).isEqualTo(batter);
-        assertThat(clamps.text(Clamps.BATTER, 0)).isEqualTo(text);
-    }
-
-    @Test
-    void aBareRatioIsAskedAndANumberIsTaken() {
-        assertThat(clamp("1:3").rows(Clamps.LIST).state(Clamps.BATTER, 0)).isEqualTo(State.ASKED);
-        assertThat(clamp("steep").rows(Clamps.LIST).state(Clamps.BATTER, 0)).isEqualTo(State.NOT_READABLE);
-        ListRows clamps = clamp(0.2).rows(Clamps.LIST);
-        assertThat(clamps.state(Clamps.BATTER, 0)).isEqualTo(State.GIVEN);
-        assertThat(clamps.number(Clamps.BATTER, 0)).isEqualTo(0.2);
-    }
-
-    private static FoundLists clamp(Object batter) {
-        return find(new SheetOf("Clamps")
-                .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Batter", "Effluent tank")
-                .row("Pit", "earth pit", 30, 10, 2, batter, "Tank at the yard"));
-    }
-
     @Test
     void anEffluentTankIsANameOrAVolume() {
         FoundLists found = find(new SheetOf("Clamps")
@@ -319,187 +274,6 @@ class ListCellsTest {
         assertThat(byHeader.state(Machines.CHARGE, 0)).isEqualTo(State.GIVEN);
     }
 
-    @ParameterizedTest
-    @CsvSource({
-        "04, 4",
-        "ISO 04, 4",
-        "11004, 4",
-        "110-04, 4",
-        "red 04, 4",
-        "F110/1.6/3.0, 4",
-        "025, 2.5",
-        "110025, 2.5",
-        "8003, 3",
-        "015, 1.5",
-        "0067, 0.67",
-        "10, 10"
-    })
-    void nozzleSizesAreReadAsTheyAreWritten(String text, double size) {
-        ListRows machines = nozzle(text).rows(Machines.LIST);
-        assertThat(machines.state(Machines.NOZZLE_SIZE, 0)).isEqualTo(State.READ_FROM_TEXT);
-        assertThat(machines.number(Machines.NOZZLE_SIZE, 0)).isCloseTo(size, within(1e-12));
-    }
-
-    private static FoundLists nozzle(Object size) {
-        return find(
-                new SheetOf("Machines").row("Machine", "Type", "Nozzle size").row("S", "sprayer", size));
-    }
-
-    @Test
-    void aNozzleColourOrALostZeroIsAsked() {
-        assertThat(nozzle("red").rows(Machines.LIST).state(Machines.NOZZLE_SIZE, 0))
-                .isEqualTo(State.ASKED);
-        assertThat(nozzle(25).rows(Machines.LIST).state(Machines.NOZZLE_SIZE, 0))
-                .isEqualTo(State.ASKED);
-        assertThat(nozzle(4).rows(Machines.LIST).state(Machines.NOZZLE_SIZE, 0)).isEqualTo(State.GIVEN);
-        assertThat(nozzle("fan").rows(Machines.LIST).state(Machines.NOZZLE_SIZE, 0))
-                .isEqualTo(State.NOT_READABLE);
-    }
-
-    @Test
-    void lengthsInFeetAndInchesAreRead() {
-        ListRows machines = find(new SheetOf("Machines")
-                        .row("Machine", "Type", "Working width (ft-in)")
-                        .row("A", "mower", "8'6\"")
-                        .row("B", "mower", "10 ft 3 in")
-                        .row("C", "mower", 9))
-                .rows(Machines.LIST);
-        assertThat(machines.number(Machines.WORKING_WIDTH, 0)).isEqualTo(8.5);
-        assertThat(machines.number(Machines.WORKING_WIDTH, 1)).isEqualTo(10.25);
-        assertThat(machines.state(Machines.WORKING_WIDTH, 0)).isEqualTo(State.READ_FROM_TEXT);
-        assertThat(machines.state(Machines.WORKING_WIDTH, 2)).isEqualTo(State.GIVEN);
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "disc mower, mower", "Mower-conditioner, mower", "FORAGE HARVESTER, forager", "row up, rake",
-        "Silage trailers, trailer", "airblast, air-blast sprayer", "Digger, excavator", "clamp roller, clamp roller"
-    })
-    void machineTypesAreKnownByManyWords(String text, String type) {
-        ListRows machines = find(new SheetOf("Machines").row("Machine", "Type").row("M", text))
-                .rows(Machines.LIST);
-        assertThat(machines.state(Machines.TYPE, 0)).isEqualTo(State.GIVEN);
-        assertThat(machines.text(Machines.TYPE, 0)).isEqualTo(type);
-    }
-
-    @ParameterizedTest
-    @CsvSource({"swather, ASKED", "roller, ASKED", "spreader, ASKED", "topper, NOT_READABLE"})
-    void machineTypesThatCouldBeTwoAreAsked(String text, State state) {
-        FoundLists found = find(new SheetOf("Machines").row("Machine", "Type").row("M", text));
-        assertThat(found.rows(Machines.LIST).state(Machines.TYPE, 0)).isEqualTo(state);
-        assertThat(onlyMessage(found, Severity.STOP)).contains(text);
-    }
-
-    @Test
-    void aBlankWatercourseIsNotNone() {
-        ListRows fields = find(new SheetOf("Fields")
-                        .row("Field", "Area (ha)", "Watercourse", "Overhead lines")
-                        .row("A", 4, null, true)
-                        .row("B", 4, "None", "N"))
-                .rows(Fields.LIST);
-        assertThat(fields.state(Fields.WATERCOURSE, 0)).isEqualTo(State.BLANK);
-        assertThat(fields.text(Fields.WATERCOURSE, 0)).isEmpty();
-        assertThat(fields.text(Fields.WATERCOURSE, 1)).isEqualTo("none");
-        assertThat(fields.text(Fields.OVERHEAD_LINES, 0)).isEqualTo("yes");
-        assertThat(fields.text(Fields.OVERHEAD_LINES, 1)).isEqualTo("no");
-    }
-
-    @Test
-    void operationsKnownByOtherWordsGetTheirNameAndOthersKeepTheirs() {
-        ListRows jobs = find(new SheetOf("Jobs")
-                        .row("Field", "Operation", "Machine")
-                        .row("A", "Row up", "Rake")
-                        .row("A", "Hedge cutting", "Cutter"))
-                .rows(Jobs.LIST);
-        assertThat(jobs.text(Jobs.OPERATION, 0)).isEqualTo("raking");
-        assertThat(jobs.text(Jobs.OPERATION, 1)).isEqualTo("Hedge cutting");
-    }
-
-    @Test
-    void dosesHaveTheUnitOfHeaderRowOrCell() {
-        FoundLists found = find(new SheetOf("Mixes")
-                .row("Mix", "Product", "Dose", "Dose unit")
-                .row("M", "A", 1.5, "L/ha")
-                .row("M", "B", 20, "g/ac")
-                .row("M", "C", 0.1, "%")
-                .row("M", "D", "250 ml/100 L", null)
-                .row("M", "E", 2, null)
-                .row("M", "F", 2, "bucket"));
-        ListRows mixes = found.rows(Mixes.LIST);
-        assertThat(mixes.unit(Mixes.DOSE, 0).orElseThrow().convert(1.5, Units.DOSE))
-                .isEqualTo(1.5);
-        assertThat(mixes.productUnit(Mixes.DOSE, 0)).hasValue("L");
-        assertThat(mixes.unit(Mixes.DOSE, 1).orElseThrow().convert(20, Units.DOSE))
-                .isCloseTo(0.02 / 0.40468564224, within(1e-12));
-        assertThat(mixes.productUnit(Mixes.DOSE, 1)).hasValue("kg");
-        assertThat(mixes.unit(Mixes.DOSE, 2).orElseThrow().convert(0.1, Units.CONCENTRATION))
-                .isCloseTo(0.001, within(1e-15));
-        assertThat(mixes.state(Mixes.DOSE, 3)).isEqualTo(State.READ_FROM_TEXT);
-        assertThat(mixes.number(Mixes.DOSE, 3)).isEqualTo(250);
-        assertThat(mixes.unit(Mixes.DOSE, 3).orElseThrow().convert(250, Units.CONCENTRATION))
-                .isCloseTo(0.0025, within(1e-15));
-        assertThat(mixes.unit(Mixes.DOSE, 4)).hasValue(Units.DOSE);
-        assertThat(mixes.productUnit(Mixes.DOSE, 4)).isEmpty();
-        assertThat(mixes.state(Mixes.DOSE, 5)).isEqualTo(State.ASKED);
-        assertThat(found.findings()).hasSize(2);
-    }
-
-    @Test
-    void aProductsUnitIsItsOwnOrThatOfItsDose() {
-        FoundLists found = find(new SheetOf("Products")
-                .row("Product", "Unit", "Dose (per ha)", "Pack size", "Price", "Highest dose")
-                .row("A", "L", 1.5, 5, 20, 2)
-                .row("B", "g/ha", 250, 1, 90, 300)
-                .row("C", "tablet", 3, 20, 2, 5));
-        ListRows products = found.rows(Products.LIST);
-        assertThat(products.unit(Products.DOSE, 0).orElseThrow().convert(1.5, Units.DOSE))
-                .isEqualTo(1.5);
-        assertThat(products.productUnit(Products.PACK_SIZE, 0)).hasValue("L");
-        assertThat(products.unit(Products.DOSE, 1).orElseThrow().convert(250, Units.DOSE))
-                .isEqualTo(0.25);
-        assertThat(products.productUnit(Products.PACK_SIZE, 1)).hasValue("kg");
-        assertThat(products.productUnit(Products.DOSE, 2)).hasValue("tablet");
-        assertThat(products.unit(Products.PRICE, 2)
-                        .orElseThrow()
-                        .isCompatible(Units.MONEY_UNIT.over(Units.PRODUCT_UNIT)))
-                .isTrue();
-    }
-
-    @Test
-    void aHeaderAndARowThatDisagreeAboutADoseAreAsked() {
-        FoundLists found = find(new SheetOf("Products")
-                .row("Product", "Unit", "Dose (L/ha)")
-                .row("A", "kg", 1.5)
-                .row("B", "L", 1.5));
-        assertThat(found.rows(Products.LIST).state(Products.DOSE, 0)).isEqualTo(State.ASKED);
-        assertThat(found.rows(Products.LIST).state(Products.DOSE, 1)).isEqualTo(State.GIVEN);
-    }
-
-    @Test
-    void aBlankDoseStillHasTheUnitItWillBeTypedIn() {
-        ListRows mixes = find(new SheetOf("Mixes")
-                        .row("Mix", "Product", "Dose", "Dose unit")
-                        .row("M", "A", null, "g/ha"))
-                .rows(Mixes.LIST);
-        assertThat(mixes.state(Mixes.DOSE, 0)).isEqualTo(State.BLANK);
-        assertThat(mixes.productUnit(Mixes.DOSE, 0)).hasValue("kg");
-    }
-
-    @Test
-    void daysAreDatesOrTextInOneCertainForm() {
-        FoundLists found = find(new SheetOf("Cuts")
-                .row("Field", "Cut", "Start", "End")
-                .row("A", 1, 46156, "2026-05-20")
-                .row("B", 1, 12, "20/05/26")
-                .format(1, 2, Grid.Format.DATE));
-        ListRows cuts = found.rows(Cuts.LIST);
-        assertThat(cuts.state(Cuts.START, 0)).isEqualTo(State.GIVEN);
-        assertThat(cuts.state(Cuts.END, 0)).isEqualTo(State.READ_FROM_TEXT);
-        assertThat(cuts.number(Cuts.END, 0)).isEqualTo(46162);
-        assertThat(cuts.state(Cuts.START, 1)).isEqualTo(State.NOT_READABLE);
-        assertThat(cuts.state(Cuts.END, 1)).isEqualTo(State.NOT_READABLE);
-    }
-
     @Test
     void intakeIsDryMatterOrFresh() {
         FoundLists found = find(
@@ -545,25 +319,5 @@ class ListCellsTest {
         assertThat(items.unit(Assumptions.VALUE, 0)).hasValue(Units.PERCENT);
         assertThat(items.text(Assumptions.VALUE, 1)).isEqualTo("Ireland");
         assertThat(items.unit(Assumptions.VALUE, 1)).isEmpty();
-    }
-
-    @ParameterizedTest
-    @CsvSource({"1st, 1", "2nd cut, 2", "Cut 3, 3", "first cut, 1", "Third, 3", "4, 4", "No. 2, 2"})
-    void aCutIsReadAsItIsSpokenOf(String typed, double number) {
-        FoundLists found = ListFinder.find(List.of(
-                new SheetOf("Cuts").row("Field", "Cut", "Yield (t DM/ha)").row("A", typed, 4)));
-        ListRows cuts = found.rows(Cuts.LIST);
-        assertThat(cuts.state(Cuts.CUT, 0)).isEqualTo(ListRows.State.READ_FROM_TEXT);
-        assertThat(cuts.number(Cuts.CUT, 0)).isEqualTo(number);
-        assertThat(found.findings()).isEmpty();
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"9th", "main", "1st and 2nd", "May cut"})
-    void aCutThatCannotBeToldIsAsked(String typed) {
-        FoundLists found = ListFinder.find(List.of(
-                new SheetOf("Cuts").row("Field", "Cut", "Yield (t DM/ha)").row("A", typed, 4)));
-        assertThat(found.rows(Cuts.LIST).gives(Cuts.CUT, 0)).isFalse();
-        assertThat(found.findings()).hasSize(1);
     }
 }

@@ -56,6 +56,52 @@ class ListFinderTest {
         assertThat(place.unrecognised()).containsExactly("Old number");
     }
 
+    private static SheetOf land(String name, String... fields) {
+        SheetOf sheet = new SheetOf(name).row("Field", "Area (ha)", "Run length (m)");
+        for (String field : fields) {
+            sheet.row(field, 4, 200);
+        }
+        return sheet;
+    }
+
+    @Test
+    void aSheetCopiedForTheRecordIsSaidOnce() {
+        List<String> stops = messages(
+                find(
+                        land("Fields", "Long Acre", "Top", "Barn", "Pond"),
+                        land("Fields (2)", "Long Acre", "Top", "Barn", "Pond")),
+                Severity.STOP);
+
+        assertThat(stops)
+                .containsExactly(
+                        "All 4 names of the list Fields on the sheet \"Fields (2)\" stand on \"Fields\" already,"
+                                + " so both are read and whatever adds up counts them twice. If one of the two is kept for the"
+                                + " record, move it to another workbook; if not, give each its own name, or its holding.");
+    }
+
+    @Test
+    void aCopyThatHasGoneItsOwnWayIsSaidWithHowManyNamesItShares() {
+        FoundLists found = find(
+                land("Fields", "Long Acre", "Top", "Barn", "Pond", "Pond"),
+                land("2024", "Long Acre", "Top", "Barn", "Moor"));
+
+        assertThat(messages(found, Severity.STOP))
+                .hasSize(2)
+                .anyMatch(message -> message.startsWith("3 of the 4 names of the list Fields on the sheet \"2024\""))
+                .anyMatch(message -> message.startsWith("Field \"Pond\" stands already in Fields!A5."));
+    }
+
+    @Test
+    void namesThatTwoSheetsShareByChanceAreSaidOneByOne() {
+        FoundLists found = find(
+                land("Hill farm", "Long Acre", "Top", "Barn", "Pond"), land("Moor farm", "Home Field", "Top", "Bog"));
+
+        assertThat(messages(found, Severity.STOP))
+                .containsExactly(
+                        "Field \"Top\" stands already in 'Hill farm'!A3. Give each its own name, or its holding, so"
+                                + " that it is clear which is meant.");
+    }
+
     @Test
     void aSumWithoutLabelIsNoField() {
         SheetOf sheet = new SheetOf("Fields")

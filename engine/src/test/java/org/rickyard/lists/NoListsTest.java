@@ -1,6 +1,7 @@
 package org.rickyard.lists;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.lists.FoundIn.find;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -12,10 +13,6 @@ import org.rickyard.lists.Finding.Severity;
 
 /** What a client keeps beside the lists: diaries, invoices, contacts, soil tests. None is taken for a list. */
 class NoListsTest {
-    private static FoundLists find(SheetOf... sheets) {
-        return ListFinder.find(List.of(sheets));
-    }
-
     private static List<Severity> severities(FoundLists found) {
         return found.findings().stream().map(Finding::severity).distinct().toList();
     }

@@ -1,16 +1,12 @@
 package org.rickyard.lists;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.lists.FoundIn.find;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.rickyard.quantity.Units;
 
 class TwoDeepHeaderTest {
-    private static FoundLists find(SheetOf... sheets) {
-        return ListFinder.find(List.of(sheets));
-    }
-
     @Test
     void unitsAndFurtherWordsUnderTheHeaderAreReadTogether() {
         FoundLists found = find(new SheetOf("Land")

@@ -1,6 +1,7 @@
 package org.rickyard.lists;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.lists.FoundIn.find;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -12,10 +13,6 @@ import org.rickyard.quantity.Units;
 
 /** Headers and words as they stand in workbooks that hold a whole farm, a contractor's book, a custom operator's. */
 class WholeFarmWordsTest {
-    private static FoundLists find(SheetOf... sheets) {
-        return ListFinder.find(List.of(sheets));
-    }
-
     private static List<Severity> severities(FoundLists found) {
         return found.findings().stream().map(Finding::severity).distinct().toList();
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.rickyard.testing.SeasonBook.row;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.rickyard.testing.SeasonBook;
 
@@ -55,5 +56,32 @@ class HeadlinesTest {
                         "T2, spraying, Sprayer: total-spray-mix",
                         "T1, Fungicide, Sprayer: product-total",
                         "T2, Fungicide, Sprayer: product-total");
+    }
+
+    private static Set<String> headings(Object[]... fields) {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", fields)
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                        row("Sprayer", "sprayer", 24, 10, 3000))
+                .sheet("Products", row("Product", "Unit", "Pack size"), row("Fungicide", "L", 5))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Product", "Dose (L/ha)", "Water volume (L/ha)"),
+                        row("T1", "wheat", "spray", "Sprayer", "Fungicide", 1, 200))
+                .run();
+        return Headlines.byHeading(worked.plan()).keySet();
+    }
+
+    @Test
+    void whatIsForAllHoldingsIsNotWithoutOne() {
+        Object[] head = row("Holding", "Field", "Crop", "Area (ha)");
+        assertThat(headings(head, row("Moor End", "Top", "wheat", 10), row("Pond Farm", "Barn", "wheat", 20)))
+                .containsExactlyInAnyOrder("Moor End", "Pond Farm", "All together");
+        assertThat(headings(head, row("Moor End", "Top", "wheat", 10), row(null, "Barn", "wheat", 20)))
+                .containsExactlyInAnyOrder("Moor End", "Without holding", "All together");
+        assertThat(headings(row("Field", "Crop", "Area (ha)"), row("Top", "wheat", 10)))
+                .containsExactly("All together");
     }
 }

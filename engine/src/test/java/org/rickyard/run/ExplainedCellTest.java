@@ -14,6 +14,7 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.TableSpec;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.run.ExplainedCell.NotExplainedException;
 import org.rickyard.testing.FarmBook;
@@ -21,6 +22,7 @@ import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.trade.workrate.WorkTotals;
 import org.rickyard.workbook.open.BookPackage;
 
 class ExplainedCellTest {
@@ -143,6 +145,55 @@ class ExplainedCellTest {
     }
 
     @Test
+    void aTotalOfTotalsSaysWhatThoseLeaveOut() throws Exception {
+        Recalculation run = run(FarmBook.usual());
+        String letters = CellAddress.letters(
+                run.plan().table("holding-totals").spec().position(WorkTotals.HOLDING_HOURS.result()));
+
+        List<String> total = explain(run, "Rickyard_HOLDING_hours");
+        List<String> leftOut = explain(run, "Holding hours!" + letters + (SheetPlaces.LEFT_OUT_ROW + 1));
+
+        assertThat(total).contains("  what is left out of the rows is left out here: see the cell below this one");
+        assertThat(leftOut.get(0)).startsWith("rows left out of the total of holding hours = 2 @ ");
+        assertThat(leftOut).contains("      of: Moor End");
+    }
+
+    @Test
+    void whereThereIsNothingToSayNothingIsWithheld() throws Exception {
+        Recalculation run = run(FarmBook.usual()
+                .sheet(
+                        "Jobs",
+                        FarmBook.row(
+                                "Job",
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Earliest",
+                                "Latest",
+                                "Workable days (%)",
+                                "Hours per day (h)"),
+                        FarmBook.row("Cut", "grass", "mow", "Mower 3 m", 46160, 46170, 100, 8),
+                        FarmBook.row("Trim", "Top", "mow", "Mower 3 m", 46166, 46170, 100, 8)));
+        int mower = rowOf(run, "work-rates", Quantities.MACHINE, "Mower 3 m");
+
+        assertThat(explain(run, cell(run, "work-rates", TableSpec.CAUTIONS, mower))
+                        .get(0))
+                .startsWith("cautions = none @ ");
+        ResultTable chart = run.plan().table("time-chart");
+        Symbol day = chart.spec().columns().stream()
+                .filter(column -> column instanceof TableColumn.Method)
+                .map(TableColumn::symbol)
+                .filter(symbol -> !chart.of(symbol).has(0))
+                .findFirst()
+                .orElseThrow();
+        assertThat(explain(run, cell(run, "time-chart", day, 0)))
+                .noneMatch(line -> line.contains("withheld") || line.contains("because"))
+                .first()
+                .asString()
+                .contains(" = no job @ ");
+    }
+
+    @Test
     void linesOfSummaryAndTrailAreFollowed() throws Exception {
         Recalculation run = run(FarmBook.usual());
 
@@ -202,8 +253,20 @@ class ExplainedCellTest {
                 .hasMessageContaining("Name the sheet");
         assertThatThrownBy(() -> explain(run, "Nowhere!A1"))
                 .isInstanceOf(NotExplainedException.class)
-                .hasMessageContaining("'Nowhere'")
+                .hasMessageContaining("There is no sheet 'Nowhere'")
                 .hasMessageContaining("Work rates");
+        assertThatThrownBy(() -> explain(run, "Work rates!R10C3"))
+                .isInstanceOf(NotExplainedException.class)
+                .hasMessageContaining("column letters and row number");
+        assertThatThrownBy(() -> explain(run, "rickyard_nothing"))
+                .isInstanceOf(NotExplainedException.class)
+                .hasMessageContaining("Rickyard_hours");
+        Recalculation withNotes =
+                run(FarmBook.usual().sheet("Notes", FarmBook.row("Ask about the hedge"), FarmBook.row("and the gate")));
+        assertThatThrownBy(() -> explain(withNotes, "notes!A1"))
+                .isInstanceOf(NotExplainedException.class)
+                .hasMessageStartingWith("No list was read from the sheet 'Notes'")
+                .hasMessageContaining("Fields, Machines");
         assertThatThrownBy(() -> explain(run, "Work rates!A1:B2"))
                 .isInstanceOf(NotExplainedException.class)
                 .hasMessageContaining("not one cell");

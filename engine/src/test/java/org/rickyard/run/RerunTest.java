@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.plan.SheetPlaces;
+import org.rickyard.testing.FarmBook;
 import org.rickyard.testing.Parity;
 import org.rickyard.testing.PoiRecalculation;
 import org.rickyard.testing.StoredValues;
@@ -102,6 +103,44 @@ class RerunTest {
             fields.removeRow(fields.getRow(3));
             fields.shiftRows(4, fields.getLastRowNum(), -1);
         });
+    }
+
+    /** A row of work leads to two rows of the machine list, its machine's and its tractor's. */
+    @Test
+    void aMachineSoldThatATractorPulled() throws Exception {
+        Path book = FarmBook.empty()
+                .sheet(
+                        "Fields",
+                        FarmBook.row("Field", "Crop", "Area (ha)"),
+                        FarmBook.row("Long Acre", "grass", 4.2),
+                        FarmBook.row("Top", "grass", 6.1))
+                .sheet(
+                        "Machines",
+                        FarmBook.row(
+                                "Machine", "Type", "Working width (m)", "Speed (km/h)", "Power (kW)", "Fuel (L/h)"),
+                        FarmBook.row("Mower", "mower", 3, 12, null, null),
+                        FarmBook.row("Rake", "rake", 7, 11, null, null),
+                        FarmBook.row("Tractor A", "tractor", null, null, 90, 14),
+                        FarmBook.row("Tractor B", "tractor", null, null, 70, 11))
+                .sheet(
+                        "Jobs",
+                        FarmBook.row("Job", "Field", "Operation", "Machine", "Tractor", "Earliest", "Latest"),
+                        FarmBook.row("Mow", "grass", "mow", "Mower", "Tractor A", 46160, 46170),
+                        FarmBook.row("Rake", "grass", "rake", "Rake", "Tractor B", 46160, 46170))
+                .write(folder.resolve("tractors.xlsx"));
+        Path written = Runs.run(book, folder.resolve("written.xlsx")).file();
+        for (int sold : new int[] {1, 3}) {
+            Change deleted = workbook -> {
+                Sheet machines = workbook.getSheet("Machines");
+                machines.removeRow(machines.getRow(sold));
+                machines.shiftRows(sold + 1, machines.getLastRowNum(), -1);
+            };
+            Runs.Run again = run(changed(written, deleted));
+            Runs.Run fresh = Runs.run(changed(book, deleted), folder.resolve("fresh.xlsx"));
+            assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
+            assertThat(again.sheets()).isEqualTo(fresh.sheets()).contains("Fuel and labour");
+            assertThat(again.differences(values(fresh))).isEmpty();
+        }
     }
 
     @Test

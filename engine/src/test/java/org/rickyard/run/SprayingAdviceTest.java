@@ -10,6 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.audit.Result;
+import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 
 /** What a careful adviser would say of a spraying plan, each where it belongs, and nothing that the workbook does not tell. */
@@ -52,6 +53,24 @@ class SprayingAdviceTest {
                         "Earliest",
                         "Latest")
                 .row("Jobs", "T1", "Top", "spraying", "Sprayer", null, "Herbicide A", 1, "L/ha", 200, APRIL, APRIL + 9);
+    }
+
+    /** Flows of 1.2 L/min new; the last is 10.8 % above a new one and 8 % above the mean of the four. */
+    @Test
+    void aStopLeadsToTheFigureThatItSpeaksOf() {
+        FarmBook.Run run = book().sheet("Nozzle test", "Sprayer", "Nozzle", "Flow (L/min)", "New flow (L/min)")
+                .row("Nozzle test", "Sprayer", 1, 1.2, 1.2)
+                .row("Nozzle test", "Sprayer", 2, 1.2, 1.2)
+                .row("Nozzle test", "Sprayer", 3, 1.2, 1.2)
+                .row("Nozzle test", "Sprayer", 4, 1.33, 1.2)
+                .run(folder);
+
+        Finding worn = run.findings().stream()
+                .filter(finding -> finding.message().contains("above a new one"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(worn.cell())
+                .contains(run.result("nozzle-deviation-from-new", "4").cell());
     }
 
     @Test

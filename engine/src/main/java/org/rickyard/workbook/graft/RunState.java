@@ -21,7 +21,7 @@ public final class RunState {
     /** Namespace of the part it is kept in. */
     public static final String NAMESPACE = "urn:rickyard:state:1";
 
-    private record Sheet(int sheetId, String fingerprint, String unplaced) {}
+    private record Sheet(int sheetId, String fingerprint, String unplaced, String rowless) {}
 
     private final Map<String, Sheet> sheets = new TreeMap<>();
     private final List<WatchedReference> watched = new ArrayList<>();
@@ -45,7 +45,8 @@ public final class RunState {
                             reader.getAttributeValue(null, "id"),
                             Integer.parseInt(reader.getAttributeValue(null, "sheetId")),
                             reader.getAttributeValue(null, "fingerprint"),
-                            reader.getAttributeValue(null, "unplaced"));
+                            reader.getAttributeValue(null, "unplaced"),
+                            reader.getAttributeValue(null, "rowless"));
                 }
             }
         } catch (XMLStreamException
@@ -63,9 +64,10 @@ public final class RunState {
      * Records a sheet: its id, its place in the workbook, and the fingerprint of its meaning.
      *
      * @param unplaced the fingerprint without where references to other sheets lead
+     * @param rowless the same without whether the cells that a row leads to stand in one row; null if it was not taken
      */
-    public void put(String id, int sheetId, String fingerprint, String unplaced) {
-        sheets.put(id, new Sheet(sheetId, fingerprint, unplaced));
+    public void put(String id, int sheetId, String fingerprint, String unplaced, String rowless) {
+        sheets.put(id, new Sheet(sheetId, fingerprint, unplaced, rowless));
     }
 
     /** The sheetId that a sheet was written under. */
@@ -81,6 +83,11 @@ public final class RunState {
     /** The same without where references to other sheets led. */
     public Optional<String> unplaced(String id) {
         return Optional.ofNullable(sheets.get(id)).map(Sheet::unplaced);
+    }
+
+    /** That again without whether the cells that a row leads to stood in one row. */
+    public Optional<String> rowless(String id) {
+        return Optional.ofNullable(sheets.get(id)).map(Sheet::rowless);
     }
 
     /** Records the client's references to cells on these sheets. */
@@ -109,6 +116,7 @@ public final class RunState {
                 .append(sheet.fingerprint())
                 .append("\" unplaced=\"")
                 .append(sheet.unplaced())
+                .append(sheet.rowless() == null ? "" : "\" rowless=\"" + sheet.rowless())
                 .append("\"/>"));
         watched.forEach(reference -> WatchedXml.append(xml, reference));
         return xml.append("</rickyard>\n").toString().getBytes(StandardCharsets.UTF_8);

@@ -62,6 +62,9 @@ public final class BookPackage implements PartSource, Closeable {
      */
     public static BookPackage open(Path file) throws RefusedException, IOException {
         String name = String.valueOf(file.getFileName());
+        if (Files.isDirectory(file)) {
+            throw new RefusedException(Reason.FOLDER, name);
+        }
         if (!Files.isRegularFile(file)) {
             throw new RefusedException(Reason.NOT_A_FILE, name);
         }
@@ -104,7 +107,7 @@ public final class BookPackage implements PartSource, Closeable {
             case OLE2:
                 throw new RefusedException(Reason.OLD_FORMAT, displayName);
             case OTHER:
-                throw new RefusedException(Reason.NOT_A_WORKBOOK, displayName);
+                throw new RefusedException(channel.size() == 0 ? Reason.EMPTY : Reason.NOT_A_WORKBOOK, displayName);
             default:
                 break;
         }

@@ -11,6 +11,10 @@ public final class RefusedException extends Exception {
     public enum Reason {
         /** Nothing there, or a folder. */
         NOT_A_FILE("is not a file that can be opened", "Check the path and the name"),
+        /** A folder. */
+        FOLDER("is a folder", "Name one workbook in it"),
+        /** Not a single byte. */
+        EMPTY("is an empty file", "It was not saved or not copied whole: look for another copy of it"),
         /** Some other kind of file. */
         NOT_A_WORKBOOK("is not an .xlsx workbook", "Open it in your spreadsheet program and save it as .xlsx"),
         /** Needs a password to open. */

@@ -18,6 +18,9 @@ import org.rickyard.lists.Grid.Kind;
  * inserted or a sheet is renamed. Of them it keeps only whether the single cells that one row leads to stand in one row
  * themselves, which no such change alters.
  *
+ * <p>A third leaves out even that, for sheets with references that lead nowhere any more: where a row of a list was
+ * deleted, nobody can tell in which row they stood.
+ *
  * <p>Each cell is hashed by itself to 128 bits and the hashes are added up. Rows are given one after another. The sums
  * guard against accidents, not against somebody who forges a sheet on purpose.
  */
@@ -47,6 +50,9 @@ public final class MeaningFingerprint implements CellSink {
     private long second;
     private long unplacedFirst;
     private long unplacedSecond;
+    private long rowlessFirst;
+    private long rowlessSecond;
+    private boolean lost;
     private long cells;
 
     @Override
@@ -84,9 +90,17 @@ public final class MeaningFingerprint implements CellSink {
             unplaced.mix(FORMULA);
             NormalFormula.write(without.formula(), normal.clear());
             unplaced.mix(normal);
+            addRowless(unplaced);
             leads(row, without.leads(), 0);
+        } else {
+            addRowless(hash);
         }
         add(without != null);
+    }
+
+    private void addRowless(MeaningHash cell) {
+        rowlessFirst += cell.first();
+        rowlessSecond += cell.second();
     }
 
     private void add(boolean leadsElsewhere) {
@@ -102,6 +116,7 @@ public final class MeaningFingerprint implements CellSink {
         for (int i = 0; i < leads.size(); i++) {
             UnplacedFormula.Lead lead = leads.get(i);
             int leadRow = lead.row() == UnplacedFormula.Lead.LATER ? later : lead.row();
+            lost |= leadRow == UnplacedFormula.Lead.NO_ROW;
             int sheet = sheet(lead.sheet());
             if (ledFrom[sheet] != row) {
                 ledFrom[sheet] = row;
@@ -144,7 +159,10 @@ public final class MeaningFingerprint implements CellSink {
             unplaced.start((long) row * CellReference.COLUMNS + column);
             unplaced.mix(FORMULA);
             shape.mixUnplaced(digits, unplaced);
+            addRowless(unplaced);
             leads(row, shape.leads(), number);
+        } else {
+            addRowless(hash);
         }
         add(shape.leadsElsewhere());
     }
@@ -212,6 +230,16 @@ public final class MeaningFingerprint implements CellSink {
     /** The same without where references to other sheets lead. */
     public String unplacedHex() {
         return hex(unplacedFirst, unplacedSecond);
+    }
+
+    /** The same without whether the cells that a row leads to stand in one row. */
+    public String rowlessHex() {
+        return hex(rowlessFirst, rowlessSecond);
+    }
+
+    /** Whether a reference leads nowhere any more. */
+    public boolean lostReferences() {
+        return lost;
     }
 
     private String hex(long one, long other) {

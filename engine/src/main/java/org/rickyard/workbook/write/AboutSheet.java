@@ -83,9 +83,9 @@ final class AboutSheet {
                 place.columns().stream()
                         .map(column -> column.column().name()
                                 + column.unit()
-                                        .map(unit -> unit.symbol().isEmpty() ? "" : " (" + unit + ")")
-                                        .orElse("")
-                                + (column.assumed() ? " unit assumed" : ""))
+                                        .filter(unit -> !unit.symbol().isEmpty())
+                                        .map(unit -> " (" + unit + (column.assumed() ? ", unit assumed)" : ")"))
+                                        .orElse(""))
                         .toList());
     }
 }

@@ -202,11 +202,14 @@ final class ResultSheet extends OurSheet {
         sheet.row(SheetPlaces.LEFT_OUT_ROW);
         sheet.text(0, looks.of(Looks.TOTAL), "Rows left out of it");
         for (TableSpec.TotalName total : ordered()) {
-            Total sum = Total.of(table, total.symbol());
+            Total sum = Total.of(table, total);
             sheet.formula(
                     spec.position(total.symbol()),
                     looks.of(Looks.decimals(Looks.TOTAL, 0)),
-                    CellFormula.of(table.rows() + "-COUNT(" + range(total.symbol()) + ")"),
+                    CellFormula.of(
+                            total.leftOut() == null
+                                    ? table.rows() + "-COUNT(" + range(total.symbol()) + ")"
+                                    : "SUM(" + range(total.leftOut()) + ")"),
                     sum.leftOut());
         }
     }

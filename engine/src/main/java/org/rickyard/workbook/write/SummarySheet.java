@@ -1,7 +1,5 @@
 package org.rickyard.workbook.write;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,8 +34,8 @@ final class SummarySheet {
             List<Finding> findings,
             String masterCheck,
             String masterCheckValue) {
-        List<Headlines.Headline> headlines = Headlines.of(plan);
-        boolean own = headlines.stream().anyMatch(line -> plan.ownUnits()
+        Map<String, List<Headlines.Headline>> headings = Headlines.byHeading(plan);
+        boolean own = headings.values().stream().flatMap(List::stream).anyMatch(line -> plan.ownUnits()
                 .of(line.table(), line.formula().result(), line.row())
                 .isPresent());
         PlainSheet page = new PlainSheet(
@@ -56,9 +54,8 @@ final class SummarySheet {
                 : List.of("About", "Result", "Value", "Unit", "Go to", "Status")) {
             head.text(Looks.LABEL, label);
         }
-        for (Map.Entry<String, List<Headlines.Headline>> holding :
-                byHolding(headlines).entrySet()) {
-            page.line().text(Looks.HEADING, holding.getKey().isEmpty() ? "Without holding" : holding.getKey());
+        for (Map.Entry<String, List<Headlines.Headline>> holding : headings.entrySet()) {
+            page.line().text(Looks.HEADING, holding.getKey());
             for (Headlines.Headline headline : holding.getValue()) {
                 answer(page, plan, places, headline, own);
             }
@@ -81,13 +78,6 @@ final class SummarySheet {
                         .text(Looks.TEXT, table.spec().title());
             }
         }
-    }
-
-    private static Map<String, List<Headlines.Headline>> byHolding(List<Headlines.Headline> headlines) {
-        Map<String, List<Headlines.Headline>> holdings = new LinkedHashMap<>();
-        headlines.forEach(headline -> holdings.computeIfAbsent(headline.holding(), h -> new ArrayList<>())
-                .add(headline));
-        return holdings;
     }
 
     private static void stops(PlainSheet page, List<Finding> findings) {

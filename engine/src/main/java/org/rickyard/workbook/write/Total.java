@@ -3,9 +3,18 @@ package org.rickyard.workbook.write;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.TableSpec;
 
 /** A column's sum in row order, as the grid adds, and how many rows had nothing to add. */
 record Total(double sum, int leftOut) {
+    /** What is missing from totals that are added up is missing from their sum. */
+    static Total of(ResultTable table, TableSpec.TotalName total) {
+        Total own = of(table, total.symbol());
+        return total.leftOut() == null
+                ? own
+                : new Total(own.sum(), (int) of(table, total.leftOut()).sum());
+    }
+
     static Total of(ResultTable table, Symbol symbol) {
         Values values = table.of(symbol);
         double sum = 0;

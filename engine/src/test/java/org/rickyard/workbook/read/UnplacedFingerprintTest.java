@@ -73,6 +73,30 @@ class UnplacedFingerprintTest {
                 .isEqualTo(WRITTEN);
     }
 
+    private static MeaningFingerprint read(String... formulas) {
+        MeaningFingerprint print = new MeaningFingerprint();
+        for (int column = 0; column < formulas.length; column++) {
+            print.cell(0, column, Grid.Kind.BLANK, 0, "", Grid.Format.GENERAL, formulas[column]);
+        }
+        return print;
+    }
+
+    @Test
+    void aRowThatLedToTwoRowsOfAListIsKnownAgainWhenEitherIsDeleted() {
+        MeaningFingerprint written = read("Machines!$A$5&\"\"", "Machines!$A$18&\"\"", "Machines!$E$5*2");
+        assertThat(written.lostReferences()).isFalse();
+
+        MeaningFingerprint machineGone = read("#REF!&\"\"", "Machines!$A$17&\"\"", "#REF!*2");
+        MeaningFingerprint tractorGone = read("Machines!$A$5&\"\"", "Machines!#REF!&\"\"", "Machines!$E$5*2");
+        for (MeaningFingerprint deleted : List.of(machineGone, tractorGone)) {
+            assertThat(deleted.lostReferences()).isTrue();
+            assertThat(deleted.rowlessHex()).isEqualTo(written.rowlessHex());
+        }
+        assertThat(machineGone.unplacedHex()).isNotEqualTo(written.unplacedHex());
+        assertThat(read("#REF!&\"\"", "Machines!$A$17&\"\"", "#REF!*3").rowlessHex())
+                .isNotEqualTo(written.rowlessHex());
+    }
+
     @Test
     void aLinkLedToAnotherRowIsAnEdit() {
         assertThat(print(
@@ -106,5 +130,11 @@ class UnplacedFingerprintTest {
         shaped.cell(2, 0, Grid.Kind.BLANK, 0, "", Grid.Format.GENERAL, "SUM(Crop!$M$10:$M$14)");
         shaped.cell(2, 1, Grid.Kind.BLANK, 0, "", Grid.Format.GENERAL, "Basis!$B$5*2");
         assertThat(shaped.unplacedHex()).isEqualTo(WRITTEN);
+        assertThat(shaped.lostReferences()).isFalse();
+
+        MeaningFingerprint one = new MeaningFingerprint();
+        one.cell(0, 0, name, 2);
+        one.cell(0, 1, own, 2);
+        assertThat(one.rowlessHex()).isEqualTo(read("Fields!$B$2&\"\"", "A2*B2").rowlessHex());
     }
 }

@@ -1,0 +1,31 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.rickyard.lists.Finding.Severity;
+
+/** The lists found in small sheets, and what was said of them. */
+final class FoundIn {
+    private FoundIn() {}
+
+    static FoundLists find(SheetOf... sheets) {
+        return ListFinder.find(List.of(sheets));
+    }
+
+    /** Every finding in one line: severity, cell and message. */
+    static List<String> said(FoundLists found) {
+        return found.findings().stream()
+                .map(finding -> finding.severity() + " "
+                        + finding.cell().map(CellAddress::toString).orElse("-") + " " + finding.message())
+                .toList();
+    }
+
+    /** The one finding there is. */
+    static String onlyMessage(FoundLists found, Severity severity) {
+        List<Finding> all = found.findings();
+        assertThat(all).hasSize(1);
+        assertThat(all.get(0).severity()).isEqualTo(severity);
+        return all.get(0).message();
+    }
+}
