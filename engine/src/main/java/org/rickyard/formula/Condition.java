@@ -114,6 +114,20 @@ public sealed interface Condition {
         return new Compare(a, relation, b);
     }
 
+    /** Whether one is above the other, both cut to nine decimals: binary noise at an edge puts nothing above it. */
+    static Condition above(Expr a, Expr b) {
+        return compare(cut(a), Relation.MORE, cut(b));
+    }
+
+    /** Whether one is below the other, cut likewise. */
+    static Condition below(Expr a, Expr b) {
+        return compare(cut(a), Relation.LESS, cut(b));
+    }
+
+    private static Expr cut(Expr expr) {
+        return Expr.call(Function.ROUND, expr, Expr.number(9));
+    }
+
     /** Whether a word is this one. */
     static Condition is(Symbol symbol, String word) {
         return new Is(symbol, word);

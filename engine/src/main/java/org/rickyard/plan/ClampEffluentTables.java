@@ -121,7 +121,7 @@ final class ClampEffluentTables {
 
     private static final List<CautionRule> TANK_RULES = List.of(new CautionRule(
             Severity.STOP,
-            Condition.compare(value(EffluentTank.TANK_HOLDS), Relation.LESS, value(EffluentTank.TANK_LARGER)),
+            Condition.below(value(EffluentTank.TANK_HOLDS), value(EffluentTank.TANK_LARGER)),
             "the tank is smaller than the least this text asks: do not fill the silos that drain to it before the"
                     + " regulator has seen it."));
 

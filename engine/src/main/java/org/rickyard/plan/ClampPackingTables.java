@@ -38,7 +38,7 @@ final class ClampPackingTables {
                     "porosity 40 % or more: air gets in, heating and loss follow; pack denser or feed out faster."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(value(ClampContents.DENSITY_DM), Relation.LESS, constant(Packing.LEAST)),
+                    Condition.below(value(ClampContents.DENSITY_DM), constant(Packing.LEAST)),
                     "below 200 kg dry matter per m3, the least the Austrian chambers ask of a clamp."));
 
     /** One row per clamp. */
@@ -68,7 +68,7 @@ final class ClampPackingTables {
     private static final List<CautionRule> ROLLING_RULES = List.of(
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(value(Filling.DELIVERY_USED), Relation.MORE, value(Rolling.CAPACITY)),
+                    Condition.above(value(Filling.DELIVERY_USED), value(Rolling.CAPACITY)),
                     "more crop arrives than the rolling weight takes even by the lenient rule: slow down or add weight."),
             new CautionRule(
                     Severity.CAUTION,
@@ -83,7 +83,7 @@ final class ClampPackingTables {
                     "layer thicker than 30 cm, the most that is advised."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(value(Filling.DAYS_OPEN), Relation.MORE, constant(Filling.MOST_DAYS)),
+                    Condition.above(value(Filling.DAYS_OPEN), constant(Filling.MOST_DAYS)),
                     "open for more than three days while it is filled: sheet it overnight, or split it."));
 
     /** Id of the table of rollers. */

@@ -113,9 +113,8 @@ final class ClampTables {
                     Severity.STOP,
                     Condition.all(List.of(
                             Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
-                            Condition.compare(
+                            Condition.above(
                                     Expr.value(ClampShape.HEIGHT),
-                                    Relation.MORE,
                                     Expr.number(2).times(Quantities.WALL_HEIGHT)))),
                     "silage above twice the wall height: do not fill so high."),
             new CautionRule(
@@ -127,7 +126,7 @@ final class ClampTables {
                     "silage above the wall: check the wall's loading notice."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(Expr.value(ClampContents.FILL), Relation.MORE, Expr.number(1)),
+                    Condition.above(Expr.value(ClampContents.FILL), Expr.number(1)),
                     "more crop is allotted than the clamp holds."),
             new CautionRule(
                     Severity.CAUTION,

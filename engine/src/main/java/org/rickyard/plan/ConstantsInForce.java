@@ -50,7 +50,11 @@ public final class ConstantsInForce {
     private void take(
             Constant constant, ListRows assumptions, int row, CustomaryUnits customary, List<Finding> findings) {
         CellAddress cell = assumptions.address(Assumptions.VALUE, row).orElse(null);
-        boolean number = isNumber(assumptions, row);
+        String beside = assumptions.text(Assumptions.UNIT, row);
+        String written = beside.isEmpty() ? ItemText.unit(assumptions.text(Assumptions.ITEM, row)) : beside;
+        // As it stands on Basis, from where it may have been copied: "t per t/h" is no unit that anybody else writes.
+        boolean asOnBasis = plain(written).equals(plain(constant.unit().toString()));
+        boolean number = asOnBasis ? isPlainNumber(assumptions, row) : isNumber(assumptions, row);
         if (!number) {
             findings.add(Finding.stop(
                     cell,
@@ -59,9 +63,7 @@ public final class ConstantsInForce {
             return;
         }
         Unit unit = constant.unit();
-        String beside = assumptions.text(Assumptions.UNIT, row);
-        String written = beside.isEmpty() ? ItemText.unit(assumptions.text(Assumptions.ITEM, row)) : beside;
-        if (!written.isEmpty()) {
+        if (!written.isEmpty() && !asOnBasis) {
             UnitText read = UnitText.read(written, customary);
             if (!(read instanceof UnitText.Known known) || !known.unit().isCompatible(constant.unit())) {
                 findings.add(Finding.stop(
@@ -84,8 +86,11 @@ public final class ConstantsInForce {
         if (assumptions.state(Assumptions.VALUE, row) != ListRows.State.GIVEN) {
             return false;
         }
-        return assumptions.unit(Assumptions.VALUE, row).isPresent()
-                || assumptions.text(Assumptions.VALUE, row).matches("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d+)?");
+        return assumptions.unit(Assumptions.VALUE, row).isPresent() || isPlainNumber(assumptions, row);
+    }
+
+    private static boolean isPlainNumber(ListRows assumptions, int row) {
+        return assumptions.text(Assumptions.VALUE, row).matches("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d+)?");
     }
 
     private static String plain(String name) {

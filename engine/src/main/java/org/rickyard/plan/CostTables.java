@@ -3,7 +3,6 @@ package org.rickyard.plan;
 import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Condition;
-import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Method;
@@ -52,21 +51,18 @@ final class CostTables {
     private static final List<CautionRule> INPUT_RULES = List.of(
             new CautionRule(
                     Severity.STOP,
-                    Condition.compare(Expr.value(PowerNeeded.SHARE), Relation.MORE, share(125)),
+                    Condition.above(Expr.value(PowerNeeded.SHARE), share(125)),
                     "the work needs over a quarter more power than the tractor has: use a larger one, a narrower machine"
                             + " or a lower speed."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.all(List.of(
-                            Condition.compare(Expr.value(PowerNeeded.SHARE), Relation.MORE, share(100)),
-                            Condition.compare(Expr.value(PowerNeeded.SHARE), Relation.AT_MOST, share(125)))),
+                            Condition.above(Expr.value(PowerNeeded.SHARE), share(100)),
+                            new Condition.Not(Condition.above(Expr.value(PowerNeeded.SHARE), share(125))))),
                     "the work needs more power than the tractor has."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(
-                            Expr.value(FuelAndLabour.DRIVER_DAY),
-                            Relation.MORE,
-                            new Expr.AsUnit(Expr.number(12), Units.H)),
+                    Condition.above(Expr.value(FuelAndLabour.DRIVER_DAY), new Expr.AsUnit(Expr.number(12), Units.H)),
                     "with fuelling and moving the driver's day is over 12 h. Working-time rules ask for 11 h of rest in"
                             + " 24 and a break of 20 min after 6 h, with exceptions on farms. The tired have accidents:"
                             + " plan a second driver."));

@@ -43,7 +43,7 @@ final class FeedTables {
                     "crop is allotted to this clamp too: see that the same silage is not counted twice."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(value(FeedStock.STORED), Relation.MORE, value(ClampContents.CAPACITY)),
+                    Condition.above(value(FeedStock.STORED), value(ClampContents.CAPACITY)),
                     "more is in store than this clamp holds: check the amount, the clamp's measures and its density."));
 
     /** One row per store. */
@@ -114,7 +114,7 @@ final class FeedTables {
 
     private static final List<CautionRule> BALANCE_RULES = List.of(new CautionRule(
             Severity.CAUTION,
-            Condition.compare(value(FeedBalance.SURPLUS), Relation.LESS, new Expr.AsUnit(number(0), Units.T_DM)),
+            Condition.below(value(FeedBalance.SURPLUS), new Expr.AsUnit(number(0), Units.T_DM)),
             "feed is short: buy early, feed fewer, or feed less of it with advice."));
 
     /** One row per holding that feeds stock. */
@@ -144,11 +144,11 @@ final class FeedTables {
     private static final List<CautionRule> FACE_RULES = List.of(
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(value(FeedOut.ADVANCE), Relation.LESS, value(FeedOut.TARGET)),
+                    Condition.below(value(FeedOut.ADVANCE), value(FeedOut.TARGET)),
                     "the face moves slower than wanted for the season: it will heat. A narrower or lower face helps."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(value(FeedOut.ADVANCE), Relation.LESS, constant(FeedOut.SLOWEST)),
+                    Condition.below(value(FeedOut.ADVANCE), constant(FeedOut.SLOWEST)),
                     "the face moves less than 10 cm a day, the least anyone prints."),
             new CautionRule(
                     Severity.CAUTION,

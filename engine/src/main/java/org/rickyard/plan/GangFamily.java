@@ -119,6 +119,16 @@ final class GangFamily {
                         Carting.TRAILERS,
                         rows.stream().mapToDouble(r -> r.member().alike()).toArray())
                 .with(
+                        Carting.FORAGERS,
+                        rows.stream()
+                                .mapToDouble(r -> r.gang().machinesAt(GangStage.CHOPPING))
+                                .toArray())
+                .with(
+                        Carting.FORAGER_KINDS,
+                        rows.stream()
+                                .mapToDouble(r -> r.gang().kindsAt(GangStage.CHOPPING))
+                                .toArray())
+                .with(
                         Quantities.COUNTRY,
                         rows.stream().map(r -> countries.of(r.gang().field())).toArray(String[]::new));
     }
@@ -202,12 +212,14 @@ final class GangFamily {
             kinds.add(new CartingSimulation.Kind(
                     carting.get(row).member().alike(), load.get(), fill.get(), cycle.get() - fill.get()));
         }
-        boolean wagons = gang.machinesAt(GangStage.CHOPPING) == 0;
+        int foragers = gang.machinesAt(GangStage.CHOPPING);
         double spread = plan.constants().value(CartingSimulation.SPREAD) / 100;
         long seed = (long) plan.constants().value(CartingSimulation.SEED);
         int loads = (int) plan.constants().value(CartingSimulation.LOADS);
         return Optional.of(
-                wagons ? CartingSimulation.withoutQueue(kinds) : CartingSimulation.rate(kinds, spread, seed, loads));
+                foragers == 0
+                        ? CartingSimulation.withoutQueue(kinds)
+                        : CartingSimulation.rate(kinds, foragers, spread, seed, loads));
     }
 
     private static Optional<Double> number(ResultTable table, Symbol symbol, int row) {

@@ -34,6 +34,15 @@ final class GangRows {
                     .orElse(-1);
         }
 
+        /** Machines that are not alike, at one stage. */
+        int kindsAt(GangStage stage) {
+            return (int) members.stream()
+                    .filter(member -> member.stage() == stage)
+                    .mapToInt(Member::machine)
+                    .distinct()
+                    .count();
+        }
+
         int machinesAt(GangStage stage) {
             return members.stream()
                     .filter(member -> member.stage() == stage)

@@ -100,7 +100,9 @@ final class GangTables {
                 new TableColumn.Key(Keys.GANG_KEY),
                 new TableColumn.Key(Keys.MEMBER_KEY),
                 new TableColumn.Key(stageKey(GangStage.CHOPPING)),
-                new TableColumn.Method(Carting.TRAILERS, COUNTED, false)));
+                new TableColumn.Method(Carting.TRAILERS, COUNTED, false),
+                new TableColumn.Method(Carting.FORAGERS, COUNTED, false),
+                new TableColumn.Method(Carting.FORAGER_KINDS, COUNTED, false)));
         columns.add(crop());
         columns.addAll(List.of(
                 Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
@@ -164,6 +166,7 @@ final class GangTables {
                 new TableColumn.Key(Keys.GANG_KEY),
                 new TableColumn.Key(Keys.MEMBER_KEY),
                 ofKind(Carting.TRAILERS),
+                ofKind(Carting.FORAGERS),
                 ofKind(Carting.FILLING),
                 ofKind(Carting.LOAD),
                 ofKind(Carting.FILL_TIME),
@@ -305,7 +308,7 @@ final class GangTables {
             columns.add(TableColumn.Calculated.aside(GangRates.slackOf(stage)));
             rules.add(new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(Expr.value(stage.day()), Relation.LESS, Expr.value(GangRates.GANG_DAY)),
+                    Condition.below(Expr.value(stage.day()), Expr.value(GangRates.GANG_DAY)),
                     stage.words() + " gets through less in its day than the gang: it needs longer days, or to begin"
                             + " earlier, but must not run further ahead than the wilt allows."));
         }

@@ -60,6 +60,7 @@ public final class LinkCells {
     private void choose(byte place, ListColumn column, boolean[] applies, boolean[] decided) {
         int[] rowsThere = listRows[place];
         boolean measured = isMeasured(places.get(place).column());
+        boolean dose = places.get(place).column().type() == ColumnSpec.Type.DOSE;
         Unit lastUnit = null;
         boolean lastFits = true;
         for (int row = 0; row < chosen.length; row++) {
@@ -79,6 +80,10 @@ public final class LinkCells {
             if (lastFits) {
                 chosen[row] = place;
                 decided[row] = state != ListRows.State.BLANK;
+            } else if (dose && state != ListRows.State.BLANK) {
+                // A dose typed as a share of the spray is the dose: no later place adds another, per hectare, to it.
+                chosen[row] = -1;
+                decided[row] = true;
             }
         }
     }

@@ -53,7 +53,7 @@ final class SeasonTables {
                     "the window ends before it starts: the latest day is before the earliest. Mend one of the two."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(Expr.value(SeasonFit.NEEDED), Relation.MORE, Expr.value(SeasonFit.AVAILABLE)),
+                    Condition.above(Expr.value(SeasonFit.NEEDED), Expr.value(SeasonFit.AVAILABLE)),
                     "the job does not fit its days. What would make it fit stands in this row: a wider or faster machine,"
                             + " longer days, or more machines, own or hired."),
             new CautionRule(

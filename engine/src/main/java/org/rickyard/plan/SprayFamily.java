@@ -66,8 +66,8 @@ final class SprayFamily {
         plan.add(SprayHourTables.VOLUMES, lines.volumes(), noJob);
         plan.add(
                 SprayHourTables.WINDOW,
-                of(blocksWith(Jobs.LATEST, Jobs.WORKABLE_DAYS, Jobs.HOURS_PER_DAY)),
-                "no spraying job has a latest day, workable days or hours per day");
+                of(blocksWith(Jobs.LATEST, Jobs.WORKABLE_DAYS, Jobs.DAYS_AVAILABLE, Jobs.HOURS_PER_DAY)),
+                "no spraying job has a latest day, workable days, days available or hours per day");
         plan.add(
                 SprayHourTables.WEATHER,
                 of(blocksWith(Jobs.WIND_SPEED, Jobs.AIR_TEMPERATURE, Jobs.HUMIDITY)),

@@ -82,7 +82,7 @@ final class SprayHourTables {
             "spray-window",
             "Spray hours",
             "Spray hours: hours wanted against the hours of the window",
-            "one row per block that has a latest day, workable days or hours per day",
+            "one row per block that has a latest day, workable days, days available or hours per day",
             Sentences.appended(
                     List.of(
                             Names.FIELD_HOLDING,
@@ -93,6 +93,7 @@ final class SprayHourTables {
                             Names.link(Quantities.EARLIEST, Candidate.typed(Role.JOB, Jobs.EARLIEST)),
                             Names.link(Quantities.LATEST, Candidate.typed(Role.JOB, Jobs.LATEST)),
                             Names.link(Quantities.WORKABLE_DAYS, Candidate.typed(Role.JOB, Jobs.WORKABLE_DAYS)),
+                            Names.optional(Quantities.DAYS_THERE_ARE, Candidate.typed(Role.JOB, Jobs.DAYS_AVAILABLE)),
                             Names.link(
                                     Quantities.HOURS_PER_DAY,
                                     Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY),

@@ -167,7 +167,10 @@ final class SprayNozzleTables {
                     "over 5 % off the mean of its set (Alberta Agdex 606-1 allows 5 %): clean a low one with a soft"
                             + " brush, never by mouth, and test again; watch or replace a high one."),
             SprayRules.caution(
-                    within(NozzleWear.WEAR),
+                    Condition.all(List.of(
+                            beyond(NozzleWear.WEAR, NozzleWear.MIND),
+                            // Above that it is a stop; below it is low however far.
+                            new Condition.Not(SprayRules.more(NozzleWear.WEAR, Expr.constant(NozzleWear.REPLACE))))),
                     "over 5 % off a new one: worn if high, blocked or the gauge wrong if low."));
 
     /** Off by more than 5 % and not more than 10 %. */

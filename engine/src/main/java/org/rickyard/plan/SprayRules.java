@@ -140,7 +140,7 @@ final class SprayRules {
 
     /** Above the limit, both cut to nine decimals, so that binary noise at an edge raises no alarm. */
     static Condition more(Symbol symbol, Expr limit) {
-        return Condition.compare(cut(Expr.value(symbol)), Relation.MORE, cut(limit));
+        return Condition.above(Expr.value(symbol), limit);
     }
 
     /** Below the limit, cut likewise. */
@@ -150,10 +150,6 @@ final class SprayRules {
 
     /** Below the limit, cut likewise. */
     static Condition less(Symbol symbol, Expr limit) {
-        return Condition.compare(cut(Expr.value(symbol)), Relation.LESS, cut(limit));
-    }
-
-    private static Expr cut(Expr expr) {
-        return Expr.call(Function.ROUND, expr, Expr.number(9));
+        return Condition.below(Expr.value(symbol), limit);
     }
 }

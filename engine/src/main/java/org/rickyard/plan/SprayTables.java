@@ -49,16 +49,26 @@ final class SprayTables {
             "net areas; of bands only their share",
             List.of());
 
+    private static final Condition SMALL_PART = Condition.all(List.of(
+            Condition.compare(Expr.value(TankPlan.PART), Relation.MORE, litres(0)),
+            Condition.compare(
+                    Expr.value(TankPlan.PART),
+                    Relation.LESS,
+                    Expr.constant(SprayLimits.SMALL_LAST_LOAD).times(TankPlan.TANK_FILLED))));
+
     private static final List<CautionRule> BLOCK_RULES = List.of(
             new CautionRule(
                     Severity.CAUTION,
                     Condition.all(List.of(
-                            Condition.compare(Expr.value(TankPlan.PART), Relation.MORE, litres(0)),
-                            Condition.compare(
-                                    Expr.value(TankPlan.PART),
-                                    Relation.LESS,
-                                    Expr.constant(SprayLimits.SMALL_LAST_LOAD).times(TankPlan.TANK_FILLED)))),
+                            SMALL_PART, Condition.compare(Expr.value(TankPlan.FULL), Relation.MORE, Expr.number(0)))),
                     "the last load is small; consider filling all loads alike (even tankful)."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            SMALL_PART,
+                            Condition.compare(Expr.value(TankPlan.FULL), Relation.AT_MOST, Expr.number(0)))),
+                    "the only load is small for this tank: see in the sprayer's book whether pump and agitation work with"
+                            + " so little."),
             SprayRules.SPACING_DIFFERS);
 
     /** One row per block. */

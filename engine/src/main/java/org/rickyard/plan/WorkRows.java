@@ -32,6 +32,8 @@ final class WorkRows {
     private final NameKey names;
     private final List<Finding> findings;
     private final List<Work> works = new ArrayList<>();
+    private List<MachineMention> mentions = List.of();
+    private int mentionsOf = -1;
 
     WorkRows(PlanContext plan, List<JobLines.Line> lines, GangRows gangs) {
         jobs = plan.rows(Jobs.LIST);
@@ -48,7 +50,7 @@ final class WorkRows {
             GangRows.Gang gang = gangAt.get((long) at.job() << 32 | at.field());
             var stage = GangRows.stage(machines.text(Machines.TYPE, at.machine()));
             boolean together = gang != null && stage != null && stage.coupled();
-            int alike = together ? alike(gang, at.machine()) : 1;
+            int alike = together ? alike(gang, at.machine()) : alike(at.job(), at.machine());
             works.add(new Work(
                     at.job(),
                     at.field(),
@@ -92,6 +94,12 @@ final class WorkRows {
                 .mapToInt(GangRows.Member::alike)
                 .findFirst()
                 .orElse(1);
+    }
+
+    /** How many alike a job names of a machine that works by itself: they share its hours, each with a driver. */
+    private int alike(int job, int machine) {
+        int place = place(job, machine);
+        return place < 0 ? 1 : machineMentions(job).get(place).count();
     }
 
     List<Work> all() {
@@ -140,26 +148,31 @@ final class WorkRows {
 
     /** Every machine alike has a tractor of its own before it, so that a number beside the tractor must be theirs. */
     private void checkNumber(int job, MachineMention tractor, int place) {
-        List<MachineMention> mentions = machineMentions(job);
-        if (tractor.count() > 1 && place >= 0 && mentions.get(place).count() != tractor.count()) {
+        List<MachineMention> named = machineMentions(job);
+        if (tractor.count() > 1 && place >= 0 && named.get(place).count() != tractor.count()) {
             findings.add(Finding.caution(
                     jobs.address(Jobs.TRACTOR, job).orElse(null),
                     "\"" + tractor.name() + " x " + tractor.count() + "\" for "
-                            + mentions.get(place).count() + " of '"
-                            + mentions.get(place).name()
+                            + named.get(place).count() + " of '"
+                            + named.get(place).name()
                             + "': each machine is reckoned with one tractor. Write as many tractors as machines."));
         }
     }
 
+    /** Of the job asked for last, for its fields stand together and may be many. */
     private List<MachineMention> machineMentions(int job) {
-        return MachineMention.parse(jobs.text(Jobs.MACHINE, job), names::knows);
+        if (job != mentionsOf) {
+            mentions = MachineMention.parse(jobs.text(Jobs.MACHINE, job), names::knows);
+            mentionsOf = job;
+        }
+        return mentions;
     }
 
     private int place(int job, int machine) {
-        List<MachineMention> mentions = machineMentions(job);
+        List<MachineMention> named = machineMentions(job);
         String wanted = NameKey.key(machines.text(Machines.MACHINE, machine));
-        for (int i = 0; i < mentions.size(); i++) {
-            if (NameKey.key(mentions.get(i).name()).equals(wanted)) {
+        for (int i = 0; i < named.size(); i++) {
+            if (NameKey.key(named.get(i).name()).equals(wanted)) {
                 return i;
             }
         }

@@ -240,6 +240,54 @@ class CostSheetsTest {
         assertThat(worked.number("labour-per-driver", "Mower")).isCloseTo(5.5, within(1e-9));
     }
 
+    /** Two mowers share the hours of the job, each with a driver: labour is the same, hours of each and days are halved. */
+    @Test
+    void machinesAlikeThatWorkByThemselvesEachHaveADriver() {
+        SeasonBook.Worked worked = farm("PTO", 60, PRICES)
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Tractor"),
+                        row("Cut", "grass", "mow", "Mower x 2", "Old red x 2"))
+                .run();
+        double hours = worked.number("machine-hours-on-field", "Mower");
+        assertThat(worked.number("labour", "Mower")).isCloseTo(1.1 * hours, within(1e-9));
+        assertThat(worked.number("labour-per-driver", "Mower")).isCloseTo(1.1 * hours / 2, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** The curve held is the tractors' (ASAE D497): what else has an engine loses its value in another way. */
+    @Test
+    void onlyATractorIsReckonedByTheCurveOfTractors() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 10, "grass"))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Power (kW)",
+                                "Power basis",
+                                "Purchase price",
+                                "Trade-in value",
+                                "Life (yr)",
+                                "Hours per year (h)"),
+                        row("Chopper", "forager", 6, 8, 330, "engine", 200000, 40000, 10, 400),
+                        row("Mower", "mower", 3, 10),
+                        row("Red", "tractor", null, null, 78, "PTO", 75000, 20000, 10, 400))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Tractor"),
+                        row("A", "chopping", "Chopper", null),
+                        row("A", "mowing", "Mower", "Red"))
+                .run();
+        assertThat(worked.number("remaining-value", "Red")).isCloseTo(37, within(0.5));
+        assertThat(worked.results())
+                .filteredOn(result -> result.id().equals("remaining-value"))
+                .hasSize(1);
+    }
+
     @Test
     void powerWithoutBasisIsAskedFor() {
         SeasonBook.Worked worked = farm(null, 60, PRICES).run();

@@ -35,6 +35,35 @@ class CountedDaysTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** Days that are counted are the days of a spraying job too, on both sheets that ask whether it fits. */
+    @Test
+    void countedDaysHoldForTheSprayHoursAsForTheSeason() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 100, "wheat"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)", "Tank (L)"),
+                        row("Sprayer", "sprayer", 12, 8, 65, 1000))
+                .sheet(
+                        "Jobs",
+                        row(
+                                "Field",
+                                "Machine",
+                                "Water volume (L/ha)",
+                                "Earliest",
+                                "Latest",
+                                "Workable days (%)",
+                                "Days available",
+                                "Hours per day"),
+                        row("A", "Sprayer", 200, 46100, 46114, 100, 2, 4))
+                .run();
+        assertThat(worked.number("days-available")).isCloseTo(2, within(1e-9));
+        assertThat(worked.number("spray-hours-available")).isCloseTo(2 * 4, within(1e-9));
+        // 100 ha at 9.6 ha/h are 10.4 h and more.
+        assertThat(worked.result("window-fit").word()).contains("does not fit");
+        assertThat(worked.differences()).isEmpty();
+    }
+
     /** Hunt, combine of 5 m of which 95 % are used, 4.8 km/h, 400 m, 15 s, 0.0667 h/ha: 1.90 ha/h (work-rates, FG1). */
     @Test
     void anOverlapInPerCentIsAShareOfTheWidth() {

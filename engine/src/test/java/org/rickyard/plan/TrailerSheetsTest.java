@@ -70,6 +70,25 @@ class TrailerSheetsTest {
         return book;
     }
 
+    /** Two foragers of 40 t/h fill a trailer each in 12 min: twice 2.525 trailers are wanted, and 80 t/h can be carried. */
+    @Test
+    void foragersSideBySideEachFillATrailer() {
+        SeasonBook.Worked worked = farm("Forager x 2; Big trailer x 6", null).run();
+        assertThat(worked.number("cycle-time")).isCloseTo(30.3, within(1e-9));
+        assertThat(worked.number("trailers-at-balance")).isCloseTo(5.05, within(1e-9));
+        assertThat(worked.number("trailers-needed")).isEqualTo(6);
+        assertThat(worked.number("forager-idle-share")).isZero();
+        assertThat(worked.number("forager-idle-share-one-fewer")).isCloseTo(100 * (1 - 5 / 5.05), within(1e-9));
+        assertThat(worked.number("trailer-queue")).isCloseTo(6 * 12 / 2.0 - 30.3, within(1e-9));
+        assertThat(worked.number("chop-and-cart-rate-needed"))
+                .isCloseTo(80, within(1e-9))
+                .isCloseTo(worked.number("gang-rate-by-mass"), within(1e-9));
+        assertThat(worked.number("chop-and-cart-rate-simulated"))
+                .as("chance takes something away, not the second forager")
+                .isBetween(65.0, 80.0);
+        assertThat(worked.differences()).isEmpty();
+    }
+
     @Test
     void kindsOfTrailersAddUp() {
         SeasonBook.Worked worked =

@@ -233,7 +233,7 @@ final class FullFarm {
             Holding = Skel Beck | Job = Rushes | Field = Kiln Close | Operation = wipe | Machine = Wick |
                 Mix = Wipe
             Holding = Thorn Garth | Job = Nettles | Field = Corner | Operation = spray | Machine = Back pack |
-                Product = Product A | Water volume (L/ha) = 300
+                Product = Product A | Water volume (L/ha) = 300 | Days available (d) = 3 | Hours per day (h) = 6
             Holding = Thorn Garth | Job = Trees again | Field = Garth | Operation = spray |
                 Machine = Tree sprayer | Product = Product B | Water volume (L/ha) = 400
             Holding = Skel Beck | Job = Weeds | Field = Long Acre | Operation = wipe | Machine = Wick |

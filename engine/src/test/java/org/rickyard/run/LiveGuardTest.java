@@ -92,11 +92,12 @@ class LiveGuardTest {
         assertThat(spoilt).isEqualTo(SpoiltInput.linkedColumns(run.plan())).hasSizeGreaterThan(240);
     }
 
-    /** Some inputs that have no effect in common, and what becomes of all cells. */
-    private record Apart(List<SpoiltInput> inputs, Map<CellAddress, Effect> effects) {}
+    /** Some inputs that have no effect and no row in common, and what becomes of all cells. */
+    private record Apart(List<SpoiltInput> inputs, Set<String> rows, Map<CellAddress, Effect> effects) {}
 
     /**
-     * The inputs in groups of which no two touch one cell, so that each is seen for itself with few recalculations. They
+     * The inputs in groups of which no two touch one cell, or stand linked in one row, where one may take the place of the
+     * other as soon as that is blank (turn time and field efficiency, say), so that each is seen for itself with few recalculations. They
      * meet others at each kind of spoiling: an effect that is not declared could not hide behind another every time.
      */
     private static List<Apart> apart(Spoiling spoiling) {
@@ -107,15 +108,19 @@ class LiveGuardTest {
         for (SpoiltInput input : shuffled) {
             if (input.canBe(spoiling)) {
                 Map<CellAddress, Effect> effects = dependence.of(input.effects(spoiling));
+                Set<String> rows = new TreeSet<>();
+                input.links().keySet().forEach(link -> rows.add(link.table() + " " + link.row()));
                 Apart group = groups.stream()
                         .filter(g -> Collections.disjoint(g.effects().keySet(), effects.keySet()))
+                        .filter(g -> Collections.disjoint(g.rows(), rows))
                         .findFirst()
                         .orElse(null);
                 if (group == null) {
-                    group = new Apart(new ArrayList<>(), new LinkedHashMap<>());
+                    group = new Apart(new ArrayList<>(), new TreeSet<>(), new LinkedHashMap<>());
                     groups.add(group);
                 }
                 group.inputs().add(input);
+                group.rows().addAll(rows);
                 group.effects().putAll(effects);
             }
         }

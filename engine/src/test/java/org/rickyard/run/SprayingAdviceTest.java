@@ -151,6 +151,18 @@ class SprayingAdviceTest {
         assertThat(run.word("nozzle-verdict", "Sprayer", "7")).isEqualTo("wearing: watch");
     }
 
+    /** Eight hundredths below new is told; a fifth below is no better, and is told too (spraying, section 4 (b)). */
+    @ParameterizedTest
+    @CsvSource({"1.53, false", "1.47, true", "1.25, true", "1.70, true"})
+    void aNozzleFarBelowANewOneIsToldAsOneALittleBelow(double flow, boolean told) {
+        FarmBook.Run run = tested(flow, 3.0).run(folder);
+        assertThat(run.messages(Severity.CAUTION).stream()
+                        .anyMatch(message -> message.contains("over 5 % off a new one")))
+                .isEqualTo(told);
+        assertThat(run.messages(Severity.STOP))
+                .noneSatisfy(message -> assertThat(message).contains("above a new one"));
+    }
+
     /** A set that has worn alike is even against its own mean; only against new does it show. */
     @Test
     void aWholeSetWornAlikeDoesNotHideBehindItsMean() {
@@ -198,6 +210,16 @@ class SprayingAdviceTest {
                 .contains("the last load is small; consider filling all loads alike (even tankful)"));
         assertThat(book().run(folder).messages(Severity.CAUTION))
                 .noneSatisfy(message -> assertThat(message).contains("even tankful"));
+    }
+
+    /** One load of 100 L in a tank of 1,500 L: there is no other load to even it out with. */
+    @Test
+    void aLoneSmallLoadIsNotToBeEvenedOut() {
+        FarmBook.Run lone = book().with("Fields", 1, 3, 0.5).run(folder);
+        assertThat(lone.number("full-tankfuls", "T1")).isZero();
+        assertThat(lone.messages(Severity.CAUTION))
+                .noneSatisfy(message -> assertThat(message).contains("even tankful"))
+                .anySatisfy(message -> assertThat(message).contains("the only load is small for this tank"));
     }
 
     /** 200 ml/100 L on 200 L/ha is 0.4 L/ha; on 800 L/ha 1.6 L/ha, above the ceiling of 1. */

@@ -114,6 +114,31 @@ class SilageCautionsTest {
         }
     }
 
+    /**
+     * HSENI: never above the wall; HSA and FCI: at most twice the wall. The crown is silage too: 2.8 m on the day with a
+     * crown of 0.4 m stands 3.2 m high.
+     */
+    @Test
+    void aCrownAboveTheWallIsAboveTheWall() throws IOException {
+        // At 30 % dry matter the silage stands 1 m higher on the day than settled.
+        try (SilageBook book = book(
+                        clamp("N", "Country", "Northern Ireland", "Settled height (m)", 1.8, "Crown (m)", 0.4),
+                        clamp("W", "Settled height (m)", 1.8, "Crown (m)", 0.4),
+                        clamp("Level", "Country", "Northern Ireland", "Settled height (m)", 1.8, "Crown (m)", 0.2),
+                        clamp("Twice", "Wall height (m)", 1.5, "Settled height (m)", 1.9, "Crown (m)", 0.2),
+                        // 1.7 + 1 + 0.6 is a hair over 3.3 in binary.
+                        clamp("Hair", "Wall height (m)", 3.3, "Settled height (m)", 1.7, "Crown (m)", 0.6))
+                .run()) {
+            assertThat(book.cautions("clamp-heights", 0)).contains("STOP: HSENI");
+            assertThat(book.cautions("clamp-heights", 1))
+                    .contains("check the wall's loading notice")
+                    .doesNotContain("STOP");
+            assertThat(book.cautions("clamp-heights", 2)).isEmpty();
+            assertThat(book.cautions("clamp-heights", 3)).contains("STOP: on the day of filling");
+            assertThat(book.cautions("clamp-heights", 4)).doesNotContain("above the wall");
+        }
+    }
+
     /** DAFM S128 as reported: 50 m on new yards in Ireland, 10 m for extensions; 10 m in Great Britain. */
     @ParameterizedTest
     @CsvSource({"9.9, true, true", "10, false, true", "49.9, false, true", "50, false, false"})

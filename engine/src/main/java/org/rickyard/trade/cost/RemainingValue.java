@@ -3,9 +3,11 @@ package org.rickyard.trade.cost;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.HOURS_PER_YEAR;
 import static org.rickyard.trade.Quantities.LIFE;
+import static org.rickyard.trade.Quantities.MACHINE_TYPE;
 import static org.rickyard.trade.Quantities.POWER;
 
 import java.util.List;
+import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Function;
@@ -54,7 +56,8 @@ public final class RemainingValue {
             SHARE,
             at(C1).minus(at(C2).times(Expr.call(Function.SQRT, new Expr.NumberOf(value(LIFE), Units.YR))))
                     .minus(at(C3).times(Expr.call(Function.SQRT, new Expr.NumberOf(value(HOURS_PER_YEAR), Units.H))))
-                    .power(2),
+                    .power(2)
+                    .onlyWhen(Condition.is(MACHINE_TYPE, "tractor"), "the curve held is for tractors"),
             CURVE,
             "tractors, 1 to 20 years; share of the current list price, not of the price paid. Comparison only",
             List.of(
@@ -63,6 +66,7 @@ public final class RemainingValue {
 
     private static WorkedExample example(String source, double kilowatts, double years, double percent) {
         return WorkedExample.from(Source.published(source))
+                .with(MACHINE_TYPE, "tractor")
                 .with(POWER, kilowatts)
                 .with(LIFE, years)
                 .with(HOURS_PER_YEAR, 400)

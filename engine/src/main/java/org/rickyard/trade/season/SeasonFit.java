@@ -235,7 +235,7 @@ public final class SeasonFit {
                     .with(WORKABLE_DAYS, 50)
                     .gives(4, Units.D, 6)));
 
-    private static final Condition IT_FITS = Condition.compare(value(NEEDED), Relation.AT_MOST, value(AVAILABLE));
+    private static final Condition IT_FITS = new Condition.Not(Condition.above(value(NEEDED), value(AVAILABLE)));
 
     /** Whether it fits. */
     public static final Formula VERDICT = new Formula(
@@ -244,10 +244,16 @@ public final class SeasonFit {
             choice(IT_FITS, Expr.text("fits"), Expr.text("does not fit")),
             EP496,
             "each job by itself; the plan of days looks at machines wanted twice",
-            List.of(WorkedExample.from(ARITHMETIC)
-                    .with(NEEDED, 6)
-                    .with(AVAILABLE, 5)
-                    .gives("does not fit")));
+            List.of(
+                    WorkedExample.from(ARITHMETIC)
+                            .with(NEEDED, 6)
+                            .with(AVAILABLE, 5)
+                            .gives("does not fit"),
+                    // 0.1 and 0.2 h of 0.3 h: a hair over one day, which is noise.
+                    WorkedExample.from(Source.derived("what takes just the days there are fits"))
+                            .with(NEEDED, (0.1 + 0.2) / 0.3)
+                            .with(AVAILABLE, 1)
+                            .gives("fits")));
 
     /** Days needed over days available. */
     public static final Formula PRESSURE = new Formula(

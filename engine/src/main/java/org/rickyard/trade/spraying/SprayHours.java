@@ -5,6 +5,7 @@ import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.text;
 import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.DAYS_THERE_ARE;
 import static org.rickyard.trade.Quantities.EARLIEST;
 import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
 import static org.rickyard.trade.Quantities.LAST_TESTED;
@@ -81,19 +82,29 @@ public final class SprayHours {
                     .with(LATEST, 45774)
                     .gives(14, Units.ONE, 0)));
 
-    /** {@code spray-hours-available}: days × workable share × hours per day. */
+    /** {@code spray-hours-available}: days that are counted, or else days × workable share, × hours per day. */
     public static final Formula HOURS_AVAILABLE = new Formula(
             "spray-hours-available",
             AVAILABLE,
-            value(WINDOW_DAYS).times(WORKABLE_DAYS).times(HOURS_PER_DAY),
+            choice(
+                    new Condition.Blank(DAYS_THERE_ARE),
+                    value(WINDOW_DAYS).times(WORKABLE_DAYS).times(HOURS_PER_DAY),
+                    new Expr.NumberOf(value(DAYS_THERE_ARE), Units.D).times(HOURS_PER_DAY)),
             PLAN,
             "an average; a wet or windy spell may leave none. In one Danish May 53 h a week met the criteria but only"
                     + " 11 h in spells of 4 h or more (Nordic Sugar Agricenter, farm press)",
-            List.of(WorkedExample.from(Source.derived("14 days, half of them fit, 6 h each"))
-                    .with(WINDOW_DAYS, 14)
-                    .with(WORKABLE_DAYS, 50)
-                    .with(HOURS_PER_DAY, 6)
-                    .gives(42, Units.H, 6)));
+            List.of(
+                    WorkedExample.from(Source.derived("14 days, half of them fit, 6 h each"))
+                            .with(WINDOW_DAYS, 14)
+                            .with(WORKABLE_DAYS, 50)
+                            .with(HOURS_PER_DAY, 6)
+                            .gives(42, Units.H, 6),
+                    WorkedExample.from(Source.commonPractice("days that are counted stand"))
+                            .with(DAYS_THERE_ARE, 2.5)
+                            .with(WINDOW_DAYS, 14)
+                            .with(WORKABLE_DAYS, 50)
+                            .with(HOURS_PER_DAY, 6)
+                            .gives(15, Units.H, 6)));
 
     /** {@code spray-days-needed}: hours wanted ÷ hours per day, rounded up. */
     public static final Formula SPRAY_DAYS = new Formula(

@@ -44,7 +44,15 @@ public final class Carting {
     public static final Symbol TRAILERS = Symbol.number("trailers in the gang", Units.ONE)
             .possible(Range.of(1, 200))
             .decimals(0);
-    /** Area the choppers of the gang cover. */
+    /** Foragers in the gang, all kinds; each fills a trailer of its own. */
+    public static final Symbol FORAGERS = Symbol.number("foragers in the gang", Units.ONE)
+            .possible(Range.of(0, 200))
+            .decimals(0);
+    /** Kinds of forager among them. */
+    public static final Symbol FORAGER_KINDS = Symbol.number("kinds of forager", Units.ONE)
+            .possible(Range.of(0, 200))
+            .decimals(0);
+    /** Area that one forager of each kind covers, all kinds together. */
     public static final Symbol CHOPPING = Symbol.number("chopping rate", Units.HA_PER_H)
             .possible(Range.POSITIVE)
             .decimals(2);
@@ -120,13 +128,20 @@ public final class Carting {
             choice(
                     Condition.is(MACHINE_TYPE, FORAGE_WAGON),
                     value(OUTPUT),
-                    value(CHOPPING).times(Throughput.YIELD_CARTED)),
+                    value(CHOPPING).times(Throughput.YIELD_CARTED).over(FORAGER_KINDS)),
             Source.derived("area per hour × crop per area"),
-            "fresh tonnes as carted",
-            List.of(WorkedExample.from(ARITHMETIC)
-                    .with(CHOPPING, 2)
-                    .with(Throughput.YIELD_CARTED, 20)
-                    .gives(40, Units.T_PER_H, 6)));
+            "fresh tonnes as carted, by one forager, for each fills a trailer of its own; of several kinds their mean",
+            List.of(
+                    WorkedExample.from(ARITHMETIC)
+                            .with(CHOPPING, 2)
+                            .with(Throughput.YIELD_CARTED, 20)
+                            .with(FORAGER_KINDS, 1)
+                            .gives(40, Units.T_PER_H, 6),
+                    WorkedExample.from(Source.derived("foragers of 2 and 1.5 ha/h in 20 t/ha: 40 and 30 t/h"))
+                            .with(CHOPPING, 3.5)
+                            .with(Throughput.YIELD_CARTED, 20)
+                            .with(FORAGER_KINDS, 2)
+                            .gives(35, Units.T_PER_H, 6)));
 
     /** Density of the load. */
     public static final Formula LOAD_LIES_AT = new Formula(
@@ -236,16 +251,25 @@ public final class Carting {
             EXACT,
             value(CYCLE)
                     .over(FILL_TIME)
+                    .times(FORAGERS)
                     .onlyWhen(
                             new Condition.Not(Condition.is(MACHINE_TYPE, FORAGE_WAGON)),
                             "a forage wagon fills itself and keeps no forager going"),
             HAUL,
-            "trailers alike",
-            List.of(WorkedExample.from(ARITHMETIC)
-                    .with(MACHINE_TYPE, "trailer")
-                    .with(CYCLE, 30.3)
-                    .with(FILL_TIME, 12)
-                    .gives(2.525, Units.ONE, 6)));
+            "trailers alike; foragers alike, each filling trailers in turn",
+            List.of(
+                    WorkedExample.from(ARITHMETIC)
+                            .with(MACHINE_TYPE, "trailer")
+                            .with(CYCLE, 30.3)
+                            .with(FILL_TIME, 12)
+                            .with(FORAGERS, 1)
+                            .gives(2.525, Units.ONE, 6),
+                    WorkedExample.from(Source.derived("two such foragers side by side want twice the trailers"))
+                            .with(MACHINE_TYPE, "trailer")
+                            .with(CYCLE, 30.3)
+                            .with(FILL_TIME, 12)
+                            .with(FORAGERS, 2)
+                            .gives(5.05, Units.ONE, 6)));
 
     /** Share of the forager's time served: trailers ÷ trailers at balance. */
     public static final Formula TIME_SERVED = new Formula(

@@ -30,11 +30,13 @@ public final class CartingSimulation {
     /** What it is, for the sheet. */
     public static final Method METHOD = new Method(
             "chop-and-cart-rate-simulated",
-            "one trailer after another is filled, drives, tips and comes back to wait its turn; filling and round times"
+            "one trailer after another is filled by the forager that is free first, drives, tips and comes back to wait"
+                    + " its turn; filling and round times"
                     + " vary about their means (log-normal, spread as on Basis), seed and loads as on Basis",
             Source.derived("closed queue, equal to the figures on paper where the spread is zero"),
             List.of(
                     ofGang(Carting.TRAILERS),
+                    ofGang(Carting.FORAGERS),
                     ofGang(Carting.LOAD),
                     ofGang(Carting.FILL_TIME),
                     ofGang(Carting.CYCLE),
@@ -72,15 +74,19 @@ public final class CartingSimulation {
         this.state = seed;
     }
 
-    /** Tonnes per hour on paper: the lower of filling without a pause and rounds without a wait. */
-    public static double onPaper(List<Kind> kinds) {
+    /**
+     * Tonnes per hour on paper: the lower of filling without a pause and rounds without a wait.
+     *
+     * @param foragers foragers alike, 1 or more
+     */
+    public static double onPaper(List<Kind> kinds, int foragers) {
         double filled = 0;
         double filling = 0;
         for (Kind kind : kinds) {
             filled += kind.trailers() * kind.load();
             filling += kind.trailers() * kind.fill();
         }
-        return Math.min(60 * filled / filling, withoutQueue(kinds));
+        return Math.min(foragers * 60 * filled / filling, withoutQueue(kinds));
     }
 
     /** Tonnes per hour of machines that load themselves and so never wait for one another. */
@@ -95,22 +101,23 @@ public final class CartingSimulation {
     /**
      * Tonnes per hour that chance leaves; never above {@link #onPaper}, and equal to it without spread.
      *
+     * @param foragers foragers alike, 1 or more, each filling one trailer at a time
      * @param spread standard deviation over mean, 0 to 2
      * @param seed any whole number
      * @param loads how many loads each trailer brings, at least
      */
-    public static double rate(List<Kind> kinds, double spread, long seed, int loads) {
-        double paper = onPaper(kinds);
+    public static double rate(List<Kind> kinds, int foragers, double spread, long seed, int loads) {
+        double paper = onPaper(kinds, foragers);
         if (spread <= 0) {
             return paper;
         }
         int all = kinds.stream().mapToInt(Kind::trailers).sum();
         int rounds = Math.max(FEWEST_LOADS, (int) Math.ceil(Math.min(loads, MOST_LOADS) / (double) all));
-        return Math.min(paper, new CartingSimulation(kinds, Math.min(spread, 2), seed).run(rounds));
+        return Math.min(paper, new CartingSimulation(kinds, Math.min(spread, 2), seed).run(foragers, rounds));
     }
 
     /** On average each trailer brings so many loads; the first tenth, with all in line at the start, is not counted. */
-    private double run(int rounds) {
+    private double run(int foragers, int rounds) {
         List<Integer> kindOf = new ArrayList<>();
         for (int kind = 0; kind < kinds.size(); kind++) {
             for (int i = 0; i < kinds.get(kind).trailers(); i++) {
@@ -127,7 +134,8 @@ public final class CartingSimulation {
         }
         double[] back = new double[trailers];
         int[] brought = new int[trailers];
-        double free = 0;
+        double[] free = new double[foragers];
+        double filled = 0;
         double tonnes = 0;
         double started = 0;
         int warm = trailers * Math.max(1, rounds / 10);
@@ -135,15 +143,17 @@ public final class CartingSimulation {
         for (int load = 0; load < target; load++) {
             int next = first(back);
             int round = brought[next]++ % rounds;
-            free = Math.max(free, back[next]) + fill[next][round];
-            back[next] = free + away[next][round];
+            int forager = first(free);
+            free[forager] = Math.max(free[forager], back[next]) + fill[next][round];
+            filled = Math.max(filled, free[forager]);
+            back[next] = free[forager] + away[next][round];
             if (load < warm) {
-                started = free;
+                started = filled;
             } else {
                 tonnes += kinds.get(kindOf.get(next)).load();
             }
         }
-        return 60 * tonnes / (free - started);
+        return 60 * tonnes / (filled - started);
     }
 
     private static int first(double[] back) {

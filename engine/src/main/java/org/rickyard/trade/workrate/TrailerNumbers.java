@@ -6,6 +6,7 @@ import static org.rickyard.trade.workrate.Carting.CYCLE;
 import static org.rickyard.trade.workrate.Carting.EXACT;
 import static org.rickyard.trade.workrate.Carting.FILLING;
 import static org.rickyard.trade.workrate.Carting.FILL_TIME;
+import static org.rickyard.trade.workrate.Carting.FORAGERS;
 import static org.rickyard.trade.workrate.Carting.LOAD;
 
 import java.util.ArrayList;
@@ -65,6 +66,8 @@ public final class TrailerNumbers {
 
     private static final Source HAUL = Carting.HAUL;
     private static final Source ARITHMETIC = Carting.ARITHMETIC;
+    private static final Source TWO_FORAGERS =
+            Source.derived("two foragers of 40 t/h, each filling every second trailer; else as with one");
     private static final Source OTHERS = Source.derived("all kinds of the gang less this one");
 
     private static Formula others(String id, Symbol result, Symbol all, Symbol own, double given, double of) {
@@ -136,18 +139,26 @@ public final class TrailerNumbers {
             "trailer-queue",
             QUEUE,
             Expr.greatest(
-                    new Expr.AsUnit(number(0), Units.MIN), value(ALL_FILLED).minus(CYCLE)),
+                    new Expr.AsUnit(number(0), Units.MIN),
+                    value(ALL_FILLED).over(FORAGERS).minus(CYCLE)),
             HAUL,
             "in each round of each trailer, on paper",
             List.of(
                     WorkedExample.from(ARITHMETIC)
                             .with(ALL_FILLED, 36)
+                            .with(FORAGERS, 1)
                             .with(CYCLE, 30.3)
                             .gives(5.7, Units.MIN, 6),
                     WorkedExample.from(ARITHMETIC)
                             .with(ALL_FILLED, 24)
+                            .with(FORAGERS, 1)
                             .with(CYCLE, 30.3)
-                            .gives(0, Units.MIN, 6)));
+                            .gives(0, Units.MIN, 6),
+                    WorkedExample.from(TWO_FORAGERS)
+                            .with(ALL_FILLED, 72)
+                            .with(FORAGERS, 2)
+                            .with(CYCLE, 30.3)
+                            .gives(5.7, Units.MIN, 6)));
 
     /** A number of trailers beside the number needed, and how the gang would fare with it. */
     public record Alternative(Formula rate, Formula idle, Formula queue) {}
@@ -175,23 +186,33 @@ public final class TrailerNumbers {
                         .possible(Range.NOT_NEGATIVE)
                         .decimals(1),
                 Expr.least(
-                        value(FILLING),
+                        value(FILLING).times(FORAGERS),
                         value(OTHERS_CARTED).plus(trailers.times(LOAD).over(CYCLE))),
                 HAUL,
-                "the lower of what the forager fills and all trailers carry",
+                "the lower of what the foragers fill and all trailers carry",
                 List.of(
                         needed(3)
                                 .with(FILLING, 40)
+                                .with(FORAGERS, 1)
                                 .with(OTHERS_CARTED, 0)
                                 .with(LOAD, 8)
                                 .with(CYCLE, 30.3)
                                 .gives(Math.min(40, (3 + more) * 8 * 60 / 30.3), Units.T_PER_H, 6),
                         needed(3)
                                 .with(FILLING, 90)
+                                .with(FORAGERS, 1)
                                 .with(OTHERS_CARTED, 10)
                                 .with(LOAD, 8)
                                 .with(CYCLE, 30.3)
-                                .gives(10 + (3 + more) * 8 * 60 / 30.3, Units.T_PER_H, 6)));
+                                .gives(10 + (3 + more) * 8 * 60 / 30.3, Units.T_PER_H, 6),
+                        WorkedExample.from(TWO_FORAGERS)
+                                .with(NEEDED, 6)
+                                .with(FILLING, 40)
+                                .with(FORAGERS, 2)
+                                .with(OTHERS_CARTED, 0)
+                                .with(LOAD, 8)
+                                .with(CYCLE, 30.3)
+                                .gives(Math.min(80, (6 + more) * 8 * 60 / 30.3), Units.T_PER_H, 6)));
     }
 
     private static Formula idle(String id, String words, Expr trailers, int more) {
@@ -222,20 +243,32 @@ public final class TrailerNumbers {
                         .decimals(1),
                 Expr.greatest(
                         new Expr.AsUnit(number(0), Units.MIN),
-                        value(OTHERS_FILLED).plus(trailers.times(FILL_TIME)).minus(CYCLE)),
+                        value(OTHERS_FILLED)
+                                .plus(trailers.times(FILL_TIME))
+                                .over(FORAGERS)
+                                .minus(CYCLE)),
                 HAUL,
                 "in each round of each trailer, on paper",
                 List.of(
                         needed(3)
                                 .with(OTHERS_FILLED, 0)
                                 .with(FILL_TIME, 12)
+                                .with(FORAGERS, 1)
                                 .with(CYCLE, 30.3)
                                 .gives(Math.max(0, (3 + more) * 12 - 30.3), Units.MIN, 6),
                         needed(5)
                                 .with(OTHERS_FILLED, 6)
                                 .with(FILL_TIME, 12)
+                                .with(FORAGERS, 1)
                                 .with(CYCLE, 30)
-                                .gives((5 + more) * 12 + 6 - 30, Units.MIN, 6)));
+                                .gives((5 + more) * 12 + 6 - 30, Units.MIN, 6),
+                        WorkedExample.from(TWO_FORAGERS)
+                                .with(NEEDED, 6)
+                                .with(OTHERS_FILLED, 0)
+                                .with(FILL_TIME, 12)
+                                .with(FORAGERS, 2)
+                                .with(CYCLE, 30.3)
+                                .gives(Math.max(0, (6 + more) * 6 - 30.3), Units.MIN, 6)));
     }
 
     private static WorkedExample.Draft needed(int trailers) {

@@ -22,7 +22,7 @@ class CartingSimulationTest {
     @ValueSource(ints = {1, 2, 3, 4, 8})
     void withoutSpreadItIsTheClosedForm(int count) {
         double paper = Math.min(40, count * 8 * 60 / 30.3);
-        assertThat(CartingSimulation.rate(trailers(count), 0, 1, 2000)).isCloseTo(paper, within(1e-9));
+        assertThat(CartingSimulation.rate(trailers(count), 1, 0, 1, 2000)).isCloseTo(paper, within(1e-9));
     }
 
     @ParameterizedTest
@@ -30,9 +30,9 @@ class CartingSimulationTest {
     void itIsNeverAboveTheClosedForm(double spread) {
         for (int count = 1; count <= 6; count++) {
             for (long seed = 1; seed <= 5; seed++) {
-                assertThat(CartingSimulation.rate(trailers(count), spread, seed, 2000))
+                assertThat(CartingSimulation.rate(trailers(count), 1, spread, seed, 2000))
                         .isPositive()
-                        .isLessThanOrEqualTo(CartingSimulation.onPaper(trailers(count)));
+                        .isLessThanOrEqualTo(CartingSimulation.onPaper(trailers(count), 1));
             }
         }
     }
@@ -40,29 +40,31 @@ class CartingSimulationTest {
     @Test
     void itTendsToTheClosedFormAsTheSpreadGoes() {
         for (int count = 1; count <= 5; count++) {
-            double paper = CartingSimulation.onPaper(trailers(count));
-            assertThat(CartingSimulation.rate(trailers(count), 1e-7, 1, 2000)).isCloseTo(paper, within(1e-4 * paper));
-            assertThat(CartingSimulation.rate(trailers(count), 0.02, 1, 20000)).isCloseTo(paper, within(0.02 * paper));
+            double paper = CartingSimulation.onPaper(trailers(count), 1);
+            assertThat(CartingSimulation.rate(trailers(count), 1, 1e-7, 1, 2000))
+                    .isCloseTo(paper, within(1e-4 * paper));
+            assertThat(CartingSimulation.rate(trailers(count), 1, 0.02, 1, 20000))
+                    .isCloseTo(paper, within(0.02 * paper));
         }
     }
 
     @Test
     void oneTrailerNeverQueuesSoChanceTakesNothing() {
-        double paper = CartingSimulation.onPaper(trailers(1));
-        assertThat(CartingSimulation.rate(trailers(1), 0.3, 7, 20000)).isCloseTo(paper, within(0.005 * paper));
+        double paper = CartingSimulation.onPaper(trailers(1), 1);
+        assertThat(CartingSimulation.rate(trailers(1), 1, 0.3, 7, 20000)).isCloseTo(paper, within(0.005 * paper));
     }
 
     @Test
     void nearBalanceBunchingCosts() {
-        double paper = CartingSimulation.onPaper(trailers(3));
-        assertThat(CartingSimulation.rate(trailers(3), 0.4, 1, 20000)).isLessThan(0.95 * paper);
+        double paper = CartingSimulation.onPaper(trailers(3), 1);
+        assertThat(CartingSimulation.rate(trailers(3), 1, 0.4, 1, 20000)).isLessThan(0.95 * paper);
     }
 
     @Test
     void moreTrailersNeverSlowTheGang() {
         double before = 0;
         for (int count = 1; count <= 8; count++) {
-            double rate = CartingSimulation.rate(trailers(count), 0.25, 3, 50000);
+            double rate = CartingSimulation.rate(trailers(count), 1, 0.25, 3, 50000);
             assertThat(rate).isGreaterThan(before * 0.99);
             before = Math.max(before, rate);
         }
@@ -71,8 +73,18 @@ class CartingSimulationTest {
 
     @Test
     void theSameSeedGivesTheSameRateToTheLastBit() {
-        double one = CartingSimulation.rate(trailers(3), 0.2, 42, 2000);
-        assertThat(CartingSimulation.rate(trailers(3), 0.2, 42, 2000)).isEqualTo(one);
-        assertThat(CartingSimulation.rate(trailers(3), 0.2, 43, 2000)).isNotEqualTo(one);
+        double one = CartingSimulation.rate(trailers(3), 1, 0.2, 42, 2000);
+        assertThat(CartingSimulation.rate(trailers(3), 1, 0.2, 42, 2000)).isEqualTo(one);
+        assertThat(CartingSimulation.rate(trailers(3), 1, 0.2, 43, 2000)).isNotEqualTo(one);
+    }
+
+    /** Two foragers that never lack a trailer chop twice as much as one; with too few trailers, what those carry. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 8})
+    void eachForagerFillsATrailerOfItsOwn(int count) {
+        double paper = Math.min(80, count * 8 * 60 / 30.3);
+        assertThat(CartingSimulation.rate(trailers(count), 2, 0, 1, 2000)).isCloseTo(paper, within(1e-9));
+        assertThat(CartingSimulation.rate(trailers(count), 2, 1e-7, 1, 2000)).isCloseTo(paper, within(1e-4 * paper));
+        assertThat(CartingSimulation.rate(trailers(count), 2, 0.02, 1, 20000)).isCloseTo(paper, within(0.02 * paper));
     }
 }

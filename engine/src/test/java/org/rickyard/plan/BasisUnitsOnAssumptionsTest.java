@@ -1,0 +1,59 @@
+package org.rickyard.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.rickyard.testing.SeasonBook.row;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.rickyard.formula.Constant;
+import org.rickyard.lists.Finding;
+import org.rickyard.testing.SeasonBook;
+
+/** A line of Basis, copied to Assumptions as it stands, is read: its name, its value and its unit. */
+class BasisUnitsOnAssumptionsTest {
+    @Test
+    @Tag("regression")
+    void everyConstantIsReadInTheUnitItIsShownIn() {
+        List<Object[]> rows = new ArrayList<>();
+        rows.add(row("Item", "Value", "Unit"));
+        for (Constant constant : WorkPlan.constants()) {
+            rows.add(row(constant.name(), constant.value(), constant.unit().toString()));
+        }
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 12))
+                .sheet("Assumptions", rows.toArray(Object[][]::new))
+                .run();
+        assertThat(worked.plan().findings())
+                .extracting(Finding::message)
+                .filteredOn(message -> message.contains("does not fit") || message.contains("wants a number"))
+                .isEmpty();
+        assertThat(worked.plan().constantsInForce().all()).hasSameSizeAs(WorkPlan.constants());
+        for (Constant constant : WorkPlan.constants()) {
+            assertThat(worked.plan().constantsInForce().value(constant))
+                    .as(constant.name())
+                    .isCloseTo(constant.value(), within(1e-12 * Math.abs(constant.value())));
+        }
+    }
+
+    /** 15 t by the third of Austria's chambers (LK Burgenland 2015) are 45 t/h, by the quarter 60. */
+    @Test
+    @Tag("published")
+    void theRollingRuleMayBeOverruledInItsOwnUnit() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 12))
+                .sheet(
+                        "Clamps",
+                        row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Roller mass (t)"),
+                        row("Big", "walled", 40, 12, 3, 15))
+                .sheet(
+                        "Assumptions",
+                        row("Item", "Value", "Unit"),
+                        row("Rolling weight for each tonne an hour", 1 / 3.0, "t per t/h"))
+                .run();
+        assertThat(worked.number("rolling-capacity")).isCloseTo(45, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
+}
