@@ -112,12 +112,20 @@ final class GroupCommand implements Callable<Integer> {
         try {
             return dryRun ? looked(book, report) : written(group, book, report);
         } catch (OutOfMemoryError full) {
+            sayWhich(group, book);
             return failures.tooLittleMemory();
         } catch (StackOverflowError fault) {
+            sayWhich(group, book);
             return failures.fault(fault);
         } catch (Exception failed) {
+            sayWhich(group, book);
             return failures.told(failed);
         }
+    }
+
+    /** What keeps a workbook back may name its file alone, and many folders may hold one of that name. */
+    private void sayWhich(GroupFolder group, Path book) {
+        console.insist(group.name(book) + ":");
     }
 
     private int looked(Path book, GroupReport report) throws RefusedException, IOException {

@@ -40,7 +40,8 @@ final class GroupFolder {
      * @param except a folder that is passed over; null if none
      */
     static GroupFolder of(Path folder, boolean deep, Path except) throws IOException {
-        GroupFolder found = new GroupFolder(folder, except);
+        // The walk follows no links, and so would not go into a folder that is one itself.
+        GroupFolder found = new GroupFolder(Files.isSymbolicLink(folder) ? folder.toRealPath() : folder, except);
         List<Path> files = found.files(deep);
         // A file itself comes before a link to it.
         files.sort((a, b) -> Boolean.compare(Files.isSymbolicLink(a), Files.isSymbolicLink(b)));

@@ -154,6 +154,30 @@ class GroupCommandTest {
     }
 
     @Test
+    void aFolderMayBeGivenByALinkToIt() throws Exception {
+        Path real = Files.createDirectory(folder.resolve("real"));
+        Path farm = FarmBook.usual().write(real.resolve("farm.xlsx"));
+        Path link = Files.createSymbolicLink(folder.resolve("clients"), Path.of("real"));
+
+        Ran ran = Ran.rickyard("group", link);
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).startsWith("farm.xlsx  written");
+        assertThat(Opening.holdsOurSheets(farm)).isTrue();
+    }
+
+    @Test
+    void whatKeepsAWorkbookBackIsSaidWithItsFolder() throws Exception {
+        Files.writeString(Files.createDirectory(folder.resolve("Hill")).resolve("farm.xlsx"), "no workbook at all");
+        farm("farm.xlsx");
+
+        Ran ran = Ran.rickyard("group", folder, "--subfolders");
+
+        assertThat(ran.err().replace('\\', '/'))
+                .contains("Hill/farm.xlsx:" + System.lineSeparator() + "\"farm.xlsx\" is not an .xlsx workbook");
+    }
+
+    @Test
     void toAnotherFolderLeavesTheWorkbooksAsTheyAre() throws Exception {
         Path farm = farm("farm.xlsx");
         Path deep = Files.createDirectory(folder.resolve("Hill"));

@@ -47,7 +47,8 @@ final class NamesTwice {
                     && copies.size() >= FEWEST_OF_A_COPY
                     && 2 * copies.size() > all) {
                 findings.add(copied(sheets, copies, all));
-                repeated.keySet().removeAll(copies);
+                // One by one: as many copies as names would have removeAll search the list for each.
+                copies.forEach(repeated::remove);
             }
         });
         repeated.entrySet().stream()

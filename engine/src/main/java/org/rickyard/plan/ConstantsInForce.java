@@ -7,14 +7,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.rickyard.formula.Constant;
+import org.rickyard.formula.Scaling;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.ItemText;
 import org.rickyard.lists.ListRows;
 import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Ratio;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
+import org.rickyard.quantity.Units;
 
 /** The constants of a run: as declared, or as the workbook's Assumptions overrule them. */
 public final class ConstantsInForce {
@@ -22,10 +25,13 @@ public final class ConstantsInForce {
      * A constant overruled in the workbook.
      *
      * @param cell the cell it was typed in
-     * @param unit the unit it was typed in
+     * @param scaling from the number that the cell holds to the constant's own unit; a cell shown as per cent holds a
+     *     hundredth of what it shows
      * @param value its value in the constant's own unit
      */
-    public record Overruled(CellAddress cell, Unit unit, double value) {}
+    public record Overruled(CellAddress cell, Scaling scaling, double value) {}
+
+    private static final double LEAST_PER_CENT = 1;
 
     private final Map<Constant, Overruled> overruled = new LinkedHashMap<>();
 
@@ -76,9 +82,25 @@ public final class ConstantsInForce {
             }
             unit = known.unit();
         }
-        overruled.put(
-                constant,
-                new Overruled(cell, unit, unit.convert(assumptions.number(Assumptions.VALUE, row), constant.unit())));
+        double typed = assumptions.number(Assumptions.VALUE, row);
+        if (written.isEmpty() && mayBeFraction(constant, typed)) {
+            findings.add(Finding.stop(
+                    cell,
+                    "is '" + constant.name() + "' in per cent or a fraction? Write % beside it in the column Unit. The"
+                            + " value held, " + constant.value() + " " + unit + ", is used until it is told."));
+            return;
+        }
+        int cellScale = assumptions.cellScale(Assumptions.VALUE, row);
+        Scaling scaling = Scaling.between(unit, constant.unit(), Ratio.of(cellScale));
+        overruled.put(constant, new Overruled(cell, scaling, scaling.apply(typed / cellScale)));
+    }
+
+    /** 0.3 for 20 % may be 30 %, as a cell that is shown as per cent holds it. */
+    private static boolean mayBeFraction(Constant constant, double typed) {
+        return constant.unit().isSameScale(Units.PERCENT)
+                && constant.value() >= LEAST_PER_CENT
+                && typed > 0
+                && typed < LEAST_PER_CENT;
     }
 
     /** Whether the value of a row is a number; one without a unit is in the unit on Basis. */
@@ -89,8 +111,11 @@ public final class ConstantsInForce {
         return assumptions.unit(Assumptions.VALUE, row).isPresent() || isPlainNumber(assumptions, row);
     }
 
+    /** A number in a unit that nobody else writes is asked about where the list is read; one stored as text is none. */
     private static boolean isPlainNumber(ListRows assumptions, int row) {
-        return assumptions.text(Assumptions.VALUE, row).matches("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d+)?");
+        ListRows.State state = assumptions.state(Assumptions.VALUE, row);
+        return (state == ListRows.State.GIVEN || state == ListRows.State.ASKED)
+                && assumptions.text(Assumptions.VALUE, row).matches("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d+)?");
     }
 
     private static String plain(String name) {

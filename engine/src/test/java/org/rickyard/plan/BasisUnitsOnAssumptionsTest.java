@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.rickyard.formula.Constant;
 import org.rickyard.lists.Finding;
 import org.rickyard.testing.SeasonBook;
+import org.rickyard.trade.workrate.CartingSimulation;
 
 /** A line of Basis, copied to Assumptions as it stands, is read: its name, its value and its unit. */
 class BasisUnitsOnAssumptionsTest {
@@ -55,5 +56,51 @@ class BasisUnitsOnAssumptionsTest {
                 .run();
         assertThat(worked.number("rolling-capacity")).isCloseTo(45, within(1e-9));
         assertThat(worked.differences()).isEmpty();
+    }
+
+    private static SeasonBook.Worked spread(Object value, String unit) {
+        return new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 12))
+                .sheet(
+                        "Assumptions",
+                        row("Item", "Value", "Unit"),
+                        row(CartingSimulation.SPREAD.name(), value, unit),
+                        row(CartingSimulation.SEED.name(), 1, null))
+                .run();
+    }
+
+    /** Digits stored as text are no number to the grid, in whatever unit; they were nought to the engine. */
+    @Test
+    @Tag("regression")
+    void aNumberStoredAsTextOverrulesNothing() {
+        SeasonBook.Worked worked = spread("30", "%");
+        assertThat(worked.plan().constantsInForce().value(CartingSimulation.SPREAD))
+                .isEqualTo(CartingSimulation.SPREAD.value());
+        assertThat(worked.messages()).anyMatch(message -> message.contains("wants a number on Assumptions"));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** A cell that shows 30 % holds 0.3: the grid must scale it as the engine does. */
+    @Test
+    @Tag("regression")
+    void aShareShownAsPerCentIsTheSameInTheGrid() {
+        SeasonBook.Worked worked = spread(new SeasonBook.Shown(0.3, "0%"), "%");
+        assertThat(worked.plan().constantsInForce().value(CartingSimulation.SPREAD))
+                .isEqualTo(30);
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** Without a unit nobody can tell 0.3 % from a fraction of 30 %. */
+    @Test
+    @Tag("regression")
+    void aFractionWithoutUnitIsAskedWhereTheConstantIsInPerCent() {
+        SeasonBook.Worked worked = spread(new SeasonBook.Shown(0.3, "0%"), null);
+        assertThat(worked.plan().constantsInForce().value(CartingSimulation.SPREAD))
+                .isEqualTo(CartingSimulation.SPREAD.value());
+        assertThat(worked.messages()).anyMatch(message -> message.contains("in per cent or a fraction?"));
+        assertThat(spread(0.3, "%").plan().constantsInForce().value(CartingSimulation.SPREAD))
+                .isEqualTo(0.3);
+        assertThat(spread(35, null).plan().constantsInForce().value(CartingSimulation.SPREAD))
+                .isEqualTo(35);
     }
 }

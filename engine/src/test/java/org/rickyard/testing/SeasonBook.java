@@ -35,7 +35,14 @@ public final class SeasonBook {
         return this;
     }
 
-    /** A sheet; the first row holds the headers. Cells are numbers, texts, {@link LocalDate}s or null. */
+    /**
+     * A number in a format of its own.
+     *
+     * @param format as a spreadsheet program writes it, such as {@code 0%}
+     */
+    public record Shown(double number, String format) {}
+
+    /** A sheet; the first row holds the headers. Cells are numbers, texts, {@link LocalDate}s, {@link Shown} or null. */
     public SeasonBook sheet(String name, Object[]... rows) {
         sheets.put(name, new ArrayList<>(Arrays.asList(rows)));
         return this;
@@ -85,6 +92,11 @@ public final class SeasonBook {
             for (int j = 0; j < cells.length; j++) {
                 if (cells[j] instanceof Number number) {
                     row.createCell(j).setCellValue(number.doubleValue());
+                } else if (cells[j] instanceof Shown shown) {
+                    CellStyle style = sheet.getWorkbook().createCellStyle();
+                    style.setDataFormat(sheet.getWorkbook().createDataFormat().getFormat(shown.format()));
+                    row.createCell(j).setCellValue(shown.number());
+                    row.getCell(j).setCellStyle(style);
                 } else if (cells[j] instanceof LocalDate date) {
                     row.createCell(j).setCellValue(date);
                     row.getCell(j).setCellStyle(day);

@@ -129,10 +129,10 @@ final class BasisSheet implements BasisPlaces {
         Optional<ConstantsInForce.Overruled> overruled = inForce.overruled(constant);
         if (overruled.isPresent()) {
             String cell = overruled.get().cell().absolute();
-            Scaling scaling = Scaling.between(overruled.get().unit(), constant.unit(), Ratio.ONE);
             line.formula(
                     Looks.CONSTANT,
-                    "IF(ISNUMBER(" + cell + ")," + cell + scaling.cell() + "," + Numbers.exact(constant.value()) + ")",
+                    "IF(ISNUMBER(" + cell + ")," + cell
+                            + overruled.get().scaling().cell() + "," + Numbers.exact(constant.value()) + ")",
                     inForce.value(constant));
         } else {
             line.number(Looks.CONSTANT, constant.value());
