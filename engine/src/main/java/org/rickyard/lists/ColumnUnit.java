@@ -44,6 +44,12 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             if (named != null) {
                 return known(named);
             }
+            if (saysShare(header) && !isDryMatterShare(column.symbol())) {
+                return column.measuredBy(Units.PERCENT)
+                        ? known(Units.PERCENT)
+                        : asked("A share does not measure " + column.symbol().name() + ": write for example "
+                                + example(column) + ".");
+            }
             return isNoUnitOf(column, UnitText.read(header, customary))
                     ? new ColumnUnit(column.symbol().unit(), true, null)
                     : of(column, "", header, customary);
@@ -71,6 +77,15 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             return known(column.symbol().unit());
         }
         return asked(Words.quoted(rest) + " is not a unit known here: write for example " + example(column) + ".");
+    }
+
+    /** "% overlap" and "Percent overlap" are shares, of whatever. */
+    private static boolean saysShare(String header) {
+        String normal = Words.normal(header);
+        return header.contains("%")
+                || Words.holds(normal, "percent")
+                || Words.holds(normal, "percentage")
+                || Words.holds(normal, "per cent");
     }
 
     /** A unit that is told by a word of the header's name itself; null if none is. */

@@ -1,0 +1,176 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.lists.FoundIn.find;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.UnitText;
+import org.rickyard.quantity.Units;
+
+/** A unit that stands anywhere in a header is the unit of its column, or is asked; it is never passed over. */
+class UnitInHeaderTest {
+    private static final int TRIED = 1_500;
+
+    private static final List<Unit> WRITTEN = List.of(
+            Units.M,
+            Units.CM,
+            Units.KM,
+            Units.FT,
+            Units.IN,
+            Units.YD,
+            Units.MILE,
+            Units.HA,
+            Units.AC,
+            Units.M3,
+            Units.L,
+            Units.GAL_UK,
+            Units.GAL_US,
+            Units.FT3,
+            Units.KG,
+            Units.T,
+            Units.LB,
+            Units.SHORT_TON,
+            Units.H,
+            Units.D,
+            Units.WEEK,
+            Units.KM_PER_H,
+            Units.MPH,
+            Units.M_PER_S,
+            Units.HA_PER_H,
+            Units.AC_PER_H,
+            Units.T_PER_H,
+            Units.L_PER_HA,
+            Units.GAL_US.over(Units.AC),
+            Units.L_PER_MIN,
+            Units.GAL_US.over(Units.MIN),
+            Units.L_PER_H,
+            Units.T_PER_HA,
+            Units.BAR,
+            Units.KPA,
+            Units.PSI,
+            Units.KW,
+            Units.HP,
+            Units.PERCENT);
+
+    private static final List<String> FORMS = List.of(
+            "%s (%s)",
+            "%s [%s]",
+            "%s %s",
+            "%s, %s",
+            "%s - %s",
+            "%s: %s",
+            "%s/%s",
+            "%s in %s",
+            "%s (in %s)",
+            "%s (%s, measured)",
+            "%s (mean, %s)",
+            "%s (%s) est.",
+            "%s [%s] 2026",
+            "Avg %s (%s)",
+            "%2$s %1$s",
+            "%2$s (%1$s)",
+            "(%2$s) %1$s");
+
+    private record Written(ListSpec list, ColumnSpec column, String name, Unit unit) {}
+
+    @Test
+    void itIsReadOrAskedWhereverItStands() {
+        List<Written> all = all();
+        assertThat(all).hasSizeGreaterThan(TRIED);
+        Random random = new Random(20261126);
+        Collections.shuffle(all, random);
+        int read = 0;
+        for (Written written : all.subList(0, TRIED)) {
+            String form = FORMS.get(random.nextInt(FORMS.size()));
+            String header = String.format(form, written.name(), written.unit().symbol());
+            ListRows rows = find(sheet(written, header)).rows(written.list());
+            if (rows.size() == 0) {
+                continue;
+            }
+            ListRows.State state = rows.state(written.column(), 0);
+            if (state == ListRows.State.NO_COLUMN || state == ListRows.State.ASKED) {
+                continue;
+            }
+            Unit unit = rows.unit(written.column(), 0).orElseThrow();
+            assertThat(unit.isSameScale(written.unit()) || unit.isSameScale(UnitText.ofDryMatter(written.unit())))
+                    .as(
+                            "%s of %s, %s: read as %s",
+                            header, written.list(), written.column().name(), unit)
+                    .isTrue();
+            read++;
+        }
+        // Most are read: what is asked or told as unread stands in forms that few would write.
+        assertThat(read).isGreaterThan(TRIED / 3);
+    }
+
+    /** Every name of every column with every unit that measures it; names that say a unit themselves are left out. */
+    private static List<Written> all() {
+        List<Written> all = new ArrayList<>();
+        for (ListSpec list : Lists.ALL) {
+            for (ColumnSpec column : list.columns()) {
+                String own = column.symbol().unit().symbol();
+                if (column.type() != ColumnSpec.Type.NUMBER || own.isEmpty() || RowUnits.isByRow(list, column)) {
+                    continue;
+                }
+                List<String> names = new ArrayList<>(column.synonyms());
+                names.add(column.name());
+                names.removeIf(name ->
+                        !ColumnUnit.of(column, name, "", CustomaryUnits.UNSET).assumed()
+                                || name.startsWith("min")
+                                || name.equals("interval"));
+                for (Unit unit : WRITTEN) {
+                    if (column.measuredBy(unit) || column.measuredBy(UnitText.ofDryMatter(unit))) {
+                        names.forEach(name -> all.add(new Written(list, column, name, unit)));
+                    }
+                }
+            }
+        }
+        return all;
+    }
+
+    /** A list with what it needs and the column that is meant. */
+    private static SheetOf sheet(Written written, String header) {
+        List<Object> headers = new ArrayList<>();
+        List<Object> cells = new ArrayList<>();
+        for (ColumnSpec column : written.list().columns()) {
+            if (column != written.column()
+                    && (column.required() || written.list().identity().contains(column))) {
+                headers.add(column.name());
+                cells.add(
+                        column.isNumeric()
+                                ? (Object) 1
+                                : column.choices().isEmpty()
+                                        ? "A"
+                                        : column.choices().keySet().iterator().next());
+            }
+        }
+        headers.add(header);
+        cells.add(1);
+        return new SheetOf(written.list().name()).row(headers.toArray()).row(cells.toArray());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"% Overlap", "Overlap %", "Overlap (%)", "Overlap, percent"})
+    void aShareIsOne(String header) {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Width (m)", header)
+                .row("Sprayer", "sprayer", 24, 5));
+        assertThat(found.rows(Machines.LIST).unit(Machines.OVERLAP, 0)).hasValue(Units.PERCENT);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"% width", "Width %"})
+    void aShareThatIsNoneOfTheColumnIsAsked(String header) {
+        FoundLists found =
+                find(new SheetOf("Machines").row("Machine", "Type", header).row("Sprayer", "sprayer", 24));
+        assertThat(found.rows(Machines.LIST).state(Machines.WORKING_WIDTH, 0)).isEqualTo(ListRows.State.ASKED);
+    }
+}
