@@ -202,10 +202,17 @@ public final class Causes {
             }
         }
         if (rows == 0) {
-            found.add(new Cause("no row of '" + other.spec().sheet() + "' belongs to it", Optional.empty(), true));
+            found.add(new Cause(nothingOn(other), Optional.empty(), true));
         } else if (!explained) {
             found.add(new Cause(e.summed().name() + " is withheld", Optional.empty()));
         }
+    }
+
+    private static String nothingOn(ResultTable other) {
+        String sheet = "'" + other.spec().sheet() + "'";
+        return other.rows() == 0
+                ? sheet + " has no rows: " + other.emptyBecause()
+                : "no row of " + sheet + " belongs to it";
     }
 
     private void before(ResultTable table, Expr.Before e, int row) {

@@ -2,7 +2,6 @@ package org.rickyard.lists;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,7 +10,8 @@ import org.rickyard.quantity.Units;
 
 /**
  * Tells a table that only repeats fields of the field list, a soil test or a bill for work done on them, from a second
- * list of fields: every row of it names a field that stands there, with the same area, and it says nothing more of them.
+ * list of fields: every row of it names a field that stands there, with the same area, and whatever it says of them more is
+ * what the list says too, as in a copy that is kept for the record.
  */
 final class FieldsAgain {
     /** As far as areas are rounded when they are copied by hand: 4.05 ha as 4.1. */
@@ -35,20 +35,29 @@ final class FieldsAgain {
 
     /** Whether another table has no field and nothing of a field that the list has not. */
     boolean isRepeatedBy(ListRows other) {
-        boolean more =
-                Fields.LIST.columns().stream().anyMatch(column -> !NOTHING_NEW.contains(column) && other.has(column));
-        if (more || other.size() == 0) {
-            return false;
-        }
-        Set<Integer> met = new HashSet<>();
+        List<ColumnSpec> more = Fields.LIST.columns().stream()
+                .filter(column -> !NOTHING_NEW.contains(column) && other.has(column))
+                .toList();
         for (int row = 0; row < other.size(); row++) {
+            int again = row;
             Integer same = same(other, row);
-            if (same == null) {
+            if (same == null || !more.stream().allMatch(column -> says(column, same, other, again))) {
                 return false;
             }
-            met.add(same);
         }
-        return !met.isEmpty();
+        return other.size() > 0;
+    }
+
+    /** Whether the list says of a field what another table does, or that says nothing. */
+    private boolean says(ColumnSpec column, int candidate, ListRows other, int row) {
+        if (!other.isFilled(column, row)) {
+            return true;
+        }
+        return list.has(column)
+                && list.state(column, candidate) == other.state(column, row)
+                && list.typed(column, candidate).equals(other.typed(column, row))
+                && list.number(column, candidate) == other.number(column, row)
+                && list.unit(column, candidate).equals(other.unit(column, row));
     }
 
     private Integer same(ListRows other, int row) {

@@ -200,7 +200,8 @@ public final class ListFinder {
                         table.address(table.headerRow, table.firstColumn),
                         "Every row here names a field of the list that begins at "
                                 + proper.address(proper.headerRow, proper.firstColumn)
-                                + ", with its area, so this is not read as a second list of fields."));
+                                + ", with its area, and says nothing else of it, so this is not read as a second list of"
+                                + " fields."));
             }
         }
         return kept;

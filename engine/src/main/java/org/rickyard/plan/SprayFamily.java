@@ -26,6 +26,7 @@ final class SprayFamily {
 
     static void build(PlanContext plan, JobLines jobLines) {
         SprayFamily family = new SprayFamily(plan, jobLines);
+        ProductsNotSprayed.tell(plan, jobLines);
         family.tanks();
         family.records();
         SprayNozzleFamily.build(plan, family.blocks, family.products);

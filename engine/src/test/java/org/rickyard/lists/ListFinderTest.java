@@ -65,11 +65,24 @@ class ListFinderTest {
     }
 
     @Test
-    void aSheetCopiedForTheRecordIsSaidOnce() {
+    void aSheetCopiedForTheRecordIsNotReadAgain() {
+        FoundLists found = find(
+                land("Fields", "Long Acre", "Top", "Barn", "Pond"), land("Fields (2)", "Long Acre", "Top", "Barn"));
+
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(4);
+        assertThat(found.findings()).singleElement().satisfies(note -> {
+            assertThat(note.severity()).isEqualTo(Severity.NOTE);
+            assertThat(note.cell()).hasValue(new CellAddress("Fields (2)", 0, 0));
+            assertThat(note.message()).contains("not read as a second list of fields");
+        });
+    }
+
+    @Test
+    void aCopyThatSaysAnythingElseIsReadAndSaidOnce() {
         List<String> stops = messages(
                 find(
                         land("Fields", "Long Acre", "Top", "Barn", "Pond"),
-                        land("Fields (2)", "Long Acre", "Top", "Barn", "Pond")),
+                        land("Fields (2)", "Long Acre", "Top", "Barn").row("Pond", 4, 201)),
                 Severity.STOP);
 
         assertThat(stops)

@@ -273,6 +273,7 @@ final class FullFarm {
             Holding = Skel Beck | Group = Heifers | Head = 40 | Intake (t/month) = 0.7 | DM (%) = 28 |
                 Start = 2031-11-01 | End = 2032-04-15 | Clamp = Old pit
             Holding = Thorn Garth | Group = Stores | Head = 20 | Intake (kg DM/d) = 6 | Days = 90
+            Holding = Skel Beck | Group = Calves | Head = 15 | Intake (t/month) = 0.5 | DM (%) = 30 | Days = 120
             """;
 
     private static final String NOZZLE_TEST =
