@@ -156,17 +156,17 @@ final class SeasonFamily {
             return "the job it comes after is not in the job list";
         }
         if (value(season, Quantities.LATEST, task) < value(season, Quantities.EARLIEST, task)) {
-            return "its window ends before it starts";
+            return "the job's window ends before it starts";
         }
         if (!season.of(Quantities.WORKABLE_DAYS).has(task)) {
-            return "its workable days are missing or not usable";
+            return "the job's workable days are missing or not usable";
         }
         if (!season.of(SeasonFit.NEEDED).has(task)) {
             return "the days the job needs are withheld; see Season";
         }
         boolean begins =
                 season.of(Quantities.EARLIEST).has(task) || !before.tasks().isEmpty();
-        return begins ? "" : "its earliest day is missing";
+        return begins ? "" : "the job's earliest day is missing";
     }
 
     private static double[] days(List<DayPlan.Slot> slots, boolean first) {

@@ -267,7 +267,7 @@ class WorkRateBadInputTest {
                         && m.contains("latest day is 2026-05-10 (Jobs!H2)")
                         && m.contains("earliest day is 2026-05-13 (Jobs!G2)"));
         assertThat(worked.result("planned-start", "Cut").given()).isFalse();
-        assertThat(worked.result("planned-start", "Cut").reason()).contains("its window ends before it starts");
+        assertThat(worked.result("planned-start", "Cut").reason()).contains("the job's window ends before it starts");
         assertThat(worked.number("days-needed", "Cut")).isPositive();
     }
 
