@@ -83,6 +83,7 @@ public final class Headlines {
                 List.of(FeedBalance.DAYS_FEED_LASTS, FeedBalance.SURPLUS_OR_SHORTFALL));
         add(headlines, plan.table("pit-digging"), List.of(Digging.DIGGING_HOURS));
         add(headlines, plan.table(SeasonTables.SEASON_ID), List.of(SeasonFit.VERDICT));
+        addLate(headlines, plan.table(SeasonTables.PLAN_ID));
         if (!plan.hasJobs()) {
             add(
                     headlines,
@@ -135,6 +136,19 @@ public final class Headlines {
             for (Formula formula : formulas) {
                 headlines.add(new Headline(
                         table, formula, row, holdings.get(row), where.isEmpty() ? about : where + ", " + about));
+            }
+        }
+    }
+
+    /** A job may fit its days by itself and still be late, where it waits for a machine or another job. */
+    private static void addLate(List<Headline> headlines, ResultTable dayPlan) {
+        Values late = dayPlan.of(SeasonFit.DAYS_LATE);
+        int shown = 0;
+        for (int row = 0; row < dayPlan.rows() && shown < MOST_ROWS_OF_A_TABLE; row++) {
+            if (late.has(row) && late.number(row) > 0) {
+                headlines.add(new Headline(
+                        dayPlan, SeasonFit.LATE, row, dayPlan.name(Quantities.HOLDING, row), about(dayPlan, row)));
+                shown++;
             }
         }
     }

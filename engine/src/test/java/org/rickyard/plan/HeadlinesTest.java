@@ -84,4 +84,35 @@ class HeadlinesTest {
         assertThat(headings(row("Field", "Crop", "Area (ha)"), row("Top", "wheat", 10)))
                 .containsExactly("All together");
     }
+
+    @Test
+    void aJobThatFitsByItselfAndWaitsUntilItIsLateSaysSo() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Top", "wheat", 60), row("Barn", "barley", 60))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Drill", "drill", 3, 10, 80))
+                .sheet(
+                        "Jobs",
+                        row(
+                                "Job",
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Earliest",
+                                "Latest",
+                                "Workable days (%)",
+                                "Hours per day (h)"),
+                        row("First", "Top", "drill", "Drill", "2026-10-01", "2026-10-03", 100, 10),
+                        row("Second", "Barn", "drill", "Drill", "2026-10-01", "2026-10-03", 100, 10))
+                .run();
+        assertThat(worked.result("season-fit", "Second").word()).contains("fits");
+        // 60 ha at 2.4 ha/h are 25 hours, two and a half days each: five together, from the 1st to the 5th.
+        assertThat(Headlines.of(worked.plan()).stream()
+                        .filter(line -> line.formula().id().equals("days-late"))
+                        .map(line -> line.about() + ": "
+                                + line.table().of(line.formula().result()).number(line.row())))
+                .containsExactly("Second, drilling, Drill: 2.0");
+    }
 }
