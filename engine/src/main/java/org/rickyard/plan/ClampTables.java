@@ -16,6 +16,7 @@ import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampCrown;
+import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.ClampSurface;
 import org.rickyard.trade.silage.Crop;
@@ -113,16 +114,13 @@ final class ClampTables {
                     Severity.STOP,
                     Condition.all(List.of(
                             Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
-                            Condition.above(
-                                    Expr.value(ClampShape.HEIGHT),
-                                    Expr.number(2).times(Quantities.WALL_HEIGHT)))),
+                            topIsAbove(Expr.constant(ClampHeights.TIMES_WALL).times(Quantities.WALL_HEIGHT)))),
                     "silage above twice the wall height: do not fill so high."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.all(List.of(
                             Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
-                            Condition.compare(
-                                    Expr.value(ClampShape.HEIGHT), Relation.MORE, Expr.value(Quantities.WALL_HEIGHT)))),
+                            topIsAbove(Expr.value(Quantities.WALL_HEIGHT)))),
                     "silage above the wall: check the wall's loading notice."),
             new CautionRule(
                     Severity.CAUTION,
@@ -162,6 +160,15 @@ final class ClampTables {
                     Severity.CAUTION,
                     Condition.is(Quantities.CLAMP_KIND, ClampShape.EARTH_PIT),
                     "earth pit: a new unlined pit may be barred; the local regulator decides."));
+
+    /** The crown is silage too. Settled as it is here, it has stood higher on the day, which may not be known. */
+    private static Condition topIsAbove(Expr wall) {
+        Expr side = Expr.value(ClampShape.HEIGHT);
+        return Condition.any(List.of(
+                Condition.above(side, wall),
+                Condition.all(List.of(
+                        new Condition.Given(Quantities.CROWN), Condition.above(side.plus(Quantities.CROWN), wall)))));
+    }
 
     /** One row per clamp. */
     static final TableSpec CLAMPS = new TableSpec(

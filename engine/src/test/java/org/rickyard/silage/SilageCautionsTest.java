@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.trade.silage.ClampContents;
+import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.FeedOut;
 
@@ -136,6 +137,25 @@ class SilageCautionsTest {
             assertThat(book.cautions("clamp-heights", 2)).isEmpty();
             assertThat(book.cautions("clamp-heights", 3)).contains("STOP: on the day of filling");
             assertThat(book.cautions("clamp-heights", 4)).doesNotContain("above the wall");
+        }
+    }
+
+    /** Where no dry matter is known, nor by how much it settles, settled silage above its wall is still above its wall. */
+    @Test
+    void aSettledCrownAboveTheWallIsToldWithoutTheDryMatter() throws IOException {
+        try (SilageBook book = book(
+                        clamp("Crown", "DM target (%)", null, "Settled height (m)", 2.8, "Crown (m)", 0.5),
+                        clamp("Level", "DM target (%)", null, "Settled height (m)", 2.5, "Crown (m)", 0.5),
+                        clamp("Bare", "DM target (%)", null, "Settled height (m)", 2.8),
+                        clamp("Twice", "Wall height (m)", 1.5, "Settled height (m)", 2.8, "Crown (m)", 0.5))
+                .run()) {
+            assertThat(book.has("clamp-heights", ClampHeights.TOP_ON_DAY, 0)).isFalse();
+            assertThat(book.cautions("clamps", 0))
+                    .contains("silage above the wall: check the wall's loading notice")
+                    .doesNotContain("STOP");
+            assertThat(book.cautions("clamps", 1)).doesNotContain("above the wall");
+            assertThat(book.cautions("clamps", 2)).doesNotContain("above the wall");
+            assertThat(book.cautions("clamps", 3)).contains("STOP: silage above twice the wall height");
         }
     }
 
