@@ -20,6 +20,9 @@ import org.rickyard.trade.workrate.StageRates;
  * Who belongs to a gang is read from the words of the job's Machine cell when the workbook is run.
  */
 final class GangRows {
+    /** How it ends where there are fewer. */
+    static final String MORE_THAN_THERE_ARE = "; it cannot use more than there are.";
+
     /** A machine of a job, and how many alike. */
     record Member(int machine, int alike, GangStage stage) {}
 
@@ -145,11 +148,16 @@ final class GangRows {
             String name = machines.text(Machines.MACHINE, member.machine());
             findings.add(Finding.caution(
                     jobs.address(Jobs.MACHINE, job).orElse(null),
-                    "this job uses " + member.alike() + " of '" + name + "' and the machine list has " + owned
+                    uses(member.alike(), name, owned)
                             + (owned > member.alike()
                                     ? "; write \"" + name + " x " + owned + "\" if all of them go."
-                                    : "; it cannot use more than there are.")));
+                                    : MORE_THAN_THERE_ARE)));
         }
+    }
+
+    /** How a caution begins that a job names more or fewer machines alike than the machine list has. */
+    static String uses(int alike, String name, int owned) {
+        return "this job uses " + alike + " of '" + name + "' and the machine list has " + owned;
     }
 
     /** A forager covers the width that was raked into its swath, not that of its pick-up. */

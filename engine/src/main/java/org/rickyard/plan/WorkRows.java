@@ -3,9 +3,11 @@ package org.rickyard.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -34,6 +36,8 @@ final class WorkRows {
     private final List<Work> works = new ArrayList<>();
     private List<MachineMention> mentions = List.of();
     private int mentionsOf = -1;
+    /** Jobs and machines of which it is said that there are not so many. */
+    private final Set<Long> told = new HashSet<>();
 
     WorkRows(PlanContext plan, List<JobLines.Line> lines, GangRows gangs) {
         jobs = plan.rows(Jobs.LIST);
@@ -51,6 +55,9 @@ final class WorkRows {
             var stage = GangRows.stage(machines.text(Machines.TYPE, at.machine()));
             boolean together = gang != null && stage != null && stage.coupled();
             int alike = together ? alike(gang, at.machine()) : alike(at.job(), at.machine());
+            if (gang == null) {
+                checkOwned(at.job(), at.machine(), alike);
+            }
             works.add(new Work(
                     at.job(),
                     at.field(),
@@ -100,6 +107,18 @@ final class WorkRows {
     private int alike(int job, int machine) {
         int place = place(job, machine);
         return place < 0 ? 1 : machineMentions(job).get(place).count();
+    }
+
+    /** Of gangs it is looked at where they are read. */
+    private void checkOwned(int job, int machine, int alike) {
+        boolean counted = machines.state(Machines.NUMBER, machine) == ListRows.State.GIVEN;
+        int owned = counted ? (int) machines.number(Machines.NUMBER, machine) : alike;
+        if (alike > owned && told.add((long) job << 32 | machine)) {
+            findings.add(Finding.caution(
+                    jobs.address(Jobs.MACHINE, job).orElse(null),
+                    GangRows.uses(alike, machines.text(Machines.MACHINE, machine), owned)
+                            + GangRows.MORE_THAN_THERE_ARE));
+        }
     }
 
     List<Work> all() {

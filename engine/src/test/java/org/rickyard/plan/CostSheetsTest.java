@@ -255,6 +255,34 @@ class CostSheetsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** Each machine alike has a driver, so that more of them than there are would share the work out too thinly. */
+    @Test
+    void moreMachinesAlikeThanThereAreAreSaidOnceForTheJob() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 10, "grass"), row("B", 8, "grass"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Number", "Working width (m)", "Speed (km/h)"),
+                        row("Mower", "mower", 2, 3, 10),
+                        row("Rake", "rake", null, 6, 10))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine"),
+                        row("Cut", "grass", "mowing", "Mower x 3"),
+                        row("Again", "A", "mowing", "Mower x 2"),
+                        row("Rows", "A", "raking", "Rake x 2"))
+                .run();
+        assertThat(worked.findings())
+                .filteredOn(finding -> finding.message().contains("this job uses"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.cell().orElseThrow()).hasToString("Jobs!D2");
+                    assertThat(finding.message())
+                            .isEqualTo("this job uses 3 of 'Mower' and the machine list has 2; it cannot use more than"
+                                    + " there are.");
+                });
+    }
+
     /** The curve held is the tractors' (ASAE D497): what else has an engine loses its value in another way. */
     @Test
     void onlyATractorIsReckonedByTheCurveOfTractors() {
