@@ -2,6 +2,7 @@ package org.rickyard.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
@@ -85,6 +86,21 @@ final class GangTables {
                 new Expr.Total(CROP_ID, Throughput.YIELD_CARTED, Keys.GANG_KEY, Keys.GANG_KEY, true));
     }
 
+    /** The work rates hold one row for each kind, so that how many there are of each has no weight in the mean. */
+    private static final CautionRule FORAGERS_OF_SEVERAL_KINDS = new CautionRule(
+            Severity.CAUTION,
+            Condition.all(List.of(
+                    new Condition.Not(Condition.is(Quantities.MACHINE_TYPE, Carting.FORAGE_WAGON)),
+                    Condition.compare(Expr.value(Carting.FORAGER_KINDS), Relation.MORE, Expr.number(1)),
+                    Condition.compare(Expr.value(Carting.FORAGERS), Relation.MORE, Expr.value(Carting.FORAGER_KINDS)))),
+            "several kinds of forager, and more than one of a kind: filling is reckoned by the mean of the kinds, which is"
+                    + " right only where there are as many of each. Otherwise the trailers needed may be too few or too"
+                    + " many: see how one more would do.");
+
+    private static final List<CautionRule> CARTING_RULES = Stream.concat(
+                    RoadRules.CARTING.stream(), Stream.of(FORAGERS_OF_SEVERAL_KINDS))
+            .toList();
+
     /** One row per gang, field and kind of trailer. */
     static final TableSpec CARTING = carting();
 
@@ -139,14 +155,14 @@ final class GangTables {
                 "Carting",
                 "Carting: loads and rounds for each field",
                 "one row per gang, field and kind of trailer",
-                Sentences.appended(columns, RoadRules.CARTING),
+                Sentences.appended(columns, CARTING_RULES),
                 List.of(),
                 List.of(
                         Cautions.MACHINES.get(0),
                         Cautions.MACHINES.get(1),
                         "Great Britain's road limits (2015) are quoted only for holdings there; for other countries, Ireland"
                                 + " and Northern Ireland among them, look up the law of the place and of today."),
-                RoadRules.CARTING);
+                CARTING_RULES);
     }
 
     private static final List<CautionRule> TRAILER_RULES = List.of(new CautionRule(

@@ -6,6 +6,8 @@ import static org.rickyard.testing.SeasonBook.row;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.audit.InputUsed;
 import org.rickyard.audit.Result;
 import org.rickyard.testing.SeasonBook;
@@ -86,6 +88,26 @@ class TrailerSheetsTest {
         assertThat(worked.number("chop-and-cart-rate-simulated"))
                 .as("chance takes something away, not the second forager")
                 .isBetween(65.0, 80.0);
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** The mean of a quick and a slow forager is not that of two quick ones and a slow one. */
+    @ParameterizedTest
+    @CsvSource({
+        "Forager x 2; Big trailer x 6, false",
+        "Forager; Mule; Big trailer x 6, false",
+        "Forager x 2; Mule; Big trailer x 6, true"
+    })
+    void theMeanOfForagersOfSeveralKindsIsSaidToBeOne(String gang, boolean told) {
+        SeasonBook.Worked worked = farm(gang, null)
+                .sheet(
+                        "More machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Mule", "forager", 3.25, 5.5, 70))
+                .run();
+        assertThat(worked.messages().stream().filter(message -> message.contains("by the mean of the kinds")))
+                .hasSize(told ? 1 : 0);
+        assertThat(worked.number("trailers-needed")).isPositive();
         assertThat(worked.differences()).isEmpty();
     }
 
