@@ -103,7 +103,10 @@ final class GroupCommand implements Callable<Integer> {
         }
         if (to != null && !Files.isDirectory(to)) {
             throw new ParameterException(
-                    spec.commandLine(), "There is no folder '" + to + "' to write to; make it, or name another");
+                    spec.commandLine(),
+                    Files.exists(to)
+                            ? "'" + to + "' is a file; --to names the folder to write to"
+                            : "There is no folder '" + to + "' to write to; make it, or name another");
         }
     }
 

@@ -234,6 +234,8 @@ class GroupCommandTest {
         assertThat(Ran.rickyard("group", folder, "--to", folder).code()).isEqualTo(Exit.USAGE);
         assertThat(Ran.rickyard("group", folder, "--to", folder.resolve("none")).err())
                 .contains("There is no folder", "to write to");
+        assertThat(Ran.rickyard("group", folder, "--to", farm).err())
+                .contains("is a file; --to names the folder to write to");
         Path empty = Files.createDirectory(folder.resolve("empty"));
         Ran none = Ran.rickyard("group", empty);
         assertThat(none.code()).isEqualTo(Exit.REFUSED);
