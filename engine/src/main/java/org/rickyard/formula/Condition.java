@@ -125,7 +125,7 @@ public sealed interface Condition {
     }
 
     private static Expr cut(Expr expr) {
-        return Expr.call(Function.ROUND, expr, Expr.number(9));
+        return Expr.call(Function.ROUND, expr, Expr.number(Function.NOISE_DECIMALS));
     }
 
     /** Whether a word is this one. */

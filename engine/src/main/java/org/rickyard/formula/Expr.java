@@ -62,6 +62,11 @@ public sealed interface Expr {
         public Call {
             arguments = UnitChecker.arguments(function, arguments);
         }
+
+        /** Whether it does no more than take binary noise off a number. */
+        boolean isFreedOfNoise() {
+            return function == Function.ROUND && arguments.get(1).equals(number(Function.NOISE_DECIMALS));
+        }
     }
 
     /** The same value in another unit of the same dimension. */

@@ -138,6 +138,10 @@ public class WordsPrinter {
     }
 
     private String call(Expr.Call e) {
+        if (e.isFreedOfNoise()) {
+            // Who reads it would not put it into a calculator, where there is no such noise.
+            return print(e.arguments().get(0), ATOM);
+        }
         if (e.function() == Function.ROUND) {
             return print(e.arguments().get(0), ATOM) + " rounded to "
                     + print(e.arguments().get(1), ATOM) + " decimals";

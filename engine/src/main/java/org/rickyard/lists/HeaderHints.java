@@ -17,6 +17,7 @@ final class HeaderHints {
     private static final String UNIT = "unit";
 
     private static final String TASK = "task";
+    private static final String REF = "ref";
 
     /** Operations by all their words. */
     private static final Map<String, String> OPERATIONS = Vocabulary.wordsOf(Jobs.OPERATION);
@@ -81,6 +82,7 @@ final class HeaderHints {
         new CellsAgainstHeader(grid, headerRow, headers, findings).apply(match, headings);
         fieldsOrBlocks(match, headings);
         tasksThatAreNames(match, headings);
+        refsThatNothingFollows(match, headings);
         HeaderRow.Match units = match.with(headings);
         for (ListSpec.StandIn standIn : match.vocabulary().spec.hints().standIns()) {
             noteStandIn(standIn, match);
@@ -128,6 +130,19 @@ final class HeaderHints {
                     && HeaderText.of(headers[match.firstColumn() + i]).normal().equals(TASK)
                     && !holdsOperations(match.firstColumn() + i)) {
                 headings[i] = headings[i].as(Jobs.JOB, "");
+            }
+        }
+    }
+
+    /** A "Ref" is the name of a job where others come after it; else it may number every row, and part a tank mix. */
+    private void refsThatNothingFollows(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+        for (int i = 0; i < headings.length && match.places(Jobs.AFTER) == 0; i++) {
+            if (headings[i] != null
+                    && headings[i].isCertain()
+                    && headings[i].column() == Jobs.JOB
+                    && !headings[i].settled()
+                    && HeaderText.of(headers[match.firstColumn() + i]).normal().startsWith(REF)) {
+                headings[i] = null;
             }
         }
     }

@@ -112,6 +112,8 @@ class PrintedFormulaTest {
         assertThat(words(call(Function.ROUND_UP, value(X).over(Y)))).isEqualTo("rounded up (x ÷ y)");
         assertThat(words(Expr.least(value(X), value(Y)))).isEqualTo("least of (x; y)");
         assertThat(words(call(Function.ROUND, value(X).plus(Y), number(2)))).isEqualTo("(x + y) rounded to 2 decimals");
+        // Cut to nine decimals against binary noise, which is nothing to a reader.
+        assertThat(words(call(Function.ROUND, value(X).plus(Y), number(9)))).isEqualTo("(x + y)");
         assertThat(WordsPrinter.words(Condition.all(List.of(Condition.is(WORD, "heap"), new Condition.Given(X)))))
                 .isEqualTo("kind is heap and x is given");
         assertThat(WordsPrinter.words(new Condition.Not(new Condition.Blank(X))))

@@ -308,5 +308,11 @@ class HeaderHintsTest {
                 .row("Ref", "Job", "Where", "Operation", "Machine")
                 .row(17, "First cut", "grass", "mow", "Mower"));
         assertThat(named.rows(Jobs.LIST).text(Jobs.JOB, 0)).isEqualTo("First cut");
+        // Where nothing comes after anything, it may number the products of one tank mix.
+        FoundLists numbered = find(new SheetOf("Work list")
+                .row("Ref", "Where", "Operation", "Machine", "Product", "Dose (L/ha)")
+                .row("a", "Top", "spray", "Sprayer", "Alpha", 1)
+                .row("b", "Top", "spray", "Sprayer", "Beta", 1));
+        assertThat(numbered.rows(Jobs.LIST).has(Jobs.JOB)).isFalse();
     }
 }
