@@ -94,7 +94,7 @@ class BookPackageTest {
     @Test
     void aMissingFileAndAFolderAreRefused() {
         assertThat(refusal(folder.resolve("absent.xlsx")).reason()).isEqualTo(Reason.NOT_A_FILE);
-        assertThat(refusal(folder).reason()).isEqualTo(Reason.NOT_A_FILE);
+        assertThat(refusal(folder).reason()).isEqualTo(Reason.FOLDER);
     }
 
     @Test
@@ -102,7 +102,7 @@ class BookPackageTest {
         Path text = Files.writeString(folder.resolve("text.xlsx"), "Field,Area\nLong Acre,4\n");
         assertThat(refusal(text).reason()).isEqualTo(Reason.NOT_A_WORKBOOK);
         Path empty = Files.write(folder.resolve("empty.xlsx"), new byte[0]);
-        assertThat(refusal(empty).reason()).isEqualTo(Reason.NOT_A_WORKBOOK);
+        assertThat(refusal(empty).reason()).isEqualTo(Reason.EMPTY);
         Path old = folder.resolve("old.xlsx");
         try (HSSFWorkbook book = new HSSFWorkbook();
                 var out = Files.newOutputStream(old)) {
