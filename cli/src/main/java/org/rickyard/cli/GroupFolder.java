@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.rickyard.workbook.graft.SafeReplacement;
 
@@ -83,7 +82,7 @@ final class GroupFolder {
     }
 
     private void take(Path file) throws IOException {
-        String ending = ending(file);
+        String ending = OutputFile.ending(file);
         if (OTHER_KINDS.contains(ending)) {
             otherKinds.add(file);
         } else if (READ.contains(ending) && !SafeReplacement.isFormer(file)) {
@@ -95,12 +94,6 @@ final class GroupFolder {
     private static boolean isHidden(Path file) {
         String name = String.valueOf(file.getFileName());
         return name.startsWith(".") || name.startsWith("~$");
-    }
-
-    private static String ending(Path file) {
-        String name = String.valueOf(file.getFileName());
-        int dot = name.lastIndexOf('.');
-        return dot < 0 ? "" : name.substring(dot).toLowerCase(Locale.ROOT);
     }
 
     /** The workbooks to be recalculated. */

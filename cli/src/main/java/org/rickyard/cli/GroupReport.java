@@ -111,8 +111,7 @@ final class GroupReport {
             console.say("Each workbook's Status columns and its sheet Checks say what is withheld and why.");
         }
         if (all > 0) {
-            console.say(
-                    "Nothing here is a clearance: labels, local law, the maker's book and licensed practice decide.");
+            console.say(Report.NO_CLEARANCE);
         }
     }
 

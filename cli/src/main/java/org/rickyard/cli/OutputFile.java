@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.rickyard.workbook.graft.OutputException;
 import org.rickyard.workbook.graft.SafeReplacement;
 
@@ -25,6 +26,13 @@ final class OutputFile {
 
     private static OutputException failure(Path file, String reason) {
         return OutputException.of(file, new NoSuchFileException(file.toString(), null, reason));
+    }
+
+    /** The ending of a file's name with its point, in small letters: ".xlsx"; "" if it has none. */
+    static String ending(Path file) {
+        String name = String.valueOf(file.getFileName());
+        int dot = name.lastIndexOf('.');
+        return dot < 0 ? "" : name.substring(dot).toLowerCase(Locale.ROOT);
     }
 
     /** Whether two names lead to one file. */

@@ -13,6 +13,10 @@ import org.rickyard.run.Recalculation;
 
 /** What a run tells its reader: the answers that matter, what stands in the way of others, and where to look next. */
 final class Report {
+    /** What every report ends with. */
+    static final String NO_CLEARANCE =
+            "Nothing here is a clearance: labels, local law, the maker's book and licensed practice decide.";
+
     private static final int MOST_LINES = 10;
 
     private final Console console;
@@ -72,7 +76,7 @@ final class Report {
             console.say(cautions + (cautions == 1 ? " caution stands" : " cautions stand") + " on the sheet "
                     + sheet("Checks") + ".");
         }
-        console.say("Nothing here is a clearance: labels, local law, the maker's book and licensed practice decide.");
+        console.say(NO_CLEARANCE);
     }
 
     private void more(int count, String what) {

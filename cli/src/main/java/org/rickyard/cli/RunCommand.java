@@ -2,7 +2,6 @@ package org.rickyard.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.rickyard.run.Recalculation;
 import org.rickyard.run.RunOptions;
@@ -115,18 +114,13 @@ final class RunCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "--to names the workbook itself; leave --to out to write in place, or name another file");
         }
-        if (to != null && !ending(to).equals(ending(book))) {
+        if (to != null && !OutputFile.ending(to).equals(OutputFile.ending(book))) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "The name after --to should end in " + ending(book) + " as the workbook's does; with another ending"
+                    "The name after --to should end in " + OutputFile.ending(book)
+                            + " as the workbook's does; with another ending"
                             + " spreadsheet programs will not open it");
         }
-    }
-
-    private static String ending(Path file) {
-        String name = String.valueOf(file.getFileName());
-        int dot = name.lastIndexOf('.');
-        return dot < 0 ? "" : name.substring(dot).toLowerCase(Locale.ROOT);
     }
 
     private int write(RunOptions options) throws RefusedException, IOException {

@@ -123,13 +123,13 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
     private static Unit powerIn(String header) {
         Unit found = null;
         for (String word : Words.normal(header).split(" ")) {
-            boolean power = UnitText.read(word, CustomaryUnits.UNSET) instanceof UnitText.Known known
-                    && known.unit().isCompatible(Units.KW);
-            Unit unit = power ? ((UnitText.Known) UnitText.read(word, CustomaryUnits.UNSET)).unit() : null;
-            if (unit != null && found != null && !unit.isSameScale(found)) {
-                return null;
+            if (UnitText.read(word, CustomaryUnits.UNSET) instanceof UnitText.Known known
+                    && known.unit().isCompatible(Units.KW)) {
+                if (found != null && !found.isSameScale(known.unit())) {
+                    return null;
+                }
+                found = known.unit();
             }
-            found = unit == null ? found : unit;
         }
         return found;
     }
