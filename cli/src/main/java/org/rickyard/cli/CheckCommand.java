@@ -61,8 +61,7 @@ final class CheckCommand implements Callable<Integer> {
         try (JsonOption.Output document = json.begin(console, book);
                 BookPackage open = Opening.open(book)) {
             Recalculation run = Opening.reckon(book, open, RunOptions.usual(), console);
-            if (Opening.holdsNothing(open, run)) {
-                Opening.nothingToDo(run, console);
+            if (Opening.nothingToDo(open, run, console)) {
                 return Exit.REFUSED;
             }
             document.write(run);

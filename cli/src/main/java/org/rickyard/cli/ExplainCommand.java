@@ -54,8 +54,7 @@ final class ExplainCommand implements Callable<Integer> {
     public Integer call() throws RefusedException, IOException {
         try (BookPackage open = Opening.open(book)) {
             Recalculation run = Opening.reckon(book, open, RunOptions.usual(), console);
-            if (Opening.holdsNothing(open, run)) {
-                Opening.nothingToDo(run, console);
+            if (Opening.nothingToDo(open, run, console)) {
                 return Exit.REFUSED;
             }
             Explanation explanation = ExplainedCell.of(run, cell);

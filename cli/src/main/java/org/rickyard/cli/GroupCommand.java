@@ -113,6 +113,7 @@ final class GroupCommand implements Callable<Integer> {
     /** Recalculates one workbook; the exit code that it would have by itself. */
     private int reckoned(GroupFolder group, Path book, GroupReport report) {
         try {
+            Opening.refuseIfUnreadable(book);
             return dryRun ? looked(book, report) : written(group, book, report);
         } catch (OutOfMemoryError full) {
             sayWhich(group, book);
@@ -132,7 +133,6 @@ final class GroupCommand implements Callable<Integer> {
     }
 
     private int looked(Path book, GroupReport report) throws RefusedException, IOException {
-        Opening.refuseIfUnreadable(book);
         try (BookPackage open = Opening.open(book)) {
             Recalculation run = Opening.reckon(book, open, RunOptions.usual(), console);
             if (Opening.holdsNothing(open, run)) {

@@ -64,8 +64,17 @@ final class Opening {
         return run.plan().lists().places().isEmpty() && !Recalculation.holdsOurSheets(open);
     }
 
-    /** Says that it {@link #holdsNothing}. */
-    static void nothingToDo(Recalculation run, Console console) {
+    /** Whether it {@link #holdsNothing}, which is said. */
+    static boolean nothingToDo(BookPackage open, Recalculation run, Console console) {
+        boolean nothing = holdsNothing(open, run);
+        if (nothing) {
+            sayNothingToDo(run, console);
+        }
+        return nothing;
+    }
+
+    /** Says that a workbook {@link #holdsNothing}. */
+    static void sayNothingToDo(Recalculation run, Console console) {
         console.insist(
                 "\"" + run.workbook() + "\" holds no list that can be read: no sheet has headers such as Field and"
                         + " Area, or Machine and Type. Nothing was written.");

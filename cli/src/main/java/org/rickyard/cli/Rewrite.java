@@ -42,11 +42,11 @@ record Rewrite(Recalculation run, Optional<Done> done) {
     /**
      * Recalculates a workbook.
      *
+     * @param book one that {@link Opening#refuseIfUnreadable} has let pass, before anything was prepared beside it
      * @param goal the workbook itself, or the file that is to hold its results
      */
     static Rewrite of(Path book, Path goal, RunOptions options, Console console, Alongside alongside)
             throws RefusedException, IOException {
-        Opening.refuseIfUnreadable(book);
         try (SafeReplacement replacement = OutputFile.begin(goal)) {
             if (!goal.equals(book)) {
                 replacement.madeFrom(book);

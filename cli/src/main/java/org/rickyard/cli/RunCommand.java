@@ -130,7 +130,7 @@ final class RunCommand implements Callable<Integer> {
             Rewrite rewrite = Rewrite.of(book, goal, options, console, document::write);
             Recalculation run = rewrite.run();
             if (rewrite.done().isEmpty()) {
-                Opening.nothingToDo(run, console);
+                Opening.sayNothingToDo(run, console);
                 return Exit.REFUSED;
             }
             document.commit();
@@ -149,8 +149,7 @@ final class RunCommand implements Callable<Integer> {
         try (BookPackage open = Opening.open(book);
                 JsonOption.Output document = json.begin(console, book, goal)) {
             Recalculation run = Opening.reckon(book, open, options, console);
-            if (Opening.holdsNothing(open, run)) {
-                Opening.nothingToDo(run, console);
+            if (Opening.nothingToDo(open, run, console)) {
                 return Exit.REFUSED;
             }
             document.write(run);

@@ -132,7 +132,7 @@ final class ColumnReader {
         if (column.unit != null) {
             cell.isIn(unitOf(row));
         }
-        if (isBlank(sheetRow, binding.sheetColumn())) {
+        if (isBlank(kind, sheetRow, binding.sheetColumn())) {
             return State.BLANK;
         }
         if (binding.asked()) {
@@ -187,7 +187,10 @@ final class ColumnReader {
     }
 
     private boolean isBlank(int sheetRow, int sheetColumn) {
-        Grid.Kind kind = grid.kind(sheetRow, sheetColumn);
+        return isBlank(grid.kind(sheetRow, sheetColumn), sheetRow, sheetColumn);
+    }
+
+    private boolean isBlank(Grid.Kind kind, int sheetRow, int sheetColumn) {
         return kind == Grid.Kind.BLANK || kind == Grid.Kind.TEXT && isBlankText(grid.text(sheetRow, sheetColumn));
     }
 
