@@ -1,5 +1,6 @@
 package org.rickyard.plan;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -113,6 +114,19 @@ public final class LinkCells {
             }
         }
         return false;
+    }
+
+    /** The columns of the client's before which this one is linked to a later one only where they are blank. */
+    List<ColumnSpec> comingBeforeOthers() {
+        List<ColumnSpec> before = new ArrayList<>();
+        boolean later = false;
+        for (int i = columns.length - 1; i >= 0; i--) {
+            if (columns[i] != null && later) {
+                before.add(places.get(i).column());
+            }
+            later |= columns[i] != null;
+        }
+        return before;
     }
 
     /** Whether there is a cell behind this row at all. */
