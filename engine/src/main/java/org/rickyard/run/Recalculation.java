@@ -143,7 +143,7 @@ public final class Recalculation {
                 ours.release(id, OurSheets.Kept.UNRECORDED);
                 continue;
             }
-            if (HandMarks.on(book, entry.getValue())) {
+            if (HandMarks.on(book, entry.getValue(), state.notes(id))) {
                 ours.release(id, OurSheets.Kept.CHANGED);
                 continue;
             }
