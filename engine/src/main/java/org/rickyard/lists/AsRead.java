@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,19 +74,24 @@ public final class AsRead {
     private final FoundLists lists;
     private final Set<ColumnSpec> decided;
     private final Set<ColumnSpec> exact;
+    private final Map<ColumnSpec, BitSet> places;
     private final Map<FoundTable, TreeMap<Integer, How>> tables = new IdentityHashMap<>();
     private final List<FoundTable> inOrder = new ArrayList<>();
     private final Map<FoundTable, Set<CellAddress>> above = new IdentityHashMap<>();
+    /** Of columns that count in some rows only, the rows of the sheet. */
+    private final Map<FoundTable, Map<Integer, BitSet>> onlyIn = new IdentityHashMap<>();
 
     /**
      * Of lists.
      *
      * @param decided columns of numbers that decide, by being typed or not, what is worked out
+     * @param places columns of numbers that decide so in these rows of their lists only
      * @param exact columns of numbers by which rows belong together
      */
-    public AsRead(FoundLists lists, Set<ColumnSpec> decided, Set<ColumnSpec> exact) {
+    public AsRead(FoundLists lists, Set<ColumnSpec> decided, Map<ColumnSpec, BitSet> places, Set<ColumnSpec> exact) {
         this.lists = lists;
         this.decided = decided;
+        this.places = places;
         this.exact = exact;
         for (ListSpec spec : Lists.ALL) {
             if (lists.rows(spec) instanceof FoundRows rows) {
@@ -107,15 +114,27 @@ public final class AsRead {
         for (ColumnSpec column : spec.columns()) {
             List<Binding> bindings = bound.bindings().getOrDefault(column, List.of());
             How how = how(column, rows.column(column), bindings.size());
-            for (Binding binding : bindings) {
-                if (how != null) {
+            if (how != null) {
+                for (Binding binding : bindings) {
                     columns.merge(binding.sheetColumn(), how, (one, other) -> one.ordinal() == 0 ? one : other);
                 }
+            } else if (bindings.size() == 1 && places.containsKey(column)) {
+                only(table, bindings.get(0).sheetColumn(), rows, index, places.get(column));
             }
             if (bound.wordsAt().containsKey(column)) {
                 above.computeIfAbsent(
                                 table, t -> new TreeSet<>((a, b) -> a.toString().compareTo(b.toString())))
                         .add(bound.wordsAt().get(column));
+            }
+        }
+    }
+
+    private void only(FoundTable table, int sheetColumn, FoundRows rows, int index, BitSet listRows) {
+        BitSet here =
+                onlyIn.computeIfAbsent(table, t -> new HashMap<>()).computeIfAbsent(sheetColumn, c -> new BitSet());
+        for (int row = listRows.nextSetBit(0); row >= 0; row = listRows.nextSetBit(row + 1)) {
+            if (rows.tableOf[row] == index) {
+                here.set(rows.sheetRow[row]);
             }
         }
     }
@@ -153,11 +172,23 @@ public final class AsRead {
             for (int row = table.headerRow; row < first; row++) {
                 lines(list, table.grid, row, headers, taker);
             }
+            TreeMap<Integer, How> always = tables.get(table);
+            Map<Integer, BitSet> sometimes = new HashMap<>(onlyIn.getOrDefault(table, Map.of()));
+            sometimes.keySet().removeAll(always.keySet());
+            TreeMap<Integer, How> all = new TreeMap<>(always);
+            sometimes.keySet().forEach(column -> all.put(column, How.ANY_NUMBER));
             List<Part> parts = new ArrayList<>();
-            tables.get(table).forEach((column, how) -> parts.add(new Part(column, how)));
+            all.forEach((column, how) -> parts.add(new Part(column, how)));
             int last = table.count() == 0 ? first : table.row(table.count() - 1) + 1;
             for (int row = first; row <= last; row++) {
-                lines(list, table.grid, row, parts, taker);
+                int here = row;
+                List<Part> ofRow = sometimes.isEmpty()
+                        ? parts
+                        : parts.stream()
+                                .filter(part -> !sometimes.containsKey(part.column())
+                                        || sometimes.get(part.column()).get(here))
+                                .toList();
+                lines(list, table.grid, row, ofRow, taker);
             }
         }
     }

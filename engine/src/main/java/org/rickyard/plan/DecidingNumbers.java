@@ -1,7 +1,10 @@
 package org.rickyard.plan;
 
+import java.util.BitSet;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.Clamps;
@@ -45,17 +48,22 @@ final class DecidingNumbers {
 
     private DecidingNumbers() {}
 
-    /** Those that decide by being typed or not, in a workbook with these tables. */
-    static Set<ColumnSpec> decided(Collection<ResultTable> tables) {
-        Set<ColumnSpec> decided = new HashSet<>(ROWS);
+    /** Those that bring rows by being typed. */
+    static Set<ColumnSpec> bringRows() {
+        return ROWS;
+    }
+
+    /** Those that decide which of several cells a link goes to, and in which rows of their lists. */
+    static Map<ColumnSpec, BitSet> places(Collection<ResultTable> tables) {
+        Map<ColumnSpec, BitSet> deciding = new HashMap<>();
         for (ResultTable table : tables) {
             for (TableColumn column : table.spec().columns()) {
-                if (column instanceof TableColumn.Link link && table.links(link.symbol()) != null) {
-                    decided.addAll(table.links(link.symbol()).comingBeforeOthers());
+                if (column instanceof TableColumn.Link link && link.places().size() > 1 && table.rows() > 0) {
+                    table.links(link.symbol()).markDeciding(deciding);
                 }
             }
         }
-        return decided;
+        return deciding;
     }
 
     /**

@@ -1,8 +1,9 @@
 package org.rickyard.plan;
 
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.rickyard.formula.Scaling;
 import org.rickyard.formula.Symbol;
@@ -116,17 +117,33 @@ public final class LinkCells {
         return false;
     }
 
-    /** The columns of the client's before which this one is linked to a later one only where they are blank. */
-    List<ColumnSpec> comingBeforeOthers() {
-        List<ColumnSpec> before = new ArrayList<>();
-        boolean later = false;
-        for (int i = columns.length - 1; i >= 0; i--) {
-            if (columns[i] != null && later) {
-                before.add(places.get(i).column());
+    /**
+     * Marks, by column and row of the client's list, the cells that would send a link elsewhere if they were filled or
+     * emptied: a blank before the cell that is linked to, and that cell itself where a later one has something too.
+     */
+    void markDeciding(Map<ColumnSpec, BitSet> deciding) {
+        for (int row = 0; row < chosen.length; row++) {
+            for (int i = 0; i < columns.length && chosen[row] >= 0; i++) {
+                if (columns[i] != null
+                        && listRows[i][row] >= 0
+                        && (i < chosen[row] || i == chosen[row] && fallsBack(i, row))) {
+                    deciding.computeIfAbsent(places.get(i).column(), c -> new BitSet())
+                            .set(listRows[i][row]);
+                }
             }
-            later |= columns[i] != null;
         }
-        return before;
+    }
+
+    private boolean fallsBack(int place, int row) {
+        for (int i = place + 1; i < columns.length; i++) {
+            if (columns[i] != null && listRows[i][row] >= 0) {
+                ListRows.State state = columns[i].state(listRows[i][row]);
+                if (state != ListRows.State.BLANK && state != ListRows.State.NO_COLUMN) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Whether there is a cell behind this row at all. */

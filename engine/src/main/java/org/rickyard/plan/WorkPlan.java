@@ -120,7 +120,11 @@ public final class WorkPlan {
 
     /** What of the lists only a run can read anew. */
     public AsRead asRead() {
-        return new AsRead(lists, DecidingNumbers.decided(tables.values()), DecidingNumbers.exact(mixesInRows));
+        return new AsRead(
+                lists,
+                DecidingNumbers.bringRows(),
+                DecidingNumbers.places(tables.values()),
+                DecidingNumbers.exact(mixesInRows));
     }
 
     /** The constants reckoned with. */
