@@ -116,7 +116,7 @@ public record BalanceCheck(String what, List<Part> one, List<Part> other) {
             checks.add(new BalanceCheck(
                     "Product: tankful by tankful = block by block (all units); run again where it fails",
                     List.of(whole(fills, TankLoads.PRODUCT)),
-                    List.of(above(plan.table("tank-mix"), TankPlan.PRODUCT_FOR_BLOCK, TankPlan.PRODUCT_FULL))));
+                    List.of(above(plan.table("tank-mix"), TankPlan.PRODUCT_FOR_BLOCK, TankPlan.PRODUCT_EVEN))));
         }
         if (clamps.rows() > 0 && crop.rows() > 0) {
             checks.add(new BalanceCheck(
