@@ -1,7 +1,9 @@
 package org.rickyard.plan;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.rickyard.formula.Scaling;
 import org.rickyard.formula.Symbol;
@@ -108,6 +110,35 @@ public final class LinkCells {
                 if (cell.isPresent()
                         && cell.get().column() == sheetColumn
                         && cell.get().sheet().equalsIgnoreCase(sheet)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Marks, by column and row of the client's list, the cells that would send a link elsewhere if they were filled or
+     * emptied: a blank before the cell that is linked to, and that cell itself where a later one has something too.
+     */
+    void markDeciding(Map<ColumnSpec, BitSet> deciding) {
+        for (int row = 0; row < chosen.length; row++) {
+            for (int i = 0; i < columns.length && chosen[row] >= 0; i++) {
+                if (columns[i] != null
+                        && listRows[i][row] >= 0
+                        && (i < chosen[row] || i == chosen[row] && fallsBack(i, row))) {
+                    deciding.computeIfAbsent(places.get(i).column(), c -> new BitSet())
+                            .set(listRows[i][row]);
+                }
+            }
+        }
+    }
+
+    private boolean fallsBack(int place, int row) {
+        for (int i = place + 1; i < columns.length; i++) {
+            if (columns[i] != null && listRows[i][row] >= 0) {
+                ListRows.State state = columns[i].state(listRows[i][row]);
+                if (state != ListRows.State.BLANK && state != ListRows.State.NO_COLUMN) {
                     return true;
                 }
             }

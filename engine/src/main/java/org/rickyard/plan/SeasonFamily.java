@@ -99,6 +99,9 @@ final class SeasonFamily {
                         .with(Role.TRACTOR, machines, tractor)
                         .with(SeasonFit.START, days(slots, true))
                         .with(SeasonFit.FINISH, days(slots, false))
+                        .with(
+                                SeasonFit.PLANNED_WITH,
+                                planned.stream().mapToDouble(DayPlan.Job::days).toArray())
                         .with(SeasonFit.WAITS_FOR, waits)
                         .with(SeasonFit.NOT_PLANNED, why),
                 NO_WINDOWS);

@@ -132,10 +132,34 @@ final class SeasonTables {
                 RULES);
     }
 
-    private static final List<CautionRule> PLAN_RULES = List.of(new CautionRule(
-            Severity.CAUTION,
-            Condition.compare(Expr.value(SeasonFit.DAYS_LATE), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.D)),
-            "the plan ends after the latest day."));
+    /** Of a day: what makes no other plan. */
+    private static final Expr SAME_DAYS = new Expr.AsUnit(Expr.number(0.001), Units.D);
+
+    private static final List<CautionRule> PLAN_RULES = List.of(
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(
+                            Expr.value(SeasonFit.DAYS_LATE), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.D)),
+                    "the plan ends after the latest day."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.any(List.of(
+                            Condition.compare(
+                                    Expr.value(SeasonFit.CALENDAR).minus(Expr.value(SeasonFit.PLANNED_WITH)),
+                                    Relation.MORE,
+                                    SAME_DAYS),
+                            Condition.compare(
+                                    Expr.value(SeasonFit.PLANNED_WITH).minus(Expr.value(SeasonFit.CALENDAR)),
+                                    Relation.MORE,
+                                    SAME_DAYS))),
+                    "the job takes other days now than it was planned with: run again."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            new Condition.Given(SeasonFit.PLANNED_WITH),
+                            new Condition.Not(new Condition.Given(SeasonFit.CALENDAR)))),
+                    "the days the job takes are withheld now, and were not when it was planned: see Season, and run"
+                            + " again."));
 
     /** One row per job and machine or gang, with its days. */
     static final TableSpec PLAN = new TableSpec(
@@ -162,7 +186,8 @@ final class SeasonTables {
                             TableColumn.Method.result(SeasonFit.FINISH, DayPlan.LAST_DAY, SeasonFit.NOT_PLANNED),
                             new TableColumn.Method(SeasonFit.WAITS_FOR, DayPlan.WAITING, false),
                             new TableColumn.Method(SeasonFit.NOT_PLANNED, DayPlan.UNPLANNED, false),
-                            new TableColumn.Calculated(SeasonFit.LATE, true)),
+                            new TableColumn.Calculated(SeasonFit.LATE, true),
+                            new TableColumn.Method(SeasonFit.PLANNED_WITH, DayPlan.PLANNED_WITH, false)),
                     PLAN_RULES),
             List.of(new TableSpec.TotalName(SeasonFit.DAYS_LATE, "Rickyard_days_late")),
             List.of("The plan stands as it was when the workbook was run; run it again after a change. It counts on the"

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.rickyard.formula.Constant;
+import org.rickyard.lists.AsRead;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -21,6 +22,7 @@ public final class WorkPlan {
     private final ConstantsInForce constants;
     private final boolean hasJobs;
     private OwnUnits ownUnits;
+    private boolean mixesInRows;
 
     private WorkPlan(FoundLists lists) {
         this.lists = lists;
@@ -83,6 +85,7 @@ public final class WorkPlan {
 
     private void build(PlanContext.Extent extent, JobLines jobLines) {
         ownUnits = new OwnUnits(lists, jobLines.lines());
+        mixesInRows = jobLines.blocks().stream().anyMatch(block -> block.jobs().size() > 1);
         PlanContext context = new PlanContext(lists, constants, findings, extent, ownUnits);
         context.measureInputs();
         ClampFamily silage = new ClampFamily(context);
@@ -113,6 +116,15 @@ public final class WorkPlan {
     /** The lists it was made from. */
     public FoundLists lists() {
         return lists;
+    }
+
+    /** What of the lists only a run can read anew. */
+    public AsRead asRead() {
+        return new AsRead(
+                lists,
+                DecidingNumbers.bringRows(),
+                DecidingNumbers.places(tables.values()),
+                DecidingNumbers.exact(mixesInRows));
     }
 
     /** The constants reckoned with. */

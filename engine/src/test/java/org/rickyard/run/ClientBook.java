@@ -97,6 +97,16 @@ public final class ClientBook implements AutoCloseable {
                 .getNumericCellValue();
     }
 
+    /** The number or text that stands in a cell; null if it is empty or not there. */
+    public Object content(CellAddress address) {
+        Row row = workbook.getSheet(address.sheet()).getRow(address.row());
+        Cell cell = row == null ? null : row.getCell(address.column());
+        if (cell == null || cell.getCellType() == CellType.BLANK) {
+            return null;
+        }
+        return cell.getCellType() == CellType.NUMERIC ? (Object) cell.getNumericCellValue() : cell.getStringCellValue();
+    }
+
     private void put(Cell cell, Object value) {
         if (cell.getCellType() == CellType.FORMULA) {
             cell.removeFormula();

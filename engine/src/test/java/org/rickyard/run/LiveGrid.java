@@ -11,6 +11,7 @@ import org.apache.poi.ss.formula.eval.NumberEval;
 import org.apache.poi.ss.formula.eval.StringEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
@@ -50,13 +51,25 @@ final class LiveGrid implements AutoCloseable {
         return book.poi().getSheetIndex(address.sheet());
     }
 
-    /** Puts something into a client's cell of a number. */
+    /** Puts something into a client's cell. */
     void spoil(CellAddress address, Object value) {
-        kept.putIfAbsent(address, book.number(address));
+        if (!kept.containsKey(address)) {
+            kept.put(address, book.content(address));
+        }
         set(address, value);
     }
 
-    /** Gives every spoilt cell its number back. */
+    /** What a formula cell outside the tables shows now. */
+    Object value(CellAddress address) {
+        return value(calculated.value(calculated.cell(sheet(address), address.row(), address.column())));
+    }
+
+    /** A sheet as POI holds it, with the values stored. */
+    Sheet sheet(String name) {
+        return book.poi().getSheet(name);
+    }
+
+    /** Gives every spoilt cell back what stood in it. */
     void mend() {
         kept.forEach(this::set);
         kept.clear();

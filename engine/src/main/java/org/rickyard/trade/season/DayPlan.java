@@ -75,6 +75,9 @@ public final class DayPlan {
     /** Why a job has no place. */
     public static final Method UNPLANNED =
             new Method("not-planned-because", "what the plan lacks to place the job", SCHEDULING, List.of());
+    /** What it was made from, so that a change since then can be told. */
+    public static final Method PLANNED_WITH =
+            new Method("days-planned-with", "the days it took when the workbook was run", SCHEDULING, List.of());
     /** Jobs that want one machine on the same days. */
     public static final Method DOUBLE_BOOKING = new Method(
             "double-booking",

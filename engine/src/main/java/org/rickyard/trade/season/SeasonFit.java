@@ -43,6 +43,10 @@ public final class SeasonFit {
     public static final Symbol START = Symbol.date("planned start");
     /** Last day planned. */
     public static final Symbol FINISH = Symbol.date("planned finish");
+    /** The days it took when the plan was made. */
+    public static final Symbol PLANNED_WITH = Symbol.number("days it was planned with", Units.D)
+            .possible(Range.POSITIVE)
+            .decimals(1);
     /** Days after the latest. */
     public static final Symbol DAYS_LATE =
             Symbol.number("days late", Units.D).possible(Range.NOT_NEGATIVE).decimals(0);

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -27,11 +28,13 @@ final class KeptFormer {
     static KeptFormer of(Path target, Predicate<Path> isReplaceable) throws IOException {
         for (int number = 1; ; number++) {
             Path candidate = target.resolveSibling(name(target.getFileName().toString(), number));
-            boolean there = Files.exists(candidate);
-            if (there && Files.isRegularFile(candidate) && Files.mismatch(candidate, target) == -1) {
+            boolean there = Files.exists(candidate, LinkOption.NOFOLLOW_LINKS);
+            // A link keeps nothing: it may lead to the very file that is about to be replaced.
+            boolean file = Files.isRegularFile(candidate, LinkOption.NOFOLLOW_LINKS);
+            if (file && Files.mismatch(candidate, target) == -1) {
                 return new KeptFormer(candidate, false);
             }
-            if (!there || Files.isRegularFile(candidate) && isReplaceable.test(candidate)) {
+            if (!there || file && isReplaceable.test(candidate)) {
                 keep(target, candidate);
                 return new KeptFormer(candidate, !there);
             }

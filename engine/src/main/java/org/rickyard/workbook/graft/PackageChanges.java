@@ -3,6 +3,7 @@ package org.rickyard.workbook.graft;
 import java.io.IOException;
 import java.nio.channels.SeekableByteChannel;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -92,19 +93,27 @@ final class PackageChanges {
 
     private long assemble(SeekableByteChannel target, BlockPacker packer) throws IOException {
         Map<String, SheetContent> left = new LinkedHashMap<>(contents);
+        Map<String, ZipArchiveEntry> awaited = new HashMap<>();
         ZipAssembler zip = new ZipAssembler(target);
         for (ZipArchiveEntry entry : source.entries()) {
             String key = PartNames.key(entry.getName());
             SheetContent content = last.contains(key) ? null : left.remove(key);
             if (content != null) {
-                zip.add(entry.getName(), content, packer);
-            } else if (!dropped.contains(key) && !last.contains(key)) {
+                zip.replace(entry, content, packer);
+            } else if (last.contains(key)) {
+                awaited.put(key, entry);
+            } else if (!dropped.contains(key)) {
                 zip.copy(source, entry);
             }
         }
         for (boolean atLast : new boolean[] {false, true}) {
             for (Map.Entry<String, SheetContent> each : left.entrySet()) {
-                if (last.contains(each.getKey()) == atLast) {
+                ZipArchiveEntry former = awaited.get(each.getKey());
+                if (last.contains(each.getKey()) != atLast) {
+                    continue;
+                } else if (former != null) {
+                    zip.replace(former, each.getValue(), packer);
+                } else {
                     zip.add(names.get(each.getKey()), each.getValue(), packer);
                 }
             }

@@ -6,7 +6,9 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -68,9 +70,11 @@ public final class Verification {
     }
 
     private void foreignParts() throws IOException {
-        Map<String, ZipArchiveEntry> there = new HashMap<>();
+        // Folders may be listed twice. Of parts that are copied, the very letters of the name are compared, too.
+        Map<String, Deque<ZipArchiveEntry>> there = new HashMap<>();
         for (ZipArchiveEntry entry : target.entries()) {
-            there.put(entry.getName(), entry);
+            there.computeIfAbsent(PartNames.key(entry.getName()), key -> new ArrayDeque<>())
+                    .add(entry);
         }
         Set<String> ours = keys(report.written());
         Set<String> changed = new HashSet<>(ours);
@@ -78,7 +82,7 @@ public final class Verification {
         Set<String> removed = keys(report.removed());
         for (ZipArchiveEntry entry : source.entries()) {
             String key = PartNames.key(entry.getName());
-            ZipArchiveEntry copy = there.remove(entry.getName());
+            ZipArchiveEntry copy = there.getOrDefault(key, new ArrayDeque<>()).poll();
             if (removed.contains(key) ? copy != null : copy == null) {
                 throw failure(name, "the part " + entry.getName() + (copy == null ? " is missing" : " is still there"));
             }
@@ -86,9 +90,9 @@ public final class Verification {
                 compare(entry, copy);
             }
         }
-        for (String rest : there.keySet()) {
-            if (!ours.contains(PartNames.key(rest))) {
-                throw failure(name, "the part " + rest + " was not planned");
+        for (Map.Entry<String, Deque<ZipArchiveEntry>> rest : there.entrySet()) {
+            if (!rest.getValue().isEmpty() && !ours.contains(rest.getKey())) {
+                throw failure(name, "the part " + rest.getKey() + " was not planned");
             }
         }
     }

@@ -111,9 +111,22 @@ final class ZipAssembler {
 
     /** Writes an entry of ours. */
     void add(String name, SheetContent content, BlockPacker packer) throws IOException {
-        long offset = channel.position();
         byte[] bytes = name.getBytes(StandardCharsets.UTF_8);
-        int flags = bytes.length == name.length() ? 0 : NAME_IS_UTF8;
+        add(bytes, bytes.length == name.length() ? 0 : NAME_IS_UTF8, content, packer);
+    }
+
+    /** Writes an entry in the place of one of the source, its name as it is spelt there to the byte. */
+    void replace(ZipArchiveEntry former, SheetContent content, BlockPacker packer) throws IOException {
+        byte[] name = former.getRawName();
+        boolean plain = true;
+        for (byte letter : name) {
+            plain &= letter >= 0;
+        }
+        add(name, plain ? 0 : former.getRawFlag() & NAME_IS_UTF8, content, packer);
+    }
+
+    private void add(byte[] bytes, int flags, SheetContent content, BlockPacker packer) throws IOException {
+        long offset = channel.position();
         Header open = ours(bytes, flags, 0, 0, 0, offset);
         writeLocal(open);
         OutputStream sink = new ChannelStream();
@@ -121,7 +134,7 @@ final class ZipAssembler {
             content.write(deflater);
             deflater.finish();
             if (deflater.size() > LIMIT || deflater.packedSize() > LIMIT) {
-                throw new OutputException(OutputException.Reason.TOO_LARGE, name);
+                throw new OutputException(OutputException.Reason.TOO_LARGE, new String(bytes, StandardCharsets.UTF_8));
             }
             headers.add(ours(bytes, flags, deflater.checksum(), deflater.packedSize(), deflater.size(), offset));
         }

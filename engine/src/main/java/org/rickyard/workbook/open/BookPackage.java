@@ -186,7 +186,7 @@ public final class BookPackage implements PartSource, Closeable {
                 throw new RefusedException(Reason.STRICT, displayName);
             }
         }
-        return entry(part).getName();
+        return existing(part);
     }
 
     private void refuseDoctypeInStyles() throws RefusedException, IOException {
@@ -291,7 +291,7 @@ public final class BookPackage implements PartSource, Closeable {
     /** The spelling of the entry, where there is one: targets may differ in case and in %20. */
     private String existing(String part) {
         ZipArchiveEntry entry = directory.find(part);
-        return entry == null ? part : PartNames.resolve("", entry.getName());
+        return entry == null ? part : PartNames.ofEntry(entry.getName());
     }
 
     /**

@@ -10,10 +10,15 @@ import java.util.Locale;
 public final class PartNames {
     private PartNames() {}
 
-    /** What two names must share to mean the same part: case and the kind of slash do not count. */
+    /** What two names must share to mean the same part: case, the kind of slash and %20 and the like do not count. */
     public static String key(String name) {
-        String key = name.replace('\\', '/').toLowerCase(Locale.ROOT);
-        return key.startsWith("/") ? key.substring(1) : key;
+        return ofEntry(decoded(name)).toLowerCase(Locale.ROOT);
+    }
+
+    /** The name of the part that an entry holds: some programs write entries with a leading slash, or backslashes. */
+    static String ofEntry(String name) {
+        String part = name.replace('\\', '/');
+        return part.startsWith("/") ? part.substring(1) : part;
     }
 
     /** The folder of a part with its slash at the end, or "" at the top. */
@@ -61,8 +66,8 @@ public final class PartNames {
         return path.toString();
     }
 
-    /** The name with %20 and the like read out, for packages whose entries carry the plain letters. */
-    static String decoded(String part) {
+    /** The name with %20 and the like read out: either of a target and its entry may carry the plain letters. */
+    private static String decoded(String part) {
         if (part.indexOf('%') < 0) {
             return part;
         }

@@ -73,8 +73,7 @@ final class ZipDirectory {
     }
 
     ZipArchiveEntry find(String part) {
-        ZipArchiveEntry entry = byKey.get(PartNames.key(part));
-        return entry != null ? entry : byKey.get(PartNames.key(PartNames.decoded(part)));
+        return byKey.get(PartNames.key(part));
     }
 
     /**

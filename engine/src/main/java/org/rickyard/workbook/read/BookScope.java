@@ -15,8 +15,8 @@ import org.rickyard.workbook.open.SheetRef;
  * workbooks stay unknown.
  */
 public final class BookScope {
-    /** Names that lead to names that lead to names: deeper than this they are in a circle. */
-    private static final int DEEPEST = 20;
+    /** Nobody writes names that lead so deep; what is nested deeper takes more room than a thread has. */
+    static final int DEEPEST = 500;
 
     private final List<String> sheets = new ArrayList<>();
     private final Map<String, Integer> positions = new HashMap<>();
@@ -79,10 +79,10 @@ public final class BookScope {
     }
 
     void visit(String formula, CellAddress at, AreaSink sink) {
-        visit(formula, at, sink, 0);
+        visit(formula, at, sink, new NamesMet(), 0);
     }
 
-    private void visit(String formula, CellAddress at, AreaSink sink, int depth) {
+    private void visit(String formula, CellAddress at, AreaSink sink, NamesMet met, int depth) {
         FormulaTokens tokens = new FormulaTokens(formula);
         while (tokens.next()) {
             switch (tokens.kind()) {
@@ -100,8 +100,8 @@ public final class BookScope {
                         break;
                     }
                     String meaning = nameFormula(tokens.sheet(), tokens.name(), at.sheet());
-                    if (meaning != null && depth < DEEPEST) {
-                        visit(meaning, at, sink, depth + 1);
+                    if (meaning != null && depth < DEEPEST && met.add(meaning)) {
+                        visit(meaning, at, sink, met, depth + 1);
                     } else if (meaning == null) {
                         visitTable(tokens.name(), "[]", at, sink);
                     }

@@ -21,7 +21,6 @@ public final class FormulaRefs {
     /** How our defined names begin. */
     public static final String OUR_NAMES = "Rickyard_";
 
-    private static final int DEEPEST = 20;
     /** Two sheet names of 31 characters, their apostrophes doubled, with a colon between. */
     private static final int LONGEST_SPAN = 126;
 
@@ -58,7 +57,7 @@ public final class FormulaRefs {
         for (Map.Entry<String, String> name : scope.definedNames().entrySet()) {
             int mark = name.getKey().lastIndexOf('!');
             String sheet = mark < 0 ? "" : name.getKey().substring(0, mark);
-            if (mentionsUs(name.getValue(), sheet, 1)) {
+            if (mentionsUs(name.getValue(), sheet)) {
                 words.add(name.getKey().substring(mark + 1));
             }
         }
@@ -72,7 +71,7 @@ public final class FormulaRefs {
             @Override
             public void cell(
                     int row, int column, Kind kind, double number, String text, Format format, String formula) {
-                if (any && formula != null && mayMention(formula) && mentionsUs(formula, sheet, 0)) {
+                if (any && formula != null && mayMention(formula) && mentionsUs(formula, sheet)) {
                     mentions.add(new Mention(new CellAddress(sheet, row, column), formula));
                 }
             }
@@ -176,14 +175,18 @@ public final class FormulaRefs {
         return start > 0 && formula.charAt(start - 1) == ':';
     }
 
-    private boolean mentionsUs(String formula, String sheet, int depth) {
+    private boolean mentionsUs(String formula, String sheet) {
+        return mentionsUs(formula, sheet, new NamesMet(), 0);
+    }
+
+    private boolean mentionsUs(String formula, String sheet, NamesMet met, int depth) {
         FormulaTokens tokens = new FormulaTokens(formula);
         while (tokens.next()) {
             if (tokens.sheet() != null && prefixIsOurs(tokens.sheet())) {
                 return true;
             }
             boolean name = tokens.kind() == FormulaTokens.Kind.NAME || tokens.kind() == FormulaTokens.Kind.STRUCTURED;
-            if (name && nameIsOurs(tokens, sheet, depth)) {
+            if (name && nameIsOurs(tokens, sheet, met, depth)) {
                 return true;
             }
         }
@@ -206,7 +209,7 @@ public final class FormulaRefs {
         return false;
     }
 
-    private boolean nameIsOurs(FormulaTokens tokens, String sheet, int depth) {
+    private boolean nameIsOurs(FormulaTokens tokens, String sheet, NamesMet met, int depth) {
         String name = tokens.name();
         if (BookScope.isOtherWorkbook(tokens.sheet())) {
             return false;
@@ -219,6 +222,9 @@ public final class FormulaRefs {
             return true;
         }
         String meaning = scope.nameFormula(tokens.sheet(), name, sheet);
-        return meaning != null && depth < DEEPEST && mentionsUs(meaning, sheet, depth + 1);
+        return meaning != null
+                && depth < BookScope.DEEPEST
+                && met.add(meaning)
+                && mentionsUs(meaning, sheet, met, depth + 1);
     }
 }

@@ -96,9 +96,12 @@ final class FormulaText {
         return c < 128 ? WORD_START[c] : Character.isLetter(c) || Character.isSurrogate(c);
     }
 
-    /** Whether a word (name, function, plain sheet name, reference) goes on with this character. */
+    /**
+     * Whether a word (name, function, plain sheet name, reference) goes on with this character. Many scripts write vowels
+     * as marks on letters, and LibreOffice puts sheet names with them into no quotes.
+     */
     static boolean isWordPart(char c) {
-        return c < 128 ? WORD_PART[c] : Character.isLetterOrDigit(c) || Character.isSurrogate(c);
+        return c < 128 ? WORD_PART[c] : Character.isUnicodeIdentifierPart(c) || Character.isSurrogate(c);
     }
 
     static boolean isLetter(char c) {

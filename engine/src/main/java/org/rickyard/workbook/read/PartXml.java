@@ -2,6 +2,8 @@ package org.rickyard.workbook.read;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.zip.ZipException;
 import javax.xml.stream.XMLStreamConstants;
 import org.rickyard.workbook.open.PartSource;
 import org.rickyard.workbook.xml.PartText;
@@ -71,7 +73,8 @@ final class PartXml implements AutoCloseable {
     }
 
     private UnreadablePartException damaged(String place, Throwable cause) {
-        String damaged = subject + " cannot be read: its part " + part + " is damaged, it is not XML" + place + ".";
+        String what = cause instanceof ZipException ? "what is packed is not what was written" : "it is not XML";
+        String damaged = subject + " cannot be read: its part " + part + " is damaged, " + what + place + ".";
         return new UnreadablePartException(part, damaged, cause);
     }
 
@@ -96,6 +99,15 @@ final class PartXml implements AutoCloseable {
             } else if (event == XMLStreamConstants.END_DOCUMENT) {
                 return;
             }
+        }
+    }
+
+    /** Passes over the rest of the part unread: only at its end is it known that all of it is as it was packed. */
+    void passOver() throws IOException {
+        try {
+            stream.transferTo(OutputStream.nullOutputStream());
+        } catch (IOException e) {
+            throw damaged("", e);
         }
     }
 

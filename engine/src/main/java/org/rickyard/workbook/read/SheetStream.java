@@ -33,6 +33,7 @@ public final class SheetStream {
         try (PartXml xml = PartXml.open(parts, sheet.part(), "The sheet " + sheet.name())) {
             if (xml.nextStart("sheetData")) {
                 new CellReading(xml, sheet, strings, formats, epoch, pool, sink).readRows();
+                xml.passOver();
             }
         }
     }

@@ -23,8 +23,12 @@ final class AboutSheet {
         page.line();
         page.line().text(Looks.HEADING, "How to read them");
         for (String text : List.of(
-                "Every result is a live formula. Change your own cell and the result follows; run Rickyard again to take"
-                        + " up new rows.",
+                "Every result is a live formula. Change a number of yours and the result follows.",
+                "Run again to take up new rows, and changed names, words, units or headers: at the top of each sheet the"
+                        + " check says RUN AGAIN where such a cell has changed, and As read says which.",
+                "Run again, too, after any change that 'Day plan' and what a method has planned or simulated rest on:"
+                        + " those values, what Checks and Summary list, and the numbers in words on Trail are of the"
+                        + " run.",
                 "Left to right: names (linked to your cells), inputs (linked, brought to the unit under the label),"
                         + " steps, results, cautions, status.",
                 "A missing input is never taken as zero: the results that need it stay empty, and Status says what is"

@@ -13,13 +13,17 @@ final class ChecksSheet {
     private static final int MASTER_ROW = 1;
     private static final int FIRST_CHECK = 5;
     private static final String PASS = "Checks: all totals agree";
+    private static final String AGAIN =
+            "Checks: RUN AGAIN - words, names or headers of your lists have changed since the run, see As read";
     private static final String FAIL = "Checks: LOOK - totals do not agree, see Checks";
 
     private final String sheet;
+    private final String asRead;
     private final List<BalanceCheck> checks;
 
-    ChecksSheet(String sheet, WorkPlan plan) {
+    ChecksSheet(String sheet, String asRead, WorkPlan plan) {
         this.sheet = sheet;
+        this.asRead = asRead;
         this.checks = BalanceCheck.of(plan);
     }
 
@@ -34,6 +38,10 @@ final class ChecksSheet {
     }
 
     private String masterFormula() {
+        return "IF(" + AsReadSheet.count(asRead) + ">0,\"" + AGAIN + "\"," + totalsFormula() + ")";
+    }
+
+    private String totalsFormula() {
         if (checks.isEmpty()) {
             return "\"" + PASS + "\"";
         }
@@ -65,7 +73,7 @@ final class ChecksSheet {
                     .formula(Looks.decimals(Looks.STEP, 0), check.withheldFormula(places), check.withheld());
         }
         page.line();
-        page.line().text(Looks.HEADING, "Findings, stops first");
+        page.line().text(Looks.HEADING, "Findings of the run, stops first (cautions on the sheets are live)");
         head(page, "Where", "How grave", "What was found and what to do");
         if (findings.isEmpty()) {
             page.line().text(Looks.TEXT, "Nothing to report.");

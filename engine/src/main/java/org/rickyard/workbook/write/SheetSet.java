@@ -31,6 +31,8 @@ public final class SheetSet {
     public static final String BASIS = "basis";
     /** Id of the Trail sheet. */
     public static final String TRAIL = "trail";
+    /** Id of the sheet As read. */
+    public static final String AS_READ = "as-read";
     /** Id of the Checks sheet. */
     public static final String CHECKS = "checks";
     /** Id of the About sheet. */
@@ -48,6 +50,8 @@ public final class SheetSet {
             "Basis",
             TRAIL,
             "Trail",
+            AS_READ,
+            "As read",
             CHECKS,
             "Checks",
             ABOUT,
@@ -82,7 +86,7 @@ public final class SheetSet {
         this.names = names;
         this.places = new SheetPlaces(names);
         this.basis = new BasisSheet(names.get(BASIS));
-        this.checks = new ChecksSheet(names.get(CHECKS), plan);
+        this.checks = new ChecksSheet(names.get(CHECKS), names.get(AS_READ), plan);
         this.results = new Results(plan, places, basis);
         this.findings = AllFindings.of(plan, places, further);
     }
@@ -109,7 +113,7 @@ public final class SheetSet {
         if (plan.table("clamps").rows() > 0 || present.contains(CLAMP_CARDS)) {
             ids.add(CLAMP_CARDS);
         }
-        ids.addAll(List.of(BASIS, TRAIL, CHECKS, ABOUT));
+        ids.addAll(List.of(BASIS, TRAIL, AS_READ, CHECKS, ABOUT));
         return ids;
     }
 
@@ -157,6 +161,9 @@ public final class SheetSet {
                             List.of(),
                             3,
                             0));
+                case AS_READ ->
+                    sheets.add(new Sheet(
+                            id, name, new AsReadSheet(name, plan.asRead(), looks, check, verdict), List.of(), 6, 0));
                 case CHECKS ->
                     sheets.add(new Sheet(id, name, checks.build(looks, plan, places, findings), List.of(), 2, 0));
                 case ABOUT ->

@@ -218,6 +218,11 @@ final class SheetXml {
         formula(column, style, formula, row + 1, value);
     }
 
+    /** A formula about a row of the client's, by its number, with a text as its present value. */
+    void formulaOf(int column, int style, CellFormula formula, int number, String value) throws IOException {
+        formula(column, style, formula, number, value);
+    }
+
     /** A link with a number as its present value. */
     void link(int column, int style, String formula, CellAddress cell, double value) throws IOException {
         formula(column, style, links.of(column, formula, cell), cell.row() + 1, value);

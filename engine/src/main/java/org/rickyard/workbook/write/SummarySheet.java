@@ -44,7 +44,7 @@ final class SummarySheet {
         page.line().formula(Looks.CHECK, masterCheck, masterCheckValue);
         page.line();
         stops(page, findings);
-        page.line().text(Looks.HEADING, "How complete it is");
+        page.line().text(Looks.HEADING, "How complete it was when run");
         counts(page, plan, findings);
         page.line();
         page.line().text(Looks.HEADING, "The answers");
@@ -87,7 +87,7 @@ final class SummarySheet {
         if (stops.isEmpty()) {
             return;
         }
-        page.line().text(Looks.HEADING, "Stops: read these first");
+        page.line().text(Looks.HEADING, "Stops when the workbook was run: read these first");
         for (int i = 0; i < stops.size() && i < MOST_STOPS; i++) {
             PlainSheet.Line line = page.line();
             Finding stop = stops.get(i);

@@ -68,7 +68,8 @@ final class TrailSheet extends OurSheet {
                 0,
                 looks.of(Looks.TEXT),
                 whole
-                        ? "One row per result. Inputs stand as: name = value unit @ cell (origin where it was not typed)."
+                        ? "One row per result. Values are live; numbers, inputs and status beside them are of the run. Inputs"
+                                + " stand as: name = value unit @ cell (origin where it was not typed)."
                         : "This workbook has too many results for a row each: one row per column stands here. Ask the"
                                 + " explain command for any cell.");
         sheet.row(2);

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TimeZone;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -467,6 +468,22 @@ public class GraftTest {
             var sheet = old.get(4);
             assertThat(sheet.getName()).isEqualTo("xl/worksheets/sheet1.xml");
             assertThat(after.dosTime(after.entries().get(4))).isEqualTo(before.dosTime(sheet));
+        }
+    }
+
+    /** Some programs write entries with backslashes or a leading slash. */
+    @Test
+    void entriesWithOtherSlashesAreExtendedOnceAndForAll() throws Exception {
+        List<UnaryOperator<String>> spellings = List.of(
+                part -> part.startsWith("xl/") ? part.replace('/', '\\') : part,
+                part -> part.startsWith("xl/") ? "/" + part : part);
+        for (int i = 0; i < spellings.size(); i++) {
+            Path in = SmallPackage.plain().renamed(spellings.get(i)).writeTo(folder.resolve("client" + i + ".xlsx"));
+            Path once = folder.resolve("once" + i + ".xlsx");
+            Path twice = folder.resolve("twice" + i + ".xlsx");
+            Grafting.of("Work rates").filledIn().run(in, once);
+            Grafting.of("Work rates").filledIn().run(once, twice);
+            assertThat(Files.mismatch(once, twice)).isEqualTo(-1);
         }
     }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.rickyard.testing.Linted;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.RefusedException;
@@ -19,6 +20,7 @@ final class Grafting {
     private final List<String> wanted;
     private double value = 4.25;
     private boolean notes = true;
+    private boolean filledIn;
 
     private Grafting(String... wanted) {
         this.wanted = List.of(wanted);
@@ -36,6 +38,12 @@ final class Grafting {
 
     Grafting withoutNotes() {
         notes = false;
+        return this;
+    }
+
+    /** With the workbook part written last, as a run of the engine does. */
+    Grafting filledIn() {
+        filledIn = true;
         return this;
     }
 
@@ -63,6 +71,9 @@ final class Grafting {
                 .state(
                         NAMESPACE,
                         out -> out.write(("<state xmlns=\"" + NAMESPACE + "\"/>").getBytes(StandardCharsets.UTF_8)));
+        if (filledIn) {
+            plan.namesFilledIn(UnaryOperator.identity());
+        }
         List<SheetRef> ours = new ArrayList<>();
         book.definedNames().stream()
                 .filter(name -> name.name().equals(TestSheets.MARKER))

@@ -74,6 +74,16 @@ class SafeReplacementTest {
         assertThat(files()).containsExactly("client.before-2.xlsx", "client.before.xlsx", "client.xlsx");
     }
 
+    /** It would lead to the new file as soon as that has the name, and the original would be nowhere. */
+    @Test
+    void aLinkUnderTheNameOfTheFormerFileKeepsNothing() throws IOException {
+        Path link = Files.createSymbolicLink(folder.resolve("client.before.xlsx"), book.getFileName());
+        replace("ours 1");
+        assertThat(Files.isSymbolicLink(link)).isTrue();
+        assertThat(folder.resolve("client.before-2.xlsx")).hasContent("first");
+        assertThat(book).hasContent("ours 1");
+    }
+
     @Test
     void nothingIsWrittenWhenNothingWouldChange() throws IOException {
         var before = Files.getLastModifiedTime(book);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.FileNotFoundException;
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.RandomAccessFile;
 import java.nio.ByteBuffer;
@@ -13,13 +14,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.crypt.EncryptionInfo;
 import org.apache.poi.poifs.crypt.EncryptionMode;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.workbook.open.RefusedException.Reason;
+import org.rickyard.workbook.read.BookReader;
+import org.rickyard.workbook.read.UnreadablePartException;
 
 class BookPackageTest {
     private static final String WORKBOOK = "xl/workbook.xml";
@@ -259,9 +265,50 @@ class BookPackageTest {
     @Test
     void aPartThatDoesNotMatchItsChecksumIsNotReadToTheEnd() throws Exception {
         Path file = SmallPackage.plain().writeTo(folder.resolve("client.xlsx"));
+        spoilChecksum(file, "xl/worksheets/sheet1.xml");
+        try (BookPackage book = BookPackage.open(file);
+                InputStream in = book.open("xl/worksheets/sheet1.xml")) {
+            assertThatThrownBy(in::readAllBytes).hasMessageContaining("checksum");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "my fields.xml, my%20fields.xml",
+        "my%20fields.xml, my fields.xml",
+        "my%20fields.xml, my%20fields.xml",
+        "a#b.xml, a%23b.xml"
+    })
+    void aTargetAndItsEntryMaySpellANameInTwoWays(String entry, String target) throws Exception {
+        SmallPackage small = SmallPackage.plain()
+                .renamed(part -> part.replace("sheet1.xml", entry))
+                .edit("xl/_rels/workbook.xml.rels", "sheet1.xml", target);
+        try (BookPackage book = open(small);
+                InputStream in = book.open(book.sheets().get(0).part())) {
+            assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8)).contains("Long Acre");
+        }
+    }
+
+    /** The sheet's own data is read well before the end of the part, where the checksum is looked at. */
+    @Test
+    void aSheetThatDoesNotMatchItsChecksumIsNotReadAsIfItDid() throws Exception {
+        SmallPackage small = SmallPackage.plain()
+                .edit("xl/worksheets/sheet1.xml", "</sheetData>", "</sheetData>" + " ".repeat(20_000));
+        Path file = small.writeTo(folder.resolve("client.xlsx"));
+        spoilChecksum(file, "xl/worksheets/sheet1.xml");
+        try (BookPackage book = BookPackage.open(file)) {
+            assertThatThrownBy(() -> BookReader.read(
+                            book, book.sheets(), Optional.empty(), Optional.empty(), false, sheet -> true))
+                    .isInstanceOf(UnreadablePartException.class)
+                    .hasMessageContaining("The sheet Fields")
+                    .hasMessageContaining("what is packed is not what was written");
+        }
+    }
+
+    private static void spoilChecksum(Path file, String part) throws IOException {
         byte[] whole = Files.readAllBytes(file);
         ByteBuffer view = ByteBuffer.wrap(whole).order(ByteOrder.LITTLE_ENDIAN);
-        byte[] name = "xl/worksheets/sheet1.xml".getBytes(StandardCharsets.US_ASCII);
+        byte[] name = part.getBytes(StandardCharsets.US_ASCII);
         int central = -1;
         for (int at = 0; at + 46 + name.length < whole.length; at++) {
             boolean header = view.getInt(at) == 0x02014b50;
@@ -272,10 +319,6 @@ class BookPackageTest {
         try (RandomAccessFile broken = new RandomAccessFile(file.toFile(), "rw")) {
             broken.seek(central + 16);
             broken.write(new byte[] {1, 2, 3, 4});
-        }
-        try (BookPackage book = BookPackage.open(file);
-                InputStream in = book.open("xl/worksheets/sheet1.xml")) {
-            assertThatThrownBy(in::readAllBytes).hasMessageContaining("checksum");
         }
     }
 }

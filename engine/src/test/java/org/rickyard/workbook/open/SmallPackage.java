@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -94,6 +95,14 @@ public final class SmallPackage {
 
     public SmallPackage without(String name) {
         parts.remove(name);
+        return this;
+    }
+
+    /** Has parts under other names, in their places. */
+    public SmallPackage renamed(UnaryOperator<String> name) {
+        Map<String, byte[]> before = new LinkedHashMap<>(parts);
+        parts.clear();
+        before.forEach((part, bytes) -> parts.put(name.apply(part), bytes));
         return this;
     }
 

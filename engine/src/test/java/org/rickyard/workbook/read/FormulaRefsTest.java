@@ -3,6 +3,7 @@ package org.rickyard.workbook.read;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -51,6 +52,38 @@ class FormulaRefsTest {
         new BookReader(new Parts().withRows(rows + "</row>"), Optional.empty(), Optional.empty(), false)
                 .stream(Parts.SHEET, refs.reading("Fields"));
         return refs;
+    }
+
+    @Test
+    void namesThatLeadToManyNamesAreEachFollowedOnce() throws IOException {
+        Map<String, String> names =
+                new HashMap<>(Map.of("Circle", "Circle+Circle+Circle+Circle", "Name30", "Summary!$A$1"));
+        for (int i = 0; i < 30; i++) {
+            names.put("Name" + i, ("+Name" + (i + 1)).repeat(8));
+        }
+        BookScope scope = new BookScope(SHEETS, names, List.of());
+        FormulaRefs refs = new FormulaRefs(scope, OURS);
+        new BookReader(
+                        new Parts().withRows("<row><c><f>Circle</f></c><c><f>Name0*2</f></c></row>"),
+                        Optional.empty(),
+                        Optional.empty(),
+                        false)
+                .stream(Parts.SHEET, refs.reading("Fields"));
+
+        assertThat(refs.mentions())
+                .extracting(mention -> mention.cell().toString())
+                .containsExactly("Fields!B1");
+        assertThat(scope.areas("Name0+Circle", new CellAddress("Fields", 0, 0)))
+                .containsExactly(new CellArea("Summary", 0, 0, 0, 0));
+    }
+
+    /** As LibreOffice 7.4 writes a sheet's name whose vowels are marks: without quotes. */
+    @Test
+    void aSheetNameWithVowelSignsNeedsNoQuotes() {
+        BookScope scope = new BookScope(List.of(Parts.sheet("ข้อมูล", 1)), Map.of(), List.of());
+
+        assertThat(scope.areas("ข้อมูล!C2+0", new CellAddress("ข้อมูล", 0, 0)))
+                .containsExactly(new CellArea("ข้อมูล", 1, 2, 1, 2));
     }
 
     @ParameterizedTest

@@ -1,0 +1,240 @@
+package org.rickyard.lists;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * What of the lists a run alone reads: headers, names, words, numbers out of words, and whether numbers are typed at all
+ * where that decides what is worked out. The cells of ours follow the client's numbers by themselves; that one of these
+ * has changed since the run can only be told by holding it against what was read.
+ */
+public final class AsRead {
+    /** How a cell is held against what was read. */
+    public enum How {
+        /** As it stands. */
+        WORDS,
+        /** Words as they stand; of a number only that it is one, since the cells of ours follow it. */
+        ANY_NUMBER,
+        /** Words as they stand; a number in thousandths, whole, since programs write fractions in ways of their own. */
+        THOUSANDTHS
+    }
+
+    /**
+     * A cell that is held against what was read.
+     *
+     * @param column of the sheet, zero-based
+     */
+    public record Part(int column, How how) {}
+
+    /**
+     * A row of a sheet, or some cells of one that has many.
+     *
+     * @param list the list it belongs to
+     * @param first its first cell
+     * @param parts its cells from left to right
+     * @param text what was read, the cells parted by {@link #BETWEEN}
+     */
+    public record Line(String list, CellAddress first, List<Part> parts, String text) {}
+
+    /** Takes lines one by one. */
+    @FunctionalInterface
+    public interface Taker {
+        /** Takes the next line. */
+        void take(Line line) throws IOException;
+    }
+
+    /** What stands for a number that may be any. */
+    public static final String NUMBER = "#";
+    /** Stands between two cells. */
+    public static final String BETWEEN = " | ";
+
+    /** The grid joins numbers to texts in so many digits. */
+    private static final MathContext GRID_DIGITS = new MathContext(15);
+
+    private static final double THOUSAND = 1000;
+    private static final int LAST_COLUMN = 16_383;
+    /** A formula may have 8,192 characters and a cell 32,767. */
+    private static final int MOST_OF_FORMULA = 6000;
+
+    private static final int MOST_OF_TEXT = 16_000;
+    /** What a formula needs beside the name of the sheet for a cell read as it stands, and for others. */
+    private static final int PART_IN_FORMULA = 18;
+
+    private final FoundLists lists;
+    private final Set<ColumnSpec> decided;
+    private final Set<ColumnSpec> exact;
+    private final Map<ColumnSpec, BitSet> places;
+    private final Map<FoundTable, TreeMap<Integer, How>> tables = new IdentityHashMap<>();
+    private final List<FoundTable> inOrder = new ArrayList<>();
+    private final Map<FoundTable, Set<CellAddress>> above = new IdentityHashMap<>();
+    /** Of columns that count in some rows only, the rows of the sheet. */
+    private final Map<FoundTable, Map<Integer, BitSet>> onlyIn = new IdentityHashMap<>();
+
+    /**
+     * Of lists.
+     *
+     * @param decided columns of numbers that decide, by being typed or not, what is worked out
+     * @param places columns of numbers that decide so in these rows of their lists only
+     * @param exact columns of numbers by which rows belong together
+     */
+    public AsRead(FoundLists lists, Set<ColumnSpec> decided, Map<ColumnSpec, BitSet> places, Set<ColumnSpec> exact) {
+        this.lists = lists;
+        this.decided = decided;
+        this.places = places;
+        this.exact = exact;
+        for (ListSpec spec : Lists.ALL) {
+            if (lists.rows(spec) instanceof FoundRows rows) {
+                for (int i = 0; i < rows.tables.length; i++) {
+                    columns(spec, rows, i);
+                }
+            }
+        }
+    }
+
+    private void columns(ListSpec spec, FoundRows rows, int index) {
+        FoundTable table = rows.tables[index];
+        TreeMap<Integer, How> columns = tables.computeIfAbsent(table, t -> {
+            inOrder.add(t);
+            TreeMap<Integer, How> units = new TreeMap<>();
+            t.unitColumns.forEach(column -> units.put(column, How.WORDS));
+            return units;
+        });
+        Binder.Bound bound = rows.bound[index];
+        for (ColumnSpec column : spec.columns()) {
+            List<Binding> bindings = bound.bindings().getOrDefault(column, List.of());
+            How how = how(column, rows.column(column), bindings.size());
+            if (how != null) {
+                for (Binding binding : bindings) {
+                    columns.merge(binding.sheetColumn(), how, (one, other) -> one.ordinal() == 0 ? one : other);
+                }
+            } else if (bindings.size() == 1 && places.containsKey(column)) {
+                only(table, bindings.get(0).sheetColumn(), rows, index, places.get(column));
+            }
+            if (bound.wordsAt().containsKey(column)) {
+                above.computeIfAbsent(
+                                table, t -> new TreeSet<>((a, b) -> a.toString().compareTo(b.toString())))
+                        .add(bound.wordsAt().get(column));
+            }
+        }
+    }
+
+    private void only(FoundTable table, int sheetColumn, FoundRows rows, int index, BitSet listRows) {
+        BitSet here =
+                onlyIn.computeIfAbsent(table, t -> new HashMap<>()).computeIfAbsent(sheetColumn, c -> new BitSet());
+        for (int row = listRows.nextSetBit(0); row >= 0; row = listRows.nextSetBit(row + 1)) {
+            if (rows.tableOf[row] == index) {
+                here.set(rows.sheetRow[row]);
+            }
+        }
+    }
+
+    private How how(ColumnSpec spec, FoundRows.Column column, int headers) {
+        if (spec == Fields.NOTES || column == null) {
+            return null;
+        }
+        if (spec.type() == ColumnSpec.Type.TEXT || spec.type() == ColumnSpec.Type.CHOICE) {
+            return How.WORDS;
+        }
+        if (exact.contains(spec)) {
+            return How.THOUSANDTHS;
+        }
+        boolean words = spec.type() == ColumnSpec.Type.TEXT_OR_NUMBER || headers > 1 || decided.contains(spec);
+        for (int row = 0; !words && row < column.state.length; row++) {
+            words = column.state(row) == ListRows.State.READ_FROM_TEXT;
+        }
+        return words ? How.ANY_NUMBER : null;
+    }
+
+    /** Gives every row of every list: its headers, what stands between them and the rows, and the row after the last. */
+    public void forEach(Taker taker) throws IOException {
+        for (FoundTable table : inOrder) {
+            String list = table.roles.get(0).vocabulary().spec.name();
+            for (CellAddress cell : above.getOrDefault(table, Set.of())) {
+                lines(list, table.grid, cell.row(), List.of(new Part(cell.column(), How.WORDS)), taker);
+            }
+            List<Part> headers = new ArrayList<>();
+            // The next cell to the right too, where a further header would be typed.
+            for (int column = table.firstColumn; column <= Math.min(LAST_COLUMN, table.lastColumn + 1); column++) {
+                headers.add(new Part(column, How.WORDS));
+            }
+            int first = table.count() == 0 ? table.headerRow + 1 : table.row(0);
+            for (int row = table.headerRow; row < first; row++) {
+                lines(list, table.grid, row, headers, taker);
+            }
+            TreeMap<Integer, How> always = tables.get(table);
+            Map<Integer, BitSet> sometimes = new HashMap<>(onlyIn.getOrDefault(table, Map.of()));
+            sometimes.keySet().removeAll(always.keySet());
+            TreeMap<Integer, How> all = new TreeMap<>(always);
+            sometimes.keySet().forEach(column -> all.put(column, How.ANY_NUMBER));
+            List<Part> parts = new ArrayList<>();
+            all.forEach((column, how) -> parts.add(new Part(column, how)));
+            int last = table.count() == 0 ? first : table.row(table.count() - 1) + 1;
+            for (int row = first; row <= last; row++) {
+                int here = row;
+                List<Part> ofRow = sometimes.isEmpty()
+                        ? parts
+                        : parts.stream()
+                                .filter(part -> !sometimes.containsKey(part.column())
+                                        || sometimes.get(part.column()).get(here))
+                                .toList();
+                lines(list, table.grid, row, ofRow, taker);
+            }
+        }
+    }
+
+    /** A row in as many lines as it takes; a cell that shows an error is told of elsewhere. */
+    private static void lines(String list, Grid grid, int row, List<Part> parts, Taker taker) throws IOException {
+        List<Part> some = new ArrayList<>();
+        StringBuilder text = new StringBuilder();
+        int name = CellAddress.quoted(grid.sheet()).length();
+        int formula = 0;
+        for (Part part : parts) {
+            Grid.Kind kind = grid.kind(row, part.column());
+            if (kind == Grid.Kind.ERROR || kind == Grid.Kind.UNCOMPUTED) {
+                continue;
+            }
+            String read = read(grid, row, part);
+            int more = (name + PART_IN_FORMULA) * (part.how() == How.WORDS ? 1 : 3);
+            if (!some.isEmpty() && (formula + more > MOST_OF_FORMULA || text.length() + read.length() > MOST_OF_TEXT)) {
+                taker.take(line(list, grid, row, some, text));
+                some = new ArrayList<>();
+                text = new StringBuilder();
+                formula = 0;
+            }
+            text.append(some.isEmpty() ? "" : BETWEEN).append(read);
+            some.add(part);
+            formula += more;
+        }
+        if (!some.isEmpty()) {
+            taker.take(line(list, grid, row, some, text));
+        }
+    }
+
+    private static Line line(String list, Grid grid, int row, List<Part> parts, StringBuilder text) {
+        CellAddress first = new CellAddress(grid.sheet(), row, parts.get(0).column());
+        return new Line(list, first, Collections.unmodifiableList(parts), text.toString());
+    }
+
+    private static String read(Grid grid, int row, Part part) {
+        if (grid.kind(row, part.column()) != Grid.Kind.NUMBER) {
+            return grid.text(row, part.column());
+        }
+        double number = grid.number(row, part.column());
+        return switch (part.how()) {
+            case ANY_NUMBER -> NUMBER;
+            case THOUSANDTHS -> Words.digits(Math.rint(number * THOUSAND));
+            case WORDS -> Words.digits(new BigDecimal(number, GRID_DIGITS).doubleValue());
+        };
+    }
+}

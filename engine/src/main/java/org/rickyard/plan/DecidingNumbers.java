@@ -1,0 +1,81 @@
+package org.rickyard.plan;
+
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import org.rickyard.lists.Assumptions;
+import org.rickyard.lists.Clamps;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Cuts;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.Machines;
+
+/**
+ * The columns of numbers that a plan does more with than reckon: whether they are typed decides which rows there are or
+ * which of several cells is taken, or rows belong together by them. A change of those cannot be followed in the grid.
+ */
+final class DecidingNumbers {
+    /** Those that bring rows, or take them away, by being typed or not. */
+    private static final Set<ColumnSpec> ROWS = Set.of(
+            Fields.DM_AT_ENSILING,
+            Fields.PERIMETER,
+            Machines.CHARGE,
+            Machines.FUEL,
+            Machines.POWER,
+            Machines.CREW,
+            Machines.PURCHASE_PRICE,
+            Machines.LIST_PRICE,
+            Machines.RATE_OF_WORK,
+            Machines.ROWS,
+            Machines.ROW_WIDTH,
+            Machines.TIMED_DISTANCE,
+            Machines.TIMED_SECONDS,
+            Machines.TOTAL_FLOW,
+            Machines.NOZZLE_FLOW,
+            Machines.WORKING_PRESSURE,
+            Jobs.DOSE,
+            Jobs.DAYS_AVAILABLE,
+            Clamps.ROLLER_MASS,
+            Clamps.NAMED_TANK_VOLUME,
+            Assumptions.VALUE);
+
+    /** Those by which rows find each other. */
+    private static final Set<ColumnSpec> TOGETHER = Set.of(Cuts.CUT, Jobs.CUT);
+
+    private DecidingNumbers() {}
+
+    /** Those that bring rows by being typed. */
+    static Set<ColumnSpec> bringRows() {
+        return ROWS;
+    }
+
+    /** Those that decide which of several cells a link goes to, and in which rows of their lists. */
+    static Map<ColumnSpec, BitSet> places(Collection<ResultTable> tables) {
+        Map<ColumnSpec, BitSet> deciding = new HashMap<>();
+        for (ResultTable table : tables) {
+            for (TableColumn column : table.spec().columns()) {
+                if (column instanceof TableColumn.Link link && link.places().size() > 1 && table.rows() > 0) {
+                    table.links(link.symbol()).markDeciding(deciding);
+                }
+            }
+        }
+        return deciding;
+    }
+
+    /**
+     * Those whose numbers themselves decide.
+     *
+     * @param mixesInRows whether a tank mix is made of several rows of jobs, which are one by their water volume
+     */
+    static Set<ColumnSpec> exact(boolean mixesInRows) {
+        Set<ColumnSpec> exact = new HashSet<>(TOGETHER);
+        if (mixesInRows) {
+            exact.add(Jobs.WATER_VOLUME);
+        }
+        return exact;
+    }
+}

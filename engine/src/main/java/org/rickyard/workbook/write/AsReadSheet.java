@@ -1,0 +1,125 @@
+package org.rickyard.workbook.write;
+
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.rickyard.formula.CellPrinter;
+import org.rickyard.lists.AsRead;
+import org.rickyard.lists.CellAddress;
+
+/**
+ * As read: row by row of the client's lists the words that the run read, beside those that stand there now. The cells of
+ * ours follow numbers by themselves; where a word differs, what was made of it (rows, joins, choices) is of the run.
+ */
+final class AsReadSheet extends OurSheet {
+    private static final int COUNT_ROW = 4;
+    private static final int LABEL_ROW = 5;
+    private static final int FIRST_ROW = 6;
+    private static final int READ = 2;
+    private static final int NOW = 3;
+    private static final int VERDICT = 4;
+    private static final String SAME = "as read";
+    private static final String CHANGED = "changed: run again";
+
+    private final String name;
+    private final AsRead lists;
+    private final Looks.Numbers looks;
+    private final String masterCheck;
+    private final String masterCheckValue;
+
+    AsReadSheet(String name, AsRead lists, Looks.Numbers looks, String masterCheck, String masterCheckValue) {
+        this.name = name;
+        this.lists = lists;
+        this.looks = looks;
+        this.masterCheck = masterCheck;
+        this.masterCheckValue = masterCheckValue;
+    }
+
+    /** The cell that counts the rows that have changed, for other sheets. */
+    static String count(String name) {
+        return new CellAddress(name, COUNT_ROW, VERDICT).absolute();
+    }
+
+    @Override
+    void write(SheetXml sheet) throws IOException {
+        int[] rows = {0};
+        lists.forEach(line -> rows[0]++);
+        sheet.begin(List.of(14, 20, 60, 60, 20), FIRST_ROW, 0);
+        sheet.row(0, 22);
+        sheet.text(0, looks.of(Looks.TITLE), "As read: the words of your lists when the workbook was run");
+        sheet.row(1);
+        sheet.formula(0, looks.of(Looks.CHECK), CellFormula.of(masterCheck), masterCheckValue);
+        sheet.row(2);
+        sheet.text(
+                0,
+                looks.of(Looks.TEXT),
+                "Change a number and the results follow. Headers, names, words and units are read by a run only, and so"
+                        + " is whether some numbers are typed at all (# below).");
+        sheet.row(3);
+        sheet.text(
+                0,
+                looks.of(Looks.TEXT),
+                "Where a row says changed, rows, totals and choices that rest on its words are still those of the run:"
+                        + " run again. The row below each list is here to show what was added.");
+        sheet.row(COUNT_ROW);
+        sheet.text(READ, looks.of(Looks.NAME), "Rows changed since the run");
+        sheet.formula(
+                VERDICT,
+                looks.of(Looks.decimals(Looks.RESULT, 0)),
+                CellFormula.of("COUNTIFS(" + letters(VERDICT) + (FIRST_ROW + 1) + ":" + letters(VERDICT)
+                        + (FIRST_ROW + Math.max(1, rows[0])) + ",\"" + CHANGED + "\")"),
+                0);
+        sheet.row(LABEL_ROW);
+        List<String> labels = List.of("List", "Row", "As read", "Now", "Verdict");
+        for (int i = 0; i < labels.size(); i++) {
+            sheet.text(i, looks.of(Looks.LABEL), labels.get(i));
+        }
+        rows(sheet);
+        sheet.end(false);
+    }
+
+    private void rows(SheetXml sheet) throws IOException {
+        sheet.table();
+        int text = looks.of(Looks.NAME);
+        int link = looks.of(Looks.LINK);
+        int check = looks.of(Looks.CHECK);
+        String now = letters(NOW) + CellPrinter.ROW;
+        CellFormula verdict = CellFormula.of("IF(ISTEXT(" + now + "),IF(" + now + "=" + letters(READ) + CellPrinter.ROW
+                + "&\"\",\"" + SAME + "\",\"" + CHANGED + "\"),\"" + CHANGED + "\")");
+        Map<String, Map<List<AsRead.Part>, CellFormula>> formulas = new HashMap<>();
+        int[] row = {FIRST_ROW};
+        lists.forEach(line -> {
+            String place = line.first().sheet();
+            CellFormula joined = formulas.computeIfAbsent(place, p -> new HashMap<>())
+                    .computeIfAbsent(line.parts(), parts -> CellFormula.of(joined(place, parts)));
+            sheet.row(row[0]++);
+            sheet.text(0, text, line.list());
+            sheet.linkTo(1, link, line.first());
+            sheet.text(READ, text, line.text());
+            sheet.formulaOf(NOW, text, joined, line.first().row() + 1, line.text());
+            sheet.formula(VERDICT, check, verdict, SAME);
+        });
+    }
+
+    private static String joined(String place, List<AsRead.Part> parts) {
+        StringBuilder formula = new StringBuilder();
+        String sheet = CellAddress.quoted(place) + "!$";
+        for (AsRead.Part part : parts) {
+            String cell = sheet + letters(part.column()) + "$" + CellPrinter.ROW;
+            formula.append(formula.isEmpty() ? "" : "&\"" + AsRead.BETWEEN + "\"&");
+            formula.append(
+                    switch (part.how()) {
+                        case WORDS -> cell + (parts.size() == 1 ? "&\"\"" : "");
+                        case ANY_NUMBER -> "IF(ISNUMBER(" + cell + "),\"" + AsRead.NUMBER + "\"," + cell + "&\"\")";
+                        case THOUSANDTHS ->
+                            "IF(ISNUMBER(" + cell + "),ROUND(" + cell + "*1000,0)&\"\"," + cell + "&\"\")";
+                    });
+        }
+        return formula.toString();
+    }
+
+    private static String letters(int column) {
+        return CellAddress.letters(column);
+    }
+}
