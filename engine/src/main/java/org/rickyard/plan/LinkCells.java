@@ -154,6 +154,12 @@ public final class LinkCells {
         return chosen[row] >= 0;
     }
 
+    /** Whether the cell says something, be it of use or not. */
+    public boolean answers(int row) {
+        ListRows.State state = state(row);
+        return state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK;
+    }
+
     /** What the cell gave; NO_COLUMN if there is none. */
     public ListRows.State state(int row) {
         return exists(row) ? column(row).state(listRow(row)) : ListRows.State.NO_COLUMN;

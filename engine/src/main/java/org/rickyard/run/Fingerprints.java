@@ -14,7 +14,7 @@ import org.rickyard.workbook.write.SheetSet;
 
 /** Takes the fingerprint of each sheet while it is written, so that no sheet is worked out twice. */
 final class Fingerprints {
-    private record Taken(String id, String name, int sheetId, MeaningFingerprint fingerprint) {}
+    private record Taken(String id, String name, int sheetId, MeaningFingerprint fingerprint, String notes) {}
 
     private final List<Taken> taken = new ArrayList<>();
 
@@ -22,7 +22,9 @@ final class Fingerprints {
     void add(SheetSet.Sheet sheet, int sheetId) {
         MeaningFingerprint fingerprint = new MeaningFingerprint();
         sheet.content().watchedBy(new Watch(fingerprint));
-        taken.add(new Taken(sheet.id(), sheet.name(), sheetId, fingerprint));
+        NotesFingerprint notes = new NotesFingerprint();
+        sheet.notes().forEach(note -> notes.add(note.row(), note.column(), note.text()));
+        taken.add(new Taken(sheet.id(), sheet.name(), sheetId, fingerprint, notes.hex()));
     }
 
     /** Stands in the marker of a sheet until its fingerprints are taken. */
@@ -54,7 +56,8 @@ final class Fingerprints {
                     each.sheetId(),
                     each.fingerprint().hex(),
                     each.fingerprint().unplacedHex(),
-                    each.fingerprint().rowlessHex());
+                    each.fingerprint().rowlessHex(),
+                    each.notes());
         }
         return state;
     }

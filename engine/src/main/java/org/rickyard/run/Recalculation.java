@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListFinder;
@@ -51,10 +50,6 @@ public final class Recalculation {
     /** Cells beyond which the file is packed in half the time, and larger: of 100,000 fields 130 MB in place of 121. */
     private static final long LARGE = 100_000;
 
-    private static final String PRINT_AREA = "_xlnm.Print_Area";
-    private static final String PRINT_TITLES = "_xlnm.Print_Titles";
-    private static final List<String> PRINT_NAMES = List.of(PRINT_AREA, PRINT_TITLES);
-
     private static final int PACKED_WELL = 6;
     private static final int PACKED_FAST = 1;
 
@@ -67,6 +62,7 @@ public final class Recalculation {
     private final List<String> moved = new ArrayList<>();
 
     private final WorkPlan plan;
+    private final OurNames ourNames;
     private final SheetSet sheets;
     private final Map<String, String> names = new LinkedHashMap<>();
     private final RunOptions options;
@@ -83,6 +79,7 @@ public final class Recalculation {
         keepEdited();
         this.plan = WorkPlan.of(ListFinder.find(read()), options.allSheets());
         keepLedElsewhere();
+        this.ourNames = new OurNames(ours, plan, scope);
         name();
         tellKept();
         if (book.manualCalculation()) {
@@ -103,7 +100,7 @@ public final class Recalculation {
         List<SheetRef> clients = book.sheets().stream().filter(ours::isClients).toList();
         // Where a line of Summary stands depends on stops only, and those are all known by now.
         MovedReferences moved = new MovedReferences(ours.byId(), reader, plan, this::page);
-        moved.look(ClientReferences.of(book, refs, clients, this::isOurs), state.watched());
+        moved.look(ClientReferences.of(book, refs, clients, ourNames::isOurs), state.watched());
         watched = moved.watched();
         findings.addAll(moved.findings());
     }
@@ -146,7 +143,7 @@ public final class Recalculation {
                 ours.release(id, OurSheets.Kept.UNRECORDED);
                 continue;
             }
-            if (HandMarks.on(book, entry.getValue())) {
+            if (HandMarks.on(book, entry.getValue(), state.notes(id))) {
                 ours.release(id, OurSheets.Kept.CHANGED);
                 continue;
             }
@@ -340,12 +337,12 @@ public final class Recalculation {
 
     private GraftReport write(Target target) throws IOException, RefusedException {
         StyleGraft styles = StyleGraft.of(book, SheetSet.looks());
-        GraftPlan graft = new GraftPlan().looks(styles).fullCalcOnLoad(true).ownsName(this::isOurs);
+        GraftPlan graft = new GraftPlan().looks(styles).fullCalcOnLoad(true).ownsName(ourNames::isOurs);
         Fingerprints fingerprints = new Fingerprints();
         PrintAreas areas = new PrintAreas();
         int nextSheetId = nextSheetId();
         for (SheetSet.Sheet sheet : sheets.sheets(styles.indices(), options.mostTrailRows(), VERSION)) {
-            NewSheet part = new NewSheet(sheet.name(), sheet.content(), sheet.notes(), localNames(sheet));
+            NewSheet part = new NewSheet(sheet.name(), sheet.content(), sheet.notes(), OurNames.on(sheet));
             SheetRef existing = ours.byId().get(sheet.id());
             if (existing != null) {
                 graft.replaceSheet(existing, part);
@@ -371,32 +368,5 @@ public final class Recalculation {
 
     private int nextSheetId() {
         return book.sheets().stream().mapToInt(SheetRef::sheetId).max().orElse(0) + 1;
-    }
-
-    private boolean isOurs(DefinedName name) {
-        if (name.localSheetId() == null) {
-            return name.name().startsWith(FormulaRefs.OUR_NAMES);
-        }
-        boolean onOurs = ours.byId().values().stream().anyMatch(sheet -> sheet.position() == name.localSheetId());
-        return onOurs && PRINT_NAMES.stream().anyMatch(name.name()::startsWith)
-                || name.name().equals(OurSheets.MARKER)
-                || name.name().equals(OurSheets.KEPT_MARKER);
-    }
-
-    private static List<LocalName> localNames(SheetSet.Sheet sheet) {
-        List<LocalName> names = new ArrayList<>();
-        String awaited = Fingerprints.awaited(sheet.id());
-        names.add(new LocalName(OurSheets.MARKER, "\"" + OurSheets.marker(sheet.id(), awaited, awaited) + "\""));
-        String quoted = CellAddress.quoted(sheet.name());
-        names.add(new LocalName(PRINT_AREA, quoted + "!$A$1:" + PrintAreas.awaited(sheet.id())));
-        if (sheet.headRows() > 0) {
-            names.add(new LocalName(
-                    PRINT_TITLES,
-                    (sheet.headColumns() == 0
-                                    ? ""
-                                    : quoted + "!$A:$" + CellAddress.letters(sheet.headColumns() - 1) + ",")
-                            + quoted + "!$1:$" + sheet.headRows()));
-        }
-        return names;
     }
 }

@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
+import org.apache.poi.xssf.usermodel.XSSFComment;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.rickyard.plan.SheetPlaces;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.SmallPackage;
 
@@ -20,7 +23,7 @@ class HandMarksTest {
 
     private boolean marked(SmallPackage small) throws Exception {
         try (BookPackage book = BookPackage.open(small.writeTo(folder.resolve("book.xlsx")))) {
-            return HandMarks.on(book, book.sheets().get(0));
+            return HandMarks.on(book, book.sheets().get(0), Optional.empty());
         }
     }
 
@@ -82,5 +85,28 @@ class HandMarksTest {
             assertThat(sheet.getCellComments().values())
                     .anyMatch(note -> note.getString().getString().equals("ask the contractor"));
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Work rates", "Summary"})
+    void aNoteOfOursThatSaysOtherwiseIsTheClientsAndSoIsOneOnARowWhereOursStandElsewhere(String name) throws Exception {
+        Path in = folder.resolve("in.xlsx");
+        ListsAdded.to(SmallPackage.plain().writeTo(folder.resolve("original.xlsx")), in);
+        Path marked = folder.resolve("marked.xlsx");
+        try (ClientBook book =
+                ClientBook.open(Runs.run(in, folder.resolve("out.xlsx")).file())) {
+            XSSFSheet sheet = book.poi().getSheet(name);
+            if (sheet.getCellComments().isEmpty()) {
+                XSSFDrawing drawing = sheet.createDrawingPatriarch();
+                drawing.createCellComment(drawing.createAnchor(0, 0, 0, 0, 1, SheetPlaces.LABEL_ROW, 3, 9))
+                        .setString("ask the contractor");
+            } else {
+                XSSFComment note = sheet.getCellComments().values().iterator().next();
+                note.setString(note.getString().getString() + " Ask the contractor.");
+            }
+            book.save(marked);
+        }
+        Runs.Run again = Runs.run(marked, folder.resolve("again.xlsx"));
+        assertThat(again.sheets()).contains(name + " 2").doesNotContain(name);
     }
 }

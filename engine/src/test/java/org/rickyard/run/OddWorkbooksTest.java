@@ -16,6 +16,7 @@ import org.rickyard.testing.Linted;
 import org.rickyard.workbook.graft.GraftReport;
 import org.rickyard.workbook.graft.GraftTest;
 import org.rickyard.workbook.open.BookPackage;
+import org.rickyard.workbook.open.DefinedName;
 import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.open.SmallPackage;
@@ -157,5 +158,27 @@ class OddWorkbooksTest {
                 .hasMessageContaining("64,000 cell formats")
                 .hasMessageContaining("Copy the lists");
         assertThat(out).doesNotExist();
+    }
+
+    /** Only what a run has brought does it take away. */
+    @Test
+    void aNameOfTheClientsMayBeginAsOursDo() throws Exception {
+        Path in = folder.resolve("in.xlsx");
+        SmallPackage small = SmallPackage.plain()
+                .edit(
+                        WORKBOOK,
+                        "</sheets>",
+                        "</sheets><definedNames><definedName name=\"Rickyard_price\">Fields!$B$1</definedName>"
+                                + "<definedName name=\"Rickyard_gone\">#REF!$P$5</definedName></definedNames>");
+        ListsAdded.to(small.writeTo(folder.resolve("original.xlsx")), in);
+        Path once = Runs.run(in, folder.resolve("once.xlsx")).file();
+        Path twice = Runs.run(once, folder.resolve("twice.xlsx")).file();
+        assertThat(Files.mismatch(once, twice)).isEqualTo(-1);
+        try (BookPackage book = BookPackage.open(twice)) {
+            assertThat(book.definedNames())
+                    .extracting(DefinedName::name)
+                    .contains("Rickyard_price")
+                    .doesNotContain("Rickyard_gone");
+        }
     }
 }

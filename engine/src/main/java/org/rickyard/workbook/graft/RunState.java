@@ -21,7 +21,7 @@ public final class RunState {
     /** Namespace of the part it is kept in. */
     public static final String NAMESPACE = "urn:rickyard:state:1";
 
-    private record Sheet(String name, int sheetId, String fingerprint, String unplaced, String rowless) {}
+    private record Sheet(String name, int sheetId, String fingerprint, String unplaced, String rowless, String notes) {}
 
     private final Map<String, Sheet> sheets = new TreeMap<>();
     private final List<WatchedReference> watched = new ArrayList<>();
@@ -47,7 +47,8 @@ public final class RunState {
                             Integer.parseInt(reader.getAttributeValue(null, "sheetId")),
                             reader.getAttributeValue(null, "fingerprint"),
                             reader.getAttributeValue(null, "unplaced"),
-                            reader.getAttributeValue(null, "rowless"));
+                            reader.getAttributeValue(null, "rowless"),
+                            reader.getAttributeValue(null, "notes"));
                 }
             }
         } catch (XMLStreamException
@@ -67,9 +68,11 @@ public final class RunState {
      * @param name the name on its tab; null if it was not recorded
      * @param unplaced the fingerprint without where references to other sheets lead
      * @param rowless the same without whether the cells that a row leads to stand in one row; null if it was not taken
+     * @param notes the fingerprint of its notes; null if it was not taken
      */
-    public void put(String id, String name, int sheetId, String fingerprint, String unplaced, String rowless) {
-        sheets.put(id, new Sheet(name, sheetId, fingerprint, unplaced, rowless));
+    public void put(
+            String id, String name, int sheetId, String fingerprint, String unplaced, String rowless, String notes) {
+        sheets.put(id, new Sheet(name, sheetId, fingerprint, unplaced, rowless, notes));
     }
 
     /** The name that a sheet was written under. */
@@ -95,6 +98,11 @@ public final class RunState {
     /** That again without whether the cells that a row leads to stood in one row. */
     public Optional<String> rowless(String id) {
         return Optional.ofNullable(sheets.get(id)).map(Sheet::rowless);
+    }
+
+    /** The fingerprint of the notes on a sheet when it was written. */
+    public Optional<String> notes(String id) {
+        return Optional.ofNullable(sheets.get(id)).map(Sheet::notes);
     }
 
     /** Records the client's references to cells on these sheets. */
@@ -128,6 +136,7 @@ public final class RunState {
                 .append("\" unplaced=\"")
                 .append(sheet.unplaced())
                 .append(sheet.rowless() == null ? "" : "\" rowless=\"" + sheet.rowless())
+                .append(sheet.notes() == null ? "" : "\" notes=\"" + sheet.notes())
                 .append("\"/>"));
         watched.forEach(reference -> WatchedXml.append(xml, reference));
         return xml.append("</rickyard>\n").toString().getBytes(StandardCharsets.UTF_8);
