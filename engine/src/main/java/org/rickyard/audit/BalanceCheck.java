@@ -52,7 +52,10 @@ public record BalanceCheck(String what, List<Part> one, List<Part> other) {
         }
 
         private boolean counts(int row) {
-            return key == null || table.of(key).number(row) > 0 == keyed;
+            return key == null
+                    || (keyed
+                            ? table.of(key).has(row) && table.of(key).number(row) > 0
+                            : table.of(key).number(row) == 0);
         }
 
         private int withheld() {
@@ -107,13 +110,13 @@ public record BalanceCheck(String what, List<Part> one, List<Part> other) {
             checks.add(new BalanceCheck(
                     "Treated area: tankful by tankful = block by block (ha); run again where it fails",
                     List.of(whole(loads, TankLoads.AREA_IN_TANKFUL)),
-                    List.of(whole(blocks, TankPlan.TREATED_AREA))));
+                    List.of(above(blocks, TankPlan.TREATED_AREA, TankPlan.LOADS))));
         }
         if (fills.rows() > 0) {
             checks.add(new BalanceCheck(
                     "Product: tankful by tankful = block by block (all units); run again where it fails",
                     List.of(whole(fills, TankLoads.PRODUCT)),
-                    List.of(whole(plan.table("tank-mix"), TankPlan.PRODUCT_FOR_BLOCK))));
+                    List.of(above(plan.table("tank-mix"), TankPlan.PRODUCT_FOR_BLOCK, TankPlan.PRODUCT_EVEN))));
         }
         if (clamps.rows() > 0 && crop.rows() > 0) {
             checks.add(new BalanceCheck(
@@ -143,6 +146,11 @@ public record BalanceCheck(String what, List<Part> one, List<Part> other) {
 
     private static Part whole(ResultTable table, Symbol symbol) {
         return new Part(table, symbol, null, true);
+    }
+
+    /** The rows that have a value above 0 in another column too: a block whose tank is not known has no tankfuls. */
+    private static Part above(ResultTable table, Symbol symbol, Symbol other) {
+        return table.spec().column(other).isPresent() ? new Part(table, symbol, other, true) : whole(table, symbol);
     }
 
     /** The first route's total. */

@@ -184,6 +184,9 @@ public final class Results {
         for (Expr.Total total : used.totals()) {
             addends(table, total, row, inputs);
         }
+        for (Expr.Count count : used.counts()) {
+            counted(table, count, row, inputs);
+        }
         for (Symbol symbol : used.symbols()) {
             input(table, symbol, row).ifPresent(inputs::add);
         }
@@ -198,48 +201,87 @@ public final class Results {
         }
     }
 
-    /** The rows a total added up; of very many only the first are named. */
+    /** The rows a total added up; of very many only the first are named, the others as one sum. */
     private void addends(ResultTable table, Expr.Total total, int row, List<InputUsed> inputs) {
         ResultTable other = table.other(total.table());
-        Values keys = other.of(total.keyThere());
-        double key = table.of(total.keyHere()).number(row);
+        Values values = other.of(total.summed());
         int named = 0;
         int more = 0;
-        for (int there = 0; there < other.rows(); there++) {
-            if (keys.number(there) != key) {
+        double rest = 0;
+        boolean given = false;
+        String unit = "";
+        for (int there : rowsOf(other, total.keyThere(), table, total.keyHere(), row)) {
+            if (named < MOST_ADDENDS) {
+                named++;
+                inputs.add(addend(other, total.summed(), there));
                 continue;
             }
-            if (named == MOST_ADDENDS) {
-                more++;
-                continue;
+            more++;
+            unit = other.unit(total.summed(), there);
+            if (values.has(there)) {
+                given = true;
+                rest += values.number(there);
             }
-            named++;
-            Values values = other.of(total.summed());
-            LinkCells links = other.links(total.summed());
-            inputs.add(new InputUsed(
-                    total.summed().name() + addend(other, there),
-                    values.has(there) ? Optional.of(values.number(there)) : Optional.empty(),
-                    "",
-                    other.unit(total.summed(), there),
-                    links == null
-                            ? Optional.of(places.cell(other.spec(), total.summed(), there))
-                            : links.address(there),
-                    !values.has(there)
-                            ? From.MISSING
-                            : links == null ? From.CALCULATED : typedFrom(links, there, true)));
         }
         if (more > 0) {
             inputs.add(new InputUsed(
                     "and " + Counted.more(more, "row"),
+                    given ? Optional.of(rest) : Optional.empty(),
+                    "",
+                    unit,
                     Optional.empty(),
-                    "added up",
+                    given ? From.CALCULATED : From.MISSING));
+        }
+    }
+
+    /** The rows a count found; of very many only the first are named. */
+    private void counted(ResultTable table, Expr.Count count, int row, List<InputUsed> inputs) {
+        ResultTable other = table.other(count.table());
+        Values values = other.of(count.counted());
+        int found = 0;
+        for (int there : rowsOf(other, count.keyThere(), table, count.keyHere(), row)) {
+            if (values.has(there) != count.missing() && found++ < MOST_ADDENDS) {
+                inputs.add(addend(other, count.counted(), there));
+            }
+        }
+        if (found > MOST_ADDENDS) {
+            inputs.add(new InputUsed(
+                    "and " + Counted.more(found - MOST_ADDENDS, "row"),
+                    Optional.empty(),
+                    "counted",
                     "",
                     Optional.empty(),
                     From.CALCULATED));
         }
     }
 
-    private static String addend(ResultTable table, int row) {
+    private static List<Integer> rowsOf(
+            ResultTable other, Symbol keyThere, ResultTable table, Symbol keyHere, int row) {
+        Values keys = other.of(keyThere);
+        double key = table.of(keyHere).number(row);
+        List<Integer> rows = new ArrayList<>();
+        for (int there = 0; there < other.rows(); there++) {
+            if (keys.number(there) == key) {
+                rows.add(there);
+            }
+        }
+        return rows;
+    }
+
+    private InputUsed addend(ResultTable other, Symbol symbol, int there) {
+        Values values = other.of(symbol);
+        LinkCells links = other.links(symbol);
+        boolean given = values.has(there);
+        return new InputUsed(
+                symbol.name() + ofField(other, there),
+                given && !values.words() ? Optional.of(values.number(there)) : Optional.empty(),
+                given && values.words() ? values.word(there) : "",
+                other.unit(symbol, there),
+                links == null ? Optional.of(places.cell(other.spec(), symbol, there)) : links.address(there),
+                !given ? From.MISSING : links == null ? From.CALCULATED : typedFrom(links, there, true));
+    }
+
+    private static String ofField(ResultTable table, int row) {
         String field = table.spec().column(Quantities.FIELD).isPresent() ? table.name(Quantities.FIELD, row) : "";
         return field.isEmpty() ? "" : " of " + field;
     }
@@ -251,7 +293,9 @@ public final class Results {
         Optional<Double> number = given && !values.words() ? Optional.of(values.number(row)) : Optional.empty();
         String word = values.words() ? values.word(row) : "";
         LinkCells links = table.links(symbol);
-        if (links != null) {
+        // A blank cell of theirs for which the plan has a word from elsewhere said nothing: the word stands in ours.
+        boolean typed = !given || links != null && links.answers(row);
+        if (links != null && typed) {
             if (!given && column instanceof TableColumn.Link link && link.optional() && !links.exists(row)) {
                 return Optional.empty();
             }

@@ -74,7 +74,7 @@ public final class FormulaPage {
         if (example.answerWord() != null) {
             line.append(example.answerWord());
         } else {
-            line.append(Numbers.exact(example.answer())).append(' ').append(example.answerUnit());
+            line.append(example.answerAsPrinted());
         }
         line.append("  [")
                 .append(example.source()

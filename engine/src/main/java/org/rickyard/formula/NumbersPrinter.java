@@ -4,6 +4,8 @@ import org.rickyard.quantity.Unit;
 
 /** Prints an expression with the numbers of one row: {@code 10 × 3 × 80 % ÷ 10}. Of a choice, the branch taken. */
 public final class NumbersPrinter extends WordsPrinter {
+    private static final String PERCENT = " %";
+
     private final RowValues values;
     private final int row;
 
@@ -29,6 +31,12 @@ public final class NumbersPrinter extends WordsPrinter {
     @Override
     protected String constant(Constant constant) {
         return number(values.constant(constant), constant.unit());
+    }
+
+    @Override
+    protected String percents(Expr stored) {
+        String number = print(stored, 1);
+        return number.endsWith(PERCENT) ? number.substring(0, number.length() - PERCENT.length()) : number;
     }
 
     @Override
@@ -79,6 +87,6 @@ public final class NumbersPrinter extends WordsPrinter {
     }
 
     private static String number(double value, Unit unit) {
-        return Numbers.readable(value) + (UnitChecker.isPercent(unit) ? " %" : "");
+        return Numbers.readable(value) + (UnitChecker.isPercent(unit) ? PERCENT : "");
     }
 }

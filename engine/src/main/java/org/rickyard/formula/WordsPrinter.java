@@ -1,6 +1,7 @@
 package org.rickyard.formula;
 
 import java.util.stream.Collectors;
+import org.rickyard.quantity.Unit;
 
 /** Prints an expression in words: {@code speed × working width × field efficiency ÷ 10}. */
 public class WordsPrinter {
@@ -64,11 +65,11 @@ public class WordsPrinter {
 
     final String print(Expr expr, int least) {
         if (expr instanceof Expr.Num e) {
-            return Numbers.exact(e.value());
+            return signed(Numbers.exact(e.value()), least);
         } else if (expr instanceof Expr.Const e) {
-            return constant(e.constant());
+            return signed(constant(e.constant()), least);
         } else if (expr instanceof Expr.Ref e) {
-            return quantity(e.symbol());
+            return signed(quantity(e.symbol()), least);
         } else if (expr instanceof Expr.Sum e) {
             return bracket(print(e.a(), SUM) + " + " + print(e.b(), PRODUCT), SUM, least);
         } else if (expr instanceof Expr.Difference e) {
@@ -84,7 +85,7 @@ public class WordsPrinter {
         } else if (expr instanceof Expr.Scale e) {
             return scale(e, least);
         } else if (expr instanceof Expr.NumberOf e) {
-            return print(UnitChecker.in(e.a(), e.in()), least);
+            return numberOf(e, least);
         } else if (expr instanceof Expr.AsUnit e) {
             // "÷ 1" would look like a slip; "÷ 1 yr" says what it is there for.
             return e.a() instanceof Expr.Num one && one.value() == 1 ? "1 " + e.unit() : print(e.a(), least);
@@ -126,6 +127,19 @@ public class WordsPrinter {
         return symbols.stream().map(this::quantity).collect(Collectors.joining("; ", "(", ")"));
     }
 
+    /** A bare number of units; of a percentage it is said, since elsewhere that enters as a fraction. */
+    private String numberOf(Expr.NumberOf e, int least) {
+        Unit stored = UnitChecker.storedUnit(e.a());
+        return stored != null && UnitChecker.isPercent(stored) && UnitChecker.isPercent(e.in())
+                ? percents(e.a())
+                : print(UnitChecker.in(e.a(), e.in()), least);
+    }
+
+    /** How many per cent a quantity or constant is. */
+    protected String percents(Expr stored) {
+        return print(stored, ATOM) + " in %";
+    }
+
     private String scale(Expr.Scale e, int least) {
         if (UnitChecker.storedUnit(e.a()) != null
                 && UnitChecker.storedUnit(e.a()).isSameScale(e.to())) {
@@ -162,7 +176,13 @@ public class WordsPrinter {
         } else if (condition instanceof Condition.InTable c) {
             return print(c.key(), SUM) + " is in the table '" + c.table().name() + "'";
         } else if (condition instanceof Condition.All c) {
-            return c.parts().stream().map(this::condition).collect(Collectors.joining(" and "));
+            // Who reads "a and b or c" takes the and first.
+            return c.parts().stream()
+                    .map(part ->
+                            part instanceof Condition.Any any && any.parts().size() > 1
+                                    ? "(" + condition(part) + ")"
+                                    : condition(part))
+                    .collect(Collectors.joining(" and "));
         } else if (condition instanceof Condition.Any c) {
             return c.parts().stream().map(this::condition).collect(Collectors.joining(" or "));
         } else if (condition instanceof Condition.Not c && c.condition() instanceof Condition.Blank blank) {
@@ -171,6 +191,11 @@ public class WordsPrinter {
             return "not (" + condition(c.condition()) + ")";
         }
         throw new IllegalArgumentException("unknown condition " + condition);
+    }
+
+    /** A number below 0 in brackets where a sign before it or a power behind it would be misread. */
+    private static String signed(String number, int least) {
+        return bracket(number, number.startsWith("-") ? SUM : ATOM, least);
     }
 
     private static String superscript(int exponent) {

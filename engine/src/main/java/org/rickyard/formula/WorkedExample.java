@@ -1,5 +1,7 @@
 package org.rickyard.formula;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +26,8 @@ public record WorkedExample(
         Unit answerUnit,
         double tolerance,
         String answerWord) {
+
+    private static final double LITTLE = 1e-9;
 
     /** Starts an example from a source. */
     public static Draft from(Source source) {
@@ -80,6 +84,23 @@ public record WorkedExample(
             return Optional.empty();
         }
         return Optional.of(formula.result().unit().convert(out[0], answerUnit));
+    }
+
+    /**
+     * The answer with as many decimals as it is held to, and how far off it may be where that is more than half of the
+     * last of them: {@code 0.38 L/min (within 0.015 L/min)}.
+     */
+    public String answerAsPrinted() {
+        int decimals = (int) Math.max(0, Math.ceil(-Math.log10(2 * tolerance) - LITTLE));
+        BigDecimal printed = BigDecimal.valueOf(answer).stripTrailingZeros();
+        if (printed.scale() > decimals) {
+            printed = printed.setScale(decimals, RoundingMode.HALF_UP);
+        }
+        double half = 0.5 * Math.pow(10, -Math.max(0, printed.scale()));
+        String unit = answerUnit.symbol().isEmpty() ? "" : " " + answerUnit;
+        return printed.toPlainString()
+                + unit
+                + (tolerance > half * (1 + LITTLE) ? " (within " + Numbers.readable(tolerance) + unit + ")" : "");
     }
 
     /** The word a formula gives for these inputs. */

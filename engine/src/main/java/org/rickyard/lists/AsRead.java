@@ -74,7 +74,7 @@ public final class AsRead {
     private final FoundLists lists;
     private final Set<ColumnSpec> decided;
     private final Set<ColumnSpec> exact;
-    private final Map<ColumnSpec, BitSet> places;
+    private final Map<ListSpec, Map<ColumnSpec, BitSet>> places;
     private final Map<FoundTable, TreeMap<Integer, How>> tables = new IdentityHashMap<>();
     private final List<FoundTable> inOrder = new ArrayList<>();
     private final Map<FoundTable, Set<CellAddress>> above = new IdentityHashMap<>();
@@ -88,7 +88,11 @@ public final class AsRead {
      * @param places columns of numbers that decide so in these rows of their lists only
      * @param exact columns of numbers by which rows belong together
      */
-    public AsRead(FoundLists lists, Set<ColumnSpec> decided, Map<ColumnSpec, BitSet> places, Set<ColumnSpec> exact) {
+    public AsRead(
+            FoundLists lists,
+            Set<ColumnSpec> decided,
+            Map<ListSpec, Map<ColumnSpec, BitSet>> places,
+            Set<ColumnSpec> exact) {
         this.lists = lists;
         this.decided = decided;
         this.places = places;
@@ -111,6 +115,7 @@ public final class AsRead {
             return units;
         });
         Binder.Bound bound = rows.bound[index];
+        Map<ColumnSpec, BitSet> deciding = places.getOrDefault(spec, Map.of());
         for (ColumnSpec column : spec.columns()) {
             List<Binding> bindings = bound.bindings().getOrDefault(column, List.of());
             How how = how(column, rows.column(column), bindings.size());
@@ -118,8 +123,8 @@ public final class AsRead {
                 for (Binding binding : bindings) {
                     columns.merge(binding.sheetColumn(), how, (one, other) -> one.ordinal() == 0 ? one : other);
                 }
-            } else if (bindings.size() == 1 && places.containsKey(column)) {
-                only(table, bindings.get(0).sheetColumn(), rows, index, places.get(column));
+            } else if (bindings.size() == 1 && deciding.containsKey(column)) {
+                only(table, bindings.get(0).sheetColumn(), rows, index, deciding.get(column));
             }
             if (bound.wordsAt().containsKey(column)) {
                 above.computeIfAbsent(

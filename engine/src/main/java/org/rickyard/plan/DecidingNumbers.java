@@ -12,6 +12,7 @@ import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 
 /**
@@ -37,9 +38,13 @@ final class DecidingNumbers {
             Machines.TOTAL_FLOW,
             Machines.NOZZLE_FLOW,
             Machines.WORKING_PRESSURE,
+            Machines.TEST_AREA,
+            Machines.TEST_VOLUME,
             Jobs.DOSE,
             Jobs.DAYS_AVAILABLE,
             Clamps.ROLLER_MASS,
+            Clamps.DELIVERY,
+            Clamps.ADDITIVE,
             Clamps.NAMED_TANK_VOLUME,
             Assumptions.VALUE);
 
@@ -54,8 +59,8 @@ final class DecidingNumbers {
     }
 
     /** Those that decide which of several cells a link goes to, and in which rows of their lists. */
-    static Map<ColumnSpec, BitSet> places(Collection<ResultTable> tables) {
-        Map<ColumnSpec, BitSet> deciding = new HashMap<>();
+    static Map<ListSpec, Map<ColumnSpec, BitSet>> places(Collection<ResultTable> tables) {
+        Map<ListSpec, Map<ColumnSpec, BitSet>> deciding = new HashMap<>();
         for (ResultTable table : tables) {
             for (TableColumn column : table.spec().columns()) {
                 if (column instanceof TableColumn.Link link && link.places().size() > 1 && table.rows() > 0) {

@@ -2,6 +2,7 @@ package org.rickyard.plan;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.ListColumn;
 import org.rickyard.lists.ListRows;
+import org.rickyard.lists.ListSpec;
 import org.rickyard.quantity.Ratio;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
@@ -121,13 +123,14 @@ public final class LinkCells {
      * Marks, by column and row of the client's list, the cells that would send a link elsewhere if they were filled or
      * emptied: a blank before the cell that is linked to, and that cell itself where a later one has something too.
      */
-    void markDeciding(Map<ColumnSpec, BitSet> deciding) {
+    void markDeciding(Map<ListSpec, Map<ColumnSpec, BitSet>> deciding) {
         for (int row = 0; row < chosen.length; row++) {
             for (int i = 0; i < columns.length && chosen[row] >= 0; i++) {
                 if (columns[i] != null
                         && listRows[i][row] >= 0
                         && (i < chosen[row] || i == chosen[row] && fallsBack(i, row))) {
-                    deciding.computeIfAbsent(places.get(i).column(), c -> new BitSet())
+                    deciding.computeIfAbsent(lists[i].spec(), l -> new HashMap<>())
+                            .computeIfAbsent(places.get(i).column(), c -> new BitSet())
                             .set(listRows[i][row]);
                 }
             }
@@ -149,6 +152,12 @@ public final class LinkCells {
     /** Whether there is a cell behind this row at all. */
     public boolean exists(int row) {
         return chosen[row] >= 0;
+    }
+
+    /** Whether the cell says something, be it of use or not. */
+    public boolean answers(int row) {
+        ListRows.State state = state(row);
+        return state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK;
     }
 
     /** What the cell gave; NO_COLUMN if there is none. */

@@ -42,6 +42,9 @@ public final class ExplainedCell {
 
     private static final Pattern LINK = Pattern.compile("HYPERLINK\\(\"#((?:[^\"]|\"\")+)\".*");
 
+    /** How a card shows a value, or says that it is withheld. */
+    private static final Pattern SHOWN = Pattern.compile("ISNUMBER\\(((?:'(?:[^']|'')+'|[^'(),!]+)![$A-Z0-9]+)\\)");
+
     private final Recalculation run;
     private final ExplanationFinder finder;
 
@@ -186,8 +189,10 @@ public final class ExplainedCell {
             return Optional.empty();
         }
         Matcher link = LINK.matcher(formula);
+        Matcher shown = SHOWN.matcher(formula);
         try {
-            return Optional.of(parse(link.matches() ? link.group(1).replace("\"\"", "\"") : formula));
+            return Optional.of(parse(
+                    link.matches() ? link.group(1).replace("\"\"", "\"") : shown.find() ? shown.group(1) : formula));
         } catch (NotExplainedException noCell) {
             return Optional.empty();
         }

@@ -125,4 +125,37 @@ class PrintedFormulaTest {
         SmallGrid row = new SmallGrid().column(X, 1 / 3.0).column(Y, 1234567.25).column(Z, 12.5);
         assertThat(numbers(value(X).times(Y).times(Z), row)).isEqualTo("0.333333 × 1234567 × 12.5");
     }
+
+    @Test
+    void aBareNumberOfPerCentIsNoFraction() {
+        Expr bare = new Expr.NumberOf(value(SHARE), Units.PERCENT).plus(number(8));
+        assertThat(words(bare)).isEqualTo("share in % + 8");
+        assertThat(numbers(bare, new SmallGrid().column(SHARE, 70))).isEqualTo("70 + 8");
+    }
+
+    @Test
+    void anOrInsideAnAndIsBracketed() {
+        Condition either = Condition.any(List.of(new Condition.Given(X), new Condition.Blank(Y)));
+        assertThat(WordsPrinter.words(Condition.all(List.of(Condition.is(WORD, "heap"), either))))
+                .isEqualTo("kind is heap and (x is given or y is blank)");
+    }
+
+    @Test
+    void aNumberBelowNoughtIsBracketedBehindASign() {
+        SmallGrid row = new SmallGrid().column(X, -2).column(Y, -3.5);
+        assertThat(numbers(value(X).minus(value(Y)), row)).isEqualTo("-2 − (-3.5)");
+        assertThat(numbers(value(X).power(2), row)).isEqualTo("(-2)²");
+    }
+
+    @Test
+    void anAnswerIsPrintedAsCloselyAsItIsHeldTo() {
+        WorkedExample.Draft draft = WorkedExample.from(Source.derived("test"));
+        assertThat(draft.gives(21.739000000000004, Units.PERCENT, 3).answerAsPrinted())
+                .isEqualTo("21.739 %");
+        assertThat(draft.gives(763, Units.T, 0).answerAsPrinted()).isEqualTo("763 t");
+        assertThat(draft.givesWithin(0.38, Units.L_PER_MIN, 0.02).answerAsPrinted())
+                .isEqualTo("0.38 L/min (within 0.02 L/min)");
+        assertThat(draft.givesWithin(4.634349800722958, Units.H, 0.0005).answerAsPrinted())
+                .isEqualTo("4.634 h");
+    }
 }

@@ -124,7 +124,9 @@ class AsReadTest {
                         row("Skel Beck", "Mow", "grass", "mowing", "Mower", null, null, null, null, 9),
                         row("Skel Beck", "Row up", "grass", "raking", "Rake", null, null, null, null, null),
                         row("Skel Beck", "T1", "Beacon", "spraying", "Boom", "Product A", 1, "L/ha", 200, null),
-                        row("Skel Beck", "T1", "Beacon", "spraying", "Boom", "Product B", 1.2, "L/ha", 200, null))
+                        row("Skel Beck", "T1", "Beacon", "spraying", "Boom", "Product B", 1.2, "L/ha", 200, null),
+                        // More jobs than machines, which share the column of speeds.
+                        row("Skel Beck", "Row again", "grass", "raking", "Rake", null, null, null, null, null))
                 .sheet(
                         "Clamps",
                         row(
@@ -155,6 +157,7 @@ class AsReadTest {
         "Machines,G4,04,03",
         "Jobs,E2,Mower,Mower x 2",
         "Jobs,J3,,7",
+        "Jobs,J6,,7",
         "Jobs,I5,200,150",
         "Clamps,C2,walled,heap",
         "Clamps,G3,1 in 2,1 in 3"

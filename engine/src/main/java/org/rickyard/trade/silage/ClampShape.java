@@ -21,6 +21,7 @@ import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
@@ -205,8 +206,12 @@ public final class ClampShape {
                     choice(
                             BETWEEN_SIDES,
                             value(FLOOR_WIDTH).plus(number(2).times(BATTER_USED).times(HEIGHT)),
-                            heapOnly(value(FLOOR_WIDTH)
-                                    .minus(number(2).times(BATTER_USED).times(HEAP_HEIGHT))))),
+                            // Of a heap that runs up to an edge nothing is left but noise.
+                            heapOnly(Expr.call(
+                                    Function.ROUND,
+                                    value(FLOOR_WIDTH)
+                                            .minus(number(2).times(BATTER_USED).times(HEAP_HEIGHT)),
+                                    number(9))))),
             GEOMETRY,
             "at the settled height; a heap narrows upward, walls and pits widen",
             List.of(

@@ -205,7 +205,8 @@ public final class PowerNeeded {
                     at(IN_SOIL)
                             .times(WORKING_WIDTH)
                             .times(value(SPEED).over(at(IN_SOIL_AT)))
-                            .times(constant(DRAWBAR_OF_PTO)),
+                            .times(constant(DRAWBAR_OF_PTO))
+                            .in(Units.KW),
                     value(MASS)
                             .times(constant(GRAVITY))
                             .times(constant(MOTION_RESISTANCE))
