@@ -10,7 +10,7 @@ final class Signs {
         if (expr instanceof Expr.Num e) {
             return e.value() > 0;
         } else if (expr instanceof Expr.Const e) {
-            return e.constant().value() > 0;
+            return positive(e.constant().possible());
         } else if (expr instanceof Expr.Ref e) {
             return positive(e.symbol().possible());
         } else if (expr instanceof Expr.Product e) {
@@ -32,7 +32,7 @@ final class Signs {
         } else if (expr instanceof Expr.Call e) {
             return switch (e.function()) {
                 case EXP -> true;
-                case SQRT, ABS, ROUND_UP -> positive(e.arguments().get(0));
+                case SQRT, ABS -> positive(e.arguments().get(0));
                 case MIN -> e.arguments().stream().allMatch(Signs::positive);
                 case MAX -> e.arguments().stream().anyMatch(Signs::positive);
                 default -> false;
@@ -47,6 +47,8 @@ final class Signs {
         }
         if (expr instanceof Expr.Num e) {
             return e.value() >= 0;
+        } else if (expr instanceof Expr.Const e) {
+            return e.constant().possible().low() >= 0;
         } else if (expr instanceof Expr.Ref e) {
             return e.symbol().possible().low() >= 0;
         } else if (expr instanceof Expr.Product e) {

@@ -104,12 +104,6 @@ final class UnitChecker {
             return e.symbol().unit();
         } else if (expr instanceof Expr.Const e) {
             return e.constant().unit();
-        } else if (expr instanceof Expr.From e) {
-            return e.symbol().unit();
-        } else if (expr instanceof Expr.Total e) {
-            return e.summed().unit();
-        } else if (expr instanceof Expr.Before e) {
-            return e.summed().unit();
         } else if (expr instanceof Expr.Lookup e) {
             return e.table().valueUnit();
         } else if (expr instanceof Expr.LeastGiven e) {

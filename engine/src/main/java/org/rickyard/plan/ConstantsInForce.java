@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.rickyard.formula.Constant;
+import org.rickyard.formula.Numbers;
 import org.rickyard.formula.Scaling;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
@@ -92,7 +93,18 @@ public final class ConstantsInForce {
         }
         int cellScale = assumptions.cellScale(Assumptions.VALUE, row);
         Scaling scaling = Scaling.between(unit, constant.unit(), Ratio.of(cellScale));
-        overruled.put(constant, new Overruled(cell, scaling, scaling.apply(typed / cellScale)));
+        double value = scaling.apply(typed / cellScale);
+        if (!constant.possible().contains(value)) {
+            findings.add(Finding.stop(
+                    cell,
+                    "'" + constant.name() + "' is " + Numbers.readable(value) + " " + constant.unit()
+                            + " on Assumptions; possible is "
+                            + constant.possible().words() + ". The value held, "
+                            + Numbers.readable(constant.value()) + " " + constant.unit()
+                            + ", is used until it is mended and the workbook run again."));
+            return;
+        }
+        overruled.put(constant, new Overruled(cell, scaling, value));
     }
 
     /** 0.3 for 20 % may be 30 %, as a cell that is shown as per cent holds it. */

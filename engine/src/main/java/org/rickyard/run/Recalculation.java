@@ -78,6 +78,7 @@ public final class Recalculation {
         this.ours = OurSheets.find(book, state);
         keepEdited();
         this.plan = WorkPlan.of(ListFinder.find(read()), options.allSheets());
+        SheetRoom.check(plan, book.displayName());
         keepLedElsewhere();
         this.ourNames = new OurNames(ours, plan, scope);
         name();

@@ -423,6 +423,8 @@ final class NodeCases {
                 n,
                 "much",
                 "much");
+        Condition bothGiven = Condition.all(List.of(new Condition.Given(WORD), new Condition.Given(X)));
+        add("a word and a number are given", grid, choice(bothGiven, number(1), number(0)), 1, 0, 1, 0);
         add("a word of the row", grid, value(WORD), "walled", "WALLED", "heap", n);
     }
 
@@ -450,6 +452,8 @@ final class NodeCases {
         add("no total before where a row has no order", unordered, new Expr.Before("there", X, KEY, ORDER), n, 5);
         add("position of the first such row", grid, new Expr.Position("there", KEY, KEY), 1, 2, 5, n, n);
         add("a number from that row", grid, new Expr.From("there", X, AT), 10, 20, n, 0.5, n);
+        SmallGrid third = new SmallGrid().column(AT, 3).other("there", X, 10, 20, BLANK);
+        add("no number where none stands in that row", third, new Expr.From("there", X, AT), n);
         add("a word from that row", grid, new Expr.From("there", WORD, AT), "one", "two", n, "four", n);
         add(
                 "a total in one branch only",

@@ -121,6 +121,85 @@ class PrintedFormulaTest {
     }
 
     @Test
+    void everyConditionReadsAsASentence() {
+        Condition more = Condition.compare(value(X), Relation.MORE, number(5));
+        assertThat(WordsPrinter.words(new Condition.Blank(X))).isEqualTo("x is blank");
+        assertThat(WordsPrinter.words(new Condition.Not(more))).isEqualTo("not (x is above 5)");
+        assertThat(WordsPrinter.words(Condition.any(List.of(more, new Condition.Given(Y)))))
+                .isEqualTo("x is above 5 or y is given");
+        assertThat(WordsPrinter.words(new Condition.InTable(NodeCases.STEPS, value(X), Mode.STEP)))
+                .isEqualTo("x is in the table 'steps'");
+    }
+
+    @Test
+    void wordsAndTheLeastOfSeveralAreToldAsTheyAre() {
+        Expr least = new Expr.LeastGiven(List.of(X, Y));
+        assertThat(words(least)).isEqualTo("least given of (x; y)");
+        assertThat(words(new Expr.LabelOfLeast(List.of(X, Y), List.of("one", "two"))))
+                .isEqualTo("which is least given of (x; y)");
+        assertThat(words(Expr.text("walls"))).isEqualTo("\"walls\"");
+        assertThat(words(new Expr.Join(List.of(new Expr.Label(X, X.name()), Expr.text(" missing")))))
+                .isEqualTo("x and \" missing\"");
+        assertThat(numbers(least, new SmallGrid().column(X, 7).column(Y, 3))).isEqualTo("least given of (7; 3)");
+    }
+
+    @Test
+    void whatIsReadFromAnotherTableIsCalledByItsName() {
+        assertThat(words(new Expr.Total("there", X, Y, Y, true))).isEqualTo("total of x");
+        assertThat(words(new Expr.Before("there", X, Y, Z))).isEqualTo("total of x of the rows before it");
+        assertThat(words(new Expr.Count("there", X, Y, Y, false))).isEqualTo("rows with x");
+        assertThat(words(new Expr.Count("there", X, Y, Y, true))).isEqualTo("rows without x");
+        assertThat(words(new Expr.Position("there", Y, Z))).isEqualTo("the row with this z");
+        assertThat(words(new Expr.From("there", X, Y))).isEqualTo("x of that row");
+    }
+
+    @Test
+    void aReadingOfAnotherTableShowsWhatStandsThere() {
+        Expr share = new Expr.From("there", SHARE, Y);
+        SmallGrid grid = new SmallGrid()
+                .column(Y, 2)
+                .other("there", SHARE, 70, 80, Values.State.BLANK)
+                .other("there", WORD, "heap", "walled", "heap");
+        assertThat(numbers(share, grid)).isEqualTo("80 %");
+        assertThat(numbers(new Expr.From("there", WORD, Y), grid)).isEqualTo("walled");
+        assertThat(numbers(share, grid.column(Y, 3))).isEqualTo("share of that row");
+        assertThat(numbers(share, grid.column(Y, Values.State.WITHHELD))).isEqualTo("share of that row");
+    }
+
+    @Test
+    void aChoiceOrReadingThatCannotBeMadeIsToldInWords() {
+        Condition more = Condition.compare(value(X), Relation.MORE, number(5));
+        Expr choice = choice(more, value(Y), value(Z));
+        SmallGrid blank =
+                new SmallGrid().column(X, Values.State.BLANK).column(Y, 1).column(Z, 2);
+        assertThat(numbers(choice, blank)).isEqualTo("if (x: none) is above 5: 1; otherwise: 2");
+        assertThat(numbers(new Expr.Lookup(NodeCases.STEPS, value(X), Mode.STEP), blank))
+                .isEqualTo("'steps' at (x: none)");
+    }
+
+    @Test
+    void aVerdictShowsTheFiguresItWasFoundBy() {
+        Expr verdict =
+                choice(Condition.compare(value(X), Relation.MORE, value(Y)), Expr.text("too high"), Expr.text(""));
+        assertThat(numbers(verdict, new SmallGrid().column(X, 6).column(Y, 5)))
+                .isEqualTo("6 is above 5? yes: \"too high\"");
+        assertThat(numbers(verdict, new SmallGrid().column(X, 4).column(Y, 5))).isEqualTo("4 is above 5? no: \"\"");
+        Expr name = new Expr.Lookup(NodeCases.NAMES, value(X), Mode.STEP);
+        assertThat(numbers(name, new SmallGrid().column(X, 6))).isEqualTo("'names' at 6");
+    }
+
+    @Test
+    void aNumberThatStandsForAUnitSaysWhich() {
+        Expr one = new Expr.AsUnit(number(1), Units.M);
+        assertThat(words(value(LENGTH).over(one))).isEqualTo("length ÷ 1 m");
+        assertThat(words(value(LENGTH).over(new Expr.AsUnit(number(2), Units.M))))
+                .isEqualTo("length ÷ 2");
+        assertThat(words(number(2.5).times(new Expr.NumberOf(value(LENGTH), Units.KM))))
+                .isEqualTo("2.5 × (length ÷ 1000)");
+        assertThat(words(value(X).onlyWhen(new Condition.Given(Y), "no y"))).isEqualTo("x");
+    }
+
+    @Test
     void longNumbersAreRoundedToSixDigitsForAReaderOnly() {
         SmallGrid row = new SmallGrid().column(X, 1 / 3.0).column(Y, 1234567.25).column(Z, 12.5);
         assertThat(numbers(value(X).times(Y).times(Z), row)).isEqualTo("0.333333 × 1234567 × 12.5");

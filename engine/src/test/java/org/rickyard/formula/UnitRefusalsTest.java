@@ -118,6 +118,27 @@ class UnitRefusalsTest {
     }
 
     @Test
+    void whatIsReadFromAnotherTableHasTheUnitItHasThere() {
+        assertThat(formula(LENGTH, new Expr.From("there", LENGTH, PLAIN))).isNotNull();
+        refused(() -> formula(AREA, new Expr.From("there", LENGTH, PLAIN)));
+        assertThat(formula(AREA, new Expr.Total("there", AREA, PLAIN, PLAIN, true)))
+                .isNotNull();
+        refused(() -> formula(LENGTH, new Expr.Total("there", AREA, PLAIN, PLAIN, true)));
+        assertThat(formula(AREA, new Expr.Before("there", AREA, PLAIN, PLAIN))).isNotNull();
+        refused(() -> formula(LENGTH, new Expr.Before("there", AREA, PLAIN, PLAIN)));
+        assertThat(formula(PLAIN, new Expr.Count("there", AREA, PLAIN, PLAIN, false)))
+                .isNotNull();
+        refused(() -> formula(AREA, new Expr.Count("there", AREA, PLAIN, PLAIN, false)));
+    }
+
+    @Test
+    void whatIsWithheldElsewhereIsBroughtToTheUnitWhereItIsNot() {
+        Condition any = new Condition.Given(PLAIN);
+        assertThat(formula(LENGTH, value(FEET).onlyWhen(any, "no")).words()).isEqualTo("feet × 0.3048");
+        refused(() -> formula(AREA, value(FEET).onlyWhen(any, "no")));
+    }
+
+    @Test
     void unitsAreStrippedAndGivenOnlyWhereTheyFit() {
         refused(() -> new Expr.NumberOf(value(LENGTH), Units.KW));
         refused(() -> new Expr.AsUnit(value(LENGTH), Units.M));

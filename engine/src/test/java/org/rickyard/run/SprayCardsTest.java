@@ -178,4 +178,24 @@ class SprayCardsTest {
         card("T1, ").forEach(row -> row.forEach(cell -> words.append(text(cell)).append(' ')));
         assertThat(words.toString()).contains("the share of the spray would come to more than the highest dose");
     }
+
+    /** A formula holds 8,192 characters; a season's diary under one job has hundreds of products. */
+    @Test
+    void theCautionsOfManyProductsArePartedAmongCells() throws IOException {
+        FarmBook book = SprayingSeason.book();
+        for (int i = 0; i < 70; i++) {
+            book.row("Jobs", "Diary", "Top", "spraying", "Sprayer", null, "Product " + i, 1, "L/ha", null);
+        }
+        int longest = 0;
+        try (XSSFWorkbook diary = new XSSFWorkbook(Files.newInputStream(
+                book.run(Files.createDirectories(folder.resolve("diary"))).written()))) {
+            for (Row row : diary.getSheet("Spray cards")) {
+                for (Cell cell : row) {
+                    boolean formula = cell.getCellType() == CellType.FORMULA;
+                    longest = Math.max(longest, formula ? cell.getCellFormula().length() : 0);
+                }
+            }
+        }
+        assertThat(longest).isBetween(800, 1300);
+    }
 }

@@ -52,7 +52,7 @@ public final class CostTotals {
 
     /** Hours of a standard labour unit. */
     public static final Constant LABOUR_UNIT_HOURS =
-            new Constant("Hours of a standard labour unit", 1900, Units.H, DAERA);
+            new Constant("Hours of a standard labour unit", 1900, Units.H, DAERA).aboveZero();
 
     /** {@code holding-fuel}. */
     public static final Formula HOLDING_FUEL =

@@ -66,8 +66,9 @@ public final class RepairCost {
     public static final ReferenceTable RF2 =
             RememberedMachines.byType("Repair exponent RF2", "RF2", Units.ONE, RememberedMachines.Row::rf2, D497);
     /** A machine whose hours are not typed is taken for new. */
-    public static final Constant NEW_MACHINE =
-            new Constant("Hours of a machine if none are typed", 0, Units.H, Source.commonPractice("new"));
+    public static final Constant NEW_MACHINE = new Constant(
+                    "Hours of a machine if none are typed", 0, Units.H, Source.commonPractice("new"))
+            .possible(HOURS_NOW.possible());
 
     private static Expr lookup(ReferenceTable table) {
         return new Expr.Lookup(table, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);

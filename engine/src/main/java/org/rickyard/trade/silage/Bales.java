@@ -42,14 +42,15 @@ public final class Bales {
             .decimals(0);
 
     /** Dry matter in a bale. */
-    public static final Constant BALE_DM =
-            new Constant("dry matter in a round bale", 220, Units.KG_DM, Source.published("Teagasc: aim above 220 kg"));
+    public static final Constant BALE_DM = new Constant(
+                    "dry matter in a round bale", 220, Units.KG_DM, Source.published("Teagasc: aim above 220 kg"))
+            .aboveZero();
     /** Diameter of a bale. */
     public static final Constant DIAMETER =
-            new Constant("diameter of a round bale", 1.25, Units.M, Source.commonPractice("1.25 × 1.20 m"));
+            new Constant("diameter of a round bale", 1.25, Units.M, Source.commonPractice("1.25 × 1.20 m")).aboveZero();
     /** Width of a bale. */
     public static final Constant WIDTH =
-            new Constant("width of a round bale", 1.2, Units.M, Source.commonPractice("1.25 × 1.20 m"));
+            new Constant("width of a round bale", 1.2, Units.M, Source.commonPractice("1.25 × 1.20 m")).aboveZero();
 
     private static final Source GREENFIELD =
             Source.secondHand("Farmers Journal 216282: 900 bales at 220 kg are 198 t DM (printed about 200)");

@@ -72,10 +72,12 @@ public final class ClampHeights {
             Source.published("B. Holmes, Univ. Wisconsin: never higher than unloader reach, 12-16 ft"));
     /** How many times the wall silage may stand. */
     public static final Constant TIMES_WALL = new Constant(
-            "silage height in wall heights, never above",
-            2,
-            Units.ONE,
-            Source.published("HSA and FCI (Ireland) 2021: at most twice the retaining wall, sides under 45 degrees"));
+                    "silage height in wall heights, never above",
+                    2,
+                    Units.ONE,
+                    Source.published(
+                            "HSA and FCI (Ireland) 2021: at most twice the retaining wall, sides under 45 degrees"))
+            .aboveZero();
 
     /** Settling by dry matter: between the two published figures on a straight line. */
     public static final Formula SETTLING_BY_DM = new Formula(

@@ -89,13 +89,15 @@ public final class ClampShape {
 
     /** Slope of clamp walls where none is typed. */
     public static final Constant WALL_BATTER = new Constant(
-            "batter of a walled clamp, if none is typed", 0, Units.ONE, Source.commonPractice("upright walls"));
+                    "batter of a walled clamp, if none is typed", 0, Units.ONE, Source.commonPractice("upright walls"))
+            .possible(BATTER.possible());
     /** Ramps where none are typed. */
     public static final Constant NO_RAMPS = new Constant(
-            "ramps of a walled clamp, if none are typed",
-            0,
-            Units.ONE,
-            Source.commonPractice("full height over the whole length typed"));
+                    "ramps of a walled clamp, if none are typed",
+                    0,
+                    Units.ONE,
+                    Source.commonPractice("full height over the whole length typed"))
+            .possible(RAMPS.possible());
 
     /** Silage height: settled height if typed, otherwise the wall. */
     public static final Formula SILAGE_HEIGHT = new Formula(

@@ -64,11 +64,12 @@ public final class Covering {
     public static final Constant OVERLAP = new Constant(
             "overlap between sheets", 45, Units.CM, Source.published("Saskatchewan Agriculture: 45 cm between sheets"));
     /** Width of a roll. */
-    public static final Constant ROLL_WIDTH = new Constant("width of a roll of sheet", 10, Units.M, CUSTOM);
+    public static final Constant ROLL_WIDTH = new Constant("width of a roll of sheet", 10, Units.M, CUSTOM).aboveZero();
     /** Length of a roll. */
-    public static final Constant ROLL_LENGTH = new Constant("length of a roll of sheet", 50, Units.M, CUSTOM);
+    public static final Constant ROLL_LENGTH =
+            new Constant("length of a roll of sheet", 50, Units.M, CUSTOM).aboveZero();
     /** Size of a tyre. */
-    public static final Constant TYRE = new Constant("diameter of a tyre", 0.6, Units.M, CUSTOM);
+    public static final Constant TYRE = new Constant("diameter of a tyre", 0.6, Units.M, CUSTOM).aboveZero();
 
     private static final Source GEOMETRY = Source.derived("surface, laps and layers");
 

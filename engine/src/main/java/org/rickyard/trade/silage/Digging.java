@@ -91,8 +91,9 @@ public final class Digging {
                     "US Navy table 10-1 (sand 100 in place, 111 loose); textbook densities in lb/yd3 of common"
                             + " earth 3,100/2,500, sand-clay 3,400/2,700, clay 3,000/2,310"));
     /** Hours dug where none are typed. */
-    public static final Constant USUAL_HOURS =
-            new Constant("hours an excavator digs in a day", 8, Units.H, Source.commonPractice("a working day"));
+    public static final Constant USUAL_HOURS = new Constant(
+                    "hours an excavator digs in a day", 8, Units.H, Source.commonPractice("a working day"))
+            .possible(HOURS_PER_DAY.possible());
 
     /** Swell: by the soil typed, otherwise the constant. */
     public static final Formula SWELL_OF_SOIL = new Formula(

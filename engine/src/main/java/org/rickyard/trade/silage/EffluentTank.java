@@ -83,7 +83,8 @@ public final class EffluentTank {
     private static final Constant GB_BASE = new Constant("tank of a large silo, Great Britain", 30, Units.M3, GB);
     private static final Constant GB_ABOVE =
             new Constant("tank for each m3 of silo above the step, Great Britain", 6.7, L_PER_M3, GB);
-    private static final Constant NI_PART = new Constant("part of a silo counted, Northern Ireland", 150, Units.M3, NI);
+    private static final Constant NI_PART =
+            new Constant("part of a silo counted, Northern Ireland", 150, Units.M3, NI).aboveZero();
     private static final Constant NI_RATE = new Constant("tank for each part, Northern Ireland", 3, Units.M3, NI);
     private static final Constant NI_BASE = new Constant("tank of a large silo, Northern Ireland", 30, Units.M3, NI);
     private static final Constant NI_ABOVE =

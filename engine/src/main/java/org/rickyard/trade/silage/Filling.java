@@ -65,8 +65,9 @@ public final class Filling {
             Symbol.number("pH to stay below", Units.ONE).decimals(2);
 
     /** Hours of filling in a day. */
-    public static final Constant HOURS_A_DAY =
-            new Constant("hours of filling in a day", 10, Units.H, Source.commonPractice("a long day of one crew"));
+    public static final Constant HOURS_A_DAY = new Constant(
+                    "hours of filling in a day", 10, Units.H, Source.commonPractice("a long day of one crew"))
+            .possible(HOURS_PER_DAY.possible());
     /** Most days open. */
     public static final Constant MOST_DAYS = new Constant(
             "days a clamp may lie open while it is filled",

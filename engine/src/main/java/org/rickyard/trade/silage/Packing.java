@@ -62,13 +62,14 @@ public final class Packing {
             Source.secondHand("D. Undersander, Univ. Wisconsin, Farm Progress 2009: porosity below 0.40"));
     /** Density of water. */
     private static final Constant WATER =
-            new Constant("density of water", 1000, Units.KG_PER_M3, Source.commonPractice("1,000 kg/m3"));
+            new Constant("density of water", 1000, Units.KG_PER_M3, Source.commonPractice("1,000 kg/m3")).aboveZero();
     /** Density of dry matter without pores. */
     public static final Constant SOLIDS = new Constant(
-            "density of solid dry matter",
-            1550,
-            Units.KG_DM_PER_M3,
-            Source.memory("about 1,550 kg/m3; the form with ash and organic matter is not held"));
+                    "density of solid dry matter",
+                    1550,
+                    Units.KG_DM_PER_M3,
+                    Source.memory("about 1,550 kg/m3; the form with ash and organic matter is not held"))
+            .aboveZero();
     /** Two densities typed that differ by more than this are asked about. */
     public static final Constant DISAGREEMENT = new Constant(
             "two densities typed may differ by",

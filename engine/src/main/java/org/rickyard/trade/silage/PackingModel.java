@@ -40,10 +40,11 @@ public final class PackingModel {
             + " coefficients not confirmed. The paper's packing factor explains 18.2 % of the variance: an estimate");
 
     /** Whether the model is used. */
-    public static final Constant SWITCH = new Constant("use the packing model (1 yes, 0 no)", 0, Units.ONE, MEMORY);
+    public static final Constant SWITCH =
+            new Constant("use the packing model (1 yes, 0 no)", 0, Units.ONE, MEMORY).possible(Range.of(0, 1));
     /** How many rollers. */
     public static final Constant ROLLERS =
-            new Constant("rollers at work all the time, packing model", 1, Units.ONE, MEMORY);
+            new Constant("rollers at work all the time, packing model", 1, Units.ONE, MEMORY).aboveZero();
 
     private static final Constant BASE = new Constant("packing model, base", 136.157, Units.KG_DM_PER_M3, MEMORY);
     private static final Constant BY_FACTOR =

@@ -56,29 +56,34 @@ public final class Rolling {
 
     /** The usual rule. */
     public static final Constant QUARTER = new Constant(
-            "rolling weight for each tonne an hour",
-            0.25,
-            PER_HOURLY_TONNE,
-            Source.commonPractice("Great Britain and Ireland: a quarter of the tonnes arriving in an hour, the lenient"
-                    + " rule; farm press quotes it for grass above 27 % dry matter"));
+                    "rolling weight for each tonne an hour",
+                    0.25,
+                    PER_HOURLY_TONNE,
+                    Source.commonPractice(
+                            "Great Britain and Ireland: a quarter of the tonnes arriving in an hour, the lenient"
+                                    + " rule; farm press quotes it for grass above 27 % dry matter"))
+            .aboveZero();
     /** The Austrian rule. */
     public static final Constant THIRD = new Constant(
-            "rolling weight for each tonne an hour, one third",
-            1.0 / 3,
-            PER_HOURLY_TONNE,
-            Source.published("LK Burgenland 2015, LK Oberoesterreich 2020: one third"));
+                    "rolling weight for each tonne an hour, one third",
+                    1.0 / 3,
+                    PER_HOURLY_TONNE,
+                    Source.published("LK Burgenland 2015, LK Oberoesterreich 2020: one third"))
+            .aboveZero();
     /** The American rule. */
     public static final Constant FORTY = new Constant(
-            "rolling weight for each tonne an hour, rule of 800",
-            0.40,
-            PER_HOURLY_TONNE,
-            Source.secondHand("pounds = 800 × short tons an hour, farm press"));
+                    "rolling weight for each tonne an hour, rule of 800",
+                    0.40,
+                    PER_HOURLY_TONNE,
+                    Source.secondHand("pounds = 800 × short tons an hour, farm press"))
+            .aboveZero();
     /** Layer where none is typed. */
     public static final Constant USUAL_LAYER = new Constant(
-            "layer before rolling",
-            15,
-            Units.CM,
-            Source.published("Holmes & Muck, Univ. Wisconsin proceedings 2002: under 6 in"));
+                    "layer before rolling",
+                    15,
+                    Units.CM,
+                    Source.published("Holmes & Muck, Univ. Wisconsin proceedings 2002: under 6 in"))
+            .possible(LAYER.possible());
 
     private static final Source AUSTRIA =
             Source.published("LK Burgenland 2015: 17 t advised at one third, so 51 t/h (the division is derived)");

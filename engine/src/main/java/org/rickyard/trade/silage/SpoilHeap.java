@@ -46,10 +46,11 @@ public final class SpoilHeap {
 
     /** Slope of loose soil. */
     public static final Constant SLOPE = new Constant(
-            "slope of a spoil heap, metres out for each metre up",
-            1.5,
-            Units.ONE,
-            Source.memory("loose soil lies at about 34 degrees; wet clay and sand lie flatter"));
+                    "slope of a spoil heap, metres out for each metre up",
+                    1.5,
+                    Units.ONE,
+                    Source.memory("loose soil lies at about 34 degrees; wet clay and sand lie flatter"))
+            .aboveZero();
     /** Never nearer than this. */
     public static final Constant LEAST_BACK = new Constant(
             "spoil kept back from any edge, at least", 1, Units.M, Source.commonPractice("never at the edge itself"));

@@ -82,15 +82,23 @@ public final class NozzlePressure {
         {11.06, 1.32, 1.15}, {11.4, 1.37, 1.17}, {11.5, 1.38, 1.17}, {11.6, 1.39, 1.18}, {12.0, 1.44, 1.20},
     };
 
-    /** Water. */
+    /** Where none is typed: water. */
+    public static final Constant USUAL_DENSITY = new Constant(
+                    "density of spray liquid, if none is typed",
+                    1,
+                    Units.KG.over(Units.L),
+                    Source.commonPractice("water weighs 1 kg a litre"))
+            .possible(SPRAY_DENSITY.possible());
+    /** What charts of nozzles are made for. */
     public static final Constant WATER_DENSITY = new Constant(
-            "density of spray liquid, if none is typed",
-            1,
-            Units.KG.over(Units.L),
-            Source.commonPractice("water weighs 1 kg a litre"));
+                    "density of water, for which nozzle charts are made",
+                    1,
+                    Units.KG.over(Units.L),
+                    Source.commonPractice("water weighs 1 kg a litre"))
+            .aboveZero();
     /** The pressure at which sizes are named. */
     public static final Constant REFERENCE_PRESSURE =
-            new Constant("pressure at which nozzle sizes are named", 3, Units.BAR, ISO_10625);
+            new Constant("pressure at which nozzle sizes are named", 3, Units.BAR, ISO_10625).aboveZero();
     /** How far number of nozzles × spacing may lie from the boom width. */
     public static final Constant SPACING_TOLERANCE = new Constant(
             "nozzles × spacing may differ from the boom width by",
@@ -170,7 +178,7 @@ public final class NozzlePressure {
     public static final Formula DENSITY = new Formula(
             "spray-density",
             DENSITY_USED,
-            given(SPRAY_DENSITY, constant(WATER_DENSITY)),
+            given(SPRAY_DENSITY, constant(USUAL_DENSITY)),
             Source.commonPractice("as typed, otherwise water"),
             "liquid fertiliser is heavier than water: 28-0-0 about 1.28",
             weighedExamples());
@@ -290,7 +298,7 @@ public final class NozzlePressure {
                     .with(SPRAY_DENSITY, row[0], Units.LB.over(Units.GAL_US))
                     .givesWithin(row[1], Units.KG.over(Units.L), 0.006));
         }
-        examples.add(WorkedExample.from(WATER_DENSITY.source()).gives(1, Units.KG.over(Units.L), 2));
+        examples.add(WorkedExample.from(USUAL_DENSITY.source()).gives(1, Units.KG.over(Units.L), 2));
         return List.copyOf(examples);
     }
 

@@ -116,10 +116,11 @@ public final class Carting {
     public static final Constant FIXED_TIME = new Constant("Fixed time of a trailer's cycle", 7.5, Units.MIN, MICHIGAN);
     /** Density of chopped grass in a trailer. */
     public static final Constant USUAL_DENSITY = new Constant(
-            "Density of chopped crop in a trailer",
-            350,
-            Units.KG_PER_M3,
-            Source.memory("wilted grass, short chop; weigh a load to know your own"));
+                    "Density of chopped crop in a trailer",
+                    350,
+                    Units.KG_PER_M3,
+                    Source.memory("wilted grass, short chop; weigh a load to know your own"))
+            .possible(LOAD_DENSITY.possible());
 
     /** How fast a trailer fills: by the forager beside it, or a forage wagon by its own pick-up. */
     public static final Formula FILLING_RATE = new Formula(

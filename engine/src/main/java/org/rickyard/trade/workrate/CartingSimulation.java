@@ -7,6 +7,7 @@ import org.rickyard.formula.Expr;
 import org.rickyard.formula.Method;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
+import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Keys;
 
@@ -50,19 +51,26 @@ public final class CartingSimulation {
 
     /** Standard deviation over mean of filling and of the rest of a round. */
     public static final Constant SPREAD = new Constant(
-            "Spread of carting times",
-            20,
-            Units.PERCENT,
-            Source.memory("standard deviation over mean; time ten rounds to know your own"));
+                    "Spread of carting times",
+                    20,
+                    Units.PERCENT,
+                    Source.memory("standard deviation over mean; time ten rounds to know your own"))
+            .possible(Range.of(0, 200));
+    /** A drawing that takes no longer than a breath. */
+    private static final int MOST_LOADS = 200_000;
     /** What the drawing starts from. */
-    public static final Constant SEED =
-            new Constant("Seed of the carting simulation", 1, Units.ONE, Source.commonPractice("any whole number"));
+    public static final Constant SEED = new Constant(
+                    "Seed of the carting simulation", 1, Units.ONE, Source.commonPractice("any whole number"))
+            .possible(Range.ANY);
     /** How many loads are simulated. */
     public static final Constant LOADS = new Constant(
-            "Loads in the carting simulation", 2000, Units.ONE, Source.commonPractice("more loads, less chance"));
+                    "Loads in the carting simulation",
+                    2000,
+                    Units.ONE,
+                    Source.commonPractice("more loads, less chance"))
+            .possible(Range.of(1, MOST_LOADS));
 
-    private static final int FEWEST_LOADS = 10;
-    private static final int MOST_LOADS = 200_000;
+    private static final int FEWEST_ROUNDS = 10;
 
     private final List<Kind> kinds;
     private final double spread;
@@ -104,7 +112,7 @@ public final class CartingSimulation {
      * @param foragers foragers alike, 1 or more, each filling one trailer at a time
      * @param spread standard deviation over mean, 0 to 2
      * @param seed any whole number
-     * @param loads how many loads each trailer brings, at least
+     * @param loads how many loads are brought in all, at least; 1 to 200,000
      */
     public static double rate(List<Kind> kinds, int foragers, double spread, long seed, int loads) {
         double paper = onPaper(kinds, foragers);
@@ -112,8 +120,8 @@ public final class CartingSimulation {
             return paper;
         }
         int all = kinds.stream().mapToInt(Kind::trailers).sum();
-        int rounds = Math.max(FEWEST_LOADS, (int) Math.ceil(Math.min(loads, MOST_LOADS) / (double) all));
-        return Math.min(paper, new CartingSimulation(kinds, Math.min(spread, 2), seed).run(foragers, rounds));
+        int rounds = Math.max(FEWEST_ROUNDS, (int) Math.ceil(loads / (double) all));
+        return Math.min(paper, new CartingSimulation(kinds, spread, seed).run(foragers, rounds));
     }
 
     /** On average each trailer brings so many loads; the first tenth, with all in line at the start, is not counted. */

@@ -103,8 +103,9 @@ public final class FuelAndLabour {
     /** Fuel that does not. */
     public static final Constant WITHOUT_LOAD = new Constant("Fuel at work, at no load", 0.096, PER_POWER, LOAD);
     /** A driver. */
-    public static final Constant ONE_DRIVER =
-            new Constant("People at a machine if none are typed", 1, Units.ONE, Source.commonPractice("one driver"));
+    public static final Constant ONE_DRIVER = new Constant(
+                    "People at a machine if none are typed", 1, Units.ONE, Source.commonPractice("one driver"))
+            .possible(CREW.possible());
     /** Labour beyond field time. */
     public static final Constant ALLOWANCE = new Constant("Labour over machine hours", 110, Units.PERCENT, IOWA);
     /** Loads below which the fuel form is not meant. */

@@ -143,7 +143,8 @@ public final class PowerNeeded {
     public static final Constant PTO_OF_ENGINE =
             new Constant("PTO power over engine power", 90, Units.PERCENT, ARIZONA);
     /** Shaft to drawbar. */
-    public static final Constant DRAWBAR_OF_PTO = new Constant("Drawbar power over PTO power", 73, Units.PERCENT, MFWD);
+    public static final Constant DRAWBAR_OF_PTO =
+            new Constant("Drawbar power over PTO power", 73, Units.PERCENT, MFWD).aboveZero();
     /** Pull for the weight of a machine. */
     public static final Constant MOTION_RESISTANCE = new Constant(
             "Motion resistance over weight", 8, Units.PERCENT, Source.memory("firm to tilled grassland, 6 to 10 %"));

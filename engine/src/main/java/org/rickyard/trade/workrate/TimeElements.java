@@ -67,10 +67,12 @@ public final class TimeElements {
     private static final Source PRACTICE = Source.commonPractice("none unless typed");
 
     /** Overlap where none is typed. */
-    public static final Constant NO_OVERLAP = new Constant("Overlap if none is typed", 0, Units.M, PRACTICE);
+    public static final Constant NO_OVERLAP =
+            new Constant("Overlap if none is typed", 0, Units.M, PRACTICE).possible(OVERLAP.possible());
     /** Other lost time where none is typed. */
-    public static final Constant NO_LOST_TIME =
-            new Constant("Other lost time if none is typed", 0, Units.H.over(Units.HA), PRACTICE);
+    public static final Constant NO_LOST_TIME = new Constant(
+                    "Other lost time if none is typed", 0, Units.H.over(Units.HA), PRACTICE)
+            .possible(OTHER_LOST_TIME.possible());
 
     /** Says which way the row is reckoned. */
     public static final Formula RECKONED_BY = new Formula(

@@ -66,6 +66,10 @@ public final class RefusedException extends Exception {
         FORMAT_LIMIT(
                 "has reached a limit of the .xlsx format, so nothing can be added to it",
                 "Copy the lists into a new workbook and try again"),
+        /** More rows of results than a sheet has. */
+        TOO_MANY_ROWS(
+                "leads to more rows of results than a sheet can hold",
+                "Split it into smaller workbooks, one for each holding for instance"),
         /** A workbook name that we need belongs to the client. */
         NAME_TAKEN(
                 "already uses a defined name that the result sheets need",

@@ -127,12 +127,13 @@ final class BasisSheet implements BasisPlaces {
         }
         PlainSheet.Line line = basis.line().text(Looks.NAME, constant.name());
         Optional<ConstantsInForce.Overruled> overruled = inForce.overruled(constant);
+        String held = Numbers.exact(constant.value());
         if (overruled.isPresent()) {
-            String cell = overruled.get().cell().absolute();
+            String taken = overruled.get().cell().absolute()
+                    + overruled.get().scaling().cell();
             line.formula(
                     Looks.CONSTANT,
-                    "IF(ISNUMBER(" + cell + ")," + cell
-                            + overruled.get().scaling().cell() + "," + Numbers.exact(constant.value()) + ")",
+                    ifUsable(constant, overruled.get().cell(), taken, taken, held, held),
                     inForce.value(constant));
         } else {
             line.number(Looks.CONSTANT, constant.value());
@@ -140,7 +141,25 @@ final class BasisSheet implements BasisPlaces {
         String unit = constant.unit().symbol();
         line.text(Looks.UNIT, unit.isEmpty() ? "-" : unit)
                 .text(Looks.TEXT_WRAPPED, constant.source().toString());
-        overruled.ifPresent(found -> line.linkTo(found.cell()));
+        overruled.ifPresent(found -> line.linkTo(found.cell())
+                .formula(
+                        Looks.CAUTION,
+                        ifUsable(
+                                constant,
+                                found.cell(),
+                                found.cell().absolute() + found.scaling().cell(),
+                                "\"\"",
+                                "\"not used: possible is " + constant.possible().words() + "\"",
+                                "\"not used: no number\""),
+                        ""));
+    }
+
+    /** One of three, by what the client's cell holds at the time. */
+    private static String ifUsable(
+            Constant constant, CellAddress cell, String taken, String usable, String impossible, String noNumber) {
+        String possible = LinkFormula.possible(constant.possible(), taken);
+        String number = possible == null ? usable : "IF(" + possible + "," + usable + "," + impossible + ")";
+        return "IF(ISNUMBER(" + cell.absolute() + ")," + number + "," + noNumber + ")";
     }
 
     private void table(PlainSheet basis, ReferenceTable table) {

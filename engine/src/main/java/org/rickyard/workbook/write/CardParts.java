@@ -14,11 +14,13 @@ import org.rickyard.workbook.graft.CellLook;
 /** What cards for print are made of, whatever they are about: live figures, cautions, what a row lacks. */
 final class CardParts {
     private static final String WITHHELD = "withheld";
+    /** More of them might be more than a formula, or the text of a cell, may hold. */
+    private static final int MOST_IN_A_CELL = 50;
 
     private final PlainSheet page;
     private final SheetPlaces places;
     private final List<String> cautions = new ArrayList<>();
-    private final StringBuilder cautionsNow = new StringBuilder();
+    private final List<String> cautionsNow = new ArrayList<>();
 
     CardParts(PlainSheet page, SheetPlaces places) {
         this.page = page;
@@ -120,17 +122,22 @@ final class CardParts {
     void caution(ResultTable table, int row) {
         if (row >= 0 && table.spec().column(TableSpec.CAUTIONS).isPresent()) {
             cautions.add(places.cell(table.spec(), TableSpec.CAUTIONS, row).absolute() + "&\" \"");
-            cautionsNow.append(table.of(TableSpec.CAUTIONS).word(row)).append(' ');
+            cautionsNow.add(table.of(TableSpec.CAUTIONS).word(row) + " ");
         }
     }
 
-    /** The cautions taken up, live, in one cell, so that what is quiet leaves no gap. */
+    /** The cautions taken up, live, in as few cells as hold them, so that what is quiet leaves no gap. */
     void tellCautions() {
-        if (!cautions.isEmpty()) {
-            page.line().formula(Looks.CAUTION_WRAPPED, String.join("&", cautions), cautionsNow.toString());
+        for (int from = 0; from < cautions.size(); from += MOST_IN_A_CELL) {
+            int to = Math.min(from + MOST_IN_A_CELL, cautions.size());
+            page.line()
+                    .formula(
+                            Looks.CAUTION_WRAPPED,
+                            String.join("&", cautions.subList(from, to)),
+                            String.join("", cautionsNow.subList(from, to)));
         }
         cautions.clear();
-        cautionsNow.setLength(0);
+        cautionsNow.clear();
     }
 
     /** What a row lacks, live; nothing where it lacks nothing. */

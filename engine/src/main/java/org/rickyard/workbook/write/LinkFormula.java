@@ -40,7 +40,8 @@ final class LinkFormula {
         return "IF(ISNUMBER(" + s + ")," + number + "," + other + ")";
     }
 
-    private static String possible(Range range, String value) {
+    /** The condition that a value lies in a range; null where every number does. */
+    static String possible(Range range, String value) {
         String low = range.hasLow() ? value + (range.lowOpen() ? ">" : ">=") + Numbers.exact(range.low()) : null;
         String high = range.hasHigh() ? value + (range.highOpen() ? "<" : "<=") + Numbers.exact(range.high()) : null;
         if (low == null || high == null) {

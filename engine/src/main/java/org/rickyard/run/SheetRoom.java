@@ -1,0 +1,28 @@
+package org.rickyard.run;
+
+import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.WorkPlan;
+import org.rickyard.workbook.open.RefusedException;
+import org.rickyard.workbook.open.RefusedException.Reason;
+
+/** Whether every result table has room on its sheet. A file with more rows opens in no spreadsheet program. */
+final class SheetRoom {
+    private static final int ROWS_OF_A_SHEET = 1_048_576;
+    private static final int MOST_ROWS = ROWS_OF_A_SHEET - SheetPlaces.FIRST_ROW;
+
+    private SheetRoom() {}
+
+    static void check(WorkPlan plan, String workbook) throws RefusedException {
+        for (ResultTable table : plan.tables()) {
+            check(table.spec().sheet(), table.rows(), workbook);
+        }
+    }
+
+    static void check(String sheet, int rows, String workbook) throws RefusedException {
+        if (rows > MOST_ROWS) {
+            throw new RefusedException(
+                    Reason.TOO_MANY_ROWS, workbook, "'" + sheet + "' would need " + rows + ", and has " + MOST_ROWS);
+        }
+    }
+}
