@@ -59,8 +59,10 @@ record AmountText(String text, double value, String unit) {
         }
         if (own == null || own.symbol().startsWith("product unit")) {
             // Of "10 x 1 L" and "10-12 L" the figure at the beginning is not the amount.
-            return !HeaderUnit.isUnit(Words.trim(unit)) ? "" : " Write the figure alone, " + Words.digits(value)
-                    + ": its unit stands in the header or in a column of units.";
+            return !HeaderUnit.isUnit(Words.trim(unit))
+                    ? ""
+                    : " Write the figure alone, " + Words.digits(value)
+                            + ": its unit stands in the header or in a column of units.";
         }
         if (Words.trim(unit).equals("%") && FoundRows.isPercent(own)) {
             return " Write " + Words.digits(value) + " without the sign, or give the cell a number format of per cent.";

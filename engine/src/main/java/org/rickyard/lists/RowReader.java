@@ -74,6 +74,7 @@ final class RowReader {
 
     /** The same header again, as printed lists repeat it on each page. */
     void headerAgain(int row) {
+        table.lastHeaderRow = row;
         blankBefore = false;
         ended = false;
         totalsSeen = false;
