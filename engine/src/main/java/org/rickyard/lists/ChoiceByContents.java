@@ -59,7 +59,7 @@ final class ChoiceByContents {
         if (found < 0) {
             return false;
         }
-        match.vocabulary().settle(headers[found], new Vocabulary.Settled(wanted, ""));
+        match.vocabulary().settle(headers[found], wanted, "");
         findings.add(Finding.note(
                 new CellAddress(grid.sheet(), row, found),
                 Words.quoted(headers[found]) + " is taken to be the column " + wanted.name() + " of the list "
