@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -70,10 +71,12 @@ final class GroupFolder {
 
             @Override
             public FileVisitResult visitFileFailed(Path file, IOException failed) throws IOException {
-                if (file.equals(folder) || !(failed instanceof AccessDeniedException)) {
+                if (!file.equals(folder) && failed instanceof AccessDeniedException) {
+                    closed.add(file);
+                } else if (file.equals(folder) || !(failed instanceof NoSuchFileException)) {
                     throw failed;
                 }
-                closed.add(file);
+                // What was taken away meanwhile is no longer of the folder.
                 return FileVisitResult.CONTINUE;
             }
         });

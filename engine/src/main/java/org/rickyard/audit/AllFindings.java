@@ -66,10 +66,7 @@ public final class AllFindings {
                     findings.add(new Finding(
                             rule.severity(),
                             Optional.of(places.cell(table.spec(), shown, row)),
-                            about(table, row)
-                                    + rule.text()
-                                    + RuleFigures.of(
-                                            table, rule, row, plan.lists().dayZero(), places)));
+                            about(table, row) + rule.text() + RuleFigures.of(table, rule, row, places)));
                 }
             }
             if (count > most) {

@@ -37,7 +37,7 @@ public record Explanation(
      * A value and how it came there.
      *
      * @param number the number, if it is one and there is one
-     * @param word the word, or "" if it is none
+     * @param word the word, or the date of a day; "" if it is neither
      * @param unit the unit of the number
      * @param from how it came there; {@link From#MISSING} if there is none
      */

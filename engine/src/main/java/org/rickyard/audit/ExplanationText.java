@@ -60,9 +60,11 @@ public final class ExplanationText {
         if (!value.given()) {
             return node.name() + (value.from() == From.MISSING ? ": not given" : ": withheld") + where;
         }
-        String text = value.number()
-                .map(number -> Numbers.readable(number) + (value.unit().isEmpty() ? "" : " " + value.unit()))
-                .orElse(value.word());
+        String text = !value.word().isEmpty()
+                ? value.word()
+                : value.number()
+                        .map(number -> Numbers.readable(number) + (value.unit().isEmpty() ? "" : " " + value.unit()))
+                        .orElse("");
         return node.name() + " = " + text + where + origin(value.from());
     }
 

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.rickyard.audit.Explanation.Value;
 import org.rickyard.audit.InputUsed.From;
 import org.rickyard.formula.Constant;
+import org.rickyard.formula.Days;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
@@ -64,13 +65,13 @@ final class ExplanationTyped {
         ListRows rows = plan.lists().rows(place.list());
         for (int row = 0; row < rows.size(); row++) {
             if (rows.address(column.column(), row).filter(cell::equals).isPresent()) {
-                return Optional.of(read(rows, column.column(), row, cell).note("your own cell: " + where));
+                return Optional.of(read(plan, rows, column.column(), row, cell).note("your own cell: " + where));
             }
         }
         return Optional.empty();
     }
 
-    private static Explanation read(ListRows rows, ColumnSpec column, int row, CellAddress cell) {
+    private static Explanation read(WorkPlan plan, ListRows rows, ColumnSpec column, int row, CellAddress cell) {
         String name = column.symbol().name();
         String unit = rows.unit(column, row).map(u -> u.symbol()).orElse("");
         String text = rows.text(column, row);
@@ -84,9 +85,11 @@ final class ExplanationTyped {
                 Explanation.leaf(
                         name,
                         cell,
-                        number ? Value.of(rows.number(column, row), unit, From.TYPED) : Value.of(text, From.TYPED));
+                        number
+                                ? number(plan, column, rows.number(column, row), unit, From.TYPED)
+                                : Value.of(text, From.TYPED));
             case READ_FROM_TEXT ->
-                Explanation.leaf(name, cell, Value.of(rows.number(column, row), unit, From.READ_FROM_TEXT))
+                Explanation.leaf(name, cell, number(plan, column, rows.number(column, row), unit, From.READ_FROM_TEXT))
                         .note("the cell says '" + text + "'");
             case IMPOSSIBLE ->
                 missing(name, cell)
@@ -102,6 +105,12 @@ final class ExplanationTyped {
             case ASKED -> missing(name, cell).note("its column could be read in two ways: see Checks");
             case BLANK, NO_COLUMN -> missing(name, cell).note("the cell is blank");
         };
+    }
+
+    private static Value number(WorkPlan plan, ColumnSpec column, double number, String unit, From from) {
+        return column.symbol().type() == Symbol.Type.DATE
+                ? new Value(Optional.of(number), Days.text(number, plan.lists().dayZero()), "", from)
+                : Value.of(number, unit, from);
     }
 
     private static Explanation missing(String name, CellAddress cell) {

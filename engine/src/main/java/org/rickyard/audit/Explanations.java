@@ -77,14 +77,15 @@ final class Explanations {
         TableColumn column = table.spec().column(symbol).orElseThrow();
         From from = DefaultsUsed.in(table, column).test(row) ? From.DEFAULT : From.CALCULATED;
         CellAddress cell = results.places().cell(table.spec(), symbol, row);
-        return Explanation.leaf(symbol.name(), cell, present(values, row, table.unit(symbol, row), from));
+        return Explanation.leaf(symbol.name(), cell, present(table, symbol, row, from));
     }
 
-    private static Value present(Values values, int row, String unit, From from) {
-        if (!values.has(row)) {
-            return new Value(Optional.empty(), "", unit, from);
-        }
-        return values.words() ? Value.of(values.word(row), from) : Value.of(values.number(row), unit, from);
+    private static Value present(ResultTable table, Symbol symbol, int row, From from) {
+        Values values = table.of(symbol);
+        Optional<Double> number =
+                values.has(row) && !values.words() ? Optional.of(values.number(row)) : Optional.empty();
+        return new Value(
+                number, values.has(row) ? Results.word(table, symbol, row) : "", table.unit(symbol, row), from);
     }
 
     /** A client's cell, as a row of ours takes it over. */
@@ -92,10 +93,9 @@ final class Explanations {
         LinkCells links = table.links(symbol);
         Values values = table.of(symbol);
         boolean given = values.has(row);
-        String unit = table.unit(symbol, row);
         From from = given && !links.exists(row) ? From.CALCULATED : Results.typedFrom(links, row, given);
         CellAddress cell = links.address(row).orElseGet(() -> results.places().cell(table.spec(), symbol, row));
-        Explanation leaf = Explanation.leaf(symbol.name(), cell, present(values, row, unit, from));
+        Explanation leaf = Explanation.leaf(symbol.name(), cell, present(table, symbol, row, from));
         if (!given) {
             boolean saysItself = links.state(row) == ListRows.State.BLANK;
             return saysItself ? leaf : leaf.because(results.causes().of(table, symbol, row));

@@ -9,7 +9,7 @@ import org.rickyard.lists.CellAddress;
  *
  * @param name the quantity
  * @param number its value, if it is a number and there is one
- * @param word its value, if it is a word
+ * @param word its value, if it is a word; of a day its date
  * @param unit the unit of the number
  * @param cell where it stands: the client's cell, a cell of ours, or Basis
  * @param from how it came there
@@ -46,8 +46,10 @@ public record InputUsed(
     /** As one reads it in the trail: {@code speed = 10 km/h @ Machines!E5}. */
     @Override
     public String toString() {
-        String value = number.map(n -> Numbers.readable(n) + (unit.isEmpty() ? "" : " " + unit))
-                .orElse(word.isEmpty() ? "none" : word);
+        String value = !word.isEmpty()
+                ? word
+                : number.map(n -> Numbers.readable(n) + (unit.isEmpty() ? "" : " " + unit))
+                        .orElse("none");
         String origin = from == From.TYPED || from == From.CALCULATED ? "" : " (" + from.words() + ")";
         return name + " = " + value + cell.map(address -> " @ " + address).orElse("") + origin;
     }

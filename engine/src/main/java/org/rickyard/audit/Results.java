@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.rickyard.audit.InputUsed.From;
 import org.rickyard.formula.Constant;
+import org.rickyard.formula.Days;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Inputs;
@@ -275,10 +276,17 @@ public final class Results {
         return new InputUsed(
                 symbol.name() + ofField(other, there),
                 given && !values.words() ? Optional.of(values.number(there)) : Optional.empty(),
-                given && values.words() ? values.word(there) : "",
+                given ? word(other, symbol, there) : "",
                 other.unit(symbol, there),
                 links == null ? Optional.of(places.cell(other.spec(), symbol, there)) : links.address(there),
                 !given ? From.MISSING : links == null ? From.CALCULATED : typedFrom(links, there, true));
+    }
+
+    /** What is no number to a reader: a word, or the date of a day. */
+    static String word(ResultTable table, Symbol symbol, int row) {
+        Values values = table.of(symbol);
+        boolean day = symbol.type() == Symbol.Type.DATE && values.has(row);
+        return values.words() ? values.word(row) : day ? Days.text(values.number(row), table.dayZero()) : "";
     }
 
     private static String ofField(ResultTable table, int row) {
@@ -291,7 +299,7 @@ public final class Results {
         Values values = table.of(symbol);
         boolean given = values.has(row);
         Optional<Double> number = given && !values.words() ? Optional.of(values.number(row)) : Optional.empty();
-        String word = values.words() ? values.word(row) : "";
+        String word = word(table, symbol, row);
         LinkCells links = table.links(symbol);
         // A blank cell of theirs for which the plan has a word from elsewhere said nothing: the word stands in ours.
         boolean typed = !given || links != null && links.answers(row);

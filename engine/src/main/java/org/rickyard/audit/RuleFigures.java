@@ -2,12 +2,12 @@ package org.rickyard.audit;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.rickyard.formula.Days;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Numbers;
@@ -30,7 +30,7 @@ final class RuleFigures {
     private RuleFigures() {}
 
     /** A sentence such as "Here dose per hectare is 1250 L/ha (Jobs!F2)."; empty if there is nothing to name. */
-    static String of(ResultTable table, CautionRule rule, int row, LocalDate dayZero, SheetPlaces places) {
+    static String of(ResultTable table, CautionRule rule, int row, SheetPlaces places) {
         List<String> figures = new ArrayList<>();
         for (Symbol symbol : Inputs.of(rule.when())) {
             Values values = table.of(symbol);
@@ -47,7 +47,7 @@ final class RuleFigures {
                             + String.join(
                                     ", ",
                                     cells.stream().map(CellAddress::toString).toList()) + ")";
-            figures.add(symbol.name() + " is " + value(table, symbol, row, dayZero) + where);
+            figures.add(symbol.name() + " is " + value(table, symbol, row) + where);
         }
         return figures.isEmpty() ? "" : " Here " + String.join(", ", figures) + ".";
     }
@@ -63,10 +63,10 @@ final class RuleFigures {
         return "";
     }
 
-    private static String value(ResultTable table, Symbol symbol, int row, LocalDate dayZero) {
+    private static String value(ResultTable table, Symbol symbol, int row) {
         double number = table.of(symbol).number(row);
         if (symbol.type() == Symbol.Type.DATE) {
-            return dayZero.plusDays((long) Math.floor(number)).toString();
+            return Days.text(number, table.dayZero());
         }
         LinkCells links = table.links(symbol);
         boolean asTyped = links != null && links.exists(row);

@@ -25,7 +25,7 @@ public final class NumbersPrinter extends WordsPrinter {
         if (!column.has(row)) {
             return "(" + symbol.name() + ": none)";
         }
-        return column.words() ? column.word(row) : number(column.number(row), symbol.unit());
+        return shown(column, row, symbol);
     }
 
     @Override
@@ -81,9 +81,16 @@ public final class NumbersPrinter extends WordsPrinter {
         if (!column.has(there)) {
             return super.from(e);
         }
-        return column.words()
-                ? column.word(there)
-                : number(column.number(there), e.symbol().unit());
+        return shown(column, there, e.symbol());
+    }
+
+    private String shown(Values column, int at, Symbol symbol) {
+        if (column.words()) {
+            return column.word(at);
+        }
+        return symbol.type() == Symbol.Type.DATE
+                ? Days.text(column.number(at), values.dayZero())
+                : number(column.number(at), symbol.unit());
     }
 
     private static String number(double value, Unit unit) {

@@ -1,5 +1,7 @@
 package org.rickyard.formula;
 
+import java.time.LocalDate;
+
 /** The columns a formula is read against: those of its own table, those of others, and the constants in force. */
 public interface RowValues {
     /** A column of this table. */
@@ -10,6 +12,11 @@ public interface RowValues {
 
     /** The constant's value after Assumptions. */
     double constant(Constant constant);
+
+    /** The day that the days of this workbook are counted from. */
+    default LocalDate dayZero() {
+        return Days.USUAL_ZERO;
+    }
 
     /** A condition made ready for these rows; a table that is asked the same one often keeps it. */
     default Evaluator.TruthAt truth(Condition condition) {

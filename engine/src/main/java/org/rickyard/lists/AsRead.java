@@ -47,6 +47,17 @@ public final class AsRead {
      */
     public record Line(String list, CellAddress first, List<Part> parts, String text) {}
 
+    /**
+     * How many cells of the chief column of a list are filled, header and all. A row that was put in between, where no
+     * line looks, makes it one more.
+     *
+     * @param list the list
+     * @param header the header over the column
+     * @param last the list's last row, zero-based
+     * @param count how many were filled
+     */
+    public record Filled(String list, CellAddress header, int last, int count) {}
+
     /** Takes lines one by one. */
     @FunctionalInterface
     public interface Taker {
@@ -78,6 +89,7 @@ public final class AsRead {
     private final Map<FoundTable, TreeMap<Integer, How>> tables = new IdentityHashMap<>();
     private final List<FoundTable> inOrder = new ArrayList<>();
     private final Map<FoundTable, Set<CellAddress>> above = new IdentityHashMap<>();
+    private final Map<FoundTable, Integer> chiefColumns = new IdentityHashMap<>();
     /** Of columns that count in some rows only, the rows of the sheet. */
     private final Map<FoundTable, Map<Integer, BitSet>> onlyIn = new IdentityHashMap<>();
 
@@ -119,6 +131,9 @@ public final class AsRead {
         for (ColumnSpec column : spec.columns()) {
             List<Binding> bindings = bound.bindings().getOrDefault(column, List.of());
             How how = how(column, rows.column(column), bindings.size());
+            if (how == How.WORDS && column.required() && !bindings.isEmpty()) {
+                chiefColumns.putIfAbsent(table, bindings.get(0).sheetColumn());
+            }
             if (how != null) {
                 for (Binding binding : bindings) {
                     columns.merge(binding.sheetColumn(), how, (one, other) -> one.ordinal() == 0 ? one : other);
@@ -161,10 +176,35 @@ public final class AsRead {
         return words ? How.ANY_NUMBER : null;
     }
 
+    /** The lists that have rows, each with the filled cells of its chief column. */
+    public List<Filled> filled() {
+        List<Filled> filled = new ArrayList<>();
+        for (FoundTable table : inOrder) {
+            Integer column = chiefColumns.get(table);
+            if (column != null && table.count() > 0) {
+                int last = table.row(table.count() - 1);
+                int count = 0;
+                for (int row = table.headerRow; row <= last; row++) {
+                    Grid.Kind kind = table.grid.kind(row, column);
+                    boolean word = kind == Grid.Kind.TEXT
+                            && !table.grid.text(row, column).isEmpty();
+                    count += word || kind == Grid.Kind.NUMBER ? 1 : 0;
+                }
+                filled.add(new Filled(
+                        name(table), new CellAddress(table.grid.sheet(), table.headerRow, column), last, count));
+            }
+        }
+        return filled;
+    }
+
+    private static String name(FoundTable table) {
+        return table.roles.get(0).vocabulary().spec.name();
+    }
+
     /** Gives every row of every list: its headers, what stands between them and the rows, and the row after the last. */
     public void forEach(Taker taker) throws IOException {
         for (FoundTable table : inOrder) {
-            String list = table.roles.get(0).vocabulary().spec.name();
+            String list = name(table);
             for (CellAddress cell : above.getOrDefault(table, Set.of())) {
                 lines(list, table.grid, cell.row(), List.of(new Part(cell.column(), How.WORDS)), taker);
             }

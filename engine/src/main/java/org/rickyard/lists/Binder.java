@@ -177,13 +177,8 @@ final class Binder {
 
     private Binding binding(ColumnSpec column, Vocabulary.Heading heading, int sheetColumn) {
         String header = table.headers[sheetColumn];
-        String rest = heading.rest();
-        if (rest.isEmpty() && table.unitsRow >= 0) {
-            rest = Words.trim(table.grid.text(table.unitsRow, sheetColumn));
-            if (rest.equals("-") || rest.equals("–")) {
-                rest = "";
-            }
-        }
+        String inRow = inUnitsRow(sheetColumn);
+        String rest = heading.rest().isEmpty() ? inRow : heading.rest();
         ColumnSpec qualifier = spec.qualifiers().get(column);
         if (qualifier != null && heading.word() != null) {
             words.put(qualifier, heading.word());
@@ -200,10 +195,32 @@ final class Binder {
         HeaderText bare = heading.dated() ? HeaderText.of(header).withoutYear() : null;
         ColumnUnit unit = unit(column, bare == null ? header : Words.trim(bare.raw()), rest);
         String doubt = shown.doubt(unit.unit(), rest, customary);
+        if (doubt == null && !heading.settled()) {
+            doubt = contradiction(column, header, heading.rest(), inRow);
+        }
         if (doubt != null && unit.question() == null) {
             unit = new ColumnUnit(null, false, doubt);
         }
         return new Binding(sheetColumn, header, rest, unit, unit.question() != null);
+    }
+
+    /** What the row of units says of a column; "" if nothing. */
+    private String inUnitsRow(int sheetColumn) {
+        String said = table.unitsRow < 0 ? "" : Words.trim(table.grid.text(table.unitsRow, sheetColumn));
+        return said.equals("-") || said.equals("–") ? "" : said;
+    }
+
+    /** What must be asked where the header says one unit and the row of units another; null if they agree. */
+    private String contradiction(ColumnSpec column, String header, String rest, String inRow) {
+        boolean both = !rest.isEmpty() && !inRow.isEmpty();
+        if (!both || column.type() != ColumnSpec.Type.NUMBER || RowUnits.isByRow(spec, column)) {
+            return null;
+        }
+        Unit said = ColumnUnit.of(column, header, rest, customary).unit();
+        Unit below = ColumnUnit.of(column, header, inRow, customary).unit();
+        return said == null || below == null || said.isSameScale(below)
+                ? null
+                : "The header says " + rest + ", and the row of units " + inRow + ": which is right? Make them agree.";
     }
 
     /** What must be asked, or was taken for granted, about the unit of a header that is read. */

@@ -24,6 +24,8 @@ final class FoundTable {
     int unitsRow = -1;
     /** The second row of a header two rows deep, or -1. */
     int secondHeaderRow = -1;
+    /** Where the same header stands for the last time so far, as printed lists repeat it. */
+    int lastHeaderRow;
 
     private int[] rows = new int[64];
     private int count;
@@ -31,6 +33,7 @@ final class FoundTable {
     FoundTable(Grid grid, int headerRow, List<HeaderRow.Match> roles, Grid.TableRange range, String[] headers) {
         this.grid = grid;
         this.headerRow = headerRow;
+        this.lastHeaderRow = headerRow;
         this.roles = roles;
         this.range = range;
         this.headers = headers;

@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.rickyard.formula.Days;
 
 /** The cells of one sheet of the client's workbook, as they were read. Rows and columns are zero-based. */
 public interface Grid {
@@ -48,7 +49,7 @@ public interface Grid {
     String sheet();
 
     /** The day whose number is 0 in most workbooks; true of days from March 1900 on. */
-    LocalDate USUAL_DAY_ZERO = LocalDate.of(1899, 12, 30);
+    LocalDate USUAL_DAY_ZERO = Days.USUAL_ZERO;
 
     /** The day whose number is 0 in this workbook. */
     default LocalDate dayZero() {

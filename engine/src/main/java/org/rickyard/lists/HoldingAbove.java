@@ -1,5 +1,6 @@
 package org.rickyard.lists;
 
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -29,12 +30,13 @@ final class HoldingAbove {
 
     private final FoundTable table;
     private final Grid grid;
-    private final List<FoundTable> tables;
+    /** Rows of its sheet that are rows of lists. */
+    private final BitSet ofLists;
 
-    private HoldingAbove(FoundTable table, List<FoundTable> tables) {
+    private HoldingAbove(FoundTable table, BitSet ofLists) {
         this.table = table;
         this.grid = table.grid;
-        this.tables = tables;
+        this.ofLists = ofLists;
     }
 
     /**
@@ -47,9 +49,10 @@ final class HoldingAbove {
      */
     static Map<FoundTable, Named> of(List<FoundTable> tables, List<Finding> findings) {
         Map<FoundTable, Named> above = new IdentityHashMap<>();
+        Map<Grid, BitSet> ofLists = rowsOfLists(tables);
         for (FoundTable table : tables) {
             if (table.count() > 0 && !hasColumn(table)) {
-                new HoldingAbove(table, tables)
+                new HoldingAbove(table, ofLists.get(table.grid))
                         .find(table.headerRow - 1, 0)
                         .ifPresent(named -> above.put(table, named));
             }
@@ -84,7 +87,7 @@ final class HoldingAbove {
 
     /** A holding named in a row that the list passed over, other than the one above the list. */
     private static Optional<Named> otherWithin(FoundTable table, Named own) {
-        HoldingAbove within = new HoldingAbove(table, List.of());
+        HoldingAbove within = new HoldingAbove(table, new BitSet());
         for (int index = 1; index < table.count(); index++) {
             int before = table.row(index - 1);
             Optional<Named> other = within.find(table.row(index) - 1, before + 1);
@@ -97,7 +100,7 @@ final class HoldingAbove {
 
     /** Whether a row among those of a list holds nothing but the name of a holding with its label. */
     static boolean isHeading(FoundTable table, int row, int column) {
-        HoldingAbove heading = new HoldingAbove(table, List.of());
+        HoldingAbove heading = new HoldingAbove(table, new BitSet());
         Named named = heading.named(row, column, FARMS);
         if (named == null) {
             return false;
@@ -116,8 +119,9 @@ final class HoldingAbove {
      * @param row where the header comes again
      */
     static boolean isOther(FoundTable table, int row) {
-        int end = table.count() == 0 ? table.headerRow : table.row(table.count() - 1);
-        HoldingAbove above = new HoldingAbove(table, List.of());
+        // What stands above the header's last repetition was looked at there.
+        int end = Math.max(table.lastHeaderRow, table.count() == 0 ? 0 : table.row(table.count() - 1));
+        HoldingAbove above = new HoldingAbove(table, new BitSet());
         return above.find(row - 1, end + 1)
                 .map(named -> NameKey.key(named.name()))
                 .filter(other -> above.find(table.headerRow - 1, 0)
@@ -138,7 +142,7 @@ final class HoldingAbove {
 
     private Optional<Named> find(int from, int to, Set<String> labels) {
         for (int row = from; row >= to; row--) {
-            if (!isOfAList(row)) {
+            if (!ofLists.get(row)) {
                 for (int column = table.lastColumn; column >= 0; column--) {
                     Named named = named(row, column, labels);
                     if (named != null) {
@@ -150,16 +154,16 @@ final class HoldingAbove {
         return Optional.empty();
     }
 
-    private boolean isOfAList(int row) {
-        for (FoundTable other : tables) {
-            if (other.grid == grid
-                    && row >= other.headerRow
-                    && other.count() > 0
-                    && row <= other.row(other.count() - 1)) {
-                return true;
+    /** By sheet, the rows from the header to the last row of each list. */
+    private static Map<Grid, BitSet> rowsOfLists(List<FoundTable> tables) {
+        Map<Grid, BitSet> rows = new IdentityHashMap<>();
+        for (FoundTable table : tables) {
+            if (table.count() > 0) {
+                rows.computeIfAbsent(table.grid, any -> new BitSet())
+                        .set(table.headerRow, table.row(table.count() - 1) + 1);
             }
         }
-        return false;
+        return rows;
     }
 
     private Named named(int row, int column, Set<String> labels) {

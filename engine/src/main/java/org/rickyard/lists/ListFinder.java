@@ -43,7 +43,8 @@ public final class ListFinder {
         for (ListSpec list : Lists.ALL) {
             vocabularies.add(new Vocabulary(list));
         }
-        readOwnWords();
+        OwnWords own = new OwnWords(vocabularies, findings);
+        read(own);
         List<FoundTable> tables = findTables(vocabularies, Integer.MAX_VALUE, findings);
         noteHidden(tables);
         tables = withoutSecondFields(tables);
@@ -56,7 +57,7 @@ public final class ListFinder {
         for (ListSpec list : Lists.ALL) {
             rows.put(list.name(), rows(list, tables, places));
         }
-        noteUnusedLayout(rows.get(Layout.LIST.name()), places);
+        own.noteUnused(rows.get(Layout.LIST.name()), places);
         noteBlankHoldings(rows.get(Fields.LIST.name()));
         findings.addAll(NamesTwice.in(rows.get(Fields.LIST.name()), Fields.FIELD));
         findings.addAll(NamesTwice.in(rows.get(Machines.LIST.name()), Machines.MACHINE));
@@ -90,61 +91,15 @@ public final class ListFinder {
         return tables;
     }
 
-    private void readOwnWords() {
+    private void read(OwnWords words) {
         List<Vocabulary> own = vocabularies.stream()
                 .filter(vocabulary -> vocabulary.spec == Layout.LIST || vocabulary.spec == Assumptions.LIST)
                 .toList();
         List<Finding> ignored = new ArrayList<>();
         List<FoundTable> tables = findTables(own, FIRST_LOOK, ignored);
         ListRows assumptions = rows(Assumptions.LIST, tables, new ArrayList<>(), ignored);
-        for (int row = 0; row < assumptions.size(); row++) {
-            String item = Words.normal(assumptions.text(Assumptions.ITEM, row));
-            if (item.equals(Words.normal(Assumptions.CUSTOMARY_UNITS))) {
-                customary = CustomaryUnits.of(assumptions.text(Assumptions.VALUE, row));
-                if (customary == CustomaryUnits.UNSET
-                        && assumptions.state(Assumptions.VALUE, row) != ListRows.State.BLANK) {
-                    findings.add(Finding.stop(
-                            assumptions.address(Assumptions.VALUE, row).orElse(null),
-                            "Customary units are UK, US or metric; "
-                                    + Words.quoted(assumptions.text(Assumptions.VALUE, row)) + " is none of them."));
-                }
-            }
-        }
-        ListRows layout = rows(Layout.LIST, tables, new ArrayList<>(), ignored);
-        for (int row = 0; row < layout.size(); row++) {
-            settle(layout, row);
-        }
-    }
-
-    private void settle(ListRows layout, int row) {
-        String listName = layout.text(Layout.LIST_NAME, row);
-        String columnName = layout.text(Layout.COLUMN, row);
-        String header = layout.text(Layout.HEADER, row);
-        Vocabulary vocabulary = vocabularies.stream()
-                .filter(candidate -> Words.normal(candidate.spec.name()).equals(Words.normal(listName)))
-                .findFirst()
-                .orElse(null);
-        if (vocabulary == null) {
-            List<String> names = Lists.ALL.stream().map(ListSpec::name).toList();
-            findings.add(Finding.caution(
-                    layout.address(Layout.LIST_NAME, row).orElse(null),
-                    Words.quoted(listName) + " is not a list known here: write one of " + String.join(", ", names)
-                            + "."));
-            return;
-        }
-        Optional<ColumnSpec> column = vocabulary.spec.columns().stream()
-                .filter(candidate -> Words.normal(candidate.name()).equals(Words.normal(columnName)))
-                .findFirst();
-        if (column.isEmpty()) {
-            List<String> names =
-                    vocabulary.spec.columns().stream().map(ColumnSpec::name).toList();
-            findings.add(Finding.caution(
-                    layout.address(Layout.COLUMN, row).orElse(null),
-                    vocabulary.spec.name() + " has no column " + Words.quoted(columnName) + ": write one of "
-                            + String.join(", ", names) + "."));
-            return;
-        }
-        vocabulary.settle(header, new Vocabulary.Settled(column.get(), layout.text(Layout.UNIT, row)));
+        customary = words.customary(assumptions);
+        words.settle(rows(Layout.LIST, tables, new ArrayList<>(), ignored));
     }
 
     private void noteHidden(List<FoundTable> tables) {
@@ -323,29 +278,6 @@ public final class ListFinder {
         return bindings == null
                 ? bound.words().getOrDefault(column, "")
                 : FoundRows.cellText(table.grid, row, bindings.get(0).sheetColumn());
-    }
-
-    private void noteUnusedLayout(ListRows layout, List<Place> places) {
-        for (int row = 0; row < layout.size(); row++) {
-            String list = Words.normal(layout.text(Layout.LIST_NAME, row));
-            String header = Words.normal(layout.text(Layout.HEADER, row));
-            String wanted = Words.normal(layout.text(Layout.COLUMN, row));
-            boolean known = Lists.ALL.stream()
-                    .filter(spec -> Words.normal(spec.name()).equals(list))
-                    .flatMap(spec -> spec.columns().stream())
-                    .anyMatch(column -> Words.normal(column.name()).equals(wanted));
-            boolean used = places.stream()
-                    .filter(place -> Words.normal(place.list().name()).equals(list))
-                    .flatMap(place -> place.columns().stream())
-                    .anyMatch(column -> Words.normal(column.header()).equals(header));
-            if (known && !used && !header.isEmpty()) {
-                findings.add(Finding.caution(
-                        layout.address(Layout.HEADER, row).orElse(null),
-                        "No list " + layout.text(Layout.LIST_NAME, row) + " has the header "
-                                + Words.quoted(layout.text(Layout.HEADER, row))
-                                + ", so this row settles nothing. Write the header as it stands in the workbook."));
-            }
-        }
     }
 
     /** A name written once over several rows, or in a merged cell, stands in the first of them only. */

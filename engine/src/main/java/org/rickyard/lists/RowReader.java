@@ -20,6 +20,7 @@ final class RowReader {
     private final int[] identity;
     private final int[] numeric;
     private final TotalsRows totals;
+    private final SumOfRows sums;
     private boolean blankBefore;
     private boolean totalsSeen;
     private boolean ended;
@@ -48,6 +49,7 @@ final class RowReader {
         this.identity = table.columnsOf(table.roles.get(0).vocabulary().spec.identity());
         this.numeric = table.numericColumns();
         this.totals = new TotalsRows(table, identity, numeric);
+        this.sums = new SumOfRows(table, identity, numeric);
     }
 
     FoundTable table() {
@@ -72,6 +74,7 @@ final class RowReader {
 
     /** The same header again, as printed lists repeat it on each page. */
     void headerAgain(int row) {
+        table.lastHeaderRow = row;
         blankBefore = false;
         ended = false;
         totalsSeen = false;
@@ -121,6 +124,7 @@ final class RowReader {
         }
         if (totals.holds(row, isNamed(row))) {
             totalsSeen = true;
+            sums.passed();
             note(row, "This row of totals is not read as a row of " + name() + ".");
             return;
         }
@@ -156,7 +160,18 @@ final class RowReader {
             return;
         }
         tellTitles();
+        SumOfRows.Verdict sum = sums.ofNextRow(row);
+        if (sum == SumOfRows.Verdict.TOTALS) {
+            sums.passed();
+            noteSum(row);
+            return;
+        }
         table.add(row);
+        sums.added(row);
+        if (sum == SumOfRows.Verdict.PERHAPS) {
+            sums.passed();
+            cautionSum(row);
+        }
     }
 
     /** "Farm: Hill Farm" between the rows names a holding, and nothing that could be in the list. */
@@ -205,26 +220,33 @@ final class RowReader {
 
     /** The last row may be a sum of the others under a name that does not say so. */
     private void leaveSum() {
-        SumOfRows.Verdict verdict = new SumOfRows(table, identity, numeric).ofLastRow();
+        SumOfRows.Verdict verdict = sums.ofLastRow();
         if (verdict == SumOfRows.Verdict.NONE || table.count() == summed) {
             return;
         }
         int row = table.row(table.count() - 1);
         if (verdict != SumOfRows.Verdict.PERHAPS) {
             table.dropLast();
-            note(
-                    row,
-                    verdict == SumOfRows.Verdict.MEANS
-                            ? "This row of means is not read as a row of " + name() + "."
-                            : "This row of totals is not read as a row of " + name()
-                                    + ": its figures sum up those above it.");
+            if (verdict == SumOfRows.Verdict.MEANS) {
+                note(row, "This row of means is not read as a row of " + name() + ".");
+            } else {
+                noteSum(row);
+            }
         } else {
-            findings.add(Finding.caution(
-                    table.address(row, identity.length > 0 ? identity[0] : table.firstColumn),
-                    "The figures of this row are the sum of those above it. It is read as a row of " + name()
-                            + " all the same: if it is a total, call it Total."));
+            cautionSum(row);
         }
         summed = table.count();
+    }
+
+    private void noteSum(int row) {
+        note(row, "This row of totals is not read as a row of " + name() + ": its figures sum up those above it.");
+    }
+
+    private void cautionSum(int row) {
+        findings.add(Finding.caution(
+                table.address(row, identity.length > 0 ? identity[0] : table.firstColumn),
+                "The figures of this row are the sum of those above it. It is read as a row of " + name()
+                        + " all the same: if it is a total, call it Total."));
     }
 
     private void summarise(int count, String what) {

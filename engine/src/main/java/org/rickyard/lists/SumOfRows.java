@@ -1,11 +1,13 @@
 package org.rickyard.lists;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.Set;
 
 /**
- * Tells by its figures whether the last row of a list sums up those above it, whatever it is called: "Whole farm", "All",
- * or the farm's own name. Read as one more field it would double the farm.
+ * Tells by its figures whether the last row of a list sums up those above it, or a row between them those since the last
+ * such row, whatever it is called: "Whole farm", "All", or the farm's own name. Read as one more field it would double the
+ * farm.
  */
 final class SumOfRows {
     /** What it is, so far as its figures show. */
@@ -35,6 +37,14 @@ final class SumOfRows {
     private final int[] identity;
     private final int[] numeric;
 
+    /** Of each of the numeric columns, the sum and the count of its numbers since the last row of totals. */
+    private final double[] sums;
+
+    private final int[] counts;
+
+    /** The first row of the list since the last row of totals. */
+    private int blockStart;
+
     /**
      * For one list.
      *
@@ -46,12 +56,64 @@ final class SumOfRows {
         this.grid = table.grid;
         this.identity = identity;
         this.numeric = numeric;
+        this.sums = new double[numeric.length];
+        this.counts = new int[numeric.length];
+    }
+
+    /** Whether the figures of a list can be added up. */
+    static boolean isOfAmounts(FoundTable table) {
+        return OF_AMOUNTS.contains(table.roles.get(0).vocabulary().spec);
+    }
+
+    /** A row was added to the list. */
+    void added(int row) {
+        for (int i = 0; i < numeric.length; i++) {
+            if (grid.kind(row, numeric[i]) == Grid.Kind.NUMBER) {
+                sums[i] += grid.number(row, numeric[i]);
+                counts[i]++;
+            }
+        }
+    }
+
+    /** A row of totals was passed: those below it sum up what follows. */
+    void passed() {
+        Arrays.fill(sums, 0);
+        Arrays.fill(counts, 0);
+        blockStart = table.count();
+    }
+
+    /**
+     * What a row is that comes next, held against the rows since the last one of totals: a farm's name beside the sum of its
+     * fields. One figure that is typed and is a sum may be chance; a formula is hardly.
+     */
+    Verdict ofNextRow(int row) {
+        if (table.count() - blockStart < 2 || !isOfAmounts(table)) {
+            return Verdict.NONE;
+        }
+        int filled = 0;
+        boolean measured = false;
+        boolean formula = false;
+        for (int i = 0; i < numeric.length; i++) {
+            if (grid.kind(row, numeric[i]) == Grid.Kind.NUMBER) {
+                if (counts[i] < 2 || sums[i] <= 0 || !isRounded(grid.number(row, numeric[i]), sums[i])) {
+                    return Verdict.NONE;
+                }
+                filled++;
+                measured |= table.measures(numeric[i]);
+                formula |= grid.isFormula(row, numeric[i]);
+            }
+        }
+        if (!measured) {
+            return Verdict.NONE;
+        }
+        boolean less = saysLessThanTheOthers(row, blockStart, table.count());
+        return less && (formula || filled > 1) ? Verdict.TOTALS : less || formula ? Verdict.PERHAPS : Verdict.NONE;
     }
 
     /** What the last row of the list is. */
     Verdict ofLastRow() {
         int last = table.count() - 1;
-        if (last < 2 || !OF_AMOUNTS.contains(table.roles.get(0).vocabulary().spec)) {
+        if (last < 2 || !isOfAmounts(table)) {
             return Verdict.NONE;
         }
         int row = table.row(last);
@@ -91,7 +153,7 @@ final class SumOfRows {
             return Verdict.MEANS;
         }
         boolean called = isCalled(row, OF_ALL) && either == filled && sums > 0;
-        if (called || sums == filled && filled > 1 && measured > 0 && saysLessThanTheOthers(row, last)) {
+        if (called || sums == filled && filled > 1 && measured > 0 && saysLessThanTheOthers(row, 0, last)) {
             return Verdict.TOTALS;
         }
         // Small counts, as 1, 2 and 3, often happen to be sums.
@@ -112,10 +174,10 @@ final class SumOfRows {
     }
 
     /** Whether words that stand in each row above, a crop or a type, are missing here. */
-    private boolean saysLessThanTheOthers(int row, int last) {
+    private boolean saysLessThanTheOthers(int row, int from, int to) {
         for (int column = table.firstColumn; column <= table.lastColumn; column++) {
             boolean words = grid.kind(row, column) == Grid.Kind.BLANK && !isIdentity(column);
-            for (int i = 0; i < last && words; i++) {
+            for (int i = from; i < to && words; i++) {
                 words = grid.kind(table.row(i), column) == Grid.Kind.TEXT;
             }
             if (words) {
@@ -136,6 +198,10 @@ final class SumOfRows {
 
     /** Whether a figure is another one, as far as it is written out. */
     private static boolean isRounded(double written, double exact) {
+        if (!(Math.abs(written - exact) <= 0.01 * Math.abs(exact))) {
+            // No rounding goes further; most rows are told by this alone.
+            return false;
+        }
         int decimals =
                 new BigDecimal(Double.toString(written)).stripTrailingZeros().scale();
         double half = 0.5 * Math.pow(10, -Math.max(0, decimals));

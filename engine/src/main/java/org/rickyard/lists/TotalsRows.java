@@ -1,5 +1,7 @@
 package org.rickyard.lists;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /** Tells rows that sum up those above them from rows of a list: by a word for a total, or a formula without a name. */
@@ -41,10 +43,20 @@ final class TotalsRows {
             "total dm",
             "total t dm");
 
+    /** Of these, words that tell what a thing is like as well, as a soil that is "average": totals only as a name. */
+    private static final Set<String> DESCRIBING = Set.of("average", "mean", "sum", "overall", "all field");
+
+    /** How the name of a row ends that sums up a part of the rows above. */
+    private static final List<String> ENDS_AS_TOTAL =
+            List.of(" total", " totals", " subtotal", " subtotals", " sub-total", " sub total");
+
     private final FoundTable table;
     private final Grid grid;
     private final int[] identity;
     private final int[] numeric;
+
+    /** Whether "All fields" is where something is done, as in a list of jobs. */
+    private final boolean isDoneOnFields;
 
     /**
      * For one list.
@@ -57,6 +69,7 @@ final class TotalsRows {
         this.grid = table.grid;
         this.identity = identity;
         this.numeric = numeric;
+        this.isDoneOnFields = table.role(Jobs.LIST) != null || table.role(Cuts.LIST) != null;
     }
 
     /**
@@ -65,21 +78,57 @@ final class TotalsRows {
      * @param named whether something stands where the list has its names
      */
     boolean holds(int row, boolean named) {
+        boolean first = true;
         for (int column = table.firstColumn; column <= table.lastColumn; column++) {
             Grid.Kind kind = grid.kind(row, column);
             if (kind == Grid.Kind.TEXT) {
                 String text = grid.text(row, column);
-                if (text.length() <= 24 && mayBeTotals(text) && TOTALS.contains(Words.normal(text))) {
+                if (text.length() <= 24
+                        && mayBeTotals(text)
+                        && saysTotals(Words.normal(text), first && !named || isIdentity(column))) {
                     return true;
                 }
             }
+            first &= kind == Grid.Kind.BLANK;
         }
         if (named && !isCalledTotal(row)) {
-            return false;
+            return isCalledTotalOf(row);
         }
         for (int column : numeric) {
             if (grid.isFormula(row, column)) {
                 return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a text is a word for totals; {@code asName} where it stands as the name of its row. */
+    private boolean saysTotals(String normal, boolean asName) {
+        return TOTALS.contains(normal)
+                && (asName || !DESCRIBING.contains(normal))
+                && !(isDoneOnFields && normal.equals("all field"));
+    }
+
+    private boolean isIdentity(int column) {
+        for (int own : identity) {
+            if (own == column) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Home Farm total" between the fields sums up some of them, though its figures may be typed. */
+    private boolean isCalledTotalOf(int row) {
+        if (!SumOfRows.isOfAmounts(table)) {
+            return false;
+        }
+        for (int column : identity) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT) {
+                String text = grid.text(row, column).strip().toLowerCase(Locale.ROOT);
+                if (ENDS_AS_TOTAL.stream().anyMatch(text::endsWith)) {
+                    return true;
+                }
             }
         }
         return false;

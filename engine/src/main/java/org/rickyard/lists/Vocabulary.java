@@ -39,8 +39,22 @@ final class Vocabulary {
         }
     }
 
-    /** What the Layout sheet says of one header. */
-    record Settled(ColumnSpec column, String unit) {}
+    /**
+     * What the Layout sheet says of one header.
+     *
+     * @param columns the column it means; several where rows contradict each other
+     * @param unit its unit; where rows contradict each other all of them, which is no unit
+     */
+    private record Settled(List<ColumnSpec> columns, String unit) {
+        Settled and(ColumnSpec column, String further) {
+            List<ColumnSpec> all = new ArrayList<>(columns);
+            if (!all.contains(column)) {
+                all.add(column);
+            }
+            boolean said = further.isEmpty() || Words.key(further).equals(Words.key(unit));
+            return new Settled(all, said ? unit : unit.isEmpty() ? further : unit + " or " + further);
+        }
+    }
 
     /**
      * Columns that a year beside the name leaves what they are. Of others it makes a record of that year: "Yield 2025"
@@ -72,9 +86,20 @@ final class Vocabulary {
         return map;
     }
 
-    /** Takes what the Layout sheet says of a header. */
-    void settle(String header, Settled meaning) {
-        settled.put(HeaderText.normal(header), meaning);
+    /**
+     * Takes what a row of the Layout sheet says of a header. Where another row says otherwise, neither is believed: the
+     * header is asked about.
+     *
+     * @param unit its unit; "" if the row says none
+     * @return whether no row before says otherwise
+     */
+    boolean settle(String header, ColumnSpec column, String unit) {
+        Settled before = settled.get(HeaderText.normal(header));
+        Settled now = before == null ? new Settled(List.of(column), unit) : before.and(column, unit);
+        settled.put(HeaderText.normal(header), now);
+        return before == null
+                || now.columns().size() == before.columns().size()
+                        && (before.unit().isEmpty() || now.unit().equals(before.unit()));
     }
 
     /** The first word of every header that means something here. */
@@ -177,7 +202,10 @@ final class Vocabulary {
         Settled said = settled.isEmpty() ? null : settled.get(header.normal());
         if (said != null) {
             String rest = said.unit().isEmpty() ? HeaderUnit.ofEnd(header) : said.unit();
-            return new Heading(List.of(said.column()), rest, 3, true, word(said.column(), header));
+            return said.columns().size() > 1
+                    ? new Heading(said.columns(), rest, 1, false, null)
+                    : new Heading(
+                            said.columns(), rest, 3, true, word(said.columns().get(0), header));
         }
         HeaderText bare = header.withoutYear();
         if (bare != null && !bare.words().isEmpty()) {

@@ -1,56 +1,70 @@
 package org.rickyard.plan;
 
 import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.Choices;
 import org.rickyard.lists.Clamps;
+import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
 
-/** In which country a holding lies: as its fields say, or its clamps, or else the item Country on Assumptions. */
+/**
+ * In which country a holding lies: as its fields say, or its clamps, or else the item Country on Assumptions. Where those
+ * that are typed differ, no one of them is taken for a field whose own is blank.
+ */
 final class Countries {
     /** The item of Assumptions. */
     static final String ITEM = "country";
 
-    private final ListRows clamps;
     private final ListRows fields;
-    private final Map<String, String> ofFields = new HashMap<>();
-    private final String assumed;
+    private final Map<String, Set<String>> ofFields;
+    private final Map<String, Set<String>> ofClamps;
+    private final Set<String> assumed;
     private String lastHolding;
     private String lastCountry;
 
     Countries(FoundLists lists) {
-        clamps = lists.rows(Clamps.LIST);
         fields = lists.rows(Fields.LIST);
-        for (int field = 0; field < fields.size(); field++) {
-            if (fields.state(Fields.COUNTRY, field) == ListRows.State.GIVEN) {
-                ofFields.putIfAbsent(
-                        NameKey.key(fields.text(Fields.HOLDING, field)), fields.text(Fields.COUNTRY, field));
-            }
-        }
+        ofFields = typed(fields, Fields.HOLDING, Fields.COUNTRY);
+        ofClamps = typed(lists.rows(Clamps.LIST), Clamps.HOLDING, Clamps.COUNTRY);
         assumed = assumed(lists.rows(Assumptions.LIST));
     }
 
-    private static String assumed(ListRows assumptions) {
-        for (int row = 0; row < assumptions.size(); row++) {
-            if (NameKey.key(assumptions.text(Assumptions.ITEM, row)).equals(ITEM)) {
-                String named = named(assumptions.text(Assumptions.VALUE, row));
-                if (!named.isEmpty()) {
-                    return named;
-                }
+    /** The countries typed for each holding. */
+    private static Map<String, Set<String>> typed(ListRows rows, ColumnSpec holding, ColumnSpec country) {
+        Map<String, Set<String>> typed = new HashMap<>();
+        for (int row = 0; row < rows.size(); row++) {
+            if (rows.state(country, row) == ListRows.State.GIVEN) {
+                typed.computeIfAbsent(NameKey.key(rows.text(holding, row)), any -> new LinkedHashSet<>())
+                        .add(rows.text(country, row));
             }
         }
-        return "";
+        return typed;
+    }
+
+    private static Set<String> assumed(ListRows assumptions) {
+        Set<String> assumed = new LinkedHashSet<>();
+        for (int row = 0; row < assumptions.size(); row++) {
+            if (NameKey.key(assumptions.text(Assumptions.ITEM, row)).equals(ITEM)) {
+                assumed.add(named(assumptions.text(Assumptions.VALUE, row)));
+            }
+        }
+        assumed.remove("");
+        return assumed;
     }
 
     /** The country of a name, as it is written here; "" if it is none known here. */
     static String named(String name) {
         String typed = name.toLowerCase(Locale.ROOT);
-        for (Map.Entry<String, java.util.List<String>> country : Choices.COUNTRY.entrySet()) {
+        for (Map.Entry<String, List<String>> country : Choices.COUNTRY.entrySet()) {
             if (country.getKey().toLowerCase(Locale.ROOT).equals(typed)
                     || country.getValue().contains(typed)) {
                 return country.getKey();
@@ -59,7 +73,7 @@ final class Countries {
         return "";
     }
 
-    /** The country of a field's holding; "" if nothing says. */
+    /** The country of a field's holding; "" if nothing says, or several are said. */
     String of(int field) {
         if (fields.state(Fields.COUNTRY, field) == ListRows.State.GIVEN) {
             return fields.text(Fields.COUNTRY, field);
@@ -67,23 +81,45 @@ final class Countries {
         String typed = fields.text(Fields.HOLDING, field);
         // Fields of a holding mostly stand together.
         if (!typed.equals(lastHolding)) {
-            lastCountry = ofHolding(NameKey.key(typed));
+            Set<String> said = ofHolding(NameKey.key(typed));
+            lastCountry = said.size() == 1 ? said.iterator().next() : "";
             lastHolding = typed;
         }
         return lastCountry;
     }
 
-    private String ofHolding(String holding) {
+    private Set<String> ofHolding(String holding) {
         if (ofFields.containsKey(holding)) {
             return ofFields.get(holding);
         }
-        for (int clamp = 0; clamp < clamps.size(); clamp++) {
-            String owner = NameKey.key(clamps.text(Clamps.HOLDING, clamp));
-            boolean his = owner.isEmpty() || owner.equals(holding);
-            if (his && clamps.state(Clamps.COUNTRY, clamp) == ListRows.State.GIVEN) {
-                return clamps.text(Clamps.COUNTRY, clamp);
+        Set<String> said = new LinkedHashSet<>(ofClamps.getOrDefault("", Set.of()));
+        said.addAll(ofClamps.getOrDefault(holding, Set.of()));
+        return said.isEmpty() ? assumed : said;
+    }
+
+    /** Asks, once for each holding, which country its fields lie in that do not say it, where several are typed. */
+    static void ask(FoundLists lists, List<Finding> findings) {
+        Countries countries = new Countries(lists);
+        ListRows fields = countries.fields;
+        Set<String> asked = new LinkedHashSet<>();
+        for (int field = 0; field < fields.size(); field++) {
+            int row = field;
+            String holding = fields.text(Fields.HOLDING, field);
+            if (fields.state(Fields.COUNTRY, field) == ListRows.State.GIVEN || !asked.add(NameKey.key(holding))) {
+                continue;
+            }
+            Set<String> said = countries.ofHolding(NameKey.key(holding));
+            if (said.size() > 1) {
+                findings.add(Finding.caution(
+                        fields.address(Fields.COUNTRY, field)
+                                .or(() -> fields.address(Fields.FIELD, row))
+                                .orElse(null),
+                        "in which country does the field '" + fields.text(Fields.FIELD, field) + "' lie"
+                                + (holding.isEmpty() ? "" : ", of '" + holding + "'") + "? "
+                                + String.join(" and ", said)
+                                + " are typed beside others, and none is taken for it: write the country of each field"
+                                + " in the column Country of Fields."));
             }
         }
-        return assumed;
     }
 }

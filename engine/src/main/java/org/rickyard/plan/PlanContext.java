@@ -107,7 +107,7 @@ final class PlanContext {
                         sources,
                         emptyBecause);
         tables.put(spec.id(), table);
-        table.evaluate(tables, constants);
+        table.evaluate(tables, constants, lists.dayZero());
         return table;
     }
 }

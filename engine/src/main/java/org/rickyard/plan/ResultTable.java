@@ -1,5 +1,6 @@
 package org.rickyard.plan;
 
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
+import org.rickyard.formula.Days;
 import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.RowValues;
@@ -33,6 +35,7 @@ public final class ResultTable implements RowValues {
 
     private Map<String, ResultTable> others = Map.of();
     private ConstantsInForce constants;
+    private LocalDate dayZero = Days.USUAL_ZERO;
 
     /**
      * A table.
@@ -82,6 +85,11 @@ public final class ResultTable implements RowValues {
         return links.get(symbol);
     }
 
+    @Override
+    public LocalDate dayZero() {
+        return dayZero;
+    }
+
     /** To be asked once all its columns have their values. */
     @Override
     public Evaluator.TruthAt truth(Condition condition) {
@@ -102,9 +110,10 @@ public final class ResultTable implements RowValues {
      * Evaluates what joins rows, then all other columns from left to right; the tables it reads from must have been
      * evaluated before.
      */
-    void evaluate(Map<String, ResultTable> tables, ConstantsInForce inForce) {
+    void evaluate(Map<String, ResultTable> tables, ConstantsInForce inForce, LocalDate countedFrom) {
         others = tables;
         constants = inForce;
+        dayZero = countedFrom;
         for (TableColumn column : spec.columns()) {
             if (column.joinsRows()) {
                 values.put(column.symbol(), evaluate(column));

@@ -30,6 +30,10 @@ public final class WorkPlan {
         findings.addAll(lists.findings());
         constants = ConstantsInForce.read(constants(), lists.rows(Assumptions.LIST), lists.customary(), findings);
         UnknownItems.tell(constants(), lists.rows(Assumptions.LIST), findings);
+        if (hasJobs) {
+            // Without jobs nothing is carted on the road or sprayed, and no law of a country is quoted for fields.
+            Countries.ask(lists, findings);
+        }
     }
 
     /** Joins and evaluates. Same lists, same plan. */

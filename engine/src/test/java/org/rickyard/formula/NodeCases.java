@@ -248,6 +248,8 @@ final class NodeCases {
         add("fraction as per cent", grid, value(LENGTH).over(FEET).in(Units.PERCENT), 300 / 3.048, 300 / 3.048);
         add("number of kilowatts", grid, number(2.5).times(new Expr.NumberOf(value(POWER), Units.KW)), 100, 100);
         add("number of watts", grid, new Expr.NumberOf(value(POWER), WATT), 40000, 40000);
+        SmallGrid some = new SmallGrid().column(X, 2, BLANK).column(LENGTH, 3, 3);
+        add("as many metres as typed", some, new Expr.AsUnit(value(X), Units.M).plus(LENGTH), 5, n);
         add("so many metres", grid, new Expr.AsUnit(number(2), Units.M).plus(LENGTH), 5, 5);
         add("least of two units", grid, least(value(LENGTH), value(FEET)), 3, 3);
     }

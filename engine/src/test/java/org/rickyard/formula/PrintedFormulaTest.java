@@ -189,6 +189,14 @@ class PrintedFormulaTest {
     }
 
     @Test
+    void daysAreToldByTheirDate() {
+        Symbol first = Symbol.date("earliest day");
+        Symbol last = Symbol.date("latest day");
+        SmallGrid row = new SmallGrid().column(first, 46160).column(last, 46171.5);
+        assertThat(numbers(value(last).minus(first).plus(number(1)), row)).isEqualTo("2026-05-29 − 2026-05-18 + 1");
+    }
+
+    @Test
     void aNumberThatStandsForAUnitSaysWhich() {
         Expr one = new Expr.AsUnit(number(1), Units.M);
         assertThat(words(value(LENGTH).over(one))).isEqualTo("length ÷ 1 m");

@@ -25,6 +25,7 @@ class SignsTest {
             Symbol.number("from zero", Units.ONE).possible(Range.NOT_NEGATIVE);
     private static final Symbol ANY = Symbol.number("any", Units.ONE);
     private static final Symbol LENGTH = Symbol.number("length", Units.M).possible(Range.POSITIVE);
+    private static final Symbol HEIGHT = Symbol.number("height", Units.M);
     private static final Source SOURCE = Source.derived("test");
     private static final Constant NONE = new Constant("none", 0, Units.ONE, SOURCE);
     private static final Constant SOME = new Constant("some", 2, Units.ONE, SOURCE);
@@ -85,6 +86,8 @@ class SignsTest {
                 value(ABOVE).over(FROM_ZERO),
                 value(ANY).over(ABOVE),
                 value(ANY).power(3),
+                value(HEIGHT).in(Units.KM),
+                new Expr.NumberOf(value(HEIGHT), Units.KM),
                 new Expr.Negate(value(ABOVE)),
                 Expr.choice(new Condition.Given(ANY), value(ABOVE), value(ABOVE)));
     }

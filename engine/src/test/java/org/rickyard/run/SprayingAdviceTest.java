@@ -239,6 +239,21 @@ class SprayingAdviceTest {
     }
 
     @Test
+    void countriesOfOneHoldingThatDifferAreAskedWhereAFieldSaysNone() {
+        FarmBook.Run run = book().row("Jobs", "Spots", "Rushes", "spraying", "Sprayer", null, "B", 1, "L/ha", 200)
+                .row("Fields", "Moor End", "Over the border", "wheat", 9, null, "Scotland")
+                .run(folder);
+        assertThat(run.result("record-items", "Rushes").reason()).contains("country is not in the table");
+        assertThat(run.at(Severity.CAUTION))
+                .filteredOn(message -> message.contains("in which country"))
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "Fields!F3: in which country does the field 'Rushes' lie, of 'Moor End'? Ireland and Scotland");
+        assertThat(run.word("record-items", "Top")).contains("2023/564");
+    }
+
+    @Test
     void theCountryOfTheHoldingDecidesWhichItemsARecordMustHold() {
         FarmBook book = book().row("Jobs", "Spots", "Rushes", "spraying", "Sprayer", null, "B", 1, "L/ha", 200);
         assertThat(book.run(folder).word("record-items", "Rushes"))

@@ -1,5 +1,6 @@
 package org.rickyard.testing;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -12,6 +13,7 @@ import java.util.regex.Pattern;
 public final class SaidNumbers {
     private static final Pattern NUMBER =
             Pattern.compile("-?[0-9]+(\\.[0-9]+)?(E-?[0-9]+)?( %)?( yr)?( \\(from '.*?'\\))?");
+    private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
     private static final Pattern NONE = Pattern.compile("\\([^():]+: none\\)");
     private static final Pattern ROUNDED = Pattern.compile(" rounded to ([0-9]+) decimals");
 
@@ -114,6 +116,11 @@ public final class SaidNumbers {
             return -arguments().get(0);
         } else if (take("(")) {
             return arguments().get(0);
+        }
+        Matcher day = DAY.matcher(text).region(at, text.length());
+        if (day.lookingAt()) {
+            at = day.end();
+            return LocalDate.parse(day.group()).toEpochDay();
         }
         Matcher number = NUMBER.matcher(text).region(at, text.length());
         if (!number.lookingAt()) {

@@ -22,6 +22,9 @@ public final class StyleGraft {
     /** Highest number of cell formats written; Excel's own limit is 65,490. */
     private static final int MOST_FORMATS = 64_000;
 
+    /** No program numbers formats so; behind the highest of all there would be no room. */
+    private static final int FAR_TOO_HIGH = 1_000_000;
+
     private static final int FIRST_OWN_NUMBER_FORMAT = 164;
 
     /** The number formats whose codes are the same in every language (ECMA-376 part 1, 18.8.30). */
@@ -197,7 +200,7 @@ public final class StyleGraft {
             if (code.equals(format.attributes().get("formatCode")) && id >= FIRST_OWN_NUMBER_FORMAT) {
                 return id;
             }
-            next = Math.max(next, id + 1);
+            next = id < FAR_TOO_HIGH ? Math.max(next, id + 1) : next;
         }
         numberFormats.append(Tag.of("numFmt", "numFmtId", Integer.toString(next), "formatCode", code));
         return next;

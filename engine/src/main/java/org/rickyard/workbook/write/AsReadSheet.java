@@ -19,6 +19,8 @@ final class AsReadSheet extends OurSheet {
     private static final int READ = 2;
     private static final int NOW = 3;
     private static final int VERDICT = 4;
+    private static final int LAST_ROW = 1_048_575;
+    private static final String FILLED = " filled";
     private static final String SAME = "as read";
     private static final String CHANGED = "changed: run again";
 
@@ -43,7 +45,8 @@ final class AsReadSheet extends OurSheet {
 
     @Override
     void write(SheetXml sheet) throws IOException {
-        int[] rows = {0};
+        List<AsRead.Filled> filled = lists.filled();
+        int[] rows = {filled.size()};
         lists.forEach(line -> rows[0]++);
         sheet.begin(List.of(14, 20, 60, 60, 20), FIRST_ROW, 0);
         sheet.row(0, 22);
@@ -61,7 +64,8 @@ final class AsReadSheet extends OurSheet {
                 0,
                 looks.of(Looks.TEXT),
                 "Where a row says changed, rows, totals and choices that rest on its words are still those of the run:"
-                        + " run again. The row below each list is here to show what was added.");
+                        + " run again. What was added shows in the row below each list, or by the number of filled"
+                        + " cells in its chief column.");
         sheet.row(COUNT_ROW);
         sheet.text(READ, looks.of(Looks.NAME), "Rows changed since the run");
         sheet.formula(
@@ -75,11 +79,11 @@ final class AsReadSheet extends OurSheet {
         for (int i = 0; i < labels.size(); i++) {
             sheet.text(i, looks.of(Looks.LABEL), labels.get(i));
         }
-        rows(sheet);
+        rows(sheet, filled);
         sheet.end(false);
     }
 
-    private void rows(SheetXml sheet) throws IOException {
+    private void rows(SheetXml sheet, List<AsRead.Filled> filled) throws IOException {
         sheet.table();
         int text = looks.of(Looks.NAME);
         int link = looks.of(Looks.LINK);
@@ -89,6 +93,14 @@ final class AsReadSheet extends OurSheet {
                 + "&\"\",\"" + SAME + "\",\"" + CHANGED + "\"),\"" + CHANGED + "\")");
         Map<String, Map<List<AsRead.Part>, CellFormula>> formulas = new HashMap<>();
         int[] row = {FIRST_ROW};
+        for (AsRead.Filled column : filled) {
+            sheet.row(row[0]++);
+            sheet.text(0, text, column.list());
+            sheet.linkTo(1, link, column.header());
+            sheet.text(READ, text, column.count() + FILLED);
+            sheet.formula(NOW, text, CellFormula.of(counted(column)), column.count() + FILLED);
+            sheet.formula(VERDICT, check, verdict, SAME);
+        }
         lists.forEach(line -> {
             String place = line.first().sheet();
             CellFormula joined = formulas.computeIfAbsent(place, p -> new HashMap<>())
@@ -100,6 +112,22 @@ final class AsReadSheet extends OurSheet {
             sheet.formulaOf(NOW, text, joined, line.first().row() + 1, line.text());
             sheet.formula(VERDICT, check, verdict, SAME);
         });
+    }
+
+    /** The row below the list is reached for and taken off again, so that a row put in right above it lies within. */
+    private static String counted(AsRead.Filled column) {
+        CellAddress header = column.header();
+        String letter = "$" + letters(header.column()) + "$";
+        int below = Math.min(column.last() + 1, LAST_ROW) + 1;
+        String all = CellAddress.quoted(header.sheet()) + "!" + letter + (header.row() + 1) + ":" + letter + below;
+        String last = CellAddress.quoted(header.sheet()) + "!" + letter + below;
+        boolean beyond = column.last() + 1 < below;
+        return "(" + filled(all) + (beyond ? "-(" + filled(last + ":" + letter + below) + ")" : "") + ")&\"" + FILLED
+                + "\"";
+    }
+
+    private static String filled(String range) {
+        return "COUNT(" + range + ")+COUNTIFS(" + range + ",\"?*\")";
     }
 
     private static String joined(String place, List<AsRead.Part> parts) {

@@ -96,6 +96,21 @@ class StyleGraftTest {
     }
 
     @Test
+    void behindTheHighestNumberOfAFormatOursAreFoundAgainToo() throws RefusedException {
+        byte[] formats = SmallPackage.plain()
+                .edit(
+                        "xl/styles.xml",
+                        "<fonts",
+                        "<numFmts count=\"1\"><numFmt numFmtId=\"999999999\" formatCode=\"0.000\"/></numFmts><fonts")
+                .text("xl/styles.xml")
+                .getBytes(StandardCharsets.UTF_8);
+        CellLook look = INPUT.withNumberFormat("0.0000");
+        StyleGraft once = StyleGraft.ofPart(formats, List.of(look));
+        assertThat(text(once)).contains("<numFmt numFmtId=\"164\" formatCode=\"0.0000\"/></numFmts>");
+        assertThat(StyleGraft.ofPart(once.bytes(), List.of(look)).bytes()).isEqualTo(once.bytes());
+    }
+
+    @Test
     void ofAlternativeContentTheBranchThatOfficeProgramsTakeIsCounted() throws RefusedException {
         String mc = "http://schemas.openxmlformats.org/markup-compatibility/2006";
         String one = "<xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/>";
