@@ -187,6 +187,7 @@ final class SprayNozzleFamily {
         ListRows tests = plan.rows(NozzleTest.LIST);
         NameKey names = NameKey.of(machines, Machines.MACHINE);
         Map<String, Integer> keys = new HashMap<>();
+        Map<Integer, Integer> atPressure = new HashMap<>();
         List<int[]> sets = new ArrayList<>();
         int[] key = new int[tests.size()];
         int[] machine = new int[tests.size()];
@@ -208,6 +209,7 @@ final class SprayNozzleFamily {
                 }
             }
             key[row] = known;
+            tellOtherPressure(tests, row, atPressure, known);
         }
         plan.add(
                 SprayNozzleTables.TEST,
@@ -223,6 +225,27 @@ final class SprayNozzleFamily {
                         .with(Keys.TEST_KEY, column(sets, 1))
                         .with(Role.JOB, plan.rows(Jobs.LIST), column(sets, 2)),
                 "no sprayer of the machine list has a nozzle test");
+    }
+
+    /** Nozzles caught at different pressures have no mean to be held against; said once of each set. */
+    private void tellOtherPressure(ListRows tests, int row, Map<Integer, Integer> first, int set) {
+        if (!tests.gives(NozzleTest.PRESSURE, row)) {
+            return;
+        }
+        Integer before = first.putIfAbsent(set, row);
+        if (before != null
+                && before >= 0
+                && !tests.text(NozzleTest.PRESSURE, before).equals(tests.text(NozzleTest.PRESSURE, row))) {
+            first.put(set, -1);
+            plan.findings()
+                    .add(Finding.caution(
+                            tests.address(NozzleTest.PRESSURE, row).orElse(null),
+                            "nozzles of '" + tests.text(NozzleTest.SPRAYER, row) + "' were caught at "
+                                    + tests.text(NozzleTest.PRESSURE, before) + " and at "
+                                    + tests.text(NozzleTest.PRESSURE, row)
+                                    + ", so their mean, and what each is off it, mean nothing. Expected one pressure for a"
+                                    + " set: test again, or give the sets names apart."));
+        }
     }
 
     private void sets(int machine, int key, List<int[]> sets) {

@@ -1,6 +1,7 @@
 package org.rickyard.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.testing.SeasonBook.row;
 
 import java.util.List;
@@ -60,7 +61,7 @@ class SilentSlipsTest {
                 .plan();
         assertThat(plan.table("wiper").rows()).isEqualTo(1);
         assertThat(plan.table("wiper").of(SmallSprayers.WIPER_PRODUCT).number(0))
-                .isEqualTo(13.2);
+                .isCloseTo(13.2, within(1e-9));
     }
 
     @Test
@@ -135,5 +136,74 @@ class SilentSlipsTest {
                 .plan()
                 .table("carting");
         assertThat(carting.of(TableSpec.CAUTIONS).word(0)).contains("road speed laden is above the 40 km/h");
+    }
+
+    @Test
+    void aTankThatHoldsTwoVolumesIsTold() {
+        WorkPlan plan = new SeasonBook()
+                .sheet("Fields", FIELDS)
+                .sheet(
+                        "Clamps",
+                        row(
+                                "Clamp",
+                                "Kind",
+                                "Length (m)",
+                                "Floor width (m)",
+                                "Wall height (m)",
+                                "Effluent tank",
+                                "Tank volume (m3)"),
+                        row("N", "walled", 40, 12, 2, "Tank A", 60),
+                        row("S", "walled", 40, 12, 2, "Tank A", 30),
+                        row("W", "walled", 40, 12, 2, "Tank A", 60))
+                .run()
+                .plan();
+        assertThat(told(plan, "'Tank A' holds 30 here and 60 in Clamps!G2"))
+                .containsExactly(Finding.Severity.CAUTION + " @ Clamps!G3");
+    }
+
+    @Test
+    void aSetOfNozzlesCaughtAtTwoPressuresIsTold() {
+        WorkPlan plan = new SeasonBook()
+                .sheet("Fields", FIELDS)
+                .sheet("Machines", row("Machine", "Type"), row("Sprayer", "sprayer"))
+                .sheet(
+                        "Nozzle test",
+                        row("Sprayer", "Nozzle", "Flow (L/min)", "Pressure (bar)"),
+                        row("Sprayer", 1, 1.2, null),
+                        row("Sprayer", 2, 1.2, 3),
+                        row("Sprayer", 3, 1.2, 3),
+                        row("Sprayer", 4, 1.6, 5),
+                        row("Sprayer", 5, 1.6, 5))
+                .run()
+                .plan();
+        assertThat(told(plan, "were caught at 3 and at 5"))
+                .containsExactly(Finding.Severity.CAUTION + " @ 'Nozzle test'!D5");
+    }
+
+    /** Typed with its hour, a day is still that day. */
+    @Test
+    void twoSprayingsOfADayAreToldWhateverTheirHours() {
+        WorkPlan plan = new SeasonBook()
+                .sheet("Fields", FIELDS)
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                        row("Sprayer", "sprayer", 24, 10, 3000))
+                .sheet(
+                        "Jobs",
+                        row(
+                                "Job",
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Product",
+                                "Dose (L/ha)",
+                                "Water volume (L/ha)",
+                                "Earliest"),
+                        row("T1", "A", "spraying", "Sprayer", "X", 1, 200, 46143.25),
+                        row("T2", "A", "spraying", "Sprayer", "X", 1, 200, 46143.75))
+                .run()
+                .plan();
+        assertThat(told(plan, "is sprayed by two jobs")).hasSize(1);
     }
 }
