@@ -67,6 +67,12 @@ final class HeaderRow {
 
     private static final List<ColumnSpec> OF_ANY_DOSE = List.of(Products.PRODUCT, Products.UNIT, Products.DOSE);
 
+    /** One header row may serve these at once, so that another's headers say nothing against them. */
+    private static final List<ListSpec> OF_FLAT_LISTS = List.of(Fields.LIST, Jobs.LIST, Cuts.LIST);
+
+    /** A list that knows twice the headers that another knows is the one that is meant. */
+    private static final int PLAINLY = 2;
+
     private final List<Vocabulary> vocabularies;
 
     /** What each list takes the headers of a row for: the same are asked about in every stretch they stand in. */
@@ -155,9 +161,10 @@ final class HeaderRow {
         return missing;
     }
 
-    /** The best of all lists whose needs are met, or null. */
+    /** The best of all lists whose needs are met, or null; also where it is plainly another that lacks something. */
     Match best(String[] headers, int first, int last, List<Vocabulary> named) {
         Match best = null;
+        Match lacking = null;
         for (Vocabulary vocabulary : vocabularies) {
             Match match = match(vocabulary, headers, first, last, named.contains(vocabulary));
             if (match.missing().isEmpty()
@@ -165,8 +172,16 @@ final class HeaderRow {
                     && !isWorkOnFields(match, headers, last, named.contains(vocabulary))) {
                 best = match;
             }
+            if (match.missing().size() == 1 && (lacking == null || match.matched() > lacking.matched())) {
+                lacking = match;
+            }
         }
-        return best;
+        boolean other = best != null
+                && lacking != null
+                && !named.contains(best.vocabulary())
+                && !OF_FLAT_LISTS.contains(best.vocabulary().spec)
+                && lacking.matched() >= best.matched() * PLAINLY;
+        return other ? null : best;
     }
 
     /** Products with a field beside each are work done there, and no list of what products there are. */

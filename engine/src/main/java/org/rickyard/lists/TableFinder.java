@@ -20,6 +20,7 @@ final class TableFinder {
     private final Set<String> firstWords;
     private final List<Vocabulary> namedBySheet;
     private final NoLists noLists;
+    private final ChoiceByContents choices;
     private final List<FoundTable> tables = new ArrayList<>();
     private final List<RowReader> open = new ArrayList<>();
     private HeaderRow.Match nearest;
@@ -33,6 +34,7 @@ final class TableFinder {
         this.findings = findings;
         this.namedBySheet = named(grid.sheet());
         this.noLists = new NoLists(grid);
+        this.choices = new ChoiceByContents(grid, headerRow, findings);
     }
 
     private List<Vocabulary> named(String title) {
@@ -86,6 +88,9 @@ final class TableFinder {
         String[] headers = headers(range.firstRow(), range.firstColumn(), range.lastColumn());
         List<Vocabulary> named = new ArrayList<>(named(range.name()));
         named.addAll(namedBySheet);
+        if (choices.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn())) {
+            headers = headers.clone();
+        }
         HeaderRow.Match best = headerRow.best(headers, range.firstColumn(), range.lastColumn(), named);
         if (best == null) {
             remember(headers, range.firstRow(), range.firstColumn(), range.lastColumn(), named);
@@ -192,6 +197,9 @@ final class TableFinder {
                     break;
                 }
             }
+        }
+        if (choices.settle(vocabularies, headers, row, 0, taken.length - 1)) {
+            headers = headers.clone();
         }
         List<HeaderRow.Match> matches = headerRow.split(headers, named);
         boolean twoDeep = false;
