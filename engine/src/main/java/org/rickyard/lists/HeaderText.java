@@ -56,6 +56,9 @@ final class HeaderText {
     private HeaderText withoutYear;
     private boolean lookedForYear;
 
+    /** Whether it {@link HeaderUnit#tellsColumn tells} a column; null until it is asked. */
+    private Boolean tells;
+
     private HeaderText(String raw, List<String> words, List<Integer> ends) {
         this.raw = raw;
         this.words = words;
@@ -113,6 +116,14 @@ final class HeaderText {
             lookedForYear = true;
         }
         return withoutYear;
+    }
+
+    /** Whether it is nothing but a unit that tells what is measured in it; every list asks. */
+    boolean tellsColumn() {
+        if (tells == null) {
+            tells = HeaderUnit.tellsColumn(raw);
+        }
+        return tells;
     }
 
     /** A text without the first year in it. */

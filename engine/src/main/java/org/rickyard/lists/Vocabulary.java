@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -67,9 +68,14 @@ final class Vocabulary {
 
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
+    private static final int MOST_KEPT = 2000;
+
     final ListSpec spec;
     private final KnownHeaders known;
     private final Map<String, Settled> settled = new HashMap<>();
+
+    /** What headers were read as, by their text: rows that could be headers, as those of a diary, are asked about often. */
+    private final Map<String, Optional<Heading>> kept = new HashMap<>();
 
     Vocabulary(ListSpec spec) {
         this.spec = spec;
@@ -94,6 +100,7 @@ final class Vocabulary {
      * @return whether no row before says otherwise
      */
     boolean settle(String header, ColumnSpec column, String unit) {
+        kept.clear();
         Settled before = settled.get(HeaderText.normal(header));
         Settled now = before == null ? new Settled(List.of(column), unit) : before.and(column, unit);
         settled.put(HeaderText.normal(header), now);
@@ -196,6 +203,18 @@ final class Vocabulary {
 
     /** Reads a header; null if it means none of this list's columns. */
     Heading read(HeaderText header) {
+        Optional<Heading> known = kept.get(header.raw());
+        if (known == null) {
+            known = Optional.ofNullable(readAnew(header));
+            if (kept.size() >= MOST_KEPT) {
+                kept.clear();
+            }
+            kept.put(header.raw(), known);
+        }
+        return known.orElse(null);
+    }
+
+    private Heading readAnew(HeaderText header) {
         if (header.words().isEmpty()) {
             return null;
         }
@@ -242,7 +261,7 @@ final class Vocabulary {
      * column of the list that is measured so; null if it is no such unit, or if there are several such columns.
      */
     private Heading measured(HeaderText header) {
-        if (!HeaderUnit.tellsColumn(header.raw())) {
+        if (!header.tellsColumn()) {
             return null;
         }
         List<ColumnSpec> measured = spec.columns().stream()

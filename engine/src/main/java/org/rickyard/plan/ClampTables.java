@@ -109,19 +109,39 @@ final class ClampTables {
             List.of(),
             CROP_RULES);
 
+    private static final Expr WALL = Expr.value(Quantities.WALL_HEIGHT);
+    private static final Expr TWICE_THE_WALL =
+            Expr.constant(ClampHeights.TIMES_WALL).times(Quantities.WALL_HEIGHT);
+
+    private static CautionRule sideIsAbove(Severity severity, Expr wall, String text) {
+        return new CautionRule(
+                severity,
+                Condition.all(List.of(
+                        Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
+                        Condition.above(Expr.value(ClampShape.HEIGHT), wall))),
+                text);
+    }
+
+    /**
+     * The crown is silage too. It has a rule of its own, for one that asks about the crown says nothing where that is
+     * blank. Settled as it is here, the silage has stood higher on the day, which may not be known.
+     */
+    private static CautionRule crownIsAbove(Severity severity, Expr wall, String text) {
+        Expr side = Expr.value(ClampShape.HEIGHT);
+        return new CautionRule(
+                severity,
+                Condition.all(List.of(
+                        Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
+                        new Condition.Not(Condition.above(side, wall)),
+                        Condition.above(side.plus(Quantities.CROWN), wall))),
+                text);
+    }
+
     private static final List<CautionRule> CLAMP_RULES = List.of(
-            new CautionRule(
-                    Severity.STOP,
-                    Condition.all(List.of(
-                            Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
-                            topIsAbove(Expr.constant(ClampHeights.TIMES_WALL).times(Quantities.WALL_HEIGHT)))),
-                    "silage above twice the wall height: do not fill so high."),
-            new CautionRule(
-                    Severity.CAUTION,
-                    Condition.all(List.of(
-                            Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
-                            topIsAbove(Expr.value(Quantities.WALL_HEIGHT)))),
-                    "silage above the wall: check the wall's loading notice."),
+            sideIsAbove(Severity.STOP, TWICE_THE_WALL, "silage above twice the wall height: do not fill so high."),
+            crownIsAbove(Severity.STOP, TWICE_THE_WALL, "silage above twice the wall height: do not fill so high."),
+            sideIsAbove(Severity.CAUTION, WALL, "silage above the wall: check the wall's loading notice."),
+            crownIsAbove(Severity.CAUTION, WALL, "silage above the wall: check the wall's loading notice."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.above(Expr.value(ClampContents.FILL), Expr.number(1)),
@@ -160,15 +180,6 @@ final class ClampTables {
                     Severity.CAUTION,
                     Condition.is(Quantities.CLAMP_KIND, ClampShape.EARTH_PIT),
                     "earth pit: a new unlined pit may be barred; the local regulator decides."));
-
-    /** The crown is silage too. Settled as it is here, it has stood higher on the day, which may not be known. */
-    private static Condition topIsAbove(Expr wall) {
-        Expr side = Expr.value(ClampShape.HEIGHT);
-        return Condition.any(List.of(
-                Condition.above(side, wall),
-                Condition.all(List.of(
-                        new Condition.Given(Quantities.CROWN), Condition.above(side.plus(Quantities.CROWN), wall)))));
-    }
 
     /** One row per clamp. */
     static final TableSpec CLAMPS = new TableSpec(

@@ -56,6 +56,19 @@ final class ClampTanks {
                     "two clamps share the tank '" + clamps.text(Clamps.EFFLUENT_TANK, clamp)
                             + "' but stand under different countries; the first one's law is reckoned for both."));
         }
+        if (clamps.gives(Clamps.NAMED_TANK_VOLUME, first)
+                && clamps.gives(Clamps.NAMED_TANK_VOLUME, clamp)
+                && !clamps.text(Clamps.NAMED_TANK_VOLUME, first).equals(clamps.text(Clamps.NAMED_TANK_VOLUME, clamp))) {
+            findings.add(Finding.caution(
+                    clamps.address(Clamps.NAMED_TANK_VOLUME, clamp).orElse(null),
+                    "the tank '" + clamps.text(Clamps.EFFLUENT_TANK, clamp) + "' holds "
+                            + clamps.text(Clamps.NAMED_TANK_VOLUME, clamp) + " here and "
+                            + clamps.text(Clamps.NAMED_TANK_VOLUME, first)
+                            + clamps.address(Clamps.NAMED_TANK_VOLUME, first)
+                                    .map(cell -> " in " + cell)
+                                    .orElse("")
+                            + ", and the latter is reckoned with. Mend one of them, or give each tank its own name."));
+        }
         boolean firstSays = clamps.state(Clamps.NAMED_TANK_VOLUME, first) == ListRows.State.GIVEN;
         if (!firstSays && clamps.state(Clamps.NAMED_TANK_VOLUME, clamp) == ListRows.State.GIVEN) {
             firsts.set(tank, clamp);

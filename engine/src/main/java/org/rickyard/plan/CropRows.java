@@ -9,8 +9,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import org.rickyard.formula.Numbers;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Clamps;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -54,11 +56,18 @@ final class CropRows {
         this.clampNames = NameKey.of(clamps, Clamps.CLAMP);
         this.rows = new ArrayList<>();
         Set<Integer> cutFields = new HashSet<>();
+        Map<List<Double>, Integer> first = new HashMap<>();
         for (int cut = 0; cut < cuts.size(); cut++) {
+            List<Integer> twice = new ArrayList<>();
             for (int field : fieldsOf(cut)) {
                 cutFields.add(field);
                 add(field, cut);
+                if (cuts.gives(Cuts.CUT, cut)
+                        && first.putIfAbsent(List.of((double) field, cuts.number(Cuts.CUT, cut)), cut) != null) {
+                    twice.add(field);
+                }
             }
+            tellTwice(cut, twice, first);
         }
         for (int field = 0; field < fields.size(); field++) {
             if (!cutFields.contains(field) && isForSilage(field)) {
@@ -75,6 +84,25 @@ final class CropRows {
         this.clampNames = before.clampNames;
         this.findings = before.findings;
         this.rows = rows;
+    }
+
+    /** One cut of a field in two rows, one of them for its crop perhaps, is crop twice over. */
+    private void tellTwice(int cut, List<Integer> twice, Map<List<Double>, Integer> first) {
+        if (twice.isEmpty()) {
+            return;
+        }
+        double number = cuts.number(Cuts.CUT, cut);
+        int before = first.get(List.of((double) twice.get(0), number));
+        findings.add(Finding.caution(
+                cuts.address(Cuts.CUT, cut).orElse(null),
+                "cut " + Numbers.readable(number) + " of '" + fields.text(Fields.FIELD, twice.get(0)) + "'"
+                        + (twice.size() > 1 ? " (and " + Counted.more(twice.size() - 1, "field") + ")" : "")
+                        + " stands already in "
+                        + cuts.address(Cuts.CUT, before)
+                                .map(CellAddress::toString)
+                                .orElse("another row")
+                        + ", by its name or by its crop, and both are added up. Expected one row for each cut of a field:"
+                        + " take one away, or mend its number."));
     }
 
     private void add(int field, int cut) {

@@ -79,11 +79,11 @@ final class DecidingNumbers {
     /**
      * Those whose numbers themselves decide.
      *
-     * @param mixesInRows whether a tank mix is made of several rows of jobs, which are one by their water volume
+     * @param blocksOfRows whether a spray block is made of several rows of jobs, which are one by their water volume
      */
-    static Set<ColumnSpec> exact(boolean mixesInRows) {
+    static Set<ColumnSpec> exact(boolean blocksOfRows) {
         Set<ColumnSpec> exact = new HashSet<>(TOGETHER);
-        if (mixesInRows) {
+        if (blocksOfRows) {
             exact.add(Jobs.WATER_VOLUME);
         }
         return exact;

@@ -46,7 +46,7 @@ final class FieldChoice {
             List<Integer> fieldsOfBlock = byBlock.get(NameKey.key(block));
             return fieldsOfBlock == null
                     ? find(jobs, job, Jobs.BLOCK, block)
-                    : ofHolding(fieldsOfBlock, jobs.text(Jobs.HOLDING, job));
+                    : ofHolding(jobs, job, Jobs.BLOCK, fieldsOfBlock);
         }
         findings.add(Finding.caution(
                 jobs.address(Jobs.FIELD, job)
@@ -76,10 +76,11 @@ final class FieldChoice {
                             + " in the field list; write a name from that list, or \"all\". The row is left out."));
             return List.of();
         }
-        return ofHolding(group, holding);
+        return ofHolding(jobs, job, column, group);
     }
 
-    private List<Integer> ofHolding(List<Integer> group, String holding) {
+    private List<Integer> ofHolding(ListRows jobs, int job, ColumnSpec column, List<Integer> group) {
+        String holding = jobs.text(Jobs.HOLDING, job);
         String plainHolding = NameKey.key(holding);
         if (plainHolding.isEmpty()) {
             return group;
@@ -89,6 +90,14 @@ final class FieldChoice {
             if (plainHolding.equals(NameKey.key(fields.text(Fields.HOLDING, field)))) {
                 own.add(field);
             }
+        }
+        if (own.isEmpty()) {
+            findings.add(Finding.stop(
+                    jobs.address(Jobs.HOLDING, job)
+                            .or(() -> jobs.address(column, job))
+                            .orElse(null),
+                    "no field of '" + jobs.text(column, job) + "' is on the holding '" + holding
+                            + "' in the field list; mend the holding or the field. The row is left out."));
         }
         return own;
     }

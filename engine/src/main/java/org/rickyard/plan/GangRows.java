@@ -2,6 +2,7 @@ package org.rickyard.plan;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -132,24 +133,24 @@ final class GangRows {
             }
             return List.of();
         }
-        for (Member member : members) {
-            checkNumber(job, member);
-        }
+        Map<Integer, Integer> named = new LinkedHashMap<>();
+        members.forEach(member -> named.merge(member.machine(), member.alike(), Integer::sum));
+        named.forEach((machine, alike) -> checkNumber(job, machine, alike));
         checkWidths(job, members);
         return members;
     }
 
-    private void checkNumber(int job, Member member) {
-        if (machines.state(Machines.NUMBER, member.machine()) != ListRows.State.GIVEN) {
+    private void checkNumber(int job, int machine, int alike) {
+        if (machines.state(Machines.NUMBER, machine) != ListRows.State.GIVEN) {
             return;
         }
-        int owned = (int) machines.number(Machines.NUMBER, member.machine());
-        if (owned != member.alike()) {
-            String name = machines.text(Machines.MACHINE, member.machine());
+        int owned = (int) machines.number(Machines.NUMBER, machine);
+        if (owned != alike) {
+            String name = machines.text(Machines.MACHINE, machine);
             findings.add(Finding.caution(
                     jobs.address(Jobs.MACHINE, job).orElse(null),
-                    uses(member.alike(), name, owned)
-                            + (owned > member.alike()
+                    uses(alike, name, owned)
+                            + (owned > alike
                                     ? "; write \"" + name + " x " + owned + "\" if all of them go."
                                     : MORE_THAN_THERE_ARE)));
         }

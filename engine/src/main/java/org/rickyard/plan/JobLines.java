@@ -1,7 +1,6 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -22,11 +21,19 @@ import org.rickyard.trade.workrate.Suitability;
  * that sprayers work: the fields of one job, mix and sprayer in list order.
  */
 final class JobLines {
-    /** One line. The same machine on the same field for the same job stands once, however many products it carries. */
+    /**
+     * One line. The same machine on the same field for the same job stands once, however many products it carries; a
+     * sprayer stands there once for each water volume that is told.
+     */
     record Line(int job, int field, int machine, int block) {}
 
     /** A spray block: its first job row, its machine, and the job rows and lines that belong to it. */
-    record Block(int key, int firstJob, int firstField, int machine, List<Integer> jobs) {}
+    record Block(int key, int firstJob, int firstField, int machine, List<Integer> jobs) {
+        /** The same, led by another of its rows. */
+        Block at(int job) {
+            return new Block(key, job, firstField, machine, jobs);
+        }
+    }
 
     /** Crops looked at for words that tell no machine; one message each. */
     private static final int MOST_CROPS = 50;
@@ -39,6 +46,10 @@ final class JobLines {
     private final List<Finding> findings;
     private final List<Line> lines = new ArrayList<>();
     private final List<Block> blocks = new ArrayList<>();
+    /** Of the sprayed lines that several rows of the job list are of, those rows. */
+    private final Map<Line, List<Integer>> rowsOf = new HashMap<>();
+
+    private boolean joinsRows;
 
     JobLines(FoundLists lists, List<Finding> findings) {
         this.jobs = lists.rows(Jobs.LIST);
@@ -62,6 +73,16 @@ final class JobLines {
         return blocks;
     }
 
+    /** Whether a block is made of several rows of the job list. */
+    boolean joinsRows() {
+        return joinsRows;
+    }
+
+    /** The rows of the job list that put something into the tank of a sprayed line, in list order. */
+    List<Integer> rows(Line line) {
+        return rowsOf.getOrDefault(line, List.of(line.job()));
+    }
+
     private void read() {
         Reading reading = new Reading();
         for (int job = 0; job < jobs.size(); job++) {
@@ -74,17 +95,16 @@ final class JobLines {
     private final class Reading {
         private final Map<String, Integer> numbers = new HashMap<>();
         private final JobIdentity identity = new JobIdentity(jobs);
-        // Lines are told apart by job, field and machine; what is sprayed, by the block and water volume too.
+        /** One job, field and machine; a sprayer that comes there with another water volume or block comes once more. */
         private final TupleNumbers works = new TupleNumbers(3);
-        private final TupleNumbers sprayings = new TupleNumbers(5);
+
         private final TankContents tanks = new TankContents();
-        private int[] jobOf = new int[16];
-        private int[] sprayingOf = new int[16];
+        private final List<Work> all = new ArrayList<>();
+        private int sprayings;
 
         void job(int job) {
             List<Integer> gang = gang(job);
             int name = number(numbers, identity.key(job));
-            int water = number(numbers, waterOf(job));
             int content = number(
                     numbers,
                     NameKey.key(jobs.text(Jobs.PRODUCT, job))
@@ -92,66 +112,119 @@ final class JobLines {
                             + NameKey.key(jobs.text(Jobs.MIX, job))
                             + '\u0000'
                             + doseOf(job));
-            String block = jobs.text(Jobs.BLOCK, job);
-            int jobBlock = block.isEmpty() ? -1 : number(numbers, NameKey.key(block));
             for (int field : fieldChoice.find(jobs, job)) {
                 for (int machine : gang) {
                     String type = machines.text(Machines.TYPE, machine);
                     if (type.isEmpty() || Suitability.worksByWidth(type)) {
-                        int spraying = -1;
-                        if (sprays(type)) {
-                            int blockHere = jobBlock >= 0 ? jobBlock : blockOf(field);
-                            spraying = sprayings.of(name, machine, blockHere, water, field);
-                            tanks.add(spraying, content, job);
+                        int before = works.count();
+                        int place = works.of(name, field, machine);
+                        Work known = place < before ? byPlace.get(place) : null;
+                        if (known == null) {
+                            known = work(job, field, machine, name, sprays(type));
+                            byPlace.add(known);
                         }
-                        work(name, field, machine, job, spraying);
+                        if (sprays(type)) {
+                            tanks.add(spraying(known, job).spraying, content, job);
+                        }
                     }
                 }
             }
         }
 
-        private int blockOf(int field) {
-            return number(numbers, NameKey.key(fields.text(Fields.BLOCK, field)));
+        private final List<Work> byPlace = new ArrayList<>();
+
+        private Work work(int job, int field, int machine, int name, boolean sprays) {
+            Work work = new Work(job, field, machine, name, sprays ? sprayings++ : -1);
+            all.add(work);
+            return work;
         }
 
-        private void work(int name, int field, int machine, int job, int spraying) {
-            int before = works.count();
-            int work = works.of(name, field, machine);
-            if (work < before) {
-                return;
+        /** The work that a row of the job list is of: the first there, or one after it with the row's water and block. */
+        private Work spraying(Work first, int job) {
+            String water = waterOf(job);
+            String block = NameKey.key(jobs.text(Jobs.BLOCK, job));
+            Work last = null;
+            for (Work work = first; work != null; work = work.next) {
+                if (work.takes(water, block)) {
+                    work.take(water, block, job);
+                    return work;
+                }
+                last = work;
             }
-            if (work == jobOf.length) {
-                jobOf = Arrays.copyOf(jobOf, 2 * work);
-                sprayingOf = Arrays.copyOf(sprayingOf, 2 * work);
-            }
-            jobOf[work] = job;
-            sprayingOf[work] = spraying;
+            Work further = work(job, first.field, first.machine, first.name, true);
+            further.take(water, block, job);
+            last.next = further;
+            return further;
         }
 
         /** Puts the sprayings of one tank content together into blocks. */
         void lines() {
             TupleNumbers byContent = new TupleNumbers(6);
-            for (int work = 0; work < works.count(); work++) {
-                int field = works.member(work, 1);
-                int machine = works.member(work, 2);
-                int spraying = sprayingOf[work];
+            for (Work work : all) {
                 int key = 0;
-                if (spraying >= 0) {
-                    int holding = number(numbers, NameKey.key(fields.text(Fields.HOLDING, field)));
+                if (work.spraying >= 0) {
+                    int holding = number(numbers, NameKey.key(fields.text(Fields.HOLDING, work.field)));
+                    String block =
+                            work.block.isEmpty() ? NameKey.key(fields.text(Fields.BLOCK, work.field)) : work.block;
                     key = 1
                             + byContent.of(
-                                    works.member(work, 0),
-                                    machine,
-                                    sprayings.member(spraying, 2),
-                                    sprayings.member(spraying, 3),
+                                    work.name,
+                                    work.machine,
+                                    number(numbers, block),
+                                    number(numbers, work.water),
                                     holding,
-                                    tanks.set(spraying));
+                                    tanks.set(work.spraying));
                     if (key > blocks.size()) {
-                        blocks.add(new Block(key, jobOf[work], field, machine, tanks.jobs(spraying)));
+                        blocks.add(new Block(key, work.job, work.field, work.machine, tanks.jobs(work.spraying)));
                     }
                 }
-                lines.add(new Line(jobOf[work], field, machine, key));
+                joinsRows |= key > 0 && work.job != blocks.get(key - 1).firstJob();
+                Line line = new Line(work.job, work.field, work.machine, key);
+                lines.add(line);
+                List<Integer> rows = work.spraying < 0 ? List.of() : tanks.jobs(work.spraying);
+                if (rows.size() > 1) {
+                    rowsOf.put(line, rows);
+                    joinsRows = true;
+                }
             }
+        }
+    }
+
+    /** One machine's work on one field for one job. */
+    private static final class Work {
+        private final int field;
+        private final int machine;
+        private final int name;
+        private final int spraying;
+        private int job;
+        private String water = "";
+        private String block = "";
+        private Work next;
+
+        Work(int job, int field, int machine, int name, int spraying) {
+            this.job = job;
+            this.field = field;
+            this.machine = machine;
+            this.name = name;
+            this.spraying = spraying;
+        }
+
+        /** Whether a row of this water volume and block is of this work; a blank says the same as the others. */
+        boolean takes(String rowsWater, String rowsBlock) {
+            return agree(water, rowsWater) && agree(block, rowsBlock);
+        }
+
+        private static boolean agree(String one, String other) {
+            return one.isEmpty() || other.isEmpty() || one.equals(other);
+        }
+
+        /** The row that tells the water volume leads the others, for their cells are blank. */
+        void take(String rowsWater, String rowsBlock, int row) {
+            if (water.isEmpty() && !rowsWater.isEmpty()) {
+                water = rowsWater;
+                job = row;
+            }
+            block = block.isEmpty() ? rowsBlock : block;
         }
     }
 
@@ -177,10 +250,14 @@ final class JobLines {
         return gang;
     }
 
+    /** The water volume a row tells; "" where it tells none that can be used. */
     private String waterOf(int job) {
-        return jobs.state(Jobs.WATER_VOLUME, job) == ListRows.State.GIVEN
-                ? Double.toString(jobs.number(Jobs.WATER_VOLUME, job))
-                : jobs.state(Jobs.WATER_VOLUME, job).name();
+        return jobs.gives(Jobs.WATER_VOLUME, job)
+                ? jobs.number(Jobs.WATER_VOLUME, job)
+                        + jobs.unit(Jobs.WATER_VOLUME, job)
+                                .map(unit -> " " + unit)
+                                .orElse("")
+                : "";
     }
 
     private String doseOf(int job) {

@@ -1,7 +1,9 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -22,11 +24,13 @@ final class Predecessors {
     private final ListRows jobs;
     private final List<Tasks.Task> tasks;
     private final List<Finding> findings;
+    private final Set<Integer> gangJobs = new HashSet<>();
 
     Predecessors(ListRows jobs, List<Tasks.Task> tasks, List<Finding> findings) {
         this.jobs = jobs;
         this.tasks = tasks;
         this.findings = findings;
+        tasks.stream().filter(Tasks.Task::isGang).forEach(task -> gangJobs.add(task.job()));
     }
 
     List<Before> all() {
@@ -88,9 +92,7 @@ final class Predecessors {
         List<Integer> found = new ArrayList<>();
         int own = order(task);
         int closest = -1;
-        boolean gang = tasks.stream()
-                .anyMatch(t -> t.isGang() && t.job() == tasks.get(task).job());
-        if (!gang) {
+        if (!gangJobs.contains(tasks.get(task).job())) {
             return found;
         }
         for (int other = 0; other < tasks.size(); other++) {

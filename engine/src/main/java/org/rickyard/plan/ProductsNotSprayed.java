@@ -40,7 +40,7 @@ final class ProductsNotSprayed {
                         jobs.address(Jobs.PRODUCT, one.getValue()).orElse(null),
                         "'" + one.getKey() + "'" + more
                                 + " is not sprayed, so how much of it is needed is not worked out and it"
-                                + " is not on the order list: only what a sprayer, a knapsack or a wiper applies is. Reckon it"
-                                + " as area × dose."));
+                                + " is not on the order list: only what a sprayer or a knapsack applies is. Reckon it as area ×"
+                                + " dose; what a fill of a wiper takes stands on 'Weed wiper'."));
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
+import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.workrate.Carting;
@@ -26,11 +27,17 @@ final class RoadRules {
             Expr.value(Carting.LOAD).plus(Quantities.UNLADEN_MASS).plus(Carting.TRACTOR_MASS),
             Relation.MORE,
             Expr.constant(RoadLaw.TRAIN_MASS));
-    private static final Condition TOO_FAST = Condition.any(List.of(
-            Condition.compare(
-                    Expr.value(Quantities.ROAD_SPEED_LADEN), Relation.MORE, Expr.constant(RoadLaw.TRAILER_SPEED)),
-            Condition.compare(
-                    Expr.value(Quantities.ROAD_SPEED_EMPTY), Relation.MORE, Expr.constant(RoadLaw.TRAILER_SPEED))));
+    /** Each speed has a rule of its own: where one is blank, a rule that asks about both would say nothing. */
+    private static CautionRule tooFast(String which, Symbol speed) {
+        return new CautionRule(
+                Severity.CAUTION,
+                Condition.all(List.of(
+                        GREAT_BRITAIN,
+                        Condition.compare(Expr.value(speed), Relation.MORE, Expr.constant(RoadLaw.TRAILER_SPEED)))),
+                "the road speed " + which
+                        + " is above the 40 km/h of Great Britain's 2015 rules for tractor and trailer;"
+                        + " trailed appliances and wide machines have lower limits. Check the rules of today.");
+    }
 
     static final List<CautionRule> CARTING = List.of(
             new CautionRule(
@@ -49,11 +56,8 @@ final class RoadRules {
                     Condition.all(List.of(GREAT_BRITAIN, TRAIN_TOO_HEAVY)),
                     "tractor, trailer and load together are above the 31 t that Great Britain's 2015 rules allow on the"
                             + " road; later rules may differ. Carry less, take a lighter tractor or keep off the road."),
-            new CautionRule(
-                    Severity.CAUTION,
-                    Condition.all(List.of(GREAT_BRITAIN, TOO_FAST)),
-                    "a road speed is above the 40 km/h of Great Britain's 2015 rules for tractor and trailer; trailed"
-                            + " appliances and wide machines have lower limits. Check the rules of today."),
+            tooFast("laden", Quantities.ROAD_SPEED_LADEN),
+            tooFast("empty", Quantities.ROAD_SPEED_EMPTY),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.compare(

@@ -23,6 +23,10 @@ public enum Role {
     JOB(Jobs.LIST),
     /** The job row that names this very product. */
     DOSED_JOB(Jobs.LIST),
+    /** The job row by which a product goes onto a field, which tells its own days. */
+    APPLIED_JOB(Jobs.LIST),
+    /** Of the job rows of one spraying of a field the one that tells when the crop is harvested. */
+    HARVEST_JOB(Jobs.LIST),
     /** The cut of the field. */
     CUT(Cuts.LIST),
     /** The product in the tank. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -24,6 +25,11 @@ final class SeasonBookings {
     private static final DateTimeFormatter CHART_DAY = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
+    /** So many jobs are named of those that want a machine too; of a contractor's mower there may be hundreds. */
+    private static final int MOST_NAMED = 5;
+    /** So many pairs of jobs are told of a machine. */
+    private static final int MOST_PAIRS = 10;
+
     /** One task's hold on one machine or tractor. */
     private record Booking(int task, int machine) {}
 
@@ -35,6 +41,8 @@ final class SeasonBookings {
     private final List<DayPlan.Slot> slots;
     private final List<Booking> bookings = new ArrayList<>();
     private final Map<Integer, List<Integer>> byMachine = new TreeMap<>();
+    /** Of each task when it could begin if machines were no matter. */
+    private final double[] wished;
 
     SeasonBookings(PlanContext plan, List<Tasks.Task> tasks, List<DayPlan.Job> planned, List<DayPlan.Slot> slots) {
         this.plan = plan;
@@ -43,6 +51,7 @@ final class SeasonBookings {
         this.slots = slots;
         jobs = plan.rows(Jobs.LIST);
         machines = plan.rows(Machines.LIST);
+        wished = DayPlan.ready(planned, slots);
         for (int task = 0; task < planned.size(); task++) {
             for (int machine : planned.get(task).machines()) {
                 bookings.add(new Booking(task, machine));
@@ -54,7 +63,7 @@ final class SeasonBookings {
     /** The job that has a machine or tractor when a job could begin, if one does. */
     String waitsFor(int task) {
         double start = slots.get(task).start();
-        if (start <= DayPlan.ready(planned, slots, task) + A_MOMENT) {
+        if (start <= wished[task] + A_MOMENT) {
             return "";
         }
         for (int other = 0; other < slots.size(); other++) {
@@ -111,20 +120,27 @@ final class SeasonBookings {
     /** Of each booking the other jobs that want the same machine on days on which this one could be done. */
     private String[] alsoWanted() {
         String[] wanted = new String[bookings.size()];
+        Map<Integer, Integer> pairs = new TreeMap<>();
         for (int row = 0; row < wanted.length; row++) {
             Booking booking = bookings.get(row);
             List<String> others = new ArrayList<>();
+            int more = 0;
             for (int other : byMachine.get(booking.machine())) {
                 if (other == booking.task() || !overlap(booking.task(), other)) {
                     continue;
                 }
-                others.add(title(other) + ", " + days(booking.task(), other));
-                if (booking.task() < other) {
+                if (others.size() < MOST_NAMED) {
+                    others.add(title(other) + ", " + days(booking.task(), other));
+                } else {
+                    more++;
+                }
+                if (booking.task() < other && pairs.merge(booking.machine(), 1, Integer::sum) <= MOST_PAIRS) {
                     caution(booking.task(), other, booking.machine());
                 }
             }
-            wanted[row] = String.join("; ", others);
+            wanted[row] = String.join("; ", others) + (more > 0 ? "; and " + Counted.more(more, "job") : "");
         }
+        pairs.forEach(this::tellMore);
         return wanted;
     }
 
@@ -141,8 +157,18 @@ final class SeasonBookings {
                                 + " Name another machine or tractor in one of them, or move a window."));
     }
 
+    private void tellMore(int machine, int pairs) {
+        if (pairs > MOST_PAIRS) {
+            plan.findings()
+                    .add(Finding.caution(
+                            machines.address(Machines.MACHINE, machine).orElse(null),
+                            Counted.more(pairs - MOST_PAIRS, "pair") + " of jobs want '" + name(machine)
+                                    + "' on the same days; the column double booking of 'Bookings' has them."));
+        }
+    }
+
     private double wished(int task) {
-        return DayPlan.ready(planned, slots, task);
+        return wished[task];
     }
 
     private boolean overlap(int one, int other) {

@@ -69,6 +69,10 @@ final class SprayAsideFamily {
         for (int job = 0; job < jobs.size(); job++) {
             for (MachineMention mention : MachineMention.parse(jobs.text(Jobs.MACHINE, job), names::knows)) {
                 NameKey.Resolution found = names.resolve(jobs.text(Jobs.HOLDING, job), mention.name());
+                if (found instanceof NameKey.None) {
+                    // Lent by another holding, as any machine may be.
+                    found = names.resolve("", mention.name());
+                }
                 if (found instanceof NameKey.Found machine
                         && machines.text(Machines.TYPE, machine.row()).equals("wiper")) {
                     wiper(job, machine.row(), rows, units);

@@ -1,8 +1,15 @@
 package org.rickyard.plan;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.trade.Keys;
 
@@ -14,10 +21,12 @@ final class SprayFamily {
     private final List<JobLines.Block> blocks;
     private final SprayLines lines;
     private final SprayRows products;
+    private final JobLines read;
     private final String noJob;
 
     private SprayFamily(PlanContext plan, JobLines jobLines) {
         this.plan = plan;
+        this.read = jobLines;
         this.blocks = jobLines.blocks();
         this.lines = new SprayLines(plan, jobLines.lines());
         this.products = new SprayRows(plan.lists(), blocks, plan.findings());
@@ -29,7 +38,7 @@ final class SprayFamily {
         ProductsNotSprayed.tell(plan, jobLines);
         family.tanks();
         family.records();
-        SprayNozzleFamily.build(plan, family.blocks, family.products);
+        SprayNozzleFamily.build(plan, family.blocks, family.lines, family.products);
         family.hours();
         SprayerTests.tell(plan, family.blocks);
         SprayAsideFamily.build(plan);
@@ -56,7 +65,7 @@ final class SprayFamily {
     }
 
     private void records() {
-        SprayRecordRows records = new SprayRecordRows(plan, blocks, lines, products);
+        SprayRecordRows records = new SprayRecordRows(plan, read, lines, products);
         plan.add(SprayTankTables.ORDER, products.order(), NO_PRODUCT);
         plan.add(SprayFieldTables.APPLICATIONS, records.records(), NO_PRODUCT);
         plan.add(SprayFieldTables.SEASON, records.season(), NO_PRODUCT);
@@ -71,7 +80,7 @@ final class SprayFamily {
                 "no spraying job has a latest day, workable days, days available or hours per day");
         plan.add(
                 SprayHourTables.WEATHER,
-                of(blocksWith(Jobs.WIND_SPEED, Jobs.AIR_TEMPERATURE, Jobs.HUMIDITY)),
+                of(inEachWeather()),
                 "no spraying job has wind, temperature or humidity typed");
         plan.add(SprayHourTables.TREES, lines.ofType("air-blast sprayer"), "no job names an air-blast sprayer");
         plan.add(
@@ -84,10 +93,43 @@ final class SprayFamily {
                 "no job names a knapsack");
     }
 
-    private List<JobLines.Block> blocksWith(org.rickyard.lists.ColumnSpec... columns) {
-        return blocks.stream()
-                .filter(block -> SprayLines.given(plan.rows(Jobs.LIST), block.firstJob(), columns))
-                .toList();
+    /** The blocks of which a row tells one of these, each with the first such row. */
+    private List<JobLines.Block> blocksWith(ColumnSpec... columns) {
+        List<JobLines.Block> with = new ArrayList<>();
+        for (JobLines.Block block : blocks) {
+            rows(block)
+                    .filter(job -> SprayLines.given(plan.rows(Jobs.LIST), job, columns))
+                    .findFirst()
+                    .ifPresent(job -> with.add(block.at(job)));
+        }
+        return with;
+    }
+
+    /** The blocks of which a row tells something of the weather, once for each weather that is told. */
+    private List<JobLines.Block> inEachWeather() {
+        ListRows jobs = plan.rows(Jobs.LIST);
+        List<JobLines.Block> each = new ArrayList<>();
+        for (JobLines.Block block : blocks) {
+            Set<List<String>> told = new HashSet<>();
+            rows(block)
+                    .filter(job -> SprayLines.given(jobs, job, Jobs.WIND_SPEED, Jobs.AIR_TEMPERATURE, Jobs.HUMIDITY))
+                    .filter(job ->
+                            told.add(Stream.of(Jobs.WIND_SPEED, Jobs.WIND_HEIGHT, Jobs.AIR_TEMPERATURE, Jobs.HUMIDITY)
+                                    .map(column -> jobs.text(column, job))
+                                    .toList()))
+                    .forEach(job -> each.add(block.at(job)));
+        }
+        return each;
+    }
+
+    /** All rows of the job list that a block is made of, the leading one first. */
+    private IntStream rows(JobLines.Block block) {
+        return IntStream.concat(
+                        IntStream.of(block.firstJob()),
+                        lines.ofBlock(block.key()).stream()
+                                .flatMap(line -> read.rows(lines.line(line)).stream())
+                                .mapToInt(Integer::intValue))
+                .distinct();
     }
 
     private RowSources of(List<JobLines.Block> some) {

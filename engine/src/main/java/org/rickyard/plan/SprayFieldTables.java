@@ -185,7 +185,10 @@ final class SprayFieldTables {
                                             SeasonDose.APPLICATION_TABLE, Keys.RECORD_KEY, Keys.PREVIOUS_KEY)),
                             day(Quantities.EARLIEST, Jobs.EARLIEST),
                             day(Quantities.LATEST, Jobs.LATEST),
-                            day(Quantities.LAST_HARVEST_DATE, Jobs.LAST_HARVEST_DATE),
+                            Names.optional(
+                                    Quantities.LAST_HARVEST_DATE,
+                                    Candidate.typed(Role.APPLIED_JOB, Jobs.LAST_HARVEST_DATE),
+                                    Candidate.typed(Role.HARVEST_JOB, Jobs.LAST_HARVEST_DATE)),
                             Names.optional(
                                     Quantities.DISTANCE_TO_WATERCOURSE,
                                     Candidate.typed(Role.FIELD, Fields.DISTANCE_TO_WATERCOURSE)),
@@ -313,7 +316,7 @@ final class SprayFieldTables {
     }
 
     private static TableColumn.Link day(Symbol symbol, org.rickyard.lists.ColumnSpec column) {
-        return Names.optional(symbol, Candidate.typed(Role.JOB, column));
+        return Names.optional(symbol, Candidate.typed(Role.APPLIED_JOB, column), Candidate.typed(Role.JOB, column));
     }
 
     private static TableColumn fromApplication(Symbol symbol) {

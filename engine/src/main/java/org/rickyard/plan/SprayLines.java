@@ -137,8 +137,9 @@ final class SprayLines {
             if (!jobs.gives(Jobs.EARLIEST, line.job())) {
                 continue;
             }
-            Integer before =
-                    first.putIfAbsent(List.of(line.field(), jobs.number(Jobs.EARLIEST, line.job())), line.job());
+            Integer before = first.putIfAbsent(
+                    // A day may be typed with its hour.
+                    List.of(line.field(), Math.floor(jobs.number(Jobs.EARLIEST, line.job()))), line.job());
             if (before != null
                     && !NameKey.key(jobs.text(Jobs.JOB, before)).equals(NameKey.key(jobs.text(Jobs.JOB, line.job())))) {
                 findings.add(Finding.caution(

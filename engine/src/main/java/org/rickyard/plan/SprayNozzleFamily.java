@@ -23,11 +23,12 @@ import org.rickyard.trade.Quantities;
 import org.rickyard.trade.spraying.NozzleChoice;
 import org.rickyard.trade.spraying.NozzlePressure;
 import org.rickyard.trade.spraying.SprayQuality;
+import org.rickyard.trade.spraying.SprayWork;
 
 /** Makes the tables of nozzles: distinct settings of each sprayer, sizes that would do, and catch tests. */
 final class SprayNozzleFamily {
-    /** A sprayer at one setting: the first block that uses it, and the qualities its labels ask for. */
-    private record Setting(JobLines.Block block, Set<String> qualities) {}
+    /** A sprayer at one setting: the first job row that uses it, and the qualities its labels ask for. */
+    private record Setting(int job, int machine, Set<String> qualities) {}
 
     private final PlanContext plan;
     private final ListRows machines;
@@ -38,9 +39,9 @@ final class SprayNozzleFamily {
         this.machines = plan.rows(Machines.LIST);
     }
 
-    static void build(PlanContext plan, List<JobLines.Block> blocks, SprayRows products) {
+    static void build(PlanContext plan, List<JobLines.Block> blocks, SprayLines lines, SprayRows products) {
         SprayNozzleFamily family = new SprayNozzleFamily(plan);
-        family.settings(blocks, products);
+        family.settings(blocks, lines, products);
         String none = "no job names a boom sprayer or knapsack";
         plan.add(SprayNozzleTables.NOZZLES, family.nozzles(), none);
         plan.add(
@@ -51,10 +52,8 @@ final class SprayNozzleFamily {
         family.tests();
     }
 
-    private void settings(List<JobLines.Block> blocks, SprayRows products) {
-        ResultTable table = plan.table(SprayTables.BLOCKS_ID);
-        ListRows jobs = plan.rows(Jobs.LIST);
-        ListRows list = plan.rows(Products.LIST);
+    /** Rows of one block may tell a speed each, and every one of them wants its pressure. */
+    private void settings(List<JobLines.Block> blocks, SprayLines lines, SprayRows products) {
         Map<List<Object>, Setting> found = new LinkedHashMap<>();
         for (int i = 0; i < blocks.size(); i++) {
             JobLines.Block block = blocks.get(i);
@@ -64,19 +63,18 @@ final class SprayNozzleFamily {
             if (!boom && (type.equals("air-blast sprayer") || !sized)) {
                 continue;
             }
-            List<Object> key = List.of(
-                    block.machine(),
-                    number(table, Quantities.WATER_VOLUME, i),
-                    number(table, Quantities.SPEED, i),
-                    number(table, NozzlePressure.SPACING_USED, i),
-                    jobs.state(Jobs.SPRAY_DENSITY, block.firstJob()) == ListRows.State.GIVEN
-                            ? jobs.number(Jobs.SPRAY_DENSITY, block.firstJob())
-                            : Double.NaN);
-            Setting setting = found.computeIfAbsent(key, k -> new Setting(block, new LinkedHashSet<>()));
-            for (int row : products.ofBlock(i)) {
-                int product = products.rows().get(row).product();
-                if (product >= 0 && list.state(Products.SPRAY_QUALITY, product) == ListRows.State.GIVEN) {
-                    setting.qualities().add(list.text(Products.SPRAY_QUALITY, product));
+            Set<String> qualities = qualities(products, i);
+            int last = -1;
+            for (int line : lines.ofBlock(block.key())) {
+                int job = lines.line(line).job();
+                // Most blocks are of one row of the job list.
+                if (job != last) {
+                    last = job;
+                    found.computeIfAbsent(
+                                    key(i, block, line, job),
+                                    k -> new Setting(job, block.machine(), new LinkedHashSet<>()))
+                            .qualities()
+                            .addAll(qualities);
                 }
             }
         }
@@ -85,15 +83,40 @@ final class SprayNozzleFamily {
             if (setting.qualities().size() > 1) {
                 plan.findings()
                         .add(Finding.caution(
-                                machines.address(
-                                                Machines.MACHINE,
-                                                setting.block().machine())
+                                machines.address(Machines.MACHINE, setting.machine())
                                         .orElse(null),
                                 "the labels of products sprayed at one setting ask for different spray qualities ("
                                         + String.join(", ", setting.qualities())
                                         + "): choose nozzles for each job apart; none is taken for Nozzle choice."));
             }
         }
+    }
+
+    private Set<String> qualities(SprayRows products, int block) {
+        ListRows list = plan.rows(Products.LIST);
+        Set<String> qualities = new LinkedHashSet<>();
+        for (int row : products.ofBlock(block)) {
+            int product = products.rows().get(row).product();
+            if (product >= 0 && list.state(Products.SPRAY_QUALITY, product) == ListRows.State.GIVEN) {
+                qualities.add(list.text(Products.SPRAY_QUALITY, product));
+            }
+        }
+        return qualities;
+    }
+
+    /** What tells one setting from another. The row that leads a block is reckoned there, the others beside their field. */
+    private List<Object> key(int index, JobLines.Block block, int line, int job) {
+        ResultTable ofBlocks = plan.table(SprayTables.BLOCKS_ID);
+        ResultTable ofFields = plan.table(SprayWork.FIELDS);
+        ListRows jobs = plan.rows(Jobs.LIST);
+        boolean leads = job == block.firstJob();
+        double band = leads ? Double.NaN : number(ofFields, Quantities.BAND_WIDTH, line);
+        return List.of(
+                block.machine(),
+                number(ofBlocks, Quantities.WATER_VOLUME, index),
+                leads ? number(ofBlocks, Quantities.SPEED, index) : number(ofFields, Quantities.SPEED, line),
+                Double.isNaN(band) ? number(ofBlocks, NozzlePressure.SPACING_USED, index) : band,
+                jobs.gives(Jobs.SPRAY_DENSITY, job) ? jobs.number(Jobs.SPRAY_DENSITY, job) : Double.NaN);
     }
 
     private static double number(ResultTable table, Symbol symbol, int row) {
@@ -108,8 +131,7 @@ final class SprayNozzleFamily {
     private RowSources speedBand() {
         List<Integer> some = new ArrayList<>();
         for (int i = 0; i < settings.size(); i++) {
-            if (SprayLines.given(
-                    machines, settings.get(i).block().machine(), Machines.LOWEST_SPEED, Machines.HIGHEST_SPEED)) {
+            if (SprayLines.given(machines, settings.get(i).machine(), Machines.LOWEST_SPEED, Machines.HIGHEST_SPEED)) {
                 some.add(i);
             }
         }
@@ -147,8 +169,8 @@ final class SprayNozzleFamily {
         String[] quality = new String[at.length];
         for (int i = 0; i < at.length; i++) {
             Setting setting = settings.get(at[i]);
-            job[i] = setting.block().firstJob();
-            machine[i] = setting.block().machine();
+            job[i] = setting.job();
+            machine[i] = setting.machine();
             key[i] = at[i] + 1;
             quality[i] = setting.qualities().size() == 1
                     ? setting.qualities().iterator().next()
@@ -165,6 +187,7 @@ final class SprayNozzleFamily {
         ListRows tests = plan.rows(NozzleTest.LIST);
         NameKey names = NameKey.of(machines, Machines.MACHINE);
         Map<String, Integer> keys = new HashMap<>();
+        Map<Integer, Integer> atPressure = new HashMap<>();
         List<int[]> sets = new ArrayList<>();
         int[] key = new int[tests.size()];
         int[] machine = new int[tests.size()];
@@ -186,6 +209,7 @@ final class SprayNozzleFamily {
                 }
             }
             key[row] = known;
+            tellOtherPressure(tests, row, atPressure, known);
         }
         plan.add(
                 SprayNozzleTables.TEST,
@@ -203,11 +227,32 @@ final class SprayNozzleFamily {
                 "no sprayer of the machine list has a nozzle test");
     }
 
+    /** Nozzles caught at different pressures have no mean to be held against; said once of each set. */
+    private void tellOtherPressure(ListRows tests, int row, Map<Integer, Integer> first, int set) {
+        if (!tests.gives(NozzleTest.PRESSURE, row)) {
+            return;
+        }
+        Integer before = first.putIfAbsent(set, row);
+        if (before != null
+                && before >= 0
+                && !tests.text(NozzleTest.PRESSURE, before).equals(tests.text(NozzleTest.PRESSURE, row))) {
+            first.put(set, -1);
+            plan.findings()
+                    .add(Finding.caution(
+                            tests.address(NozzleTest.PRESSURE, row).orElse(null),
+                            "nozzles of '" + tests.text(NozzleTest.SPRAYER, row) + "' were caught at "
+                                    + tests.text(NozzleTest.PRESSURE, before) + " and at "
+                                    + tests.text(NozzleTest.PRESSURE, row)
+                                    + ", so their mean, and what each is off it, mean nothing. Expected one pressure for a"
+                                    + " set: test again, or give the sets names apart."));
+        }
+    }
+
     private void sets(int machine, int key, List<int[]> sets) {
         int before = sets.size();
         for (Setting setting : settings) {
-            if (setting.block().machine() == machine) {
-                sets.add(new int[] {machine, key, setting.block().firstJob()});
+            if (setting.machine() == machine) {
+                sets.add(new int[] {machine, key, setting.job()});
             }
         }
         if (sets.size() == before) {

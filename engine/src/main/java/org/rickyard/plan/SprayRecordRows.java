@@ -8,6 +8,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
+import org.rickyard.lists.NameKey;
 import org.rickyard.lists.Products;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
@@ -15,9 +16,11 @@ import org.rickyard.trade.spraying.SeasonDose;
 
 /** Applications of products to fields: one record each, and the season of each product on each field. */
 final class SprayRecordRows {
-    private record Application(int line, int product, int season) {}
+    /** One product on one field; the job row that puts it there, and the one that tells the day of harvest. */
+    private record Application(int line, int product, int season, int job, int harvest) {}
 
     private final PlanContext plan;
+    private final ListRows jobs;
     private final SprayLines lines;
     private final SprayRows products;
     private final Countries countries;
@@ -25,14 +28,18 @@ final class SprayRecordRows {
     /** The applications of each product on each field, by day. */
     private final List<List<Integer>> seasons = new ArrayList<>();
 
-    SprayRecordRows(PlanContext plan, List<JobLines.Block> blocks, SprayLines lines, SprayRows products) {
+    SprayRecordRows(PlanContext plan, JobLines read, SprayLines lines, SprayRows products) {
         this.plan = plan;
+        this.jobs = plan.rows(Jobs.LIST);
         this.lines = lines;
         this.products = products;
         this.countries = new Countries(plan.lists());
         TupleNumbers numbers = new TupleNumbers(2);
+        List<JobLines.Block> blocks = read.blocks();
         for (int block = 0; block < blocks.size(); block++) {
             for (int line : lines.ofBlock(blocks.get(block).key())) {
+                List<Integer> rows = read.rows(lines.line(line));
+                int harvest = harvest(rows, lines.line(line).job());
                 for (int product : products.ofBlock(block)) {
                     int season = numbers.of(
                             products.productKey(product), lines.line(line).field());
@@ -41,7 +48,7 @@ final class SprayRecordRows {
                         seasons.add(new ArrayList<>(1));
                     }
                     seasons.get(season).add(applications.size());
-                    applications.add(new Application(line, product, season + 1));
+                    applications.add(new Application(line, product, season + 1, applied(rows, product), harvest));
                 }
             }
         }
@@ -53,10 +60,33 @@ final class SprayRecordRows {
         }
     }
 
-    /** The earliest day typed; those without one come last, in list order. */
+    /** The row of a spraying that names a product, or the mix it is of. */
+    private int applied(List<Integer> rows, int product) {
+        SprayRows.Row wanted = products.rows().get(product);
+        boolean mixed = wanted.mix() >= 0;
+        String name =
+                mixed ? plan.rows(Mixes.LIST).text(Mixes.MIX, wanted.mix()) : jobs.text(Jobs.PRODUCT, wanted.job());
+        return rows.stream()
+                .filter(row -> NameKey.key(jobs.text(mixed ? Jobs.MIX : Jobs.PRODUCT, row))
+                        .equals(NameKey.key(name)))
+                .findFirst()
+                .orElse(rows.get(0));
+    }
+
+    private int harvest(List<Integer> rows, int leading) {
+        return rows.stream()
+                .filter(row -> jobs.isFilled(Jobs.LAST_HARVEST_DATE, row))
+                .findFirst()
+                .orElse(leading);
+    }
+
+    /** The earliest day typed for the product or its spraying; those without one come last, in list order. */
     private double day(int application) {
-        ListRows jobs = plan.rows(Jobs.LIST);
-        int job = lines.line(applications.get(application).line()).job();
+        Application applied = applications.get(application);
+        int own = applied.job();
+        int job = jobs.isFilled(Jobs.EARLIEST, own)
+                ? own
+                : lines.line(applied.line()).job();
         return jobs.gives(Jobs.EARLIEST, job) ? jobs.number(Jobs.EARLIEST, job) : Double.MAX_VALUE;
     }
 
@@ -87,6 +117,8 @@ final class SprayRecordRows {
     private RowSources sources(int[] at) {
         int count = at.length;
         int[] job = new int[count];
+        int[] applied = new int[count];
+        int[] harvest = new int[count];
         int[] dosed = new int[count];
         int[] mix = new int[count];
         int[] product = new int[count];
@@ -102,7 +134,9 @@ final class SprayRecordRows {
             JobLines.Line line = lines.line(application.line());
             SprayRows.Row row = products.rows().get(application.product());
             job[i] = line.job();
-            dosed[i] = row.job();
+            applied[i] = application.job();
+            harvest[i] = application.harvest();
+            dosed[i] = row.job() < 0 ? -1 : application.job();
             mix[i] = row.mix();
             product[i] = row.product();
             field[i] = line.field();
@@ -114,8 +148,10 @@ final class SprayRecordRows {
             country[i] = country(line.field());
         }
         return new RowSources(count)
-                .with(Role.JOB, plan.rows(Jobs.LIST), job)
-                .with(Role.DOSED_JOB, plan.rows(Jobs.LIST), dosed)
+                .with(Role.JOB, jobs, job)
+                .with(Role.APPLIED_JOB, jobs, applied)
+                .with(Role.HARVEST_JOB, jobs, harvest)
+                .with(Role.DOSED_JOB, jobs, dosed)
                 .with(Role.MIX, plan.rows(Mixes.LIST), mix)
                 .with(Role.PRODUCT, plan.rows(Products.LIST), product)
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)

@@ -1,9 +1,11 @@
 package org.rickyard.plan;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -73,12 +75,15 @@ final class SprayRows {
     private void read(int index, JobLines.Block block) {
         Set<Integer> seen = new LinkedHashSet<>();
         Map<String, String> first = new HashMap<>();
+        Map<String, String> mixesHere = new LinkedHashMap<>();
         for (int job : block.jobs()) {
             String mix = NameKey.key(jobs.text(Jobs.MIX, job));
             String product = jobs.text(Jobs.PRODUCT, job);
             if (!mix.isEmpty()) {
                 List<Integer> lines = mixRows.get(mix);
                 if (lines != null) {
+                    mixesHere.putIfAbsent(mix, jobs.text(Jobs.MIX, job));
+                    tellMixed(job, mixesHere.values());
                     for (int line : lines) {
                         if (seen.add(line) && isOnce(mixes, Mixes.PRODUCT, Mixes.DOSE, line, first)) {
                             add(index, -1, line, mixes.text(Mixes.PRODUCT, line), mixes.address(Mixes.PRODUCT, line));
@@ -91,6 +96,18 @@ final class SprayRows {
             if (!product.isEmpty() && isOnce(jobs, Jobs.PRODUCT, Jobs.DOSE, job, first)) {
                 add(index, job, -1, product, jobs.address(Jobs.PRODUCT, job));
             }
+        }
+    }
+
+    /** A tank takes one mix as a rule: rows without name or day may have been meant as two sprayings. */
+    private void tellMixed(int job, Collection<String> mixesHere) {
+        if (mixesHere.size() > 1) {
+            tellOnce(Finding.caution(
+                    jobs.address(Jobs.MIX, job).orElse(null),
+                    "the mixes '" + String.join("' and '", mixesHere)
+                            + "' are reckoned as one tank and one pass, for their"
+                            + " rows are of one job. If they are sprayed one after the other, give each its own name in Job,"
+                            + " or its day in Earliest."));
         }
     }
 

@@ -3,9 +3,10 @@ package org.rickyard.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
+import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.MachineMention;
@@ -50,8 +51,11 @@ final class Tasks {
     private final ListRows machines;
     private final GangRows gangs;
     private final MachineChoice choice;
-    private final Map<Work, Task> byWork = new LinkedHashMap<>();
+    private final Map<Work, List<Task>> byWork = new HashMap<>();
+    private final List<Task> all = new ArrayList<>();
     private final int[] taskOfLine;
+    /** Of each job row that is a gang's, the gang on its first field. */
+    private final Map<Integer, GangRows.Gang> firstGangs = new HashMap<>();
     /** Jobs by number, and the lines by the number of their job, their field and machine. */
     private final Map<String, Integer> jobNumbers = new HashMap<>();
 
@@ -65,6 +69,7 @@ final class Tasks {
         this.gangs = gangs;
         this.identity = new JobIdentity(jobs);
         this.choice = new MachineChoice(machines, plan.findings());
+        gangs.gangs().forEach(gang -> firstGangs.putIfAbsent(gang.job(), gang));
         taskOfLine = new int[lines.size()];
         for (int line = 0; line < taskOfLine.length; line++) {
             JobLines.Line at = lines.get(line);
@@ -100,14 +105,36 @@ final class Tasks {
     }
 
     private GangRows.Gang gangOf(int job) {
-        return gangs.gangs().stream().filter(g -> g.job() == job).findFirst().orElse(null);
+        return firstGangs.get(job);
     }
 
     private Task task(int job, int machine) {
-        return byWork.computeIfAbsent(
+        return of(
                 new Work(identity.key(job), machine),
-                work -> new Task(
-                        byWork.size() + 1, job, machine, List.of(machine), alike(job, machine), order(machine)));
+                job,
+                key -> new Task(key, job, machine, List.of(machine), alike(job, machine), order(machine)));
+    }
+
+    /** The task of a work in the days that a job row tells; rows of one job in other days are another task. */
+    private Task of(Work work, int job, IntFunction<Task> made) {
+        List<Task> known = byWork.computeIfAbsent(work, any -> new ArrayList<>(1));
+        for (Task task : known) {
+            if (agree(Jobs.EARLIEST, task.job(), job) && agree(Jobs.LATEST, task.job(), job)) {
+                return task;
+            }
+        }
+        Task task = made.apply(all.size() + 1);
+        known.add(task);
+        all.add(task);
+        return task;
+    }
+
+    /** Whether two rows tell the same day; a blank says the same as the other. */
+    private boolean agree(ColumnSpec day, int one, int other) {
+        return one == other
+                || !jobs.gives(day, one)
+                || !jobs.gives(day, other)
+                || jobs.number(day, one) == jobs.number(day, other);
     }
 
     private int order(int machine) {
@@ -117,30 +144,31 @@ final class Tasks {
 
     private int alike(int job, int machine) {
         String name = NameKey.key(machines.text(Machines.MACHINE, machine));
-        for (MachineMention mention : choice.named(jobs, job)) {
-            if (NameKey.key(mention.name()).equals(name)) {
-                return mention.count();
-            }
-        }
-        return 1;
+        // Named twice, it is two: "Mower; Mower".
+        int alike = choice.named(jobs, job).stream()
+                .filter(mention -> NameKey.key(mention.name()).equals(name))
+                .mapToInt(MachineMention::count)
+                .sum();
+        return Math.max(1, alike);
     }
 
-    /** The number of the task of a gang's job row. */
+    /** The number of the task of a gang's job row; rows of one job with the same machines are one task. */
     int gangTask(int job) {
-        return byWork.computeIfAbsent(new Work("gang " + job, -1), work -> {
-                    GangRows.Gang gang = gangOf(job);
+        GangRows.Gang gang = gangOf(job);
+        String who = gang == null ? "" : gang.members().toString();
+        return of(new Work("gang " + who + ' ' + identity.key(job), -1), job, key -> {
                     List<Integer> all = new ArrayList<>();
                     if (gang != null) {
                         gang.members().stream().filter(m -> m.stage().coupled()).forEach(m -> all.add(m.machine()));
                     }
-                    return new Task(byWork.size() + 1, job, -1, List.copyOf(all), 1, Integer.MAX_VALUE);
+                    return new Task(key, job, -1, List.copyOf(all), 1, Integer.MAX_VALUE);
                 })
                 .key();
     }
 
     /** All tasks in order. */
     List<Task> all() {
-        return new ArrayList<>(byWork.values());
+        return all;
     }
 
     /** The task of a line of the work rates; 0 if its gang's task holds it, or there are no jobs. */

@@ -22,7 +22,7 @@ public final class WorkPlan {
     private final ConstantsInForce constants;
     private final boolean hasJobs;
     private OwnUnits ownUnits;
-    private boolean mixesInRows;
+    private boolean blocksOfRows;
 
     private WorkPlan(FoundLists lists) {
         this.lists = lists;
@@ -89,7 +89,7 @@ public final class WorkPlan {
 
     private void build(PlanContext.Extent extent, JobLines jobLines) {
         ownUnits = new OwnUnits(lists, jobLines.lines());
-        mixesInRows = jobLines.blocks().stream().anyMatch(block -> block.jobs().size() > 1);
+        blocksOfRows = jobLines.joinsRows();
         PlanContext context = new PlanContext(lists, constants, findings, extent, ownUnits);
         context.measureInputs();
         ClampFamily silage = new ClampFamily(context);
@@ -128,7 +128,7 @@ public final class WorkPlan {
                 lists,
                 DecidingNumbers.bringRows(),
                 DecidingNumbers.places(tables.values()),
-                DecidingNumbers.exact(mixesInRows));
+                DecidingNumbers.exact(blocksOfRows));
     }
 
     /** The constants reckoned with. */

@@ -67,17 +67,17 @@ final class WorkRows {
                     line + 1,
                     together ? gang.key() : 0));
         }
+        Set<Long> listed = new HashSet<>();
+        works.forEach(work -> listed.add((long) work.gang() << 32 | work.machine()));
         for (GangRows.Gang gang : gangs.gangs()) {
             for (GangRows.Member member : gang.members()) {
-                boolean listed =
-                        works.stream().anyMatch(w -> w.gang() == gang.key() && w.machine() == member.machine());
-                if (!listed && member.stage().coupled()) {
+                if (member.stage().coupled() && listed.add((long) gang.key() << 32 | member.machine())) {
                     works.add(new Work(
                             gang.job(),
                             gang.field(),
                             member.machine(),
                             tractor(gang.job(), member.machine()),
-                            member.alike(),
+                            alike(gang, member.machine()),
                             0,
                             gang.key()));
                 }
@@ -99,14 +99,13 @@ final class WorkRows {
         return gang.members().stream()
                 .filter(member -> member.machine() == machine)
                 .mapToInt(GangRows.Member::alike)
-                .findFirst()
-                .orElse(1);
+                .sum();
     }
 
     /** How many alike a job names of a machine that works by itself: they share its hours, each with a driver. */
     private int alike(int job, int machine) {
         int place = place(job, machine);
-        return place < 0 ? 1 : machineMentions(job).get(place).count();
+        return place < 0 ? 1 : alikeAt(machineMentions(job), place);
     }
 
     /** Of gangs it is looked at where they are read. */
@@ -168,7 +167,9 @@ final class WorkRows {
     /** Every machine alike has a tractor of its own before it, so that a number beside the tractor must be theirs. */
     private void checkNumber(int job, MachineMention tractor, int place) {
         List<MachineMention> named = machineMentions(job);
-        if (tractor.count() > 1 && place >= 0 && named.get(place).count() != tractor.count()) {
+        boolean fits =
+                place >= 0 && (named.get(place).count() == tractor.count() || alikeAt(named, place) == tractor.count());
+        if (tractor.count() > 1 && place >= 0 && !fits) {
             findings.add(Finding.caution(
                     jobs.address(Jobs.TRACTOR, job).orElse(null),
                     "\"" + tractor.name() + " x " + tractor.count() + "\" for "
@@ -176,6 +177,15 @@ final class WorkRows {
                             + named.get(place).name()
                             + "': each machine is reckoned with one tractor. Write as many tractors as machines."));
         }
+    }
+
+    /** How many alike the job names in all of the machine in a place. */
+    private static int alikeAt(List<MachineMention> named, int place) {
+        String wanted = NameKey.key(named.get(place).name());
+        return named.stream()
+                .filter(mention -> NameKey.key(mention.name()).equals(wanted))
+                .mapToInt(MachineMention::count)
+                .sum();
     }
 
     /** Of the job asked for last, for its fields stand together and may be many. */

@@ -310,9 +310,10 @@ public final class DayPlan {
         return start;
     }
 
-    /** When a job of a plan could have begun if machines were no matter. */
-    public static double ready(List<Job> jobs, List<Slot> slots, int job) {
-        return ready(jobs.get(job), slots.toArray(Slot[]::new));
+    /** When each job of a plan could have begun if machines were no matter. */
+    public static double[] ready(List<Job> jobs, List<Slot> slots) {
+        Slot[] placed = slots.toArray(Slot[]::new);
+        return jobs.stream().mapToDouble(job -> ready(job, placed)).toArray();
     }
 
     /** Days late in all, then the end of all. */
