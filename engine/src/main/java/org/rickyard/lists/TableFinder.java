@@ -12,6 +12,10 @@ import java.util.Set;
  */
 final class TableFinder {
     private static final int MOST_HEADER_COLUMNS = 400;
+    /** How far down headers are looked for that stand too far to the right. */
+    private static final int MOST_ROWS_BEYOND = 100;
+
+    private static final int LEAST_BEYOND = 3;
 
     private final Grid grid;
     private final List<Vocabulary> vocabularies;
@@ -81,7 +85,30 @@ final class TableFinder {
             findings.add(before, onItsSide.told(grid, tables));
         }
         explainNearest();
+        tellBeyond(rows);
         return tables;
+    }
+
+    /** What looks like a header where no list is looked for any more is said. */
+    private void tellBeyond(int rows) {
+        if (tables.stream().anyMatch(table -> table.lastColumn >= MOST_HEADER_COLUMNS)) {
+            return;
+        }
+        for (int row = 0; row < Math.min(rows, MOST_ROWS_BEYOND); row++) {
+            int known = 0;
+            for (int column = MOST_HEADER_COLUMNS; column < grid.columns(); column++) {
+                known += grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column)) ? 1 : 0;
+                if (known == LEAST_BEYOND) {
+                    findings.add(Finding.caution(
+                            new CellAddress(grid.sheet(), row, column),
+                            "This looks like the header of a list, but lists are looked for in the first "
+                                    + MOST_HEADER_COLUMNS
+                                    + " columns of a sheet only, so nothing of it is read. Move it"
+                                    + " to the left, or to a sheet of its own."));
+                    return;
+                }
+            }
+        }
     }
 
     private void excelTable(Grid.TableRange range) {
