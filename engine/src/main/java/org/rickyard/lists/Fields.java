@@ -28,7 +28,8 @@ public final class Fields {
             .help("The name you know it by; each name once on a holding.");
     /** What grows there. */
     public static final ColumnSpec CROP = text("Crop", Quantities.CROP)
-            .also("crop name, cropping, crop type, land use, crop grown, this year's crop")
+            .also(
+                    "crop name, cropping, crop type, land use, crop grown, this year's crop, current crop, present crop, crop now, crop this yr")
             .help("Grass, maize, wheat, ...");
     /** Net area. */
     public static final ColumnSpec AREA = number("Area", Quantities.AREA)
