@@ -5,8 +5,8 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -79,6 +79,7 @@ public final class AsRead {
     private static final int MOST_OF_FORMULA = 6000;
 
     private static final int MOST_OF_TEXT = 16_000;
+    private static final int LONGEST_NUMBER = 26;
     /** What a formula needs beside the name of the sheet for a cell read as it stands, and for others. */
     private static final int PART_IN_FORMULA = 18;
 
@@ -203,10 +204,22 @@ public final class AsRead {
 
     /** Gives every row of every list: its headers, what stands between them and the rows, and the row after the last. */
     public void forEach(Taker taker) throws IOException {
+        forEach(true, taker);
+    }
+
+    /** How many lines there are; quicker than to have them given. */
+    public int count() throws IOException {
+        int[] count = {0};
+        forEach(false, line -> count[0]++);
+        return count[0];
+    }
+
+    /** Gives the lines, or null for each where they are only counted. */
+    private void forEach(boolean given, Taker taker) throws IOException {
         for (FoundTable table : inOrder) {
             String list = name(table);
             for (CellAddress cell : above.getOrDefault(table, Set.of())) {
-                lines(list, table.grid, cell.row(), List.of(new Part(cell.column(), How.WORDS)), taker);
+                lines(list, table.grid, cell.row(), List.of(new Part(cell.column(), How.WORDS)), given, taker);
             }
             List<Part> headers = new ArrayList<>();
             // The next cell to the right too, where a further header would be typed.
@@ -215,60 +228,101 @@ public final class AsRead {
             }
             int first = table.count() == 0 ? table.headerRow + 1 : table.row(0);
             for (int row = table.headerRow; row < first; row++) {
-                lines(list, table.grid, row, headers, taker);
+                lines(list, table.grid, row, headers, given, taker);
             }
-            TreeMap<Integer, How> always = tables.get(table);
             Map<Integer, BitSet> sometimes = new HashMap<>(onlyIn.getOrDefault(table, Map.of()));
-            sometimes.keySet().removeAll(always.keySet());
-            TreeMap<Integer, How> all = new TreeMap<>(always);
+            sometimes.keySet().removeAll(tables.get(table).keySet());
+            TreeMap<Integer, How> all = new TreeMap<>(tables.get(table));
             sometimes.keySet().forEach(column -> all.put(column, How.ANY_NUMBER));
             List<Part> parts = new ArrayList<>();
             all.forEach((column, how) -> parts.add(new Part(column, how)));
             int last = table.count() == 0 ? first : table.row(table.count() - 1) + 1;
+            // Rows of which the same cells count share one list of them.
+            Map<Set<Integer>, List<Part>> shared = new HashMap<>();
             for (int row = first; row <= last; row++) {
-                int here = row;
                 List<Part> ofRow = sometimes.isEmpty()
                         ? parts
-                        : parts.stream()
-                                .filter(part -> !sometimes.containsKey(part.column())
-                                        || sometimes.get(part.column()).get(here))
-                                .toList();
-                lines(list, table.grid, row, ofRow, taker);
+                        : shared.computeIfAbsent(notOf(sometimes, row), not -> parts.stream()
+                                .filter(part -> !not.contains(part.column()))
+                                .toList());
+                lines(list, table.grid, row, ofRow, given, taker);
             }
         }
+    }
+
+    private static Set<Integer> notOf(Map<Integer, BitSet> sometimes, int row) {
+        Set<Integer> not = new HashSet<>();
+        sometimes.forEach((column, rows) -> {
+            if (!rows.get(row)) {
+                not.add(column);
+            }
+        });
+        return not;
     }
 
     /** A row in as many lines as it takes; a cell that shows an error is told of elsewhere. */
-    private static void lines(String list, Grid grid, int row, List<Part> parts, Taker taker) throws IOException {
-        List<Part> some = new ArrayList<>();
-        StringBuilder text = new StringBuilder();
+    private static void lines(String list, Grid grid, int row, List<Part> parts, boolean given, Taker taker)
+            throws IOException {
         int name = CellAddress.quoted(grid.sheet()).length();
+        List<Part> some = null;
         int formula = 0;
-        for (Part part : parts) {
-            Grid.Kind kind = grid.kind(row, part.column());
-            if (kind == Grid.Kind.ERROR || kind == Grid.Kind.UNCOMPUTED) {
+        int length = 0;
+        int from = 0;
+        for (int i = 0; i < parts.size(); i++) {
+            Part part = parts.get(i);
+            boolean read = isRead(grid.kind(row, part.column()));
+            int more = inFormula(name, part);
+            int longer = length(grid, row, part);
+            boolean full = i > from && (formula + more > MOST_OF_FORMULA || length + longer > MOST_OF_TEXT);
+            if (some == null && (full || !read)) {
+                // Most rows are one line of all their cells; this one is none.
+                some = new ArrayList<>(parts.subList(0, i));
+            }
+            if (!read) {
                 continue;
             }
-            String read = read(grid, row, part);
-            int more = (name + PART_IN_FORMULA) * (part.how() == How.WORDS ? 1 : 3);
-            if (!some.isEmpty() && (formula + more > MOST_OF_FORMULA || text.length() + read.length() > MOST_OF_TEXT)) {
-                taker.take(line(list, grid, row, some, text));
+            if (full && !some.isEmpty()) {
+                taker.take(given ? line(list, grid, row, some) : null);
                 some = new ArrayList<>();
-                text = new StringBuilder();
                 formula = 0;
+                length = 0;
+                from = i;
             }
-            text.append(some.isEmpty() ? "" : BETWEEN).append(read);
-            some.add(part);
+            if (some != null) {
+                some.add(part);
+            }
             formula += more;
+            length += longer;
         }
-        if (!some.isEmpty()) {
-            taker.take(line(list, grid, row, some, text));
+        List<Part> rest = some == null ? parts : some;
+        if (!rest.isEmpty()) {
+            taker.take(given ? line(list, grid, row, rest) : null);
         }
     }
 
-    private static Line line(String list, Grid grid, int row, List<Part> parts, StringBuilder text) {
+    private static boolean isRead(Grid.Kind kind) {
+        return kind != Grid.Kind.ERROR && kind != Grid.Kind.UNCOMPUTED;
+    }
+
+    private static int inFormula(int sheetName, Part part) {
+        return (sheetName + PART_IN_FORMULA) * (part.how() == How.WORDS ? 1 : 3);
+    }
+
+    /** How long a cell's part of a line is at most, with what stands between. */
+    private static int length(Grid grid, int row, Part part) {
+        return BETWEEN.length()
+                + (grid.kind(row, part.column()) == Grid.Kind.NUMBER
+                        ? LONGEST_NUMBER
+                        : grid.text(row, part.column()).length());
+    }
+
+    private static Line line(String list, Grid grid, int row, List<Part> parts) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < parts.size(); i++) {
+            text.append(i == 0 ? "" : BETWEEN).append(read(grid, row, parts.get(i)));
+        }
         CellAddress first = new CellAddress(grid.sheet(), row, parts.get(0).column());
-        return new Line(list, first, Collections.unmodifiableList(parts), text.toString());
+        return new Line(list, first, parts, text.toString());
     }
 
     private static String read(Grid grid, int row, Part part) {

@@ -46,8 +46,7 @@ final class AsReadSheet extends OurSheet {
     @Override
     void write(SheetXml sheet) throws IOException {
         List<AsRead.Filled> filled = lists.filled();
-        int[] rows = {filled.size()};
-        lists.forEach(line -> rows[0]++);
+        int rows = filled.size() + lists.count();
         sheet.begin(List.of(14, 20, 60, 60, 20), FIRST_ROW, 0);
         sheet.row(0, 22);
         sheet.text(0, looks.of(Looks.TITLE), "As read: the words of your lists when the workbook was run");
@@ -72,7 +71,7 @@ final class AsReadSheet extends OurSheet {
                 VERDICT,
                 looks.of(Looks.decimals(Looks.RESULT, 0)),
                 CellFormula.of("COUNTIFS(" + letters(VERDICT) + (FIRST_ROW + 1) + ":" + letters(VERDICT)
-                        + (FIRST_ROW + Math.max(1, rows[0])) + ",\"" + CHANGED + "\")"),
+                        + (FIRST_ROW + Math.max(1, rows)) + ",\"" + CHANGED + "\")"),
                 0);
         sheet.row(LABEL_ROW);
         List<String> labels = List.of("List", "Row", "As read", "Now", "Verdict");
@@ -92,6 +91,9 @@ final class AsReadSheet extends OurSheet {
         CellFormula verdict = CellFormula.of("IF(ISTEXT(" + now + "),IF(" + now + "=" + letters(READ) + CellPrinter.ROW
                 + "&\"\",\"" + SAME + "\",\"" + CHANGED + "\"),\"" + CHANGED + "\")");
         Map<String, Map<List<AsRead.Part>, CellFormula>> formulas = new HashMap<>();
+        // Of a list, most rows share their cells; to look those up in the map would take longer than to write them.
+        AsRead.Line[] former = new AsRead.Line[1];
+        CellFormula[] formersFormula = new CellFormula[1];
         int[] row = {FIRST_ROW};
         for (AsRead.Filled column : filled) {
             sheet.row(row[0]++);
@@ -103,8 +105,14 @@ final class AsReadSheet extends OurSheet {
         }
         lists.forEach(line -> {
             String place = line.first().sheet();
-            CellFormula joined = formulas.computeIfAbsent(place, p -> new HashMap<>())
-                    .computeIfAbsent(line.parts(), parts -> CellFormula.of(joined(place, parts)));
+            if (former[0] == null
+                    || former[0].parts() != line.parts()
+                    || !former[0].first().sheet().equals(place)) {
+                formersFormula[0] = formulas.computeIfAbsent(place, p -> new HashMap<>())
+                        .computeIfAbsent(line.parts(), parts -> CellFormula.of(joined(place, parts)));
+            }
+            former[0] = line;
+            CellFormula joined = formersFormula[0];
             sheet.row(row[0]++);
             sheet.text(0, text, line.list());
             sheet.linkTo(1, link, line.first());
