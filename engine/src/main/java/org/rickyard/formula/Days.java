@@ -10,12 +10,22 @@ public final class Days {
     private Days() {}
 
     /**
+     * The date of a day.
+     *
+     * @param serial days since {@code zero}; what is beyond whole days is the time of day, and left out
+     * @param zero the day the workbook counts from
+     */
+    public static LocalDate of(double serial, LocalDate zero) {
+        return zero.plusDays((long) Math.floor(serial));
+    }
+
+    /**
      * A day as a reader knows it: {@code 2026-05-28}.
      *
      * @param serial days since {@code zero}; what is beyond whole days is the time of day, and left out
      * @param zero the day the workbook counts from
      */
     public static String text(double serial, LocalDate zero) {
-        return zero.plusDays((long) Math.floor(serial)).toString();
+        return of(serial, zero).toString();
     }
 }

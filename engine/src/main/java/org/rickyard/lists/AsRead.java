@@ -74,7 +74,6 @@ public final class AsRead {
     private static final MathContext GRID_DIGITS = new MathContext(15);
 
     private static final double THOUSAND = 1000;
-    private static final int LAST_COLUMN = 16_383;
     /** A formula may have 8,192 characters and a cell 32,767. */
     private static final int MOST_OF_FORMULA = 6000;
 
@@ -137,7 +136,7 @@ public final class AsRead {
             }
             if (how != null) {
                 for (Binding binding : bindings) {
-                    columns.merge(binding.sheetColumn(), how, (one, other) -> one.ordinal() == 0 ? one : other);
+                    columns.merge(binding.sheetColumn(), how, (one, other) -> one == How.WORDS ? one : other);
                 }
             } else if (bindings.size() == 1 && deciding.containsKey(column)) {
                 only(table, bindings.get(0).sheetColumn(), rows, index, deciding.get(column));
@@ -217,18 +216,19 @@ public final class AsRead {
     /** Gives the lines, or null for each where they are only counted. */
     private void forEach(boolean given, Taker taker) throws IOException {
         for (FoundTable table : inOrder) {
-            String list = name(table);
             for (CellAddress cell : above.getOrDefault(table, Set.of())) {
-                lines(list, table.grid, cell.row(), List.of(new Part(cell.column(), How.WORDS)), given, taker);
+                lines(table, cell.row(), List.of(new Part(cell.column(), How.WORDS)), given, taker);
             }
             List<Part> headers = new ArrayList<>();
             // The next cell to the right too, where a further header would be typed.
-            for (int column = table.firstColumn; column <= Math.min(LAST_COLUMN, table.lastColumn + 1); column++) {
+            for (int column = table.firstColumn;
+                    column <= Math.min(CellAddress.COLUMNS - 1, table.lastColumn + 1);
+                    column++) {
                 headers.add(new Part(column, How.WORDS));
             }
             int first = table.count() == 0 ? table.headerRow + 1 : table.row(0);
             for (int row = table.headerRow; row < first; row++) {
-                lines(list, table.grid, row, headers, given, taker);
+                lines(table, row, headers, given, taker);
             }
             Map<Integer, BitSet> sometimes = new HashMap<>(onlyIn.getOrDefault(table, Map.of()));
             sometimes.keySet().removeAll(tables.get(table).keySet());
@@ -245,7 +245,7 @@ public final class AsRead {
                         : shared.computeIfAbsent(notOf(sometimes, row), not -> parts.stream()
                                 .filter(part -> !not.contains(part.column()))
                                 .toList());
-                lines(list, table.grid, row, ofRow, given, taker);
+                lines(table, row, ofRow, given, taker);
             }
         }
     }
@@ -261,42 +261,41 @@ public final class AsRead {
     }
 
     /** A row in as many lines as it takes; a cell that shows an error is told of elsewhere. */
-    private static void lines(String list, Grid grid, int row, List<Part> parts, boolean given, Taker taker)
+    private static void lines(FoundTable table, int row, List<Part> parts, boolean given, Taker taker)
             throws IOException {
-        int name = CellAddress.quoted(grid.sheet()).length();
+        int sheetName = CellAddress.quoted(table.grid.sheet()).length();
+        // Most rows are one line of all their cells, which they share with others; the cells of this one if it is none.
         List<Part> some = null;
+        int taken = 0;
         int formula = 0;
         int length = 0;
-        int from = 0;
         for (int i = 0; i < parts.size(); i++) {
             Part part = parts.get(i);
-            boolean read = isRead(grid.kind(row, part.column()));
-            int more = inFormula(name, part);
-            int longer = length(grid, row, part);
-            boolean full = i > from && (formula + more > MOST_OF_FORMULA || length + longer > MOST_OF_TEXT);
+            boolean read = isRead(table.grid.kind(row, part.column()));
+            int more = inFormula(sheetName, part);
+            int longer = length(table.grid, row, part);
+            boolean full = taken > 0 && (formula + more > MOST_OF_FORMULA || length + longer > MOST_OF_TEXT);
             if (some == null && (full || !read)) {
-                // Most rows are one line of all their cells; this one is none.
                 some = new ArrayList<>(parts.subList(0, i));
             }
-            if (!read) {
-                continue;
-            }
-            if (full && !some.isEmpty()) {
-                taker.take(given ? line(list, grid, row, some) : null);
+            if (read && full) {
+                taker.take(given ? line(table, row, some) : null);
                 some = new ArrayList<>();
+                taken = 0;
                 formula = 0;
                 length = 0;
-                from = i;
             }
-            if (some != null) {
-                some.add(part);
+            if (read) {
+                taken++;
+                formula += more;
+                length += longer;
+                if (some != null) {
+                    some.add(part);
+                }
             }
-            formula += more;
-            length += longer;
         }
-        List<Part> rest = some == null ? parts : some;
-        if (!rest.isEmpty()) {
-            taker.take(given ? line(list, grid, row, rest) : null);
+        if (taken > 0) {
+            taker.take(given ? line(table, row, some == null ? parts : some) : null);
         }
     }
 
@@ -316,13 +315,14 @@ public final class AsRead {
                         : grid.text(row, part.column()).length());
     }
 
-    private static Line line(String list, Grid grid, int row, List<Part> parts) {
+    private static Line line(FoundTable table, int row, List<Part> parts) {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < parts.size(); i++) {
-            text.append(i == 0 ? "" : BETWEEN).append(read(grid, row, parts.get(i)));
+            text.append(i == 0 ? "" : BETWEEN).append(read(table.grid, row, parts.get(i)));
         }
-        CellAddress first = new CellAddress(grid.sheet(), row, parts.get(0).column());
-        return new Line(list, first, parts, text.toString());
+        CellAddress first =
+                new CellAddress(table.grid.sheet(), row, parts.get(0).column());
+        return new Line(name(table), first, parts, text.toString());
     }
 
     private static String read(Grid grid, int row, Part part) {

@@ -8,6 +8,11 @@ package org.rickyard.lists;
  * @param column zero-based
  */
 public record CellAddress(String sheet, int row, int column) {
+    /** Rows of a sheet. */
+    public static final int ROWS = 1_048_576;
+    /** Columns of a sheet. */
+    public static final int COLUMNS = 16_384;
+
     /** The column letters of a zero-based column: 0 is A, 26 is AA. */
     public static String letters(int column) {
         StringBuilder text = new StringBuilder();

@@ -24,18 +24,18 @@ final class ChoiceByContents {
         this.findings = findings;
     }
 
-    /** Settles the header of such a column in every list that wants one; whether any did. */
-    boolean settle(List<Vocabulary> vocabularies, String[] headers, int row, int first, int last) {
-        boolean settled = false;
+    /** Settles the header of such a column in every list that wants one. */
+    void settle(List<Vocabulary> vocabularies, String[] headers, int row, int first, int last) {
         for (Vocabulary vocabulary : vocabularies) {
             Optional<ColumnSpec> wanted = wanted(vocabulary);
             if (wanted.isPresent()) {
                 HeaderRow.Match match = headerRow.match(vocabulary, headers, first, last, false);
                 boolean alone = match.missing().equals(List.of(wanted.get().name()));
-                settled |= alone && match.matched() >= LEAST_MATCHED && settle(match, wanted.get(), headers, row);
+                if (alone && match.matched() >= LEAST_MATCHED) {
+                    settle(match, wanted.get(), headers, row);
+                }
             }
         }
-        return settled;
     }
 
     private static Optional<ColumnSpec> wanted(Vocabulary vocabulary) {
@@ -44,20 +44,20 @@ final class ChoiceByContents {
                 .findFirst();
     }
 
-    private boolean settle(HeaderRow.Match match, ColumnSpec wanted, String[] headers, int row) {
+    private void settle(HeaderRow.Match match, ColumnSpec wanted, String[] headers, int row) {
         Map<String, String> words = Vocabulary.wordsOf(wanted);
         int found = -1;
         for (int i = 0; i < match.headings().length; i++) {
             int column = match.firstColumn() + i;
             if (match.headings()[i] == null && headers[column] != null && holds(words, wanted, column, row + 1)) {
                 if (found >= 0) {
-                    return false;
+                    return;
                 }
                 found = column;
             }
         }
         if (found < 0) {
-            return false;
+            return;
         }
         match.vocabulary().settle(headers[found], wanted, "");
         findings.add(Finding.note(
@@ -65,7 +65,6 @@ final class ChoiceByContents {
                 Words.quoted(headers[found]) + " is taken to be the column " + wanted.name() + " of the list "
                         + match.vocabulary().spec.name() + ", by the words that stand under it. If it is another, name"
                         + " the right one in a sheet Layout (List, Column, Header in this workbook, Unit)."));
-        return true;
     }
 
     /** Whether two in three of the texts under a header, and no fewer than two, are words of the choice. */

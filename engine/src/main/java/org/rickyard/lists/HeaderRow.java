@@ -2,10 +2,8 @@ package org.rickyard.lists;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** One row of a sheet, or a part of it, read as the header of a list. */
 final class HeaderRow {
@@ -75,9 +73,6 @@ final class HeaderRow {
 
     private final List<Vocabulary> vocabularies;
 
-    /** What each list takes the headers of a row for: the same are asked about in every stretch they stand in. */
-    private final Map<Vocabulary, Map<String, Optional<Vocabulary.Heading>>> read = new IdentityHashMap<>();
-
     private final Map<String, HeaderText> texts = new HashMap<>();
     private String[] row;
 
@@ -90,19 +85,13 @@ final class HeaderRow {
         if (headers != row) {
             row = headers;
             texts.clear();
-            read.clear();
         }
-        Map<String, Optional<Vocabulary.Heading>> known = read.computeIfAbsent(vocabulary, any -> new HashMap<>());
         Vocabulary.Heading[] headings = new Vocabulary.Heading[last - first + 1];
         int matched = 0;
         int score = named ? 5 : 0;
         for (int column = first; column <= last; column++) {
             if (headers[column] != null) {
-                Vocabulary.Heading heading = known.computeIfAbsent(
-                                headers[column],
-                                text -> Optional.ofNullable(
-                                        vocabulary.read(texts.computeIfAbsent(text, HeaderText::of))))
-                        .orElse(null);
+                Vocabulary.Heading heading = vocabulary.read(texts.computeIfAbsent(headers[column], HeaderText::of));
                 headings[column - first] = heading;
                 if (heading != null) {
                     matched++;

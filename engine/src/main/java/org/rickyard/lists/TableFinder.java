@@ -115,9 +115,7 @@ final class TableFinder {
         String[] headers = headers(range.firstRow(), range.firstColumn(), range.lastColumn());
         List<Vocabulary> named = new ArrayList<>(named(range.name()));
         named.addAll(namedBySheet);
-        if (choices.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn())) {
-            headers = headers.clone();
-        }
+        choices.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn());
         HeaderRow.Match best = headerRow.best(headers, range.firstColumn(), range.lastColumn(), named);
         if (best == null) {
             remember(headers, range.firstRow(), range.firstColumn(), range.lastColumn(), named);
@@ -225,9 +223,7 @@ final class TableFinder {
                 }
             }
         }
-        if (choices.settle(vocabularies, headers, row, 0, taken.length - 1)) {
-            headers = headers.clone();
-        }
+        choices.settle(vocabularies, headers, row, 0, taken.length - 1);
         List<HeaderRow.Match> matches = headerRow.split(headers, named);
         boolean twoDeep = false;
         if (matches.isEmpty()) {

@@ -113,35 +113,32 @@ final class ClampTables {
     private static final Expr TWICE_THE_WALL =
             Expr.constant(ClampHeights.TIMES_WALL).times(Quantities.WALL_HEIGHT);
 
-    private static CautionRule sideIsAbove(Severity severity, Expr wall, String text) {
-        return new CautionRule(
-                severity,
-                Condition.all(List.of(
-                        Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
-                        Condition.above(Expr.value(ClampShape.HEIGHT), wall))),
-                text);
+    private static final String ABOVE_TWICE_THE_WALL = "silage above twice the wall height: do not fill so high.";
+    private static final String ABOVE_THE_WALL = "silage above the wall: check the wall's loading notice.";
+
+    private static Condition sideIsAbove(Expr wall) {
+        return Condition.all(List.of(
+                Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
+                Condition.above(Expr.value(ClampShape.HEIGHT), wall)));
     }
 
     /**
      * The crown is silage too. It has a rule of its own, for one that asks about the crown says nothing where that is
      * blank. Settled as it is here, the silage has stood higher on the day, which may not be known.
      */
-    private static CautionRule crownIsAbove(Severity severity, Expr wall, String text) {
+    private static Condition crownIsAbove(Expr wall) {
         Expr side = Expr.value(ClampShape.HEIGHT);
-        return new CautionRule(
-                severity,
-                Condition.all(List.of(
-                        Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
-                        new Condition.Not(Condition.above(side, wall)),
-                        Condition.above(side.plus(Quantities.CROWN), wall))),
-                text);
+        return Condition.all(List.of(
+                Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
+                new Condition.Not(Condition.above(side, wall)),
+                Condition.above(side.plus(Quantities.CROWN), wall)));
     }
 
     private static final List<CautionRule> CLAMP_RULES = List.of(
-            sideIsAbove(Severity.STOP, TWICE_THE_WALL, "silage above twice the wall height: do not fill so high."),
-            crownIsAbove(Severity.STOP, TWICE_THE_WALL, "silage above twice the wall height: do not fill so high."),
-            sideIsAbove(Severity.CAUTION, WALL, "silage above the wall: check the wall's loading notice."),
-            crownIsAbove(Severity.CAUTION, WALL, "silage above the wall: check the wall's loading notice."),
+            new CautionRule(Severity.STOP, sideIsAbove(TWICE_THE_WALL), ABOVE_TWICE_THE_WALL),
+            new CautionRule(Severity.STOP, crownIsAbove(TWICE_THE_WALL), ABOVE_TWICE_THE_WALL),
+            new CautionRule(Severity.CAUTION, sideIsAbove(WALL), ABOVE_THE_WALL),
+            new CautionRule(Severity.CAUTION, crownIsAbove(WALL), ABOVE_THE_WALL),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.above(Expr.value(ClampContents.FILL), Expr.number(1)),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.rickyard.formula.Days;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Counted;
@@ -167,22 +168,18 @@ final class SeasonBookings {
         }
     }
 
-    private double wished(int task) {
-        return wished[task];
-    }
-
     private boolean overlap(int one, int other) {
         return slots.get(one).planned()
                 && slots.get(other).planned()
-                && wished(one) + planned.get(one).days() > wished(other) + A_MOMENT
-                && wished(other) + planned.get(other).days() > wished(one) + A_MOMENT;
+                && wished[one] + planned.get(one).days() > wished[other] + A_MOMENT
+                && wished[other] + planned.get(other).days() > wished[one] + A_MOMENT;
     }
 
     private String days(int one, int other) {
-        double from = Math.max(wished(one), wished(other));
+        double from = Math.max(wished[one], wished[other]);
         double to = Math.min(
-                wished(one) + planned.get(one).days(),
-                wished(other) + planned.get(other).days());
+                wished[one] + planned.get(one).days(),
+                wished[other] + planned.get(other).days());
         DayPlan.Slot both = new DayPlan.Slot(from, to);
         String first = date(both.firstDay()).format(DAY);
         String last = date(both.lastDay()).format(DAY);
@@ -260,7 +257,7 @@ final class SeasonBookings {
     }
 
     private LocalDate date(double serial) {
-        return plan.lists().dayZero().plusDays((long) serial);
+        return Days.of(serial, plan.lists().dayZero());
     }
 
     private String title(int task) {

@@ -1,5 +1,6 @@
 package org.rickyard.run;
 
+import org.rickyard.lists.CellAddress;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.WorkPlan;
@@ -8,8 +9,7 @@ import org.rickyard.workbook.open.RefusedException.Reason;
 
 /** Whether every result table has room on its sheet. A file with more rows opens in no spreadsheet program. */
 final class SheetRoom {
-    private static final int ROWS_OF_A_SHEET = 1_048_576;
-    private static final int MOST_ROWS = ROWS_OF_A_SHEET - SheetPlaces.FIRST_ROW;
+    private static final int MOST_ROWS = CellAddress.ROWS - SheetPlaces.FIRST_ROW;
 
     private SheetRoom() {}
 

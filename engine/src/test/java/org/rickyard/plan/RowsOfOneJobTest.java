@@ -6,6 +6,7 @@ import static org.rickyard.testing.SeasonBook.row;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.rickyard.lists.Finding;
 import org.rickyard.testing.SeasonBook;
@@ -46,6 +47,11 @@ class RowsOfOneJobTest {
                 .plan();
     }
 
+    /** The columns of a spraying, and further ones. */
+    private static Object[] sprayedWith(String... further) {
+        return Stream.concat(Stream.of(SPRAYED), Stream.of(further)).toArray();
+    }
+
     private static double number(ResultTable table, org.rickyard.formula.Symbol symbol, int row) {
         return table.of(symbol).number(row);
     }
@@ -82,16 +88,7 @@ class RowsOfOneJobTest {
     @Test
     void theDaysOfAProductsOwnRowAreHeldAgainstItsInterval() {
         WorkPlan plan = sprayed(
-                row(
-                        "Job",
-                        "Field",
-                        "Operation",
-                        "Machine",
-                        "Product",
-                        "Dose (L/ha)",
-                        "Water volume (L/ha)",
-                        "Earliest",
-                        "Last harvest date"),
+                sprayedWith("Earliest", "Last harvest date"),
                 row("T3", "A", "spraying", "Sprayer", "X", 1, 200, LocalDate.of(2026, 6, 1), null),
                 row("T3", "A", "spraying", "Sprayer", "Y", 2, 200, null, LocalDate.of(2026, 6, 10)));
         ResultTable applied = plan.table(SeasonDose.APPLICATION_TABLE);
@@ -103,15 +100,7 @@ class RowsOfOneJobTest {
     @Test
     void everySpeedOfABlockHasItsPressure() {
         WorkPlan plan = sprayed(
-                row(
-                        "Job",
-                        "Field",
-                        "Operation",
-                        "Machine",
-                        "Product",
-                        "Dose (L/ha)",
-                        "Water volume (L/ha)",
-                        "Speed (km/h)"),
+                sprayedWith("Speed (km/h)"),
                 row("T1", "A", "spraying", "Sprayer", "X", 1, 200, 7),
                 row("T1", "B", "spraying", "Sprayer", "X", 1, 200, 14));
         ResultTable nozzles = plan.table("nozzles");
@@ -124,16 +113,7 @@ class RowsOfOneJobTest {
     @Test
     void theWeatherOfALaterRowIsReckoned() {
         WorkPlan plan = sprayed(
-                row(
-                        "Job",
-                        "Field",
-                        "Operation",
-                        "Machine",
-                        "Product",
-                        "Dose (L/ha)",
-                        "Water volume (L/ha)",
-                        "Air temperature (C)",
-                        "Humidity (%)"),
+                sprayedWith("Air temperature (C)", "Humidity (%)"),
                 row("T1", "A", "spraying", "Sprayer", "X", 1, 200, null, null),
                 row("T1", "B", "spraying", "Sprayer", "X", 1, 200, 30, 20));
         ResultTable weather = plan.table("spray-weather");

@@ -7,6 +7,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.workbook.open.Namespaces;
 
 /** Writes the two parts that notes consist of: their texts, and the drawing of their boxes. */
@@ -20,8 +21,6 @@ final class NotesWriter {
     private static final int FEWEST_ROWS = 2;
     private static final int MOST_ROWS = 28;
     private static final int COLUMNS = 3;
-    private static final int LAST_ROW = 1_048_575;
-    private static final int LAST_COLUMN = 16_383;
 
     private final List<Note> notes;
 
@@ -72,8 +71,8 @@ final class NotesWriter {
 
     private static void box(Writer text, Note note, int shape, int depth) throws IOException {
         int rows = Math.max(FEWEST_ROWS, Math.min(MOST_ROWS, lines(note.text()) + 1));
-        int left = Math.min(note.column() + 1, LAST_COLUMN - COLUMNS);
-        int top = Math.min(Math.max(0, note.row() - 1), LAST_ROW - rows);
+        int left = Math.min(note.column() + 1, CellAddress.COLUMNS - 1 - COLUMNS);
+        int top = Math.min(Math.max(0, note.row() - 1), CellAddress.ROWS - 1 - rows);
         text.append("<v:shape id=\"_x0000_s" + shape + "\" type=\"#_x0000_t202\" style=\"position:absolute;")
                 .append("margin-left:60pt;margin-top:2pt;width:150pt;height:" + rows * 15 + "pt;z-index:" + depth)
                 .append(";visibility:hidden\" fillcolor=\"#ffffe1\" o:insetmode=\"auto\"><v:fill color2=\"#ffffe1\"/>")

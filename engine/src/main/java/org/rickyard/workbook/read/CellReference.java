@@ -1,12 +1,9 @@
 package org.rickyard.workbook.read;
 
-/** The limits of the grid and the reading of plain cell references such as {@code C5}. */
-final class CellReference {
-    /** Rows of a sheet. */
-    static final int ROWS = 1_048_576;
-    /** Columns of a sheet. */
-    static final int COLUMNS = 16_384;
+import org.rickyard.lists.CellAddress;
 
+/** The reading of plain cell references such as {@code C5}. */
+final class CellReference {
     private static final int ROW_BITS = 24;
 
     private CellReference() {}
@@ -15,7 +12,7 @@ final class CellReference {
      * The zero-based place of a reference in A1 style without dollar signs.
      *
      * @return the column times 2^24 plus the row; -1 if the text is no reference; places beyond the grid's limits are
-     *     given as {@link #COLUMNS} or {@link #ROWS}
+     *     given as {@link #CellAddress.COLUMNS} or {@link #CellAddress.ROWS}
      */
     static long parse(String text) {
         return parse(text.toCharArray(), 0, text.length());
@@ -30,7 +27,7 @@ final class CellReference {
             if (letter < 0 || letter > 25) {
                 break;
             }
-            column = Math.min(COLUMNS + 1, 26 * column + letter + 1);
+            column = Math.min(CellAddress.COLUMNS + 1, 26 * column + letter + 1);
         }
         int letters = i;
         int row = 0;
@@ -39,7 +36,7 @@ final class CellReference {
             if (digit < 0 || digit > 9) {
                 return -1;
             }
-            row = Math.min(ROWS + 1, 10 * row + digit);
+            row = Math.min(CellAddress.ROWS + 1, 10 * row + digit);
         }
         if (letters == start || letters == end || row == 0) {
             return -1;
@@ -56,7 +53,7 @@ final class CellReference {
     }
 
     static boolean onGrid(int row, int column) {
-        return row >= 0 && row < ROWS && column >= 0 && column < COLUMNS;
+        return row >= 0 && row < CellAddress.ROWS && column >= 0 && column < CellAddress.COLUMNS;
     }
 
     /**

@@ -146,6 +146,6 @@ public final class Dependents {
     }
 
     private static int key(int sheet, int column) {
-        return sheet * CellReference.COLUMNS + column;
+        return sheet * CellAddress.COLUMNS + column;
     }
 }

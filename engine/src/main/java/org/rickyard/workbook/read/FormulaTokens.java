@@ -1,5 +1,7 @@
 package org.rickyard.workbook.read;
 
+import org.rickyard.lists.CellAddress;
+
 /**
  * A cursor over the parts of a formula that say what it refers to. Everything else (operators, brackets, white space)
  * is passed over as single characters of kind OTHER. Formulas are as files hold them: English, comma separated, A1
@@ -75,10 +77,10 @@ final class FormulaTokens {
     CellArea area(String onSheet, int rows, int columns) {
         return CellArea.between(
                 onSheet,
-                moved(firstRow, firstRowHeld, rows, CellReference.ROWS),
-                moved(firstColumn, firstColumnHeld, columns, CellReference.COLUMNS),
-                moved(lastRow, lastRowHeld, rows, CellReference.ROWS),
-                moved(lastColumn, lastColumnHeld, columns, CellReference.COLUMNS));
+                moved(firstRow, firstRowHeld, rows, CellAddress.ROWS),
+                moved(firstColumn, firstColumnHeld, columns, CellAddress.COLUMNS),
+                moved(lastRow, lastRowHeld, rows, CellAddress.ROWS),
+                moved(lastColumn, lastColumnHeld, columns, CellAddress.COLUMNS));
     }
 
     /** Whether dollar signs hold all of a reference. */
@@ -239,9 +241,9 @@ final class FormulaTokens {
         boolean wholeColumns = !first.hasRow();
         boolean wholeRows = !first.hasColumn();
         firstRow = wholeColumns ? 0 : first.row();
-        lastRow = wholeColumns ? CellReference.ROWS - 1 : last.row();
+        lastRow = wholeColumns ? CellAddress.ROWS - 1 : last.row();
         firstColumn = wholeRows ? 0 : first.column();
-        lastColumn = wholeRows ? CellReference.COLUMNS - 1 : last.column();
+        lastColumn = wholeRows ? CellAddress.COLUMNS - 1 : last.column();
         firstRowHeld = wholeColumns || first.rowHeld();
         lastRowHeld = wholeColumns || last.rowHeld();
         firstColumnHeld = wholeRows || first.columnHeld();

@@ -6,6 +6,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Grid.Format;
 import org.rickyard.lists.Grid.Kind;
 
@@ -57,7 +58,7 @@ public final class MeaningFingerprint implements CellSink {
 
     @Override
     public void cell(int row, int column, Kind kind, double number, String text, Format format, String formula) {
-        hash.start((long) row * CellReference.COLUMNS + column);
+        hash.start((long) row * CellAddress.COLUMNS + column);
         if (formula != null) {
             if (!constantFormula(formula)) {
                 hash.mix(FORMULA);
@@ -86,7 +87,7 @@ public final class MeaningFingerprint implements CellSink {
         }
         UnplacedFormula without = formula == null ? null : UnplacedFormula.of(formula);
         if (without != null) {
-            unplaced.start((long) row * CellReference.COLUMNS + column);
+            unplaced.start((long) row * CellAddress.COLUMNS + column);
             unplaced.mix(FORMULA);
             NormalFormula.write(without.formula(), normal.clear());
             unplaced.mix(normal);
@@ -148,7 +149,7 @@ public final class MeaningFingerprint implements CellSink {
      * @param number the row number that goes into the shape
      */
     public void cell(int row, int column, FormulaShape shape, int number) {
-        hash.start((long) row * CellReference.COLUMNS + column);
+        hash.start((long) row * CellAddress.COLUMNS + column);
         hash.mix(FORMULA);
         if (number != digitsOf) {
             digits.set(number);
@@ -156,7 +157,7 @@ public final class MeaningFingerprint implements CellSink {
         }
         shape.mix(digits, hash);
         if (shape.leadsElsewhere()) {
-            unplaced.start((long) row * CellReference.COLUMNS + column);
+            unplaced.start((long) row * CellAddress.COLUMNS + column);
             unplaced.mix(FORMULA);
             shape.mixUnplaced(digits, unplaced);
             addRowless(unplaced);

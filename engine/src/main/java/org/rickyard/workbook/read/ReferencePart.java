@@ -1,5 +1,7 @@
 package org.rickyard.workbook.read;
 
+import org.rickyard.lists.CellAddress;
+
 /**
  * One corner of a reference: {@code C5}, {@code $C$5}, a column {@code $C} or a row {@code 5}.
  *
@@ -49,7 +51,7 @@ record ReferencePart(int column, int row, boolean columnHeld, boolean rowHeld, i
         }
         int column = lettersEnd > letters ? FormulaTokens.column(formula.substring(letters, lettersEnd)) : -1;
         int row = i > digits ? Integer.parseInt(formula, digits, i, 10) - 1 : -1;
-        if (i > digits && row < 0 || row >= CellReference.ROWS || column >= CellReference.COLUMNS) {
+        if (i > digits && row < 0 || row >= CellAddress.ROWS || column >= CellAddress.COLUMNS) {
             return null;
         }
         return new ReferencePart(column, row, columnHeld, rowHeld, i);

@@ -44,7 +44,7 @@ final class ShiftedFormula {
                 shifted.append('$').append(letters);
             } else {
                 int column = FormulaTokens.column(letters) + columns;
-                shifted.append(CellAddress.letters(Math.floorMod(column, CellReference.COLUMNS)));
+                shifted.append(CellAddress.letters(Math.floorMod(column, CellAddress.COLUMNS)));
             }
             return i;
         }
@@ -56,7 +56,7 @@ final class ShiftedFormula {
                 shifted.append('$').append(formula, start, i);
             } else {
                 int row = Integer.parseInt(formula, start, i, 10) - 1 + rows;
-                shifted.append(Math.floorMod(row, CellReference.ROWS) + 1);
+                shifted.append(Math.floorMod(row, CellAddress.ROWS) + 1);
             }
             return i;
         }

@@ -19,7 +19,6 @@ final class AsReadSheet extends OurSheet {
     private static final int READ = 2;
     private static final int NOW = 3;
     private static final int VERDICT = 4;
-    private static final int LAST_ROW = 1_048_575;
     private static final String FILLED = " filled";
     private static final String SAME = "as read";
     private static final String CHANGED = "changed: run again";
@@ -78,55 +77,70 @@ final class AsReadSheet extends OurSheet {
         for (int i = 0; i < labels.size(); i++) {
             sheet.text(i, looks.of(Looks.LABEL), labels.get(i));
         }
-        rows(sheet, filled);
+        sheet.table();
+        Rows rowByRow = new Rows(sheet);
+        for (AsRead.Filled column : filled) {
+            rowByRow.take(column);
+        }
+        lists.forEach(rowByRow);
         sheet.end(false);
     }
 
-    private void rows(SheetXml sheet, List<AsRead.Filled> filled) throws IOException {
-        sheet.table();
-        int text = looks.of(Looks.NAME);
-        int link = looks.of(Looks.LINK);
-        int check = looks.of(Looks.CHECK);
-        String now = letters(NOW) + CellPrinter.ROW;
-        CellFormula verdict = CellFormula.of("IF(ISTEXT(" + now + "),IF(" + now + "=" + letters(READ) + CellPrinter.ROW
-                + "&\"\",\"" + SAME + "\",\"" + CHANGED + "\"),\"" + CHANGED + "\")");
-        Map<String, Map<List<AsRead.Part>, CellFormula>> formulas = new HashMap<>();
-        // Of a list, most rows share their cells; to look those up in the map would take longer than to write them.
-        AsRead.Line[] former = new AsRead.Line[1];
-        CellFormula[] formersFormula = new CellFormula[1];
-        int[] row = {FIRST_ROW};
-        for (AsRead.Filled column : filled) {
-            sheet.row(row[0]++);
-            sheet.text(0, text, column.list());
-            sheet.linkTo(1, link, column.header());
-            sheet.text(READ, text, column.count() + FILLED);
-            sheet.formula(NOW, text, CellFormula.of(counted(column)), column.count() + FILLED);
+    /** The rows of the table, written one after another. */
+    private final class Rows implements AsRead.Taker {
+        private final SheetXml sheet;
+        private final int text = looks.of(Looks.NAME);
+        private final int link = looks.of(Looks.LINK);
+        private final int check = looks.of(Looks.CHECK);
+        private final CellFormula verdict;
+        private final Map<String, Map<List<AsRead.Part>, CellFormula>> formulas = new HashMap<>();
+        /** Most rows have their cells from the row before; to look those up would take longer than to write them. */
+        private List<AsRead.Part> parts;
+
+        private String place;
+        private CellFormula joined;
+        private int next = FIRST_ROW;
+
+        Rows(SheetXml sheet) {
+            this.sheet = sheet;
+            String now = letters(NOW) + CellPrinter.ROW;
+            verdict = CellFormula.of("IF(ISTEXT(" + now + "),IF(" + now + "=" + letters(READ) + CellPrinter.ROW
+                    + "&\"\",\"" + SAME + "\",\"" + CHANGED + "\"),\"" + CHANGED + "\")");
+        }
+
+        void take(AsRead.Filled column) throws IOException {
+            String read = column.count() + FILLED;
+            begin(column.list(), column.header(), read);
+            sheet.formula(NOW, text, CellFormula.of(counted(column)), read);
             sheet.formula(VERDICT, check, verdict, SAME);
         }
-        lists.forEach(line -> {
-            String place = line.first().sheet();
-            if (former[0] == null
-                    || former[0].parts() != line.parts()
-                    || !former[0].first().sheet().equals(place)) {
-                formersFormula[0] = formulas.computeIfAbsent(place, p -> new HashMap<>())
-                        .computeIfAbsent(line.parts(), parts -> CellFormula.of(joined(place, parts)));
+
+        @Override
+        public void take(AsRead.Line line) throws IOException {
+            if (parts != line.parts() || !line.first().sheet().equals(place)) {
+                parts = line.parts();
+                place = line.first().sheet();
+                joined = formulas.computeIfAbsent(place, any -> new HashMap<>())
+                        .computeIfAbsent(parts, cells -> CellFormula.of(joined(place, cells)));
             }
-            former[0] = line;
-            CellFormula joined = formersFormula[0];
-            sheet.row(row[0]++);
-            sheet.text(0, text, line.list());
-            sheet.linkTo(1, link, line.first());
-            sheet.text(READ, text, line.text());
+            begin(line.list(), line.first(), line.text());
             sheet.formulaOf(NOW, text, joined, line.first().row() + 1, line.text());
             sheet.formula(VERDICT, check, verdict, SAME);
-        });
+        }
+
+        private void begin(String list, CellAddress cell, String read) throws IOException {
+            sheet.row(next++);
+            sheet.text(0, text, list);
+            sheet.linkTo(1, link, cell);
+            sheet.text(READ, text, read);
+        }
     }
 
     /** The row below the list is reached for and taken off again, so that a row put in right above it lies within. */
     private static String counted(AsRead.Filled column) {
         CellAddress header = column.header();
         String letter = "$" + letters(header.column()) + "$";
-        int below = Math.min(column.last() + 1, LAST_ROW) + 1;
+        int below = Math.min(column.last() + 2, CellAddress.ROWS);
         String all = CellAddress.quoted(header.sheet()) + "!" + letter + (header.row() + 1) + ":" + letter + below;
         String last = CellAddress.quoted(header.sheet()) + "!" + letter + below;
         boolean beyond = column.last() + 1 < below;

@@ -129,37 +129,27 @@ final class BasisSheet implements BasisPlaces {
         Optional<ConstantsInForce.Overruled> overruled = inForce.overruled(constant);
         String held = Numbers.exact(constant.value());
         if (overruled.isPresent()) {
-            String taken = overruled.get().cell().absolute()
-                    + overruled.get().scaling().cell();
             line.formula(
-                    Looks.CONSTANT,
-                    ifUsable(constant, overruled.get().cell(), taken, taken, held, held),
-                    inForce.value(constant));
+                    Looks.CONSTANT, byContents(constant, overruled.get(), null, held, held), inForce.value(constant));
         } else {
             line.number(Looks.CONSTANT, constant.value());
         }
         String unit = constant.unit().symbol();
         line.text(Looks.UNIT, unit.isEmpty() ? "-" : unit)
                 .text(Looks.TEXT_WRAPPED, constant.source().toString());
+        String impossible = "\"not used: possible is " + constant.possible().words() + "\"";
         overruled.ifPresent(found -> line.linkTo(found.cell())
                 .formula(
-                        Looks.CAUTION,
-                        ifUsable(
-                                constant,
-                                found.cell(),
-                                found.cell().absolute() + found.scaling().cell(),
-                                "\"\"",
-                                "\"not used: possible is " + constant.possible().words() + "\"",
-                                "\"not used: no number\""),
-                        ""));
+                        Looks.CAUTION, byContents(constant, found, "\"\"", impossible, "\"not used: no number\""), ""));
     }
 
-    /** One of three, by what the client's cell holds at the time. */
-    private static String ifUsable(
-            Constant constant, CellAddress cell, String taken, String usable, String impossible, String noNumber) {
-        String possible = LinkFormula.possible(constant.possible(), taken);
-        String number = possible == null ? usable : "IF(" + possible + "," + usable + "," + impossible + ")";
-        return "IF(ISNUMBER(" + cell.absolute() + ")," + number + "," + noNumber + ")";
+    /** One of three, by what the client's cell holds at the time; the first is its number if none is given. */
+    private static String byContents(
+            Constant constant, ConstantsInForce.Overruled by, String usable, String impossible, String noNumber) {
+        String cell = by.cell().absolute();
+        String value = cell + by.scaling().cell();
+        return LinkFormula.byContents(
+                cell, value, constant.possible(), usable == null ? value : usable, impossible, noNumber);
     }
 
     private void table(PlainSheet basis, ReferenceTable table) {

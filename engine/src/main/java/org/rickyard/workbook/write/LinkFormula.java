@@ -31,17 +31,27 @@ final class LinkFormula {
     static String of(Symbol symbol, Scaling scaling, boolean optional) {
         String s = SOURCE_TEXT;
         String value = s + scaling.cell();
-        String possible = possible(symbol.possible(), value);
-        String number = possible == null ? value : "IF(" + possible + "," + value + ",\"" + IMPOSSIBLE + "\")";
         // Joined with no text, whatever is no error is a text, and a blank the empty one.
         String other = optional
                 ? "IF(ISTEXT(" + s + "&\"\"),IF(" + s + "&\"\"=\"\",\"\",\"" + NOT_A_NUMBER + "\"),\"" + ERROR + "\")"
                 : "\"\"";
-        return "IF(ISNUMBER(" + s + ")," + number + "," + other + ")";
+        return byContents(s, value, symbol.possible(), value, "\"" + IMPOSSIBLE + "\"", other);
+    }
+
+    /**
+     * One of three, by what a client's cell holds at the time.
+     *
+     * @param value the cell's number in the unit of the range
+     */
+    static String byContents(
+            String cell, String value, Range range, String possible, String impossible, String noNumber) {
+        String condition = possible(range, value);
+        String number = condition == null ? possible : "IF(" + condition + "," + possible + "," + impossible + ")";
+        return "IF(ISNUMBER(" + cell + ")," + number + "," + noNumber + ")";
     }
 
     /** The condition that a value lies in a range; null where every number does. */
-    static String possible(Range range, String value) {
+    private static String possible(Range range, String value) {
         String low = range.hasLow() ? value + (range.lowOpen() ? ">" : ">=") + Numbers.exact(range.low()) : null;
         String high = range.hasHigh() ? value + (range.highOpen() ? "<" : "<=") + Numbers.exact(range.high()) : null;
         if (low == null || high == null) {
