@@ -28,13 +28,20 @@ final class AsReadSheet extends OurSheet {
     private final Looks.Numbers looks;
     private final String masterCheck;
     private final String masterCheckValue;
+    private final int most;
 
     AsReadSheet(String name, AsRead lists, Looks.Numbers looks, String masterCheck, String masterCheckValue) {
+        this(name, lists, looks, masterCheck, masterCheckValue, CellAddress.ROWS - FIRST_ROW);
+    }
+
+    /** A sheet of no more than so many rows. */
+    AsReadSheet(String name, AsRead lists, Looks.Numbers looks, String masterCheck, String masterCheckValue, int most) {
         this.name = name;
         this.lists = lists;
         this.looks = looks;
         this.masterCheck = masterCheck;
         this.masterCheckValue = masterCheckValue;
+        this.most = most;
     }
 
     /** The cell that counts the rows that have changed, for other sheets. */
@@ -63,14 +70,15 @@ final class AsReadSheet extends OurSheet {
                 looks.of(Looks.TEXT),
                 "Where a row says changed, rows, totals and choices that rest on its words are still those of the run:"
                         + " run again. What was added shows in the row below each list, or by the number of filled"
-                        + " cells in its chief column.");
+                        + " cells in its chief column."
+                        + (rows > most ? " Your lists have more rows than fit here: the last are not looked at." : ""));
         sheet.row(COUNT_ROW);
         sheet.text(READ, looks.of(Looks.NAME), "Rows changed since the run");
         sheet.formula(
                 VERDICT,
                 looks.of(Looks.decimals(Looks.RESULT, 0)),
                 CellFormula.of("COUNTIFS(" + letters(VERDICT) + (FIRST_ROW + 1) + ":" + letters(VERDICT)
-                        + (FIRST_ROW + Math.max(1, rows)) + ",\"" + CHANGED + "\")"),
+                        + (FIRST_ROW + Math.max(1, Math.min(rows, most))) + ",\"" + CHANGED + "\")"),
                 0);
         sheet.row(LABEL_ROW);
         List<String> labels = List.of("List", "Row", "As read", "Now", "Verdict");
@@ -117,6 +125,9 @@ final class AsReadSheet extends OurSheet {
 
         @Override
         public void take(AsRead.Line line) throws IOException {
+            if (next >= FIRST_ROW + most) {
+                return;
+            }
             if (parts != line.parts() || !line.first().sheet().equals(place)) {
                 parts = line.parts();
                 place = line.first().sheet();
