@@ -12,7 +12,7 @@ final class CellReference {
      * The zero-based place of a reference in A1 style without dollar signs.
      *
      * @return the column times 2^24 plus the row; -1 if the text is no reference; places beyond the grid's limits are
-     *     given as {@link #CellAddress.COLUMNS} or {@link #CellAddress.ROWS}
+     *     given as {@link CellAddress#COLUMNS} or {@link CellAddress#ROWS}
      */
     static long parse(String text) {
         return parse(text.toCharArray(), 0, text.length());
