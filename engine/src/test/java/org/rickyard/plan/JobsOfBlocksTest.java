@@ -3,8 +3,10 @@ package org.rickyard.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.rickyard.testing.SeasonBook.row;
 
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.rickyard.lists.Finding;
 import org.rickyard.testing.SeasonBook;
 
 /** Jobs that name a block, or nothing, in place of a field. Figures: derived arithmetic. */
@@ -49,6 +51,38 @@ class JobsOfBlocksTest {
                     .isEqualTo("there is no field, crop or block 'West' in the field list; write a name from that"
                             + " list, or \"all\". The row is left out.");
         });
+    }
+
+    @Test
+    void severalFieldsInOneCellAreToldApart() {
+        for (String both : List.of("A, B", "A and North", "A + barley", "a; B")) {
+            SeasonBook.Worked worked = farm(
+                    row("Holding", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                    row("Elm", both, "spray", "Sprayer", 200));
+            assertThat(worked.findings())
+                    .extracting(Finding::message)
+                    .contains(
+                            "'" + both + "' names 2 at once; write a row for each, or give the fields one Block in the"
+                                    + " field list and name that. The row is left out.");
+        }
+        SeasonBook.Worked worked = farm(
+                row("Holding", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                row("Elm", "A, Z", "spray", "Sprayer", 200));
+        assertThat(worked.findings())
+                .extracting(Finding::message)
+                .contains("there is no field, crop or block 'A, Z' on Elm in the field list; write a name from that"
+                        + " list, or \"all\". The row is left out.");
+    }
+
+    @Test
+    void allOfACropIsTheCropAndAllOfABlockTheBlock() {
+        SeasonBook.Worked worked = farm(
+                row("Job", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                row("T1", "all wheat", "spray", "Sprayer", 100),
+                row("T2", "All the South fields", "spray", "Sprayer", 100));
+        assertThat(worked.number("total-spray-mix", "T1", "Elm")).isEqualTo(1500);
+        assertThat(worked.number("total-spray-mix", "T1", "Oak")).isEqualTo(700);
+        assertThat(worked.number("total-spray-mix", "T2")).isEqualTo(800);
     }
 
     @Test
