@@ -365,8 +365,8 @@ public final class Quantities {
     public static final Symbol BAND_WIDTH = number("band width", Units.M, Range.of(0.05, 5), Range.of(0.1, 2), 2);
     /** Wind speed measured or forecast. */
     public static final Symbol WIND_SPEED = number("wind speed", Units.KM_PER_H, Range.of(0, 150), Range.of(0, 40), 1);
-    /** Height above ground at which the wind speed holds. */
-    public static final Symbol WIND_HEIGHT = number("wind height", Units.M, Range.above(0, 50), Range.of(0.3, 10), 1);
+    /** Height above ground at which the wind speed holds; weather stations measure at 10 m, or 33 ft. */
+    public static final Symbol WIND_HEIGHT = number("wind height", Units.M, Range.above(0, 50), Range.of(0.3, 10.1), 1);
     /** Dry-bulb air temperature. */
     public static final Symbol AIR_TEMPERATURE =
             number("air temperature", Units.CELSIUS, Range.of(-20, 50), Range.of(0, 35), 1);
