@@ -86,6 +86,28 @@ class JobsOfBlocksTest {
     }
 
     @Test
+    void jobsWithoutAListOfFieldsAreToldOnce() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field / parcel of the farm", "Hectares", "Crop"), row("A", 4, "wheat"))
+                .sheet("Machines", row("Machine", "Type", "Working width (m)"), row("Sprayer", "sprayer", 24))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Water volume (L/ha)"),
+                        row("A", "spray", "Sprayer", 200),
+                        row("B", "spray", "Sprayer", 200))
+                .run();
+        assertThat(worked.findings())
+                .extracting(Finding::message)
+                .filteredOn(message -> message.contains("no list of fields") || message.contains("there is no field"))
+                .containsExactly("these jobs name fields, but no list of fields was found in this workbook, so none of"
+                        + " them is worked out. It needs at least the headers Field and Area; a sheet whose headers"
+                        + " come near to that is named among the findings.");
+        assertThat(worked.findings()).extracting(Finding::message).anySatisfy(message -> assertThat(message)
+                .contains("has no column Field")
+                .contains("Not known of its headers: \"Field / parcel of the farm\"."));
+    }
+
+    @Test
     void aJobWithoutAnyFieldIsTold() {
         SeasonBook.Worked worked = farm(
                 row("Job", "Field", "Operation", "Machine", "Water volume (L/ha)"),
