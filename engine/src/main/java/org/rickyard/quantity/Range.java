@@ -16,6 +16,9 @@ public record Range(double low, boolean lowOpen, double high, boolean highOpen) 
     /** Zero or above. */
     public static final Range NOT_NEGATIVE = new Range(0, false, Double.POSITIVE_INFINITY, true);
 
+    /** In units of the last place: well within the fifteen digits that a grid compares. */
+    private static final int NOISE = 2;
+
     /** From {@code low} to {@code high}, both included. */
     public static Range of(double low, double high) {
         return new Range(low, false, high, false);
@@ -31,9 +34,17 @@ public record Range(double low, boolean lowOpen, double high, boolean highOpen) 
         return new Range(low, false, high, true);
     }
 
-    /** Whether the value lies inside. NaN never does. */
+    /**
+     * Whether the value lies inside. NaN never does. What differs from a bound by binary noise only is on it, as for the
+     * comparisons of a grid: 100.00000000000001 % is 100 %.
+     */
     public boolean contains(double value) {
-        return (lowOpen ? value > low : value >= low) && (highOpen ? value < high : value <= high);
+        return (lowOpen ? value > low && !isNoise(value, low) : value >= low || isNoise(value, low))
+                && (highOpen ? value < high && !isNoise(value, high) : value <= high || isNoise(value, high));
+    }
+
+    private static boolean isNoise(double value, double bound) {
+        return !Double.isInfinite(bound) && Math.abs(value - bound) <= NOISE * Math.ulp(bound) && bound != 0;
     }
 
     /** Whether there is a finite lower bound. */
