@@ -2,12 +2,16 @@ package org.rickyard.quantity;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * A dose unit as labels and advisers write it: "L/ha", "g/ac", "tablets/ha", "%", "ml/100 L". The amount is reckoned in
  * the product's own unit (litre, kilogram or tablet), the basis is an area or a volume of spray.
  */
 public sealed interface DoseText {
+    /** How many litres a dose is for: "100", "0.5", ".5". */
+    Pattern COUNT = Pattern.compile("\\d+\\.?\\d*|\\.\\d+");
+
     /**
      * One certain dose unit.
      *
@@ -117,7 +121,11 @@ public sealed interface DoseText {
         while (letters < text.length() && (Character.isDigit(text.charAt(letters)) || text.charAt(letters) == '.')) {
             letters++;
         }
-        Ratio count = letters == 0 ? Ratio.ONE : Ratio.of(text.substring(0, letters));
+        String digits = text.substring(0, letters);
+        if (!digits.isEmpty() && !COUNT.matcher(digits).matches()) {
+            return List.of();
+        }
+        Ratio count = letters == 0 ? Ratio.ONE : Ratio.of(digits);
         String word = text.substring(letters).strip().replaceAll("( of)? (spray|water|mix)$", "");
         List<Unit> results = new ArrayList<>();
         List<Unit> meanings = word.equals("hl")
@@ -128,7 +136,7 @@ public sealed interface DoseText {
                     ? unit.isCompatible(Units.HA) || unit.isCompatible(Units.L)
                     : unit.isCompatible(Units.L) && count.numerator().signum() > 0;
             if (fits) {
-                String symbol = letters == 0 ? unit.symbol() : text.substring(0, letters) + " " + unit.symbol();
+                String symbol = letters == 0 ? unit.symbol() : digits + " " + unit.symbol();
                 results.add(Unit.of(symbol, unit.dimension(), unit.factor().times(count)));
             }
         }

@@ -69,6 +69,18 @@ class DoseTextTest {
                         .hasSize(2));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"L/.ha", "L/...", "L/..5 L", "ml/1.5.2 L", "L/0 L", "L/."})
+    void whatIsNoNumberOfLitresIsNoDose(String text) {
+        assertThat(DoseText.read(text, CustomaryUnits.UNSET)).isInstanceOf(DoseText.Unknown.class);
+    }
+
+    @Test
+    void partsOfALitreAreRead() {
+        assertThat(known("ml/.5 L", CustomaryUnits.UNSET).unit().convert(1, Units.CONCENTRATION))
+                .isCloseTo(0.002, within(1e-15));
+    }
+
     @Test
     void customaryUnitsSettlePintsAndOunces() {
         assertThat(known("pt/ac", CustomaryUnits.UK).unit().convert(1, Units.DOSE))
