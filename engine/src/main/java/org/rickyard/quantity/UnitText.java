@@ -31,16 +31,19 @@ public sealed interface UnitText {
     /** "L ha-1", as scientists write litres per hectare. */
     Pattern INVERSE = Pattern.compile("[ .\u00b7]+(ha|h|hr|min|d|ac)-1$");
 
-    /** Texts that need more than a choice of unit, with what to ask. Keys are in lower case. */
+    /**
+     * Texts that need more than a choice of unit, with what to ask. Keys are in lower case. A unit of fertiliser is a
+     * hundredth of a UK hundredweight, 1.12 lb.
+     */
     Map<String, String> QUESTIONS = Map.ofEntries(
             Map.entry("m3/t", "Cubic metres per tonne runs the other way round: write kg/m3 (1000 divided by m3/t)."),
             Map.entry("ft3/t", "Cubic feet per ton runs the other way round: write lb/ft3 or kg/m3."),
             Map.entry("ft3/ton", "Cubic feet per ton runs the other way round: write lb/ft3 or kg/m3."),
             Map.entry(
-                    "units/ac", "A unit per acre is 1.2545 kg/ha of nutrient, not of product: write kg/ha of product."),
+                    "units/ac", "A unit per acre is 1.2554 kg/ha of nutrient, not of product: write kg/ha of product."),
             Map.entry(
                     "units/acre",
-                    "A unit per acre is 1.2545 kg/ha of nutrient, not of product: write kg/ha of product."),
+                    "A unit per acre is 1.2554 kg/ha of nutrient, not of product: write kg/ha of product."),
             Map.entry("bales/ac", "Bales need a weight and a dry matter: write the yield in t/ha."),
             Map.entry("bales/ha", "Bales need a weight and a dry matter: write the yield in t/ha."),
             Map.entry("bales/acre", "Bales need a weight and a dry matter: write the yield in t/ha."),

@@ -87,6 +87,8 @@ final class UnitWords {
         add(Units.GAL_US, "gal(us), us gal, us gallon, us gallons, gal us");
         add(Units.PT_UK, "pt(uk), uk pt, uk pint, uk pints, imperial pint, imperial pints, pt uk");
         add(Units.PT_US, "pt(us), us pt, us pint, us pints, pt us");
+        add(QT_UK, "qt(uk), uk qt, uk quart, uk quarts, imperial quart, imperial quarts, qt uk");
+        add(QT_US, "qt(us), us qt, us quart, us quarts, qt us");
         add(Units.FL_OZ_UK, "fl oz(uk), uk fl oz, imperial fl oz, fl oz uk");
         add(Units.FL_OZ_US, "fl oz(us), us fl oz, fl oz us");
         add(Units.CWT, "cwt(uk), uk cwt, long cwt, cwt uk");

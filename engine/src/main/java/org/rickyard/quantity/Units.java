@@ -77,7 +77,7 @@ public final class Units {
     /** Ounce (avoirdupois). */
     public static final Unit OZ = scaled("oz", KG, "0.028349523125");
     /** UK hundredweight. */
-    public static final Unit CWT = scaled("cwt", KG, "50.80234544");
+    public static final Unit CWT = scaled("cwt(UK)", KG, "50.80234544");
     /** Long ton. */
     public static final Unit LONG_TON = scaled("long ton", KG, "1016.0469088");
     /** Short ton. */

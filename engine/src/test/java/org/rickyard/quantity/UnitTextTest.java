@@ -91,6 +91,28 @@ class UnitTextTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"gal/ac", "gpa", "gpm", "ton", "tons/ac", "pt/ac", "qt/ac", "fl oz/ac", "cwt/ac", "cwt"})
+    void whoWritesWhatTheQuestionNamesIsNotAskedAgain(String text) {
+        assertThat(read(text)).isInstanceOfSatisfying(UnitText.Ambiguous.class, ambiguous -> assertThat(
+                        ambiguous.candidates())
+                .allSatisfy(meant -> {
+                    assertThat(ambiguous.question()).contains(meant.symbol());
+                    assertThat(read(meant.symbol())).isInstanceOfSatisfying(UnitText.Known.class, known -> assertThat(
+                                    known.unit().isSameScale(meant))
+                            .isTrue());
+                }));
+    }
+
+    /** A unit of fertiliser is a hundredth of a hundredweight of 112 lb. */
+    @Test
+    void aUnitPerAcreIsToldInKilogramsPerHectare() {
+        double kilograms = Units.CWT.over(Units.AC).convert(0.01, Units.KG.over(Units.HA));
+        assertThat(read("units/ac"))
+                .isInstanceOfSatisfying(UnitText.Ambiguous.class, asked -> assertThat(asked.question())
+                        .contains(" " + Math.rint(kilograms * 1e4) / 1e4 + " kg/ha"));
+    }
+
+    @ParameterizedTest
     @CsvSource({
         "gal, UK, 4.54609",
         "gal, US, 3.785411784",
