@@ -69,14 +69,14 @@ public final class CellPrinter {
                 .filter(symbol -> !known.contains(symbol))
                 .map(names::cell)
                 .toList();
-        // The grid's AND reads all its parts, so what could fail on a missing value is asked only once all are there.
+        // The grid's AND reads all its parts, so what could fail on a missing value is asked only once all are there,
+        // and what could fail where another requirement does only once that is met.
         String inner = body;
-        if (!needs.requirements().isEmpty()) {
-            String required = needs.requirements().stream()
-                    .map(r -> condition(r.condition()))
-                    .collect(Collectors.joining(","));
-            inner = "IF(" + (needs.requirements().size() == 1 ? required : "AND(" + required + ")") + "," + body
-                    + ",\"\")";
+        List<List<Needs.Requirement>> turns = needs.turns();
+        for (int turn = turns.size() - 1; turn >= 0; turn--) {
+            String required =
+                    turns.get(turn).stream().map(r -> condition(r.condition())).collect(Collectors.joining(","));
+            inner = "IF(" + (turns.get(turn).size() == 1 ? required : "AND(" + required + ")") + "," + inner + ",\"\")";
         }
         return counted.isEmpty()
                 ? inner

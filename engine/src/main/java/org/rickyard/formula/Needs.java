@@ -3,7 +3,9 @@ package org.rickyard.formula;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.rickyard.formula.Condition.Relation;
 
@@ -45,6 +47,26 @@ final class Needs {
 
     List<Requirement> requirements() {
         return requirements;
+    }
+
+    /**
+     * The requirements in the turns by which they may be asked: one that has itself no meaning where another fails, such
+     * as a quotient that must not be zero, comes after it.
+     */
+    List<List<Requirement>> turns() {
+        Map<Integer, List<Requirement>> turns = new TreeMap<>();
+        for (Requirement requirement : requirements) {
+            turns.computeIfAbsent(turn(requirement.condition()), turn -> new ArrayList<>())
+                    .add(requirement);
+        }
+        return List.copyOf(turns.values());
+    }
+
+    private static int turn(Condition condition) {
+        return of(condition).requirements.stream()
+                .mapToInt(inner -> 1 + turn(inner.condition()))
+                .max()
+                .orElse(0);
     }
 
     private void require(Condition condition, String otherwise) {

@@ -128,6 +128,16 @@ final class NodeCases {
         add("quotient", xy(), value(X).over(Y), 3.5, n, n, n, n);
         SmallGrid zero = new SmallGrid().column(X, 7, 0).column(Y, 0, 0);
         add("division by zero is withheld", zero, value(X).over(Y), n, n);
+        SmallGrid fraction =
+                new SmallGrid().column(X, 6, 6, 0).column(Y, 2, 0, 2).column(Z, 12, 12, 12);
+        add("a divisor that has no value of its own", fraction, value(Z).over(value(X).over(Y)), 4, n, n);
+        add(
+                "a logarithm of what has no value",
+                fraction,
+                Expr.call(Function.LN, value(X).over(Y).minus(number(2))),
+                0,
+                n,
+                n);
         add("division by a difference of zero is withheld", zero, value(X).over(value(X).minus(X)), n, n);
         SmallGrid three = new SmallGrid().column(X, 20).column(Y, 6).column(Z, 2);
         add("difference of a difference", three, value(X).minus(value(Y).minus(Z)), 16);
