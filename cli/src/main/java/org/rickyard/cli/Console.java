@@ -1,12 +1,15 @@
 package org.rickyard.cli;
 
 import java.io.BufferedOutputStream;
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Help.Ansi;
 
 /**
@@ -14,6 +17,7 @@ import picocli.CommandLine.Help.Ansi;
  * encoding where that is known and can hold more than ASCII, otherwise in UTF-8; JSON is always UTF-8.
  */
 final class Console {
+    private final Watched given;
     private final OutputStream rawOut;
     private final PrintWriter out;
     private final PrintWriter err;
@@ -22,7 +26,8 @@ final class Console {
     private boolean outIsTaken;
 
     Console(OutputStream out, OutputStream err, Map<String, String> environment) {
-        this.rawOut = new BufferedOutputStream(out, 1 << 16);
+        this.given = new Watched(out);
+        this.rawOut = new BufferedOutputStream(given, 1 << 16);
         this.out = writer(rawOut, "stdout.encoding");
         this.err = writer(err, "stderr.encoding");
         this.colour = environment.getOrDefault("NO_COLOR", "").isEmpty()
@@ -94,5 +99,53 @@ final class Console {
     void flush() {
         out.flush();
         err.flush();
+    }
+
+    /**
+     * What kept answers from standard output, as a full disk does; empty where nothing did, and where a reader such as
+     * {@code head} has closed the pipe because it had enough.
+     */
+    Optional<IOException> lost() {
+        return Optional.ofNullable(given.failed).filter(failed -> !String.valueOf(failed.getMessage())
+                .toLowerCase(Locale.ROOT)
+                .contains("pipe"));
+    }
+
+    /** A stream that remembers what went wrong first, since what prints to it keeps silent about that. */
+    private static final class Watched extends OutputStream {
+        private final OutputStream stream;
+        private IOException failed;
+
+        private Watched(OutputStream stream) {
+            this.stream = stream;
+        }
+
+        @Override
+        public void write(int one) throws IOException {
+            write(new byte[] {(byte) one}, 0, 1);
+        }
+
+        @Override
+        public void write(byte[] bytes, int from, int count) throws IOException {
+            try {
+                stream.write(bytes, from, count);
+            } catch (IOException failure) {
+                throw remembered(failure);
+            }
+        }
+
+        @Override
+        public void flush() throws IOException {
+            try {
+                stream.flush();
+            } catch (IOException failure) {
+                throw remembered(failure);
+            }
+        }
+
+        private IOException remembered(IOException failure) {
+            failed = failed == null ? failure : failed;
+            return failure;
+        }
     }
 }

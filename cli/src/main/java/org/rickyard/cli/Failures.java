@@ -1,5 +1,6 @@
 package org.rickyard.cli;
 
+import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 import org.rickyard.workbook.graft.OutputException;
 import org.rickyard.workbook.open.RefusedException;
@@ -29,6 +30,17 @@ record Failures(Console console, BooleanSupplier debug) implements IExecutionExc
         console.insist(failed.getMessage());
         trace(failed);
         return code;
+    }
+
+    /** The exit code of a command that is over, unless its answers did not get through, which is said. */
+    int unlessLost(int code) {
+        console.flush();
+        boolean told = code != Exit.DONE && code != Exit.WITHHELD;
+        return told
+                ? code
+                : console.lost()
+                        .map(lost -> told(OutputException.of(Path.of("standard output"), lost)))
+                        .orElse(code);
     }
 
     /** What should not have happened. */

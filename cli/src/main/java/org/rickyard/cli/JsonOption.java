@@ -15,6 +15,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** The options by which results are also written as JSON. */
 final class JsonOption {
@@ -46,19 +47,38 @@ final class JsonOption {
     /** Prepares the output, so that what stands in its way is known before anything is written. */
     Output begin(Console console, Path... workbooks) throws OutputException {
         if (target == null) {
+            if (which != null) {
+                throw wrong("--json-results says which results the JSON holds; name a file for it with --json");
+            }
             return new Output(console, null, null);
         }
         if (target.equals(STANDARD_OUTPUT)) {
             return new Output(console, null, console.document());
         }
-        Path file = Rickyard.path(target);
+        Path file = file();
         for (Path workbook : workbooks) {
             if (OutputFile.same(file, workbook)) {
-                throw new ParameterException(
-                        command.commandLine(), "--json must not name the workbook itself; give the JSON its own file");
+                throw wrong("--json must not name the workbook itself; give the JSON its own file");
             }
         }
+        String ending = OutputFile.ending(file);
+        if (ending.startsWith(".xl") || ending.equals(".ods")) {
+            // A file that is there is replaced, and nobody's workbook shall be so for a slip.
+            throw wrong("--json must not name a workbook; the name of the JSON should end in .json");
+        }
         return new Output(console, OutputFile.begin(file), null);
+    }
+
+    private Path file() {
+        try {
+            return Rickyard.path(target);
+        } catch (TypeConversionException unusable) {
+            throw wrong("Invalid value for option '--json': " + unusable.getMessage());
+        }
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(command.commandLine(), message);
     }
 
     /** JSON on its way. */

@@ -75,7 +75,7 @@ final class Rickyard implements Callable<Integer> {
         Failures failures = new Failures(console, () -> rickyard.debug);
         CommandLine line = rickyard.line(failures, args.length == 0 ? "" : args[0]);
         try {
-            return line.execute(args);
+            return failures.unlessLost(line.execute(args));
         } catch (OutOfMemoryError full) {
             return failures.tooLittleMemory();
         } catch (StackOverflowError fault) {
@@ -107,6 +107,8 @@ final class Rickyard implements Callable<Integer> {
         line.setErr(console.err());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(console.ansi()));
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        // "@farm.xlsx" is a workbook's name, not the name of a file that holds more words.
+        line.setExpandAtFiles(false);
         line.setUsageHelpWidth(HELP_WIDTH);
         line.registerConverter(Path.class, Rickyard::path);
         line.registerConverter(TemplateKind.class, Rickyard::kind);
@@ -180,8 +182,17 @@ final class Rickyard implements Callable<Integer> {
                         ? "The option " + twice.longestName() + " may be given only once"
                         : wrong.getMessage().replace("''", "'");
         console.insist(message.endsWith(".") || message.endsWith("?") ? message : message + ".");
+        Stream.of(args)
+                .filter(Rickyard::isNameWithDash)
+                .findFirst()
+                .ifPresent(name -> console.insist("'" + name + "' is read as an option; for a file of that name write "
+                        + ShellText.quoted("./" + name) + "."));
         console.insist("'" + command.qualifiedName() + " --help' shows examples and what can be asked for.");
         return Exit.USAGE;
+    }
+
+    private static boolean isNameWithDash(String word) {
+        return word.startsWith("-") && word.matches(".*\\.xls[xm]");
     }
 
     private static String unmatched(String word, CommandSpec command) {

@@ -2,8 +2,11 @@ package org.rickyard.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -212,6 +215,65 @@ class OtherCommandsTest {
         assertThat(Ran.rickyard("--version").out().strip()).isEqualTo("rickyard " + Recalculation.VERSION);
     }
 
+    @Test
+    void aNameThatBeginsWithADashIsToldHowToWrite() {
+        assertThat(Ran.rickyard("run", "-a.xlsx").err())
+                .contains("'-a.xlsx' is read as an option; for a file of that name write ./-a.xlsx.");
+        assertThat(Ran.rickyard("run", "a.xlsx", "--dryrun").err()).doesNotContain("is read as an option");
+    }
+
+    @Test
+    void anOptionThatWouldDoNothingIsToldSo(@TempDir Path folder) throws IOException {
+        Path farm = FarmBook.usual().write(folder.resolve("farm.xlsx"));
+
+        Ran ran = Ran.rickyard("check", farm, "--json-results", "all");
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err()).startsWith("--json-results says which results the JSON holds; name a file for it");
+    }
+
+    @Test
+    void aNameForTheJsonThatCannotBeIsWrongUsage(@TempDir Path folder) throws IOException {
+        Path farm = FarmBook.usual().write(folder.resolve("farm.xlsx"));
+
+        Ran ran = Ran.rickyard("check", farm, "--json", "results\0.json");
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err())
+                .contains("Invalid value for option '--json'", "cannot be used as a file name")
+                .doesNotContain("something went wrong");
+    }
+
+    /** Standard output that takes nothing, for a reason. */
+    private static Ran into(String reason, String... words) {
+        OutputStream full = new OutputStream() {
+            @Override
+            public void write(int one) throws IOException {
+                throw new IOException(reason);
+            }
+        };
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int code = Rickyard.run(new Console(full, err, Map.of("NO_COLOR", "1")), words);
+        return new Ran(code, "", err.toString(StandardCharsets.UTF_8));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"formulas", "man", "completion", "--help", "formulas work-rate"})
+    void answersThatAreLostAreNotPassedOver(String words) {
+        Ran ran = into("No space left on device", words.split(" "));
+
+        assertThat(ran.code()).isEqualTo(Exit.NOT_WRITTEN);
+        assertThat(ran.err()).contains("\"standard output\" was not written: there is no room left on the disk");
+    }
+
+    @Test
+    void aReaderThatHasEnoughIsNoFault() {
+        Ran ran = into("Broken pipe", "man");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+    }
+
     @ParameterizedTest
     @CsvSource({
         "rnu farm.xlsx, run",
@@ -234,6 +296,7 @@ class OtherCommandsTest {
                 "run a.xlsx --trail-rows abc | Invalid value for option '--trail-rows': 'abc' is no whole number.",
                 "check a.xlsx --json-results some | Invalid value for option '--json-results': 'some' is not among the"
                         + " choices; there are headline, all.",
+                "run -a.xlsx | Missing required parameter: 'BOOK'.",
                 "run a.xlsx --to b.xlsx --to c.xlsx | The option --to may be given only once.",
                 "run a.xlsx b.xlsx | 'b.xlsx' is one argument too many: one workbook at a time, and a name with blanks"
                         + " in it needs quotation marks around it.",

@@ -292,6 +292,28 @@ class RunCommandTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"neighbour.xlsx", "neighbour.XLSM", "neighbour.ods"})
+    void jsonNeverTakesThePlaceOfAnotherWorkbook(String name) throws Exception {
+        Path farm = farm();
+        Path other = FarmBook.usual().write(folder.resolve(name));
+        byte[] before = Files.readAllBytes(other);
+
+        Ran ran = Ran.rickyard("check", farm, "--json", other);
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.err()).contains("--json must not name a workbook").doesNotContain("\tat ");
+        assertThat(Files.readAllBytes(other)).isEqualTo(before);
+    }
+
+    @Test
+    void aNameThatBeginsWithAnAtSignIsAName() throws Exception {
+        Ran ran = Ran.rickyard("check", "@" + farm());
+
+        assertThat(ran.code()).isEqualTo(Exit.REFUSED);
+        assertThat(ran.err()).contains("is not a file that can be opened");
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"my farm.xlsx", "ферма.xlsx", "農場 2.xlsx", "O'Hara & sons.xlsx", "übersicht.XLSX"})
     void pathsWithSpacesAndOtherLettersWork(String name) throws Exception {
         Path farm = FarmBook.usual().write(folder.resolve(name));
