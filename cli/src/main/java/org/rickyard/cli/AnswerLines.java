@@ -16,7 +16,12 @@ import org.rickyard.plan.WorkPlan;
 final class AnswerLines {
     private static final int WIDEST = 48;
 
-    private record Line(String about, String result, String value, String unit) {}
+    private record Line(String about, String result, String value, String unit) {
+        private Line {
+            about = OneLine.of(about);
+            value = OneLine.of(value);
+        }
+    }
 
     private AnswerLines() {}
 
@@ -36,7 +41,7 @@ final class AnswerLines {
                 .orElse(0);
         List<String> lines = new ArrayList<>();
         holdings.forEach((holding, answers) -> {
-            lines.add(holding);
+            lines.add(OneLine.of(holding));
             for (Line line : answers) {
                 String padding = line.unit().isEmpty() ? "" : " ".repeat(Math.max(0, value - width(line.value())));
                 lines.add("  " + padded(line.about(), Math.min(WIDEST, about)) + "  "

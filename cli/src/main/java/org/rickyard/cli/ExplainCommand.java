@@ -58,7 +58,7 @@ final class ExplainCommand implements Callable<Integer> {
                 return Exit.REFUSED;
             }
             Explanation explanation = ExplainedCell.of(run, cell);
-            ExplanationText.lines(explanation).forEach(console.out()::println);
+            ExplanationText.lines(explanation).stream().map(OneLine::of).forEach(console.out()::println);
             return Exit.DONE;
         } catch (NotExplainedException unknown) {
             console.insist(unknown.getMessage());

@@ -61,7 +61,7 @@ final class Report {
         if (withheld.count() > 0) {
             console.say(console.strong("Withheld") + ": " + withheld.count()
                     + (withheld.count() == 1 ? " result, because" : " results, because"));
-            withheld.lines(MOST_LINES).forEach(line -> console.say("  " + line));
+            withheld.lines(MOST_LINES).forEach(line -> console.say("  " + OneLine.of(line)));
             more(withheld.reasons(), "more reasons");
         }
         List<String> kept = run.keptSheets();
@@ -121,6 +121,6 @@ final class Report {
 
     /** A finding in one line. */
     static String words(Finding finding) {
-        return finding.cell().map(cell -> cell + ": ").orElse("") + finding.message();
+        return OneLine.of(finding.cell().map(cell -> cell + ": ").orElse("") + finding.message());
     }
 }

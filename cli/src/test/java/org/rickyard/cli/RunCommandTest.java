@@ -305,6 +305,27 @@ class RunCommandTest {
         assertThat(Files.readAllBytes(other)).isEqualTo(before);
     }
 
+    /** Typed with Alt+Enter, as in many a narrow column. */
+    @Test
+    void aNameOfTwoLinesStandsInOne() throws Exception {
+        Path farm = FarmBook.usual()
+                .with("Jobs", 2, 0, "T1\nheadland")
+                .with("Machines", 2, 0, "Rake\r\nold")
+                .with("Jobs", 1, 3, "Mower 3 m; Rake\r\nold")
+                .write(folder.resolve("farm.xlsx"));
+
+        Ran run = Ran.rickyard("run", farm);
+        Ran check = Ran.rickyard("check", farm);
+        Ran explain = Ran.rickyard("explain", farm, "Jobs!G3");
+
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("  T1 headland, spraying, Sprayer  ");
+        assertThat(run.out().lines().filter(line -> !line.startsWith("  ")))
+                .containsExactly("Moor End", "All together", "Without holding");
+        assertThat(explain.out()).contains("T1 headland");
+        assertThat(run.err() + check.out() + explain.out()).doesNotContain("Rake\r", "T1\n");
+    }
+
     @Test
     void aNameThatBeginsWithAnAtSignIsAName() throws Exception {
         Ran ran = Ran.rickyard("check", "@" + farm());
