@@ -141,6 +141,13 @@ final class ClampTables {
             new CautionRule(Severity.CAUTION, crownIsAbove(WALL), ABOVE_THE_WALL),
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
+                            Condition.above(Expr.value(Quantities.BATTER), Expr.number(1)))),
+                    "a wall that leans out by more than it rises. Here a batter is metres out for each metre up; of walls"
+                            + " \"1 in 10\" is often said for 1 out in 10 up, which is a batter of 0.1."),
+            new CautionRule(
+                    Severity.CAUTION,
                     Condition.above(Expr.value(ClampContents.FILL), Expr.number(1)),
                     "more crop is allotted than the clamp holds."),
             new CautionRule(

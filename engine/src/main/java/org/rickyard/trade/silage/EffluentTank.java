@@ -76,6 +76,10 @@ public final class EffluentTank {
             + " Scotland; England SI 2010/639 sch. 1 not read. Check the current law");
     private static final Source NI =
             Source.published("NISR 2019/81 (Northern Ireland) sch. 7 para. 3. Check the current law");
+    private static final Source LAWS_READ =
+            Source.published("SI 2010/1493 (Wales) sch. 1 para. 3, read; the same at SEPA"
+                    + " for Scotland; England SI 2010/639 sch. 1 not read; NISR 2019/81 (Northern Ireland) sch. 7 para. 3. Check"
+                    + " the current law");
     private static final Unit L_PER_M3 = Units.L.over(Units.M3).named("L per m3");
 
     private static final Constant STEP = new Constant("silo at which the tank rule changes", 1500, Units.M3, GB);
@@ -208,7 +212,7 @@ public final class EffluentTank {
             "effluent-tank",
             TANK_WANTED,
             least(SILO_VOLUME),
-            GB,
+            LAWS_READ,
             "cubic metres of silo, neither tonnes nor settled silage; no rule is held for Ireland and other countries",
             examples(SILO_VOLUME));
 
@@ -217,7 +221,7 @@ public final class EffluentTank {
             "effluent-tank-together",
             TANK_TOGETHER,
             least(SILOS_TOGETHER),
-            GB,
+            LAWS_READ,
             "all silos that drain to it as one; the country of the first",
             examples(SILOS_TOGETHER));
 

@@ -44,6 +44,7 @@ public final class SilageCatalogue {
             List.of(ClampHeights.SETTLING_BY_DM, ClampHeights.FILLED, ClampHeights.TOP, ClampHeights.DO_NOT_EXCEED),
             FilledByCrop.formulas(),
             List.of(
+                    Packing.SPACE_TAKEN_UP,
                     Packing.POROSITY,
                     Packing.DENSITY_RANGE,
                     Packing.DENSITY_ABOVE_TARGET,
