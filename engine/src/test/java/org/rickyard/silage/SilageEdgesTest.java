@@ -183,6 +183,26 @@ class SilageEdgesTest {
         }
     }
 
+    /** The crop stands in two parts of the check, in clamps and in none: its withheld rows are counted once. */
+    @Test
+    void aRowThatIsWithheldIsCountedOnceInACheck() throws IOException {
+        Object[][] fields = {
+            grass("A", 5, 20, 30, "One"), grass("B", 5, "lots", 30, "One"), grass("C", 5, 20, 30, null),
+        };
+        try (SilageBook book = book(FIELDS, fields, "Fields")
+                .list("Clamps", CLAMPS, walled("One", 2.5))
+                .run()) {
+            assertThat(book.checks())
+                    .filteredOn(check -> check.what().startsWith("Crop: field by field"))
+                    .singleElement()
+                    .satisfies(check -> {
+                        assertThat(check.withheld()).isEqualTo(2);
+                        assertThat(check.verdict()).isEqualTo("incomplete");
+                    });
+            assertThat(book.disagreements()).isEmpty();
+        }
+    }
+
     @Test
     void lucerneIsNoGrass() throws IOException {
         Object[][] fields = {row("L", "Lucerne", 5, 20, "as carted fresh", 20, 30, "L"), grass("G", 5, 20, 30, "G")};
