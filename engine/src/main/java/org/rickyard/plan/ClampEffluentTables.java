@@ -65,7 +65,8 @@ final class ClampEffluentTables {
                                     value(Quantities.DISTANCE_TO_WATERCOURSE),
                                     Relation.LESS,
                                     constant(EffluentTank.NEW_YARD_IRELAND)))),
-                    "Ireland asks 50 m from water of new yards, 10 m of extensions (S128, press): ask the Department."),
+                    "Ireland asks 50 m from water of new yards, 10 m of extensions, and 60 m from a supply source (S128, press):"
+                            + " ask the Department."),
             new CautionRule(
                     Severity.CAUTION,
                     new Condition.Blank(Quantities.DISTANCE_TO_WATERCOURSE),

@@ -245,7 +245,7 @@ class SilageCautionsTest {
             assertThat(book.cautions("clamp-feeding", 1)).doesNotContain("narrower");
             assertThat(book.cautions("clamp-feeding", 2))
                     .doesNotContain("narrower")
-                    .contains("less than 10 cm a day");
+                    .contains("less than 10 cm (4 in) a day");
             assertThat(book.has("clamp-feeding", FeedOut.WIDTH_WANTED, 0)).isFalse();
         }
         Object[] seasonless = clamp("Small herd");

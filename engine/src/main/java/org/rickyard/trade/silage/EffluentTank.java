@@ -121,7 +121,8 @@ public final class EffluentTank {
                     law(
                             ENGLAND,
                             "SI 2010/639 (2010; the schedule itself not read): tell the Environment Agency before"
-                                    + " first use (14 days, from memory), 10 m from water; check the current law"),
+                                    + " first use (14 days, from memory), 10 m from water, new stores to last 20 years with"
+                                    + " maintenance (gov.uk); check the current law"),
                     law(
                             WALES,
                             "WSI 2021/77 (2021, in force; silo schedule not read) replaced SI 2010/1493 (2010, read):"
@@ -129,7 +130,8 @@ public final class EffluentTank {
                     law(
                             SCOTLAND,
                             "SEPA general binding rules (SSI 2021/412): 30 days' notice, 10 m from water; the exemption"
-                                    + " for old silos ended on 1.1.2022; check the current law"),
+                                    + " for old silos ended on 1.1.2022, silos new since then are to last 20 years; check"
+                                    + " the current law"),
                     law(
                             NORTHERN_IRELAND,
                             "NISR 2019/81 (2019): at least 28 days' notice, 10 m from water, earth walls lined; check"
@@ -137,7 +139,7 @@ public final class EffluentTank {
                     law(
                             IRELAND,
                             "a rule per tonne exists (GAP regulations) and is not held here: ask the Department; new"
-                                    + " yards 50 m from water, extensions 10 m (S128, press)"),
+                                    + " yards 50 m from water, extensions 10 m, 60 m from a supply source (S128, press)"),
                     law("other", "no rule is held: ask the regulator")),
             Source.published("the instruments named in each row"));
 

@@ -96,12 +96,14 @@ public final class FeedOut {
             8,
             Units.M,
             Source.published("LWK Niedersachsen: 8 m to unload and roll side by side, more without walls"));
-    /** The slowest face anyone prints. */
+    /** The slowest face printed for all seasons. */
     public static final Constant SLOWEST = new Constant(
             "slowest feed-out of any season",
             4,
             Units.IN.over(Units.D),
-            Source.published("BC Ministry of Agriculture 372.302-3, 2015, and Saskatchewan: 4 in (10 cm) a day"));
+            Source.published(
+                    "Saskatchewan: 4 in (10 cm) a day; BC Ministry of Agriculture 372.302-3, 2015: 4 in where it"
+                            + " is warm, 3 in where it is cool"));
 
     /** {@code silage-per-day}: daily demand ÷ dry matter density. */
     public static final Formula SILAGE_PER_DAY = new Formula(
