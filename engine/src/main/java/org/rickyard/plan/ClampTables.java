@@ -164,6 +164,17 @@ final class ClampTables {
                             + " 2 % apart); the fresh one is used. Check both."),
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.above(
+                            Expr.call(
+                                    Function.ABS,
+                                    Expr.value(Quantities.DM_TARGET)
+                                            .times(ClampContents.CROP_IN)
+                                            .minus(ClampContents.CROP_IN_DM)),
+                            Expr.constant(Packing.DRY_MATTER_OFF).times(ClampContents.CROP_IN)),
+                    "the dry matter typed for the clamp is not that of the crop listed for it (its dry matter over its"
+                            + " fresh mass): density, settling and effluent go by the one typed. Check both."),
+            new CautionRule(
+                    Severity.CAUTION,
                     Condition.all(List.of(
                             Condition.is(CROPS, CropRows.OTHER_CROP),
                             new Condition.Blank(Quantities.FRESH_DENSITY),

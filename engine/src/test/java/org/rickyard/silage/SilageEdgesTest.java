@@ -12,6 +12,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.silage.ClampSurface;
+import org.rickyard.trade.silage.Covering;
 import org.rickyard.trade.silage.Digging;
 import org.rickyard.trade.silage.Effluent;
 import org.rickyard.trade.silage.FeedOut;
@@ -199,6 +201,42 @@ class SilageEdgesTest {
                         assertThat(check.withheld()).isEqualTo(2);
                         assertThat(check.verdict()).isEqualTo("incomplete");
                     });
+            assertThat(book.disagreements()).isEmpty();
+        }
+    }
+
+    /** Typed 28 % over a crop of 34 %: everything of the clamp would go by 28, and the feed by 34. */
+    @Test
+    void aDryMatterTypedThatIsNotTheCropsIsAskedAbout() throws IOException {
+        Object[][] fields = {
+            grass("A", 5, 20, 34, "Off"), grass("B", 5, 20, 31, "Edge"), grass("C", 5, 20, 31.1, "Over")
+        };
+        try (SilageBook book = book(FIELDS, fields, "Fields")
+                .list(
+                        "Clamps",
+                        CLAMPS,
+                        walled("Off", 2.5, null, null, 28),
+                        walled("Edge", 2.5, null, null, 28),
+                        walled("Over", 2.5, null, null, 28),
+                        walled("Empty", 2.5, null, null, 28))
+                .run()) {
+            String said = "the dry matter typed for the clamp is not that of the crop";
+            assertThat(book.cautions("clamps", 0)).contains(said);
+            assertThat(book.cautions("clamps", 1)).doesNotContain(said);
+            assertThat(book.cautions("clamps", 2)).contains(said);
+            assertThat(book.cautions("clamps", 3)).doesNotContain(said);
+            assertThat(book.disagreements()).isEmpty();
+        }
+    }
+
+    /** Two ramps of 7.5 m on 10 m of floor: neither a volume nor a surface to cover. */
+    @Test
+    void rampsThatOverlapLeaveNoSurface() throws IOException {
+        try (SilageBook book = clamps(row("Short", "walled", 10, 8, 2.5, null, null, 28, null, null, "Wales", 2, 3))
+                .run()) {
+            assertThat(book.has("clamps", ClampSurface.SURFACE, 0)).isFalse();
+            assertThat(book.has("clamp-covering", Covering.TYRES, 0)).isFalse();
+            assertThat(book.status("clamps", 0)).contains("the two ramps overlap");
             assertThat(book.disagreements()).isEmpty();
         }
     }

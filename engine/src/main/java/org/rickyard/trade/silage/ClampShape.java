@@ -348,11 +348,16 @@ public final class ClampShape {
                 .times(HEIGHT)
                 .over(number(2))
                 .plus(value(BATTER_USED).times(value(HEIGHT).power(2)).over(number(3)));
-        return value(SECTION)
+        return withinLength(value(SECTION)
                 .plus(CROWN_SECTION)
                 .times(value(CLAMP_LENGTH).minus(ramps))
-                .plus(ramps.times(wedge))
-                .onlyWhen(
+                .plus(ramps.times(wedge)));
+    }
+
+    /** What has a meaning only where the ramps of a walled clamp leave each other room. */
+    static Expr withinLength(Expr expr) {
+        Expr ramps = value(RAMPS_USED).times(RAMP_LENGTH);
+        return expr.onlyWhen(
                         Condition.any(List.of(
                                 Condition.compare(value(RAMP_LENGTH), Relation.MORE, value(CLAMP_LENGTH)),
                                 Condition.compare(value(CLAMP_LENGTH), Relation.AT_LEAST, ramps))),

@@ -84,6 +84,13 @@ public final class Packing {
             Units.PERCENT,
             Source.commonPractice("more than rounding explains"));
 
+    /** A dry matter typed that is further off the crop's than this is asked about. */
+    public static final Constant DRY_MATTER_OFF = new Constant(
+            "dry matter typed for a clamp may be off that of its crop by",
+            3,
+            Units.PERCENT_DM,
+            Source.commonPractice("points; more than samples of one crop differ by"));
+
     /** What several publishers print at one dry matter. */
     public static final ReferenceTable OTHERS = new ReferenceTable(
             "Other published densities of grass silage",

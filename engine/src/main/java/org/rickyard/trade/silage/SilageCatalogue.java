@@ -134,6 +134,7 @@ public final class SilageCatalogue {
     /** Constants that only cautions read. */
     public static final List<Constant> CONSTANTS = List.of(
             Packing.DISAGREEMENT,
+            Packing.DRY_MATTER_OFF,
             Packing.MOST_PORES,
             EffluentTank.LEAST_DISTANCE,
             EffluentTank.NEW_YARD_IRELAND,
