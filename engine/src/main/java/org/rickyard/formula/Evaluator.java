@@ -280,7 +280,8 @@ public final class Evaluator {
         ReferenceTable table = e.table();
         if (table.wordKeys()) {
             WordAt key = word(e.key());
-            return row -> table.rows().get(table.find(key.at(row))).value();
+            WordRows rows = new WordRows(table);
+            return row -> table.rows().get(rows.find(key.at(row))).value();
         }
         Bare key = bare(e.key());
         if (e.mode() == Expr.Lookup.Mode.LINEAR) {
@@ -335,9 +336,9 @@ public final class Evaluator {
             ReferenceTable table = e.table();
             if (table.wordKeys()) {
                 WordAt key = word(e.key());
-                return row -> guard.at(row)
-                        ? table.rows().get(table.find(key.at(row))).text()
-                        : "";
+                WordRows rows = new WordRows(table);
+                return row ->
+                        guard.at(row) ? table.rows().get(rows.find(key.at(row))).text() : "";
             }
             Bare key = bare(e.key());
             return row ->
@@ -393,7 +394,8 @@ public final class Evaluator {
         ReferenceTable table = c.table();
         if (table.wordKeys()) {
             WordAt key = word(c.key());
-            return row -> table.find(key.at(row)) >= 0;
+            WordRows rows = new WordRows(table);
+            return row -> rows.find(key.at(row)) >= 0;
         }
         Bare key = bare(c.key());
         return switch (c.mode()) {

@@ -59,8 +59,9 @@ public final class NameKey {
      * @param name its name
      */
     public Resolution resolve(String inHolding, String name) {
-        int[] all = byName.getOrDefault(Words.key(name), NO_ROWS);
-        if (all.length == 0 || Words.key(name).isEmpty()) {
+        String key = Words.key(name);
+        int[] all = byName.getOrDefault(key, NO_ROWS);
+        if (all.length == 0 || key.isEmpty()) {
             return new None();
         }
         String wanted = Words.key(inHolding);

@@ -62,6 +62,9 @@ final class SprayRecordRows {
 
     /** The row of a spraying that names a product, or the mix it is of. */
     private int applied(List<Integer> rows, int product) {
+        if (rows.size() == 1) {
+            return rows.get(0);
+        }
         SprayRows.Row wanted = products.rows().get(product);
         boolean mixed = wanted.mix() >= 0;
         String name =

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.zip.CRC32;
@@ -79,11 +80,23 @@ final class BlockDeflater extends OutputStream {
             emit(packer.pack(input, length, dictionary, last));
             return;
         }
-        if (pending.size() >= packer.ahead()) {
+        while (!pending.isEmpty() && (pending.getFirst().packed().isDone() || pending.size() >= packer.most())) {
             emit(pending.removeFirst());
         }
-        pending.addLast(new Packing(input, packer.packAside(input, length, dictionary, last)));
+        // Rather than wait for the others this thread packs as well: a thread that sleeps is a core that idles.
+        Future<byte[]> packing = waiting() >= packer.ahead()
+                ? CompletableFuture.completedFuture(packer.pack(input, length, dictionary, last))
+                : packer.packAside(input, length, dictionary, last);
+        pending.addLast(new Packing(input, packing));
         block = last ? null : packer.block();
+    }
+
+    private int waiting() {
+        int count = 0;
+        for (Packing each : pending) {
+            count += each.packed().isDone() ? 0 : 1;
+        }
+        return count;
     }
 
     private void emit(Packing packing) throws IOException {

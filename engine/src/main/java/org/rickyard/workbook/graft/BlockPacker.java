@@ -26,7 +26,7 @@ final class BlockPacker implements AutoCloseable {
 
     private final Deque<Deflater> idle = new ConcurrentLinkedDeque<>();
 
-    /** @param threads how many blocks are packed at once; with 1 all is done by the caller's thread */
+    /** @param threads how many blocks are packed at once, one of them by the caller's thread; with 1 all are */
     BlockPacker(int level, int threads) {
         this.level = level;
         this.threadCount = threads;
@@ -37,9 +37,14 @@ final class BlockPacker implements AutoCloseable {
         return threadCount <= 1;
     }
 
-    /** How many blocks may wait to be packed. */
+    /** With so many blocks waiting to be packed the caller does better to pack one too. */
     int ahead() {
         return threadCount * 2;
+    }
+
+    /** So many blocks may be held at most, packed or not, before the first of them is written. */
+    int most() {
+        return threadCount * 8;
     }
 
     /** A block to be filled. */
@@ -56,7 +61,7 @@ final class BlockPacker implements AutoCloseable {
     /** As {@link #pack}, on another thread. */
     Future<byte[]> packAside(byte[] block, int length, byte[] dictionary, boolean last) {
         if (threads == null) {
-            threads = Executors.newFixedThreadPool(threadCount, job -> {
+            threads = Executors.newFixedThreadPool(threadCount - 1, job -> {
                 Thread thread = new Thread(job, "deflate");
                 thread.setDaemon(true);
                 return thread;

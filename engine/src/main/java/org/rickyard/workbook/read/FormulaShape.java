@@ -10,9 +10,9 @@ import java.util.List;
 public final class FormulaShape {
     private static final char ROW = UnplacedFormula.ROW;
 
-    private final MeaningHash.Run[] runs;
+    private final MeaningHash.Runs runs;
     /** The runs without the places on other sheets; null if there are none. */
-    private final MeaningHash.Run[] unplaced;
+    private final MeaningHash.Runs unplaced;
 
     private final List<UnplacedFormula.Lead> leads;
 
@@ -31,7 +31,7 @@ public final class FormulaShape {
         return new FormulaShape(String.join(String.valueOf(ROW), pieces));
     }
 
-    private static MeaningHash.Run[] runs(String formula) {
+    private static MeaningHash.Runs runs(String formula) {
         NormalText text = new NormalText();
         NormalFormula.write(formula, text);
         List<MeaningHash.Run> runs = new ArrayList<>();
@@ -43,11 +43,11 @@ public final class FormulaShape {
             }
         }
         runs.add(MeaningHash.Run.of(text, from, text.size()));
-        return runs.toArray(MeaningHash.Run[]::new);
+        return new MeaningHash.Runs(runs);
     }
 
     void mix(MeaningHash.Run number, MeaningHash hash) {
-        mix(runs, number, hash);
+        hash.mix(runs, number);
     }
 
     boolean leadsElsewhere() {
@@ -56,19 +56,11 @@ public final class FormulaShape {
 
     /** The same without the places on other sheets. */
     void mixUnplaced(MeaningHash.Run number, MeaningHash hash) {
-        mix(unplaced, number, hash);
+        hash.mix(unplaced, number);
     }
 
     /** The single cells on other sheets that it leads to. */
     List<UnplacedFormula.Lead> leads() {
         return leads;
-    }
-
-    private static void mix(MeaningHash.Run[] runs, MeaningHash.Run number, MeaningHash hash) {
-        hash.mix(runs[0]);
-        for (int i = 1; i < runs.length; i++) {
-            hash.mix(number);
-            hash.mix(runs[i]);
-        }
     }
 }

@@ -1,5 +1,7 @@
 package org.rickyard.workbook.read;
 
+import java.util.List;
+
 /** A running hash of 128 bits over characters and numbers: two polynomial lanes, scrambled at the end. */
 final class MeaningHash {
     private static final long FIRST_FACTOR = 0x9E3779B97F4A7C15L;
@@ -23,6 +25,13 @@ final class MeaningHash {
     void mix(Run run) {
         first = first * run.firstPower + run.first;
         second = second * run.secondPower + run.second;
+    }
+
+    /** Mixes runs with a number between each two of them, in one step. */
+    void mix(Runs runs, Run number) {
+        runs.foldFor(number);
+        first = first * runs.firstPower + number.first * runs.firstNumber + runs.firstRest;
+        second = second * runs.secondPower + number.second * runs.secondNumber + runs.secondRest;
     }
 
     /** Mixes a formula's normal form. */
@@ -76,6 +85,52 @@ final class MeaningHash {
             second = second * SECOND_FACTOR + value;
             firstPower *= FIRST_FACTOR;
             secondPower *= SECOND_FACTOR;
+        }
+    }
+
+    /**
+     * Runs between which a number stands. Both lanes are linear in what was mixed before and in the number, with factors
+     * that change only with its count of digits, so that a long formula costs no more steps than a short one.
+     */
+    static final class Runs {
+        private final Run[] runs;
+        /** Tells the count of digits that the factors are for; 0 before the first. */
+        private long numberPower;
+
+        private long firstPower;
+        private long firstNumber;
+        private long firstRest;
+        private long secondPower;
+        private long secondNumber;
+        private long secondRest;
+
+        Runs(List<Run> runs) {
+            this.runs = runs.toArray(Run[]::new);
+        }
+
+        private void foldFor(Run number) {
+            if (numberPower == number.firstPower) {
+                return;
+            }
+            numberPower = number.firstPower;
+            // The number stands between the runs only, so its factor is zero before the first of them.
+            firstPower = runs[0].firstPower;
+            firstNumber = 0;
+            firstRest = runs[0].first;
+            secondPower = runs[0].secondPower;
+            secondNumber = 0;
+            secondRest = runs[0].second;
+            for (int i = 1; i < runs.length; i++) {
+                Run run = runs[i];
+                long firstFactor = number.firstPower * run.firstPower;
+                firstPower *= firstFactor;
+                firstNumber = firstNumber * firstFactor + run.firstPower;
+                firstRest = firstRest * firstFactor + run.first;
+                long secondFactor = number.secondPower * run.secondPower;
+                secondPower *= secondFactor;
+                secondNumber = secondNumber * secondFactor + run.secondPower;
+                secondRest = secondRest * secondFactor + run.second;
+            }
         }
     }
 

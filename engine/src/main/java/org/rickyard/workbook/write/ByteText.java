@@ -4,7 +4,6 @@ import com.fasterxml.jackson.core.io.NumberOutput;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import org.rickyard.workbook.graft.CellText;
 
 /** Text on its way into a part: a buffer of UTF-8 bytes that makes no objects for numbers and fixed pieces. */
 final class ByteText {
@@ -94,11 +93,6 @@ final class ByteText {
 
     ByteText put(String text) throws IOException {
         return put(text.getBytes(StandardCharsets.UTF_8));
-    }
-
-    /** A text of the client's or ours, made safe first. */
-    ByteText putEscaped(String text) throws IOException {
-        return put(CellText.escaped(text));
     }
 
     ByteText put(int number) throws IOException {

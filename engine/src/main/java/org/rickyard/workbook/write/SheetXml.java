@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.workbook.graft.CellText;
 import org.rickyard.workbook.graft.NewSheet;
 
 /** Writes a worksheet part from top to bottom. Rows and cells are given in ascending order. */
@@ -38,6 +39,11 @@ final class SheetXml {
     private final Meaning meaning;
     /** By kind and column, the templates in use. */
     private final CellTemplate[][] templates = new CellTemplate[CellTemplate.Kind.values().length][MOST_COLUMNS];
+
+    /** By column, the word written last and its bytes: most columns of words repeat them. */
+    private final String[] lastWords = new String[MOST_COLUMNS];
+
+    private final byte[][] lastBytes = new byte[MOST_COLUMNS][];
 
     private final LinkTemplates links = new LinkTemplates();
     private List<Integer> widths = List.of();
@@ -205,7 +211,8 @@ final class SheetXml {
             extent.text(column, shown.length());
         }
         open(CellTemplate.Kind.TEXT, column, style);
-        out.putEscaped(shown).put(END_INLINE);
+        word(column, shown);
+        out.put(END_INLINE);
     }
 
     /** A formula with a number as its present value. */
@@ -254,7 +261,16 @@ final class SheetXml {
             extent.text(column, value.length());
         }
         open(CellTemplate.Kind.WORD_FORMULA, column, style, formula, number);
-        out.putEscaped(value).put(END_VALUE);
+        word(column, value);
+        out.put(END_VALUE);
+    }
+
+    private void word(int column, String text) throws IOException {
+        if (!text.equals(lastWords[column])) {
+            lastWords[column] = text;
+            lastBytes[column] = bytes(CellText.escaped(text));
+        }
+        out.put(lastBytes[column]);
     }
 
     /** Ends the part; with notes it refers to their drawing. */

@@ -45,7 +45,7 @@ class BlockDeflaterTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, BLOCK - 1, BLOCK, BLOCK + 1, 3 * BLOCK, 5 * BLOCK + 17})
+    @ValueSource(ints = {0, 1, BLOCK - 1, BLOCK, BLOCK + 1, 3 * BLOCK, 5 * BLOCK + 17, 24 * BLOCK})
     void whatIsPackedComesBackWhateverTheThreadsAndTheSteps(int length) throws IOException {
         byte[] bytes = rows(length);
         byte[] one = packed(bytes, 1, 8192);

@@ -116,6 +116,25 @@ class UnplacedFingerprintTest {
     }
 
     @Test
+    void aShapeGivesWhatItsFormulasGiveForNumbersOfAnyLength() {
+        List<String> pieces = List.of("IF(COUNT(A", ",B", ")=2,A", "*B", "*Fields!$D$", ",\"\")");
+        FormulaShape shape = FormulaShape.of(pieces);
+        MeaningFingerprint shaped = new MeaningFingerprint();
+        MeaningFingerprint told = new MeaningFingerprint();
+        // Up and down again, so that what was made ready for numbers of one length is not used for another.
+        int[] numbers = {9, 10, 8, 99, 100, 12_345, 12_346, 7, 1_048_576, 20};
+        for (int row = 0; row < numbers.length; row++) {
+            shaped.cell(row, 0, shape, numbers[row]);
+            String formula = String.join(String.valueOf(numbers[row]), pieces);
+            told.cell(row, 0, Grid.Kind.BLANK, 0, "", Grid.Format.GENERAL, formula);
+        }
+
+        assertThat(shaped.hex()).isEqualTo(told.hex());
+        assertThat(shaped.unplacedHex()).isEqualTo(told.unplacedHex());
+        assertThat(shaped.rowlessHex()).isEqualTo(told.rowlessHex());
+    }
+
+    @Test
     void aShapeGivesWhatItsFormulasGive() {
         MeaningFingerprint shaped = new MeaningFingerprint();
         FormulaShape name = FormulaShape.of(List.of("Fields!$B$", "&\"\""));
