@@ -4,6 +4,7 @@ import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
+import org.rickyard.formula.Function;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.trade.Quantities;
@@ -33,7 +34,11 @@ final class RoadRules {
                 Severity.CAUTION,
                 Condition.all(List.of(
                         GREAT_BRITAIN,
-                        Condition.compare(Expr.value(speed), Relation.MORE, Expr.constant(RoadLaw.TRAILER_SPEED)))),
+                        // To the whole km/h, for the rules call 40 km/h 25 mph, which is 40.2.
+                        Condition.compare(
+                                Expr.call(Function.ROUND, Expr.value(speed), Expr.number(0)),
+                                Relation.MORE,
+                                Expr.constant(RoadLaw.TRAILER_SPEED)))),
                 "the road speed " + which
                         + " is above the 40 km/h of Great Britain's 2015 rules for tractor and trailer;"
                         + " trailed appliances and wide machines have lower limits. Check the rules of today.");

@@ -41,6 +41,7 @@ final class SprayFamily {
         SprayNozzleFamily.build(plan, family.blocks, family.lines, family.products);
         family.hours();
         SprayerTests.tell(plan, family.blocks);
+        HoursOfSprayers.tell(plan, jobLines.lines());
         SprayAsideFamily.build(plan);
     }
 

@@ -8,6 +8,7 @@ import static org.rickyard.plan.SprayColumns.step;
 import static org.rickyard.plan.SprayColumns.typedOrNot;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
@@ -121,6 +122,13 @@ final class SprayFieldTables {
             Cautions.SPRAYING,
             List.of());
 
+    /** A label may be said in so many words to have none. */
+    private static final Condition BUFFERED = Condition.all(List.of(
+            new Condition.Given(Quantities.BUFFER_CATEGORY),
+            new Condition.Not(Condition.any(Stream.of("none", "no", "nil", "n/a", "-")
+                    .map(word -> Condition.is(Quantities.BUFFER_CATEGORY, word))
+                    .toList()))));
+
     private static final List<CautionRule> RECORD_RULES = List.of(
             SprayRules.stop(
                     SprayRules.less(SeasonDose.INTERVAL, Quantities.LEAST_INTERVAL),
@@ -135,14 +143,12 @@ final class SprayFieldTables {
                     SprayRules.less(SeasonDose.TO_HARVEST, Quantities.HARVEST_INTERVAL),
                     "too near to harvest, by the days typed; the label's harvest interval decides."),
             SprayRules.caution(
-                    Condition.all(List.of(
-                            new Condition.Given(Quantities.BUFFER_CATEGORY),
-                            new Condition.Not(new Condition.Given(Quantities.WATERCOURSE)))),
+                    Condition.all(List.of(BUFFERED, new Condition.Not(new Condition.Given(Quantities.WATERCOURSE)))),
                     "the label has a buffer category and the watercourse is blank, which is not none: go and see, and"
                             + " record your own assessment."),
             SprayRules.caution(
                     Condition.all(List.of(
-                            new Condition.Given(Quantities.BUFFER_CATEGORY),
+                            BUFFERED,
                             new Condition.Given(Quantities.WATERCOURSE),
                             new Condition.Not(Condition.is(Quantities.WATERCOURSE, "none")))),
                     "the label has a buffer category and there is a watercourse: the buffer and its assessment are yours,"

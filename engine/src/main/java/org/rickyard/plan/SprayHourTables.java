@@ -70,9 +70,9 @@ final class SprayHourTables {
                     "the block takes more hours than its window has, by the figures typed."),
             SprayRules.caution(
                     SprayRules.more(SprayHours.SINCE_TEST, Expr.constant(SprayHours.TEST_HOLDS)),
-                    "the sprayer's last test will be more than 3 years old (so long a certificate holds in the Netherlands;"
-                            + " your country's law decides): have it tested before the job, or type the newer day in Last"
-                            + " tested."),
+                    "the sprayer's last test will be older than a test counts (see Basis: 3 years, as in the Netherlands,"
+                            + " or yours of Assumptions; your country's law decides): have it tested before the job, or"
+                            + " type the newer day in Last tested."),
             SprayRules.caution(
                     SprayRules.less(SprayHours.SINCE_TEST, new Expr.AsUnit(Expr.number(0), Units.D)),
                     "the day in Last tested is after the job: is the test still to come, or one of the two days wrong?"));
@@ -160,10 +160,19 @@ final class SprayHourTables {
                             + " line here is leave to spray."),
             WEATHER_RULES);
 
-    private static final List<CautionRule> TREE_RULES = List.of(SprayRules.caution(
-            Condition.compare(
-                    Expr.value(Quantities.TREE_WIDTH), Condition.Relation.MORE, Expr.value(Quantities.ROW_SPACING)),
-            "the trees are wider than the rows are apart: one of the two is wrong."));
+    private static final List<CautionRule> TREE_RULES = List.of(
+            SprayRules.caution(
+                    Condition.compare(
+                            Expr.value(Quantities.TREE_WIDTH),
+                            Condition.Relation.MORE,
+                            Expr.value(Quantities.ROW_SPACING)),
+                    "the trees are wider than the rows are apart: one of the two is wrong."),
+            SprayRules.caution(
+                    Condition.any(List.of(
+                            SprayRules.less(Quantities.WORKING_WIDTH, Quantities.ROW_SPACING),
+                            SprayRules.more(Quantities.WORKING_WIDTH, Expr.value(Quantities.ROW_SPACING)))),
+                    "the sprayer's working width is not the row spacing: flow goes by the row spacing here, by the working"
+                            + " width on Spray blocks, and so do the hours. Type the width really covered as both."));
 
     /** One row per job and field of trees. */
     static final TableSpec TREES = new TableSpec(
@@ -181,6 +190,7 @@ final class SprayHourTables {
                             Names.link(Quantities.TREE_HEIGHT, Candidate.typed(Role.FIELD, Fields.TREE_HEIGHT)),
                             Names.link(Quantities.TREE_WIDTH, Candidate.typed(Role.FIELD, Fields.TREE_WIDTH)),
                             SprayColumns.ROW_SPACING,
+                            SprayColumns.typedOrNot(Quantities.WORKING_WIDTH, Machines.WORKING_WIDTH),
                             SprayColumns.WATER_VOLUME,
                             SprayColumns.SPEED,
                             SprayColumns.NOZZLES,
@@ -282,8 +292,7 @@ final class SprayHourTables {
                             Names.link(Quantities.SPEED, Candidate.typed(Role.MACHINE, Machines.SPEED)),
                             SprayColumns.WORKING_WIDTH,
                             Names.link(Quantities.NOZZLES, Candidate.typed(Role.MACHINE, Machines.NOZZLES)),
-                            Names.link(
-                                    Quantities.NOZZLE_SPACING, Candidate.typed(Role.MACHINE, Machines.NOZZLE_SPACING)),
+                            SprayColumns.NOZZLE_SPACING,
                             TableColumn.Calculated.aside(FlowRates.FLOW_OF_NOZZLE),
                             result(FlowRates.RATE_FROM_FLOW)),
                     List.of()),

@@ -35,6 +35,7 @@ final class SprayNozzleTables {
         List<CautionRule> rules = new ArrayList<>(SprayRules.window(NozzlePressure.WANTED_PRESSURE, "at this speed"));
         rules.add(SprayRules.SPACING_DIFFERS);
         rules.add(SprayRules.PER_ACRE);
+        rules.add(SprayRules.mixedUp(Quantities.LOWEST_PRESSURE, Quantities.HIGHEST_PRESSURE, "pressure"));
         rules.add(SprayRules.fast(Quantities.SPEED));
         return List.copyOf(rules);
     }
@@ -84,6 +85,7 @@ final class SprayNozzleTables {
                 new ArrayList<>(SprayRules.window(NozzlePressure.AT_LOWEST_SPEED, "at the lowest speed"));
         rules.addAll(SprayRules.window(NozzlePressure.AT_HIGHEST_SPEED, "at the highest speed"));
         rules.add(SprayRules.fast(Quantities.HIGHEST_SPEED));
+        rules.add(SprayRules.mixedUp(Quantities.LOWEST_SPEED, Quantities.HIGHEST_SPEED, "field speed"));
         return List.copyOf(rules);
     }
 
@@ -158,7 +160,7 @@ final class SprayNozzleTables {
             SprayRules.stop(
                     beyond(NozzleWear.DEVIATION, NozzleWear.REPLACE),
                     "over 10 % off the mean of its set (twice what Alberta Agdex 606-1 allows): do not spray with it."
-                            + " Clean a low one with a soft brush, never by mouth; replace a high one."),
+                            + " Clean a low one with a soft brush, never by mouth; replace a high one, if it is not as new."),
             SprayRules.stop(
                     SprayRules.more(NozzleWear.WEAR, Expr.constant(NozzleWear.REPLACE)),
                     "over 10 % above a new one: replace it before spraying (Ohio State University)."),
@@ -259,6 +261,7 @@ final class SprayNozzleTables {
                             Names.MACHINE_HOLDING,
                             Names.MACHINE,
                             Names.JOB,
+                            Names.MACHINE_TYPE,
                             new TableColumn.Key(Keys.TEST_KEY),
                             SprayColumns.WATER_VOLUME,
                             SprayColumns.SPEED,
@@ -268,7 +271,7 @@ final class SprayNozzleTables {
                             SprayColumns.NOZZLES,
                             SprayColumns.SPRAY_DENSITY,
                             SprayColumns.NOZZLE_SIZE,
-                            step(NozzlePressure.SPACING),
+                            step(NozzlePressure.WIDTH_PER_NOZZLE),
                             step(NozzlePressure.DENSITY),
                             step(SprayRates.NOZZLE_OUTPUT),
                             step(NozzlePressure.DENSITY_FACTOR),

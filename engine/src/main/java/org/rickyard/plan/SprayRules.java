@@ -31,6 +31,14 @@ final class SprayRules {
             "number of nozzles × spacing is not the boom width (more than the tolerance on Basis): one of the three is"
                     + " wrong; measure.");
 
+    /** A rule of booms, in a table of sprayers of any type: nozzles above each other make no width. */
+    static CautionRule ofBooms(CautionRule rule) {
+        return caution(
+                Condition.all(List.of(
+                        new Condition.Not(Condition.is(Quantities.MACHINE_TYPE, "air-blast sprayer")), rule.when())),
+                rule.text());
+    }
+
     /** Of each product in the tank. */
     static final List<CautionRule> PRODUCT = List.of(
             stop(
@@ -70,6 +78,7 @@ final class SprayRules {
             caution(
                     less(Quantities.WATER_VOLUME, Quantities.LOWEST_WATER_VOLUME),
                     "the water volume is below the least on the label; the label decides."),
+            mixedUp(Quantities.LOWEST_WATER_VOLUME, Quantities.HIGHEST_WATER_VOLUME, "water volume"),
             caution(
                     Condition.all(List.of(
                             less(Quantities.WATER_VOLUME, Quantities.LOWEST_WATER_VOLUME),
@@ -109,6 +118,15 @@ final class SprayRules {
                         Condition.compare(pressure, Relation.AT_MOST, Expr.value(Quantities.HIGHEST_PRESSURE)))),
                 "read as L/ac the water volume would bring the pressure inside the window: is it L/ac in an L/ha column?"
                         + " Then write L/ac in the header.");
+    }
+
+    /** Of a lowest that lies above its highest, by which everything is outside. */
+    static CautionRule mixedUp(Symbol lowest, Symbol highest, String what) {
+        return caution(
+                less(highest, lowest),
+                "the lowest " + what
+                        + " typed is above the highest: were the two mixed up? Until they are mended, what is"
+                        + " said of either means nothing.");
     }
 
     /** Of a speed at which drift grows. */

@@ -69,7 +69,11 @@ final class SprayTables {
                             Condition.compare(Expr.value(TankPlan.FULL), Relation.AT_MOST, Expr.number(0)))),
                     "the only load is small for this tank: see in the sprayer's book whether pump and agitation work with"
                             + " so little."),
-            SprayRules.SPACING_DIFFERS);
+            SprayRules.ofBooms(SprayRules.SPACING_DIFFERS),
+            SprayRules.stop(
+                    SprayRules.more(Quantities.USABLE_TANK, Expr.value(Quantities.TANK_VOLUME)),
+                    "the usable volume typed is more than the tank holds: mend one of the two, and never fill above what"
+                            + " the sprayer's plate allows."));
 
     /** One row per block. */
     static final TableSpec BLOCKS = new TableSpec(
@@ -97,7 +101,7 @@ final class SprayTables {
                             SprayColumns.NOZZLE_SPACING,
                             SprayColumns.WORKING_WIDTH,
                             SprayColumns.NOZZLES,
-                            new TableColumn.Calculated(NozzlePressure.SPACING, false),
+                            new TableColumn.Calculated(NozzlePressure.WIDTH_PER_NOZZLE, false),
                             Names.optional(Quantities.USABLE_TANK, Candidate.typed(Role.MACHINE, Machines.USABLE_TANK)),
                             Names.link(Quantities.TANK_VOLUME, Candidate.typed(Role.MACHINE, Machines.TANK)),
                             new TableColumn.Calculated(TankPlan.TANK, false),

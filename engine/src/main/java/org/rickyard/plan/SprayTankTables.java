@@ -16,6 +16,7 @@ import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.spraying.ProductOrder;
+import org.rickyard.trade.spraying.SprayWork;
 import org.rickyard.trade.spraying.TankLoads;
 import org.rickyard.trade.spraying.TankPlan;
 
@@ -64,7 +65,7 @@ final class SprayTankTables {
     private static final List<CautionRule> WASHING_RULES = List.of(
             SprayRules.caution(
                     SprayRules.less(Quantities.RINSE_TANK, TankLoads.RINSE_WATER),
-                    "the rinse tank holds less than the rule asks for."),
+                    "the rinse tank holds less than the rule asks for (ISO 16119-3; of a mounted tank up to 400 L it asks none)."),
             SprayRules.caution(
                     SprayRules.more(TankLoads.LEFT_AFTER_RINSING, Expr.constant(TankLoads.CLEAN_ENOUGH)),
                     "three rinses leave more of the mix than the standard's share: rinse again, as the label says."));
@@ -85,6 +86,8 @@ final class SprayTankTables {
                             SprayColumns.blockPosition(),
                             fromBlock(TankPlan.SPRAY_TOTAL),
                             fromBlock(Quantities.WATER_VOLUME),
+                            new TableColumn.Joined(TankPlan.BLOCK_AREA, SprayWork.BLOCK),
+                            fromBlock(TankPlan.TREATED_AREA),
                             SprayColumns.WORKING_WIDTH,
                             SprayColumns.TANK,
                             typedOrNot(Quantities.PRIMING, Machines.PRIMING),

@@ -76,6 +76,7 @@ final class WorkRateFamily {
         silage.rollers().build(plan);
         WorkRows works = new WorkRows(plan, lines, gangs);
         GangFamily.build(plan, gangs, tasks, cuts, works);
+        HoursOfGangs.tell(plan, lines, tasks.stageKeys(lines));
         CostFamily.build(plan, works, holdings, cuts);
         SeasonFamily.build(plan, tasks, works);
     }

@@ -66,8 +66,12 @@ final class WorkRateTables {
                     "the field is small; turning and setting out weigh more than an efficiency allows for."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(
-                            Expr.value(Quantities.RUN_LENGTH), Relation.LESS, Expr.constant(FieldShape.SHORT_RUN)),
+                    Condition.all(List.of(
+                            Condition.compare(
+                                    Expr.value(Quantities.RUN_LENGTH),
+                                    Relation.LESS,
+                                    Expr.constant(FieldShape.SHORT_RUN)),
+                            new Condition.Not(Condition.is(TimeElements.RATE_BY, TimeElements.BY_ELEMENTS)))),
                     "runs are short; reckon by turn time and run length rather than by an efficiency."),
             new CautionRule(
                     Severity.CAUTION,

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -83,6 +85,35 @@ final class WorkRows {
                 }
             }
         }
+        sharedTractors();
+    }
+
+    /** What works together wants a tractor each; told once of each job and tractor, with the machines before which it is. */
+    private void sharedTractors() {
+        Map<Long, Set<Integer>> pulled = new LinkedHashMap<>();
+        for (Work work : works) {
+            if (work.gang() > 0 && work.tractor() >= 0) {
+                pulled.computeIfAbsent((long) work.job() << 32 | work.tractor(), any -> new LinkedHashSet<>())
+                        .add(work.machine());
+            }
+        }
+        pulled.forEach((key, before) -> {
+            int tractor = key.intValue();
+            double owned = machines.state(Machines.NUMBER, tractor) == ListRows.State.GIVEN
+                    ? machines.number(Machines.NUMBER, tractor)
+                    : 1;
+            if (before.size() > owned) {
+                findings.add(Finding.caution(
+                        jobs.address(Jobs.TRACTOR, (int) (key >> 32)).orElse(null),
+                        "'" + machines.text(Machines.MACHINE, tractor) + "' is named for " + before.size()
+                                + " machines that work at the same time ("
+                                + before.stream()
+                                        .map(machine -> machines.text(Machines.MACHINE, machine))
+                                        .collect(Collectors.joining(", "))
+                                + "), and can be before one of them only. Each is reckoned with such a tractor: name one"
+                                + " for each, in the order of the machines and parted by \";\", or \"-\" for none."));
+            }
+        });
     }
 
     /** Machines of one job on one field stand together, jobs in list order, fields as the job has them. */

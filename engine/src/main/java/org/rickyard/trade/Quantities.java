@@ -156,9 +156,9 @@ public final class Quantities {
             number("fuel of a hectare", Units.L_PER_HA, Range.above(0, 400), Range.of(0.5, 120), 1);
     /** People the machine needs. */
     public static final Symbol CREW = number("crew", Units.ONE, Range.of(0, 50), Range.of(0, 6), 1);
-    /** Speed on the road with a load. */
+    /** Speed on the road with a load; 40 km/h, usually the most, is also called 25 mph, which is 40.2. */
     public static final Symbol ROAD_SPEED_LADEN =
-            number("road speed laden", Units.KM_PER_H, Range.above(0, 110), Range.of(5, 40), 1);
+            number("road speed laden", Units.KM_PER_H, Range.above(0, 110), Range.of(5, 40.3), 1);
     /** Speed on the road without a load. */
     public static final Symbol ROAD_SPEED_EMPTY =
             number("road speed empty", Units.KM_PER_H, Range.above(0, 110), Range.of(5, 50), 1);
@@ -365,8 +365,8 @@ public final class Quantities {
     public static final Symbol BAND_WIDTH = number("band width", Units.M, Range.of(0.05, 5), Range.of(0.1, 2), 2);
     /** Wind speed measured or forecast. */
     public static final Symbol WIND_SPEED = number("wind speed", Units.KM_PER_H, Range.of(0, 150), Range.of(0, 40), 1);
-    /** Height above ground at which the wind speed holds. */
-    public static final Symbol WIND_HEIGHT = number("wind height", Units.M, Range.above(0, 50), Range.of(0.3, 10), 1);
+    /** Height above ground at which the wind speed holds; weather stations measure at 10 m, or 33 ft. */
+    public static final Symbol WIND_HEIGHT = number("wind height", Units.M, Range.above(0, 50), Range.of(0.3, 10.1), 1);
     /** Dry-bulb air temperature. */
     public static final Symbol AIR_TEMPERATURE =
             number("air temperature", Units.CELSIUS, Range.of(-20, 50), Range.of(0, 35), 1);

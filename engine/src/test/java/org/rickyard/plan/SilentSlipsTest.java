@@ -65,6 +65,28 @@ class SilentSlipsTest {
     }
 
     @Test
+    void aUsableTankThatIsMoreThanTheTankIsAStop() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", FIELDS)
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Tank (L)", "Usable tank (L)"),
+                        row("Small", "sprayer", 1000, 1000),
+                        row("Big", "sprayer", 3000, 3500))
+                .sheet(
+                        "Jobs",
+                        row("Holding", "Job", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                        row("High Farm", "S1", "A", "spraying", "Small", 200),
+                        row("High Farm", "S2", "A", "spraying", "Big", 200))
+                .run();
+        assertThat(worked.findings().stream()
+                        .filter(finding -> finding.message().contains("more than the tank holds")))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.severity()).isEqualTo(Finding.Severity.STOP))
+                .satisfies(finding -> assertThat(finding.message()).contains("S2"));
+    }
+
+    @Test
     void aCutListedForItsFieldAndForItsCropIsTold() {
         WorkPlan plan = new SeasonBook()
                 .sheet("Fields", FIELDS)

@@ -182,7 +182,7 @@ class SprayingAdviceTest {
         FarmBook.Run run = book().with("Machines", 1, 8, APRIL - before).run(folder);
         assertThat(run.number("spray-hours-needed", "T1")).isPositive();
         assertThat(run.messages(Severity.CAUTION).stream()
-                        .anyMatch(message -> message.contains("more than 3 years old")
+                        .anyMatch(message -> message.contains("older than a test counts")
                                 && message.contains("your country's law decides")
                                 && message.contains("Machines!I2")))
                 .isEqualTo(said);

@@ -51,7 +51,7 @@ public final class Crop {
             .decimals(0);
 
     private static final Source IDENTITY =
-            Source.published("Irish Independent 2019: 1.0 t at 30 % dry matter is 1.2 t at 25 %");
+            Source.secondHand("Irish Independent 2019: 1.0 t at 30 % dry matter is 1.2 t at 25 %");
     private static final Source RICHARDS =
             Source.secondHand("H. Richards, Western Telegraph: 12 kg dry matter is 48 kg at 25 %, 30 kg at 40 %");
     /** Fresh tonnes that hold one tonne of dry matter, by moisture, as a handbook prints them. */

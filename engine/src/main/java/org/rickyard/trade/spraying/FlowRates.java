@@ -66,12 +66,13 @@ public final class FlowRates {
                     Condition.typed(TOTAL_FLOW),
                     value(TOTAL_FLOW).over(value(SPEED).times(WORKING_WIDTH)),
                     choice(
-                            Condition.is(MACHINE_TYPE, "sprayer"),
+                            Condition.all(
+                                    List.of(Condition.is(MACHINE_TYPE, "sprayer"), Condition.typed(NOZZLE_SPACING))),
                             value(FLOW_EACH).over(value(SPEED).times(NOZZLE_SPACING)),
                             value(FLOW_EACH).times(NOZZLES).over(value(SPEED).times(WORKING_WIDTH)))),
             SpraySources.FARM_PRESS,
-            "the whole flow over the width it is sprayed on, or along a boom one nozzle's over its spacing; nozzles that"
-                    + " stand above each other, as on an air-blast sprayer, are all counted",
+            "of water; the whole flow over the width it is sprayed on, or along a boom one nozzle's over its spacing, if"
+                    + " typed; nozzles that stand above each other, as on an air-blast sprayer, are all counted",
             examples());
 
     private static List<WorkedExample> examples() {
@@ -99,6 +100,13 @@ public final class FlowRates {
                         .with(SPEED, 4)
                         .with(WORKING_WIDTH, 1)
                         .gives(150, Units.L_PER_HA, 6),
+                WorkedExample.from(Source.derived("48 nozzles of 1.3 L/min over 24 m, as one of them over 0.5 m"))
+                        .with(MACHINE_TYPE, "sprayer")
+                        .with(FLOW_EACH, 1.3)
+                        .with(NOZZLES, 48)
+                        .with(SPEED, 7.8)
+                        .with(WORKING_WIDTH, 24)
+                        .gives(200, Units.L_PER_HA, 6),
                 WorkedExample.from(Source.derived("12 nozzles of 1.5 L/min are 18 L/min; × 600 ÷ (6 km/h × 4 m)"))
                         .with(MACHINE_TYPE, "air-blast sprayer")
                         .with(FLOW_EACH, 1.5)

@@ -30,7 +30,7 @@ import org.rickyard.trade.Keys;
 
 /**
  * Every ISO size held against the flow that is wanted. The rule: of the sizes inside the pressure window (of all, where
- * none is typed) first those known to give the label's spray quality, then those whose quality is not known, then the
+ * none is typed; of half a window, on the right side of its limit) first those known to give the label's spray quality, then those whose quality is not known, then the
  * rest; last those outside the window, where a maker's class does not hold. Within each, the nearer to the middle of the
  * window the better; of two alike the bigger, which is the coarser.
  */
@@ -80,6 +80,7 @@ public final class NozzleChoice {
 
     private static final String IN = "in the window";
     private static final String NO_WINDOW = "no window typed";
+    private static final String HALF_WINDOW = "inside the one limit typed";
     private static final String BELOW = "below the window";
     private static final String ABOVE = "above the window";
     private static final String UNCHECKED = "fits the flow only, quality not checked";
@@ -114,18 +115,41 @@ public final class NozzleChoice {
             "pressure-window",
             WINDOW,
             choice(
-                    Condition.any(List.of(new Blank(LOWEST_PRESSURE), new Blank(HIGHEST_PRESSURE))),
-                    text(NO_WINDOW),
+                    new Blank(LOWEST_PRESSURE),
+                    choice(new Blank(HIGHEST_PRESSURE), text(NO_WINDOW), upTo(HALF_WINDOW)),
                     choice(
                             Condition.compare(cut(WANTED_PRESSURE), Relation.LESS, cut(LOWEST_PRESSURE)),
                             text(BELOW),
-                            choice(
-                                    Condition.compare(cut(WANTED_PRESSURE), Relation.MORE, cut(HIGHEST_PRESSURE)),
-                                    text(ABOVE),
-                                    text(IN)))),
+                            choice(new Blank(HIGHEST_PRESSURE), text(HALF_WINDOW), upTo(IN)))),
             RULE,
-            "the window typed for the fitted nozzle stands for its whole series",
-            List.of(window(8.333, ABOVE), window(4.6875, ABOVE), window(3, IN), window(2.0833, IN)));
+            "the window typed for the fitted nozzle stands for its whole series; of half a window, the half",
+            List.of(
+                    window(8.333, ABOVE),
+                    window(4.6875, ABOVE),
+                    window(3, IN),
+                    window(2.0833, IN),
+                    half(LOWEST_PRESSURE, 1.5, 1.2, BELOW),
+                    half(LOWEST_PRESSURE, 1.5, 8.333, HALF_WINDOW),
+                    half(HIGHEST_PRESSURE, 4, 8.333, ABOVE),
+                    half(HIGHEST_PRESSURE, 4, 1.2, HALF_WINDOW)));
+
+    private static Expr upTo(String inside) {
+        return choice(
+                Condition.compare(cut(WANTED_PRESSURE), Relation.MORE, cut(HIGHEST_PRESSURE)),
+                text(ABOVE),
+                text(inside));
+    }
+
+    private static WorkedExample half(Symbol limit, double typed, double pressure, String answer) {
+        return WorkedExample.from(Source.derived("half a window still has its limit"))
+                .with(WANTED_PRESSURE, pressure)
+                .with(limit, typed)
+                .gives(answer);
+    }
+
+    /** Not outside what is typed of the window. */
+    private static final Condition FITS = Condition.any(
+            List.of(Condition.is(WINDOW, IN), Condition.is(WINDOW, HALF_WINDOW), Condition.is(WINDOW, NO_WINDOW)));
 
     /** Cut to nine decimals, so that a pressure at the edge of the window is in it, binary noise or not. */
     private static Expr cut(Symbol symbol) {
@@ -145,7 +169,7 @@ public final class NozzleChoice {
             "spray-quality-known",
             QUALITY,
             choice(
-                    Condition.any(List.of(Condition.is(WINDOW, IN), Condition.is(WINDOW, NO_WINDOW))),
+                    FITS,
                     choice(
                             Condition.any(List.of(new Blank(LABEL_PLACE), new Blank(NOZZLE_PLACE), new Blank(FITTED))),
                             text(UNCHECKED),
@@ -214,10 +238,10 @@ public final class NozzleChoice {
                             .gives(2.75, Units.BAR, 6),
                     WorkedExample.from(Source.derived("no window typed: 3 bar, at which sizes are named"))
                             .gives(3, Units.BAR, 6),
-                    WorkedExample.from(Source.derived("half a window is none"))
+                    WorkedExample.from(Source.derived("half a window has no middle"))
                             .with(LOWEST_PRESSURE, 1.5)
                             .gives(3, Units.BAR, 6),
-                    WorkedExample.from(Source.derived("half a window is none"))
+                    WorkedExample.from(Source.derived("half a window has no middle"))
                             .with(HIGHEST_PRESSURE, 4)
                             .gives(3, Units.BAR, 6)));
 
@@ -226,7 +250,7 @@ public final class NozzleChoice {
             "nozzle-group",
             GROUP,
             choice(
-                    Condition.any(List.of(Condition.is(WINDOW, IN), Condition.is(WINDOW, NO_WINDOW))),
+                    FITS,
                     choice(
                             Condition.is(QUALITY, GOOD),
                             number(0),
@@ -247,6 +271,8 @@ public final class NozzleChoice {
                     group(IN, GOOD, 0),
                     group(IN, UNCHECKED, 1),
                     group(IN, BAD, 2),
+                    group(HALF_WINDOW, GOOD, 0),
+                    group(HALF_WINDOW, UNCHECKED, 1),
                     group(NO_WINDOW, GOOD, 0),
                     group(NO_WINDOW, UNCHECKED, 1),
                     group(NO_WINDOW, BAD, 2),

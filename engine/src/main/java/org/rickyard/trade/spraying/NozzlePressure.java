@@ -1,12 +1,14 @@
 package org.rickyard.trade.spraying;
 
 import static org.rickyard.formula.Expr.call;
+import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.BAND_WIDTH;
 import static org.rickyard.trade.Quantities.HIGHEST_SPEED;
 import static org.rickyard.trade.Quantities.LOWEST_SPEED;
+import static org.rickyard.trade.Quantities.MACHINE_TYPE;
 import static org.rickyard.trade.Quantities.NOZZLES;
 import static org.rickyard.trade.Quantities.NOZZLE_SIZE;
 import static org.rickyard.trade.Quantities.NOZZLE_SPACING;
@@ -17,6 +19,7 @@ import static org.rickyard.trade.spraying.SprayRates.OUTPUT_PER_NOZZLE;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
@@ -157,11 +160,14 @@ public final class NozzlePressure {
                     Row.of(20, "black")),
             Source.memory("ISO 10625; 025, 03, 04 and 05 are read at LWK, Richtige Duesenwahl; 02 to 06 at Grainews"));
 
+    private static final Expr SHARE_OF_WIDTH = value(WORKING_WIDTH).over(NOZZLES);
+    private static final Expr ALONG_A_BOOM = given(BAND_WIDTH, given(NOZZLE_SPACING, SHARE_OF_WIDTH));
+
     /** {@code nozzle-spacing}: of the band, as typed, or boom width ÷ number of nozzles. */
     public static final Formula SPACING = new Formula(
             "nozzle-spacing",
             SPACING_USED,
-            given(BAND_WIDTH, given(NOZZLE_SPACING, value(WORKING_WIDTH).over(NOZZLES))),
+            ALONG_A_BOOM,
             Source.derived("section width = number of nozzles × spacing (GRDC Spray Application Manual, module 8.3)"),
             "one nozzle over each band where bands are sprayed; measure the spacing, do not trust the chart",
             List.of(
@@ -170,6 +176,34 @@ public final class NozzlePressure {
                             .with(NOZZLES, 48)
                             .gives(0.5, Units.M, 6),
                     WorkedExample.from(Source.derived("the typed band stands before the typed spacing"))
+                            .with(BAND_WIDTH, 0.3)
+                            .with(NOZZLE_SPACING, 0.5)
+                            .gives(0.3, Units.M, 6)));
+
+    /**
+     * {@code width-per-nozzle}: the same for any sprayer; nozzles that stand above each other share the width, whatever
+     * their spacing.
+     */
+    public static final Formula WIDTH_PER_NOZZLE = new Formula(
+            "width-per-nozzle",
+            SPACING_USED,
+            choice(Condition.is(MACHINE_TYPE, "air-blast sprayer"), SHARE_OF_WIDTH, ALONG_A_BOOM),
+            SPACING.source(),
+            "along a boom the spacing; the open nozzles of an air-blast sprayer all spray the width of a row",
+            List.of(
+                    WorkedExample.from(Source.derived("12 nozzles one above the other, 25 cm apart, on rows of 4 m"))
+                            .with(MACHINE_TYPE, "air-blast sprayer")
+                            .with(WORKING_WIDTH, 4)
+                            .with(NOZZLES, 12)
+                            .with(NOZZLE_SPACING, 0.25)
+                            .gives(0.333, Units.M, 3),
+                    WorkedExample.from(Source.derived("24 m over 48 nozzles is 0.5 m"))
+                            .with(MACHINE_TYPE, "sprayer")
+                            .with(WORKING_WIDTH, 24)
+                            .with(NOZZLES, 48)
+                            .gives(0.5, Units.M, 6),
+                    WorkedExample.from(Source.derived("the typed band stands before the typed spacing"))
+                            .with(MACHINE_TYPE, "sprayer")
                             .with(BAND_WIDTH, 0.3)
                             .with(NOZZLE_SPACING, 0.5)
                             .gives(0.3, Units.M, 6)));

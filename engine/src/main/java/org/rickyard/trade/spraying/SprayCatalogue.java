@@ -25,6 +25,7 @@ public final class SprayCatalogue {
             SprayWork.WORK_RATE,
             SprayWork.SPRAYING_EFFICIENCY,
             NozzlePressure.SPACING,
+            NozzlePressure.WIDTH_PER_NOZZLE,
             SprayRates.NOZZLE_OUTPUT,
             SprayRates.VOLUME_CLASS,
             TankPlan.TOTAL_SPRAY_MIX,

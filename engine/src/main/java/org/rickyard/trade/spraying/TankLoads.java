@@ -10,9 +10,11 @@ import static org.rickyard.trade.Quantities.PRODUCT_UNIT;
 import static org.rickyard.trade.Quantities.RESIDUAL;
 import static org.rickyard.trade.Quantities.WATER_VOLUME;
 import static org.rickyard.trade.Quantities.WORKING_WIDTH;
+import static org.rickyard.trade.spraying.TankPlan.BLOCK_AREA;
 import static org.rickyard.trade.spraying.TankPlan.DOSE_USED;
 import static org.rickyard.trade.spraying.TankPlan.SPRAY_TOTAL;
 import static org.rickyard.trade.spraying.TankPlan.TANKFUL_AREA;
+import static org.rickyard.trade.spraying.TankPlan.TREATED_AREA;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
@@ -215,18 +217,30 @@ public final class TankLoads {
                     .with(Quantities.PRIMING, 10)
                     .gives(3470, Units.L, 6)));
 
-    /** {@code residue-run-out}: residual ÷ (water volume × boom width). */
+    /** {@code residue-run-out}: residual ÷ (water volume × boom width); of bands, their share of the width. */
     public static final Formula RESIDUE_RUN_OUT = new Formula(
             "residue-run-out",
             RUN_OUT,
-            value(RESIDUAL).over(value(WATER_VOLUME).times(WORKING_WIDTH)),
+            value(RESIDUAL)
+                    .over(value(WATER_VOLUME).times(WORKING_WIDTH))
+                    .times(BLOCK_AREA)
+                    .over(TREATED_AREA),
             RUN_OUT_SUM,
-            "undiluted, at the rate of the job; on untreated crop of the same permitted use, never above the dose",
-            List.of(WorkedExample.from(RUN_OUT_SUM)
-                    .with(RESIDUAL, 30)
-                    .with(WATER_VOLUME, 200)
-                    .with(WORKING_WIDTH, 24)
-                    .gives(62.5, Units.M, 1)));
+            "undiluted, at the rate of the job, of bands over their share of the ground; on untreated crop of the same"
+                    + " permitted use, never above the dose",
+            List.of(
+                    runOut(10).gives(62.5, Units.M, 1),
+                    // Bands over a third of the ground take three times as far.
+                    runOut(10 / 3.0).gives(187.5, Units.M, 1)));
+
+    private static WorkedExample.Draft runOut(double treated) {
+        return WorkedExample.from(RUN_OUT_SUM)
+                .with(RESIDUAL, 30)
+                .with(WATER_VOLUME, 200)
+                .with(WORKING_WIDTH, 24)
+                .with(BLOCK_AREA, 10)
+                .with(TREATED_AREA, treated);
+    }
 
     /** {@code rinse-water}: 10 % of the tank or 10 times the residue, the lesser. */
     public static final Formula RINSE = new Formula(

@@ -227,7 +227,7 @@ public final class PowerNeeded {
 
     /** The guide prints power at the PTO; at the drawbar it is 0.73 of that. */
     private static WorkedExample guide(String type, double feet, double mph, double horsePowerPerFoot) {
-        return WorkedExample.from(G1208)
+        return WorkedExample.from(Source.derived(G1208.reference() + "; at the drawbar 0.73 of it"))
                 .with(MACHINE_TYPE, type)
                 .with(WORKING_WIDTH, feet, Units.FT)
                 .with(SPEED, mph, Units.MPH)

@@ -109,9 +109,10 @@ public final class StageRates {
             Source.derived("load over the time of a round; times as typed, none is assumed"),
             "buckrakes and loaders",
             List.of(
-                    WorkedExample.from(Source.published("National Institute of Agricultural Engineering, Press 10"
-                                    + " December 1960: 32 bales of 56 lb a trip by buckrake, 4 man-hours for 1,000"
-                                    + " bales, 6 1/4 tons an hour"))
+                    WorkedExample.from(
+                                    Source.derived("National Institute of Agricultural Engineering, Press 10 December"
+                                            + " 1960: 32 bales a trip by buckrake, 4 man-hours for 1,000; of 56 lb each"
+                                            + " that is 6 1/4 tons an hour"))
                             .with(MACHINE_TYPE, "buckrake")
                             .with(PAYLOAD, 32 * 56, Units.LB)
                             .with(ROUND_TIME, 32 * 4 * 60 / 1000.0)

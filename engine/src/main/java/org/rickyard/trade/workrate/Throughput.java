@@ -60,8 +60,8 @@ public final class Throughput {
             BASIS,
             "field losses are not taken off",
             List.of(
-                    WorkedExample.from(Source.published(
-                                    "Irish Independent 2019: 1.0 t at 30 % dry matter is 1.2 t at" + " 25 %"))
+                    WorkedExample.from(Source.secondHand(
+                                    "Irish Independent 2019: 1.0 t at 30 % dry matter is 1.2 t at 25 %"))
                             .with(YIELD_BASIS, STANDING)
                             .with(YIELD, 1.2)
                             .with(DM_AT_CUTTING, 25)

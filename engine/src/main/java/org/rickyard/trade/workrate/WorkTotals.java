@@ -40,7 +40,8 @@ public final class WorkTotals {
             HOURS_OF_MACHINE,
             new Expr.Total(WORK_RATES, FieldRates.FIELD_HOURS, MACHINE_KEY, MACHINE_KEY, false),
             SUM,
-            "field hours; road, service and repairs come on top",
+            "field hours at the machine's own pace; where a gang holds it up, Machine season has them; road, service and"
+                    + " repairs come on top",
             List.of());
 
     /** {@code machine-area}. */
@@ -58,7 +59,8 @@ public final class WorkTotals {
             HOURS_OF_HOLDING,
             new Expr.Total(WORK_RATES, FieldRates.FIELD_HOURS, HOLDING_KEY, HOLDING_KEY, false),
             SUM,
-            "machine hours, not people's hours; machines that work side by side are added up",
+            "machine hours at each one's own pace, not people's hours; machines that work side by side are added up, those"
+                    + " that cart, push up and roll are not in it",
             List.of());
 
     /** Rows left out of a machine's hours. */
