@@ -127,6 +127,28 @@ class MachineSeasonTest {
     }
 
     @Test
+    void noDayIsLongerThanDayAndNight() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 72))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Mower", "mower", 3, 10, 80))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Days available (d)", "Hours per day"),
+                        row("Just", "grass", "mow", "Mower", 1.25, 10),
+                        row("Over", "grass", "mow", "Mower", 1.2, 10))
+                .run();
+        // 72 ha at 2.4 ha/h are 30 h: 24 h a day for one and a quarter days, 25 h for less.
+        assertThat(worked.number("required-hours-per-day", "Just")).isCloseTo(24, within(1e-9));
+        assertThat(worked.result("required-hours-per-day", "Over").given()).isFalse();
+        assertThat(worked.result("required-hours-per-day", "Over").reason()).contains("more than 24 hours");
+        assertThat(worked.number("machines-required", "Over")).isEqualTo(3);
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    @Test
     void moreDaysThanTheWindowHasAreCautioned() {
         SeasonBook.Worked worked = new SeasonBook()
                 .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 24))
