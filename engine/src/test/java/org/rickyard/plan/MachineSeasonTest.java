@@ -148,6 +148,35 @@ class MachineSeasonTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** 0.1 h more than a year's hours makes each hour of owning a machine too dear: one is told, the other not. */
+    @Test
+    void moreHoursThanAYearHasAreCautioned() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 24))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)",
+                                "Hours per year (h)"),
+                        row("Mower", "mower", 3, 10, 80, 10),
+                        row("Topper", "mower", 3, 10, 80, 9.9))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Days available (d)", "Hours per day"),
+                        row("Cut", "grass", "mow", "Mower", 2, 10),
+                        row("Top", "grass", "mow", "Topper", 2, 10))
+                .run();
+        assertThat(worked.messages())
+                .filteredOn(message -> message.contains("these jobs alone take more hours than its Hours per year"))
+                .hasSize(1)
+                .allMatch(message -> message.contains("Topper"));
+        assertThat(worked.differences()).isEmpty();
+    }
+
     @Test
     void moreDaysThanTheWindowHasAreCautioned() {
         SeasonBook.Worked worked = new SeasonBook()
