@@ -1,13 +1,18 @@
 package org.rickyard.plan;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.rickyard.formula.Numbers;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.Finding;
+import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
+import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
+import org.rickyard.lists.NameKey;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.spraying.SprayWork;
 import org.rickyard.trade.workrate.FieldRates;
@@ -75,6 +80,35 @@ final class HoursOfSprayers {
     private static String efficiency(Hours hours) {
         return "type about " + Math.max(2, Math.round(100 * hours.spraying / hours.byParts))
                 + " % as its Field efficiency";
+    }
+
+    /**
+     * Of several sprayers alike in a job, Season shares the hours among them, and what goes by the tank is of one.
+     *
+     * @param blocks the spray blocks
+     */
+    static void tellOfSeveral(PlanContext plan, List<JobLines.Block> blocks) {
+        ListRows machines = plan.rows(Machines.LIST);
+        ListRows jobs = plan.rows(Jobs.LIST);
+        NameKey names = NameKey.of(machines, Machines.MACHINE);
+        Set<Integer> told = new HashSet<>();
+        for (JobLines.Block block : blocks) {
+            String name = machines.text(Machines.MACHINE, block.machine());
+            for (MachineMention mention :
+                    MachineMention.parse(jobs.text(Jobs.MACHINE, block.firstJob()), names::knows)) {
+                if (mention.count() > 1
+                        && NameKey.key(mention.name()).equals(NameKey.key(name))
+                        && told.add(block.firstJob())) {
+                    plan.findings()
+                            .add(Finding.note(
+                                    jobs.address(Jobs.MACHINE, block.firstJob()).orElse(null),
+                                    "'" + name + "' x " + mention.count()
+                                            + ": Spray hours and the tankfuls are reckoned as"
+                                            + " if one did the whole block; Season shares its hours among them. Give"
+                                            + " each its own row and fields to plan its tanks."));
+                }
+            }
+        }
     }
 
     /** Of each sprayer, over the fields that have hours in both. */
