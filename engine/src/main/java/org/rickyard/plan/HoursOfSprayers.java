@@ -32,6 +32,7 @@ final class HoursOfSprayers {
         private double byParts;
         private double spraying;
         private double area;
+        private double filling;
     }
 
     private HoursOfSprayers() {}
@@ -45,6 +46,17 @@ final class HoursOfSprayers {
         ListRows machines = plan.rows(Machines.LIST);
         hours(plan, lines).forEach((machine, hours) -> {
             String name = machines.text(Machines.MACHINE, machine);
+            if (hours.filling == 0) {
+                plan.findings()
+                        .add(
+                                Finding.note(
+                                        machines.address(Machines.FILL_TIME, machine)
+                                                .or(() -> machines.address(Machines.MACHINE, machine))
+                                                .orElse(null),
+                                        "no time for filling '" + name
+                                                + "' or fetching its water is typed, so Water volumes has the"
+                                                + " same hours at every volume, which are not the same. Expected Fill time (min)."));
+            }
             String both = "the spraying of '" + name + "' takes " + rounded(hours.byParts, 100)
                     + " h on Spray fields, part by part,"
                     + " and " + rounded(hours.onWorkRates, 100)
@@ -117,6 +129,8 @@ final class HoursOfSprayers {
         Values parts = plan.table(SprayWork.FIELDS).of(SprayWork.HOURS);
         Values spraying = plan.table(SprayWork.FIELDS).of(SprayWork.SPRAYING);
         Values areas = plan.table(SprayWork.FIELDS).of(Quantities.AREA);
+        Values filling = plan.table(SprayWork.FIELDS).of(SprayWork.FILLING);
+        Values fetching = plan.table(SprayWork.FIELDS).of(SprayWork.FETCHING);
         Map<Integer, Hours> found = new TreeMap<>();
         int row = 0;
         for (int line = 0; line < lines.size(); line++) {
@@ -129,6 +143,7 @@ final class HoursOfSprayers {
                 hours.byParts += parts.number(row);
                 hours.spraying += spraying.number(row);
                 hours.area += areas.number(row);
+                hours.filling += filling.number(row) + fetching.number(row);
             }
             row++;
         }

@@ -174,6 +174,8 @@ class SprayersReckonedTwiceTest {
         assertThat(worked.number("nozzle-output")).isCloseTo(1.5, within(1e-9));
         assertThat(told(worked, "is not the boom width")).isEmpty();
         // The rows are 3.5 m apart and the sprayer is 4 m wide, so Trees says less, and says why.
+        // It has no fill time, which the boom has.
+        assertThat(told(worked, "no time for filling 'Blast'")).hasSize(1);
         assertThat(worked.number("flow-per-open-nozzle")).isCloseTo(1.5 * 3.5 / 4, within(1e-9));
         assertThat(told(worked, "the sprayer's working width is not the row spacing"))
                 .hasSize(1);
@@ -218,6 +220,7 @@ class SprayersReckonedTwiceTest {
         double byParts = byTurns + 3460 / 3000.0 * 21 / 60;
         assertThat(worked.number("hours")).isCloseTo(byTurns, within(1e-9));
         assertThat(worked.number("spraying-hours")).isCloseTo(byParts, within(1e-9));
+        assertThat(told(worked, "no time for filling")).isEmpty();
         assertThat(told(worked, "the spraying of 'Boom' takes 1.4 h on Spray fields"))
                 .singleElement()
                 .asString()
