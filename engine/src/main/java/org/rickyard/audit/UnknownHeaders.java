@@ -6,6 +6,8 @@ import java.util.regex.Pattern;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.Place;
 
 /** Columns of the client's lists whose headers mean nothing here: a header a little off must not go unnoticed. */
@@ -43,9 +45,24 @@ final class UnknownHeaders {
                     header(place),
                     "not read as columns of " + place.list().name() + ": " + named + more
                             + ". If one of them is meant for this list, name it as About and the blank workbook do, or"
-                            + " say on a sheet Layout (List | Column | Header in this workbook | Unit) which it is."));
+                            + " say on a sheet Layout (List | Column | Header in this workbook | Unit) which it is."
+                            + waterOfJobs(place, headers)));
         }
         return findings;
+    }
+
+    /** Many keep the water volume beside the sprayer, but it belongs to each job. */
+    private static String waterOfJobs(Place place, List<String> headers) {
+        if (place.list() != Machines.LIST) {
+            return "";
+        }
+        return headers.stream()
+                .filter(header -> Jobs.LIST.columnsOf(header).contains(Jobs.WATER_VOLUME))
+                .findFirst()
+                .map(header -> " \"" + header + "\" may be the " + Jobs.WATER_VOLUME.name()
+                        + ", which is a column of Jobs: with a row there for each job of the sprayer, its spray and"
+                        + " tankfuls are worked out too.")
+                .orElse("");
     }
 
     private static CellAddress header(Place place) {

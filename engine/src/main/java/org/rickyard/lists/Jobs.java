@@ -189,6 +189,7 @@ public final class Jobs {
             .unclear(List.of("fit days", "days fit", "suitable days"), WORKABLE_DAYS, DAYS_AVAILABLE)
             .told("rate", DOSE, PRODUCT, WATER_VOLUME)
             .told("rate", DOSE, PRODUCT, DOSE_UNIT)
+            .toldMeasured("rate", WATER_VOLUME, DOSE)
             .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")
             .otherwise(FIELD, "location")
             .otherwise(OPERATION, "task")

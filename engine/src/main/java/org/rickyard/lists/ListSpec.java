@@ -276,4 +276,10 @@ public record ListSpec(
     public String toString() {
         return name;
     }
+
+    /** The columns of this list that a header could mean by its own words; empty if it means none. */
+    public List<ColumnSpec> columnsOf(String header) {
+        Vocabulary.Heading heading = new Vocabulary(this).read(HeaderText.of(header));
+        return heading == null ? List.of() : heading.candidates();
+    }
 }

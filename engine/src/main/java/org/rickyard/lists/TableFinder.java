@@ -27,8 +27,7 @@ final class TableFinder {
     private final ChoiceByContents choices;
     private final List<FoundTable> tables = new ArrayList<>();
     private final List<RowReader> open = new ArrayList<>();
-    private HeaderRow.Match nearest;
-    private int nearestRow;
+    private final NearestHeader nearest;
 
     TableFinder(Grid grid, List<Vocabulary> vocabularies, Set<String> firstWords, List<Finding> findings) {
         this.grid = grid;
@@ -38,6 +37,7 @@ final class TableFinder {
         this.findings = findings;
         this.namedBySheet = named(grid.sheet());
         this.noLists = new NoLists(grid);
+        this.nearest = new NearestHeader(grid, headerRow, vocabularies, namedBySheet);
         this.choices = new ChoiceByContents(grid, headerRow, findings);
     }
 
@@ -84,7 +84,7 @@ final class TableFinder {
         if (onItsSide != null && tables.stream().noneMatch(onItsSide::isIn)) {
             findings.add(before, onItsSide.told(grid, tables));
         }
-        explainNearest();
+        nearest.told(tables, noLists.isOtherSheet()).ifPresent(findings::add);
         tellBeyond(rows);
         return tables;
     }
@@ -118,7 +118,7 @@ final class TableFinder {
         choices.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn());
         HeaderRow.Match best = headerRow.best(headers, range.firstColumn(), range.lastColumn(), named);
         if (best == null) {
-            remember(headers, range.firstRow(), range.firstColumn(), range.lastColumn(), named);
+            nearest.consider(headers, range.firstRow(), range.firstColumn(), range.lastColumn(), named);
             return;
         }
         if (isNoList(best, range.firstRow(), named)) {
@@ -230,7 +230,7 @@ final class TableFinder {
             String[] both = secondRow(vocabularies, headers, row, 0, taken.length - 1);
             matches = both == null ? matches : headerRow.split(both, named);
             if (matches.isEmpty()) {
-                remember(headers, row, 0, taken.length - 1, named);
+                nearest.consider(headers, row, 0, taken.length - 1, named);
                 return false;
             }
             headers = both;
@@ -371,48 +371,6 @@ final class TableFinder {
             }
         }
         return headers;
-    }
-
-    /** Keeps the header row that came nearest to a list, for the case that no such list is found on the sheet. */
-    private void remember(String[] headers, int row, int first, int last, List<Vocabulary> named) {
-        for (Vocabulary vocabulary : vocabularies) {
-            boolean isNamed = named.contains(vocabulary);
-            HeaderRow.Match match = headerRow.match(vocabulary, headers, first, last, isNamed);
-            int worth = match.matched() + (isNamed ? 2 : 0);
-            // On a sheet of the list's own name, what it is known by is enough to miss the rest of it.
-            boolean own = vocabulary.isCalled(grid.sheet()) && vocabulary.isKnownIn(match);
-            boolean near = (worth >= 4 || own)
-                    && match.score() > match.matched()
-                    && !match.missing().isEmpty();
-            if (near && (nearest == null || match.score() > nearest.score())) {
-                nearest = match;
-                nearestRow = row;
-            }
-        }
-    }
-
-    private void explainNearest() {
-        boolean other = nearest != null && noLists.isOtherSheet() && !namedBySheet.contains(nearest.vocabulary());
-        if (nearest == null
-                || other
-                || tables.stream().anyMatch(table -> table.role(nearest.vocabulary().spec) != null)) {
-            return;
-        }
-        ListSpec spec = nearest.vocabulary().spec;
-        int first = nearest.firstColumn();
-        for (int i = 0; i < nearest.headings().length; i++) {
-            if (nearest.headings()[i] != null) {
-                first = nearest.firstColumn() + i;
-                break;
-            }
-        }
-        String message = "This row looks like the header of the list " + spec.name() + ", but it has no column "
-                + String.join(" and no column ", nearest.missing())
-                + ", so nothing of it is read. Add the column, or name it in a sheet Layout (List, Column, Header in"
-                + " this workbook, Unit).";
-        CellAddress cell = new CellAddress(grid.sheet(), nearestRow, first);
-        boolean named = namedBySheet.contains(nearest.vocabulary());
-        findings.add(named ? Finding.stop(cell, message) : Finding.caution(cell, message));
     }
 
     /** The first words of all headers and of all that Layout names. */

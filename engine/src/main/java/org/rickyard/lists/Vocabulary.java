@@ -338,7 +338,10 @@ final class Vocabulary {
         if (fitting.contains(Clamps.FRESH_DENSITY) && saysFresh(header)) {
             return new Heading(List.of(Clamps.FRESH_DENSITY), rest, 2, false, null);
         }
-        if (fitting.isEmpty() && (HeaderUnit.isMoney(header.rest(count)) || isOtherwise(header, count))) {
+        if (fitting.isEmpty()
+                && (HeaderUnit.isMoney(header.rest(count))
+                        || isOtherwise(header, count)
+                        || isGivenPerArea(header.rest(count)))) {
             return null;
         }
         if (fitting.isEmpty()) {
@@ -350,6 +353,11 @@ final class Vocabulary {
         }
         boolean told = fitting.size() == 1 && candidates.size() > 1 && !rest.isEmpty();
         return new Heading(fitting, rest, told ? 2 : 1, false, null);
+    }
+
+    /** "Rate (L/ha)" is no speed, output or charge of a sprayer; "Rate/ha" does not tell what it is a rate of. */
+    private static boolean isGivenPerArea(String rest) {
+        return HeaderUnit.isUnit(rest) && HeaderUnit.isPerArea(rest) && !HeaderUnit.isAreaAlone(rest);
     }
 
     /** "Density (lb/ft3 as fed)" is no density of dry matter. */

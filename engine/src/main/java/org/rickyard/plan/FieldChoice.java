@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -13,11 +15,15 @@ import org.rickyard.lists.NameKey;
 
 /** Which fields a job row means: one field by its name, the fields of a crop or block, or all of its holding. */
 final class FieldChoice {
+    private static final Pattern BETWEEN_NAMES = Pattern.compile("\\s*[,;/&+\\n]\\s*|\\s+and\\s+");
+    private static final Pattern ALL_OF = Pattern.compile("^all (?:the )?(.+?)(?: fields?)?$");
+
     private final ListRows fields;
     private final NameKey names;
     private final List<Finding> findings;
     private final Map<String, List<Integer>> byCrop = new HashMap<>();
     private final Map<String, List<Integer>> byBlock = new HashMap<>();
+    private boolean toldNoFields;
 
     FieldChoice(ListRows fields, List<Finding> findings) {
         this.fields = fields;
@@ -59,6 +65,10 @@ final class FieldChoice {
     }
 
     private List<Integer> find(ListRows jobs, int job, ColumnSpec column, String name) {
+        if (fields.size() == 0) {
+            tellNoFields(jobs.address(column, job).orElse(null));
+            return List.of();
+        }
         String holding = jobs.text(Jobs.HOLDING, job);
         NameKey.Resolution resolution = names.resolve(holding, name);
         if (resolution instanceof NameKey.Found found) {
@@ -71,12 +81,37 @@ final class FieldChoice {
         List<Integer> group = group(name);
         if (group == null) {
             findings.add(Finding.stop(
-                    jobs.address(column, job).orElse(null),
-                    "there is no field, crop or block '" + name + "'" + (holding.isEmpty() ? "" : " on " + holding)
-                            + " in the field list; write a name from that list, or \"all\". The row is left out."));
+                    jobs.address(column, job).orElse(null), unknown(holding, name) + " The row is left out."));
             return List.of();
         }
         return ofHolding(jobs, job, column, group);
+    }
+
+    /** Said once: of every job it would hide what else there is to say. */
+    private void tellNoFields(CellAddress cell) {
+        if (!toldNoFields) {
+            findings.add(Finding.stop(
+                    cell,
+                    "these jobs name fields, but no list of fields was found in this workbook, so none of them is worked"
+                            + " out. It needs at least the headers Field and Area; a sheet whose headers come near to"
+                            + " that is named among the findings."));
+            toldNoFields = true;
+        }
+    }
+
+    private String unknown(String holding, String name) {
+        int several = 0;
+        for (String part : BETWEEN_NAMES.split(name)) {
+            boolean known =
+                    !part.isBlank() && (!(names.resolve(holding, part) instanceof NameKey.None) || group(part) != null);
+            if (!known) {
+                return "there is no field, crop or block '" + name + "'" + (holding.isEmpty() ? "" : " on " + holding)
+                        + " in the field list; write a name from that list, or \"all\".";
+            }
+            several++;
+        }
+        return "'" + name + "' names " + several + " at once; write a row for each, or give the fields one"
+                + " Block in the field list and name that.";
     }
 
     private List<Integer> ofHolding(ListRows jobs, int job, ColumnSpec column, List<Integer> group) {
@@ -104,6 +139,16 @@ final class FieldChoice {
 
     private List<Integer> group(String name) {
         String plain = NameKey.key(name);
+        List<Integer> known = known(plain);
+        if (known != null) {
+            return known;
+        }
+        // "All grass" is the crop, "all Home block fields" the block.
+        String bare = ALL_OF.matcher(plain).replaceFirst("$1");
+        return bare.equals(plain) ? null : known(bare);
+    }
+
+    private List<Integer> known(String plain) {
         if (plain.equals("all") || plain.equals("all fields")) {
             List<Integer> all = new ArrayList<>();
             for (int field = 0; field < fields.size(); field++) {

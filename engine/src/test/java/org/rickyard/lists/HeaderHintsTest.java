@@ -48,6 +48,28 @@ class HeaderHintsTest {
     }
 
     @Test
+    void aRatePerAreaIsNoSpeedOutputOrChargeOfAMachine() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Width (m)", "Speed (km/h)", "Rate (l/ha)")
+                .row("Sprayer", "sprayer", 12, 8, 200));
+        assertThat(said(found)).isEmpty();
+        assertThat(found.rows(Machines.LIST).state(Machines.OUTPUT, 0)).isEqualTo(ListRows.State.NO_COLUMN);
+        assertThat(found.places().get(0).unrecognised()).containsExactly("Rate (l/ha)");
+    }
+
+    @Test
+    void aMeasuredRateBesideADoseIsTheWaterVolume() {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Job", "Field", "Machine", "Rate l/ha", "Product", "Dose")
+                .row("T1", "A", "Sprayer", 200, "Herbicide", 2));
+        assertThat(found.rows(Jobs.LIST).number(Jobs.WATER_VOLUME, 0)).isEqualTo(200);
+        assertThat(found.rows(Jobs.LIST).number(Jobs.DOSE, 0)).isEqualTo(2);
+        assertThat(said(found))
+                .contains("NOTE Jobs!D1 \"Rate l/ha\" is read as the Water volume of Jobs, since \"Dose\" stands beside"
+                        + " it. If it is something else, rename it.");
+    }
+
+    @Test
     void oneRoadSpeedHoldsForBothWays() {
         FoundLists found = find(new SheetOf("Machines")
                 .row("Machine", "Type", "Road speed (mph)")

@@ -3,8 +3,10 @@ package org.rickyard.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.rickyard.testing.SeasonBook.row;
 
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.rickyard.lists.Finding;
 import org.rickyard.testing.SeasonBook;
 
 /** Jobs that name a block, or nothing, in place of a field. Figures: derived arithmetic. */
@@ -49,6 +51,60 @@ class JobsOfBlocksTest {
                     .isEqualTo("there is no field, crop or block 'West' in the field list; write a name from that"
                             + " list, or \"all\". The row is left out.");
         });
+    }
+
+    @Test
+    void severalFieldsInOneCellAreToldApart() {
+        for (String both : List.of("A, B", "A and North", "A + barley", "a; B")) {
+            SeasonBook.Worked worked = farm(
+                    row("Holding", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                    row("Elm", both, "spray", "Sprayer", 200));
+            assertThat(worked.findings())
+                    .extracting(Finding::message)
+                    .contains(
+                            "'" + both + "' names 2 at once; write a row for each, or give the fields one Block in the"
+                                    + " field list and name that. The row is left out.");
+        }
+        SeasonBook.Worked worked = farm(
+                row("Holding", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                row("Elm", "A, Z", "spray", "Sprayer", 200));
+        assertThat(worked.findings())
+                .extracting(Finding::message)
+                .contains("there is no field, crop or block 'A, Z' on Elm in the field list; write a name from that"
+                        + " list, or \"all\". The row is left out.");
+    }
+
+    @Test
+    void allOfACropIsTheCropAndAllOfABlockTheBlock() {
+        SeasonBook.Worked worked = farm(
+                row("Job", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                row("T1", "all wheat", "spray", "Sprayer", 100),
+                row("T2", "All the South fields", "spray", "Sprayer", 100));
+        assertThat(worked.number("total-spray-mix", "T1", "Elm")).isEqualTo(1500);
+        assertThat(worked.number("total-spray-mix", "T1", "Oak")).isEqualTo(700);
+        assertThat(worked.number("total-spray-mix", "T2")).isEqualTo(800);
+    }
+
+    @Test
+    void jobsWithoutAListOfFieldsAreToldOnce() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field / parcel of the farm", "Hectares", "Crop"), row("A", 4, "wheat"))
+                .sheet("Machines", row("Machine", "Type", "Working width (m)"), row("Sprayer", "sprayer", 24))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Water volume (L/ha)"),
+                        row("A", "spray", "Sprayer", 200),
+                        row("B", "spray", "Sprayer", 200))
+                .run();
+        assertThat(worked.findings())
+                .extracting(Finding::message)
+                .filteredOn(message -> message.contains("no list of fields") || message.contains("there is no field"))
+                .containsExactly("these jobs name fields, but no list of fields was found in this workbook, so none of"
+                        + " them is worked out. It needs at least the headers Field and Area; a sheet whose headers"
+                        + " come near to that is named among the findings.");
+        assertThat(worked.findings()).extracting(Finding::message).anySatisfy(message -> assertThat(message)
+                .contains("has no column Field")
+                .contains("Not known of its headers: \"Field / parcel of the farm\"."));
     }
 
     @Test

@@ -86,6 +86,7 @@ final class AboutSheet {
                 ", ",
                 place.columns().stream()
                         .map(column -> column.column().name()
+                                + (column.asked() ? " (asked: see Checks)" : "")
                                 + column.unit()
                                         .filter(unit -> !unit.symbol().isEmpty())
                                         .map(unit -> " (" + unit + (column.assumed() ? ", unit assumed)" : ")"))
