@@ -53,6 +53,10 @@ final class SeasonTables {
                     "the window ends before it starts: the latest day is before the earliest. Mend one of the two."),
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.above(Expr.value(Quantities.DAYS_THERE_ARE), Expr.value(SeasonFit.WINDOW)),
+                    "more days are typed for the job than lie between its earliest and latest day: mend one of them."),
+            new CautionRule(
+                    Severity.CAUTION,
                     Condition.above(Expr.value(SeasonFit.NEEDED), Expr.value(SeasonFit.AVAILABLE)),
                     "the job does not fit its days. What would make it fit stands in this row: a wider or faster machine,"
                             + " longer days, or more machines, own or hired."),

@@ -114,6 +114,46 @@ class MachineSeasonTest {
         assertThat(season.of(SeasonFit.REQUIRED_SPEED).number(0)).isCloseTo(20, within(1e-9));
     }
 
+    @Test
+    void aWindowTurnedRoundMakesNoSeasonOfLessThanNoDays() {
+        SeasonBook.Worked worked = twoJobsOneTractor(-2);
+        ResultTable seasons = worked.plan().table("machine-season");
+        assertThat(seasons.rows()).isPositive();
+        for (int row = 0; row < seasons.rows(); row++) {
+            assertThat(seasons.of(MachineSeason.DAYS).has(row)).isFalse();
+            assertThat(seasons.of(MachineSeason.SHARE).has(row)).isFalse();
+        }
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    @Test
+    void moreDaysThanTheWindowHasAreCautioned() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 24))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Mower", "mower", 3, 10, 80))
+                .sheet(
+                        "Jobs",
+                        row(
+                                "Job",
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Earliest",
+                                "Latest",
+                                "Days available (d)",
+                                "Hours per day"),
+                        row("Many", "grass", "mow", "Mower", TENTH, TENTH.plusDays(3), 4.5, 10),
+                        row("All", "grass", "mow", "Mower", TENTH, TENTH.plusDays(3), 4, 10))
+                .run();
+        assertThat(worked.messages())
+                .filteredOn(message -> message.contains("more days are typed for the job than lie between"))
+                .hasSize(1)
+                .allMatch(message -> message.contains("Many"));
+    }
+
     private static List<String> chart(SeasonBook.Worked worked, String machine) {
         ResultTable chart = worked.plan().table("time-chart");
         List<String> cells = new ArrayList<>();

@@ -199,7 +199,7 @@ public final class SeasonFit {
                             .gives(5, Units.D, 6),
                     WorkedExample.from(Source.commonPractice("days that are counted stand"))
                             .with(DAYS_THERE_ARE, 12.6)
-                            .with(WINDOW, 10)
+                            .with(WINDOW, 18)
                             .with(WORKABLE_DAYS, 50)
                             .gives(12.6, Units.D, 6)));
 
