@@ -180,14 +180,18 @@ public final class Causes {
         found.removeIf(cause -> !said.contains(cause) && cause.cell().isEmpty());
     }
 
+    /** The cell to look at first: one that holds something unusable, or else the first of those that are asked about. */
     private static Optional<CellAddress> cellOf(ResultTable table, Requirement requirement, int row) {
+        Optional<CellAddress> first = Optional.empty();
         for (Symbol symbol : requirement.reads) {
             LinkCells links = table.links(symbol);
-            if (links != null && links.address(row).isPresent()) {
-                return links.address(row);
+            Optional<CellAddress> cell = links == null ? Optional.empty() : links.address(row);
+            if (cell.isPresent() && table.of(symbol).state(row) == Values.State.UNUSABLE) {
+                return cell;
             }
+            first = first.or(() -> cell);
         }
-        return Optional.empty();
+        return first;
     }
 
     private void total(ResultTable table, Expr.Total e, int row) {
