@@ -241,6 +241,33 @@ class SilageEdgesTest {
         }
     }
 
+    /** Shoulders of 45 degrees on 1 m meet at 0.5 m: a crown of 0.6 m has neither a section nor a width to cover. */
+    @Test
+    void shouldersThatMeetLeaveNothingToCover() throws IOException {
+        Object[] header = {
+            "Clamp",
+            "Kind",
+            "Length (m)",
+            "Floor width (m)",
+            "Wall height (m)",
+            "DM target (%)",
+            "Crown (m)",
+            "Crown shape"
+        };
+        try (SilageBook book = new SilageBook(folder)
+                .list(
+                        "Clamps",
+                        header,
+                        row("Met", "walled", 30, 1, 3, 28, 0.6, "straight shouldered"),
+                        row("Just", "walled", 30, 1, 3, 28, 0.5, "straight shouldered"))
+                .run()) {
+            assertThat(book.has("clamps", ClampSurface.SURFACE, 0)).isFalse();
+            assertThat(book.has("clamp-covering", Covering.SHEET, 0)).isFalse();
+            assertThat(book.number("clamps", ClampSurface.SURFACE, 1)).isCloseTo(30 * Math.sqrt(2), within(1e-9));
+            assertThat(book.disagreements()).isEmpty();
+        }
+    }
+
     @Test
     void lucerneIsNoGrass() throws IOException {
         Object[][] fields = {row("L", "Lucerne", 5, 20, "as carted fresh", 20, 30, "L"), grass("G", 5, 20, 30, "G")};
