@@ -2,6 +2,8 @@ package org.rickyard.audit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
@@ -165,8 +167,14 @@ public record BalanceCheck(String what, List<Part> one, List<Part> other) {
 
     /** Rows withheld on either route. */
     public int withheld() {
-        return one.stream().mapToInt(Part::withheld).sum()
-                + other.stream().mapToInt(Part::withheld).sum();
+        return columns().mapToInt(Part::withheld).sum();
+    }
+
+    /** What is added on either route, each column once: its rows are withheld once, in however many parts it stands. */
+    private Stream<Part> columns() {
+        return Stream.concat(one.stream(), other.stream())
+                .map(part -> whole(part.table, part.symbol))
+                .distinct();
     }
 
     /** The first route's total, live. */
@@ -181,10 +189,7 @@ public record BalanceCheck(String what, List<Part> one, List<Part> other) {
 
     /** Rows withheld, live. */
     public String withheldFormula(SheetPlaces places) {
-        List<String> parts = new ArrayList<>();
-        one.forEach(part -> parts.add(part.withheldFormula(places)));
-        other.forEach(part -> parts.add(part.withheldFormula(places)));
-        return String.join("+", parts);
+        return columns().map(part -> part.withheldFormula(places)).collect(Collectors.joining("+"));
     }
 
     private static String sum(List<Part> parts, SheetPlaces places) {

@@ -19,6 +19,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.TableColumn;
+import org.rickyard.quantity.Unit;
 import org.rickyard.trade.cost.Prices;
 
 /**
@@ -179,14 +180,18 @@ public final class Causes {
         found.removeIf(cause -> !said.contains(cause) && cause.cell().isEmpty());
     }
 
+    /** The cell to look at first: one that holds something unusable, or else the first of those that are asked about. */
     private static Optional<CellAddress> cellOf(ResultTable table, Requirement requirement, int row) {
+        Optional<CellAddress> first = Optional.empty();
         for (Symbol symbol : requirement.reads) {
             LinkCells links = table.links(symbol);
-            if (links != null && links.address(row).isPresent()) {
-                return links.address(row);
+            Optional<CellAddress> cell = links == null ? Optional.empty() : links.address(row);
+            if (cell.isPresent() && table.of(symbol).state(row) == Values.State.UNUSABLE) {
+                return cell;
             }
+            first = first.or(() -> cell);
         }
-        return Optional.empty();
+        return first;
     }
 
     private void total(ResultTable table, Expr.Total e, int row) {
@@ -229,6 +234,11 @@ public final class Causes {
         }
     }
 
+    /** A unit behind its number; a plain number has none. */
+    private static String after(Unit unit) {
+        return unit.symbol().isEmpty() ? "" : " " + unit;
+    }
+
     private static Cause typed(ResultTable table, Symbol symbol, int row) {
         LinkCells links = table.links(symbol);
         String name = symbol.name();
@@ -249,8 +259,8 @@ public final class Causes {
                     case IMPOSSIBLE, GIVEN, READ_FROM_TEXT ->
                         name + " impossible: "
                                 + Numbers.readable(links.typedNumber(row))
-                                + links.unit(row).map(unit -> " " + unit).orElse("") + ", possible is "
-                                + symbol.possible().words() + " " + symbol.unit();
+                                + links.unit(row).map(Causes::after).orElse("") + ", possible is "
+                                + symbol.possible().words() + after(symbol.unit());
                 };
         ListRows.State state = links.state(row);
         return new Cause(what.strip(), cell, state == ListRows.State.NO_COLUMN || state == ListRows.State.BLANK);

@@ -53,6 +53,10 @@ public final class DefaultsUsed {
         if (expr instanceof Expr.Choice choice) {
             return either(table, choice, DefaultsUsed::isDefault);
         }
+        if (expr instanceof Expr.Only only) {
+            // A bound that a value is held against stands in for nothing.
+            return isDefault(table, only.then());
+        }
         boolean known =
                 !Inputs.constantsOf(expr).isEmpty() || !Inputs.tablesOf(expr).isEmpty();
         return known ? row -> true : null;

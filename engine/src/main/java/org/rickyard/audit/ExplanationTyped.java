@@ -94,8 +94,9 @@ final class ExplanationTyped {
             case IMPOSSIBLE ->
                 missing(name, cell)
                         .note("it cannot be used: possible is "
-                                + column.symbol().possible().words() + " "
-                                + column.symbol().unit());
+                                + (column.symbol().possible().words() + " "
+                                                + column.symbol().unit().symbol())
+                                        .strip());
             case NOT_READABLE -> missing(name, cell).note("it cannot be read: '" + text + "'");
             case ERROR -> missing(name, cell).note("it holds an error: " + text);
             case UNCOMPUTED ->

@@ -50,8 +50,8 @@ final class ExplanationUses {
     void results(Reader reader) {
         for (ResultTable table : plan.tables()) {
             for (int row = 0; row < table.rows(); row++) {
-                for (Calculated column : Results.resultColumns(table)) {
-                    if (rows(table, column.symbol()).get(row)) {
+                for (TableColumn column : Results.answers(table)) {
+                    if (rows(table, column.symbol()).get(row) && Results.isTold(table, column, row)) {
                         reader.take(table, column.symbol(), row);
                     }
                 }

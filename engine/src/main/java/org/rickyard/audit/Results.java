@@ -93,7 +93,7 @@ public final class Results {
     }
 
     /** Whether a row tells an answer; only what is told aside may be left out without a word. */
-    private static boolean isTold(ResultTable table, TableColumn column, int row) {
+    static boolean isTold(ResultTable table, TableColumn column, int row) {
         Values values = table.of(column.symbol());
         return !isAside(column)
                 || values.has(row) && !(values.words() && values.word(row).isEmpty());

@@ -44,11 +44,13 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             if (named != null) {
                 return known(named);
             }
-            if (saysShare(header) && !isDryMatterShare(column.symbol())) {
-                return column.measuredBy(Units.PERCENT)
-                        ? known(Units.PERCENT)
-                        : asked("A share does not measure " + column.symbol().name() + ": write for example "
-                                + example(column) + ".");
+            if (saysShare(header)) {
+                return isDryMatterShare(column.symbol())
+                        ? known(column.symbol().unit())
+                        : column.measuredBy(Units.PERCENT)
+                                ? known(Units.PERCENT)
+                                : asked("A share does not measure "
+                                        + column.symbol().name() + ": write for example " + example(column) + ".");
             }
             return isNoUnitOf(column, UnitText.read(header, customary))
                     ? new ColumnUnit(column.symbol().unit(), true, null)

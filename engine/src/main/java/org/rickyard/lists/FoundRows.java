@@ -97,7 +97,9 @@ final class FoundRows implements ListRows {
 
         @Override
         public double number(int row) {
-            if (state[row] == State.READ_FROM_TEXT.ordinal()) {
+            // What was read out of text may be impossible, and is told as it was read.
+            if (state[row] == State.READ_FROM_TEXT.ordinal()
+                    || state[row] == State.IMPOSSIBLE.ordinal() && read.containsKey(row)) {
                 return read.getOrDefault(row, 0.0);
             }
             Binding binding = binding(row);

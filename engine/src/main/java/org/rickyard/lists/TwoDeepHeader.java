@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * A header two rows deep: "Area" over "(ac)", "Working" over "width (m)", or a heading over several columns ("First
@@ -67,7 +68,35 @@ final class TwoDeepHeader {
                 better |= !both[column].equals(above[column]) && isKnown(both[column]);
             }
         }
+        keepStrangers(above, both, first, names.length);
         return better ? both : null;
+    }
+
+    /** "km/h" under a word that means nothing measures that word, where another column is the speed already. */
+    private void keepStrangers(String[] above, String[] both, int first, int end) {
+        for (int column = first; column < end; column++) {
+            boolean unitAlone = above[column] != null
+                    && both[column] != null
+                    && !both[column].contains(above[column])
+                    && HeaderUnit.isUnit(both[column]);
+            if (unitAlone && isKnownBeside(both, first, end, column)) {
+                both[column] = above[column];
+            }
+        }
+    }
+
+    private boolean isKnownBeside(String[] headers, int first, int end, int column) {
+        HeaderText text = HeaderText.of(headers[column]);
+        return vocabularies.stream().anyMatch(vocabulary -> {
+            Vocabulary.Heading meant = vocabulary.read(text);
+            return meant != null
+                    && meant.isCertain()
+                    && IntStream.range(first, end)
+                            .filter(other -> other != column && headers[other] != null)
+                            .mapToObj(other -> vocabulary.read(HeaderText.of(headers[other])))
+                            .anyMatch(beside ->
+                                    beside != null && beside.isCertain() && beside.column() == meant.column());
+        });
     }
 
     /** A heading over several years is the heading of each: "Crops" over "2025" and "2026". */

@@ -65,7 +65,8 @@ final class ClampEffluentTables {
                                     value(Quantities.DISTANCE_TO_WATERCOURSE),
                                     Relation.LESS,
                                     constant(EffluentTank.NEW_YARD_IRELAND)))),
-                    "Ireland asks 50 m from water of new yards, 10 m of extensions (S128, press): ask the Department."),
+                    "Ireland asks 50 m from water of new yards, 10 m of extensions, and 60 m from a supply source (S128, press):"
+                            + " ask the Department."),
             new CautionRule(
                     Severity.CAUTION,
                     new Condition.Blank(Quantities.DISTANCE_TO_WATERCOURSE),
@@ -84,9 +85,10 @@ final class ClampEffluentTables {
                             + " (Wales, law; England, guidance and press). Ask the regulator."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(value(Quantities.YEAR_BUILT), Relation.LESS, number(1991)),
-                    "built before 1991: an exemption may hold in England and Wales until it is enlarged; in Scotland it"
-                            + " ended on 1.1.2022. Ask the regulator."));
+                    Condition.compare(value(Quantities.YEAR_BUILT), Relation.AT_MOST, number(1991)),
+                    "built in 1991 or before: if before March 1991 (or under a contract of before March and finished"
+                            + " before September), an exemption may hold in England and Wales until it is enlarged; in"
+                            + " Scotland it ended on 1.1.2022. Ask the regulator."));
 
     /** One row per clamp. */
     static final TableSpec EFFLUENT = new TableSpec(

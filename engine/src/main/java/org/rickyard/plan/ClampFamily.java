@@ -50,7 +50,10 @@ final class ClampFamily {
         plan.add(ClampTables.CLAMPS, ClampJoin.rows(clamps, every).with(ClampTables.CROPS, crop.crops()), NO_CLAMPS);
         ClampSlips.tell(plan);
         plan.add(ClampHeightTables.HEIGHTS, ClampJoin.rows(clamps, every), NO_CLAMPS);
-        plan.add(ClampPackingTables.DENSITY, ClampJoin.rows(clamps, every), NO_CLAMPS);
+        plan.add(
+                ClampPackingTables.DENSITY,
+                ClampJoin.rows(clamps, every).with(ClampTables.CROPS, crop.crops()),
+                NO_CLAMPS);
         RowSources filled = rollers.filled(plan);
         plan.add(
                 ClampPackingTables.ROLLING,

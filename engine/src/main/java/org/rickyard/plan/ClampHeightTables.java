@@ -51,6 +51,19 @@ final class ClampHeightTables {
                     "on the day of filling the silage stands above the wall: check the wall's loading notice."),
             new CautionRule(
                     Severity.STOP,
+                    Condition.all(List.of(
+                            WALLED,
+                            more(
+                                    FilledByCrop.FILLED_TO,
+                                    constant(ClampHeights.TIMES_WALL).times(Quantities.WALL_HEIGHT)))),
+                    "the crop listed would fill it above twice its wall height: put part of it elsewhere."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.above(value(ClampContents.FILL), number(1)),
+                    "the crop listed is more than it holds at the height reckoned with: on the day it stands higher than"
+                            + " the heights given here."),
+            new CautionRule(
+                    Severity.STOP,
                     more(Quantities.SETTLED_HEIGHT, value(Quantities.FILLED_HEIGHT)),
                     "the settled height typed is above the filled height typed: silage only sinks. Check both."),
             new CautionRule(
@@ -127,6 +140,7 @@ final class ClampHeightTables {
         FilledByCrop.STEPS_TAKEN.forEach(step -> columns.add(new TableColumn.Calculated(step, false)));
         columns.add(new TableColumn.Calculated(FilledByCrop.LEFT_OVER, false));
         columns.add(new TableColumn.Calculated(FilledByCrop.HEIGHT_WHEN_FILLED, true));
+        columns.add(ClampJoin.from(ClampContents.FILL));
         return columns;
     }
 

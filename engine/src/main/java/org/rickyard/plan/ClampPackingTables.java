@@ -34,6 +34,12 @@ final class ClampPackingTables {
     private static final List<CautionRule> DENSITY_RULES = List.of(
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.is(ClampTables.CROPS, CropRows.OTHER_CROP),
+                    "chop length and the pH found on farms are printed for grass, and this clamp takes another crop: ask"
+                            + " for its own. Of lucerne R. Muck as reported wants a pH below 4.40 at 25 % dry matter,"
+                            + " 5.00 at 35 %."),
+            new CautionRule(
+                    Severity.CAUTION,
                     Condition.compare(value(Packing.PORES), Relation.AT_LEAST, constant(Packing.MOST_PORES)),
                     "porosity 40 % or more: air gets in, heating and loss follow; pack denser or feed out faster."),
             new CautionRule(
@@ -49,9 +55,11 @@ final class ClampPackingTables {
             "one row per clamp",
             Sentences.appended(
                     ClampJoin.columns(
+                            new TableColumn.Word(ClampTables.CROPS, List.of()),
                             ClampJoin.from(ClampContents.CLAMP_DM),
                             ClampJoin.from(ClampContents.DENSITY),
                             ClampJoin.from(ClampContents.DENSITY_DM),
+                            new TableColumn.Calculated(Packing.SPACE_TAKEN_UP, false),
                             new TableColumn.Calculated(Packing.POROSITY, true),
                             new TableColumn.Calculated(Packing.DENSITY_RANGE, true),
                             new TableColumn.Calculated(Packing.DENSITY_ABOVE_TARGET, true),

@@ -141,6 +141,13 @@ final class ClampTables {
             new CautionRule(Severity.CAUTION, crownIsAbove(WALL), ABOVE_THE_WALL),
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
+                            Condition.above(Expr.value(Quantities.BATTER), Expr.number(1)))),
+                    "a wall that leans out by more than it rises. Here a batter is metres out for each metre up; of walls"
+                            + " \"1 in 10\" is often said for 1 out in 10 up, which is a batter of 0.1."),
+            new CautionRule(
+                    Severity.CAUTION,
                     Condition.above(Expr.value(ClampContents.FILL), Expr.number(1)),
                     "more crop is allotted than the clamp holds."),
             new CautionRule(
@@ -155,6 +162,17 @@ final class ClampTables {
                             Expr.constant(Packing.DISAGREEMENT).times(Quantities.DRY_MATTER_DENSITY)),
                     "the fresh and the dry matter density typed do not belong together at this dry matter (more than"
                             + " 2 % apart); the fresh one is used. Check both."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.above(
+                            Expr.call(
+                                    Function.ABS,
+                                    Expr.value(Quantities.DM_TARGET)
+                                            .times(ClampContents.CROP_IN)
+                                            .minus(ClampContents.CROP_IN_DM)),
+                            Expr.constant(Packing.DRY_MATTER_OFF).times(ClampContents.CROP_IN)),
+                    "the dry matter typed for the clamp is not that of the crop listed for it (its dry matter over its"
+                            + " fresh mass): density, settling and effluent go by the one typed. Check both."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.all(List.of(

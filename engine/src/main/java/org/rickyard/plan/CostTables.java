@@ -191,6 +191,8 @@ final class CostTables {
                 new TableColumn.Calculated(JobCost.COST_OF_HOUR, true),
                 TableColumn.Calculated.aside(OwnershipCost.FACTOR),
                 TableColumn.Calculated.aside(OwnershipCost.CAPITAL_RECOVERY),
+                Names.optional(Quantities.AGE, Candidate.typed(Role.MACHINE, Machines.AGE)),
+                new TableColumn.Calculated(RemainingValue.AGE_WHEN_IT_GOES, false),
                 TableColumn.Calculated.aside(RemainingValue.REMAINING));
         return new TableSpec(
                 JobCost.MACHINE_COSTS,

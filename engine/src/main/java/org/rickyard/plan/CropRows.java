@@ -190,8 +190,20 @@ final class CropRows {
     /** The word for a crop that the density table of grass is not for. */
     static final String OTHER_CROP = "not grass";
 
-    private static final List<String> NOT_GRASS =
-            List.of("maize", "corn", "whole", "wheat", "barley", "oat", "triticale", "pea", "bean", "beet", "sorghum");
+    private static final List<String> NOT_GRASS = List.of(
+            "maize",
+            "corn",
+            "whole",
+            "wheat",
+            "barley",
+            "oat",
+            "triticale",
+            "pea",
+            "bean",
+            "beet",
+            "sorghum",
+            "lucerne",
+            "alfalfa");
 
     /** The rows that name no clamp at all, by their place. */
     int[] withoutClamp() {

@@ -149,7 +149,8 @@ final class FeedTables {
             new CautionRule(
                     Severity.CAUTION,
                     Condition.below(value(FeedOut.ADVANCE), constant(FeedOut.SLOWEST)),
-                    "the face moves less than 10 cm a day, the least anyone prints."),
+                    "the face moves less than 10 cm (4 in) a day, the least printed where it is warm; 3 in (7.6 cm) where it is"
+                            + " cool."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.compare(value(Quantities.FLOOR_WIDTH), Relation.LESS, constant(FeedOut.LEAST_WIDTH)),

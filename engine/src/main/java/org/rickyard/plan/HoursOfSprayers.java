@@ -1,13 +1,18 @@
 package org.rickyard.plan;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.rickyard.formula.Numbers;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.Finding;
+import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
+import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
+import org.rickyard.lists.NameKey;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.spraying.SprayWork;
 import org.rickyard.trade.workrate.FieldRates;
@@ -27,6 +32,7 @@ final class HoursOfSprayers {
         private double byParts;
         private double spraying;
         private double area;
+        private double filling;
     }
 
     private HoursOfSprayers() {}
@@ -40,6 +46,17 @@ final class HoursOfSprayers {
         ListRows machines = plan.rows(Machines.LIST);
         hours(plan, lines).forEach((machine, hours) -> {
             String name = machines.text(Machines.MACHINE, machine);
+            if (hours.filling == 0) {
+                plan.findings()
+                        .add(
+                                Finding.note(
+                                        machines.address(Machines.FILL_TIME, machine)
+                                                .or(() -> machines.address(Machines.MACHINE, machine))
+                                                .orElse(null),
+                                        "no time for filling '" + name
+                                                + "' or fetching its water is typed, so Water volumes has the"
+                                                + " same hours at every volume, which are not the same. Expected Fill time (min)."));
+            }
             String both = "the spraying of '" + name + "' takes " + rounded(hours.byParts, 100)
                     + " h on Spray fields, part by part,"
                     + " and " + rounded(hours.onWorkRates, 100)
@@ -77,12 +94,43 @@ final class HoursOfSprayers {
                 + " % as its Field efficiency";
     }
 
+    /**
+     * Of several sprayers alike in a job, Season shares the hours among them, and what goes by the tank is of one.
+     *
+     * @param blocks the spray blocks
+     */
+    static void tellOfSeveral(PlanContext plan, List<JobLines.Block> blocks) {
+        ListRows machines = plan.rows(Machines.LIST);
+        ListRows jobs = plan.rows(Jobs.LIST);
+        NameKey names = NameKey.of(machines, Machines.MACHINE);
+        Set<Integer> told = new HashSet<>();
+        for (JobLines.Block block : blocks) {
+            String name = machines.text(Machines.MACHINE, block.machine());
+            for (MachineMention mention :
+                    MachineMention.parse(jobs.text(Jobs.MACHINE, block.firstJob()), names::knows)) {
+                if (mention.count() > 1
+                        && NameKey.key(mention.name()).equals(NameKey.key(name))
+                        && told.add(block.firstJob())) {
+                    plan.findings()
+                            .add(Finding.note(
+                                    jobs.address(Jobs.MACHINE, block.firstJob()).orElse(null),
+                                    "'" + name + "' x " + mention.count()
+                                            + ": Spray hours and the tankfuls are reckoned as"
+                                            + " if one did the whole block; Season shares its hours among them. Give"
+                                            + " each its own row and fields to plan its tanks."));
+                }
+            }
+        }
+    }
+
     /** Of each sprayer, over the fields that have hours in both. */
     private static Map<Integer, Hours> hours(PlanContext plan, List<JobLines.Line> lines) {
         Values rates = plan.table(WorkTotals.WORK_RATES).of(FieldRates.FIELD_HOURS);
         Values parts = plan.table(SprayWork.FIELDS).of(SprayWork.HOURS);
         Values spraying = plan.table(SprayWork.FIELDS).of(SprayWork.SPRAYING);
         Values areas = plan.table(SprayWork.FIELDS).of(Quantities.AREA);
+        Values filling = plan.table(SprayWork.FIELDS).of(SprayWork.FILLING);
+        Values fetching = plan.table(SprayWork.FIELDS).of(SprayWork.FETCHING);
         Map<Integer, Hours> found = new TreeMap<>();
         int row = 0;
         for (int line = 0; line < lines.size(); line++) {
@@ -95,6 +143,7 @@ final class HoursOfSprayers {
                 hours.byParts += parts.number(row);
                 hours.spraying += spraying.number(row);
                 hours.area += areas.number(row);
+                hours.filling += filling.number(row) + fetching.number(row);
             }
             row++;
         }

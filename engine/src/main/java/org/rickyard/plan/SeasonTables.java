@@ -53,6 +53,10 @@ final class SeasonTables {
                     "the window ends before it starts: the latest day is before the earliest. Mend one of the two."),
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.above(Expr.value(Quantities.DAYS_THERE_ARE), Expr.value(SeasonFit.WINDOW)),
+                    "more days are typed for the job than lie between its earliest and latest day: mend one of them."),
+            new CautionRule(
+                    Severity.CAUTION,
                     Condition.above(Expr.value(SeasonFit.NEEDED), Expr.value(SeasonFit.AVAILABLE)),
                     "the job does not fit its days. What would make it fit stands in this row: a wider or faster machine,"
                             + " longer days, or more machines, own or hired."),
@@ -222,11 +226,17 @@ final class SeasonTables {
         return new TableColumn.Joined(symbol, new Expr.Total(table, symbol, Keys.TASK_KEY, Keys.TASK_KEY, true));
     }
 
-    private static final List<CautionRule> MACHINE_RULES = List.of(new CautionRule(
-            Severity.CAUTION,
-            Condition.compare(Expr.value(MachineSeason.SHARE), Relation.MORE, Expr.number(1)),
-            "it is wanted for more days than its season has: take longer days, a second machine or tractor, or a"
-                    + " contractor for part of the work."));
+    private static final List<CautionRule> MACHINE_RULES = List.of(
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.above(Expr.value(MachineSeason.SHARE), Expr.number(1)),
+                    "it is wanted for more days than its season has: take longer days, a second machine or tractor, or a"
+                            + " contractor for part of the work."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.above(Expr.value(MachineSeason.HOURS), Expr.value(Quantities.HOURS_PER_YEAR)),
+                    "these jobs alone take more hours than its Hours per year: an hour of it is reckoned too dear where"
+                            + " owning it is spread over those. Mend Hours per year."));
 
     /** One row per machine and tractor that the plan books. */
     static final TableSpec MACHINE_SEASON = new TableSpec(
@@ -247,7 +257,9 @@ final class SeasonTables {
                             new TableColumn.Calculated(MachineSeason.DAYS_BOOKED, true),
                             TableColumn.Calculated.aside(MachineSeason.DAYS_OF_SEASON),
                             new TableColumn.Calculated(MachineSeason.SHARE_BOOKED, true),
-                            new TableColumn.Joined(MachineSeason.LEFT_OUT, MachineSeason.BOOKINGS_LEFT_OUT)),
+                            new TableColumn.Joined(MachineSeason.LEFT_OUT, MachineSeason.BOOKINGS_LEFT_OUT),
+                            Names.optional(
+                                    Quantities.HOURS_PER_YEAR, Candidate.typed(Role.MACHINE, Machines.HOURS_PER_YEAR))),
                     MACHINE_RULES),
             List.of(),
             List.of("Field hours of the jobs planned; road, service and repairs come on top. Of several machines alike"

@@ -42,6 +42,7 @@ final class SprayFamily {
         family.hours();
         SprayerTests.tell(plan, family.blocks);
         HoursOfSprayers.tell(plan, jobLines.lines());
+        HoursOfSprayers.tellOfSeveral(plan, family.blocks);
         SprayAsideFamily.build(plan);
     }
 

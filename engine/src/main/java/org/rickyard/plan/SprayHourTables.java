@@ -111,6 +111,20 @@ final class SprayHourTables {
             WINDOW_RULES);
 
     private static final List<CautionRule> WEATHER_RULES = List.of(
+            SprayRules.stop(
+                    Condition.is(SprayWeather.WIND_ADVICE, SprayWeather.UNSUITABLE),
+                    "the wind at the boom is 20 km/h or more, which New Zealand's guide (GrowSafe) calls unsuitable: wait."
+                            + " The label and the law of the place may stop you well below that."),
+            SprayRules.caution(
+                    Condition.any(List.of(
+                            Condition.is(SprayWeather.WIND_ADVICE, SprayWeather.INCREASED),
+                            Condition.is(SprayWeather.WIND_ADVICE, SprayWeather.EXTREME))),
+                    "the wind at the boom is 10 km/h or more: drift grows, from 15 on extreme caution (GrowSafe); no fine"
+                            + " drops, mind what lies downwind, and read the label for its own limit."),
+            SprayRules.caution(
+                    Condition.is(SprayWeather.WIND_ADVICE, SprayWeather.STILL),
+                    "hardly any wind: in an inversion fine drops hang and drift far. Look for smoke or mist that hangs; medium"
+                            + " or coarse drops only (GrowSafe)."),
             SprayRules.caution(
                     SprayRules.more(SprayWeather.DELTA_T, Expr.constant(SprayWeather.TOO_HIGH_DELTA_T)),
                     "Delta-T above 10: drops dry away; the Australian guide advises against spraying."),

@@ -93,9 +93,17 @@ final class WorkRateTables {
                     Severity.CAUTION,
                     Condition.any(List.of(
                             Condition.compare(
-                                    Expr.value(Quantities.SPEED), Relation.LESS, speed(RememberedMachines.SLOWEST)),
+                                    Expr.value(Quantities.SPEED),
+                                    Relation.LESS,
+                                    speed(RememberedMachines.SLOWEST)
+                                            .times(Expr.number(1)
+                                                    .minus(Expr.constant(RememberedMachines.SPEED_ROUNDING)))),
                             Condition.compare(
-                                    Expr.value(Quantities.SPEED), Relation.MORE, speed(RememberedMachines.FASTEST)))),
+                                    Expr.value(Quantities.SPEED),
+                                    Relation.MORE,
+                                    speed(RememberedMachines.FASTEST)
+                                            .times(Expr.number(1)
+                                                    .plus(Expr.constant(RememberedMachines.SPEED_ROUNDING)))))),
                     "the speed is outside what is usual for such a machine (table on Basis, from memory, of American"
                             + " fields): is it in the unit of its header, and fit for ground and crop?"));
 

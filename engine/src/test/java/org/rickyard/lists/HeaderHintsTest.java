@@ -70,6 +70,16 @@ class HeaderHintsTest {
     }
 
     @Test
+    void aShareInTheMiddleOfAHeaderIsAUnit() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Area (ha)", "DM % at harvest")
+                .row("A", 4, 34));
+        assertThat(found.rows(Fields.LIST).number(Fields.DM_AT_ENSILING, 0)).isEqualTo(34);
+        assertThat(found.rows(Fields.LIST).unit(Fields.DM_AT_ENSILING, 0)).hasValue(Units.PERCENT_DM);
+        assertThat(said(found)).isEmpty();
+    }
+
+    @Test
     void oneRoadSpeedHoldsForBothWays() {
         FoundLists found = find(new SheetOf("Machines")
                 .row("Machine", "Type", "Road speed (mph)")

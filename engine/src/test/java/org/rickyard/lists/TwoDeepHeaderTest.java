@@ -53,6 +53,18 @@ class TwoDeepHeaderTest {
     }
 
     @Test
+    void aUnitUnderAWordThatIsNotKnownIsNoSecondColumnOfThatUnit() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Width", "Speed", "Speed road")
+                .row(null, null, "m", "km/h", "km/h")
+                .row("Trailer", "trailer", 3, 12, 25));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.SPEED, 0)).isEqualTo(12);
+        assertThat(found.places().get(0).unrecognised()).containsExactly("Speed road");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
     void aHeadingOverTwoYearsIsAskedAbout() {
         for (Object year : new Object[] {"2025", 2025}) {
             FoundLists found = find(new SheetOf("Fields")

@@ -316,6 +316,48 @@ class CostSheetsTest {
                 .hasSize(1);
     }
 
+    /** By the curve (ASAE D497, from memory): 10 years and 400 h/yr 37 % (Iowa State University), 20 years 23 %. */
+    @Test
+    void aUsedTractorIsAsOldWhenItGoesAsItsAgeAndTheYearsItIsKept() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 10, "grass"))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Power (kW)",
+                                "Power basis",
+                                "Purchase price",
+                                "Trade-in value",
+                                "Age (yr)",
+                                "Hours now (h)",
+                                "Life (yr)",
+                                "Hours per year (h)"),
+                        row("Mower", "mower", 3, 10),
+                        row("New", "tractor", null, null, 78, "PTO", 75000, 20000, null, null, 10, 400),
+                        row("Used", "tractor", null, null, 78, "PTO", 50000, 9000, 10, 4000, 10, 400),
+                        row("Older", "tractor", null, null, 78, "PTO", 30000, 9000, 11, 4400, 10, 400),
+                        row("Ageless", "tractor", null, null, 78, "PTO", 50000, 9000, null, 4000, 10, 400))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Tractor"),
+                        row("1", "A", "mowing", "Mower", "New"),
+                        row("2", "A", "mowing", "Mower", "Used"),
+                        row("3", "A", "mowing", "Mower", "Older"),
+                        row("4", "A", "mowing", "Mower", "Ageless"))
+                .run();
+        assertThat(worked.number("remaining-value", "New")).isCloseTo(37, within(0.5));
+        assertThat(worked.number("remaining-value", "Used"))
+                .isCloseTo(100 * Math.pow(0.942 - 0.1 * Math.sqrt(20) - 0.0008 * 20, 2), within(1e-9));
+        // Past twenty years the curve is not held, and of a machine that has run, no age is guessed.
+        assertThat(worked.results())
+                .filteredOn(result -> result.id().equals("remaining-value"))
+                .hasSize(2);
+    }
+
     @Test
     void powerWithoutBasisIsAskedFor() {
         SeasonBook.Worked worked = farm(null, 60, PRICES).run();

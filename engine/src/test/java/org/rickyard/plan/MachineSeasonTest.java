@@ -114,6 +114,97 @@ class MachineSeasonTest {
         assertThat(season.of(SeasonFit.REQUIRED_SPEED).number(0)).isCloseTo(20, within(1e-9));
     }
 
+    @Test
+    void aWindowTurnedRoundMakesNoSeasonOfLessThanNoDays() {
+        SeasonBook.Worked worked = twoJobsOneTractor(-2);
+        ResultTable seasons = worked.plan().table("machine-season");
+        assertThat(seasons.rows()).isPositive();
+        for (int row = 0; row < seasons.rows(); row++) {
+            assertThat(seasons.of(MachineSeason.DAYS).has(row)).isFalse();
+            assertThat(seasons.of(MachineSeason.SHARE).has(row)).isFalse();
+        }
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    @Test
+    void noDayIsLongerThanDayAndNight() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 72))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Mower", "mower", 3, 10, 80))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Days available (d)", "Hours per day"),
+                        row("Just", "grass", "mow", "Mower", 1.25, 10),
+                        row("Over", "grass", "mow", "Mower", 1.2, 10))
+                .run();
+        // 72 ha at 2.4 ha/h are 30 h: 24 h a day for one and a quarter days, 25 h for less.
+        assertThat(worked.number("required-hours-per-day", "Just")).isCloseTo(24, within(1e-9));
+        assertThat(worked.result("required-hours-per-day", "Over").given()).isFalse();
+        assertThat(worked.result("required-hours-per-day", "Over").reason()).contains("more than 24 hours");
+        assertThat(worked.number("machines-required", "Over")).isEqualTo(3);
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** 0.1 h more than a year's hours makes each hour of owning a machine too dear: one is told, the other not. */
+    @Test
+    void moreHoursThanAYearHasAreCautioned() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 24))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)",
+                                "Hours per year (h)"),
+                        row("Mower", "mower", 3, 10, 80, 10),
+                        row("Topper", "mower", 3, 10, 80, 9.9))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Days available (d)", "Hours per day"),
+                        row("Cut", "grass", "mow", "Mower", 2, 10),
+                        row("Top", "grass", "mow", "Topper", 2, 10))
+                .run();
+        assertThat(worked.messages())
+                .filteredOn(message -> message.contains("these jobs alone take more hours than its Hours per year"))
+                .hasSize(1)
+                .allMatch(message -> message.contains("Topper"));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    @Test
+    void moreDaysThanTheWindowHasAreCautioned() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 24))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Mower", "mower", 3, 10, 80))
+                .sheet(
+                        "Jobs",
+                        row(
+                                "Job",
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Earliest",
+                                "Latest",
+                                "Days available (d)",
+                                "Hours per day"),
+                        row("Many", "grass", "mow", "Mower", TENTH, TENTH.plusDays(3), 4.5, 10),
+                        row("All", "grass", "mow", "Mower", TENTH, TENTH.plusDays(3), 4, 10))
+                .run();
+        assertThat(worked.messages())
+                .filteredOn(message -> message.contains("more days are typed for the job than lie between"))
+                .hasSize(1)
+                .allMatch(message -> message.contains("Many"));
+    }
+
     private static List<String> chart(SeasonBook.Worked worked, String machine) {
         ResultTable chart = worked.plan().table("time-chart");
         List<String> cells = new ArrayList<>();

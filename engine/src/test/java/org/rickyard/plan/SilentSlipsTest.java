@@ -64,6 +64,32 @@ class SilentSlipsTest {
                 .isCloseTo(13.2, within(1e-9));
     }
 
+    /** The table of usual speeds was rounded from whole miles an hour: 3 for ploughs, 5 for foragers, 12 for mowers. */
+    @Test
+    void milesAnHourThatATableWasRoundedFromAreInsideIt() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", FIELDS)
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (mph)"),
+                        row("Plough", "plough", 2, 3),
+                        row("Forager", "forager", 3, 5),
+                        row("Mower", "mower", 3, 12),
+                        row("Quick mower", "mower", 3, 13))
+                .sheet(
+                        "Jobs",
+                        row("Holding", "Job", "Field", "Operation", "Machine"),
+                        row("High Farm", "P", "A", "ploughing", "Plough"),
+                        row("Low Farm", "F", "B", "chopping", "Forager"),
+                        row("Low Farm", "M", "B", "mowing", "Mower"),
+                        row("Low Farm", "Q", "B", "mowing", "Quick mower"))
+                .run();
+        assertThat(worked.messages().stream().filter(said -> said.contains("the speed is outside what is usual")))
+                .singleElement()
+                .asString()
+                .contains("Quick mower");
+    }
+
     @Test
     void aUsableTankThatIsMoreThanTheTankIsAStop() {
         SeasonBook.Worked worked = new SeasonBook()

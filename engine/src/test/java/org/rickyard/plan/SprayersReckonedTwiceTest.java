@@ -8,6 +8,8 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.lists.Finding;
 import org.rickyard.testing.SeasonBook;
 
@@ -130,6 +132,38 @@ class SprayersReckonedTwiceTest {
         assertThat(worked.number("wind-at-boom")).isCloseTo(5, within(1e-9));
     }
 
+    /** Half of what blows at 10 m blows at the boom; wind at 2 m is taken as it is. */
+    @ParameterizedTest
+    @CsvSource({
+        "40, 33, STOP",
+        "20, 33, CAUTION",
+        "10, 33, ",
+        "20, 6, STOP",
+        "19, 6, CAUTION",
+        "1.9, 6, CAUTION",
+        "5, 6, "
+    })
+    void aWindThatAGuideWarnsOfIsToldAndNotOnlyShown(double wind, double feet, Finding.Severity severity) {
+        SeasonBook.Worked worked = book(
+                        JOBS, row("T", "Hill", "spray", "Boom", 200, "Y", 1, 12, null, null, null, null, wind, feet))
+                .run();
+        assertThat(worked.findings().stream()
+                        .filter(finding -> finding.message().contains("GrowSafe"))
+                        .map(Finding::severity))
+                .containsExactlyElementsOf(severity == null ? List.of() : List.of(severity));
+    }
+
+    /** Season has half the hours of Work rates for two, Spray hours all of one. */
+    @Test
+    void severalSprayersAlikeAreToldToBeReckonedAsOneByTheTank() {
+        SeasonBook.Worked worked = book(
+                        JOBS,
+                        row("T", "Hill", "spray", "Boom x 2", 200, "Y", 1, 12, null, null, null, null, null, null),
+                        row("U", "Hill", "spray", "Boom", 200, "Y", 1, 12, null, null, null, null, null, null))
+                .run();
+        assertThat(told(worked, "'Boom' x 2: Spray hours and the tankfuls")).hasSize(1);
+    }
+
     /** 450 × 6 × 4 ÷ 600 = 18 L/min for 12 nozzles; that they stand 25 cm apart is nothing to it. */
     @Test
     void nozzlesOfAnAirBlastSprayerGiveTheSameOnSprayBlocksAndOnTrees() {
@@ -140,6 +174,8 @@ class SprayersReckonedTwiceTest {
         assertThat(worked.number("nozzle-output")).isCloseTo(1.5, within(1e-9));
         assertThat(told(worked, "is not the boom width")).isEmpty();
         // The rows are 3.5 m apart and the sprayer is 4 m wide, so Trees says less, and says why.
+        // It has no fill time, which the boom has.
+        assertThat(told(worked, "no time for filling 'Blast'")).hasSize(1);
         assertThat(worked.number("flow-per-open-nozzle")).isCloseTo(1.5 * 3.5 / 4, within(1e-9));
         assertThat(told(worked, "the sprayer's working width is not the row spacing"))
                 .hasSize(1);
@@ -184,6 +220,7 @@ class SprayersReckonedTwiceTest {
         double byParts = byTurns + 3460 / 3000.0 * 21 / 60;
         assertThat(worked.number("hours")).isCloseTo(byTurns, within(1e-9));
         assertThat(worked.number("spraying-hours")).isCloseTo(byParts, within(1e-9));
+        assertThat(told(worked, "no time for filling")).isEmpty();
         assertThat(told(worked, "the spraying of 'Boom' takes 1.4 h on Spray fields"))
                 .singleElement()
                 .asString()

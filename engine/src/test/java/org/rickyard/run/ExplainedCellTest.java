@@ -216,6 +216,37 @@ class ExplainedCellTest {
                 .noneMatch(line -> line.contains("Long Acre"));
     }
 
+    /** What is told aside, here what a tractor may be worth, is a result like others to whoever asks for its uses. */
+    @Test
+    void whatIsToldAsideDependsOnItsCellsToo() throws Exception {
+        FarmBook farm = FarmBook.empty()
+                .sheet("Fields", FarmBook.row("Field", "Area (ha)", "Crop"), FarmBook.row("Top", 10, "grass"))
+                .sheet(
+                        "Machines",
+                        FarmBook.row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Power (kW)",
+                                "Power basis",
+                                "Purchase price",
+                                "Trade-in value",
+                                "Age (yr)",
+                                "Life (yr)",
+                                "Hours per year (h)"),
+                        FarmBook.row("Mower", "mower", 3, 10),
+                        FarmBook.row("Red", "tractor", null, null, 78, "PTO", 50000, 9000, 5, 10, 400))
+                .sheet(
+                        "Jobs",
+                        FarmBook.row("Job", "Field", "Operation", "Machine", "Tractor"),
+                        FarmBook.row("1", "Top", "mowing", "Mower", "Red"));
+
+        assertThat(explain(run(farm), "Machines!I3"))
+                .contains("  1 result depends on it")
+                .anyMatch(line -> line.startsWith("  - remaining value (US market, from memory) = "));
+    }
+
     @Test
     void constantThatWasOverruledLeadsToAssumptions() throws Exception {
         Recalculation plain = run(FarmBook.usual());

@@ -149,7 +149,7 @@ final class FullFarm {
                 Fuel (L/h) = 14 | Crew = 1 | Own or hired = hired | Charge = 55 | Charge unit = h | Hours per day (h) = 9
             Machine = Tractor A | Type = tractor | Mass (t) = 6.4 | Power (kW) = 105 | Power basis = engine | Fuel (L/h) = 15 |
                 Purchase price = 70000 | Trade-in value = 25000 | List price = 80000 | Life (yr) = 12 |
-                Hours per year (h) = 600 | Hours now (h) = 3000 | Own or hired = own
+                Hours per year (h) = 600 | Hours now (h) = 3000 | Age (yr) = 5 | Own or hired = own
             Machine = Tractor B | Type = tractor | Power (kW) = 90 | Power basis = engine |
                 Purchase price = 52000 | Trade-in value = 21000 | List price = 66000 | Life (yr) = 9 |
                 Hours per year (h) = 550 | Own or hired = own

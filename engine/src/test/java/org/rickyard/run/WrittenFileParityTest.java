@@ -37,7 +37,7 @@ class WrittenFileParityTest {
             "spoilt farm 3",
             "spoilt farm 10",
             "spoilt farm 1",
-            "spoilt farm 13",
+            "spoilt farm 15",
             "awkward names",
             "counted from 1904",
             "random 1");
@@ -53,7 +53,7 @@ class WrittenFileParityTest {
 
     /** The same farm, spoilt elsewhere: one of the five stands for its kind where not all are asked for. */
     private static final List<String> MORE_OF_A_KIND =
-            List.of("spoilt farm 2", "spoilt farm 10", "spoilt farm 1", "spoilt farm 13");
+            List.of("spoilt farm 2", "spoilt farm 10", "spoilt farm 1", "spoilt farm 15");
 
     static Stream<String> books() {
         return BOOKS.stream().filter(name -> Extent.whole() || !MORE_OF_A_KIND.contains(name));
@@ -68,7 +68,7 @@ class WrittenFileParityTest {
             case "spoilt farm 3" -> FullFarm.spoilt(file, 3);
             case "spoilt farm 10" -> FullFarm.spoilt(file, 10);
             case "spoilt farm 1" -> FullFarm.spoilt(file, 1);
-            case "spoilt farm 13" -> FullFarm.spoilt(file, 13);
+            case "spoilt farm 15" -> FullFarm.spoilt(file, 15);
             case "awkward names" -> TestBooks.awkward(file);
             case "counted from 1904" -> TestBooks.random(file, 4, true);
             default -> TestBooks.random(file, Long.parseLong(name.substring(name.length() - 1)), false);

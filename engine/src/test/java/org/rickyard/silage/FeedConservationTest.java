@@ -76,6 +76,20 @@ class FeedConservationTest {
         }
     }
 
+    /** A total that cannot be held against another agrees with nothing: the master check must not say it does. */
+    @Test
+    void aTotalThatLacksRowsIsNotSaidToAgree() throws IOException {
+        try (SilageBook book = farms("a few")) {
+            assertThat(demand(book).verdict()).isEqualTo("incomplete");
+            assertThat(demand(book).withheld()).isEqualTo(2);
+            assertThat(book.masterCheck()).isEqualTo("Checks: no total is wrong, but some are incomplete, see Checks");
+            assertThat(book.disagreements()).isEmpty();
+        }
+        try (SilageBook book = farms(300)) {
+            assertThat(book.masterCheck()).isEqualTo("Checks: all totals agree");
+        }
+    }
+
     /** Nothing listed is not nothing in store: "0 days, buy early" would look like an answer. */
     @Test
     void whereNeitherCropNorStockIsListedNothingIsToldOfHowLongItLasts() throws IOException {

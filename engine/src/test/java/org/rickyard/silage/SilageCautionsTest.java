@@ -183,16 +183,20 @@ class SilageCautionsTest {
                         clamp("Field", "Kind", "field heap", "Batter", 3, "Settled height (m)", 1),
                         clamp("Heap", "Kind", "heap", "Batter", 3, "Settled height (m)", 1),
                         clamp("Old", "Year built or enlarged", 1990),
-                        clamp("New", "Year built or enlarged", 1991))
+                        clamp("New", "Year built or enlarged", 1992),
+                        // Exempt is what was built before March 1991.
+                        clamp("Between", "Year built or enlarged", 1991))
                 .run()) {
             assertThat(book.cautions("clamp-effluent", 0))
                     .contains("14 days' notice")
                     .contains("50 m from a protected supply");
             assertThat(book.cautions("clamp-effluent", 1)).doesNotContain("notice");
             assertThat(book.cautions("clamp-effluent", 2))
-                    .contains("built before 1991")
+                    .contains("built in 1991 or before")
+                    .contains("before March 1991")
                     .contains("Scotland");
             assertThat(book.cautions("clamp-effluent", 3)).doesNotContain("1991");
+            assertThat(book.cautions("clamp-effluent", 4)).contains("built in 1991 or before");
         }
     }
 
@@ -241,7 +245,7 @@ class SilageCautionsTest {
             assertThat(book.cautions("clamp-feeding", 1)).doesNotContain("narrower");
             assertThat(book.cautions("clamp-feeding", 2))
                     .doesNotContain("narrower")
-                    .contains("less than 10 cm a day");
+                    .contains("less than 10 cm (4 in) a day");
             assertThat(book.has("clamp-feeding", FeedOut.WIDTH_WANTED, 0)).isFalse();
         }
         Object[] seasonless = clamp("Small herd");

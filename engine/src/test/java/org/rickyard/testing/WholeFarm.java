@@ -155,7 +155,8 @@ public final class WholeFarm {
                     "Trade-in value",
                     "Hours now",
                     "Life (yr)",
-                    "Hours per year (h)"),
+                    "Hours per year (h)",
+                    "Age (yr)"),
             implement(
                     "Mower 3 m", "mower", 3, 12, null, 18.0, 0.2, 0.9, "own", 34.0, "ha", 14000, 12500, 3000, 300, 120),
             implement("Tedder", "tedder", 7.6, 11, 80, null, null, 1.1, "own", null, null, 11000, 9500, 2500, 0, 90),
@@ -348,7 +349,8 @@ public final class WholeFarm {
                 left,
                 now,
                 12,
-                600);
+                600,
+                now / 600);
     }
 
     private Object[][] clamps() {

@@ -20,6 +20,7 @@ public final class CostCatalogue {
     private static List<Formula> all() {
         List<Formula> all = new ArrayList<>(OwnershipCost.formulas());
         all.addAll(RepairCost.formulas());
+        all.add(RemainingValue.AGE_WHEN_IT_GOES);
         all.add(RemainingValue.REMAINING);
         all.addAll(JobCost.formulas());
         all.addAll(OwnOrHire.formulas());

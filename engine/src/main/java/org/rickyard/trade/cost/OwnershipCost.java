@@ -104,7 +104,7 @@ public final class OwnershipCost {
             "insurance-and-housing",
             INSURANCE_COST,
             value(PURCHASE_PRICE).times(INSURANCE).over(ONE_YEAR),
-            Source.published("Iowa State University AgDM A3-29: 1 % of the purchase price in its example"),
+            Source.memory("Iowa State University AgDM A3-29: 1 % of the purchase price in its example"),
             "the share of the purchase price typed on Assumptions",
             List.of(WorkedExample.from(Source.memory("Iowa State University A3-29: 1 % of 130,000 is 1,300"))
                     .with(PURCHASE_PRICE, 130000)

@@ -1,6 +1,10 @@
 package org.rickyard.trade.cost;
 
+import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.constant;
+import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.AGE;
 import static org.rickyard.trade.Quantities.HOURS_PER_YEAR;
 import static org.rickyard.trade.Quantities.LIFE;
 import static org.rickyard.trade.Quantities.MACHINE_TYPE;
@@ -8,6 +12,7 @@ import static org.rickyard.trade.Quantities.POWER;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
+import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Function;
@@ -46,20 +51,60 @@ public final class RemainingValue {
                 CURVE);
     }
 
+    /** How old it is then. */
+    public static final Symbol OLD = Symbol.number("age when it goes", Units.YR)
+            .possible(Range.above(0, AGE.possible().high() + LIFE.possible().high()))
+            .decimals(0);
+
+    /** As far as the curve is held. */
+    public static final Constant OLDEST =
+            new Constant("age up to which the remaining value of tractors is told", 20, Units.YR, CURVE).aboveZero();
+
+    /** {@code age-when-it-goes}: its age now and the years it is kept; a new machine has no age yet. */
+    public static final Formula AGE_WHEN_IT_GOES = new Formula(
+            "age-when-it-goes",
+            OLD,
+            choice(
+                    new Condition.Given(AGE),
+                    value(AGE).plus(LIFE),
+                    value(LIFE)
+                            .onlyWhen(
+                                    Condition.all(List.of(
+                                            new Condition.Blank(AGE),
+                                            Condition.compare(
+                                                    value(RepairCost.START),
+                                                    Condition.Relation.EQUAL,
+                                                    new Expr.AsUnit(number(0), Units.H)))),
+                                    "age missing: the machine has run already, so how old it is must be typed")),
+            Source.derived("age now and the years it is kept"),
+            "without an age, machines without hours are new",
+            List.of(
+                    WorkedExample.from(Source.derived("10 years old, kept 5 more"))
+                            .with(AGE, 10)
+                            .with(LIFE, 5)
+                            .gives(15, Units.YR, 6),
+                    WorkedExample.from(Source.derived("new, kept 12 years"))
+                            .with(LIFE, 12)
+                            .with(RepairCost.START, 0)
+                            .gives(12, Units.YR, 6)));
+
     private static Expr at(ReferenceTable table) {
         return new Expr.Lookup(table, value(POWER), Expr.Lookup.Mode.STEP);
     }
 
-    /** {@code remaining-value}: (C1 − C2 √years − C3 √hours a year)². */
+    /** {@code remaining-value}: (C1 − C2 √age − C3 √hours a year)². */
     public static final Formula REMAINING = new Formula(
             "remaining-value",
             SHARE,
-            at(C1).minus(at(C2).times(Expr.call(Function.SQRT, new Expr.NumberOf(value(LIFE), Units.YR))))
+            at(C1).minus(at(C2).times(Expr.call(Function.SQRT, new Expr.NumberOf(value(OLD), Units.YR))))
                     .minus(at(C3).times(Expr.call(Function.SQRT, new Expr.NumberOf(value(HOURS_PER_YEAR), Units.H))))
                     .power(2)
+                    .onlyWhen(
+                            Condition.compare(value(OLD), Condition.Relation.AT_MOST, constant(OLDEST)),
+                            "it is older then than the curve is held for")
                     .onlyWhen(Condition.is(MACHINE_TYPE, "tractor"), "the curve held is for tractors"),
             CURVE,
-            "tractors, 1 to 20 years; share of the current list price, not of the price paid. Comparison only",
+            "tractors, up to 20 years old when they go; share of the current list price, not of the price paid. Comparison only",
             List.of(
                     example("Iowa State University, 105 hp, 10 yr, 400 h/yr: 37 %", 78, 10, 37),
                     example("Iowa State University, 180 hp, 15 yr, 400 h/yr: 23 %", 134, 15, 23)));
@@ -68,7 +113,7 @@ public final class RemainingValue {
         return WorkedExample.from(Source.published(source))
                 .with(MACHINE_TYPE, "tractor")
                 .with(POWER, kilowatts)
-                .with(LIFE, years)
+                .with(OLD, years)
                 .with(HOURS_PER_YEAR, 400)
                 .gives(percent, Units.PERCENT, 0);
     }

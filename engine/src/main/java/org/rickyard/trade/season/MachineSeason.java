@@ -5,6 +5,7 @@ import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Keys.MACHINE_KEY;
 
 import java.util.List;
+import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Source;
@@ -64,7 +65,10 @@ public final class MachineSeason {
     public static final Formula DAYS_OF_SEASON = new Formula(
             "machine-season-days",
             DAYS,
-            new Expr.AsUnit(value(LAST).minus(FIRST).plus(number(1)), Units.D),
+            new Expr.AsUnit(value(LAST).minus(FIRST).plus(number(1)), Units.D)
+                    .onlyWhen(
+                            Condition.compare(value(LAST), Condition.Relation.AT_LEAST, value(FIRST)),
+                            "the window of its job ends before it starts: latest day is before earliest day"),
             ARITHMETIC,
             "both days counted, fit or not",
             List.of(WorkedExample.from(ARITHMETIC)

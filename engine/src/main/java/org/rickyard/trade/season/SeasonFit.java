@@ -199,7 +199,7 @@ public final class SeasonFit {
                             .gives(5, Units.D, 6),
                     WorkedExample.from(Source.commonPractice("days that are counted stand"))
                             .with(DAYS_THERE_ARE, 12.6)
-                            .with(WINDOW, 10)
+                            .with(WINDOW, 18)
                             .with(WORKABLE_DAYS, 50)
                             .gives(12.6, Units.D, 6)));
 
@@ -310,17 +310,29 @@ public final class SeasonFit {
                     .with(FACTOR, 1.2)
                     .gives(12, Units.KM_PER_H, 6)));
 
+    private static final Expr DAY_AND_NIGHT = new Expr.AsUnit(number(24), Units.H);
+
     /** Hours per day that would just fit. */
     public static final Formula DAY_REQUIRED = new Formula(
             "required-hours-per-day",
             REQUIRED_DAY,
-            value(HOURS_PER_DAY).times(FACTOR),
+            value(HOURS_PER_DAY)
+                    .times(FACTOR)
+                    .onlyWhen(
+                            new Condition.Not(
+                                    Condition.above(value(HOURS_PER_DAY).times(FACTOR), DAY_AND_NIGHT)),
+                            "no length of day makes it fit: it would take more than 24 hours"),
             Source.derived("the same hours on fewer days"),
-            "over 12 h a second driver is needed; over 24 it cannot be",
-            List.of(WorkedExample.from(ARITHMETIC)
-                    .with(HOURS_PER_DAY, 10)
-                    .with(FACTOR, 1.2)
-                    .gives(12, Units.H, 6)));
+            "over 12 h a second driver is needed; over 24 it cannot be, so none is given",
+            List.of(
+                    WorkedExample.from(Source.derived("a fifth of the days there are: 2 h of 10 would do"))
+                            .with(HOURS_PER_DAY, 10)
+                            .with(FACTOR, 0.2)
+                            .gives(2, Units.H, 6),
+                    WorkedExample.from(ARITHMETIC)
+                            .with(HOURS_PER_DAY, 10)
+                            .with(FACTOR, 1.2)
+                            .gives(12, Units.H, 6)));
 
     /** Machines that would do. */
     public static final Formula MACHINES_REQUIRED = new Formula(

@@ -1,6 +1,7 @@
 package org.rickyard.trade.silage;
 
 import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Keys.CLAMP_KEY;
@@ -12,8 +13,10 @@ import static org.rickyard.trade.silage.ClampShape.VOLUME;
 import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
+import org.rickyard.formula.Function;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.ReferenceTable.Row;
 import org.rickyard.formula.Source;
@@ -109,7 +112,7 @@ public final class ClampContents {
                     DM_TARGET,
                     choice(
                             Condition.compare(value(CROP_IN), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.T)),
-                            value(CROP_IN_DM).over(CROP_IN),
+                            withoutNoise(value(CROP_IN_DM).over(CROP_IN)),
                             value(DM_TARGET))),
             Source.derived("typed; otherwise dry matter going in over fresh mass going in"),
             "the crop as ensiled; effluent and losses change it later. Without crop, the target must be typed",
@@ -126,6 +129,24 @@ public final class ClampContents {
                             .with(CROP_IN_DM, 12)
                             .gives(25, Units.PERCENT_DM, 6)));
 
+    /** What no silage reaches, however well it is packed. */
+    public static final Constant MOST_FRESH = new Constant(
+                    "fresh density that no silage reaches",
+                    FRESH_DENSITY.possible().high(),
+                    Units.KG_PER_M3,
+                    Source.commonPractice(
+                            "silage without any pores would weigh about 1,070 kg/m3 at 18 % dry matter, 1,170"
+                                    + " at 40 %"))
+            .aboveZero();
+    /** The same of dry matter. */
+    public static final Constant MOST_DRY = new Constant(
+                    "dry matter density that no silage reaches",
+                    DRY_MATTER_DENSITY.possible().high(),
+                    Units.KG_DM_PER_M3,
+                    Source.commonPractice(
+                            "samples of clamps reached 470 kg/m3 (D'Amours and Savoie 2005, ASAE 051051)"))
+            .aboveZero();
+
     /** {@code clamp-density}: typed fresh, or typed dry over dry matter, or the published table. */
     public static final Formula CLAMP_DENSITY = new Formula(
             "clamp-density",
@@ -134,7 +155,12 @@ public final class ClampContents {
                     FRESH_DENSITY,
                     choice(
                             new Condition.Given(DRY_MATTER_DENSITY),
-                            value(DRY_MATTER_DENSITY).over(CLAMP_DM),
+                            value(DRY_MATTER_DENSITY)
+                                    .over(CLAMP_DM)
+                                    .onlyWhen(
+                                            notAbove(value(DRY_MATTER_DENSITY).over(CLAMP_DM), constant(MOST_FRESH)),
+                                            "the dry matter density typed makes fresh silage heavier than any at this"
+                                                    + " dry matter: see whether it is the fresh density"),
                             new Expr.Lookup(GRASS_DENSITY, value(CLAMP_DM), Expr.Lookup.Mode.LINEAR)
                                     .onlyWhen(
                                             new Condition.Blank(DRY_MATTER_DENSITY),
@@ -190,9 +216,14 @@ public final class ClampContents {
     public static final Formula CLAMP_DENSITY_DM = new Formula(
             "clamp-density-dry-matter",
             DENSITY_DM,
-            value(DENSITY).times(CLAMP_DM),
+            value(DENSITY)
+                    .times(CLAMP_DM)
+                    .onlyWhen(
+                            notAbove(value(DENSITY).times(CLAMP_DM), constant(MOST_DRY)),
+                            "more dry matter in a cubic metre than any silage holds: check the density and the dry"
+                                    + " matter"),
             Source.derived("fresh density × dry matter content"),
-            "a figure above 500 kg/m3 means fresh and dry were mistaken for one another",
+            "a figure above 500 kg/m3 means fresh and dry were mistaken for one another, so none is given",
             List.of(
                     WorkedExample.from(Source.derived("44 lb as fed and 15 lb DM per ft3 (D. Undersander, Univ."
                                     + " Wisconsin, Farm Progress 2009) mean 34 % dry matter"))
@@ -313,6 +344,16 @@ public final class ClampContents {
         return expr.onlyWhen(
                 Condition.compare(value(CROP_IN), Relation.MORE, new Expr.AsUnit(Expr.number(0), Units.T)),
                 "no crop is listed for the clamp (column Clamp of Fields or Cuts)");
+    }
+
+    /** A share without the noise of its sums: fields all at 25 % make a clamp of 25 %, not of a hair less. */
+    private static Expr withoutNoise(Expr share) {
+        Expr percents = new Expr.NumberOf(share, Units.PERCENT_DM);
+        return new Expr.AsUnit(Expr.call(Function.ROUND, percents, Expr.number(9)), Units.PERCENT_DM);
+    }
+
+    private static Condition notAbove(Expr expr, Expr bound) {
+        return new Condition.Not(Condition.above(expr, bound));
     }
 
     private static WorkedExample table(double dryMatter, double tonnesPerCubicMetre) {

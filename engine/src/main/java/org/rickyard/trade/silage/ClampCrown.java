@@ -117,21 +117,25 @@ public final class ClampCrown {
     }
 
     private static Expr straight() {
-        return value(CROWN)
-                .times(value(TOP_WIDTH_USED).minus(constant(SHOULDER).times(CROWN)))
-                .onlyWhen(
-                        Condition.compare(
-                                value(TOP_WIDTH_USED),
-                                Relation.AT_LEAST,
-                                number(2).times(constant(SHOULDER)).times(CROWN)),
-                        "the shoulders meet before the crown reaches its height");
+        return withFlat(value(CROWN)
+                .times(value(TOP_WIDTH_USED).minus(constant(SHOULDER).times(CROWN))));
+    }
+
+    /** What has a meaning only where the shoulders leave a flat top between them. */
+    private static Expr withFlat(Expr expr) {
+        return expr.onlyWhen(
+                Condition.compare(
+                        value(TOP_WIDTH_USED),
+                        Relation.AT_LEAST,
+                        number(2).times(constant(SHOULDER)).times(CROWN)),
+                "the shoulders meet before the crown reaches its height");
     }
 
     private static Expr shoulders() {
         Expr root = Expr.call(Function.SQRT, number(1).plus(constant(SHOULDER).power(2)));
-        return value(TOP_WIDTH_USED)
+        return withFlat(value(TOP_WIDTH_USED)
                 .minus(number(2).times(constant(SHOULDER)).times(CROWN))
-                .plus(number(2).times(CROWN).times(root));
+                .plus(number(2).times(CROWN).times(root)));
     }
 
     private static Expr arc() {

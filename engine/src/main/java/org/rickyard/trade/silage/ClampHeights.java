@@ -137,14 +137,22 @@ public final class ClampHeights {
             choice(
                     Condition.is(CLAMP_KIND, ClampShape.WALLED),
                     choice(
-                            Condition.is(COUNTRY, EffluentTank.NORTHERN_IRELAND),
-                            least(value(WALL_HEIGHT), reach()),
-                            least(constant(TIMES_WALL).times(WALL_HEIGHT), reach())),
+                            Condition.is(COUNTRY, EffluentTank.IRELAND),
+                            behindWall(least(constant(TIMES_WALL).times(WALL_HEIGHT), reach())),
+                            behindWall(least(value(WALL_HEIGHT), reach()))),
                     reach()),
-            Source.published("HSA and FCI (Ireland) 2021: twice the wall; HSENI as reported: never above the wall;"
-                    + " B. Holmes: never above unloader reach"),
-            "an outer limit, no permission: the wall's own loading notice and its installer decide, and are often lower",
+            Source.published(
+                    "HSA and FCI (Ireland) 2021: twice the wall, of walls as the Department there has them built;"
+                            + " HSENI as reported: never above the wall; B. Holmes: never above unloader reach"),
+            "an outer limit, no permission: the wall's own loading notice and its installer decide, and are often lower."
+                    + " Outside Ireland no height above the wall is held, so without a notice that allows more it is the"
+                    + " wall",
             List.of(
+                    WorkedExample.from(Source.derived("the Irish rule is not carried to walls elsewhere"))
+                            .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(COUNTRY, EffluentTank.ENGLAND)
+                            .with(WALL_HEIGHT, 2.5)
+                            .gives(2.5, Units.M, 2),
                     WorkedExample.from(Source.secondHand("HSENI in the Farmers Journal: never above the wall"))
                             .with(CLAMP_KIND, ClampShape.WALLED)
                             .with(COUNTRY, EffluentTank.NORTHERN_IRELAND)
@@ -152,12 +160,20 @@ public final class ClampHeights {
                             .gives(3, Units.M, 2),
                     WorkedExample.from(Source.published("HSA and FCI (Ireland) 2021: at most twice the wall"))
                             .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(COUNTRY, EffluentTank.IRELAND)
                             .with(WALL_HEIGHT, 1.5)
                             .gives(3, Units.M, 2),
                     WorkedExample.from(Source.published("B. Holmes: 12 ft is the least unloader reach"))
                             .with(CLAMP_KIND, ClampShape.WALLED)
+                            .with(COUNTRY, EffluentTank.IRELAND)
                             .with(WALL_HEIGHT, 3)
                             .gives(12, Units.FT, 2)));
+
+    private static Expr behindWall(Expr expr) {
+        return expr.onlyWhen(
+                Condition.compare(value(WALL_HEIGHT), Condition.Relation.MORE, new Expr.AsUnit(number(0), Units.M)),
+                "a walled clamp whose wall height is 0: type it, or call the clamp a heap");
+    }
 
     private static Expr reach() {
         return constant(REACH);

@@ -78,7 +78,8 @@ public final class ClampShape {
     static final Condition BETWEEN_SIDES =
             Condition.any(List.of(Condition.is(CLAMP_KIND, WALLED), Condition.is(CLAMP_KIND, EARTH_PIT)));
 
-    private static final Condition HEAPED =
+    /** Silage lies in a heap. */
+    static final Condition HEAPED =
             Condition.any(List.of(Condition.is(CLAMP_KIND, HEAP), Condition.is(CLAMP_KIND, FIELD_HEAP)));
 
     private static final Source GEOMETRY = Source.derived("geometry of the battered section and its ramps, exact");
@@ -103,7 +104,14 @@ public final class ClampShape {
     public static final Formula SILAGE_HEIGHT = new Formula(
             "silage-height",
             HEIGHT,
-            given(SETTLED_HEIGHT, value(WALL_HEIGHT)),
+            given(
+                    SETTLED_HEIGHT,
+                    value(WALL_HEIGHT)
+                            .onlyWhen(
+                                    Condition.compare(
+                                            value(WALL_HEIGHT), Relation.MORE, new Expr.AsUnit(number(0), Units.M)),
+                                    "the wall height is 0 and no settled height is typed: type how high the silage"
+                                            + " stands")),
             Source.commonPractice("settled height if typed, otherwise level with the wall or the edge of the pit"),
             "settled, four weeks or more after closing; on the day of filling it stands 1-2 m higher",
             List.of(WorkedExample.from(Source.derived("the typed settled height stands before the wall"))
@@ -340,11 +348,16 @@ public final class ClampShape {
                 .times(HEIGHT)
                 .over(number(2))
                 .plus(value(BATTER_USED).times(value(HEIGHT).power(2)).over(number(3)));
-        return value(SECTION)
+        return withinLength(value(SECTION)
                 .plus(CROWN_SECTION)
                 .times(value(CLAMP_LENGTH).minus(ramps))
-                .plus(ramps.times(wedge))
-                .onlyWhen(
+                .plus(ramps.times(wedge)));
+    }
+
+    /** What has a meaning only where the ramps of a walled clamp leave each other room. */
+    static Expr withinLength(Expr expr) {
+        Expr ramps = value(RAMPS_USED).times(RAMP_LENGTH);
+        return expr.onlyWhen(
                         Condition.any(List.of(
                                 Condition.compare(value(RAMP_LENGTH), Relation.MORE, value(CLAMP_LENGTH)),
                                 Condition.compare(value(CLAMP_LENGTH), Relation.AT_LEAST, ramps))),

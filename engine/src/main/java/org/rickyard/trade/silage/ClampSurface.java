@@ -116,9 +116,9 @@ public final class ClampSurface {
                 .times(slope)
                 .times(value(FLOOR_WIDTH).plus(TOP_WIDTH_USED))
                 .over(number(2));
-        return value(WIDTH_OVER_TOP)
+        return ClampShape.withinLength(value(WIDTH_OVER_TOP)
                 .times(value(CLAMP_LENGTH).minus(value(RAMPS_USED).times(RAMP_LENGTH)))
-                .plus(value(RAMPS_USED).times(ramp));
+                .plus(value(RAMPS_USED).times(ramp)));
     }
 
     private static Expr heap() {

@@ -97,7 +97,10 @@ public final class Covering {
                     .times(value(SURFACE)
                             .plus(number(2).times(constant(END_LAP)).times(WIDTH_OVER_TOP))
                             .plus(number(2).times(constant(SIDE_LAP)).times(CLAMP_LENGTH)))
-                    .times(constant(ROLL_WIDTH).over(constant(ROLL_WIDTH).minus(constant(OVERLAP)))),
+                    .times(constant(ROLL_WIDTH).over(constant(ROLL_WIDTH).minus(constant(OVERLAP))))
+                    .onlyWhen(
+                            Condition.compare(constant(ROLL_WIDTH), Condition.Relation.MORE, constant(OVERLAP)),
+                            "the overlap between sheets is as wide as the roll: see both on Assumptions"),
             GEOMETRY,
             "laps all round; overlaps between strips as a share of the roll's width",
             List.of(WorkedExample.from(Source.derived(

@@ -76,6 +76,10 @@ public final class EffluentTank {
             + " Scotland; England SI 2010/639 sch. 1 not read. Check the current law");
     private static final Source NI =
             Source.published("NISR 2019/81 (Northern Ireland) sch. 7 para. 3. Check the current law");
+    private static final Source LAWS_READ =
+            Source.published("SI 2010/1493 (Wales) sch. 1 para. 3, read; the same at SEPA"
+                    + " for Scotland; England SI 2010/639 sch. 1 not read; NISR 2019/81 (Northern Ireland) sch. 7 para. 3. Check"
+                    + " the current law");
     private static final Unit L_PER_M3 = Units.L.over(Units.M3).named("L per m3");
 
     private static final Constant STEP = new Constant("silo at which the tank rule changes", 1500, Units.M3, GB);
@@ -117,7 +121,8 @@ public final class EffluentTank {
                     law(
                             ENGLAND,
                             "SI 2010/639 (2010; the schedule itself not read): tell the Environment Agency before"
-                                    + " first use (14 days, from memory), 10 m from water; check the current law"),
+                                    + " first use (14 days, from memory), 10 m from water, new stores to last 20 years with"
+                                    + " maintenance (gov.uk); check the current law"),
                     law(
                             WALES,
                             "WSI 2021/77 (2021, in force; silo schedule not read) replaced SI 2010/1493 (2010, read):"
@@ -125,7 +130,8 @@ public final class EffluentTank {
                     law(
                             SCOTLAND,
                             "SEPA general binding rules (SSI 2021/412): 30 days' notice, 10 m from water; the exemption"
-                                    + " for old silos ended on 1.1.2022; check the current law"),
+                                    + " for old silos ended on 1.1.2022, silos new since then are to last 20 years; check"
+                                    + " the current law"),
                     law(
                             NORTHERN_IRELAND,
                             "NISR 2019/81 (2019): at least 28 days' notice, 10 m from water, earth walls lined; check"
@@ -133,7 +139,7 @@ public final class EffluentTank {
                     law(
                             IRELAND,
                             "a rule per tonne exists (GAP regulations) and is not held here: ask the Department; new"
-                                    + " yards 50 m from water, extensions 10 m (S128, press)"),
+                                    + " yards 50 m from water, extensions 10 m, 60 m from a supply source (S128, press)"),
                     law("other", "no rule is held: ask the regulator")),
             Source.published("the instruments named in each row"));
 
@@ -208,7 +214,7 @@ public final class EffluentTank {
             "effluent-tank",
             TANK_WANTED,
             least(SILO_VOLUME),
-            GB,
+            LAWS_READ,
             "cubic metres of silo, neither tonnes nor settled silage; no rule is held for Ireland and other countries",
             examples(SILO_VOLUME));
 
@@ -217,7 +223,7 @@ public final class EffluentTank {
             "effluent-tank-together",
             TANK_TOGETHER,
             least(SILOS_TOGETHER),
-            GB,
+            LAWS_READ,
             "all silos that drain to it as one; the country of the first",
             examples(SILOS_TOGETHER));
 

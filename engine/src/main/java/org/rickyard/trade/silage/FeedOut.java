@@ -96,12 +96,14 @@ public final class FeedOut {
             8,
             Units.M,
             Source.published("LWK Niedersachsen: 8 m to unload and roll side by side, more without walls"));
-    /** The slowest face anyone prints. */
+    /** The slowest face printed for all seasons. */
     public static final Constant SLOWEST = new Constant(
             "slowest feed-out of any season",
             4,
             Units.IN.over(Units.D),
-            Source.published("BC Ministry of Agriculture 372.302-3, 2015, and Saskatchewan: 4 in (10 cm) a day"));
+            Source.published(
+                    "Saskatchewan: 4 in (10 cm) a day; BC Ministry of Agriculture 372.302-3, 2015: 4 in where it"
+                            + " is warm, 3 in where it is cool"));
 
     /** {@code silage-per-day}: daily demand ÷ dry matter density. */
     public static final Formula SILAGE_PER_DAY = new Formula(
@@ -216,19 +218,30 @@ public final class FeedOut {
     public static final Formula CLAMP_WIDTH_WANTED = new Formula(
             "clamp-width-wanted",
             WIDTH_WANTED,
-            value(FACE_WANTED).over(HEIGHT),
+            choice(
+                    ClampShape.HEAPED,
+                    value(FACE_WANTED).over(HEAP_HEIGHT),
+                    value(FACE_WANTED).over(HEIGHT)),
             LWK_TABLE,
-            "mean width at this clamp's settled height",
+            "mean width at this clamp's settled height; of a heap at the height its sides reach",
             List.of(
+                    WorkedExample.from(Source.derived("16 m2 of a heap whose sides meet at 2 m: 8 m"))
+                            .with(CLAMP_KIND, ClampShape.HEAP)
+                            .with(FACE_WANTED, 16)
+                            .with(HEAP_HEIGHT, 2)
+                            .gives(8, Units.M, 6),
                     WorkedExample.from(LWK_TABLE)
+                            .with(CLAMP_KIND, ClampShape.WALLED)
                             .with(FACE_WANTED, 3600.0 / 2 / 52 / 2)
                             .with(HEIGHT, 2.5)
                             .gives(7, Units.M, 0),
                     WorkedExample.from(LWK_TABLE_200)
+                            .with(CLAMP_KIND, ClampShape.WALLED)
                             .with(FACE_WANTED, 6000.0 / 2 / 52 / 2)
                             .with(HEIGHT, 2.5)
                             .gives(12, Units.M, 0),
                     WorkedExample.from(LWK_TABLE_100)
+                            .with(CLAMP_KIND, ClampShape.WALLED)
                             .with(FACE_WANTED, 3000.0 / 2 / 52 / 2)
                             .with(HEIGHT, 2.5)
                             .gives(6, Units.M, 0)));

@@ -1,6 +1,7 @@
 package org.rickyard.trade.silage;
 
 import static org.rickyard.formula.Expr.choice;
+import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.CLAMP_KIND;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Function;
@@ -53,6 +55,14 @@ public final class FilledByCrop {
     public static final Symbol FILLED_TO = Symbol.number("height when filled (settled)", Units.M)
             .possible(Range.above(0, 12))
             .decimals(2);
+
+    /** Above it no height is told. */
+    public static final Constant HIGHEST = new Constant(
+                    "height above which no clamp is filled",
+                    FILLED_TO.possible().high(),
+                    Units.M,
+                    Source.commonPractice("three times the reach of an unloader"))
+            .aboveZero();
 
     private static final Source CUBIC = Source.derived("volume of the kind of clamp, written as a cubic in its height");
     private static final Source NEWTON = Source.derived("Newton's method, " + STEPS + " steps");
@@ -304,11 +314,18 @@ public final class FilledByCrop {
         return Condition.compare(value(RAMPS_USED), Relation.EQUAL, number(0));
     }
 
+    /** A root below the floor or far above any clamp solves the cubic and is no height. */
     private static Expr solved(Expr height) {
         Expr size = Expr.call(Function.ABS, value(RESIDUAL));
         return height.onlyWhen(
-                Condition.compare(size, Relation.AT_MOST, value(CROP_VOLUME).over(number(1e6))),
-                "the crop is more than this clamp holds at any height");
+                        Condition.all(List.of(
+                                Condition.compare(value(LAST), Relation.MORE, new Expr.AsUnit(number(0), Units.M)),
+                                Condition.compare(value(LAST), Relation.AT_MOST, constant(HIGHEST)))),
+                        "the crop is far more than this clamp holds")
+                .onlyWhen(
+                        Condition.compare(
+                                size, Relation.AT_MOST, value(CROP_VOLUME).over(number(1e6))),
+                        "the crop is more than this clamp holds at any height");
     }
 
     private static Expr belowRampsMeeting() {

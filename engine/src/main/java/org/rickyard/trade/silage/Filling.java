@@ -191,7 +191,7 @@ public final class Filling {
             CHOP,
             new Expr.Lookup(CHOPS, value(CLAMP_DM), Mode.STEP),
             CHOPS.source(),
-            "grass",
+            "grass; at just 20 or 30 %, where the print leaves it open, the shorter chop stands",
             List.of(
                     WorkedExample.from(CHOPS.source()).with(CLAMP_DM, 18).gives("up to 10 cm"),
                     WorkedExample.from(CHOPS.source()).with(CLAMP_DM, 25).gives("2.5-5 cm"),
@@ -203,7 +203,7 @@ public final class Filling {
             PH,
             new Expr.Lookup(PHS, value(CLAMP_DM), Mode.STEP),
             PHS.source(),
-            "grass; means of many farms, no limits",
+            "grass; means of many farms, no limits; at just 22 or 26 % the drier class stands",
             List.of(
                     WorkedExample.from(PHS.source()).with(CLAMP_DM, 20).gives("mean 4.38, 48 % well fermented"),
                     WorkedExample.from(PHS.source()).with(CLAMP_DM, 24).gives("mean 4.30, 67 % well fermented"),

@@ -10,6 +10,7 @@ import static org.rickyard.trade.silage.ClampContents.DENSITY_DM;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
+import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Expr.Lookup.Mode;
@@ -20,11 +21,17 @@ import org.rickyard.formula.ReferenceTable.Row;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
+import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Units;
 
 /** How well silage is packed: pores, what others print for its density, and how far it is from what is aimed at. */
 public final class Packing {
     private Packing() {}
+
+    /** Share of the volume that is water or dry matter. */
+    public static final Symbol TAKEN_UP = Symbol.number("space taken up by water and dry matter", Units.PERCENT)
+            .possible(Range.POSITIVE)
+            .decimals(1);
 
     /** Share of the volume that is gas. */
     public static final Symbol PORES = Symbol.number("porosity", Units.PERCENT).decimals(1);
@@ -77,6 +84,13 @@ public final class Packing {
             Units.PERCENT,
             Source.commonPractice("more than rounding explains"));
 
+    /** A dry matter typed that is further off the crop's than this is asked about. */
+    public static final Constant DRY_MATTER_OFF = new Constant(
+            "dry matter typed for a clamp may be off that of its crop by",
+            3,
+            Units.PERCENT_DM,
+            Source.commonPractice("points; more than samples of one crop differ by"));
+
     /** What several publishers print at one dry matter. */
     public static final ReferenceTable OTHERS = new ReferenceTable(
             "Other published densities of grass silage",
@@ -107,25 +121,44 @@ public final class Packing {
 
     private static final Source PHYSICS = Source.derived("volume not taken up by water or solid dry matter");
 
+    /** Water and dry matter in the space they take up. */
+    public static final Formula SPACE_TAKEN_UP = new Formula(
+            "space-taken-up",
+            TAKEN_UP,
+            new Expr.NumberOf(value(DENSITY), Units.KG_PER_M3)
+                    .minus(new Expr.NumberOf(value(DENSITY_DM), Units.KG_DM_PER_M3))
+                    .over(new Expr.NumberOf(constant(WATER), Units.KG_PER_M3))
+                    .plus(value(DENSITY_DM).over(constant(SOLIDS))),
+            PHYSICS,
+            "solid dry matter at 1,550 kg/m3 from memory; what is over is gas",
+            List.of(
+                    WorkedExample.from(
+                                    Source.derived("620 kg water and 155 kg dry matter: 62 and 10 % of a cubic metre"))
+                            .with(DENSITY, 775)
+                            .with(DENSITY_DM, 155)
+                            .gives(72, Units.PERCENT, 6),
+                    WorkedExample.from(Source.derived("458.25 kg water and 246.75 kg dry matter: 45.825 and 15.919 %"))
+                            .with(DENSITY, 705)
+                            .with(DENSITY_DM, 705 * 0.35)
+                            .gives(61.744, Units.PERCENT, 3)));
+
     /** {@code porosity}: 1 − water ÷ its density − dry matter ÷ its density. */
     public static final Formula POROSITY = new Formula(
             "porosity",
             PORES,
             number(1)
-                    .minus(new Expr.NumberOf(value(DENSITY), Units.KG_PER_M3)
-                            .minus(new Expr.NumberOf(value(DENSITY_DM), Units.KG_DM_PER_M3))
-                            .over(new Expr.NumberOf(constant(WATER), Units.KG_PER_M3)))
-                    .minus(value(DENSITY_DM).over(constant(SOLIDS))),
+                    .minus(TAKEN_UP)
+                    .onlyWhen(
+                            Condition.compare(value(TAKEN_UP), Relation.AT_MOST, number(1)),
+                            "denser than silage without any pores would be: check the density and the dry matter"),
             PHYSICS,
-            "solid dry matter at 1,550 kg/m3 from memory; wanted below 40 %",
+            "what water and dry matter leave of the space; wanted below 40 %",
             List.of(
                     WorkedExample.from(Source.derived("705 kg/m3 at 35 % leave 38.3 %, under the published 40 %"))
-                            .with(DENSITY, 705)
-                            .with(DENSITY_DM, 705 * 0.35)
+                            .with(TAKEN_UP, 61.744)
                             .gives(38.3, Units.PERCENT, 1),
                     WorkedExample.from(Source.derived("600 kg/m3 at 35 % leave 47.5 %"))
-                            .with(DENSITY, 600)
-                            .with(DENSITY_DM, 210)
+                            .with(TAKEN_UP, 100 * (0.390 + 0.210 / 1.55))
                             .gives(47.5, Units.PERCENT, 1)));
 
     /** {@code density-range}: what others print at this dry matter, or that nobody does. */

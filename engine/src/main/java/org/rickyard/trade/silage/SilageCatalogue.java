@@ -44,6 +44,7 @@ public final class SilageCatalogue {
             List.of(ClampHeights.SETTLING_BY_DM, ClampHeights.FILLED, ClampHeights.TOP, ClampHeights.DO_NOT_EXCEED),
             FilledByCrop.formulas(),
             List.of(
+                    Packing.SPACE_TAKEN_UP,
                     Packing.POROSITY,
                     Packing.DENSITY_RANGE,
                     Packing.DENSITY_ABOVE_TARGET,
@@ -133,6 +134,7 @@ public final class SilageCatalogue {
     /** Constants that only cautions read. */
     public static final List<Constant> CONSTANTS = List.of(
             Packing.DISAGREEMENT,
+            Packing.DRY_MATTER_OFF,
             Packing.MOST_PORES,
             EffluentTank.LEAST_DISTANCE,
             EffluentTank.NEW_YARD_IRELAND,

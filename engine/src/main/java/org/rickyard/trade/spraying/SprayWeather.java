@@ -75,6 +75,15 @@ public final class SprayWeather {
     /** Hot. */
     public static final Constant HOT_AIR = new Constant("air hot, above", 25, Units.CELSIUS, ONTARIO);
 
+    /** Said of hardly any wind. */
+    public static final String STILL = "below 2 km/h: still air, inversion risk; medium or coarse drops only";
+    /** Said of more wind than is good. */
+    public static final String INCREASED = "10-15 km/h: increased drift risk; no fine drops";
+    /** Said of nearly too much. */
+    public static final String EXTREME = "15-20 km/h: extreme caution";
+    /** Said of too much. */
+    public static final String UNSUITABLE = "20 km/h and more: unsuitable";
+
     /** What the guide says, by wind at nozzle height. */
     public static final ReferenceTable WIND_TABLE = new ReferenceTable(
             "Wind at nozzle height",
@@ -83,13 +92,13 @@ public final class SprayWeather {
             "caution",
             Units.ONE,
             List.of(
-                    Row.of(0, "below 2 km/h: still air, inversion risk; medium or coarse drops only"),
+                    Row.of(0, STILL),
                     Row.of(2, "2-3 km/h: no fine drops on warm sunny days"),
                     Row.of(3, "3-6 km/h: no wind caution in the guide; site and label still decide"),
                     Row.of(6, "6-10 km/h: drift increases; mind what lies downwind"),
-                    Row.of(10, "10-15 km/h: increased drift risk; no fine drops"),
-                    Row.of(15, "15-20 km/h: extreme caution"),
-                    Row.of(20, "20 km/h and more: unsuitable")),
+                    Row.of(10, INCREASED),
+                    Row.of(15, EXTREME),
+                    Row.of(20, UNSUITABLE)),
             GROWSAFE);
 
     /** {@code wet-bulb}: Stull's fit; its numbers are coefficients of the fit. */
@@ -188,13 +197,13 @@ public final class SprayWeather {
             "a guide of New Zealand; Defra calls 3.2-6.5 km/h at the boom (force 2) best; the label and local law stand"
                     + " before both. Never a permission",
             List.of(
-                    wind(1.9, "below 2 km/h: still air, inversion risk; medium or coarse drops only"),
+                    wind(1.9, STILL),
                     wind(2.0, "2-3 km/h: no fine drops on warm sunny days"),
                     wind(3, "3-6 km/h: no wind caution in the guide; site and label still decide"),
                     wind(6, "6-10 km/h: drift increases; mind what lies downwind"),
-                    wind(10, "10-15 km/h: increased drift risk; no fine drops"),
-                    wind(15, "15-20 km/h: extreme caution"),
-                    wind(20.1, "20 km/h and more: unsuitable")));
+                    wind(10, INCREASED),
+                    wind(15, EXTREME),
+                    wind(20.1, UNSUITABLE)));
 
     private static WorkedExample wind(double speed, String answer) {
         return WorkedExample.from(GROWSAFE).with(WIND_AT_BOOM, speed).gives(answer);

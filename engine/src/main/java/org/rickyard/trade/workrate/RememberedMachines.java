@@ -2,6 +2,7 @@ package org.rickyard.trade.workrate;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.rickyard.formula.Constant;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.Source;
 import org.rickyard.quantity.Unit;
@@ -164,6 +165,13 @@ public final class RememberedMachines {
                 .flatMap(row -> row.types().stream().map(type -> ReferenceTable.Row.of(type, value.applyAsDouble(row))))
                 .toList();
     }
+
+    /** How far a speed may lie beyond the table, which has whole miles an hour rounded to half km/h. */
+    public static final Constant SPEED_ROUNDING = new Constant(
+            "Usual speeds of the table hold within",
+            5,
+            Units.PERCENT,
+            Source.derived("whole mph to half km/h: 3 mph is 4.8, in the table 5; 7 mph is 11.3, in the table 11.5"));
 
     /** Lowest usual field speed. */
     public static final ReferenceTable SLOWEST =

@@ -60,7 +60,8 @@ public final class WorkRateCatalogue {
             CartingSimulation.LOADS,
             RoadLaw.TRAILER_MASS,
             RoadLaw.TRAIN_MASS,
-            RoadLaw.TRAILER_SPEED);
+            RoadLaw.TRAILER_SPEED,
+            RememberedMachines.SPEED_ROUNDING);
 
     /** Tables that are read outside formulas. */
     public static final List<ReferenceTable> TABLES =

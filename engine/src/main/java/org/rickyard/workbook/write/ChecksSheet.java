@@ -13,6 +13,7 @@ final class ChecksSheet {
     private static final int MASTER_ROW = 1;
     private static final int FIRST_CHECK = 5;
     private static final String PASS = "Checks: all totals agree";
+    private static final String PART = "Checks: no total is wrong, but some are incomplete, see Checks";
     private static final String AGAIN =
             "Checks: RUN AGAIN - words, names or headers of your lists have changed since the run, see As read";
     private static final String FAIL = "Checks: LOOK - totals do not agree, see Checks";
@@ -34,7 +35,8 @@ final class ChecksSheet {
 
     /** The master check's present words. */
     String master() {
-        return checks.stream().anyMatch(check -> check.verdict().equals("CHECK")) ? FAIL : PASS;
+        List<String> verdicts = checks.stream().map(BalanceCheck::verdict).toList();
+        return verdicts.contains("CHECK") ? FAIL : verdicts.contains("incomplete") ? PART : PASS;
     }
 
     private String masterFormula() {
@@ -45,8 +47,9 @@ final class ChecksSheet {
         if (checks.isEmpty()) {
             return "\"" + PASS + "\"";
         }
-        return "IF(COUNTIFS(B" + (FIRST_CHECK + 1) + ":B" + (FIRST_CHECK + checks.size()) + ",\"CHECK\")=0,\"" + PASS
-                + "\",\"" + FAIL + "\")";
+        String verdicts = "COUNTIFS(B" + (FIRST_CHECK + 1) + ":B" + (FIRST_CHECK + checks.size()) + ",\"";
+        return "IF(" + verdicts + "CHECK\")>0,\"" + FAIL + "\",IF(" + verdicts + "incomplete\")>0,\"" + PART + "\",\""
+                + PASS + "\"))";
     }
 
     PlainSheet build(Looks.Numbers looks, WorkPlan plan, SheetPlaces places, List<Finding> findings) {
