@@ -75,7 +75,7 @@ final class NewCommand implements Callable<Integer> {
         }
         console.say("Made " + name + ": " + kind.description() + ".");
         console.say((kind == TemplateKind.DEMO ? "Next:" : "Fill it in, then:") + "  rickyard run "
-                + ShellText.quoted(file.toString()));
+                + ShellText.file(file.toString()));
         return Exit.DONE;
     }
 

@@ -87,7 +87,7 @@ final class Report {
 
     /** Which sheets to open and what to ask next. */
     void whereToLook() {
-        String name = ShellText.quoted(book.toString());
+        String name = ShellText.file(book.toString());
         console.say(
                 "Look at " + sheet("Summary") + " and " + sheet("Checks") + " first; Status says what each row lacks.");
         example()

@@ -186,7 +186,7 @@ final class Rickyard implements Callable<Integer> {
                 .filter(Rickyard::isNameWithDash)
                 .findFirst()
                 .ifPresent(name -> console.insist("'" + name + "' is read as an option; for a file of that name write "
-                        + ShellText.quoted("./" + name) + "."));
+                        + ShellText.file(name) + "."));
         console.insist("'" + command.qualifiedName() + " --help' shows examples and what can be asked for.");
         return Exit.USAGE;
     }

@@ -8,9 +8,14 @@ final class ShellText {
 
     private ShellText() {}
 
+    /** A file's name; one that begins with a dash would be read as an option, in quotes or not. */
+    static String file(String name) {
+        return quoted(name.startsWith("-") ? "./" + name : name);
+    }
+
     /** The text in quotes where it needs them. */
     static String quoted(String text) {
-        if (text.matches("[\\w./\\\\:-]+") && !text.startsWith("-")) {
+        if (text.matches("[\\w./\\\\:-]+")) {
             return text;
         }
         return WINDOWS ? '"' + text + '"' : "'" + text.replace("'", "'\\''") + "'";

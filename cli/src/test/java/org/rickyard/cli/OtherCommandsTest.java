@@ -219,6 +219,8 @@ class OtherCommandsTest {
     void aNameThatBeginsWithADashIsToldHowToWrite() {
         assertThat(Ran.rickyard("run", "-a.xlsx").err())
                 .contains("'-a.xlsx' is read as an option; for a file of that name write ./-a.xlsx.");
+        assertThat(ShellText.file("-my a.xlsx")).isIn("'./-my a.xlsx'", "\"./-my a.xlsx\"");
+        assertThat(ShellText.file("farms/-a.xlsx")).isEqualTo("farms/-a.xlsx");
         assertThat(Ran.rickyard("run", "a.xlsx", "--dryrun").err()).doesNotContain("is read as an option");
     }
 
