@@ -77,6 +77,41 @@ class FilledTemplateTest {
         assertThat(numbers).isGreaterThan(300);
     }
 
+    /** The first thing anybody does with it; its rows of help and examples must not be taken for a list. */
+    @Test
+    void oneFieldAndOneMachineAreAllThatIsRead() throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (XSSFWorkbook blank = new XSSFWorkbook(new ByteArrayInputStream(template(TemplateKind.BLANK)))) {
+            type(blank.getSheet("Fields"), Map.of("Field", "Long Acre", "Crop", "Grass", "Area (ha)", 5.0));
+            type(
+                    blank.getSheet("Machines"),
+                    Map.of("Machine", "Old one", "Type", "mower", "Working width (m)", 3.0, "Speed (km/h)", 10.0));
+            blank.write(out);
+        }
+
+        Reckoned reckoned = reckon(out.toByteArray());
+
+        assertThat(reckoned.places()).extracting(Place::headerRow).containsOnly(HEADINGS);
+        assertThat(reckoned.results())
+                .extracting(result -> result.about().get("Machine"))
+                .containsOnly("Old one");
+    }
+
+    private static void type(XSSFSheet list, Map<String, Object> cells) {
+        cells.forEach((heading, value) -> {
+            for (int i = 0; i < list.getRow(HEADINGS).getLastCellNum(); i++) {
+                if (list.getRow(HEADINGS).getCell(i).getStringCellValue().equals(heading)) {
+                    XSSFCell cell = list.getRow(HEADINGS + 1).getCell(i);
+                    if (value instanceof Double number) {
+                        cell.setCellValue(number);
+                    } else {
+                        cell.setCellValue((String) value);
+                    }
+                }
+            }
+        });
+    }
+
     private static Offset<Double> within(double value) {
         return Offset.offset(1e-9 * Math.max(1, Math.abs(value)));
     }

@@ -74,6 +74,10 @@ final class ChoiceByContents {
         for (int row = firstRow; row < Math.min(grid.rows(), firstRow + MOST_ROWS); row++) {
             if (grid.kind(row, column) == Grid.Kind.TEXT) {
                 String text = Words.normal(grid.text(row, column));
+                if (isHeading(text, wanted)) {
+                    // The words below belong to this heading: what stands above it may be help, as in a template.
+                    break;
+                }
                 texts++;
                 boolean word = words.containsKey(text)
                         || wanted.byLastWords() && !LastWords.of(text, words).isEmpty();
@@ -81,5 +85,10 @@ final class ChoiceByContents {
             }
         }
         return known >= LEAST_WORDS && known * 3 >= texts * 2;
+    }
+
+    private static boolean isHeading(String text, ColumnSpec wanted) {
+        return text.equals(Words.normal(wanted.name()))
+                || wanted.synonyms().stream().map(Words::normal).anyMatch(text::equals);
     }
 }
