@@ -185,10 +185,8 @@ public final class AsRead {
                 int last = table.row(table.count() - 1);
                 int count = 0;
                 for (int row = table.headerRow; row <= last; row++) {
-                    Grid.Kind kind = table.grid.kind(row, column);
-                    boolean word = kind == Grid.Kind.TEXT
-                            && !table.grid.text(row, column).isEmpty();
-                    count += word || kind == Grid.Kind.NUMBER ? 1 : 0;
+                    // As COUNTA does: a formula that shows nothing is counted too.
+                    count += table.grid.kind(row, column) == Grid.Kind.BLANK ? 0 : 1;
                 }
                 filled.add(new Filled(
                         name(table), new CellAddress(table.grid.sheet(), table.headerRow, column), last, count));

@@ -55,7 +55,7 @@ final class HoursOfSprayers {
                                                 .orElse(null),
                                         "no time for filling '" + name
                                                 + "' or fetching its water is typed, so Water volumes has the"
-                                                + " same hours at every volume, which are not the same. Expected Fill time (min)."));
+                                                + " same hours at every volume, though a lower one saves fills. Expected Fill time (min)."));
             }
             String both = "the spraying of '" + name + "' takes " + rounded(hours.byParts, 100)
                     + " h on Spray fields, part by part,"

@@ -155,12 +155,12 @@ final class AsReadSheet extends OurSheet {
         String all = CellAddress.quoted(header.sheet()) + "!" + letter + (header.row() + 1) + ":" + letter + below;
         String last = CellAddress.quoted(header.sheet()) + "!" + letter + below;
         boolean beyond = column.last() + 1 < below;
-        return "(" + filled(all) + (beyond ? "-(" + filled(last + ":" + letter + below) + ")" : "") + ")&\"" + FILLED
-                + "\"";
+        return "(" + filled(all) + (beyond ? "-" + filled(last) : "") + ")&\"" + FILLED + "\"";
     }
 
+    /** Not by a pattern for words: LibreOffice finds numbers by it too. */
     private static String filled(String range) {
-        return "COUNT(" + range + ")+COUNTIFS(" + range + ",\"?*\")";
+        return "COUNTA(" + range + ")";
     }
 
     private static String joined(String place, List<AsRead.Part> parts) {
