@@ -45,12 +45,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                 return known(named);
             }
             if (saysShare(header)) {
-                return isDryMatterShare(column.symbol())
-                        ? known(column.symbol().unit())
-                        : column.measuredBy(Units.PERCENT)
-                                ? known(Units.PERCENT)
-                                : asked("A share does not measure "
-                                        + column.symbol().name() + ": write for example " + example(column) + ".");
+                return share(column);
             }
             return isNoUnitOf(column, UnitText.read(header, customary))
                     ? new ColumnUnit(column.symbol().unit(), true, null)
@@ -88,6 +83,16 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                 || Words.holds(normal, "percent")
                 || Words.holds(normal, "percentage")
                 || Words.holds(normal, "per cent");
+    }
+
+    private static ColumnUnit share(ColumnSpec column) {
+        if (isDryMatterShare(column.symbol())) {
+            return known(column.symbol().unit());
+        }
+        return column.measuredBy(Units.PERCENT)
+                ? known(Units.PERCENT)
+                : asked("A share does not measure " + column.symbol().name() + ": write for example " + example(column)
+                        + ".");
     }
 
     /** A unit that is told by a word of the header's name itself; null if none is. */

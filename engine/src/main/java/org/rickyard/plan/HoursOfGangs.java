@@ -53,8 +53,9 @@ final class HoursOfGangs {
                 plan.findings()
                         .add(Finding.note(
                                 machines.address(Machines.MACHINE, machine).orElse(null),
-                                "'" + machines.text(Machines.MACHINE, machine) + "' takes " + rounded(hours.alone)
-                                        + " h on Work rates, at its own pace, and " + rounded(hours.inGang)
+                                "'" + machines.text(Machines.MACHINE, machine) + "' takes "
+                                        + Numbers.rounded(hours.alone, 2)
+                                        + " h on Work rates, at its own pace, and " + Numbers.rounded(hours.inGang, 2)
                                         + " h on Gangs, where the slowest stage holds it up. Machine hours and Holding"
                                         + " hours go by Work rates; Season, fuel, labour and cost by Gangs."));
             }
@@ -71,9 +72,5 @@ final class HoursOfGangs {
             }
         }
         return found;
-    }
-
-    private static String rounded(double hours) {
-        return Numbers.readable(Math.round(hours * 100) / 100.0);
     }
 }

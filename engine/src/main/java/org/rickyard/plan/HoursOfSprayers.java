@@ -57,9 +57,9 @@ final class HoursOfSprayers {
                                                 + "' or fetching its water is typed, so Water volumes has the"
                                                 + " same hours at every volume, though a lower one saves fills. Expected Fill time (min)."));
             }
-            String both = "the spraying of '" + name + "' takes " + rounded(hours.byParts, 100)
+            String both = "the spraying of '" + name + "' takes " + Numbers.rounded(hours.byParts, 2)
                     + " h on Spray fields, part by part,"
-                    + " and " + rounded(hours.onWorkRates, 100)
+                    + " and " + Numbers.rounded(hours.onWorkRates, 2)
                     + " h on Work rates, by an efficiency or by turns alone. Machine"
                     + " hours, Season, fuel, labour and cost go by Work rates";
             if (hours.byParts > ALIKE * hours.onWorkRates) {
@@ -85,7 +85,7 @@ final class HoursOfSprayers {
     }
 
     private static String lostTime(Hours hours) {
-        return "add about " + rounded((hours.byParts - hours.onWorkRates) / hours.area, 1000)
+        return "add about " + Numbers.rounded((hours.byParts - hours.onWorkRates) / hours.area, 3)
                 + " h/ha to its Other lost time";
     }
 
@@ -148,9 +148,5 @@ final class HoursOfSprayers {
             row++;
         }
         return found;
-    }
-
-    private static String rounded(double number, int parts) {
-        return Numbers.readable(Math.round(number * parts) / (double) parts);
     }
 }

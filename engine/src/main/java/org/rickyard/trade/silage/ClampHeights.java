@@ -171,8 +171,7 @@ public final class ClampHeights {
 
     private static Expr behindWall(Expr expr) {
         return expr.onlyWhen(
-                Condition.compare(value(WALL_HEIGHT), Condition.Relation.MORE, new Expr.AsUnit(number(0), Units.M)),
-                "a walled clamp whose wall height is 0: type it, or call the clamp a heap");
+                ClampShape.HAS_HEIGHT, "a walled clamp whose wall height is 0: type it, or call the clamp a heap");
     }
 
     private static Expr reach() {

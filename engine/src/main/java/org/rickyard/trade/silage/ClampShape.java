@@ -78,6 +78,10 @@ public final class ClampShape {
     static final Condition BETWEEN_SIDES =
             Condition.any(List.of(Condition.is(CLAMP_KIND, WALLED), Condition.is(CLAMP_KIND, EARTH_PIT)));
 
+    /** A wall, or a pit's depth, is typed and is not 0. */
+    static final Condition HAS_HEIGHT =
+            Condition.compare(value(WALL_HEIGHT), Relation.MORE, new Expr.AsUnit(number(0), Units.M));
+
     /** Silage lies in a heap. */
     static final Condition HEAPED =
             Condition.any(List.of(Condition.is(CLAMP_KIND, HEAP), Condition.is(CLAMP_KIND, FIELD_HEAP)));
@@ -108,8 +112,7 @@ public final class ClampShape {
                     SETTLED_HEIGHT,
                     value(WALL_HEIGHT)
                             .onlyWhen(
-                                    Condition.compare(
-                                            value(WALL_HEIGHT), Relation.MORE, new Expr.AsUnit(number(0), Units.M)),
+                                    HAS_HEIGHT,
                                     "the wall height is 0 and no settled height is typed: type how high the silage"
                                             + " stands")),
             Source.commonPractice("settled height if typed, otherwise level with the wall or the edge of the pit"),

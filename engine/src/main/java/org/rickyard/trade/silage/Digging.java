@@ -121,10 +121,7 @@ public final class Digging {
             "volume-in-ground",
             IN_GROUND_VOLUME,
             ClampShape.prismoid(WALL_HEIGHT, 1)
-                    .onlyWhen(
-                            Condition.compare(
-                                    value(WALL_HEIGHT), Condition.Relation.MORE, new Expr.AsUnit(number(0), Units.M)),
-                            "the pit has no depth: type it in Wall height"),
+                    .onlyWhen(ClampShape.HAS_HEIGHT, "the pit has no depth: type it in Wall height"),
             Source.commonPractice("prismoidal formula of surveying"),
             "level ground; floor length and width; sides and ends of one slope",
             List.of(
