@@ -53,7 +53,8 @@ final class CostFamily {
 
     private void build() {
         String none = "no job names a tractor, and no machine has power, fuel, crew, a price or a charge for hire";
-        String unpriced = "no machine in the jobs has a price, and no wage or fuel price is on Assumptions";
+        String unpriced = "no machine in the jobs has a price: type its Purchase price and List price";
+        String noMoney = "no machine in the jobs has a price, and no wage or fuel price is on Assumptions";
         plan.add(CostTables.INPUTS, work(works), none);
         // Without jobs a list of prices still tells what a year and an hour of each machine cost.
         boolean noJobs = plan.rows(Jobs.LIST).size() == 0;
@@ -74,7 +75,7 @@ final class CostFamily {
                         .with(Role.MACHINE, machines, priced)
                         .with(Keys.MACHINE_KEY, plusOne(priced))),
                 unpriced);
-        plan.add(CostTables.JOB_COSTS, prices.apply(work(money ? works : List.of())), unpriced);
+        plan.add(CostTables.JOB_COSTS, prices.apply(work(money ? works : List.of())), noMoney);
         int[] compared = Arrays.stream(noJobs ? new int[0] : priced)
                 .filter(machine -> machines.isFilled(Machines.CHARGE, machine) && priced(machine) && !hired(machine))
                 .toArray();
