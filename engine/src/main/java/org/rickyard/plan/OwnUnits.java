@@ -44,6 +44,8 @@ public final class OwnUnits {
             new Telling(Kind.AREA, Fields.LIST, Fields.AREA),
             new Telling(Kind.LIQUID, Jobs.LIST, Jobs.WATER_VOLUME),
             new Telling(Kind.LIQUID, Machines.LIST, Machines.TANK),
+            new Telling(Kind.LIQUID, Machines.LIST, Machines.TOTAL_FLOW),
+            new Telling(Kind.LIQUID, Machines.LIST, Machines.NOZZLE_FLOW),
             new Telling(Kind.MASS, Cuts.LIST, Cuts.YIELD),
             new Telling(Kind.MASS, Fields.LIST, Fields.YIELD),
             new Telling(Kind.MASS, Stocks.LIST, Stocks.AMOUNT),

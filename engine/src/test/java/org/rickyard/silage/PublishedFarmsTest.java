@@ -130,6 +130,32 @@ class PublishedFarmsTest {
         }
     }
 
+    /** B. Holmes, Hay & Forage: 3,000 lb DM a day at 14 lb per ft3 are 214.3 ft3 a day; how wet it is, nobody asks. */
+    @Test
+    void whatADryMatterDensityTellsNeedsNoDryMatterContent() throws IOException {
+        try (SilageBook book = book().list(
+                        "Clamps",
+                        row(
+                                "Bunker silo",
+                                "Type",
+                                "Length (ft)",
+                                "Width (ft)",
+                                "Settled height (ft)",
+                                "DM density (lb/ft3)"),
+                        row("North", "walled", 100, 20, 8, 14))
+                .list(
+                        "Herds",
+                        row("Group", "Head", "Daily DM (lb)", "Days", "Bunker"),
+                        row("Cows", 100, 30, 180, "North"))
+                .run()) {
+            double cubicFoot = 0.028316846592;
+            assertThat(book.number("clamp-feeding", FeedOut.PER_DAY, 0) / cubicFoot)
+                    .isCloseTo(214.3, within(0.05));
+            // 16,000 ft3 of 14 lb are 112 short tons.
+            assertThat(book.number("clamps", ClampContents.CAPACITY_DM, 0)).isCloseTo(112 * 0.90718474, within(1e-9));
+        }
+    }
+
     /** Farmers Journal 216282: 900 bales at 220 kg hold 198 t of dry matter; here as what is over. */
     @Test
     void aSurplusIsCountedInBalesWithTheirDryMatterAndSpace() throws IOException {

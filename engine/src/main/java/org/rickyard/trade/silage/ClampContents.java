@@ -212,17 +212,26 @@ public final class ClampContents {
                             .with(DENSITY, 680)
                             .gives("table for grass, DAERA 2017")));
 
-    /** Dry matter density: fresh density × dry matter. */
+    /** A dry matter density that is typed holds without the dry matter content; with it, it has to agree with silage. */
+    private static final Condition DRY_DENSITY_ALONE = Condition.all(List.of(
+            new Condition.Given(DRY_MATTER_DENSITY),
+            new Condition.Blank(FRESH_DENSITY),
+            new Condition.Not(new Condition.Given(CLAMP_DM))));
+
+    /** Dry matter density: fresh density × dry matter, or as typed. */
     public static final Formula CLAMP_DENSITY_DM = new Formula(
             "clamp-density-dry-matter",
             DENSITY_DM,
-            value(DENSITY)
-                    .times(CLAMP_DM)
-                    .onlyWhen(
-                            notAbove(value(DENSITY).times(CLAMP_DM), constant(MOST_DRY)),
-                            "more dry matter in a cubic metre than any silage holds: check the density and the dry"
-                                    + " matter"),
-            Source.derived("fresh density × dry matter content"),
+            choice(
+                    DRY_DENSITY_ALONE,
+                    value(DRY_MATTER_DENSITY),
+                    value(DENSITY)
+                            .times(CLAMP_DM)
+                            .onlyWhen(
+                                    notAbove(value(DENSITY).times(CLAMP_DM), constant(MOST_DRY)),
+                                    "more dry matter in a cubic metre than any silage holds: check the density and the"
+                                            + " dry matter")),
+            Source.derived("fresh density × dry matter content; as typed, where the dry matter content is not known"),
             "a figure above 500 kg/m3 means fresh and dry were mistaken for one another, so none is given",
             List.of(
                     WorkedExample.from(Source.derived("44 lb as fed and 15 lb DM per ft3 (D. Undersander, Univ."
@@ -234,7 +243,12 @@ public final class ClampContents {
                                     + " mean 31.4 % dry matter"))
                             .with(DENSITY, 700)
                             .with(CLAMP_DM, 31.4)
-                            .givesWithin(220, Units.KG_DM_PER_M3, 1)));
+                            .givesWithin(220, Units.KG_DM_PER_M3, 1),
+                    WorkedExample.from(
+                                    Source.derived("typed, and no dry matter content known, whatever it weighs fresh"))
+                            .with(DENSITY, 640)
+                            .with(DRY_MATTER_DENSITY, 14, Packing.TARGET.unit())
+                            .gives(224.26, Units.KG_DM_PER_M3, 2)));
 
     /** {@code clamp-capacity}: volume × density, fresh. */
     public static final Formula CLAMP_CAPACITY = new Formula(
@@ -261,13 +275,24 @@ public final class ClampContents {
     public static final Formula CLAMP_CAPACITY_DM = new Formula(
             "clamp-capacity-dry-matter",
             CAPACITY_DM,
-            value(CAPACITY).times(CLAMP_DM),
-            Source.derived("fresh capacity × dry matter content"),
+            choice(
+                    DRY_DENSITY_ALONE,
+                    value(VOLUME).times(DENSITY_DM),
+                    value(CAPACITY).times(CLAMP_DM)),
+            Source.derived("fresh capacity × dry matter content; volume × dry matter density, where that content is not"
+                    + " known"),
             "settled, level with the height stated",
-            List.of(WorkedExample.from(Source.published("Teagasc, 100 cows for 140 days: 763 t at 22 % is 168 t DM"))
-                    .with(CAPACITY, 763)
-                    .with(CLAMP_DM, 22)
-                    .gives(168, Units.T_DM, 0)));
+            List.of(
+                    WorkedExample.from(Source.published("Teagasc, 100 cows for 140 days: 763 t at 22 % is 168 t DM"))
+                            .with(CAPACITY, 763)
+                            .with(CLAMP_DM, 22)
+                            .gives(168, Units.T_DM, 0),
+                    WorkedExample.from(Source.derived("900 m3 of 170 kg dry matter each, whatever it weighs fresh"))
+                            .with(VOLUME, 900)
+                            .with(CAPACITY, 612)
+                            .with(DRY_MATTER_DENSITY, 170)
+                            .with(DENSITY_DM, 170)
+                            .gives(153, Units.T_DM, 6)));
 
     /** {@code crop-in-clamp}: fresh crop of the fields allotted to the clamp; withheld if one field's is. */
     public static final Formula CROP_IN_CLAMP = new Formula(
