@@ -404,6 +404,9 @@ public final class Quantities {
     /** Fresh silage in a cubic metre. */
     public static final Symbol FRESH_DENSITY =
             number("fresh density", Units.KG_PER_M3, Range.above(0, 1150), Range.of(400, 950), 0);
+    /** The same turned round, as pits are measured up in Ireland: what a fresh tonne takes up. */
+    public static final Symbol SPACE_OF_A_TONNE = number(
+            "space of a tonne", Units.M3.over(Units.T), new Range(0.87, false, 10, false), Range.of(1.05, 2.5), 2);
     /** Dry matter in a cubic metre. */
     public static final Symbol DRY_MATTER_DENSITY =
             number("dry matter density", Units.KG_DM_PER_M3, Range.above(0, 500), Range.of(100, 350), 0);
