@@ -15,6 +15,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Herds;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.RepeatedKey;
 import org.rickyard.lists.Stocks;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Keys;
@@ -192,8 +193,9 @@ final class FeedFamily {
         }
 
         private void add(ListRows list, ColumnSpec holding) {
+            RepeatedKey names = new RepeatedKey();
             for (int row = 0; row < list.size(); row++) {
-                String name = NameKey.key(list.text(holding, row));
+                String name = names.of(list.text(holding, row));
                 if (!name.isEmpty()) {
                     numbers.putIfAbsent(name, numbers.size() + 1);
                 }
