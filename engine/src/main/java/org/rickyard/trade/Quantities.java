@@ -91,6 +91,8 @@ public final class Quantities {
     public static final Symbol MACHINE = Symbol.text("machine");
     /** What a machine does. */
     public static final Symbol MACHINE_TYPE = Symbol.text("machine type");
+    /** What it is among those of its type, where tables part them: a mower with a conditioner; otherwise its type. */
+    public static final Symbol KIND_OF_MACHINE = Symbol.text("kind of machine");
     /** How many machines alike. */
     public static final Symbol NUMBER_OF_MACHINES =
             number("number of machines", Units.ONE, Range.of(1, 200), Range.of(1, 20), 0);
