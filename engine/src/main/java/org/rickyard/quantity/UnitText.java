@@ -39,9 +39,6 @@ public sealed interface UnitText {
      * hundredth of a UK hundredweight, 1.12 lb.
      */
     Map<String, String> QUESTIONS = Map.ofEntries(
-            Map.entry("m3/t", "Cubic metres per tonne runs the other way round: write kg/m3 (1000 divided by m3/t)."),
-            Map.entry("ft3/t", "Cubic feet per ton runs the other way round: write lb/ft3 or kg/m3."),
-            Map.entry("ft3/ton", "Cubic feet per ton runs the other way round: write lb/ft3 or kg/m3."),
             Map.entry(
                     "units/ac", "A unit per acre is 1.2554 kg/ha of nutrient, not of product: write kg/ha of product."),
             Map.entry(

@@ -54,6 +54,28 @@ class PublishedFarmsTest {
         }
     }
 
+    /** Teagasc (E. Webb): 28 × 10 × 2.7 m of 1.35 m3 to the tonne are 560 t, however that is written. */
+    @ParameterizedTest
+    @CsvSource({
+        "Density (m3/t), 1.35",
+        "'Density, fresh (m3/t)', 1.35",
+        "Cubic metres per tonne, 1.35",
+        "Density (cu ft/tonne), 47.674852",
+        "Density (ft3/long ton), 48.439878"
+    })
+    void whatATonneTakesUpIsADensity(String header, double typed) throws IOException {
+        try (SilageBook book = book().list(
+                        "Clamps",
+                        row("Pit", "Kind", "Length (m)", "Width (m)", "Settled height (m)", header),
+                        row("Printed", "measured", 28, 10, 2.7, typed),
+                        row("Turned round by mistake", "measured", 28, 10, 2.7, 0.74))
+                .run()) {
+            assertThat(book.number("clamps", ClampContents.CAPACITY, 0)).isCloseTo(560, within(0.5));
+            assertThat(book.word("clamps", ClampContents.DENSITY_FROM, 0)).isEqualTo("typed, space of a fresh tonne");
+            assertThat(book.has("clamps", ClampContents.CAPACITY, 1)).isFalse();
+        }
+    }
+
     /** Farm press: stores of 655, 480, 110, 250 and 350 t are 1,845 t of silage; 550 bales at 0.9 t are 495 (Teagasc). */
     @Test
     void storesAddUpToTheStockThatWasPrinted() throws IOException {

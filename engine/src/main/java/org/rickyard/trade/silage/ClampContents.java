@@ -8,6 +8,7 @@ import static org.rickyard.trade.Keys.CLAMP_KEY;
 import static org.rickyard.trade.Quantities.DM_TARGET;
 import static org.rickyard.trade.Quantities.DRY_MATTER_DENSITY;
 import static org.rickyard.trade.Quantities.FRESH_DENSITY;
+import static org.rickyard.trade.Quantities.SPACE_OF_A_TONNE;
 import static org.rickyard.trade.silage.ClampShape.VOLUME;
 
 import java.util.List;
@@ -154,17 +155,24 @@ public final class ClampContents {
             given(
                     FRESH_DENSITY,
                     choice(
-                            new Condition.Given(DRY_MATTER_DENSITY),
-                            value(DRY_MATTER_DENSITY)
-                                    .over(CLAMP_DM)
-                                    .onlyWhen(
-                                            notAbove(value(DRY_MATTER_DENSITY).over(CLAMP_DM), constant(MOST_FRESH)),
-                                            "the dry matter density typed makes fresh silage heavier than any at this"
-                                                    + " dry matter: see whether it is the fresh density"),
-                            new Expr.Lookup(GRASS_DENSITY, value(CLAMP_DM), Expr.Lookup.Mode.LINEAR)
-                                    .onlyWhen(
-                                            new Condition.Blank(DRY_MATTER_DENSITY),
-                                            "the dry matter density typed cannot be used"))),
+                            Condition.typed(SPACE_OF_A_TONNE),
+                            Expr.number(1).over(SPACE_OF_A_TONNE),
+                            choice(
+                                    new Condition.Given(DRY_MATTER_DENSITY),
+                                    value(DRY_MATTER_DENSITY)
+                                            .over(CLAMP_DM)
+                                            .onlyWhen(
+                                                    notAbove(
+                                                            value(DRY_MATTER_DENSITY)
+                                                                    .over(CLAMP_DM),
+                                                            constant(MOST_FRESH)),
+                                                    "the dry matter density typed makes fresh silage heavier than any"
+                                                            + " at this dry matter: see whether it is the fresh"
+                                                            + " density"),
+                                    new Expr.Lookup(GRASS_DENSITY, value(CLAMP_DM), Expr.Lookup.Mode.LINEAR)
+                                            .onlyWhen(
+                                                    new Condition.Blank(DRY_MATTER_DENSITY),
+                                                    "the dry matter density typed cannot be used")))),
             DAERA,
             "settled grass silage, 18-45 % dry matter, straight lines between the printed rows; no value beyond them."
                     + " Other tables give 650-719 kg/m3 at 25 %",
@@ -176,6 +184,15 @@ public final class ClampContents {
                     table(40, 0.48),
                     table(45, 0.42),
                     table(18, 0.81),
+                    WorkedExample.from(Source.published("Teagasc (T. Fallon, A guide to storing silage): a tonne takes"
+                                    + " 1.39 m3 (49 ft3), 0.719 t in a cubic metre"))
+                            .with(SPACE_OF_A_TONNE, 1.39)
+                            .gives(0.719, Units.T_PER_M3, 3),
+                    WorkedExample.from(
+                                    Source.secondHand("Farmers Journal 314754: 45 ft3 to a tonne of precision-chopped"
+                                            + " silage, 0.785 t in a cubic metre"))
+                            .with(SPACE_OF_A_TONNE, 45, Units.FT3.over(Units.T))
+                            .gives(0.785, Units.T_PER_M3, 3),
                     WorkedExample.from(Source.derived("170 kg dry matter per m3 at 25 % is 680 kg fresh"))
                             .with(DRY_MATTER_DENSITY, 170)
                             .with(CLAMP_DM, 25)
@@ -192,9 +209,12 @@ public final class ClampContents {
                             new Condition.Given(FRESH_DENSITY),
                             Expr.text("typed, fresh"),
                             choice(
-                                    new Condition.Given(DRY_MATTER_DENSITY),
-                                    Expr.text("typed, dry matter"),
-                                    Expr.text("table for grass, DAERA 2017"))),
+                                    new Condition.Given(SPACE_OF_A_TONNE),
+                                    Expr.text("typed, space of a fresh tonne"),
+                                    choice(
+                                            new Condition.Given(DRY_MATTER_DENSITY),
+                                            Expr.text("typed, dry matter"),
+                                            Expr.text("table for grass, DAERA 2017")))),
                     Expr.text("no density")),
             Source.derived("what is typed stands before the table"),
             "the table is named on Basis; what others print stands on the sheet of densities",
@@ -204,6 +224,11 @@ public final class ClampContents {
                             .with(FRESH_DENSITY, 700)
                             .with(DRY_MATTER_DENSITY, 210)
                             .gives("typed, fresh"),
+                    WorkedExample.from(Source.derived("what a tonne takes up is typed"))
+                            .with(DENSITY, 1000 / 1.35)
+                            .with(SPACE_OF_A_TONNE, 1.35)
+                            .with(DRY_MATTER_DENSITY, 210)
+                            .gives("typed, space of a fresh tonne"),
                     WorkedExample.from(Source.derived("dry matter typed"))
                             .with(DENSITY, 700)
                             .with(DRY_MATTER_DENSITY, 210)
@@ -216,6 +241,7 @@ public final class ClampContents {
     private static final Condition DRY_DENSITY_ALONE = Condition.all(List.of(
             new Condition.Given(DRY_MATTER_DENSITY),
             new Condition.Blank(FRESH_DENSITY),
+            new Condition.Blank(SPACE_OF_A_TONNE),
             new Condition.Not(new Condition.Given(CLAMP_DM))));
 
     /** Dry matter density: fresh density × dry matter, or as typed. */
