@@ -2,9 +2,24 @@ package org.rickyard.lists;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads a slope written in words as metres out for each metre up. */
 final class BatterText {
+    private static final String NUMBER = "([0-9.]+) ?";
+    private static final String BETWEEN = " ?(?::|to|in|,|and)? ?";
+    private static final String OUT = "(?:h|hor|horiz|horizontal|out)";
+    private static final String UP = "(?:v|vert|vertical|up)";
+
+    /** "2H:1V", "2 horizontal to 1 vertical": which way it runs is said. */
+    private static final Pattern OUT_TO_UP = Pattern.compile(NUMBER + OUT + BETWEEN + NUMBER + UP);
+
+    /** "1V:2H", "1 up, 2 out". */
+    private static final Pattern UP_TO_OUT = Pattern.compile(NUMBER + UP + BETWEEN + NUMBER + OUT);
+
+    private static final Pattern RATIO = Pattern.compile("([^:]*)(?::| to )([^:]*)");
+
     private BatterText() {}
 
     /** Whether a text is a bare ratio that could run either way: "1:3" (3 out for 1 up, or 3 up for 1 out). */
@@ -14,19 +29,25 @@ final class BatterText {
     }
 
     /**
-     * "1 in 3" is 3, "45°" is 1, "2:1" is 2 (horizontal to vertical, as slopes are written with the 1 last) and
-     * "vertical" is 0. Empty if it cannot be read or would have to be asked.
+     * "1 in 3" is 3, "45°" is 1, "2:1" and "2 to 1" are 2 (horizontal to vertical, as slopes are written with
+     * the 1 last), "1V:3H" is 3 and "vertical" is 0. Empty if it cannot be read or would have to be asked.
      */
     static OptionalDouble read(String text) {
         String plain = text.strip().toLowerCase(Locale.ROOT);
         if (plain.equals("vertical") || plain.equals("upright")) {
             return OptionalDouble.of(0);
         }
+        Matcher outToUp = OUT_TO_UP.matcher(plain);
+        if (outToUp.matches()) {
+            return quotient(number(outToUp.group(1)), number(outToUp.group(2)));
+        }
+        Matcher upToOut = UP_TO_OUT.matcher(plain);
+        if (upToOut.matches()) {
+            return quotient(number(upToOut.group(2)), number(upToOut.group(1)));
+        }
         int in = plain.indexOf(" in ");
         if (in > 0) {
-            double up = number(plain.substring(0, in));
-            double out = number(plain.substring(in + 4));
-            return up > 0 && out >= 0 ? OptionalDouble.of(out / up) : OptionalDouble.empty();
+            return quotient(number(plain.substring(in + 4)), number(plain.substring(0, in)));
         }
         for (String mark : new String[] {"°", "degrees", "deg"}) {
             if (plain.endsWith(mark)) {
@@ -40,6 +61,10 @@ final class BatterText {
         return OptionalDouble.empty();
     }
 
+    private static OptionalDouble quotient(double out, double up) {
+        return up > 0 && out >= 0 ? OptionalDouble.of(out / up) : OptionalDouble.empty();
+    }
+
     /** The slope of a side that rises at this angle from the level. */
     static OptionalDouble ofDegrees(double degrees) {
         if (!(degrees > 0 && degrees <= 90)) {
@@ -50,12 +75,12 @@ final class BatterText {
     }
 
     private static double[] ratio(String text) {
-        int colon = text.indexOf(':');
-        if (colon < 0) {
+        Matcher parts = RATIO.matcher(text.strip().toLowerCase(Locale.ROOT));
+        if (!parts.matches()) {
             return null;
         }
-        double first = number(text.substring(0, colon));
-        double second = number(text.substring(colon + 1));
+        double first = number(parts.group(1));
+        double second = number(parts.group(2));
         return first >= 0 && second >= 0 ? new double[] {first, second} : null;
     }
 

@@ -34,7 +34,7 @@ public final class Choices {
     public static final Map<String, List<String>> MACHINE_TYPE = of(
             "mower: mower conditioner, disc mower conditioner, disk mower conditioner, drum mower conditioner, "
                     + "disc mower, disk mower, drum mower, finger bar mower, reciprocating mower, "
-                    + "conditioner mower, discbine, haybine",
+                    + "conditioner mower, discbine, haybine, moco",
             "tedder: tedding machine, shaker, hay tedder, spreader tedder",
             "rake: rower, row up, hay rake, twin rotor rake, single rotor rake, grouper, merger, windrow merger",
             "forager: forage harvester, chopper, precision chop, precision chopper, self propelled forager, "
@@ -58,7 +58,9 @@ public final class Choices {
                     + " air carrier sprayer, vineyard sprayer",
             "knapsack: knapsack sprayer, backpack sprayer",
             "wiper: weed wiper, wick, rope wick, weed wick",
-            "fertiliser spreader: fertilizer spreader, fert spreader, spinner, fertiliser broadcaster, spinning disc"
+            "fertiliser spreader: fertilizer spreader, fert spreader, lime spreader, fertiliser applicator, fertilizer "
+                    + "applicator, anhydrous applicator, anhydrous ammonia applicator, ammonia applicator, "
+                    + "nh3 applicator, spinner, fertiliser broadcaster, spinning disc"
                     + " spreader",
             "muck spreader: manure spreader, dung spreader, rear discharge spreader, side discharge spreader",
             "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker",
@@ -66,13 +68,13 @@ public final class Choices {
             "cultivator: harrow, power harrow, rotavator, rotary cultivator, disc harrow, discs, disk harrow, "
                     + "disk, disc, tandem disc, tandem disk, offset disc, offset disk, heavy disk, field cultivator, "
                     + "tine cultivator, tine harrow, spike tooth harrow, row crop cultivator, rotary hoe, "
-                    + "chisel plough, chisel plow, chisel, "
+                    + "chisel plough, chisel plow, chisel, rotary tiller, "
                     + "subsoiler, ripper, tillage",
             "drill: cultivator drill, seed drill, grain drill, seeder, planter, precision drill, corn planter, "
                     + "row crop planter",
             "combine: combine harvester",
             "excavator: digger, backhoe, back hoe, 360, trackhoe, tracked excavator",
-            "tractor: four wheel drive tractor, crawler",
+            "tractor: four wheel drive tractor, tractor 2wd, tractor 4wd, crawler",
             "other: miscellaneous, misc");
 
     /** Where power is measured. */

@@ -86,13 +86,16 @@ public final class Clamps {
             .help("Near the clamp or its approach; yes or no; blank does not mean no.");
     /** Fresh density. */
     public static final ColumnSpec FRESH_DENSITY = number("Density, fresh", Quantities.FRESH_DENSITY)
-            .also("fresh density, as fed density, wet density, density fresh weight, density FW, density as "
-                    + "fed, density FM, "
-                    + "fresh matter density, bulk density fresh, density of fresh silage, kg fresh/m3, "
-                    + "kg FW/m3, kg FM/m3, "
-                    + "kg/m3 fresh, kg/m3 FW, t fresh/m3, t/m3 fresh, kg/m3 as fed, lb/ft3 as fed, "
-                    + "lb/cu ft as fed, "
-                    + "lb as fed/ft3, lb as fed/cu ft")
+            .or(Quantities.SPACE_OF_A_TONNE)
+            .also(
+                    "m3/t, m3 per t, m3 per tonne, cubic metres per tonne, ft3/t, cu ft/t, cubic feet per tonne, ft3/ton, "
+                            + "cu ft/ton, cubic feet per ton, fresh density, as fed density, wet density, density fresh weight, density FW, density as "
+                            + "fed, density FM, "
+                            + "fresh matter density, bulk density fresh, density of fresh silage, kg fresh/m3, "
+                            + "kg FW/m3, kg FM/m3, "
+                            + "kg/m3 fresh, kg/m3 FW, t fresh/m3, t/m3 fresh, kg/m3 as fed, lb/ft3 as fed, "
+                            + "lb/cu ft as fed, "
+                            + "lb as fed/ft3, lb as fed/cu ft")
             .help("Measured; without it a published table is used.");
     /** Dry matter density. */
     public static final ColumnSpec DRY_MATTER_DENSITY = number("Density, dry matter", Quantities.DRY_MATTER_DENSITY)

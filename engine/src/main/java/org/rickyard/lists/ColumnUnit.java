@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.rickyard.formula.Symbol;
 import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Dimension;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
@@ -56,10 +57,10 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                 && CustomaryUnits.of(rest) != CustomaryUnits.UNSET
                 && UnitText.read(header, customary) instanceof UnitText.Known whole) {
             // "GPA (US)": the name is the unit, and behind it stands whose.
-            return fitted(column, whole.unit(), header, moisture, saysDryMatter(header), customary);
+            return fitted(column, whole.unit(), header, moisture, saysDryMatter(header), saysDaily(header), customary);
         }
         if (text instanceof UnitText.Known known) {
-            return fitted(column, known.unit(), rest, moisture, saysDryMatter(header), customary);
+            return fitted(column, known.unit(), rest, moisture, saysDryMatter(header), saysDaily(header), customary);
         }
         if (text instanceof UnitText.Ambiguous ambiguous) {
             List<Unit> fitting = new ArrayList<>();
@@ -147,12 +148,18 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         return Words.holds(normal, "dm") || Words.holds(normal, "dmi") || Words.holds(normal, "dry matter");
     }
 
+    private static boolean saysDaily(String header) {
+        String normal = Words.normal(header);
+        return Words.holds(normal, "daily") || Words.holds(normal, "day");
+    }
+
     private static ColumnUnit fitted(
             ColumnSpec column,
             Unit unit,
             String rest,
             boolean moisture,
             boolean saysDryMatter,
+            boolean saysDaily,
             CustomaryUnits customary) {
         Unit own = column.symbol().unit();
         if (moisture && unit.isSameScale(Units.PERCENT) && isDryMatterShare(column.symbol())) {
@@ -170,6 +177,14 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         }
         if (column.measuredBy(dry)) {
             return known(dry);
+        }
+        if (isPerDay(own) && !isPerDay(unit)) {
+            // "Intake (kg DM)" and "Daily ration (kg)": what a day's column counts is counted by the day.
+            Unit daily = (saysDryMatter ? dry : unit).over(Units.D);
+            boolean dryMatter = daily.dimension().exponent(Dimension.Base.DRY_MATTER) != 0;
+            if ((saysDaily || dryMatter) && column.measuredBy(daily)) {
+                return new ColumnUnit(daily, !saysDaily, null);
+            }
         }
         UnitText fluid = UnitText.read(OUNCES.matcher(rest).replaceFirst("fl oz"), customary);
         if (fluid instanceof UnitText.Known known && column.measuredBy(known.unit())) {

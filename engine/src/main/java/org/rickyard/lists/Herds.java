@@ -83,7 +83,9 @@ public final class Herds {
                     List.of(HOLDING, GROUP, HEAD, INTAKE, DM, DAYS, START, END, CLAMP))
             .identifiedBy(GROUP)
             .otherwise(GROUP, "stock")
-            .otherwiseMeasured(INTAKE, "silage, forage, grass silage, maize silage")
+            .otherwiseMeasured(
+                    INTAKE,
+                    "silage, forage, grass silage, maize silage, feed, fresh feed, eats, demand, feed demand, need")
             .needsOneOf(List.of(DAYS), List.of(START, END))
             .needsHeaders(3);
 }

@@ -29,6 +29,23 @@ final class LastWords {
         return "";
     }
 
+    /**
+     * The same of what stands before a comma or bracket, as tables name things: "Forage harvester, SP", "Mower (rotary)".
+     * Empty where what is behind it names something else.
+     */
+    static String beforeTheComma(String text, Map<String, String> words) {
+        int end = 0;
+        while (end < text.length() && ",([".indexOf(text.charAt(end)) < 0) {
+            end++;
+        }
+        if (end == text.length()) {
+            return "";
+        }
+        String before = Words.normal(text.substring(0, end));
+        String found = words.containsKey(before) ? words.get(before) : of(before, words);
+        return found.isEmpty() || namesAnother(Words.normal(text.substring(end)), found, words) ? "" : found;
+    }
+
     private static boolean namesAnother(String before, String found, Map<String, String> words) {
         return words.entrySet().stream()
                 .anyMatch(known -> !known.getValue().equals(found)

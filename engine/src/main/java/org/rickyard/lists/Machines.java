@@ -438,8 +438,10 @@ public final class Machines {
                     "spray speed, average speed, average forward speed, typical speed, usual speed, normal speed, target"
                             + " speed, work speed, op speed")
             .otherwiseMeasured(TIMED_DISTANCE, "distance")
-            .unclear(List.of("time"), TIMED_SECONDS)
+            .unclear(List.of("time", "seconds", "secs"), TIMED_SECONDS)
             .toldMeasured("time", TIMED_SECONDS, TIMED_DISTANCE)
+            .told("seconds", TIMED_SECONDS, TIMED_DISTANCE)
+            .told("secs", TIMED_SECONDS, TIMED_DISTANCE)
             .otherwise(FUEL, "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour")
             .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
             .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full, road laden, road loaded, road full")

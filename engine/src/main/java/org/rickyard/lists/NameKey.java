@@ -31,20 +31,35 @@ public final class NameKey {
     private static final int[] NO_ROWS = {};
 
     private final ListRows rows;
+    private final ColumnSpec name;
     private final ColumnSpec holding;
-    private final Map<String, int[]> byName = new HashMap<>();
+    /** Made when first asked: many a list has rows that nothing names. */
+    private Map<String, int[]> byName;
 
     private NameKey(ListRows rows, ColumnSpec name) {
         this.rows = rows;
+        this.name = name;
         this.holding = rows.spec().column("Holding").orElse(null);
+    }
+
+    private int[] rowsOf(String key) {
+        if (byName == null) {
+            byName = index();
+        }
+        return byName.getOrDefault(key, NO_ROWS);
+    }
+
+    private Map<String, int[]> index() {
+        Map<String, int[]> index = new HashMap<>();
         for (int row = 0; row < rows.size(); row++) {
             int next = row;
-            byName.compute(Words.key(rows.text(name, row)), (key, old) -> {
+            index.compute(Words.key(rows.text(name, row)), (key, old) -> {
                 int[] all = old == null ? new int[1] : Arrays.copyOf(old, old.length + 1);
                 all[all.length - 1] = next;
                 return all;
             });
         }
+        return index;
     }
 
     /** An index of the rows of a list by the column that names them. */
@@ -60,7 +75,7 @@ public final class NameKey {
      */
     public Resolution resolve(String inHolding, String name) {
         String key = Words.key(name);
-        int[] all = byName.getOrDefault(key, NO_ROWS);
+        int[] all = rowsOf(key);
         if (all.length == 0 || key.isEmpty()) {
             return new None();
         }
@@ -105,7 +120,7 @@ public final class NameKey {
     /** Whether any row has that name, whosever it is. */
     public boolean knows(String name) {
         String key = Words.key(name);
-        return !key.isEmpty() && byName.containsKey(key);
+        return !key.isEmpty() && rowsOf(key).length > 0;
     }
 
     /** The form of a name by which it is compared: without outer spaces and case. */

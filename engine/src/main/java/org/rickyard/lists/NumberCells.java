@@ -8,6 +8,7 @@ import org.rickyard.lists.ListRows.State;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
 import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Quantities;
 
@@ -59,7 +60,9 @@ final class NumberCells implements CellReader {
         if (format == Grid.Format.PERCENT) {
             if (FoundRows.isPercent(unit)) {
                 value *= 100;
-            } else if (unit != null && spec.type() != ColumnSpec.Type.TEXT_OR_NUMBER) {
+            } else if (unit != null
+                    && !unit.symbol().equals(UnitText.DECIMAL.symbol())
+                    && spec.type() != ColumnSpec.Type.TEXT_OR_NUMBER) {
                 cell.bad("The cell is shown as per cent, but " + spec.name() + " is in " + unit + "; expected "
                         + CellFindings.expected(spec) + ".");
                 return State.NOT_READABLE;

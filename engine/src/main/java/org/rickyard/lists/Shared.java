@@ -19,7 +19,8 @@ final class Shared {
     static final ColumnSpec BLOCK =
             text("Block", Quantities.BLOCK).also("block name, field block").help("Fields worked together.");
     static final ColumnSpec CLAMP = text("Clamp", Quantities.CLAMP)
-            .also("clamp name, pit, pit name, silo, silo name, bunker, bunker name, bay, slab, heap, "
+            .also("clamp name, pit, pit name, silage pit, silage clamp, silage bay, silage bunker, bunker silo, "
+                    + "trench silo, horizontal silo, silo, silo name, bunker, bunker name, bay, slab, heap, "
                     + "pile, clamp no, pit no, clamp number, clamp pit, pit clamp, clamp or pit, pit or "
                     + "clamp, goes to, carted to, ensiled in, "
                     + "goes to pit, goes to clamp, to clamp, to pit, into clamp, into pit, storage, "

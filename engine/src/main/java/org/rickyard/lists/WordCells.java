@@ -66,9 +66,14 @@ final class WordCells implements CellReader {
             return known;
         }
         String last = LastWords.of(normal, words);
+        String by = "its last words";
+        if (last.isEmpty()) {
+            last = LastWords.beforeTheComma(text, words);
+            by = "what stands before the comma or bracket";
+        }
         if (!last.isEmpty()) {
-            cell.readAs(Words.quoted(text) + " is read as " + last
-                    + ", by its last words. If it is something else, write what it is: "
+            cell.readAs(Words.quoted(text) + " is read as " + last + ", by " + by
+                    + ". If it is something else, write what it is: "
                     + String.join(", ", spec.choices().keySet()) + ".");
         }
         return last;

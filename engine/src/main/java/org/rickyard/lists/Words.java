@@ -1,5 +1,6 @@
 package org.rickyard.lists;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
 /** How words of clients are compared: names by all but case and outer spaces, headers and choices more loosely. */
@@ -30,13 +31,31 @@ final class Words {
     /** What a name is joined by: trimmed and without case. */
     static String key(String name) {
         String trimmed = trim(name);
+        int capitals = 0;
         for (int i = 0; i < trimmed.length(); i++) {
-            if (trimmed.charAt(i) >= '\u0080') {
+            char c = trimmed.charAt(i);
+            if (c >= '\u0080') {
                 // Upper case first, so that letters with two small forms (the Greek sigma) meet.
                 return trimmed.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
             }
+            capitals += isCapital(c) ? 1 : 0;
         }
-        return trimmed.toLowerCase(Locale.ROOT);
+        return capitals == 0 ? trimmed : small(trimmed);
+    }
+
+    /** Of a text in ASCII; every name of a list comes by here, several times. */
+    private static String small(String text) {
+        byte[] letters = text.getBytes(StandardCharsets.ISO_8859_1);
+        for (int i = 0; i < letters.length; i++) {
+            if (isCapital((char) letters[i])) {
+                letters[i] += 'a' - 'A';
+            }
+        }
+        return new String(letters, StandardCharsets.ISO_8859_1);
+    }
+
+    private static boolean isCapital(char c) {
+        return c >= 'A' && c <= 'Z';
     }
 
     /**

@@ -155,7 +155,7 @@ final class ClampTables {
                     Condition.compare(
                             Expr.call(
                                     Function.ABS,
-                                    Expr.value(Quantities.FRESH_DENSITY)
+                                    Expr.value(ClampContents.DENSITY)
                                             .times(ClampContents.CLAMP_DM)
                                             .minus(Quantities.DRY_MATTER_DENSITY)),
                             Relation.MORE,
@@ -178,6 +178,7 @@ final class ClampTables {
                     Condition.all(List.of(
                             Condition.is(CROPS, CropRows.OTHER_CROP),
                             new Condition.Blank(Quantities.FRESH_DENSITY),
+                            new Condition.Blank(Quantities.SPACE_OF_A_TONNE),
                             new Condition.Blank(Quantities.DRY_MATTER_DENSITY))),
                     "the density table is for grass: type the density. For maize at 30 % DAERA printed 0.75 t/m3, for"
                             + " wholecrop at 40 % 0.67; later press 0.60 for both."),
@@ -222,6 +223,8 @@ final class ClampTables {
                             new TableColumn.Word(CROPS, List.of()),
                             Names.optional(Quantities.DM_TARGET, Candidate.typed(Role.CLAMP, Clamps.DM_TARGET)),
                             Names.optional(Quantities.FRESH_DENSITY, Candidate.typed(Role.CLAMP, Clamps.FRESH_DENSITY)),
+                            Names.optional(
+                                    Quantities.SPACE_OF_A_TONNE, Candidate.typed(Role.CLAMP, Clamps.FRESH_DENSITY)),
                             Names.optional(
                                     Quantities.DRY_MATTER_DENSITY,
                                     Candidate.typed(Role.CLAMP, Clamps.DRY_MATTER_DENSITY)),

@@ -78,6 +78,7 @@ final class CostTables {
                 Names.MACHINE,
                 Names.name(Quantities.TRACTOR, Candidate.typed(Role.TRACTOR, Machines.MACHINE)),
                 Names.MACHINE_TYPE,
+                Names.KIND_OF_MACHINE,
                 new TableColumn.Word(
                         Quantities.POWER_BASIS,
                         List.of(
@@ -168,6 +169,7 @@ final class CostTables {
                 Names.MACHINE_HOLDING,
                 Names.MACHINE,
                 Names.MACHINE_TYPE,
+                Names.KIND_OF_MACHINE,
                 new TableColumn.Key(Keys.MACHINE_KEY),
                 Names.link(Quantities.PURCHASE_PRICE, Candidate.typed(Role.MACHINE, Machines.PURCHASE_PRICE)),
                 Names.link(Quantities.TRADE_IN_VALUE, Candidate.typed(Role.MACHINE, Machines.TRADE_IN_VALUE)),

@@ -15,6 +15,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.RepeatedKey;
 
 /**
  * In which country a holding lies: as its fields say, or its clamps, or else the item Country on Assumptions. Where those
@@ -41,9 +42,10 @@ final class Countries {
     /** The countries typed for each holding. */
     private static Map<String, Set<String>> typed(ListRows rows, ColumnSpec holding, ColumnSpec country) {
         Map<String, Set<String>> typed = new HashMap<>();
+        RepeatedKey keys = new RepeatedKey();
         for (int row = 0; row < rows.size(); row++) {
             if (rows.state(country, row) == ListRows.State.GIVEN) {
-                typed.computeIfAbsent(NameKey.key(rows.text(holding, row)), any -> new LinkedHashSet<>())
+                typed.computeIfAbsent(keys.of(rows.text(holding, row)), any -> new LinkedHashSet<>())
                         .add(rows.text(country, row));
             }
         }
@@ -102,13 +104,14 @@ final class Countries {
         Countries countries = new Countries(lists);
         ListRows fields = countries.fields;
         Set<String> asked = new LinkedHashSet<>();
+        RepeatedKey keys = new RepeatedKey();
         for (int field = 0; field < fields.size(); field++) {
             int row = field;
             String holding = fields.text(Fields.HOLDING, field);
-            if (fields.state(Fields.COUNTRY, field) == ListRows.State.GIVEN || !asked.add(NameKey.key(holding))) {
+            if (fields.state(Fields.COUNTRY, field) == ListRows.State.GIVEN || !asked.add(keys.of(holding))) {
                 continue;
             }
-            Set<String> said = countries.ofHolding(NameKey.key(holding));
+            Set<String> said = countries.ofHolding(keys.of(holding));
             if (said.size() > 1) {
                 findings.add(Finding.caution(
                         fields.address(Fields.COUNTRY, field)

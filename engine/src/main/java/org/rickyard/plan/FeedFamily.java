@@ -15,6 +15,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Herds;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.RepeatedKey;
 import org.rickyard.lists.Stocks;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Keys;
@@ -28,6 +29,7 @@ final class FeedFamily {
     private final ListRows stocks;
     private final ListRows clamps;
     private final NameKey clampNames;
+    private final NoClamps noClamps = new NoClamps();
     private final FeedHoldings holdings;
 
     private FeedFamily(PlanContext plan, FeedHoldings holdings) {
@@ -132,6 +134,14 @@ final class FeedFamily {
         if (found instanceof NameKey.Found one) {
             return one.row() + 1;
         }
+        if (clamps.size() == 0) {
+            noClamps.tell(
+                    herds.address(Herds.CLAMP, herd).orElse(null),
+                    "this group is fed from a clamp",
+                    "no group counts for one",
+                    plan.findings());
+            return 0;
+        }
         plan.findings()
                 .add(Finding.stop(
                         herds.address(Herds.CLAMP, herd).orElse(null),
@@ -192,8 +202,9 @@ final class FeedFamily {
         }
 
         private void add(ListRows list, ColumnSpec holding) {
+            RepeatedKey names = new RepeatedKey();
             for (int row = 0; row < list.size(); row++) {
-                String name = NameKey.key(list.text(holding, row));
+                String name = names.of(list.text(holding, row));
                 if (!name.isEmpty()) {
                     numbers.putIfAbsent(name, numbers.size() + 1);
                 }

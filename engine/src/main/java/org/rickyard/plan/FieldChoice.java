@@ -12,6 +12,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.RepeatedKey;
 
 /** Which fields a job row means: one field by its name, the fields of a crop or block, or all of its holding. */
 final class FieldChoice {
@@ -29,15 +30,17 @@ final class FieldChoice {
         this.fields = fields;
         this.findings = findings;
         this.names = NameKey.of(fields, Fields.FIELD);
+        RepeatedKey crops = new RepeatedKey();
+        RepeatedKey blocks = new RepeatedKey();
         for (int field = 0; field < fields.size(); field++) {
-            group(byCrop, fields.text(Fields.CROP, field), field);
-            group(byBlock, fields.text(Fields.BLOCK, field), field);
+            group(byCrop, crops.of(fields.text(Fields.CROP, field)), field);
+            group(byBlock, blocks.of(fields.text(Fields.BLOCK, field)), field);
         }
     }
 
-    private static void group(Map<String, List<Integer>> groups, String word, int field) {
-        if (!word.isBlank()) {
-            groups.computeIfAbsent(NameKey.key(word), w -> new ArrayList<>()).add(field);
+    private static void group(Map<String, List<Integer>> groups, String key, int field) {
+        if (!key.isBlank()) {
+            groups.computeIfAbsent(key, k -> new ArrayList<>()).add(field);
         }
     }
 

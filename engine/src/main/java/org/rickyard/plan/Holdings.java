@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.ListRows;
-import org.rickyard.lists.NameKey;
+import org.rickyard.lists.RepeatedKey;
 
 /** The holdings of the field list, numbered from 1 in order of appearance; fields without a holding make one too. */
 final class Holdings {
@@ -16,9 +16,10 @@ final class Holdings {
 
     Holdings(ListRows fields) {
         Map<String, Integer> numbers = new HashMap<>();
+        RepeatedKey names = new RepeatedKey();
         keys = new int[fields.size()];
         for (int field = 0; field < keys.length; field++) {
-            String holding = NameKey.key(fields.text(Fields.HOLDING, field));
+            String holding = names.of(fields.text(Fields.HOLDING, field));
             Integer known = numbers.get(holding);
             if (known == null) {
                 known = numbers.size() + 1;

@@ -14,6 +14,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.RepeatedKey;
 import org.rickyard.trade.workrate.Suitability;
 
 /**
@@ -160,12 +161,14 @@ final class JobLines {
         /** Puts the sprayings of one tank content together into blocks. */
         void lines() {
             TupleNumbers byContent = new TupleNumbers(6);
+            RepeatedKey holdings = new RepeatedKey();
+            RepeatedKey fieldBlocks = new RepeatedKey();
             for (Work work : all) {
                 int key = 0;
                 if (work.spraying >= 0) {
-                    int holding = number(numbers, NameKey.key(fields.text(Fields.HOLDING, work.field)));
+                    int holding = number(numbers, holdings.of(fields.text(Fields.HOLDING, work.field)));
                     String block =
-                            work.block.isEmpty() ? NameKey.key(fields.text(Fields.BLOCK, work.field)) : work.block;
+                            work.block.isEmpty() ? fieldBlocks.of(fields.text(Fields.BLOCK, work.field)) : work.block;
                     key = 1
                             + byContent.of(
                                     work.name,
@@ -268,11 +271,12 @@ final class JobLines {
 
     /** Without jobs, each machine once over the fields of its holding whose crop its type works. */
     private void ifDoneOnce() {
+        RepeatedKey names = new RepeatedKey();
         String[] holdings = new String[fields.size()];
         List<Set<String>> types = new ArrayList<>();
         Map<String, Set<String>> typesOf = new HashMap<>();
         for (int field = 0; field < fields.size(); field++) {
-            holdings[field] = NameKey.key(fields.text(Fields.HOLDING, field));
+            holdings[field] = names.of(fields.text(Fields.HOLDING, field));
             types.add(typesOf.computeIfAbsent(fields.text(Fields.CROP, field), Suitability::types));
         }
         boolean chooses = false;

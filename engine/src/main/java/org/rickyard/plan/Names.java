@@ -26,6 +26,9 @@ final class Names {
     static final TableColumn.Word MACHINE_TYPE =
             new TableColumn.Word(Quantities.MACHINE_TYPE, List.of(Candidate.typed(Role.MACHINE, Machines.TYPE)));
 
+    static final TableColumn.Word KIND_OF_MACHINE =
+            new TableColumn.Word(Quantities.KIND_OF_MACHINE, List.of(Candidate.typed(Role.MACHINE, Machines.TYPE)));
+
     static Name name(Symbol symbol, Candidate... places) {
         return new Name(symbol, List.of(places));
     }

@@ -21,6 +21,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.RepeatedKey;
 import org.rickyard.lists.Stocks;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.OwnMeasures;
@@ -43,6 +44,8 @@ public final class OwnUnits {
             new Telling(Kind.AREA, Fields.LIST, Fields.AREA),
             new Telling(Kind.LIQUID, Jobs.LIST, Jobs.WATER_VOLUME),
             new Telling(Kind.LIQUID, Machines.LIST, Machines.TANK),
+            new Telling(Kind.LIQUID, Machines.LIST, Machines.TOTAL_FLOW),
+            new Telling(Kind.LIQUID, Machines.LIST, Machines.NOZZLE_FLOW),
             new Telling(Kind.MASS, Cuts.LIST, Cuts.YIELD),
             new Telling(Kind.MASS, Fields.LIST, Fields.YIELD),
             new Telling(Kind.MASS, Stocks.LIST, Stocks.AMOUNT),
@@ -85,9 +88,10 @@ public final class OwnUnits {
         if (TELLING.stream().anyMatch(this::isCustomary)) {
             told.put(NOBODY, new EnumMap<>(Kind.class));
             ListRows fields = lists.rows(Fields.LIST);
+            RepeatedKey names = new RepeatedKey();
             holdings = new String[fields.size()];
             for (int field = 0; field < holdings.length; field++) {
-                holdings[field] = NameKey.key(fields.text(Fields.HOLDING, field));
+                holdings[field] = names.of(fields.text(Fields.HOLDING, field));
             }
             TELLING.forEach(this::hear);
         }

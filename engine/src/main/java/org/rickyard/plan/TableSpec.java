@@ -54,7 +54,12 @@ public record TableSpec(
 
     /** The column of a symbol. */
     public Optional<TableColumn> column(Symbol symbol) {
-        return columns.stream().filter(column -> column.symbol().equals(symbol)).findFirst();
+        for (TableColumn column : columns) {
+            if (column.symbol().equals(symbol)) {
+                return Optional.of(column);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The ids of the other tables its columns read, without which its formulas would lead nowhere. */

@@ -36,6 +36,9 @@ final class WorkRows {
     private final NameKey names;
     private final List<Finding> findings;
     private final List<Work> works = new ArrayList<>();
+    /** The same in the order in which they are shown, made when first asked. */
+    private List<Work> ordered;
+
     private List<MachineMention> mentions = List.of();
     private int mentionsOf = -1;
     /** Jobs and machines of which it is said that there are not so many. */
@@ -152,7 +155,10 @@ final class WorkRows {
     }
 
     List<Work> all() {
-        return ordered(works);
+        if (ordered == null) {
+            ordered = ordered(works);
+        }
+        return ordered;
     }
 
     /**

@@ -28,6 +28,9 @@ public sealed interface UnitText {
     /** American moisture content, per cent of the fresh mass: 100 less the dry matter. */
     Unit PERCENT_MOISTURE = new Unit("% moisture", Units.PERCENT_DM.dimension(), Ratio.of(-1, 100), Ratio.ONE);
 
+    /** A share written as a fraction of one: 0.8 and not 80 %. */
+    Unit DECIMAL = Unit.of("decimal", Dimension.NONE, Ratio.ONE);
+
     /** "L ha-1", as scientists write litres per hectare. */
     Pattern INVERSE = Pattern.compile("[ .\u00b7]+(ha|h|hr|min|d|ac)-1$");
 
@@ -36,9 +39,6 @@ public sealed interface UnitText {
      * hundredth of a UK hundredweight, 1.12 lb.
      */
     Map<String, String> QUESTIONS = Map.ofEntries(
-            Map.entry("m3/t", "Cubic metres per tonne runs the other way round: write kg/m3 (1000 divided by m3/t)."),
-            Map.entry("ft3/t", "Cubic feet per ton runs the other way round: write lb/ft3 or kg/m3."),
-            Map.entry("ft3/ton", "Cubic feet per ton runs the other way round: write lb/ft3 or kg/m3."),
             Map.entry(
                     "units/ac", "A unit per acre is 1.2554 kg/ha of nutrient, not of product: write kg/ha of product."),
             Map.entry(

@@ -70,6 +70,7 @@ final class UnitWords {
         add(Units.PS, "ps, cv, pk, metric hp");
         add(Units.PERCENT, "%, percent, pct, percentage");
         add(Units.PER_MILLE, "‰");
+        add(UnitText.DECIMAL, "decimal, dec, decimal fraction, fraction, proportion, 0-1, 0 - 1, 0 to 1");
         add(Units.CELSIUS, "°c, deg c, celsius, c");
         add(Units.FAHRENHEIT, "°f, deg f, fahrenheit, f");
         add(Units.MONEY_UNIT, "£, €, $, gbp, eur, usd, euro, euros, dollar, dollars, pound sterling, money");

@@ -91,6 +91,8 @@ public final class Quantities {
     public static final Symbol MACHINE = Symbol.text("machine");
     /** What a machine does. */
     public static final Symbol MACHINE_TYPE = Symbol.text("machine type");
+    /** What it is among those of its type, where tables part them: a mower with a conditioner; otherwise its type. */
+    public static final Symbol KIND_OF_MACHINE = Symbol.text("kind of machine");
     /** How many machines alike. */
     public static final Symbol NUMBER_OF_MACHINES =
             number("number of machines", Units.ONE, Range.of(1, 200), Range.of(1, 20), 0);
@@ -404,6 +406,9 @@ public final class Quantities {
     /** Fresh silage in a cubic metre. */
     public static final Symbol FRESH_DENSITY =
             number("fresh density", Units.KG_PER_M3, Range.above(0, 1150), Range.of(400, 950), 0);
+    /** The same turned round, as pits are measured up in Ireland: what a fresh tonne takes up. */
+    public static final Symbol SPACE_OF_A_TONNE = number(
+            "space of a tonne", Units.M3.over(Units.T), new Range(0.87, false, 10, false), Range.of(1.05, 2.5), 2);
     /** Dry matter in a cubic metre. */
     public static final Symbol DRY_MATTER_DENSITY =
             number("dry matter density", Units.KG_DM_PER_M3, Range.above(0, 500), Range.of(100, 350), 0);

@@ -25,7 +25,8 @@ class HandbookWordsTest {
         "Useful life (yr), Life",
         "Custom rate ($/ac), Charge",
         "Effective field capacity (ac/h), Rate of work",
-        "Acres per hour, Rate of work"
+        "Acres per hour, Rate of work",
+        "Field efficiency (decimal), Field efficiency"
     })
     void aHeaderOfMachinesIsKnown(String header, String column) {
         assertThat(read(Machines.LIST, header).isCertain()).isTrue();
@@ -39,6 +40,9 @@ class HandbookWordsTest {
         "tandem disk, cultivator",
         "moldboard plow, plough",
         "grain drill, drill",
+        "rotary tiller, cultivator",
+        "anhydrous applicator, fertiliser spreader",
+        "tractor 4WD, tractor",
         "pack tractor, clamp roller"
     })
     void aTypeOfMachineIsKnown(String word, String type) {
@@ -70,10 +74,62 @@ class HandbookWordsTest {
                 .isCloseTo(0.40468564224, within(1e-12));
     }
 
+    @ParameterizedTest
+    @CsvSource({"Silage pit", "Silage clamp", "Bunker silo", "Trench silo"})
+    void aClampIsKnown(String header) {
+        assertThat(read(Clamps.LIST, header).isCertain()).isTrue();
+        assertThat(read(Clamps.LIST, header).column()).isEqualTo(Clamps.CLAMP);
+    }
+
+    /** A share that says that it is a fraction is one, and 80 % in its cell is no other. */
+    @ParameterizedTest
+    @CsvSource({"Field efficiency (decimal)", "Efficiency (0-1)", "'Field efficiency, fraction'"})
+    void aFractionIsAFraction(String header) {
+        ListRows machines = ListFinder.find(java.util.List.of(
+                        new SheetOf("Machines").row("Machine", "Type", header).row("Mine", "mower", 0.8)))
+                .rows(Machines.LIST);
+        assertThat(machines.unit(Machines.FIELD_EFFICIENCY, 0)
+                        .orElseThrow()
+                        .convert(machines.number(Machines.FIELD_EFFICIENCY, 0), org.rickyard.quantity.Units.PERCENT))
+                .isCloseTo(80, within(1e-12));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Intake (kg DM), 10, 10",
+        "Intake (lb DM), 10, 4.5359237",
+        "Daily ration (kg DM), 10, 10",
+        "Daily DM (kg), 10, 10",
+        "DMI (kg), 10, 10"
+    })
+    void whatAnAnimalEatsIsOfADay(String header, double typed, double kilograms) {
+        ListRows herds = ListFinder.find(java.util.List.of(new SheetOf("Herds")
+                        .row("Group", "Head", header, "Days")
+                        .row("Cows", 60, typed, 180)))
+                .rows(Herds.LIST);
+        assertThat(herds.unit(Herds.INTAKE, 0)
+                        .orElseThrow()
+                        .convert(
+                                herds.number(Herds.INTAKE, 0),
+                                Herds.INTAKE.symbol().unit()))
+                .isCloseTo(kilograms, within(1e-9));
+    }
+
+    /** Fresh or dry is not said, nor by what time. */
     @Test
-    void aTimeIsThatOfTheCourseBesideIt() {
+    void kilogramsAloneAreAsked() {
+        assertThat(ListFinder.find(java.util.List.of(new SheetOf("Herds")
+                                .row("Group", "Head", "Intake (kg)", "Days")
+                                .row("Cows", 60, 10, 180)))
+                        .findings())
+                .anyMatch(finding -> finding.message().contains("\"Intake (kg)\" is not certain"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Time (s)", "Seconds", "Secs"})
+    void aTimeIsThatOfTheCourseBesideIt(String header) {
         FoundLists found = ListFinder.find(java.util.List.of(new SheetOf("Machines")
-                .row("Machine", "Type", "Distance (ft)", "Time (s)")
+                .row("Machine", "Type", "Distance (ft)", header)
                 .row("Rig", "sprayer", 200, 45)));
         ListRows machines = found.rows(Machines.LIST);
         assertThat(machines.number(Machines.TIMED_DISTANCE, 0)).isEqualTo(200);

@@ -36,8 +36,33 @@ class LastWordsTest {
         }
     }
 
+    /** As tables of machines are printed. */
     @ParameterizedTest
-    @ValueSource(strings = {"rake tedder", "trailer sprayer", "topper", "hedge cutter", "loader bucket"})
+    @CsvSource({
+        "'Forage harvester, SP', forager",
+        "Mower (rotary), mower",
+        "'Rotary mower-conditioner, 12 ft', mower",
+        "'Combine, trailed', combine"
+    })
+    void aNameTurnedRoundIsReadByWhatStandsBeforeTheComma(String type, String read) {
+        FoundLists found = machines(type);
+        assertThat(found.rows(Machines.LIST).text(Machines.TYPE, 0)).isEqualTo(read);
+        assertThat(messages(found))
+                .anyMatch(message -> message.startsWith(
+                        "\"" + type + "\" is read as " + read + ", by what stands before the comma or bracket."));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "rake, tedder",
+                "trailer (sprayer)",
+                "rake tedder",
+                "trailer sprayer",
+                "topper",
+                "hedge cutter",
+                "loader bucket"
+            })
     void whatMayBeTwoThingsOrIsUnknownIsNotGuessed(String type) {
         FoundLists found = machines(type);
         assertThat(found.rows(Machines.LIST).state(Machines.TYPE, 0)).isEqualTo(ListRows.State.NOT_READABLE);

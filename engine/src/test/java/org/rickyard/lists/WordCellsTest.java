@@ -24,6 +24,10 @@ class WordCellsTest {
         "vertical, 0",
         "0.5 : 1, 0.5",
         "90°, 0",
+        "2 to 1, 2",
+        "2H:1V, 2",
+        "2 horizontal to 1 vertical, 2",
+        "1 up in 3 out, 3",
         "2 in 3, 1.5"
     })
     void battersAreReadOutOfWords(String text, double batter) {
@@ -36,6 +40,7 @@ class WordCellsTest {
     @Test
     void aBareRatioIsAskedAndANumberIsTaken() {
         assertThat(clamp("1:3").rows(Clamps.LIST).state(Clamps.BATTER, 0)).isEqualTo(State.ASKED);
+        assertThat(clamp("1 to 3").rows(Clamps.LIST).state(Clamps.BATTER, 0)).isEqualTo(State.ASKED);
         assertThat(clamp("steep").rows(Clamps.LIST).state(Clamps.BATTER, 0)).isEqualTo(State.NOT_READABLE);
         ListRows clamps = clamp(0.2).rows(Clamps.LIST);
         assertThat(clamps.state(Clamps.BATTER, 0)).isEqualTo(State.GIVEN);

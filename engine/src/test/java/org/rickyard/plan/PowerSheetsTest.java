@@ -6,6 +6,8 @@ import static org.rickyard.testing.SeasonBook.row;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.quantity.Units;
 import org.rickyard.testing.SeasonBook;
 
@@ -50,6 +52,60 @@ class PowerSheetsTest {
                 .isCloseTo(104, within(1e-6));
         assertThat(horsePower(farm("PTO", 150, "drill", 10, 4.5).run().number("power-needed", "Tool")))
                 .isCloseTo(35, within(1e-6));
+    }
+
+    /** The other rows of the guide, by the names it gives them: hp at the PTO for each foot, at its speed. */
+    @Tag("published")
+    @ParameterizedTest
+    @CsvSource({
+        "Chisel plow, 5.0, 9.3",
+        "Tandem disk, 5.0, 4.3",
+        "Heavy offset disc, 5.0, 8.0",
+        "Spring tine harrow, 5.5, 3.5",
+        "Spike tooth harrow, 6.5, 2.5",
+        "Row-crop cultivator, 4.5, 3.2",
+        "Rolling cultivator, 5.5, 2.5",
+        "Rotary hoe, 7.0, 2.3",
+        "Anhydrous applicator, 5.0, 5.5",
+        "No-till planter, 4.5, 2.0"
+    })
+    void toolsThatTheGuidePartsTakeWhatItPrintsForEach(String type, double mph, double perFoot) {
+        SeasonBook.Worked worked = farm("PTO", 200, type, 10, mph).run();
+        assertThat(horsePower(worked.number("power-needed", "Tool"))).isCloseTo(10 * perFoot, within(1e-6));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** ASAE D497 from memory, kW for each metre: disc mower 5.0, with conditioner 8.0, cutterbar 1.2, flail 10. */
+    @Tag("memory")
+    @ParameterizedTest
+    @CsvSource({
+        "disc mower, 5.0",
+        "Mower-conditioner, 8.0",
+        "'Mower-conditioner, 3 m', 8.0",
+        "haybine, 4.5",
+        "finger bar mower, 1.2",
+        "flail mower, 10"
+    })
+    void aMowerTakesWhatItsKindTakes(String type, double perMetre) {
+        SeasonBook.Worked worked = farm("PTO", 200, type, 10, 6).run();
+        assertThat(worked.number("pto-power", "Tool")).isCloseTo(3.048 * perMetre, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** ASAE D497 from memory: 0.03 × 4² of the list price for a self-propelled forager, 0.15 × 4^1.6 for a trailed one. */
+    @Tag("memory")
+    @ParameterizedTest
+    @CsvSource({"self-propelled forager, 192000", "'Forage harvester, SP', 192000", "forage harvester, 551375.21"})
+    void aSelfPropelledForagerIsNotRepairedAsATrailedOne(String type, double repairs) {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)"), row("Far", 12))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "List price", "Life (yr)", "Hours per year (h)"),
+                        row("Big one", type, 400000, 10, 400))
+                .run();
+        assertThat(worked.number("repairs", "Big one") * 4000).isCloseTo(repairs, within(0.5));
+        assertThat(worked.differences()).isEmpty();
     }
 
     @Tag("derived")

@@ -256,6 +256,8 @@ final class FullFarm {
                 Wall height (m) = 2 | Batter = 1.5 | DM target (%) = 30 | Density, dry matter (kg DM/m3) = 200
             Holding = Skel Beck | Clamp = As it lies | Kind = measured | Length (m) = 28 |
                 Floor width (m) = 10 | Wall height (m) = 2.7 | DM target (%) = 26 | Density, fresh (kg/m3) = 700
+            Holding = Skel Beck | Clamp = Taped | Kind = measured | Length (m) = 20 |
+                Floor width (m) = 8 | Wall height (m) = 2.1 | DM target (%) = 24 | Density (m3/t) = 1.39
             """;
 
     private static final String STOCKS =

@@ -191,6 +191,20 @@ class OwnUnitsTest {
                         "Do-not-exceed height in ft");
     }
 
+    /** Course notes: 1.5 gal/min from each nozzle 30 in apart at 9.9 mph are 30 gallons an acre. */
+    @Test
+    @Tag("published")
+    void whoCatchesGallonsIsToldGallons() {
+        ClientBook book = ClientBook.create()
+                .sheet("Fields", row("Field", "Acres"), row("Mill Piece", 20))
+                .sheet(
+                        "Sprayers",
+                        row("Sprayer", "Type", "Nozzle spacing (in)", "Speed (mph)", "Nozzle flow (gpm)"),
+                        row("Rig", "sprayer", 30, 9.9, 1.5))
+                .sheet("Assumptions", row("Item", "Value"), row("Customary units", "US"));
+        answers(run(book), "rate-from-flow", "Rig", 30, "gal(US)/ac");
+    }
+
     /** 30 ft at 5 mph: the extension's 18.2 acres an hour, as in the worked example of the formula. */
     @Test
     @Tag("published")

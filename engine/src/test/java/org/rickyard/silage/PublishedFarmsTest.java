@@ -54,6 +54,28 @@ class PublishedFarmsTest {
         }
     }
 
+    /** Teagasc (E. Webb): 28 × 10 × 2.7 m of 1.35 m3 to the tonne are 560 t, however that is written. */
+    @ParameterizedTest
+    @CsvSource({
+        "Density (m3/t), 1.35",
+        "'Density, fresh (m3/t)', 1.35",
+        "Cubic metres per tonne, 1.35",
+        "Density (cu ft/tonne), 47.674852",
+        "Density (ft3/long ton), 48.439878"
+    })
+    void whatATonneTakesUpIsADensity(String header, double typed) throws IOException {
+        try (SilageBook book = book().list(
+                        "Clamps",
+                        row("Pit", "Kind", "Length (m)", "Width (m)", "Settled height (m)", header),
+                        row("Printed", "measured", 28, 10, 2.7, typed),
+                        row("Turned round by mistake", "measured", 28, 10, 2.7, 0.74))
+                .run()) {
+            assertThat(book.number("clamps", ClampContents.CAPACITY, 0)).isCloseTo(560, within(0.5));
+            assertThat(book.word("clamps", ClampContents.DENSITY_FROM, 0)).isEqualTo("typed, space of a fresh tonne");
+            assertThat(book.has("clamps", ClampContents.CAPACITY, 1)).isFalse();
+        }
+    }
+
     /** Farm press: stores of 655, 480, 110, 250 and 350 t are 1,845 t of silage; 550 bales at 0.9 t are 495 (Teagasc). */
     @Test
     void storesAddUpToTheStockThatWasPrinted() throws IOException {
@@ -127,6 +149,32 @@ class PublishedFarmsTest {
             // AG FuKo: 2.0 m a week all year are 104 m.
             assertThat(book.number("clamp-feeding", FeedOut.LENGTH_WANTED, 0)).isCloseTo(104, within(1e-9));
             assertThat(book.cautions("clamp-feeding", 0)).contains("narrower than 8 m");
+        }
+    }
+
+    /** B. Holmes, Hay & Forage: 3,000 lb DM a day at 14 lb per ft3 are 214.3 ft3 a day; how wet it is, nobody asks. */
+    @Test
+    void whatADryMatterDensityTellsNeedsNoDryMatterContent() throws IOException {
+        try (SilageBook book = book().list(
+                        "Clamps",
+                        row(
+                                "Bunker silo",
+                                "Type",
+                                "Length (ft)",
+                                "Width (ft)",
+                                "Settled height (ft)",
+                                "DM density (lb/ft3)"),
+                        row("North", "walled", 100, 20, 8, 14))
+                .list(
+                        "Herds",
+                        row("Group", "Head", "Daily DM (lb)", "Days", "Bunker"),
+                        row("Cows", 100, 30, 180, "North"))
+                .run()) {
+            double cubicFoot = 0.028316846592;
+            assertThat(book.number("clamp-feeding", FeedOut.PER_DAY, 0) / cubicFoot)
+                    .isCloseTo(214.3, within(0.05));
+            // 16,000 ft3 of 14 lb are 112 short tons.
+            assertThat(book.number("clamps", ClampContents.CAPACITY_DM, 0)).isCloseTo(112 * 0.90718474, within(1e-9));
         }
     }
 

@@ -7,9 +7,9 @@ import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.HOURS_NOW;
 import static org.rickyard.trade.Quantities.HOURS_PER_YEAR;
+import static org.rickyard.trade.Quantities.KIND_OF_MACHINE;
 import static org.rickyard.trade.Quantities.LIFE;
 import static org.rickyard.trade.Quantities.LIST_PRICE;
-import static org.rickyard.trade.Quantities.MACHINE_TYPE;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
@@ -61,17 +61,17 @@ public final class RepairCost {
 
     /** Repair factor. */
     public static final ReferenceTable RF1 =
-            RememberedMachines.byType("Repair factor RF1", "RF1", Units.ONE, RememberedMachines.Row::rf1, D497);
+            RememberedMachines.byKind("Repair factor RF1", "RF1", Units.ONE, RememberedMachines.Row::rf1, D497);
     /** Repair exponent. */
     public static final ReferenceTable RF2 =
-            RememberedMachines.byType("Repair exponent RF2", "RF2", Units.ONE, RememberedMachines.Row::rf2, D497);
+            RememberedMachines.byKind("Repair exponent RF2", "RF2", Units.ONE, RememberedMachines.Row::rf2, D497);
     /** A machine whose hours are not typed is taken for new. */
     public static final Constant NEW_MACHINE = new Constant(
                     "Hours of a machine if none are typed", 0, Units.H, Source.commonPractice("new"))
             .possible(HOURS_NOW.possible());
 
     private static Expr lookup(ReferenceTable table) {
-        return new Expr.Lookup(table, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
+        return new Expr.Lookup(table, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT);
     }
 
     private static Expr accumulated(Symbol hours) {
@@ -127,7 +127,7 @@ public final class RepairCost {
             List.of(
                     WorkedExample.from(Source.published("Iowa State University, 105 hp tractor, list 80,000: 25 % of"
                                     + " list, 20,000, after 6,000 h, read off its curve to a whole per cent"))
-                            .with(MACHINE_TYPE, "tractor")
+                            .with(KIND_OF_MACHINE, "tractor")
                             .with(LIST_PRICE, 80000)
                             .with(END, 6000)
                             .givesWithin(20000, Units.MONEY_UNIT, 400),
@@ -136,7 +136,7 @@ public final class RepairCost {
 
     private static WorkedExample mower(Symbol hours, double at, double repairs) {
         return WorkedExample.from(Source.derived("rotary mower, list 12,000: .44 × 12,000 × (hours ÷ 1000)²"))
-                .with(MACHINE_TYPE, "mower")
+                .with(KIND_OF_MACHINE, "mower")
                 .with(LIST_PRICE, 12000)
                 .with(hours, at)
                 .gives(repairs, Units.MONEY_UNIT, 6);

@@ -8,6 +8,7 @@ import static org.rickyard.trade.Keys.CLAMP_KEY;
 import static org.rickyard.trade.Quantities.DM_TARGET;
 import static org.rickyard.trade.Quantities.DRY_MATTER_DENSITY;
 import static org.rickyard.trade.Quantities.FRESH_DENSITY;
+import static org.rickyard.trade.Quantities.SPACE_OF_A_TONNE;
 import static org.rickyard.trade.silage.ClampShape.VOLUME;
 
 import java.util.List;
@@ -154,17 +155,24 @@ public final class ClampContents {
             given(
                     FRESH_DENSITY,
                     choice(
-                            new Condition.Given(DRY_MATTER_DENSITY),
-                            value(DRY_MATTER_DENSITY)
-                                    .over(CLAMP_DM)
-                                    .onlyWhen(
-                                            notAbove(value(DRY_MATTER_DENSITY).over(CLAMP_DM), constant(MOST_FRESH)),
-                                            "the dry matter density typed makes fresh silage heavier than any at this"
-                                                    + " dry matter: see whether it is the fresh density"),
-                            new Expr.Lookup(GRASS_DENSITY, value(CLAMP_DM), Expr.Lookup.Mode.LINEAR)
-                                    .onlyWhen(
-                                            new Condition.Blank(DRY_MATTER_DENSITY),
-                                            "the dry matter density typed cannot be used"))),
+                            Condition.typed(SPACE_OF_A_TONNE),
+                            Expr.number(1).over(SPACE_OF_A_TONNE),
+                            choice(
+                                    new Condition.Given(DRY_MATTER_DENSITY),
+                                    value(DRY_MATTER_DENSITY)
+                                            .over(CLAMP_DM)
+                                            .onlyWhen(
+                                                    notAbove(
+                                                            value(DRY_MATTER_DENSITY)
+                                                                    .over(CLAMP_DM),
+                                                            constant(MOST_FRESH)),
+                                                    "the dry matter density typed makes fresh silage heavier than any"
+                                                            + " at this dry matter: see whether it is the fresh"
+                                                            + " density"),
+                                    new Expr.Lookup(GRASS_DENSITY, value(CLAMP_DM), Expr.Lookup.Mode.LINEAR)
+                                            .onlyWhen(
+                                                    new Condition.Blank(DRY_MATTER_DENSITY),
+                                                    "the dry matter density typed cannot be used")))),
             DAERA,
             "settled grass silage, 18-45 % dry matter, straight lines between the printed rows; no value beyond them."
                     + " Other tables give 650-719 kg/m3 at 25 %",
@@ -176,6 +184,15 @@ public final class ClampContents {
                     table(40, 0.48),
                     table(45, 0.42),
                     table(18, 0.81),
+                    WorkedExample.from(Source.published("Teagasc (T. Fallon, A guide to storing silage): a tonne takes"
+                                    + " 1.39 m3 (49 ft3), 0.719 t in a cubic metre"))
+                            .with(SPACE_OF_A_TONNE, 1.39)
+                            .gives(0.719, Units.T_PER_M3, 3),
+                    WorkedExample.from(
+                                    Source.secondHand("Farmers Journal 314754: 45 ft3 to a tonne of precision-chopped"
+                                            + " silage, 0.785 t in a cubic metre"))
+                            .with(SPACE_OF_A_TONNE, 45, Units.FT3.over(Units.T))
+                            .gives(0.785, Units.T_PER_M3, 3),
                     WorkedExample.from(Source.derived("170 kg dry matter per m3 at 25 % is 680 kg fresh"))
                             .with(DRY_MATTER_DENSITY, 170)
                             .with(CLAMP_DM, 25)
@@ -192,9 +209,12 @@ public final class ClampContents {
                             new Condition.Given(FRESH_DENSITY),
                             Expr.text("typed, fresh"),
                             choice(
-                                    new Condition.Given(DRY_MATTER_DENSITY),
-                                    Expr.text("typed, dry matter"),
-                                    Expr.text("table for grass, DAERA 2017"))),
+                                    new Condition.Given(SPACE_OF_A_TONNE),
+                                    Expr.text("typed, space of a fresh tonne"),
+                                    choice(
+                                            new Condition.Given(DRY_MATTER_DENSITY),
+                                            Expr.text("typed, dry matter"),
+                                            Expr.text("table for grass, DAERA 2017")))),
                     Expr.text("no density")),
             Source.derived("what is typed stands before the table"),
             "the table is named on Basis; what others print stands on the sheet of densities",
@@ -204,6 +224,11 @@ public final class ClampContents {
                             .with(FRESH_DENSITY, 700)
                             .with(DRY_MATTER_DENSITY, 210)
                             .gives("typed, fresh"),
+                    WorkedExample.from(Source.derived("what a tonne takes up is typed"))
+                            .with(DENSITY, 1000 / 1.35)
+                            .with(SPACE_OF_A_TONNE, 1.35)
+                            .with(DRY_MATTER_DENSITY, 210)
+                            .gives("typed, space of a fresh tonne"),
                     WorkedExample.from(Source.derived("dry matter typed"))
                             .with(DENSITY, 700)
                             .with(DRY_MATTER_DENSITY, 210)
@@ -212,17 +237,27 @@ public final class ClampContents {
                             .with(DENSITY, 680)
                             .gives("table for grass, DAERA 2017")));
 
-    /** Dry matter density: fresh density × dry matter. */
+    /** A dry matter density that is typed holds without the dry matter content; with it, it has to agree with silage. */
+    private static final Condition DRY_DENSITY_ALONE = Condition.all(List.of(
+            new Condition.Given(DRY_MATTER_DENSITY),
+            new Condition.Blank(FRESH_DENSITY),
+            new Condition.Blank(SPACE_OF_A_TONNE),
+            new Condition.Not(new Condition.Given(CLAMP_DM))));
+
+    /** Dry matter density: fresh density × dry matter, or as typed. */
     public static final Formula CLAMP_DENSITY_DM = new Formula(
             "clamp-density-dry-matter",
             DENSITY_DM,
-            value(DENSITY)
-                    .times(CLAMP_DM)
-                    .onlyWhen(
-                            notAbove(value(DENSITY).times(CLAMP_DM), constant(MOST_DRY)),
-                            "more dry matter in a cubic metre than any silage holds: check the density and the dry"
-                                    + " matter"),
-            Source.derived("fresh density × dry matter content"),
+            choice(
+                    DRY_DENSITY_ALONE,
+                    value(DRY_MATTER_DENSITY),
+                    value(DENSITY)
+                            .times(CLAMP_DM)
+                            .onlyWhen(
+                                    notAbove(value(DENSITY).times(CLAMP_DM), constant(MOST_DRY)),
+                                    "more dry matter in a cubic metre than any silage holds: check the density and the"
+                                            + " dry matter")),
+            Source.derived("fresh density × dry matter content; as typed, where the dry matter content is not known"),
             "a figure above 500 kg/m3 means fresh and dry were mistaken for one another, so none is given",
             List.of(
                     WorkedExample.from(Source.derived("44 lb as fed and 15 lb DM per ft3 (D. Undersander, Univ."
@@ -234,7 +269,12 @@ public final class ClampContents {
                                     + " mean 31.4 % dry matter"))
                             .with(DENSITY, 700)
                             .with(CLAMP_DM, 31.4)
-                            .givesWithin(220, Units.KG_DM_PER_M3, 1)));
+                            .givesWithin(220, Units.KG_DM_PER_M3, 1),
+                    WorkedExample.from(
+                                    Source.derived("typed, and no dry matter content known, whatever it weighs fresh"))
+                            .with(DENSITY, 640)
+                            .with(DRY_MATTER_DENSITY, 14, Packing.TARGET.unit())
+                            .gives(224.26, Units.KG_DM_PER_M3, 2)));
 
     /** {@code clamp-capacity}: volume × density, fresh. */
     public static final Formula CLAMP_CAPACITY = new Formula(
@@ -261,13 +301,24 @@ public final class ClampContents {
     public static final Formula CLAMP_CAPACITY_DM = new Formula(
             "clamp-capacity-dry-matter",
             CAPACITY_DM,
-            value(CAPACITY).times(CLAMP_DM),
-            Source.derived("fresh capacity × dry matter content"),
+            choice(
+                    DRY_DENSITY_ALONE,
+                    value(VOLUME).times(DENSITY_DM),
+                    value(CAPACITY).times(CLAMP_DM)),
+            Source.derived("fresh capacity × dry matter content; volume × dry matter density, where that content is not"
+                    + " known"),
             "settled, level with the height stated",
-            List.of(WorkedExample.from(Source.published("Teagasc, 100 cows for 140 days: 763 t at 22 % is 168 t DM"))
-                    .with(CAPACITY, 763)
-                    .with(CLAMP_DM, 22)
-                    .gives(168, Units.T_DM, 0)));
+            List.of(
+                    WorkedExample.from(Source.published("Teagasc, 100 cows for 140 days: 763 t at 22 % is 168 t DM"))
+                            .with(CAPACITY, 763)
+                            .with(CLAMP_DM, 22)
+                            .gives(168, Units.T_DM, 0),
+                    WorkedExample.from(Source.derived("900 m3 of 170 kg dry matter each, whatever it weighs fresh"))
+                            .with(VOLUME, 900)
+                            .with(CAPACITY, 612)
+                            .with(DRY_MATTER_DENSITY, 170)
+                            .with(DENSITY_DM, 170)
+                            .gives(153, Units.T_DM, 6)));
 
     /** {@code crop-in-clamp}: fresh crop of the fields allotted to the clamp; withheld if one field's is. */
     public static final Formula CROP_IN_CLAMP = new Formula(

@@ -3,7 +3,7 @@ package org.rickyard.trade.workrate;
 import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.value;
-import static org.rickyard.trade.Quantities.MACHINE_TYPE;
+import static org.rickyard.trade.Quantities.KIND_OF_MACHINE;
 import static org.rickyard.trade.Quantities.MASS;
 import static org.rickyard.trade.Quantities.OUTPUT;
 import static org.rickyard.trade.Quantities.POWER;
@@ -69,14 +69,32 @@ public final class PowerNeeded {
             Units.KW,
             List.of(
                     Row.of("mower", 0),
+                    Row.of("cutterbar mower", 0),
+                    Row.of("flail mower", 0),
+                    Row.of("mower-conditioner", 0),
+                    Row.of("cutterbar mower-conditioner", 0),
                     Row.of("rake", 0),
                     Row.of("tedder", 0),
                     Row.of("baler", 2.5),
+                    Row.of("small square baler", 2),
+                    Row.of("large square baler", 4),
                     Row.of("forager", 6),
+                    Row.of("self-propelled forager", 6),
+                    Row.of("flail forager", 10),
                     Row.of("forage wagon", 0),
                     Row.of("muck spreader", 0),
                     Row.of("plough", 0),
                     Row.of("cultivator", 0),
+                    Row.of("chisel plough", 0),
+                    Row.of("disc harrow", 0),
+                    Row.of("heavy disc", 0),
+                    Row.of("spring-tine harrow", 0),
+                    Row.of("spike-tooth harrow", 0),
+                    Row.of("row-crop cultivator", 0),
+                    Row.of("rolling cultivator", 0),
+                    Row.of("rotary hoe", 0),
+                    Row.of("anhydrous applicator", 0),
+                    Row.of("no-till drill", 0),
                     Row.of("drill", 0)));
     /** Power for a metre of width. */
     public static final ReferenceTable BY_WIDTH = table(
@@ -84,10 +102,24 @@ public final class PowerNeeded {
             PER_METRE,
             List.of(
                     Row.of("mower", 5),
+                    Row.of("cutterbar mower", 1.2),
+                    Row.of("flail mower", 10),
+                    Row.of("mower-conditioner", 8),
+                    Row.of("cutterbar mower-conditioner", 4.5),
                     Row.of("rake", 2),
                     Row.of("tedder", 1.5),
                     Row.of("plough", 0),
                     Row.of("cultivator", 0),
+                    Row.of("chisel plough", 0),
+                    Row.of("disc harrow", 0),
+                    Row.of("heavy disc", 0),
+                    Row.of("spring-tine harrow", 0),
+                    Row.of("spike-tooth harrow", 0),
+                    Row.of("row-crop cultivator", 0),
+                    Row.of("rolling cultivator", 0),
+                    Row.of("rotary hoe", 0),
+                    Row.of("anhydrous applicator", 0),
+                    Row.of("no-till drill", 0),
                     Row.of("drill", 0)));
     /** Power for a tonne an hour. */
     public static final ReferenceTable BY_FEED = table(
@@ -95,45 +127,76 @@ public final class PowerNeeded {
             PER_TONNE,
             List.of(
                     Row.of("baler", 1.8),
+                    Row.of("small square baler", 1),
+                    Row.of("large square baler", 1.3),
                     Row.of("forager", 4),
+                    Row.of("self-propelled forager", 4),
+                    Row.of("flail forager", 1.1),
                     Row.of("forage wagon", 0.3),
                     Row.of("muck spreader", 0.2)));
 
     private static final Source G1208 =
             Source.published("University of Missouri G1208 (Frisby, 1993): mouldboard plough"
                     + " 8 in deep 13.5 hp at the PTO for each foot at 4.5 mph, field cultivator 5.2 at 5.5, "
-                    + "conventional planter"
-                    + " 3.5 at 4.5; plough, cultivator and drill of ours in this order");
+                    + "conventional planter 3.5 at 4.5; plough, cultivator and drill of ours in this order. Others by"
+                    + " their names; disc harrow a tandem disc on chiselled land (3.5 in stalks, 5.6 on ploughed"
+                    + " land), heavy disc an offset one, no-till drill a no-till planter");
 
     /** Power at the tractor's PTO that pulls a soil tool, for each width, at the speed of the guide. */
     public static final ReferenceTable IN_SOIL = new ReferenceTable(
             "Power to work the soil, at the tractor's PTO",
-            "machine type",
+            "kind of machine",
             Units.ONE,
             "power for each width",
             Units.HP.over(Units.FT),
-            List.of(Row.of("plough", 13.5), Row.of("cultivator", 5.2), Row.of("drill", 3.5)),
+            List.of(
+                    Row.of("plough", 13.5),
+                    Row.of("chisel plough", 9.3),
+                    Row.of("disc harrow", 4.3),
+                    Row.of("heavy disc", 8.0),
+                    Row.of("cultivator", 5.2),
+                    Row.of("spring-tine harrow", 3.5),
+                    Row.of("spike-tooth harrow", 2.5),
+                    Row.of("row-crop cultivator", 3.2),
+                    Row.of("rolling cultivator", 2.5),
+                    Row.of("rotary hoe", 2.3),
+                    Row.of("anhydrous applicator", 5.5),
+                    Row.of("drill", 3.5),
+                    Row.of("no-till drill", 2.0)),
             G1208);
     /** The speed that power is for. */
     public static final ReferenceTable IN_SOIL_AT = new ReferenceTable(
             "Speed of the power to work the soil",
-            "machine type",
+            "kind of machine",
             Units.ONE,
             "speed",
             Units.MPH,
-            List.of(Row.of("plough", 4.5), Row.of("cultivator", 5.5), Row.of("drill", 4.5)),
+            List.of(
+                    Row.of("plough", 4.5),
+                    Row.of("chisel plough", 5.0),
+                    Row.of("disc harrow", 5.0),
+                    Row.of("heavy disc", 5.0),
+                    Row.of("cultivator", 5.5),
+                    Row.of("spring-tine harrow", 5.5),
+                    Row.of("spike-tooth harrow", 6.5),
+                    Row.of("row-crop cultivator", 4.5),
+                    Row.of("rolling cultivator", 5.5),
+                    Row.of("rotary hoe", 7.0),
+                    Row.of("anhydrous applicator", 5.0),
+                    Row.of("drill", 4.5),
+                    Row.of("no-till drill", 4.5)),
             G1208);
 
     private static ReferenceTable table(String name, Unit unit, List<Row> rows) {
         return new ReferenceTable(
                 name,
-                "machine type",
+                "kind of machine",
                 Units.ONE,
                 "power",
                 unit,
                 rows,
                 Source.memory(
-                        "ASAE D497, rotary power: disc mower without conditioner, rotary rake, tedder, round baler"
+                        "ASAE D497, rotary power: disc mower, without conditioner unless it is called one, rotary rake, tedder, round baler"
                                 + " with fixed chamber, forager in wilted grass, forage wagon, muck spreader; "
                                 + "soil tools are"
                                 + " drawn and take none (a power harrow does: type its fuel)"));
@@ -153,7 +216,7 @@ public final class PowerNeeded {
             "Standard gravity", 9.80665, Units.M.over(Units.S.pow(2)), Source.derived("by definition of the standard"));
 
     private static Expr at(ReferenceTable table) {
-        return new Expr.Lookup(table, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
+        return new Expr.Lookup(table, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT);
     }
 
     /** Feed rate: typed output, or what speed, width and yield bring. */
@@ -172,7 +235,7 @@ public final class PowerNeeded {
                     .with(Throughput.YIELD_CARTED, 20)
                     .gives(60, Units.T_PER_H, 6)));
 
-    private static final Condition FED = new Condition.InTable(BY_FEED, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
+    private static final Condition FED = new Condition.InTable(BY_FEED, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT);
 
     /** {@code pto-power}: a + b × width, or a + c × feed. */
     public static final Formula PTO_POWER = new Formula(
@@ -186,16 +249,20 @@ public final class PowerNeeded {
             "shaft power alone; self-propelled foragers of today take more through wider heads",
             List.of(
                     WorkedExample.from(Source.derived("disc mower 3 m: 3 × 5"))
-                            .with(MACHINE_TYPE, "mower")
+                            .with(KIND_OF_MACHINE, "mower")
                             .with(WORKING_WIDTH, 3)
                             .gives(15, Units.KW, 6),
+                    WorkedExample.from(Source.derived("disc mower-conditioner 3 m: 3 × 8"))
+                            .with(KIND_OF_MACHINE, "mower-conditioner")
+                            .with(WORKING_WIDTH, 3)
+                            .gives(24, Units.KW, 6),
                     WorkedExample.from(Source.derived("wilted grass 40 t/h: 6 + 4 × 40"))
-                            .with(MACHINE_TYPE, "forager")
+                            .with(KIND_OF_MACHINE, "forager")
                             .with(FEED, 40)
                             .gives(166, Units.KW, 6)));
 
     private static final Condition SOIL_TOOL =
-            new Condition.InTable(IN_SOIL, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
+            new Condition.InTable(IN_SOIL, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT);
 
     /** {@code drawbar-power}: draught of soil and machine × speed, or weight × motion resistance × speed. */
     public static final Formula DRAWBAR_POWER = new Formula(
@@ -217,18 +284,19 @@ public final class PowerNeeded {
                     + " and heavy land; others as they roll on level ground. Slopes and the tractor itself come on top",
             List.of(
                     WorkedExample.from(Source.derived("10 kN at 7.2 km/h is 20 kW"))
-                            .with(MACHINE_TYPE, "mower")
+                            .with(KIND_OF_MACHINE, "mower")
                             .with(MASS, 10 / 9.80665 / 0.08)
                             .with(SPEED, 7.2)
                             .gives(20, Units.KW, 6),
                     guide("plough", 8, 4.5, 13.5),
                     guide("cultivator", 20, 5.5, 5.2),
-                    guide("drill", 10, 4.5, 3.5)));
+                    guide("drill", 10, 4.5, 3.5),
+                    guide("chisel plough", 10, 5, 9.3)));
 
     /** The guide prints power at the PTO; at the drawbar it is 0.73 of that. */
     private static WorkedExample guide(String type, double feet, double mph, double horsePowerPerFoot) {
         return WorkedExample.from(Source.derived(G1208.reference() + "; at the drawbar 0.73 of it"))
-                .with(MACHINE_TYPE, type)
+                .with(KIND_OF_MACHINE, type)
                 .with(WORKING_WIDTH, feet, Units.FT)
                 .with(SPEED, mph, Units.MPH)
                 .gives(feet * horsePowerPerFoot * 0.73, Units.HP, 6);
@@ -246,14 +314,14 @@ public final class PowerNeeded {
             "without the mass of the machine, the power to roll it is left out",
             List.of(
                     WorkedExample.from(Source.derived("24 kW at the shaft and 7.3 kW at the drawbar"))
-                            .with(MACHINE_TYPE, "mower")
+                            .with(KIND_OF_MACHINE, "mower")
                             .with(PTO, 24)
                             .with(MASS, 4)
                             .with(DRAWBAR, 7.3)
                             .gives(34, Units.KW, 6),
                     WorkedExample.from(
                                     Source.derived("a plough that takes 73 kW at the drawbar and nothing of the shaft"))
-                            .with(MACHINE_TYPE, "plough")
+                            .with(KIND_OF_MACHINE, "plough")
                             .with(PTO, 0)
                             .with(DRAWBAR, 73)
                             .gives(100, Units.KW, 6)));

@@ -1,7 +1,9 @@
 package org.rickyard.trade.workrate;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.Source;
@@ -156,6 +158,36 @@ public final class RememberedMachines {
     public static ReferenceTable byType(
             String name, String valueName, Unit unit, ToDoubleFunction<Row> value, Source source) {
         return new ReferenceTable(name, "machine type", Units.ONE, valueName, unit, rows(value), source);
+    }
+
+    /** Kinds of a type that have a row of their own. */
+    private static final Map<String, List<String>> KINDS = Map.ofEntries(
+            Map.entry("Heavy-duty disc", List.of("heavy disc")),
+            Map.entry("Tandem disc harrow", List.of("disc harrow")),
+            Map.entry("Chisel plough", List.of("chisel plough")),
+            Map.entry("Field cultivator", List.of("spring-tine harrow", "spike-tooth harrow")),
+            Map.entry("Rotary hoe", List.of("rotary hoe")),
+            Map.entry("Row-crop cultivator", List.of("row-crop cultivator", "rolling cultivator")),
+            Map.entry("Grain drill", List.of("no-till drill")),
+            Map.entry("Mower (cutterbar)", List.of("cutterbar mower")),
+            Map.entry("Mower (rotary)", List.of("flail mower")),
+            Map.entry("Mower-conditioner (cutterbar)", List.of("cutterbar mower-conditioner")),
+            Map.entry("Mower-conditioner (rotary)", List.of("mower-conditioner")),
+            Map.entry("Small rectangular baler", List.of("small square baler")),
+            Map.entry("Large rectangular baler", List.of("large square baler")),
+            Map.entry("Forage harvester, trailed", List.of("flail forager")),
+            Map.entry("Forage harvester, self-propelled", List.of("self-propelled forager")),
+            Map.entry("Fertiliser spreader", List.of("anhydrous applicator")));
+
+    /** A column of the table by kind of machine, which is the type where the type has one row. */
+    public static ReferenceTable byKind(
+            String name, String valueName, Unit unit, ToDoubleFunction<Row> value, Source source) {
+        List<ReferenceTable.Row> rows = ROWS.stream()
+                .filter(row -> !Double.isNaN(value.applyAsDouble(row)))
+                .flatMap(row -> Stream.concat(row.types().stream(), KINDS.getOrDefault(row.name(), List.of()).stream())
+                        .map(kind -> ReferenceTable.Row.of(kind, value.applyAsDouble(row))))
+                .toList();
+        return new ReferenceTable(name, "kind of machine", Units.ONE, valueName, unit, rows, source);
     }
 
     /** The rows of a column by type. */

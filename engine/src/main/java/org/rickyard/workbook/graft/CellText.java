@@ -23,6 +23,11 @@ public final class CellText {
         return letter >= ' ' && letter < 0xD800 && letter != '&' && letter != '<' && letter != '>' && letter != '_';
     }
 
+    /** Whether a letter stands for itself and is one byte in a part. */
+    public static boolean isPlainByte(char letter) {
+        return letter < 0x80 && isPlain(letter);
+    }
+
     private static String escaped(String text, int from) {
         StringBuilder out = new StringBuilder(text.length() + 16);
         int taken = 0;

@@ -4,6 +4,7 @@ import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.Reader;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -168,8 +169,8 @@ public final class Verification {
     }
 
     private void lookThrough(String part, InputStream in) throws IOException {
-        try {
-            XmlCursor cursor = new XmlCursor(PartText.reader(in));
+        try (Reader characters = PartText.reader(in)) {
+            XmlCursor cursor = new XmlCursor(characters);
             int event;
             do {
                 event = cursor.next();

@@ -20,7 +20,7 @@ public final class FormulaShape {
         this.runs = runs(formula);
         UnplacedFormula without = UnplacedFormula.of(formula);
         this.unplaced = without == null ? null : runs(without.formula());
-        this.leads = without == null ? List.of() : without.leads();
+        this.leads = without == null ? List.of() : known(without.leads());
     }
 
     /**
@@ -29,6 +29,13 @@ public final class FormulaShape {
      */
     public static FormulaShape of(List<String> pieces) {
         return new FormulaShape(String.join(String.valueOf(ROW), pieces));
+    }
+
+    /** The same name of a sheet is the same object in all shapes: it is looked up for every cell. */
+    private static List<UnplacedFormula.Lead> known(List<UnplacedFormula.Lead> leads) {
+        return leads.stream()
+                .map(lead -> new UnplacedFormula.Lead(lead.sheet().intern(), lead.row()))
+                .toList();
     }
 
     private static MeaningHash.Runs runs(String formula) {

@@ -129,6 +129,11 @@ public final class MeaningFingerprint implements CellSink {
 
     private int sheet(String name) {
         for (int i = 0; i < sheetCount; i++) {
+            if (sheets[i] == name) {
+                return i;
+            }
+        }
+        for (int i = 0; i < sheetCount; i++) {
             if (sheets[i].equals(name)) {
                 return i;
             }

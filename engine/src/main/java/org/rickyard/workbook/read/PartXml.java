@@ -2,11 +2,11 @@ package org.rickyard.workbook.read;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.util.zip.ZipException;
 import javax.xml.stream.XMLStreamConstants;
 import org.rickyard.workbook.open.PartSource;
 import org.rickyard.workbook.xml.PartText;
+import org.rickyard.workbook.xml.ReaderAhead;
 import org.rickyard.workbook.xml.XmlCursor;
 import org.rickyard.workbook.xml.XmlFault;
 
@@ -17,7 +17,7 @@ import org.rickyard.workbook.xml.XmlFault;
 final class PartXml implements AutoCloseable {
     private final String part;
     private final String subject;
-    private final InputStream stream;
+    private final ReaderAhead characters;
 
     /** The cursor; move it by {@link #next} only, so that every fault gets its sentence. */
     final XmlCursor at;
@@ -25,9 +25,9 @@ final class PartXml implements AutoCloseable {
     private PartXml(String part, String subject, InputStream stream) throws IOException {
         this.part = part;
         this.subject = subject;
-        this.stream = stream;
         try {
-            at = new XmlCursor(PartText.reader(stream));
+            characters = PartText.reader(stream);
+            at = new XmlCursor(characters);
         } catch (IOException | RuntimeException e) {
             stream.close();
             throw damaged("", e);
@@ -105,7 +105,7 @@ final class PartXml implements AutoCloseable {
     /** Passes over the rest of the part unread: only at its end is it known that all of it is as it was packed. */
     void passOver() throws IOException {
         try {
-            stream.transferTo(OutputStream.nullOutputStream());
+            characters.passOver();
         } catch (IOException e) {
             throw damaged("", e);
         }
@@ -134,6 +134,6 @@ final class PartXml implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        stream.close();
+        characters.close();
     }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.io.NumberOutput;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import org.rickyard.workbook.graft.CellText;
 
 /** Text on its way into a part: a buffer of UTF-8 bytes that makes no objects for numbers and fixed pieces. */
 final class ByteText {
@@ -12,13 +13,12 @@ final class ByteText {
     private static final int MOST_DIGITS = 20;
 
     private static final int MOST_SHORT_DECIMALS = 4;
+    private static final double MOST_EXACT_DIGITS = 1e15;
     private static final long[] TENS = {1, 10, 100, 1_000, 10_000};
 
     private final OutputStream out;
     private final byte[] buffer = new byte[SIZE];
     private final Digits digits = new Digits();
-    private final Digits rowDigits = new Digits();
-    private final Digits numberDigits = new Digits();
     private int filled;
 
     /** Text on its way out. */
@@ -39,39 +39,28 @@ final class ByteText {
         return this;
     }
 
-    /** The beginning of a cell: all that stands before its value. */
-    ByteText put(CellTemplate cell, int row, int number) throws IOException {
-        byte[][] pieces = cell.pieces();
-        int most = cell.size() + (pieces.length - 1) * MOST_DIGITS;
-        if (most > SIZE - filled) {
+    /** A text whose letters nearly always stand for themselves. */
+    ByteText putEscaped(String text) throws IOException {
+        int length = text.length();
+        if (length > SIZE - filled) {
             flush();
         }
-        if (most > SIZE) {
-            put(pieces[0]).put(row).put(pieces[1]);
-            for (int i = 2; i < pieces.length; i++) {
-                put(number).put(pieces[i]);
+        if (length > SIZE) {
+            return put(CellText.escaped(text));
+        }
+        for (int i = 0; i < length; i++) {
+            char letter = text.charAt(i);
+            if (!CellText.isPlainByte(letter)) {
+                return put(CellText.escaped(text));
             }
-            return this;
+            // Counted as written only once all of it is.
+            buffer[filled + i] = (byte) letter;
         }
-        int at = copy(pieces[0], 0, pieces[0].length, filled);
-        rowDigits.set(row);
-        numberDigits.set(number);
-        Digits next = rowDigits;
-        for (int i = 1; i < pieces.length; i++) {
-            at = copy(next.text, next.from, MOST_DIGITS, at);
-            at = copy(pieces[i], 0, pieces[i].length, at);
-            next = numberDigits;
-        }
-        filled = at;
+        filled += length;
         return this;
     }
 
-    private int copy(byte[] from, int start, int end, int at) {
-        System.arraycopy(from, start, buffer, at, end - start);
-        return at + end - start;
-    }
-
-    /** A whole number from 0 in letters; a row's are kept from cell to cell. */
+    /** A whole number from 0 in letters. */
     private static final class Digits {
         private final byte[] text = new byte[MOST_DIGITS];
         private int from;
@@ -108,7 +97,8 @@ final class ByteText {
             number = -number;
         }
         digits.set(number);
-        filled = copy(digits.text, digits.from, MOST_DIGITS, filled);
+        System.arraycopy(digits.text, digits.from, buffer, filled, MOST_DIGITS - digits.from);
+        filled += MOST_DIGITS - digits.from;
         return this;
     }
 
@@ -120,17 +110,25 @@ final class ByteText {
         if (number == Math.rint(number) && Math.abs(number) < EXACT) {
             return put((long) number);
         }
-        for (int decimals = 1; decimals <= MOST_SHORT_DECIMALS; decimals++) {
-            double scaled = number * TENS[decimals];
-            if (Math.abs(scaled) < 1e15) {
-                long whole = Math.round(scaled);
-                // Up to 15 digits are exact in a double, so a text that reads back the same is the shortest.
-                if ((double) whole / TENS[decimals] == number) {
-                    return fixed(whole, decimals);
-                }
+        double scaled = number * TENS[MOST_SHORT_DECIMALS];
+        if (Math.abs(scaled) < MOST_EXACT_DIGITS) {
+            long whole = (long) (scaled < 0 ? scaled - 0.5 : scaled + 0.5);
+            // Up to 15 digits are exact in a double, so a text that reads back the same is the shortest.
+            if ((double) whole / TENS[MOST_SHORT_DECIMALS] == number) {
+                return fixed(whole);
             }
         }
         return put(NumberOutput.toString(number, true));
+    }
+
+    private ByteText fixed(long tenThousandths) throws IOException {
+        long whole = tenThousandths;
+        int decimals = MOST_SHORT_DECIMALS;
+        while (whole % 10 == 0) {
+            whole /= 10;
+            decimals--;
+        }
+        return fixed(whole, decimals);
     }
 
     private ByteText fixed(long whole, int decimals) throws IOException {

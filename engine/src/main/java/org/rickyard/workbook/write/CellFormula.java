@@ -11,7 +11,7 @@ import org.rickyard.workbook.graft.CellText;
 public final class CellFormula {
     private final List<String> pieces;
     private final byte[][] escaped;
-    /** Of the cell it was written into last: mostly it stands in one column and look. */
+    /** Of the cells it was written into, few: mostly it stands in one column, with numbers and words. */
     private CellTemplate template;
 
     private CellFormula(String formula) {
@@ -44,9 +44,11 @@ public final class CellFormula {
 
     /** The template of its cells in a column. */
     CellTemplate template(CellTemplate.Kind kind, int column, int style) {
-        if (template == null || !template.isOf(kind, column, style)) {
-            template = new CellTemplate(kind, column, style, escaped);
+        CellTemplate known = template == null ? null : template.of(kind, column, style);
+        if (known == null) {
+            known = new CellTemplate(kind, column, style, escaped, template);
+            template = known;
         }
-        return template;
+        return known;
     }
 }

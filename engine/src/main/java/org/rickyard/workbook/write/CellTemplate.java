@@ -23,7 +23,6 @@ final class CellTemplate {
         }
     }
 
-    private static final byte[] NOTHING = {};
     /** What stands between a formula and its value. */
     static final String END_FORMULA = "</f><v>";
 
@@ -31,8 +30,13 @@ final class CellTemplate {
     private final int column;
     private final int style;
     private final byte[][] pieces;
-    private final int size;
     private final CellTemplate next;
+
+    /** The cell written last, from which the next one differs in a digit or two of each number. */
+    private byte[] cell;
+
+    private final DigitsInPlace row;
+    private final DigitsInPlace number;
 
     /**
      * A template without a formula.
@@ -40,16 +44,17 @@ final class CellTemplate {
      * @param next templates of the same kind and column that were made before
      */
     CellTemplate(Kind kind, int column, int style, CellTemplate next) {
-        this(kind, column, style, new byte[][] {NOTHING}, NOTHING, next);
+        this(kind, column, style, new byte[1][0], new byte[0], next);
     }
 
     /**
      * A template with a formula.
      *
      * @param formula its pieces, as they stand in a part
+     * @param next templates of the same formula that were made before
      */
-    CellTemplate(Kind kind, int column, int style, byte[][] formula) {
-        this(kind, column, style, formula, SheetXml.bytes(END_FORMULA), null);
+    CellTemplate(Kind kind, int column, int style, byte[][] formula, CellTemplate next) {
+        this(kind, column, style, formula, SheetXml.bytes(END_FORMULA), next);
     }
 
     private CellTemplate(Kind kind, int column, int style, byte[][] inside, byte[] end, CellTemplate next) {
@@ -69,34 +74,44 @@ final class CellTemplate {
             pieces[i + 1] = piece.toByteArray();
             piece.reset();
         }
-        int sum = 0;
-        for (byte[] each : pieces) {
-            sum += each.length;
-        }
-        this.size = sum;
+        this.row = new DigitsInPlace(1);
+        this.number = new DigitsInPlace(pieces.length - 2);
     }
 
-    /** Whether it is of cells like this one. */
-    boolean isOf(Kind otherKind, int otherColumn, int otherStyle) {
-        return kind == otherKind && column == otherColumn && style == otherStyle;
-    }
-
-    /** This one or the one behind it that has a look; null if there is none. */
-    CellTemplate of(int wantedStyle) {
+    /** This one or the one behind it that is of such cells; null if there is none. */
+    CellTemplate of(Kind wantedKind, int wantedColumn, int wantedStyle) {
         CellTemplate each = this;
-        while (each != null && each.style != wantedStyle) {
+        while (each != null && (each.style != wantedStyle || each.kind != wantedKind || each.column != wantedColumn)) {
             each = each.next;
         }
         return each;
     }
 
-    /** The row's number stands behind the first, the other row number behind each further one but the last. */
-    byte[][] pieces() {
-        return pieces;
+    /**
+     * A cell up to its value, to be read before the next is asked for.
+     *
+     * @param rowNumber its row's number, from 1
+     * @param otherNumber the other row number that its formula may hold, from 0
+     */
+    byte[] cell(int rowNumber, int otherNumber) {
+        if (cell == null || !row.fits(rowNumber) || !number.fits(otherNumber)) {
+            cell = made(rowNumber, otherNumber);
+        } else {
+            row.put(rowNumber, cell);
+            number.put(otherNumber, cell);
+        }
+        return cell;
     }
 
-    /** How many bytes the pieces have. */
-    int size() {
-        return size;
+    private byte[] made(int rowNumber, int otherNumber) {
+        ByteArrayOutputStream made = new ByteArrayOutputStream();
+        made.writeBytes(pieces[0]);
+        row.append(0, rowNumber, made);
+        made.writeBytes(pieces[1]);
+        for (int i = 2; i < pieces.length; i++) {
+            number.append(i - 2, otherNumber, made);
+            made.writeBytes(pieces[i]);
+        }
+        return made.toByteArray();
     }
 }

@@ -158,7 +158,7 @@ final class ColumnWriters {
                                 ? Looks.year(Looks.INPUT)
                                 : Looks.decimals(Looks.INPUT, decimals(symbol)));
         int textStyle = looks.of(Looks.INPUT);
-        Map<String, String> formulas = new HashMap<>();
+        LinkFormulas formulas = new LinkFormulas(link);
         return (sheet, row) -> {
             Optional<CellAddress> cell = links.address(row);
             ListRows.State state = links.state(row);
@@ -175,9 +175,7 @@ final class ColumnWriters {
                     sheet.text(at, textStyle, LinkFormula.IMPOSSIBLE);
                 }
             } else {
-                Scaling scaling = links.scaling(row);
-                String formula =
-                        formulas.computeIfAbsent(scaling.cell(), s -> LinkFormula.of(symbol, scaling, link.optional()));
+                String formula = formulas.of(links.scaling(row));
                 if (values.has(row)) {
                     sheet.link(at, style, formula, cell.get(), values.number(row));
                 } else {
@@ -185,6 +183,27 @@ final class ColumnWriters {
                 }
             }
         };
+    }
+
+    /** The formulas of a column's links: one for each unit met, and nearly all rows are in one. */
+    private static final class LinkFormulas {
+        private final TableColumn.Link link;
+        private final Map<String, String> made = new HashMap<>();
+        private Scaling last;
+        private String ofLast;
+
+        LinkFormulas(TableColumn.Link link) {
+            this.link = link;
+        }
+
+        String of(Scaling scaling) {
+            if (scaling != last) {
+                ofLast = made.computeIfAbsent(
+                        scaling.cell(), steps -> LinkFormula.of(link.symbol(), scaling, link.optional()));
+                last = scaling;
+            }
+            return ofLast;
+        }
     }
 
     private static String unusable(ListRows.State state, Values.State value) {

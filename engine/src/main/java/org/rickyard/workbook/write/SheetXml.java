@@ -40,7 +40,7 @@ final class SheetXml {
     /** By kind and column, the templates in use. */
     private final CellTemplate[][] templates = new CellTemplate[CellTemplate.Kind.values().length][MOST_COLUMNS];
 
-    /** By column, the word written last and its bytes: most columns of words repeat them. */
+    /** By column, the word written last, and its bytes once it is repeated, as in most columns. */
     private final String[] lastWords = new String[MOST_COLUMNS];
 
     private final byte[][] lastBytes = new byte[MOST_COLUMNS][];
@@ -162,13 +162,13 @@ final class SheetXml {
     private void open(CellTemplate.Kind kind, int column, int style) throws IOException {
         extent.cell(column);
         CellTemplate known = templates[kind.ordinal()][column];
-        CellTemplate template = known == null ? null : known.of(style);
+        CellTemplate template = known == null ? null : known.of(kind, column, style);
         if (template == null) {
             // The looks that a column has are few.
             template = new CellTemplate(kind, column, style, known);
             templates[kind.ordinal()][column] = template;
         }
-        out.put(template, row + 1, 0);
+        out.put(template.cell(row + 1, 0));
     }
 
     /** Writes a cell with a formula up to its value. */
@@ -179,7 +179,7 @@ final class SheetXml {
             out.put(formula.whole()).put(END_FORMULA);
         } else {
             extent.cell(column);
-            out.put(formula.template(kind, column, style), row + 1, number);
+            out.put(formula.template(kind, column, style).cell(row + 1, number));
         }
     }
 
@@ -266,8 +266,14 @@ final class SheetXml {
     }
 
     private void word(int column, String text) throws IOException {
-        if (!text.equals(lastWords[column])) {
+        // Not by its letters: names differ in the last of them.
+        if (text != lastWords[column]) {
             lastWords[column] = text;
+            lastBytes[column] = null;
+            out.putEscaped(text);
+            return;
+        }
+        if (lastBytes[column] == null) {
             lastBytes[column] = bytes(CellText.escaped(text));
         }
         out.put(lastBytes[column]);

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PushbackInputStream;
-import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.StandardCharsets;
@@ -23,13 +22,14 @@ public final class PartText {
     private PartText() {}
 
     /** A reader by byte order mark, zero bytes or XML declaration; wrong bytes make it fail with an IOException. */
-    public static Reader reader(InputStream stream) throws IOException {
+    public static ReaderAhead reader(InputStream stream) throws IOException {
         PushbackInputStream start = new PushbackInputStream(stream, LONGEST_DECLARATION);
         byte[] bytes = new byte[LONGEST_DECLARATION];
         int count = start.readNBytes(bytes, 0, LONGEST_DECLARATION);
         int mark = markLength(bytes, count);
         start.unread(bytes, mark, count - mark);
-        return new InputStreamReader(start, charset(bytes, count).newDecoder());
+        return new ReaderAhead(
+                start, new InputStreamReader(start, charset(bytes, count).newDecoder()));
     }
 
     private static int markLength(byte[] bytes, int count) {

@@ -1,0 +1,79 @@
+package org.rickyard.lists;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What a machine is among those of its type, where tables part them: a mower with a conditioner takes more power than one
+ * without, a self-propelled forager costs less in repairs for its price than a trailed one. Told by the words it is typed
+ * with; a machine called by its type alone is what the tables hold for the type.
+ */
+public final class KindOfMachine {
+    /** Words that have to stand in the text for it to be of a kind, all of them. */
+    private record Kind(String type, String name, List<String> words) {}
+
+    /** The first that fits counts. */
+    private static final List<Kind> KINDS = List.of(
+            kind("mower", "cutterbar mower-conditioner", "haybine"),
+            kind("mower", "cutterbar mower-conditioner", "conditioner", "cutterbar"),
+            kind("mower", "cutterbar mower-conditioner", "conditioner", "finger bar"),
+            kind("mower", "cutterbar mower-conditioner", "conditioner", "sickle"),
+            kind("mower", "mower-conditioner", "conditioner"),
+            kind("mower", "mower-conditioner", "moco"),
+            kind("mower", "mower-conditioner", "discbine"),
+            kind("mower", "cutterbar mower", "cutterbar"),
+            kind("mower", "cutterbar mower", "finger bar"),
+            kind("mower", "cutterbar mower", "reciprocating"),
+            kind("mower", "cutterbar mower", "sickle"),
+            kind("mower", "flail mower", "flail"),
+            kind("forager", "self-propelled forager", "self propelled"),
+            kind("forager", "self-propelled forager", "sp"),
+            kind("forager", "self-propelled forager", "spfh"),
+            kind("forager", "flail forager", "flail"),
+            kind("baler", "small square baler", "small", "square"),
+            kind("baler", "small square baler", "small", "rectangular"),
+            kind("baler", "small square baler", "small baler"),
+            kind("baler", "large square baler", "large", "square"),
+            kind("baler", "large square baler", "large", "rectangular"),
+            kind("baler", "large square baler", "big", "square"),
+            kind("cultivator", "chisel plough", "chisel"),
+            kind("cultivator", "heavy disc", "disc", "heavy"),
+            kind("cultivator", "heavy disc", "disk", "heavy"),
+            kind("cultivator", "heavy disc", "disc", "offset"),
+            kind("cultivator", "heavy disc", "disk", "offset"),
+            kind("cultivator", "disc harrow", "disc"),
+            kind("cultivator", "disc harrow", "disk"),
+            kind("cultivator", "spring-tine harrow", "spring tine"),
+            kind("cultivator", "spring-tine harrow", "tine harrow"),
+            kind("cultivator", "spike-tooth harrow", "spike tooth"),
+            kind("cultivator", "row-crop cultivator", "row crop"),
+            kind("cultivator", "rolling cultivator", "rolling"),
+            kind("cultivator", "rotary hoe", "rotary hoe"),
+            kind("drill", "no-till drill", "no till"),
+            kind("fertiliser spreader", "anhydrous applicator", "anhydrous"),
+            kind("fertiliser spreader", "anhydrous applicator", "ammonia"),
+            kind("fertiliser spreader", "anhydrous applicator", "nh3"));
+
+    private KindOfMachine() {}
+
+    private static Kind kind(String type, String name, String... words) {
+        return new Kind(type, name, Stream.of(words).map(Words::normal).toList());
+    }
+
+    /**
+     * The kind of a machine.
+     *
+     * @param type its type, canonical
+     * @param typed its type as it was typed
+     * @return the name that tables of kinds have for it; its type where it is of none
+     */
+    public static String of(String type, String typed) {
+        String text = Words.normal(typed);
+        for (Kind kind : KINDS) {
+            if (kind.type().equals(type) && kind.words().stream().allMatch(word -> Words.holds(text, word))) {
+                return kind.name();
+            }
+        }
+        return type;
+    }
+}
