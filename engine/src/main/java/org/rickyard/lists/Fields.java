@@ -21,10 +21,11 @@ public final class Fields {
     /** Its name. */
     public static final ColumnSpec FIELD = text("Field", Quantities.FIELD)
             .needed()
-            .also("field name, name, parcel, parcel name, paddock, paddock name, enclosure, field no, "
-                    + "field number, field id, field ref, field reference, parcel id, parcel ref, field name number, "
-                    + "field name no, field paddock, parcel field, sheet parcel no, sheet parcel, OS no, OS field no, "
-                    + "parcel no, field parcel, land parcel, paddock no")
+            .also(
+                    "field name, name, parcel, parcel name, paddock, paddock name, enclosure, field no, "
+                            + "field number, field id, field ref, field reference, parcel id, parcel ref, field name number, "
+                            + "field name no, field paddock, parcel field, sheet parcel no, sheet parcel, OS no, OS field no, "
+                            + "parcel no, field parcel, land parcel, paddock no, orchard, orchard name, vineyard, vineyard name")
             .help("The name you know it by; each name once on a holding.");
     /** What grows there. */
     public static final ColumnSpec CROP = text("Crop", Quantities.CROP)
@@ -63,7 +64,7 @@ public final class Fields {
     /** Nearest watercourse. */
     public static final ColumnSpec WATERCOURSE = choice("Watercourse", Quantities.WATERCOURSE, Choices.WATERCOURSE)
             .also("watercourse type, adjacent watercourse, nearest water, "
-                    + "nearest watercourse, water course, surface water, ditch or stream, stream or ditch, "
+                    + "nearest watercourse, near watercourse, near water, water course, surface water, ditch or stream, stream or ditch, "
                     + "ditch, stream, "
                     + "brook, beck, burn, drain, creek, drain or creek, drain creek, ditch or drain, creek or ditch")
             .help("none, dry ditch, stream, river or lake. Blank does not mean none.");

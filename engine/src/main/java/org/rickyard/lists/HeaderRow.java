@@ -71,6 +71,9 @@ final class HeaderRow {
     /** A list that knows twice the headers that another knows is the one that is meant. */
     private static final int PLAINLY = 2;
 
+    /** So many headers of another list may mean something to one by chance: a clamp is a column of fields too. */
+    private static final int MOST_BY_CHANCE = 1;
+
     private final List<Vocabulary> vocabularies;
 
     private final Map<String, HeaderText> texts = new HashMap<>();
@@ -218,7 +221,9 @@ final class HeaderRow {
             }
             start = withoutStrangers(match, headers, runs, start, end, named);
             int last = end;
-            while (last < runs.size() && !startsAnother(headers, runs, last, named)) {
+            while (last < runs.size()
+                    && !startsAnother(headers, runs, last, named)
+                    && !isOfAnother(match, headers, runs.get(last))) {
                 last++;
             }
             if (last > end || match.firstColumn() < runs.get(start)[0]) {
@@ -254,6 +259,30 @@ final class HeaderRow {
             }
         }
         return false;
+    }
+
+    /** Whether headers set off by a gap are those of another list that lacks one it needs, and mean nothing to this one. */
+    private boolean isOfAnother(Match match, String[] headers, int[] run) {
+        int known = match(match.vocabulary(), headers, run[0], run[1], false).matched();
+        if (known > MOST_BY_CHANCE) {
+            return false;
+        }
+        for (Vocabulary vocabulary : vocabularies) {
+            boolean flat = OF_FLAT_LISTS.contains(vocabulary.spec) && OF_FLAT_LISTS.contains(match.vocabulary().spec);
+            Match other = match(vocabulary, headers, run[0], run[1], false);
+            if (!flat && other.missing().size() == 1 && other.matched() >= NearestHeader.LEAST) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The stretches of a row, parted by gaps, that belong to none of the lists found in it. */
+    List<int[]> left(String[] headers, List<Match> found) {
+        return runs(headers).stream()
+                .filter(run -> found.stream()
+                        .noneMatch(match -> match.firstColumn() <= run[1] && run[0] <= match.lastColumn()))
+                .toList();
     }
 
     /** A second list may touch the first without a gap: look right and left of the headers the first one knows. */

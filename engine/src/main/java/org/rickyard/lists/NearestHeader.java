@@ -7,7 +7,7 @@ import java.util.Optional;
 /** The header row of a sheet that came nearest to a list, told where no such list is found there. */
 final class NearestHeader {
     /** A row knowing so many headers of a list is hardly there by chance. */
-    private static final int LEAST = 4;
+    static final int LEAST = 4;
 
     private static final int MOST_NAMED = 6;
 

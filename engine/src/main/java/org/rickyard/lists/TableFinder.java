@@ -236,6 +236,9 @@ final class TableFinder {
             headers = both;
             twoDeep = true;
         }
+        for (int[] run : headerRow.left(headers, matches)) {
+            nearest.consider(headers, row, run[0], run[1], named);
+        }
         boolean opened = false;
         for (HeaderRow.Match match : matches) {
             if (isNoList(match, row, named)) {

@@ -44,6 +44,7 @@ final class CropRows {
     private final List<Row> rows;
     private final Set<Integer> filled = new TreeSet<>();
     private final Set<Integer> otherCrop = new HashSet<>();
+    private final NoClamps noClamps = new NoClamps();
     // A list has many fields and few crops.
     private final Map<String, Boolean> arable = new HashMap<>();
 
@@ -327,6 +328,10 @@ final class CropRows {
         if (!(resolution instanceof NameKey.Found found)) {
             CellAddress cell =
                     (ofCut ? cuts.address(Cuts.CLAMP, cut) : fields.address(Fields.CLAMP, field)).orElse(null);
+            if (clamps.size() == 0) {
+                noClamps.tell(cell, "this crop is for a clamp", "no crop is allotted to one", findings);
+                return 0;
+            }
             findings.add(Finding.stop(
                     cell,
                     resolution instanceof NameKey.Ambiguous several

@@ -29,6 +29,7 @@ final class FeedFamily {
     private final ListRows stocks;
     private final ListRows clamps;
     private final NameKey clampNames;
+    private final NoClamps noClamps = new NoClamps();
     private final FeedHoldings holdings;
 
     private FeedFamily(PlanContext plan, FeedHoldings holdings) {
@@ -132,6 +133,14 @@ final class FeedFamily {
         NameKey.Resolution found = resolve(herds.text(Herds.HOLDING, herd), name);
         if (found instanceof NameKey.Found one) {
             return one.row() + 1;
+        }
+        if (clamps.size() == 0) {
+            noClamps.tell(
+                    herds.address(Herds.CLAMP, herd).orElse(null),
+                    "this group is fed from a clamp",
+                    "no group counts for one",
+                    plan.findings());
+            return 0;
         }
         plan.findings()
                 .add(Finding.stop(

@@ -263,4 +263,30 @@ class HeadersOfOtherThingsTest {
                 .row("B", "mower", "one"));
         assertThat(found.rows(Machines.LIST).state(Machines.CREW, 0)).isEqualTo(ListRows.State.NOT_READABLE);
     }
+
+    @Test
+    void aListBesideAnotherThatLacksAColumnTakesNothingFromIt() {
+        FoundLists found = find(new SheetOf("Grass")
+                .row("Field", "ha", "Clamp", null, null, "Pit", "Length m", "Width m", "Wall height m")
+                .row("Lea", 7.2, "Pit 1", null, null, "Pit 1", 32, 11, 2.4)
+                .row("Moss", 5.4, "Pit 1"));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.size()).isEqualTo(2);
+        assertThat(fields.text(Fields.CLAMP, 0)).isEqualTo("Pit 1");
+        assertThat(FoundIn.said(found))
+                .contains(
+                        "CAUTION Grass!F1 This row looks like the header of the list Clamps, but it has no column Kind,"
+                                + " so nothing of it is read. Add the column, or name it in a sheet Layout (List, Column, Header"
+                                + " in this workbook, Unit).")
+                .noneMatch(words -> words.contains("could all be"));
+    }
+
+    @Test
+    void columnsSetOffByAGapAreStillOfTheListTheyServe() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", null, "Working width (m)", "Speed (km/h)", "Flow (L/min)", "Pressure (bar)")
+                .row("Boom", "sprayer", null, 24, 10, 1.2, 3));
+        assertThat(found.rows(Machines.LIST).number(Machines.WORKING_WIDTH, 0)).isEqualTo(24);
+        assertThat(found.rows(Machines.LIST).number(Machines.SPEED, 0)).isEqualTo(10);
+    }
 }

@@ -196,6 +196,28 @@ class SilageBadInputTest {
     }
 
     @Test
+    void withoutAListOfClampsThatIsSaidOnce() throws IOException {
+        try (SilageBook book = book().list(
+                        "Fields",
+                        FIELDS,
+                        row("Low", 5, 20, "as carted fresh", 18, 28, "Big"),
+                        row("High", 4, 20, "as carted fresh", 18, 28, "Small"))
+                .list("Herds", HERDS, row("Cows", 20, 11, 180, "Big"), row("Heifers", 20, 6, 180, "Small"))
+                .run()) {
+            String needs = " It needs at least the headers Clamp, Kind, Length, Floor width, Wall height; a sheet whose"
+                    + " headers come near to that is named among the findings.";
+            assertThat(book.stops().stream().map(stop -> stop.cell().orElseThrow() + " " + stop.message()))
+                    .filteredOn(stop -> stop.contains("clamp"))
+                    .containsExactlyInAnyOrder(
+                            "Fields!G2 this crop is for a clamp, but no list of clamps was found in this workbook, so no"
+                                    + " crop is allotted to one." + needs,
+                            "Herds!E2 this group is fed from a clamp, but no list of clamps was found in this workbook,"
+                                    + " so no group counts for one." + needs);
+            assertThat(book.number("feed-balance", FeedBalance.DEMAND_TOTAL, 0)).isPositive();
+        }
+    }
+
+    @Test
     void aClampNamedTwiceOnOneHoldingIsSaidOnce() throws IOException {
         try (SilageBook book = book().list("Fields", FIELDS, row("Low", 5, 20, "as carted fresh", 18, 28, "Big"))
                 .list("Clamps", CLAMPS, clamp("Big", 30, 10, 3), clamp(" BIG", 20, 10, 3), clamp("big", 25, 10, 3))
