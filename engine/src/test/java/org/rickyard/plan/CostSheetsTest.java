@@ -163,7 +163,7 @@ class CostSheetsTest {
                         row("Fuel price", 0.9, "£/L"))
                 .run();
         assertThat(worked.result("machine-cost", "Mower").reason())
-                .contains("no machine in the jobs has a price")
+                .contains("no machine has a price")
                 .doesNotContain("wage")
                 .doesNotContain("fuel price");
     }
@@ -231,6 +231,30 @@ class CostSheetsTest {
                         row("Baler", "baler", 6, 10, 80, 5, "hired", charge, unit, includes))
                 .sheet("Jobs", row("Job", "Field", "Operation", "Machine"), row("Bale", "grass", "bale", "Baler"))
                 .sheet("Assumptions", row("Item", "Value", "Unit"), PRICES[0], PRICES[1]);
+    }
+
+    /** Its price was typed to be told what it costs; nothing said that a job had to name it for that. */
+    @Test
+    void aMachineWithAPriceHasItsCostThoughNoJobNamesIt() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ac)"), row("Far", "wheat", 100))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Width (ft)",
+                                "Speed (mph)",
+                                "Purchase price",
+                                "Trade-in value",
+                                "Life (yr)"),
+                        row("Discs", "disc harrow", 20, 5, 20000, 5000, 10),
+                        row("Drill", "drill", 20, 5, 30000, 5000, 10))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("Far", "cultivating", "Discs"))
+                .run();
+        assertThat(worked.number("depreciation", "Discs")).isCloseTo(1500, within(1e-9));
+        assertThat(worked.number("depreciation", "Drill")).isCloseTo(2500, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
     }
 
     @Test
