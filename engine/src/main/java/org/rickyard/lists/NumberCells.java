@@ -67,6 +67,12 @@ final class NumberCells implements CellReader {
                         + CellFindings.expected(spec) + ".");
                 return State.NOT_READABLE;
             }
+        } else if (format == Grid.Format.DATE && isBySeconds() && unit != null && value > 0 && value < 1) {
+            double meant = Units.S.convert(WatchText.meantBy(value), unit);
+            cell.bad("The cell holds a time of day, where " + CellFindings.expected(spec)
+                    + " is expected. If a time by the watch is meant, give the cell a plain number format and type "
+                    + Words.digits(Math.rint(meant * 1000) / 1000) + " (" + unit + ").");
+            return State.NOT_READABLE;
         } else if (format == Grid.Format.DATE && unit != Units.ONE) {
             cell.bad("The cell is shown as a day, where " + CellFindings.expected(spec)
                     + " is expected. Set its number format, and check the value.");
@@ -84,11 +90,20 @@ final class NumberCells implements CellReader {
                 return cell.readFromText(feet.getAsDouble(), unit);
             }
         }
+        OptionalDouble seconds = isBySeconds() && unit != null ? WatchText.read(text) : OptionalDouble.empty();
+        if (seconds.isPresent()) {
+            return cell.readFromText(Units.S.convert(seconds.getAsDouble(), unit), unit);
+        }
         OptionalDouble cut = spec.symbol() == Quantities.CUT_NUMBER ? CutText.read(text) : OptionalDouble.empty();
         if (cut.isPresent()) {
             return cell.readFromText(cut.getAsDouble(), Units.ONE);
         }
         return notANumber(cell, text);
+    }
+
+    /** Whether it is timed by the watch, as a run or a turn is. */
+    private boolean isBySeconds() {
+        return spec.symbol().unit().isSameScale(Units.S);
     }
 
     /** A name such as "Yard tank"; a volume written as text is no name, or the tank would be called "10 m3". */

@@ -54,13 +54,15 @@ final class CostFamily {
 
     private void build() {
         String none = "no job names a tractor, and no machine has power, fuel, crew, a price or a charge for hire";
-        String unpriced = "no machine in the jobs has a price, and no wage or fuel price is on Assumptions";
+        String unpriced = "no machine has a price, and no wage or fuel price is on Assumptions";
         plan.add(CostTables.INPUTS, work(works), none);
-        // Without jobs a list of prices still tells what a year and an hour of each machine cost.
         boolean noJobs = plan.rows(Jobs.LIST).size() == 0;
-        int[] used = noJobs
-                ? IntStream.range(0, machines.size()).filter(this::priced).toArray()
-                : used();
+        // A price tells what a year and an hour of its machine cost, whether or not a job names it.
+        int[] atWork = noJobs ? new int[0] : used();
+        int[] used = IntStream.concat(IntStream.range(0, machines.size()).filter(this::priced), Arrays.stream(atWork))
+                .distinct()
+                .sorted()
+                .toArray();
         boolean anyPriced = Arrays.stream(used).anyMatch(this::priced);
         // An own machine without a price stands among the others, so that its row says which cell is blank.
         int[] priced = Arrays.stream(used)
@@ -77,7 +79,7 @@ final class CostFamily {
                         .with(Keys.MACHINE_KEY, plusOne(priced))),
                 unpriced);
         plan.add(CostTables.JOB_COSTS, prices.apply(work(money ? works : List.of())), unpriced);
-        int[] compared = Arrays.stream(noJobs ? new int[0] : priced)
+        int[] compared = Arrays.stream(atWork)
                 .filter(machine -> machines.isFilled(Machines.CHARGE, machine) && priced(machine) && !hired(machine))
                 .toArray();
         plan.add(

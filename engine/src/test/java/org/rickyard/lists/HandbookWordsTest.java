@@ -136,6 +136,34 @@ class HandbookWordsTest {
         assertThat(machines.number(Machines.TIMED_SECONDS, 0)).isEqualTo(45);
     }
 
+    /** Alberta Agdex 606-1 prints its times over 800 m as 6:00, 5:20, 4:48: 8, 9 and 10 km/h. */
+    @ParameterizedTest
+    @CsvSource({"6:00, 360", "5:20, 320", "4:48, 288"})
+    void aTimeByTheWatchIsMinutesAndSeconds(String text, double seconds) {
+        FoundLists found = timed(new SheetOf("Machines"), text);
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.unit(Machines.TIMED_SECONDS, 0)
+                        .orElseThrow()
+                        .convert(machines.number(Machines.TIMED_SECONDS, 0), org.rickyard.quantity.Units.S))
+                .isCloseTo(seconds, within(1e-9));
+    }
+
+    /** A spreadsheet takes 5:20 for twenty past five; 0:05:20 it takes for what it is. */
+    @ParameterizedTest
+    @CsvSource({"19200", "320"})
+    void aTimeOfDayIsNotUsedAndWhatWasMeantIsSaid(double secondsOfDay) {
+        SheetOf sheet = new SheetOf("Machines").format(1, 3, Grid.Format.DATE);
+        assertThat(timed(sheet, secondsOfDay / 86400).findings())
+                .anyMatch(finding -> finding.severity() == Finding.Severity.STOP
+                        && finding.message().startsWith("The cell holds a time of day")
+                        && finding.message().endsWith("type 5.333 (min)."));
+    }
+
+    private static FoundLists timed(SheetOf sheet, Object time) {
+        return ListFinder.find(java.util.List.of(
+                sheet.row("Machine", "Type", "Course (m)", "Time taken (min)").row("Rig", "sprayer", 800, time)));
+    }
+
     /** Ounces caught from a nozzle are fluid ounces; whose, the workbook must say. */
     @Test
     void ouncesOfALiquidAreFluidOunces() {

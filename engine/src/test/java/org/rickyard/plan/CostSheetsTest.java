@@ -206,6 +206,30 @@ class CostSheetsTest {
                 .sheet("Assumptions", row("Item", "Value", "Unit"), PRICES[0], PRICES[1]);
     }
 
+    /** Its price was typed to be told what it costs; nothing said that a job had to name it for that. */
+    @Test
+    void aMachineWithAPriceHasItsCostThoughNoJobNamesIt() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ac)"), row("Far", "wheat", 100))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Width (ft)",
+                                "Speed (mph)",
+                                "Purchase price",
+                                "Trade-in value",
+                                "Life (yr)"),
+                        row("Discs", "disc harrow", 20, 5, 20000, 5000, 10),
+                        row("Drill", "drill", 20, 5, 30000, 5000, 10))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("Far", "cultivating", "Discs"))
+                .run();
+        assertThat(worked.number("depreciation", "Discs")).isCloseTo(1500, within(1e-9));
+        assertThat(worked.number("depreciation", "Drill")).isCloseTo(2500, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
+
     @Test
     void anOwnMachineWithoutAPriceNamesTheBlankCell() {
         SeasonBook.Worked worked = farm("PTO", 60, PRICES)
