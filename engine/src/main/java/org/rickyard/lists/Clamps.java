@@ -153,7 +153,7 @@ public final class Clamps {
     public static final ColumnSpec FEED_OUT_RATE = number("Feed-out rate", Quantities.FEED_OUT_RATE)
             .also("face removal rate, advance rate, face advance rate, "
                     + "feedout rate, feed out, advance, face advance, removal rate, feedout, "
-                    + "rate of advance, feeding rate")
+                    + "rate of advance, feeding rate, feed rate")
             .help("How far the face moves back.");
     /** Season. */
     public static final ColumnSpec FEEDING_SEASON = choice(
@@ -209,7 +209,10 @@ public final class Clamps {
             .identifiedBy(CLAMP)
             .needsHeaders(4)
             .substitute(WALL_HEIGHT, SETTLED_HEIGHT)
-            .unclear(List.of("height"), WALL_HEIGHT, SETTLED_HEIGHT)
+            .unclear(
+                    List.of("height", "h", "peak height", "crest height", "ridge height", "maximum height"),
+                    WALL_HEIGHT,
+                    SETTLED_HEIGHT)
             .unclear(
                     List.of(
                             "density",

@@ -21,6 +21,13 @@ import org.rickyard.quantity.Units;
 record ColumnUnit(Unit unit, boolean assumed, String question) {
     private static final Pattern OUNCES = Pattern.compile("(?i)\\b(?<!fl )(oz|ozs|ounces?)\\b");
 
+    /** Words that tell how a figure is known, and nothing of its unit: "Area (GPS)". */
+    private static final Pattern HOW_KNOWN = Pattern.compile(
+            "(?i)(?<![\\p{L}\\d])(gps|rpa|lpis|map|mapped|measured|surveyed|official|actual|approx|approximate|est|estimated"
+                    + "|planned)(?![\\p{L}\\d])");
+
+    private static final Pattern AT_EITHER_END = Pattern.compile("^[\\s,;:.()\\[\\]-]+|[\\s,;:.()\\[\\]-]+$");
+
     private static ColumnUnit known(Unit unit) {
         return new ColumnUnit(unit, false, null);
     }
@@ -73,6 +80,13 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         }
         if (column.symbol().unit().isSameScale(Units.ONE)) {
             return known(column.symbol().unit());
+        }
+        String plain =
+                AT_EITHER_END.matcher(HOW_KNOWN.matcher(rest).replaceAll(" ")).replaceAll("");
+        // "Width (in) est.": as a rule "in" stands before a unit and is none, but here it may be one.
+        boolean inches = plain.isEmpty() && Words.holds(Words.normal(header), "in");
+        if (plain.length() < rest.length() && !inches) {
+            return of(column, header, plain, customary);
         }
         return asked(Words.quoted(rest) + " is not a unit known here: write for example " + example(column) + ".");
     }

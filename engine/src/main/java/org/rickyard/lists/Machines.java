@@ -92,8 +92,10 @@ public final class Machines {
     /** Output by mass or volume. */
     public static final ColumnSpec OUTPUT = number("Output", Quantities.OUTPUT)
             .or(Quantities.OUTPUT_VOLUME)
-            .also("throughput, t/h, m3/h, handling rate, loading rate, digging rate, output rate, "
-                    + "capacity per hour")
+            .also(
+                    "throughput, t/h, m3/h, handling rate, loading rate, digging rate, output rate, harvest rate, harvesting rate, "
+                            + "chopping rate, foraging rate, pick up rate, "
+                            + "capacity per hour")
             .help("Tonnes (or, for diggers, m3) handled in an hour at work.");
     /** In ground or loose. */
     public static final ColumnSpec OUTPUT_BASIS = choice("Output basis", Quantities.OUTPUT_BASIS, Choices.OUTPUT_BASIS)
@@ -106,7 +108,8 @@ public final class Machines {
             .help("What it carries of this crop, within the law and its plate.");
     /** Body volume. */
     public static final ColumnSpec BODY_VOLUME = number("Body volume", Quantities.BODY_VOLUME)
-            .also("volume, body capacity, cubic capacity, trailer volume, body size, bucket volume, bucket size")
+            .also(
+                    "volume, body capacity, cubic capacity, trailer volume, body size, box size, box volume, bucket volume, bucket size")
             .help("Volume of the body or bucket.");
     /** Density of the load. */
     public static final ColumnSpec LOAD_DENSITY = number("Load density", Quantities.LOAD_DENSITY)
@@ -119,17 +122,18 @@ public final class Machines {
     /** Mass. */
     public static final ColumnSpec MASS = number("Mass", Quantities.MASS)
             .also("weight, machine weight, machine mass, operating weight, rolling weight, "
-                    + "packing weight, compaction weight, rolling mass, packing mass, operating mass")
+                    + "packing weight, compaction weight, rolling mass, packing mass, operating mass, ballasted weight, "
+                    + "ballasted mass, working weight")
             .help("As it works; for a roller with all ballast.");
     /** Unladen mass. */
     public static final ColumnSpec UNLADEN_MASS = number("Unladen mass", Quantities.UNLADEN_MASS)
-            .also("unladen weight, tare, tare weight, empty weight, unladen, empty mass")
+            .also("unladen weight, tare, tare weight, empty weight, unladen, empty mass, kerb weight")
             .help("Empty.");
     /** Power. */
     public static final ColumnSpec POWER = number("Power", Quantities.POWER)
             .also("kW, hp, bhp, PTO power, engine power, horsepower, horse power, PTO hp, PTO kW, "
                     + "engine hp, engine kW, rated power, power requirement, power needed, power rating, "
-                    + "rated hp, max hp, maximum hp, max power, maximum power, PS")
+                    + "rated hp, rated kW, max hp, maximum hp, max power, maximum power, PS")
             .help("Say engine or PTO in Power basis.");
     /** Engine or PTO. */
     public static final ColumnSpec POWER_BASIS = choice("Power basis", Quantities.POWER_BASIS, Choices.POWER_BASIS)
@@ -139,7 +143,7 @@ public final class Machines {
     public static final ColumnSpec FUEL = number("Fuel", Quantities.FUEL_RATE)
             .or(Quantities.FUEL_FOR_AREA)
             .also(
-                    "fuel use, fuel consumption, fuel rate, diesel, fuel per hour, fuel used, fuel requirement, diesel use")
+                    "fuel use, fuel consumption, fuel rate, diesel, fuel per hour, fuel used, fuel requirement, diesel use, fuel burn")
             .help("Burnt in an hour at work; or on a hectare, if the header says so.");
     /** People. */
     public static final ColumnSpec CREW = number("Crew", Quantities.CREW)
@@ -462,14 +466,14 @@ public final class Machines {
                             + " value")
             .otherwise(
                     MACHINE,
-                    "tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill")
+                    "rig, spray rig, sprayer rig, applicator, tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill")
             .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)
             .otherwiseMeasured(RATE_OF_WORK, "work rate, capacity, output")
             .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)
             .told("nozzle", NOZZLES, NOZZLE_SIZE)
             .told("tip", NOZZLES, NOZZLE_SIZE)
-            .otherwise(WORKING_PRESSURE, "pressure")
+            .otherwise(WORKING_PRESSURE, "pressure, psi, bar")
             .otherwiseMeasured(TOTAL_FLOW, "flow, flow rate, discharge, discharge rate, output")
             .unclear(
                     List.of("road speed", "transport speed", "travelling speed", "road travel speed"),

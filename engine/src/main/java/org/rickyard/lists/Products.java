@@ -51,7 +51,7 @@ public final class Products {
             .help("In a season or crop, from the label.");
     /** Most applications. */
     public static final ColumnSpec MOST_APPLICATIONS = number("Most applications", Quantities.MOST_APPLICATIONS)
-            .also("max sprays, max number of treatments, "
+            .also("max sprays, max apps, max no of apps, max number of treatments, "
                     + "maximum applications, max applications, max number of applications, max treatments, "
                     + "maximum number of applications, number of applications")
             .help("To one crop, from the label.");
@@ -88,7 +88,7 @@ public final class Products {
     /** Authorisation number. */
     public static final ColumnSpec AUTHORISATION_NUMBER = text("Authorisation no.", Quantities.AUTHORISATION_NUMBER)
             .also("authorisation number, authorization no, authorization number, MAPP, MAPP no, "
-                    + "PCS no, PCS, registration no, EPA reg no, registration number, MAPP number")
+                    + "PCS no, PCS, registration no, EPA reg no, EPA reg, registration number, MAPP number")
             .help("From the label.");
     /** Density. */
     public static final ColumnSpec DENSITY = number("Density", Quantities.PRODUCT_DENSITY)

@@ -30,7 +30,7 @@ public final class Stocks {
                     + "tonnes, quantity, amount in store, stock, in store, tonnage, fresh weight, tons, "
                     + "tonnes in store, tonnes left, tonnes fresh, fresh tonnes, tonnes on hand, on hand, "
                     + "amount on hand, "
-                    + "stock on hand, quantity on hand, amount left")
+                    + "stock on hand, quantity on hand, amount left, t left, tons left, t in store")
             .help("Fresh; or give Count and Weight each.");
     /** How many bales. */
     public static final ColumnSpec COUNT = number("Count", Quantities.COUNT)

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;
@@ -172,5 +173,32 @@ class UnitInHeaderTest {
         FoundLists found =
                 find(new SheetOf("Machines").row("Machine", "Type", header).row("Sprayer", "sprayer", 24));
         assertThat(found.rows(Machines.LIST).state(Machines.WORKING_WIDTH, 0)).isEqualTo(ListRows.State.ASKED);
+    }
+
+    /** Words that say how a figure is known are no unit. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Area (GPS) | ha",
+                "Area (RPA) | ha",
+                "Ha (mapped) | ha",
+                "Area (ha, measured) | ha",
+                "Area (approx.) | ha",
+                "Acres (approx) | ac",
+                "Ha mapped | ha"
+            })
+    void howAFigureIsKnownIsNoUnit(String header, String unit) {
+        ListRows rows =
+                find(new SheetOf("Fields").row("Field", header).row("Lea", 5)).rows(Fields.LIST);
+        assertThat(rows.unit(Fields.AREA, 0).orElseThrow().symbol()).isEqualTo(unit);
+    }
+
+    @Test
+    void inchesThatAreEstimatedAreAsked() {
+        FoundLists found = find(new SheetOf("Clamps")
+                .row("Clamp", "Kind", "Length (m)", "Floor width (in) est.", "Wall height (m)")
+                .row("Main", "walled", 30, 400, 3));
+        assertThat(found.rows(Clamps.LIST).state(Clamps.FLOOR_WIDTH, 0)).isEqualTo(ListRows.State.ASKED);
     }
 }
