@@ -204,8 +204,9 @@ class SilageBadInputTest {
                         row("High", 4, 20, "as carted fresh", 18, 28, "Small"))
                 .list("Herds", HERDS, row("Cows", 20, 11, 180, "Big"), row("Heifers", 20, 6, 180, "Small"))
                 .run()) {
-            String needs = " It needs at least the headers Clamp, Kind, Length, Floor width, Wall height; a sheet whose"
-                    + " headers come near to that is named among the findings.";
+            String needs =
+                    " It needs at least the headers Clamp, Kind, Length, Floor width and Wall height; a sheet whose"
+                            + " headers come near to that is named among the findings.";
             assertThat(book.stops().stream().map(stop -> stop.cell().orElseThrow() + " " + stop.message()))
                     .filteredOn(stop -> stop.contains("clamp"))
                     .containsExactlyInAnyOrder(
