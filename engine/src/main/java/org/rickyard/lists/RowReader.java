@@ -97,12 +97,7 @@ final class RowReader {
         if (row == table.secondHeaderRow) {
             return;
         }
-        int filled = 0;
-        for (int column = table.firstColumn; column <= table.lastColumn && filled < 2; column++) {
-            if (!isBlank(row, column)) {
-                filled++;
-            }
-        }
+        int filled = filled(row);
         if (filled == 0) {
             blankBefore = true;
             if (totalsSeen) {
@@ -218,6 +213,34 @@ final class RowReader {
         lone = 0;
     }
 
+    /**
+     * Rows typed or pasted right under an Excel table are not in it unless the program drew it longer by itself, which
+     * not all do. The reader would not know: they look like any other.
+     */
+    void tellBelow(List<Grid.TableRange> ranges) {
+        int first = table.range.lastRow() + 1;
+        int row = first;
+        while (row < grid.rows()
+                && !overlaps(ranges, row)
+                && isNamed(row)
+                && filled(row) > 1
+                && !totals.holds(row, true)
+                && !isForeignHeader(row)) {
+            row++;
+        }
+        int count = row - first;
+        if (count > 0) {
+            boolean one = count == 1;
+            findings.add(Finding.caution(
+                    table.address(first, table.firstColumn),
+                    (one ? "This row stands" : count + " rows from here on stand") + " right under the table "
+                            + table.range.name() + " but not in it, so " + (one ? "it is" : "they are")
+                            + " not read as " + name() + ". If " + (one ? "it belongs" : "they belong")
+                            + " to it, draw the table's lower right corner down over " + (one ? "it" : "them")
+                            + "; if not, leave a blank row between."));
+        }
+    }
+
     /** The last row may be a sum of the others under a name that does not say so. */
     private void leaveSum() {
         SumOfRows.Verdict verdict = sums.ofLastRow();
@@ -271,6 +294,17 @@ final class RowReader {
 
     private String identityName() {
         return table.roles.get(0).vocabulary().spec.identity().get(0).name();
+    }
+
+    /** How many cells of the row are filled: 0, 1 or 2 for more. */
+    private int filled(int row) {
+        int filled = 0;
+        for (int column = table.firstColumn; column <= table.lastColumn && filled < 2; column++) {
+            if (!isBlank(row, column)) {
+                filled++;
+            }
+        }
+        return filled;
     }
 
     private boolean isBlank(int row, int column) {

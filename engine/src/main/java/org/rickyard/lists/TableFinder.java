@@ -130,6 +130,7 @@ final class TableFinder {
             reader.read(row);
         }
         reader.finish();
+        reader.tellBelow(grid.tables());
     }
 
     private static void mark(boolean[] taken, List<Grid.TableRange> ranges, int row) {

@@ -54,7 +54,8 @@ final class CostFamily {
 
     private void build() {
         String none = "no job names a tractor, and no machine has power, fuel, crew, a price or a charge for hire";
-        String unpriced = "no machine has a price, and no wage or fuel price is on Assumptions";
+        String unpriced = "no machine has a price: type its Purchase price and List price";
+        String noMoney = "no machine has a price, and no wage or fuel price is on Assumptions";
         plan.add(CostTables.INPUTS, work(works), none);
         boolean noJobs = plan.rows(Jobs.LIST).size() == 0;
         // A price tells what a year and an hour of its machine cost, whether or not a job names it.
@@ -78,7 +79,7 @@ final class CostFamily {
                         .with(Quantities.KIND_OF_MACHINE, kinds(priced))
                         .with(Keys.MACHINE_KEY, plusOne(priced))),
                 unpriced);
-        plan.add(CostTables.JOB_COSTS, prices.apply(work(money ? works : List.of())), unpriced);
+        plan.add(CostTables.JOB_COSTS, prices.apply(work(money ? works : List.of())), noMoney);
         int[] compared = Arrays.stream(atWork)
                 .filter(machine -> machines.isFilled(Machines.CHARGE, machine) && priced(machine) && !hired(machine))
                 .toArray();

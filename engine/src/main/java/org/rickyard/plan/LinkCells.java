@@ -119,6 +119,16 @@ public final class LinkCells {
         return false;
     }
 
+    /** Whether no list of the workbook has a header for what this column links to, in any of its places. */
+    public boolean hasNoColumn() {
+        for (int i = 0; i < lists.length; i++) {
+            if (lists[i] != null && lists[i].has(places.get(i).column())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /**
      * Marks, by column and row of the client's list, the cells that would send a link elsewhere if they were filled or
      * emptied: a blank before the cell that is linked to, and that cell itself where a later one has something too.

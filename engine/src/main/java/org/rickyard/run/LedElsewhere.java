@@ -3,9 +3,16 @@ package org.rickyard.run;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.Grid.Format;
 import org.rickyard.lists.Grid.Kind;
+import org.rickyard.lists.ListColumn;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Lists;
 import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
@@ -16,27 +23,34 @@ import org.rickyard.workbook.read.BookScope;
 import org.rickyard.workbook.read.CellArea;
 import org.rickyard.workbook.read.CellSink;
 
-/** Looks for links on a result sheet that lead to a column of the client's to which none of ours would lead there. */
+/**
+ * Looks for links on a result sheet that lead to a column of the client's to which none of ours would lead there. Where
+ * no list has a header any more for what is linked, its column may have been moved and renamed in one go: then only a
+ * column that is read as something else is another.
+ */
 final class LedElsewhere implements CellSink {
     private record Lead(int column, String sheet, int sheetColumn) {}
 
     private final BookScope scope;
     private final String sheet;
     private final ResultTable table;
+    private final FoundLists lists;
     private final Map<Lead, Boolean> sound = new HashMap<>();
     /** The links of the columns as the sheet has them, by its own labels: a run may have more columns now, or fewer. */
     private final Map<Integer, LinkCells> links = new HashMap<>();
 
     private boolean found;
 
-    private LedElsewhere(BookScope scope, String sheet, ResultTable table) {
+    private LedElsewhere(BookScope scope, String sheet, ResultTable table, FoundLists lists) {
         this.scope = scope;
         this.sheet = sheet;
         this.table = table;
+        this.lists = lists;
     }
 
-    static boolean look(BookReader reader, BookScope scope, SheetRef sheet, ResultTable table) throws IOException {
-        LedElsewhere look = new LedElsewhere(scope, sheet.name(), table);
+    static boolean look(BookReader reader, BookScope scope, SheetRef sheet, ResultTable table, FoundLists lists)
+            throws IOException {
+        LedElsewhere look = new LedElsewhere(scope, sheet.name(), table, lists);
         reader.stream(sheet, look);
         return look.found;
     }
@@ -52,8 +66,30 @@ final class LedElsewhere implements CellSink {
         }
         for (CellArea area : scope.areas(formula, new CellAddress(sheet, row, column))) {
             Lead lead = new Lead(column, area.sheet(), area.firstColumn());
-            found |= !sound.computeIfAbsent(lead, l -> here.mayLeadTo(l.sheet(), l.sheetColumn()));
+            found |= !sound.computeIfAbsent(
+                    lead,
+                    l -> here.mayLeadTo(l.sheet(), l.sheetColumn())
+                            || here.hasNoColumn() && !isRead(l.sheet(), l.sheetColumn()));
         }
+    }
+
+    /** Whether a list of the workbook reads the column in any row. */
+    private boolean isRead(String name, int sheetColumn) {
+        for (ListSpec spec : Lists.ALL) {
+            ListRows rows = lists.rows(spec);
+            for (ColumnSpec column : spec.columns()) {
+                ListColumn cells = rows.column(column);
+                for (int row = 0; cells != null && row < rows.size(); row++) {
+                    Optional<CellAddress> cell = cells.address(row);
+                    if (cell.isPresent()
+                            && cell.get().column() == sheetColumn
+                            && cell.get().sheet().equalsIgnoreCase(name)) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
     }
 
     private void label(int column, String text) {

@@ -178,7 +178,7 @@ public final class Recalculation {
     private void keepLedElsewhere() throws IOException {
         for (String id : moved) {
             SheetRef sheet = ours.byId().get(id);
-            if (plan.table(id) != null && LedElsewhere.look(reader, scope, sheet, plan.table(id))) {
+            if (plan.table(id) != null && LedElsewhere.look(reader, scope, sheet, plan.table(id), plan.lists())) {
                 ours.release(id, OurSheets.Kept.CHANGED);
             }
         }

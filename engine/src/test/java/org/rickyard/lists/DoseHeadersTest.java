@@ -195,7 +195,7 @@ class DoseHeadersTest {
                 new SheetOf("Jobs").row("Field", "Operation", "Machine", header).row("A", "spray", "Sprayer", 15));
         assertThat(found.rows(Jobs.LIST).unit(Jobs.WATER_VOLUME, 0))
                 .hasValueSatisfying(unit -> assertThat(unit.convert(15, Units.L_PER_HA))
-                        // 15 US gal/ac, a gallon of 9.353956 L/ha (reference spraying, section 12).
+                        // 15 US gal/ac, a gallon of 9.353956 L/ha.
                         .isCloseTo(140.309, org.assertj.core.api.Assertions.within(0.001)));
         assertThat(found.findings()).isEmpty();
     }

@@ -13,7 +13,7 @@ import org.rickyard.trade.Quantities;
 
 /**
  * What large and small equipment there is must not be called impossible. The classes by volume go down below 5 L/ha (IPARC,
- * dropdata.org, reference spraying 6); the other sizes are from memory.
+ * dropdata.org); the other sizes are from memory.
  */
 @Tag("memory")
 class RealSizesTest {

@@ -21,7 +21,7 @@ class ContractorsWithoutYieldTest {
                 .run();
     }
 
-    /** National Association of Agricultural Contractors, reported: mowing 30.30 a hectare (reference work-rates 6.4). */
+    /** National Association of Agricultural Contractors, reported: mowing 30.30 a hectare. */
     @Test
     @Tag("derived")
     void aChargeByTheHectareNeedsNoYield() {

@@ -141,6 +141,33 @@ class CostSheetsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    @Test
+    void thatNoMachineHasAPriceIsSaidWithoutAWordAboutWagesThatAreTyped() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 12))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)",
+                                "Fuel (L/h)"),
+                        row("Mower", "mower", 3, 10, 80, 9))
+                .sheet("Jobs", row("Job", "Field", "Operation", "Machine"), row("Cut", "grass", "mow", "Mower"))
+                .sheet(
+                        "Assumptions",
+                        row("Item", "Value", "Unit"),
+                        row("Wage", 15, "£/h"),
+                        row("Fuel price", 0.9, "£/L"))
+                .run();
+        assertThat(worked.result("machine-cost", "Mower").reason())
+                .contains("no machine has a price")
+                .doesNotContain("wage")
+                .doesNotContain("fuel price");
+    }
+
     /** Baling at 8 a bale: 12 ha × 20 t/ha at 33 % are 79.2 t of dry matter, 360 bales of 220 kg (Teagasc). */
     @Test
     void aContractorsBillGoesByItsUnit() {

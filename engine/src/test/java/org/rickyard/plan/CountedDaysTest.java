@@ -13,7 +13,7 @@ import org.rickyard.testing.SeasonBook;
 class CountedDaysTest {
     private static final double HECTARES_IN_AN_ACRE = 0.40468564224;
 
-    /** The way of Iowa State AgDM A3-25: area ÷ suitable days ÷ hours a day (reference work-rates 4.2). */
+    /** The way of Iowa State AgDM A3-25: area ÷ suitable days ÷ hours a day. */
     @Test
     void areaOverDaysOverHoursIsTheRateRequired() {
         SeasonBook.Worked worked = new SeasonBook()

@@ -17,7 +17,7 @@ class FlowRatesTest {
                 .run();
     }
 
-    /** Farm Ireland: 1.3 L/min at 7.8 km/h and 50 cm is 200 L/ha (reference spraying, P1). */
+    /** Farm Ireland: 1.3 L/min at 7.8 km/h and 50 cm is 200 L/ha. */
     @Test
     @Tag("published")
     void theFlowOfOneNozzleGivesTheRate() {
@@ -32,7 +32,7 @@ class FlowRatesTest {
         assertThat(worked.differences()).isEmpty();
     }
 
-    /** Course notes: 8 m, 8 km/h, 32 L/min are 300 L/ha (reference second-gathering, K2). */
+    /** Course notes: 8 m, 8 km/h, 32 L/min are 300 L/ha. */
     @Test
     @Tag("published")
     void theFlowOfTheWholeBoomDoesToo() {
@@ -47,7 +47,7 @@ class FlowRatesTest {
         assertThat(worked.differences()).isEmpty();
     }
 
-    /** 0.16835 gal/min at 5 mph and 20 in are 10 gal/ac (reference spraying 1, derived from 5,940). */
+    /** 0.16835 gal/min at 5 mph and 20 in are 10 gal/ac (derived from 5,940). */
     @Test
     @Tag("derived")
     void gallonsAMinuteAreGallonsAnAcre() {
@@ -62,7 +62,7 @@ class FlowRatesTest {
         assertThat(worked.differences()).isEmpty();
     }
 
-    /** Alberta Agdex 606-1: 11002 at 275 kPa, 9 km/h, 50 cm: 40 L/ac, its flow 0.75 L/min (reference spraying, P10). */
+    /** Alberta Agdex 606-1: 11002 at 275 kPa, 9 km/h, 50 cm: 40 L/ac, its flow 0.75 L/min. */
     @Test
     @Tag("published")
     void sizeAndPressureGiveTheFlow() {
@@ -80,7 +80,7 @@ class FlowRatesTest {
         assertThat(worked.differences()).isEmpty();
     }
 
-    /** A knapsack of 1 L/min, a swath of 1 m, 100 m walked in 90 s: 150 L/ha (reference spraying 11). */
+    /** A knapsack of 1 L/min, a swath of 1 m, 100 m walked in 90 s: 150 L/ha. */
     @Test
     @Tag("derived")
     void aKnapsackIsWalkedOverACourse() {

@@ -13,7 +13,7 @@ import org.rickyard.trade.workrate.MeasuredMachine;
 class MeasuredInputsTest {
     private static final double HECTARES_IN_AN_ACRE = 0.40468564224;
 
-    /** Hunt, example 1.1: 3 m mower, 100 m in 52 s, 2.08 ha/h (reference work-rates, WR1). */
+    /** Hunt, example 1.1: 3 m mower, 100 m in 52 s, 2.08 ha/h. */
     @Test
     @Tag("published")
     void aTimedRunGivesTheSpeed() {
@@ -57,7 +57,7 @@ class MeasuredInputsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
-    /** Iowa State AgDM A3-24: plough of 6 furrows of 16 in at 5 mph, 85 %: 4.1 ac/h (reference work-rates 1.2). */
+    /** Iowa State AgDM A3-24: plough of 6 furrows of 16 in at 5 mph, 85 %: 4.1 ac/h. */
     @Test
     @Tag("published")
     void furrowsMakeAWidth() {
@@ -95,7 +95,7 @@ class MeasuredInputsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
-    /** 36 nozzles 20 in apart are a boom of 60 ft: 10 gal/ac at 5 mph is 0.16835 gal/min from each (reference spraying 1). */
+    /** 36 nozzles 20 in apart are a boom of 60 ft: 10 gal/ac at 5 mph is 0.16835 gal/min from each. */
     @Test
     @Tag("derived")
     void nozzlesMakeTheWidthOfABoom() {

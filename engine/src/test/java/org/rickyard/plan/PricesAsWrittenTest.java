@@ -32,7 +32,7 @@ class PricesAsWrittenTest {
                 .toList();
     }
 
-    /** Iowa State AgDM A3-29: salvage 23 % of list, insurance and housing 1 % of the price, $1,300 (reference work-rates 6.3). */
+    /** Iowa State AgDM A3-29: salvage 23 % of list, insurance and housing 1 % of the price, $1,300. */
     @Test
     @Tag("published")
     void aListOfPricesWithoutJobsIsReckoned() {

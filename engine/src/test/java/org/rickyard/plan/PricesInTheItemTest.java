@@ -27,7 +27,7 @@ class PricesInTheItemTest {
                 .run();
     }
 
-    /** Iowa State AgDM A3-29, 180 hp: capital recovery factor of 8 % over 15 years, 0.1168 (reference work-rates, MC1c). */
+    /** Iowa State AgDM A3-29, 180 hp: capital recovery factor of 8 % over 15 years, 0.1168. */
     @Test
     @Tag("derived")
     void aRateOfAWholePerCentIsOneHoweverItIsWritten() {
@@ -39,7 +39,7 @@ class PricesInTheItemTest {
         }
     }
 
-    /** Iowa State: 4.62 US gal/h at 3.40 a gallon is 15.71 an hour, 15 % of it for oil 2.36 (reference second-gathering, F6, F7). */
+    /** Iowa State: 4.62 US gal/h at 3.40 a gallon is 15.71 an hour, 15 % of it for oil 2.36. */
     @Test
     @Tag("published")
     void aPriceByTheGallonIsReadFromTheItem() {

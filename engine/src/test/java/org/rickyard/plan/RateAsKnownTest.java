@@ -18,7 +18,7 @@ class RateAsKnownTest {
                 .run();
     }
 
-    /** Canterbury Agricultural College, Waitaki 5 March 1940: 15 ac mown in 12 h (reference second-gathering, H1). */
+    /** Canterbury Agricultural College, Waitaki 5 March 1940: 15 ac mown in 12 h. */
     @Test
     @Tag("published")
     void aRateOfWorkIsEnough() {
@@ -59,7 +59,7 @@ class RateAsKnownTest {
 
     /**
      * 40 t/h, trailers of 8 t, 2 km, 20 and 25 km/h and the 7.5 min of the Michigan farms: cycle 30.3 min, three trailers
-     * (reference work-rates 3.3, constructed on that published time).
+     * (constructed on that published time).
      */
     @Test
     @Tag("derived")
@@ -110,7 +110,7 @@ class RateAsKnownTest {
         assertThat(worked.differences()).isEmpty();
     }
 
-    /** University of Missouri G1208, Frisby 1993: mouldboard plough 1.68 US gal/ac, 15.7 L/ha (reference work-rates 5.2). */
+    /** University of Missouri G1208, Frisby 1993: mouldboard plough 1.68 US gal/ac, 15.7 L/ha. */
     @Test
     @Tag("published")
     void fuelOfAnAreaIsRead() {

@@ -416,6 +416,26 @@ class RerunTest {
         assertThat(parity(again)).isEmpty();
     }
 
+    /** The links followed the column as it moved; that its header is not known any more is no edit of ours. */
+    @Test
+    void aColumnMovedAndRenamedInOneGoIsNoEdit() {
+        Runs.Run again = run(changed(out(), workbook -> {
+            Sheet jobs = workbook.getSheet("Jobs");
+            jobs.shiftColumns(8, 9, 1);
+            jobs.getRow(0).createCell(8).setCellValue("Who does it");
+            jobs.getRow(0).getCell(9).setCellValue("Karrier");
+        }));
+        assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
+        assertThat(again.sheets()).contains("Spray blocks").noneMatch(sheet -> sheet.endsWith(" 2"));
+        assertThat(parity(again)).isEmpty();
+    }
+
+    /** A link led to a column that no list reads is an edit where the column that it should lead to is still there. */
+    @Test
+    void aLinkOfOursLedToAColumnThatIsNotReadIsKept() throws IOException {
+        assertKept(workbook -> relink(workbook, "$D$2", "$Z$2"));
+    }
+
     @Test
     void aConstantOfOursEditedByHandIsKept() throws IOException {
         assertKept(workbook -> {

@@ -12,7 +12,7 @@ import org.rickyard.testing.SeasonBook;
 class FreshDemandTest {
     /**
      * Teagasc as reported: five months, 100 cows at 1.6 t 800 t, 22 heifers at 1.3 t 143 t, 25 weanlings at 0.7 t 87.5 t
-     * (reference second-gathering, F5; the total printed there is a slip).
+     * (the total printed there is a slip).
      */
     @Test
     @Tag("published")
@@ -34,7 +34,7 @@ class FreshDemandTest {
         assertThat(worked.differences()).isEmpty();
     }
 
-    /** Farmers Journal: 30 cows for 14 days at 50 kg are 21 t (reference second-gathering, F6). */
+    /** Farmers Journal: 30 cows for 14 days at 50 kg are 21 t. */
     @Test
     @Tag("published")
     void kilogramsADayDoToo() {
@@ -57,7 +57,7 @@ class FreshDemandTest {
         assertThat(worked.differences()).isEmpty();
     }
 
-    /** Farmers Journal: 30 sucklers at 1.5 t a month for 4 months are 180 t (reference silage 6). */
+    /** Farmers Journal: 30 sucklers at 1.5 t a month for 4 months are 180 t. */
     @Test
     @Tag("published")
     void aColumnStockNamesTheGroups() {
