@@ -333,4 +333,25 @@ class SilageBadInputTest {
             assertThat(book.findings()).noneMatch(said -> said.contains("without its basis"));
         }
     }
+
+    /** 14 ft × 0.3048 = 4.2672 m and 12 ft × 0.3048 = 3.6576 m, by the definition of the foot. */
+    @Test
+    void whatIsTypedInAnotherUnitIsToldInBoth() throws IOException {
+        try (SilageBook book = book().list(
+                        "Clamps",
+                        row(
+                                "Clamp",
+                                "Kind",
+                                "Length (ft)",
+                                "Floor width (ft)",
+                                "Wall height (ft)",
+                                "Settled height (ft)"),
+                        row("Main", "walled", 160, 50, 12, 14))
+                .run()) {
+            assertThat(book.findings())
+                    .anyMatch(said -> said.contains("silage above the wall")
+                            && said.contains("Here silage height is 4.267 m (Clamps!F2), wall height is 12 ft = 3.658 m"
+                                    + " (Clamps!E2)."));
+        }
+    }
 }
