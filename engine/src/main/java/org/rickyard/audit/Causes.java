@@ -248,7 +248,10 @@ public final class Causes {
                     case NO_COLUMN ->
                         Prices.ALL.contains(symbol)
                                 ? name + " missing: type it on a list called Assumptions (Item, Value, Unit)"
-                                : name + " missing: no list has a column for it here";
+                                : name + " missing: "
+                                        + links.sheetWithoutColumn(row)
+                                                .map(sheet -> "the list on '" + sheet + "' has no column for it")
+                                                .orElse("no list has a column for it here");
                     case BLANK -> name + " missing";
                     case NOT_READABLE -> name + " is not readable: '" + links.text(row) + "'";
                     case ERROR -> name + " is an error: " + links.text(row);

@@ -26,7 +26,26 @@ public final class NameKey {
      * @param rows all of them
      * @param holdings the holdings they belong to, once each, as the client wrote them; "" for none
      */
-    public record Ambiguous(List<Integer> rows, List<String> holdings) implements Resolution {}
+    public record Ambiguous(List<Integer> rows, List<String> holdings) implements Resolution {
+        /**
+         * Why the name alone will not do, and what to do: a clause without full stop.
+         *
+         * @param thing what is named, as in "the field list"
+         * @param name the name as it was asked for
+         * @param where where the holding is to be said, as in "the Holding column of this job"
+         */
+        public String why(String thing, String name, String where) {
+            if (holdings.size() > 1) {
+                List<String> named = holdings.stream()
+                        .map(each -> each.isEmpty() ? "one without a holding" : each)
+                        .toList();
+                return "more than one holding has a " + thing + " '" + name + "' (" + String.join(", ", named)
+                        + "); say which in " + where;
+            }
+            return "the " + thing + " '" + name + "' stands " + rows.size() + " times in the " + thing + " list"
+                    + (holdings.get(0).isEmpty() ? "" : " of one holding") + "; give each its own name";
+        }
+    }
 
     private static final int[] NO_ROWS = {};
 

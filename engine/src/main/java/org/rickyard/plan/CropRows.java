@@ -164,9 +164,8 @@ final class CropRows {
             }
             findings.add(Finding.stop(
                     cuts.address(Cuts.FIELD, cut).orElse(null),
-                    resolution instanceof NameKey.Ambiguous
-                            ? "more than one holding has a field '" + name + "'; say which in the Holding column. This"
-                                    + " cut is left out."
+                    resolution instanceof NameKey.Ambiguous ambiguous
+                            ? ambiguous.why("field", name, "the Holding column of this cut") + ". This cut is left out."
                             : "there is no field '" + name + "' in the field list; mend the name here or there. This"
                                     + " cut is left out."));
             return List.of();

@@ -155,10 +155,6 @@ final class FieldChoice {
     }
 
     private static String several(String name, NameKey.Ambiguous ambiguous) {
-        return ambiguous.holdings().size() > 1
-                ? "more than one holding has a field '" + name + "' (" + String.join(", ", ambiguous.holdings())
-                        + "); say which in the Holding column of this job. The row is left out."
-                : "the field '" + name + "' stands " + ambiguous.rows().size() + " times in the field list of one"
-                        + " holding; give each its own name. The row is left out.";
+        return ambiguous.why("field", name, "the Holding column of this job") + ". The row is left out.";
     }
 }

@@ -175,6 +175,21 @@ public final class LinkCells {
         return exists(row) ? column(row).state(listRow(row)) : ListRows.State.NO_COLUMN;
     }
 
+    /** Where nothing is linked to: the sheet whose list has no header for it, though the like on another sheet has. */
+    public Optional<String> sheetWithoutColumn(int row) {
+        for (int i = 0; i < columns.length && !exists(row); i++) {
+            if (columns[i] != null && listRows[i][row] >= 0) {
+                for (ColumnSpec name : lists[i].spec().identity()) {
+                    Optional<CellAddress> cell = lists[i].address(name, listRows[i][row]);
+                    if (cell.isPresent()) {
+                        return cell.map(CellAddress::sheet);
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
     /** The cell's address. */
     public Optional<CellAddress> address(int row) {
         return exists(row) ? column(row).address(listRow(row)) : Optional.empty();

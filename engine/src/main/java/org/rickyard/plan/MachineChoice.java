@@ -53,8 +53,7 @@ final class MachineChoice {
             return List.of(found.row());
         }
         String why = resolution instanceof NameKey.Ambiguous ambiguous
-                ? "more than one holding has a machine '" + name + "' (" + String.join(", ", ambiguous.holdings())
-                        + "); say which in the Holding column of this job."
+                ? ambiguous.why("machine", name, "the Holding column of this job") + "."
                 : "there is no machine '" + name + "' in the machine list; add it there or mend the name here.";
         findings.add(
                 Finding.stop(jobs.address(Jobs.MACHINE, job).orElse(null), why + " Its work on this job is left out."));

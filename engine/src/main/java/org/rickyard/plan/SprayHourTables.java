@@ -51,6 +51,7 @@ final class SprayHourTables {
                             result(VolumeComparison.WATER_CARTED),
                             result(VolumeComparison.COMPARED_TANKFULS),
                             result(VolumeComparison.COMPARED_HOURS),
+                            new TableColumn.Joined(VolumeComparison.AREA_OF_FIELDS, VolumeComparison.ALL_FIELDS),
                             result(VolumeComparison.COMPARED_RATE),
                             new TableColumn.Joined(VolumeComparison.PLANNED, VolumeComparison.ALL_HOURS),
                             result(VolumeComparison.HOURS_AGAINST_PLAN)),

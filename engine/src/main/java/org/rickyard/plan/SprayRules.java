@@ -88,9 +88,8 @@ final class SprayRules {
                                             Units.L.over(Units.AC)),
                                     Relation.AT_LEAST,
                                     Expr.value(Quantities.LOWEST_WATER_VOLUME)))),
-                    "read as L/ac the same number would be inside the label's range: is it L/ac in an L/ha "
-                            + "column? Then write"
-                            + " L/ac in the header."),
+                    "read as L/ac the same number would not be below the least on the label: is it L/ac in an L/ha column?"
+                            + " Then write L/ac in the header."),
             caution(
                     more(Quantities.WATER_VOLUME, Expr.value(Quantities.HIGHEST_WATER_VOLUME)),
                     "the water volume is above the most on the label; the label decides."),

@@ -193,9 +193,9 @@ final class WorkRows {
         }
         findings.add(Finding.stop(
                 jobs.address(Jobs.TRACTOR, job).orElse(null),
-                resolution instanceof NameKey.Ambiguous
-                        ? "more than one holding has a machine '" + name
-                                + "'; say which in the Holding column. This job" + " is reckoned without a tractor."
+                resolution instanceof NameKey.Ambiguous ambiguous
+                        ? ambiguous.why("machine", name, "the Holding column of this job")
+                                + ". This job is reckoned without a tractor."
                         : "there is no tractor '" + name + "' in the machine list; add it there or mend the name here."
                                 + " This job is reckoned without a tractor."));
         return -1;

@@ -27,4 +27,22 @@ class CausesTest {
                 .satisfies(finding ->
                         assertThat(finding.cell().map(Object::toString)).hasValue("Fields!F2"));
     }
+
+    @Test
+    void ofTwoListsTheOneWithoutTheColumnIsNamed() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Land", row("Field", "Area (ha)", "Crop", "Distance to clamp (km)"), row("A", 4, "grass", 1))
+                .sheet("Rented", row("Field", "Area (ha)", "Crop"), row("B", 3, "grass"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Output (t/h)", "Payload (t)", "Road speed laden (km/h)"),
+                        row("Forager", "forager", 60, null, null),
+                        row("Trailer", "trailer", null, 12, 20))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("grass", "chop", "Forager; Trailer"))
+                .run();
+        assertThat(worked.messages())
+                .anyMatch(message ->
+                        message.startsWith("distance to clamp missing: the list on 'Rented' has no column for it, so"))
+                .noneMatch(message -> message.startsWith("distance to clamp missing: no list has a column"));
+    }
 }

@@ -254,4 +254,28 @@ class SilentSlipsTest {
                 .plan();
         assertThat(told(plan, "is sprayed by two jobs")).hasSize(1);
     }
+
+    /** 80 L/ac under a header that says so are 197.7 L/ha; 488 L/ha, read as L/ac once more, are over the label's most. */
+    @Test
+    void aLowWaterVolumeIsNotSaidToBeInsideTheLabelsRangeAsLitresPerAcre() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Top", "wheat", 10))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                        row("Sprayer", "sprayer", 24, 12, 3000))
+                .sheet(
+                        "Products",
+                        row("Product", "Unit", "Lowest water volume (L/ha)", "Highest water volume (L/ha)"),
+                        row("Herbicide A", "L", 200, 400))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Product", "Dose (L/ha)", "Water volume (L/ac)"),
+                        row("Top", "spraying", "Sprayer", "Herbicide A", 1, 80))
+                .run();
+        assertThat(worked.messages())
+                .anyMatch(message -> message.contains("the water volume is below the least on the label"))
+                .anyMatch(message -> message.contains("read as L/ac the same number would not be below the least"))
+                .noneMatch(message -> message.contains("inside the label's range"));
+    }
 }

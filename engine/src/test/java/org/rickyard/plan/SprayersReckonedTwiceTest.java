@@ -234,4 +234,25 @@ class SprayersReckonedTwiceTest {
         assertThat(told(worked, "the lowest pressure typed is above the highest"))
                 .hasSize(1);
     }
+
+    /** Bands of a third of the rows need a third of the water, but the sprayer drives over the whole field. */
+    @Test
+    void theWorkRateOfBandsIsThatOfTheFieldOnBothSheets() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Row spacing (m)"), row("Rows", 20, 0.9))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)", "Fill time (min)"),
+                        row("Rig", "sprayer", 9, 8, 600, 12))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Water volume (L/ha)", "Band width (m)"),
+                        row("Rows", "spraying", "Rig", 200, 0.3))
+                .run();
+        double planned = worked.number("spraying-work-rate", "Rig");
+        assertThat(worked.number("compared-work-rate", "Rig", "200 L/ha")).isCloseTo(planned, within(1e-9));
+        // 20 ha at 7.2 ha/h and 20 / 3 × 200 ÷ 600 fills of 12 min.
+        assertThat(planned).isCloseTo(20 / (20 / 7.2 + 20 / 3.0 * 200 / 600 * 0.2), within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
 }

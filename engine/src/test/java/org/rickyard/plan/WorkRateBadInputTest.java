@@ -312,4 +312,28 @@ class WorkRateBadInputTest {
                 .contains("'Cut (Mower)' and 'Harrowing (Harrow)' both want 'Old red' on the same days (10 May")
                 .contains("Name another machine or tractor in one of them, or move a window");
     }
+
+    /** Two rows of one name without a holding: there is no holding to say. */
+    @Test
+    void aMachineListedTwiceWithoutAHoldingIsNotAskedForItsHolding() {
+        SeasonBook.Worked worked = farm(
+                        new Object[][] {
+                            row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                            row("Mower", "mower", 3, 10, 80),
+                            row("Mower", "mower", 6, 10, 80),
+                            row("Old red", "tractor", null, null, null),
+                            row("Old red", "tractor", null, null, null),
+                            row("Rake", "rake", 6, 10, 80)
+                        },
+                        row("Cut", "Long Acre", "mow", "Mower", null),
+                        row("Row up", "Long Acre", "rake", "Rake", "Old red"))
+                .run();
+        assertThat(worked.messages())
+                .contains(
+                        "the machine 'Mower' stands 2 times in the machine list; give each its own name. Its work on"
+                                + " this job is left out.",
+                        "the machine 'Old red' stands 2 times in the machine list; give each its own name. This job is"
+                                + " reckoned without a tractor.")
+                .noneMatch(message -> message.contains("more than one holding"));
+    }
 }

@@ -15,7 +15,7 @@ import org.rickyard.cli.Ran;
 /** Somebody else is at the workbook: a spreadsheet program holds it, or it changes while a run reads it. */
 class HeldOrChangedTest {
     private static final String HELD =
-            "\"farm.xlsx\" was not written: a spreadsheet program has it open. Close it there and run again.";
+            "\"farm.xlsx\" was not written: a spreadsheet program has it open. Close it there and run again";
     private static final String CHANGED =
             "\"farm.xlsx\" was not written: it was changed while it was being read. Run again to work from its new"
                     + " content.";
@@ -29,7 +29,10 @@ class HeldOrChangedTest {
         Farm farm = Farm.in(folder);
         Files.createFile(folder.resolve(mark));
 
-        farm.keptFrom(Ran.rickyard("run", farm.book()), HELD);
+        farm.keptFrom(
+                Ran.rickyard("run", farm.book()),
+                HELD + " (if none has it open any more, delete \"" + mark
+                        + "\" beside it, the mark that a program leaves behind when it crashes).");
 
         assertThat(Ran.rickyard("check", farm.book()).code()).isZero();
         assertThat(Ran.rickyard("run", farm.book(), "--dry-run").code()).isZero();

@@ -18,6 +18,7 @@ import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
 
 /** The listed spraying of one sprayer at low and at high water volumes. */
 public final class VolumeComparison {
@@ -47,6 +48,10 @@ public final class VolumeComparison {
     public static final Symbol HOURS = Symbol.number("hours at this volume", Units.H)
             .possible(Range.POSITIVE)
             .decimals(1);
+    /** All area of the fields it sprays, of which bands are a part. */
+    public static final Symbol AREA_OF_FIELDS = Symbol.number("area of the fields", Units.HA)
+            .possible(Range.POSITIVE)
+            .decimals(2);
     /** Area per hour. */
     public static final Symbol RATE = Symbol.number("work rate at this volume", Units.HA_PER_H)
             .possible(Range.POSITIVE)
@@ -86,6 +91,9 @@ public final class VolumeComparison {
     /** All treated area of the sprayer. */
     public static final Expr ALL_AREA =
             new Expr.Total(SprayWork.FIELDS, SprayWork.TREATED_AREA, Keys.MACHINE_KEY, Keys.MACHINE_KEY, true);
+    /** All area of its fields. */
+    public static final Expr ALL_FIELDS =
+            new Expr.Total(SprayWork.FIELDS, Quantities.AREA, Keys.MACHINE_KEY, Keys.MACHINE_KEY, true);
     /** Its hours beside filling. */
     public static final Expr ALL_FIXED =
             new Expr.Total(SprayWork.FIELDS, SprayWork.FIXED, Keys.MACHINE_KEY, Keys.MACHINE_KEY, true);
@@ -173,11 +181,11 @@ public final class VolumeComparison {
     public static final Formula COMPARED_RATE = new Formula(
             "compared-work-rate",
             RATE,
-            value(AREA).over(HOURS),
+            value(AREA_OF_FIELDS).over(HOURS),
             TABLE,
-            "treated area an hour; low volumes gain time but not every product, crop or nozzle suits them",
+            "area of the fields an hour, of which bands are a part; low volumes gain time but not every product, crop or nozzle suits them",
             List.of(WorkedExample.from(TABLE)
-                    .with(AREA, 100)
+                    .with(AREA_OF_FIELDS, 100)
                     .with(HOURS, 100 * 3.831, Units.MIN)
                     .gives(15.66, Units.HA_PER_H, 2)));
 

@@ -11,6 +11,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -116,10 +117,14 @@ public final class SafeReplacement implements Closeable {
     /** Office programs mark an open file: ~$book.xlsx beside it, or .~lock.book.xlsx#. */
     private static void refuseIfHeld(Path target) throws OutputException {
         String name = target.getFileName().toString();
-        boolean held = Files.exists(target.resolveSibling("~$" + name), LinkOption.NOFOLLOW_LINKS)
-                || Files.exists(target.resolveSibling(".~lock." + name + "#"), LinkOption.NOFOLLOW_LINKS);
-        if (held) {
-            throw new OutputException(Reason.HELD, name);
+        for (String mark : List.of("~$" + name, ".~lock." + name + "#")) {
+            if (Files.exists(target.resolveSibling(mark), LinkOption.NOFOLLOW_LINKS)) {
+                throw OutputException.withDetail(
+                        Reason.HELD,
+                        name,
+                        "if none has it open any more, delete \"" + mark
+                                + "\" beside it, the mark that a program leaves behind when it crashes");
+            }
         }
     }
 
