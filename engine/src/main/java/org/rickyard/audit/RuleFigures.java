@@ -19,6 +19,7 @@ import org.rickyard.plan.LinkCells;
 import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.TableColumn;
+import org.rickyard.quantity.Unit;
 
 /** The figures a caution was raised by, each with the client's cell it was typed in, so that the slip can be found. */
 final class RuleFigures {
@@ -68,22 +69,23 @@ final class RuleFigures {
         if (symbol.type() == Symbol.Type.DATE) {
             return Days.text(number, table.dayZero());
         }
-        LinkCells links = table.links(symbol);
-        boolean asTyped = links != null && links.exists(row);
-        String unit = asTyped
-                ? links.unit(row).orElse(symbol.unit()).symbol()
-                : symbol.unit().symbol();
-        String own = table.unit(symbol, row);
-        // A product's own unit where the row tells it; a typed unit other than ours where the client wrote one.
-        boolean product = symbol.unit().symbol().contains("product unit");
-        String shown = product ? own : unit;
         // What was worked out is told as finely as it is shown and a little more: Trail has it in full.
-        String figure = asTyped && !product
-                ? Numbers.readable(links.typedNumber(row))
-                : Numbers.readable(BigDecimal.valueOf(number)
-                        .setScale(symbol.decimals() + FINER, RoundingMode.HALF_UP)
-                        .doubleValue());
-        return (figure + " " + shown).strip();
+        String figure = Numbers.readable(BigDecimal.valueOf(number)
+                .setScale(symbol.decimals() + FINER, RoundingMode.HALF_UP)
+                .doubleValue());
+        if (symbol.unit().symbol().contains("product unit")) {
+            // A product's own unit where the row tells it.
+            return figure + " " + table.unit(symbol, row);
+        }
+        LinkCells links = table.links(symbol);
+        String own = (figure + " " + symbol.unit().symbol()).strip();
+        if (links == null || !links.exists(row)) {
+            return own;
+        }
+        Unit typedIn = links.unit(row).orElse(symbol.unit());
+        String typed = (Numbers.readable(links.typedNumber(row)) + " " + typedIn.symbol()).strip();
+        // A limit in the caution, and what else it names, are in our unit: the two must be comparable.
+        return typedIn.isSameScale(symbol.unit()) ? typed : typed + " = " + own;
     }
 
     /** The client's cells that a value of this row rests on, through formulas of the row and joins to other tables. */

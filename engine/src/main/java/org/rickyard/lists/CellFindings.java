@@ -1,6 +1,8 @@
 package org.rickyard.lists;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.rickyard.formula.Symbol;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Unit;
@@ -13,6 +15,7 @@ final class CellFindings {
     private final ListSpec list;
     private final ColumnSpec column;
     private final List<Finding> findings;
+    private final Map<String, Asked> questions = new HashMap<>();
     private int bad;
     private int unusual;
     private CellAddress lastBad;
@@ -29,6 +32,33 @@ final class CellFindings {
         lastBad = cell;
         if (bad++ < MOST) {
             findings.add(Finding.stop(cell, message));
+        }
+    }
+
+    /** A cell that waits for an answer, which may be the answer for others of the column too; told once for all of them. */
+    void asked(CellAddress cell, String question) {
+        Asked asked = questions.computeIfAbsent(question, q -> new Asked(Finding.stop(cell, q)));
+        if (asked.cells++ == 0) {
+            findings.add(asked.first);
+        }
+        asked.last = cell;
+    }
+
+    /** A question, and the cells that wait for its answer. */
+    private static final class Asked {
+        private final Finding first;
+        private int cells;
+        private CellAddress last;
+
+        Asked(Finding first) {
+            this.first = first;
+        }
+
+        Finding ofAll() {
+            return Finding.stop(
+                    first.cell().orElse(null),
+                    first.message() + " It is the same in " + Counted.more(cells - 1, "cell") + ", down to " + last
+                            + ".");
         }
     }
 
@@ -68,6 +98,11 @@ final class CellFindings {
     }
 
     void finish() {
+        for (Asked asked : questions.values()) {
+            if (asked.cells > 1) {
+                findings.replaceAll(finding -> finding == asked.first ? asked.ofAll() : finding);
+            }
+        }
         if (bad > MOST) {
             findings.add(Finding.stop(
                     lastBad,

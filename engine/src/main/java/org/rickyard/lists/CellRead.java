@@ -101,6 +101,11 @@ final class CellRead {
         findings.bad(address(), message);
     }
 
+    /** It waits for an answer. */
+    void asked(String question) {
+        findings.asked(address(), question);
+    }
+
     /** It is used in a way that its reader should know of. */
     void readAs(String message) {
         findings.readAs(address(), message);

@@ -46,7 +46,7 @@ final class NumberCells implements CellReader {
         RowUnits.At at = cell.unit();
         Unit unit = at == null ? cell.binding().unit().unit() : at.unit();
         if (at != null && at.question() != null) {
-            cell.bad(at.question());
+            cell.asked(at.question());
             return State.ASKED;
         }
         if (at != null && at.assumed() != null) {

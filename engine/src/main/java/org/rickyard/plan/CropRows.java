@@ -44,7 +44,7 @@ final class CropRows {
     private final List<Row> rows;
     private final Set<Integer> filled = new TreeSet<>();
     private final Set<Integer> otherCrop = new HashSet<>();
-    private final NoClamps noClamps = new NoClamps();
+    private final MissingList noClamps = new MissingList(Clamps.LIST);
     // A list has many fields and few crops.
     private final Map<String, Boolean> arable = new HashMap<>();
 

@@ -29,7 +29,7 @@ final class FeedFamily {
     private final ListRows stocks;
     private final ListRows clamps;
     private final NameKey clampNames;
-    private final NoClamps noClamps = new NoClamps();
+    private final MissingList noClamps = new MissingList(Clamps.LIST);
     private final FeedHoldings holdings;
 
     private FeedFamily(PlanContext plan, FeedHoldings holdings) {

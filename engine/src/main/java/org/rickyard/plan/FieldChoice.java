@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -24,7 +23,7 @@ final class FieldChoice {
     private final List<Finding> findings;
     private final Map<String, List<Integer>> byCrop = new HashMap<>();
     private final Map<String, List<Integer>> byBlock = new HashMap<>();
-    private boolean toldNoFields;
+    private final MissingList noFields = new MissingList(Fields.LIST);
 
     FieldChoice(ListRows fields, List<Finding> findings) {
         this.fields = fields;
@@ -69,7 +68,11 @@ final class FieldChoice {
 
     private List<Integer> find(ListRows jobs, int job, ColumnSpec column, String name) {
         if (fields.size() == 0) {
-            tellNoFields(jobs.address(column, job).orElse(null));
+            noFields.tell(
+                    jobs.address(column, job).orElse(null),
+                    "these jobs name fields",
+                    "none of them is worked out",
+                    findings);
             return List.of();
         }
         String holding = jobs.text(Jobs.HOLDING, job);
@@ -88,18 +91,6 @@ final class FieldChoice {
             return List.of();
         }
         return ofHolding(jobs, job, column, group);
-    }
-
-    /** Said once: of every job it would hide what else there is to say. */
-    private void tellNoFields(CellAddress cell) {
-        if (!toldNoFields) {
-            findings.add(Finding.stop(
-                    cell,
-                    "these jobs name fields, but no list of fields was found in this workbook, so none of them is worked"
-                            + " out. It needs at least the headers Field and Area; a sheet whose headers come near to"
-                            + " that is named among the findings."));
-            toldNoFields = true;
-        }
     }
 
     private String unknown(String holding, String name) {

@@ -10,12 +10,15 @@ import org.rickyard.lists.NameKey;
 
 /** Which machine a job row means by a name. */
 final class MachineChoice {
+    private final ListRows machines;
     private final NameKey names;
+    private final MissingList noMachines = new MissingList(Machines.LIST);
     private final List<Finding> findings;
     private String lastText = "";
     private List<MachineMention> lastNamed = List.of();
 
     MachineChoice(ListRows machines, List<Finding> findings) {
+        this.machines = machines;
         this.names = NameKey.of(machines, Machines.MACHINE);
         this.findings = findings;
     }
@@ -33,6 +36,14 @@ final class MachineChoice {
 
     /** The machine of that name, first on the job's own holding; none, with a finding, if there is none. */
     List<Integer> find(ListRows jobs, int job, String name) {
+        if (machines.size() == 0) {
+            noMachines.tell(
+                    jobs.address(Jobs.MACHINE, job).orElse(null),
+                    "these jobs name machines",
+                    "none of their work is worked out",
+                    findings);
+            return List.of();
+        }
         NameKey.Resolution resolution = names.resolve(jobs.text(Jobs.HOLDING, job), name);
         if (resolution instanceof NameKey.None) {
             // Machines are lent within a farm group, so a name that only another holding has will do.

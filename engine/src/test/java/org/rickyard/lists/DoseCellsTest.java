@@ -118,4 +118,22 @@ class DoseCellsTest {
         assertThat(mixes.state(Mixes.DOSE, 0)).isEqualTo(State.BLANK);
         assertThat(mixes.productUnit(Mixes.DOSE, 0)).hasValue("kg");
     }
+
+    @Test
+    void whatOneAnswerSettlesIsAskedOnce() {
+        FoundLists found = find(new SheetOf("Mixes")
+                .row("Mix", "Product", "Dose", "Dose unit")
+                .row("M", "A", 32, "fl oz/ac")
+                .row("M", "B", 8, "lb/ac")
+                .row("N", "A", 20, "fl oz/ac")
+                .row("N", "C", 16, "fl oz/ac"));
+        String question = "\"fl oz/ac\" could be fl oz(UK)/ac or fl oz(US)/ac: write which, or add the item \"Customary"
+                + " units\" with the value UK or US to a sheet Assumptions.";
+        assertThat(FoundIn.said(found))
+                .filteredOn(words -> words.contains("fl oz"))
+                .containsExactly("STOP Mixes!C2 " + question + " It is the same in 2 more cells, down to Mixes!C5.");
+        ListRows mixes = found.rows(Mixes.LIST);
+        assertThat(mixes.state(Mixes.DOSE, 3)).isEqualTo(State.ASKED);
+        assertThat(mixes.state(Mixes.DOSE, 1)).isEqualTo(State.GIVEN);
+    }
 }

@@ -108,6 +108,24 @@ class JobsOfBlocksTest {
     }
 
     @Test
+    void jobsWithoutAListOfMachinesAreToldOnce() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 4, "grass"), row("B", 3, "grass"))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Water volume (L/ha)"),
+                        row("A", "spray", "Sprayer", 200),
+                        row("B", "foraging", "Forager; Trailer x 2", null))
+                .run();
+        assertThat(worked.findings())
+                .extracting(Finding::message)
+                .filteredOn(message -> message.contains("machine list") || message.contains("no list of machines"))
+                .containsExactly("these jobs name machines, but no list of machines was found in this workbook, so none"
+                        + " of their work is worked out. It needs at least the headers Machine and Type; a sheet whose"
+                        + " headers come near to that is named among the findings.");
+    }
+
+    @Test
     void aJobWithoutAnyFieldIsTold() {
         SeasonBook.Worked worked = farm(
                 row("Job", "Field", "Operation", "Machine", "Water volume (L/ha)"),

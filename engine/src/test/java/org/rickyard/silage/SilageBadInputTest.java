@@ -204,8 +204,9 @@ class SilageBadInputTest {
                         row("High", 4, 20, "as carted fresh", 18, 28, "Small"))
                 .list("Herds", HERDS, row("Cows", 20, 11, 180, "Big"), row("Heifers", 20, 6, 180, "Small"))
                 .run()) {
-            String needs = " It needs at least the headers Clamp, Kind, Length, Floor width, Wall height; a sheet whose"
-                    + " headers come near to that is named among the findings.";
+            String needs =
+                    " It needs at least the headers Clamp, Kind, Length, Floor width and Wall height; a sheet whose"
+                            + " headers come near to that is named among the findings.";
             assertThat(book.stops().stream().map(stop -> stop.cell().orElseThrow() + " " + stop.message()))
                     .filteredOn(stop -> stop.contains("clamp"))
                     .containsExactlyInAnyOrder(
@@ -330,6 +331,27 @@ class SilageBadInputTest {
             assertThat(book.findings()).noneMatch(said -> said.contains("silage only sinks"));
             assertThat(book.findings()).noneMatch(said -> said.contains("longer than the clamp"));
             assertThat(book.findings()).noneMatch(said -> said.contains("without its basis"));
+        }
+    }
+
+    /** 14 ft × 0.3048 = 4.2672 m and 12 ft × 0.3048 = 3.6576 m, by the definition of the foot. */
+    @Test
+    void whatIsTypedInAnotherUnitIsToldInBoth() throws IOException {
+        try (SilageBook book = book().list(
+                        "Clamps",
+                        row(
+                                "Clamp",
+                                "Kind",
+                                "Length (ft)",
+                                "Floor width (ft)",
+                                "Wall height (ft)",
+                                "Settled height (ft)"),
+                        row("Main", "walled", 160, 50, 12, 14))
+                .run()) {
+            assertThat(book.findings())
+                    .anyMatch(said -> said.contains("silage above the wall")
+                            && said.contains("Here silage height is 4.267 m (Clamps!F2), wall height is 12 ft = 3.658 m"
+                                    + " (Clamps!E2)."));
         }
     }
 }
