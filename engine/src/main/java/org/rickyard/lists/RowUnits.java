@@ -204,7 +204,7 @@ final class RowUnits {
             String own = known.productUnit();
             if (!isFull(known) && !known.unit().factor().isOne()) {
                 return At.asked(column.name() + " may be" + in + own + " or" + in + known.unit()
-                        + ": write it in the header, " + column.name() + header.formatted(own) + ".");
+                        + ": write it in the header, " + column.name() + header.replace("%s", own) + ".");
             }
             return new At(Unit.of(own, PRODUCT, Ratio.ONE), own, null, null);
         }
