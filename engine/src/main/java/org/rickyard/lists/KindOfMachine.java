@@ -49,7 +49,9 @@ public final class KindOfMachine {
             kind("cultivator", "row-crop cultivator", "row crop"),
             kind("cultivator", "rolling cultivator", "rolling"),
             kind("cultivator", "rotary hoe", "rotary hoe"),
+            kind("drill", "no-till planter", "no till", "planter"),
             kind("drill", "no-till drill", "no till"),
+            kind("drill", "row-crop planter", "planter"),
             kind("fertiliser spreader", "anhydrous applicator", "anhydrous"),
             kind("fertiliser spreader", "anhydrous applicator", "ammonia"),
             kind("fertiliser spreader", "anhydrous applicator", "nh3"));

@@ -12,7 +12,6 @@ import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
-import org.rickyard.lists.KindOfMachine;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.trade.Keys;
@@ -76,7 +75,7 @@ final class CostFamily {
                 CostTables.MACHINE_COSTS,
                 prices.apply(new RowSources(priced.length)
                         .with(Role.MACHINE, machines, priced)
-                        .with(Quantities.KIND_OF_MACHINE, kinds(priced))
+                        .with(Quantities.KIND_OF_MACHINE, KindsOfMachines.of(machines, priced))
                         .with(Keys.MACHINE_KEY, plusOne(priced))),
                 unpriced);
         plan.add(CostTables.JOB_COSTS, prices.apply(work(money ? works : List.of())), noMoney);
@@ -137,7 +136,7 @@ final class CostFamily {
                 .with(Role.JOB, plan.rows(Jobs.LIST), job)
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)
                 .with(Role.MACHINE, machines, ints(rows, WorkRows.Work::machine))
-                .with(Quantities.KIND_OF_MACHINE, kinds(ints(rows, WorkRows.Work::machine)))
+                .with(Quantities.KIND_OF_MACHINE, KindsOfMachines.of(machines, ints(rows, WorkRows.Work::machine)))
                 .with(Role.TRACTOR, machines, ints(rows, WorkRows.Work::tractor))
                 .with(Keys.WORK_KEY, CropRows.ascending(rows.size(), 1))
                 .with(Keys.LINE_KEY, ints(rows, WorkRows.Work::line))
@@ -152,15 +151,6 @@ final class CostFamily {
                         rows.stream().mapToDouble(WorkRows.Work::alike).toArray());
         sources.only(Quantities.FUEL_FOR_AREA, notByTheHour(rows));
         return FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field));
-    }
-
-    /** What each machine is among those of its type. */
-    private String[] kinds(int[] rows) {
-        return Arrays.stream(rows)
-                .mapToObj(row -> row < 0 || !machines.gives(Machines.TYPE, row)
-                        ? null
-                        : KindOfMachine.of(machines.text(Machines.TYPE, row), machines.typed(Machines.TYPE, row)))
-                .toArray(String[]::new);
     }
 
     /** A machine's own fuel by the hour goes before its tractor's by the hectare. */

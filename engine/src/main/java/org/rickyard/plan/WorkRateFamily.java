@@ -8,6 +8,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
 import org.rickyard.trade.workrate.Suitability;
 
 /** Makes the tables of work rates from the lines of the job list. */
@@ -42,6 +43,7 @@ final class WorkRateFamily {
                 .with(Role.JOB, plan.rows(Jobs.LIST), job)
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)
                 .with(Role.MACHINE, plan.rows(Machines.LIST), machine)
+                .with(Quantities.KIND_OF_MACHINE, KindsOfMachines.of(plan.rows(Machines.LIST), machine))
                 .with(Keys.MACHINE_KEY, plusOne(machine))
                 .with(Keys.HOLDING_KEY, keys(holdings, field))
                 .with(Keys.BLOCK_KEY, block)

@@ -108,7 +108,7 @@ final class WorkRateTables {
                             + " fields): is it in the unit of its header, and fit for ground and crop?"));
 
     private static Expr speed(ReferenceTable usual) {
-        return new Expr.Lookup(usual, Expr.value(Quantities.MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
+        return new Expr.Lookup(usual, Expr.value(Quantities.KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT);
     }
 
     /** One row per field whose size or shape tells on the work. */
@@ -175,7 +175,8 @@ final class WorkRateTables {
                 Names.FIELD,
                 Names.OPERATION,
                 Names.MACHINE,
-                Names.MACHINE_TYPE,
+                // The kind says the type too: of a machine of no kind it is its type.
+                Names.KIND_OF_MACHINE,
                 new TableColumn.Key(Keys.LINE_KEY),
                 new TableColumn.Key(Keys.TASK_KEY),
                 new TableColumn.Key(Keys.STAGE_KEY),

@@ -5,7 +5,7 @@ import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.AREA;
 import static org.rickyard.trade.Quantities.FIELD_EFFICIENCY;
-import static org.rickyard.trade.Quantities.MACHINE_TYPE;
+import static org.rickyard.trade.Quantities.KIND_OF_MACHINE;
 import static org.rickyard.trade.Quantities.OUTPUT;
 import static org.rickyard.trade.Quantities.SPEED;
 import static org.rickyard.trade.Quantities.TYPED_RATE;
@@ -33,7 +33,7 @@ public final class FieldRates {
     public static final Symbol SPOT_RATE = Symbol.number("spot work rate", Units.HA_PER_H)
             .possible(Range.POSITIVE)
             .decimals(2);
-    /** The efficiency reckoned with: typed, or the typical one of the type. */
+    /** The efficiency reckoned with: typed, or the typical one of the kind. */
     public static final Symbol EFFICIENCY_USED = Symbol.number("field efficiency", Units.PERCENT)
             .possible(Range.above(0, 100))
             .decimals(0);
@@ -70,10 +70,10 @@ public final class FieldRates {
         {37.5, 6, 65, 17.7}, {42.5, 6, 63, 19.5}, {57.5, 5, 63, 22.0}, {8, 5, 85, 4.1}, {12, 5, 85, 6.2},
     };
 
-    /** Typical field efficiency by type, for full working width. */
+    /** Typical field efficiency by kind of machine, for full working width. */
     public static final ReferenceTable TYPICAL_EFFICIENCY = new ReferenceTable(
             "Typical field efficiency",
-            "machine type",
+            "kind of machine",
             Units.ONE,
             "field efficiency",
             Units.PERCENT,
@@ -82,7 +82,7 @@ public final class FieldRates {
                     + " muck spreader 60-63 % in Iowa State University AgDM A3-24"));
 
     private static List<Row> typicalRows() {
-        List<Row> rows = new ArrayList<>(RememberedMachines.rows(RememberedMachines.Row::efficiency));
+        List<Row> rows = new ArrayList<>(RememberedMachines.byKind(RememberedMachines.Row::efficiency));
         rows.add(Row.of("muck spreader", 63));
         return List.copyOf(rows);
     }
@@ -115,21 +115,24 @@ public final class FieldRates {
                             .onlyWhen(
                                     new Condition.Not(TimeElements.BY_TIME_ELEMENTS),
                                     "time elements stand in its place")),
-            Source.memory("typed; otherwise the typical value of the type, ASAE D497, Table 3"),
+            Source.memory("typed; otherwise the typical value of the kind of machine, ASAE D497, Table 3"),
             "goes with the full working width: it holds turning, overlap and filling already",
             List.of(
                     WorkedExample.from(Source.memory("ASAE D497, Table 3: rotary mower typical 80 %"))
-                            .with(MACHINE_TYPE, "mower")
+                            .with(KIND_OF_MACHINE, "mower")
+                            .gives(80, Units.PERCENT, 0),
+                    WorkedExample.from(Source.memory("ASAE D497, Table 3: large rectangular baler typical 80 %"))
+                            .with(KIND_OF_MACHINE, "large square baler")
                             .gives(80, Units.PERCENT, 0),
                     WorkedExample.from(Source.commonPractice("what is typed stands"))
-                            .with(MACHINE_TYPE, "mower")
+                            .with(KIND_OF_MACHINE, "mower")
                             .with(FIELD_EFFICIENCY, 72)
                             .with(Quantities.TURN_TIME, 15)
                             .with(Quantities.RUN_LENGTH, 400)
                             .gives(72, Units.PERCENT, 0)));
 
     private static Expr typical() {
-        return new Expr.Lookup(TYPICAL_EFFICIENCY, value(MACHINE_TYPE), Expr.Lookup.Mode.EXACT);
+        return new Expr.Lookup(TYPICAL_EFFICIENCY, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT);
     }
 
     /** Of a machine known by its tonnes an hour alone neither width nor speed sets a limit. */

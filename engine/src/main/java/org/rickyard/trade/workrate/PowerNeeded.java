@@ -95,6 +95,8 @@ public final class PowerNeeded {
                     Row.of("rotary hoe", 0),
                     Row.of("anhydrous applicator", 0),
                     Row.of("no-till drill", 0),
+                    Row.of("row-crop planter", 0),
+                    Row.of("no-till planter", 0),
                     Row.of("drill", 0)));
     /** Power for a metre of width. */
     public static final ReferenceTable BY_WIDTH = table(
@@ -120,6 +122,8 @@ public final class PowerNeeded {
                     Row.of("rotary hoe", 0),
                     Row.of("anhydrous applicator", 0),
                     Row.of("no-till drill", 0),
+                    Row.of("row-crop planter", 0),
+                    Row.of("no-till planter", 0),
                     Row.of("drill", 0)));
     /** Power for a tonne an hour. */
     public static final ReferenceTable BY_FEED = table(
@@ -162,7 +166,9 @@ public final class PowerNeeded {
                     Row.of("rotary hoe", 2.3),
                     Row.of("anhydrous applicator", 5.5),
                     Row.of("drill", 3.5),
-                    Row.of("no-till drill", 2.0)),
+                    Row.of("no-till drill", 2.0),
+                    Row.of("row-crop planter", 3.5),
+                    Row.of("no-till planter", 2.0)),
             G1208);
     /** The speed that power is for. */
     public static final ReferenceTable IN_SOIL_AT = new ReferenceTable(
@@ -184,7 +190,9 @@ public final class PowerNeeded {
                     Row.of("rotary hoe", 7.0),
                     Row.of("anhydrous applicator", 5.0),
                     Row.of("drill", 4.5),
-                    Row.of("no-till drill", 4.5)),
+                    Row.of("no-till drill", 4.5),
+                    Row.of("row-crop planter", 4.5),
+                    Row.of("no-till planter", 4.5)),
             G1208);
 
     private static ReferenceTable table(String name, Unit unit, List<Row> rows) {

@@ -154,12 +154,6 @@ public final class RememberedMachines {
     public static final Source SOURCE = Source.memory("ASAE D497, Table 3; tedder as rake, baler as large round baler,"
             + " forager trailed, mower rotary; American fields");
 
-    /** A column of the table by type of machine; rows without a value are left out. */
-    public static ReferenceTable byType(
-            String name, String valueName, Unit unit, ToDoubleFunction<Row> value, Source source) {
-        return new ReferenceTable(name, "machine type", Units.ONE, valueName, unit, rows(value), source);
-    }
-
     /** Kinds of a type that have a row of their own. */
     private static final Map<String, List<String>> KINDS = Map.ofEntries(
             Map.entry("Heavy-duty disc", List.of("heavy disc")),
@@ -168,6 +162,7 @@ public final class RememberedMachines {
             Map.entry("Field cultivator", List.of("spring-tine harrow", "spike-tooth harrow")),
             Map.entry("Rotary hoe", List.of("rotary hoe")),
             Map.entry("Row-crop cultivator", List.of("row-crop cultivator", "rolling cultivator")),
+            Map.entry("Row-crop planter", List.of("row-crop planter", "no-till planter")),
             Map.entry("Grain drill", List.of("no-till drill")),
             Map.entry("Mower (cutterbar)", List.of("cutterbar mower")),
             Map.entry("Mower (rotary)", List.of("flail mower")),
@@ -182,19 +177,15 @@ public final class RememberedMachines {
     /** A column of the table by kind of machine, which is the type where the type has one row. */
     public static ReferenceTable byKind(
             String name, String valueName, Unit unit, ToDoubleFunction<Row> value, Source source) {
-        List<ReferenceTable.Row> rows = ROWS.stream()
+        return new ReferenceTable(name, "kind of machine", Units.ONE, valueName, unit, byKind(value), source);
+    }
+
+    /** The rows of a column by kind of machine; those without a value are left out. */
+    static List<ReferenceTable.Row> byKind(ToDoubleFunction<Row> value) {
+        return ROWS.stream()
                 .filter(row -> !Double.isNaN(value.applyAsDouble(row)))
                 .flatMap(row -> Stream.concat(row.types().stream(), KINDS.getOrDefault(row.name(), List.of()).stream())
                         .map(kind -> ReferenceTable.Row.of(kind, value.applyAsDouble(row))))
-                .toList();
-        return new ReferenceTable(name, "kind of machine", Units.ONE, valueName, unit, rows, source);
-    }
-
-    /** The rows of a column by type. */
-    static List<ReferenceTable.Row> rows(ToDoubleFunction<Row> value) {
-        return ROWS.stream()
-                .filter(row -> !Double.isNaN(value.applyAsDouble(row)))
-                .flatMap(row -> row.types().stream().map(type -> ReferenceTable.Row.of(type, value.applyAsDouble(row))))
                 .toList();
     }
 
@@ -207,8 +198,8 @@ public final class RememberedMachines {
 
     /** Lowest usual field speed. */
     public static final ReferenceTable SLOWEST =
-            byType("Lowest usual field speed", "speed", Units.KM_PER_H, Row::slowest, SOURCE);
+            byKind("Lowest usual field speed", "speed", Units.KM_PER_H, Row::slowest, SOURCE);
     /** Highest usual field speed. */
     public static final ReferenceTable FASTEST =
-            byType("Highest usual field speed", "speed", Units.KM_PER_H, Row::fastest, SOURCE);
+            byKind("Highest usual field speed", "speed", Units.KM_PER_H, Row::fastest, SOURCE);
 }
