@@ -189,16 +189,22 @@ final class RowUnits {
             }
             return At.asked(Words.quoted(rest) + " is not an amount of product: write " + column.name() + " (L).");
         }
-        return ownUnit(word);
+        return ownUnit(word, " in ", " (%s)");
     }
 
-    private At ownUnit(String word) {
+    /**
+     * The unit of the product in its own row.
+     *
+     * @param in what stands before a unit in a question
+     * @param header how the unit is to be written behind the column's name
+     */
+    private At ownUnit(String word, String in, String header) {
         DoseText row = word.isEmpty() ? null : DoseText.read(word, customary);
         if (row instanceof DoseText.Known known) {
             String own = known.productUnit();
             if (!isFull(known) && !known.unit().factor().isOne()) {
-                return At.asked(column.name() + " may be in " + own + " or in " + known.unit()
-                        + ": write it in the header, " + column.name() + " (" + own + ").");
+                return At.asked(column.name() + " may be" + in + own + " or" + in + known.unit()
+                        + ": write it in the header, " + column.name() + header.formatted(own) + ".");
             }
             return new At(Unit.of(own, PRODUCT, Ratio.ONE), own, null, null);
         }
@@ -214,7 +220,7 @@ final class RowUnits {
         if (!per.isEmpty() && DoseText.read(per, customary) instanceof DoseText.Known known && !isFull(known)) {
             return new At(Units.MONEY_UNIT.over(known.unit()), known.productUnit(), null, null);
         }
-        At own = ownUnit(word);
+        At own = ownUnit(word, " per ", " per %s");
         return own.unit() == null
                 ? own
                 : new At(Units.MONEY_UNIT.over(own.unit()), own.productUnit(), null, "prices are for one product unit");

@@ -103,4 +103,23 @@ class PricesAsWrittenTest {
         assertThat(worked.result("ownership-cost").causes().get(0).what())
                 .isEqualTo("insurance and housing missing: type it on a list called Assumptions (Item, Value, Unit)");
     }
+
+    /** What is asked for, written as it is asked, settles it. */
+    @Test
+    void theHeaderThatAQuestionAboutAPriceSuggestsIsRead() {
+        String asked = "Price may be per L or per fl oz(US): write it in the header, Price per L.";
+        assertThat(productAt("Price").messages()).contains(asked);
+        assertThat(productAt("Price per L").messages()).noneMatch(message -> message.contains("Price may be"));
+        String pack = "Pack size may be in L or in fl oz(US): write it in the header, Pack size (L).";
+        assertThat(productAt("Pack size").messages()).contains(pack);
+        assertThat(productAt("Pack size (L)").messages()).noneMatch(message -> message.contains("Pack size may be"));
+    }
+
+    private static SeasonBook.Worked productAt(String header) {
+        return new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Top", "wheat", 10))
+                .sheet("Machines", row("Machine", "Type"), row("Sprayer", "sprayer"))
+                .sheet("Products", row("Product", "Unit", header), row("Herbicide A", "fl oz(US)", 80))
+                .run();
+    }
 }
