@@ -34,7 +34,7 @@ public final class Choices {
     public static final Map<String, List<String>> MACHINE_TYPE = of(
             "mower: mower conditioner, disc mower conditioner, disk mower conditioner, drum mower conditioner, "
                     + "disc mower, disk mower, drum mower, finger bar mower, reciprocating mower, "
-                    + "conditioner mower, discbine, haybine, moco",
+                    + "conditioner mower, moco, mo co",
             "tedder: tedding machine, shaker, hay tedder, spreader tedder",
             "rake: rower, row up, hay rake, twin rotor rake, single rotor rake, grouper, merger, windrow merger",
             "forager: forage harvester, chopper, precision chop, precision chopper, self propelled forager, "
@@ -45,31 +45,31 @@ public final class Choices {
             "wrapper: bale wrapper",
             "trailer: wagon, cart, silage trailer, grain trailer, dump trailer, tipping trailer, truck, forage "
                     + "truck, silage truck, dump truck, "
-                    + "lorry, tipper, dump wagon, dump cart",
-            "buckrake: push off buckrake, pusher, folding fork, buck rake, silage fork, push off fork",
+                    + "lorry, tipper, dump wagon, dump cart, grain cart, chaser bin, forage box, articulated lorry, artic",
+            "buckrake: push off buckrake, pusher, folding fork, buck rake, silage fork, push off fork, push blade, silage blade, grass fork",
             "clamp roller: silage roller, pit roller, packing tractor, rolling tractor, pack tractor, compactor",
-            "field rolls: rolls, ring rolls, cambridge rolls, flat roll, field roller, land roller",
+            "field rolls: rolls, ring rolls, ring roller, cambridge rolls, flat roll, field roller, land roller",
             "loader: loading shovel, wheeled loader, wheel loader, telehandler, telescopic handler, front loader, "
-                    + "skid steer",
+                    + "skid steer, payloader, teleporter",
             "sprayer: boom sprayer, field sprayer, self propelled sprayer, trailed sprayer, mounted sprayer, crop"
-                    + " sprayer",
+                    + " sprayer, boomspray, boom spray, boomsprayer",
             "air-blast sprayer: airblast, air blast, airblast sprayer, air assisted sprayer, orchard sprayer, "
                     + "mist blower, mistblower,"
-                    + " air carrier sprayer, vineyard sprayer",
-            "knapsack: knapsack sprayer, backpack sprayer",
+                    + " air carrier sprayer, vineyard sprayer, misting machine, mister",
+            "knapsack: knapsack sprayer, backpack sprayer, backpack, hand sprayer, handheld sprayer, handheld",
             "wiper: weed wiper, wick, rope wick, weed wick",
             "fertiliser spreader: fertilizer spreader, fert spreader, lime spreader, fertiliser applicator, fertilizer "
                     + "applicator, anhydrous applicator, anhydrous ammonia applicator, ammonia applicator, "
                     + "nh3 applicator, spinner, fertiliser broadcaster, spinning disc"
-                    + " spreader",
-            "muck spreader: manure spreader, dung spreader, rear discharge spreader, side discharge spreader",
-            "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker",
+                    + " spreader, top dresser",
+            "muck spreader: muckspreader, manure spreader, dung spreader, rear discharge spreader, side discharge spreader",
+            "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker, slurry tank",
             "plough: plow, reversible plough, mouldboard plough, moldboard plow, moldboard plough",
             "cultivator: harrow, power harrow, rotavator, rotary cultivator, disc harrow, discs, disk harrow, "
                     + "disk, disc, tandem disc, tandem disk, offset disc, offset disk, heavy disk, field cultivator, "
                     + "tine cultivator, tine harrow, spike tooth harrow, row crop cultivator, rotary hoe, "
                     + "chisel plough, chisel plow, chisel, rotary tiller, "
-                    + "subsoiler, ripper, tillage",
+                    + "subsoiler, ripper, tillage, spring tine, spring tine cultivator, grubber, strip tillage, strip till",
             "drill: cultivator drill, seed drill, grain drill, seeder, planter, precision drill, corn planter, "
                     + "row crop planter",
             "combine: combine harvester",

@@ -25,7 +25,7 @@ public final class Fields {
                     "field name, name, parcel, parcel name, paddock, paddock name, enclosure, field no, "
                             + "field number, field id, field ref, field reference, parcel id, parcel ref, field name number, "
                             + "field name no, field paddock, parcel field, sheet parcel no, sheet parcel, OS no, OS field no, "
-                            + "parcel no, field parcel, land parcel, paddock no, paddock id, paddock ref, orchard, orchard name, vineyard, vineyard name")
+                            + "parcel no, field parcel, land parcel, paddock no, paddock id, paddock ref, camp, lot, pivot, orchard, orchard name, vineyard, vineyard name")
             .help("The name you know it by; each name once on a holding.");
     /** What grows there. */
     public static final ColumnSpec CROP = text("Crop", Quantities.CROP)
@@ -48,11 +48,11 @@ public final class Fields {
             .help("Average length of one run between turns.");
     /** To the clamp. */
     public static final ColumnSpec DISTANCE_TO_CLAMP = number("Distance to clamp", Quantities.DISTANCE_TO_CLAMP)
-            .also(
-                    "haul distance, haulage distance, distance to pit, distance to yard, "
-                            + "distance to silo, distance to bunker, distance to stack, haul, haul one way, one way haul, cartage distance, "
-                            + "distance from clamp, "
-                            + "distance from yard, carting distance, distance to farmstead, distance home, distance to steading")
+            .also("haul distance, haulage distance, distance to pit, distance to yard, "
+                    + "distance to silo, distance to bunker, distance to stack, haul, haul one way, one way haul, cartage distance, "
+                    + "distance from clamp, "
+                    + "distance from yard, carting distance, distance to farmstead, distance home, distance to steading, "
+                    + "distance from farm, distance to farm")
             .help("One way, by the road the trailers take.");
     /** To the fill point. */
     public static final ColumnSpec DISTANCE_TO_FILL_POINT = number(
@@ -94,7 +94,7 @@ public final class Fields {
             .or(Quantities.YIELD_DRY_MATTER)
             .also(
                     "target yield, projected yield, planned yield, yield goal, yield target, forecast yield, likely yield, yield estimate, fresh weight yield, fresh crop yield, "
-                            + "crop yield, expected yield, fresh yield, dry matter yield, DM yield, yield DM, "
+                            + "crop yield, expected yield, fresh yield, wet yield, green yield, dry matter yield, DM yield, yield DM, "
                             + "yield dry matter, standing yield, yield as carted, est yield, estimated yield, average yield, "
                             + "t/ha, t/ac, t/acre, tonnes/ha, tonnes/ac, tonnes/acre, tonnes per hectare, tonnes per acre, "
                             + "tons/ac, tons/acre, tons per acre, t per ha, t per acre")
@@ -115,7 +115,8 @@ public final class Fields {
     public static final ColumnSpec CLAMP = Shared.CLAMP.help("Clamp or pit the crop goes to.");
     /** Orchard rows. */
     public static final ColumnSpec ROW_SPACING = number("Row spacing", Quantities.ROW_SPACING)
-            .also("row width, rows apart, spacing of rows, alley width, inter row, distance between rows, row distance")
+            .also(
+                    "row width, rows apart, vine row width, vine row spacing, tree row spacing, spacing of rows, alley width, inter row, distance between rows, row distance")
             .help("Orchards and bushes only.");
     /** Tree height. */
     public static final ColumnSpec TREE_HEIGHT = number("Tree height", Quantities.TREE_HEIGHT)

@@ -14,13 +14,11 @@ public final class KindOfMachine {
 
     /** The first that fits counts. */
     private static final List<Kind> KINDS = List.of(
-            kind("mower", "cutterbar mower-conditioner", "haybine"),
             kind("mower", "cutterbar mower-conditioner", "conditioner", "cutterbar"),
             kind("mower", "cutterbar mower-conditioner", "conditioner", "finger bar"),
             kind("mower", "cutterbar mower-conditioner", "conditioner", "sickle"),
             kind("mower", "mower-conditioner", "conditioner"),
             kind("mower", "mower-conditioner", "moco"),
-            kind("mower", "mower-conditioner", "discbine"),
             kind("mower", "cutterbar mower", "cutterbar"),
             kind("mower", "cutterbar mower", "finger bar"),
             kind("mower", "cutterbar mower", "reciprocating"),

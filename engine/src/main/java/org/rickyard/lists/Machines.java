@@ -60,7 +60,7 @@ public final class Machines {
     /** Overlap. */
     public static final ColumnSpec OVERLAP = number("Overlap", Quantities.OVERLAP)
             .or(Quantities.OVERLAP_SHARE)
-            .also("overlap width, width overlap")
+            .also("overlap width, width overlap, lap")
             .help("Width worked twice at each pass.");
     /** Speed at work. */
     public static final ColumnSpec SPEED = Shared.SPEED;
@@ -82,8 +82,9 @@ public final class Machines {
             .help("Share of the full rate kept up over a field, 50 to 90 %.");
     /** Turn time. */
     public static final ColumnSpec TURN_TIME = number("Turn time", Quantities.TURN_TIME)
-            .also("headland turning time, turn round time, turning time at headland, "
-                    + "turning time, headland turn, time per turn, turn, headland turn time")
+            .also(
+                    "headland turning time, turn round time, turning time at headland, "
+                            + "turning time, headland turn, time per turn, turn, headland turn time, turnaround, turnaround time, turnround")
             .help("One headland turn.");
     /** Other lost time. */
     public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)
@@ -251,7 +252,7 @@ public final class Machines {
     /** Whose machine. */
     public static final ColumnSpec OWN_OR_HIRED = choice("Own or hired", Quantities.OWN_OR_HIRED, Choices.OWN_OR_HIRED)
             .also(
-                    "own hired, own hire, hire or own, ownership, owned or hired, hired or own, own or contractor, own or hire")
+                    "own hired, own hire, owned, hire or own, ownership, owned or hired, hired or own, own or contractor, own or hire")
             .help("own or hired.");
     /** Charge. */
     public static final ColumnSpec CHARGE = number("Charge", Quantities.CHARGE_PER_HOUR)
@@ -271,7 +272,8 @@ public final class Machines {
             .help("everything, all but fuel, or machine only.");
     /** List price. */
     public static final ColumnSpec LIST_PRICE = number("List price", Quantities.LIST_PRICE)
-            .also("new price, retail price, price new, replacement price, list, current list price, new list price")
+            .also(
+                    "new price, retail price, price new, cost new, new cost, replacement price, list, current list price, new list price")
             .help("New, from the maker's list.");
     /** Purchase price. */
     public static final ColumnSpec PURCHASE_PRICE = number("Purchase price", Quantities.PURCHASE_PRICE)
@@ -291,13 +293,13 @@ public final class Machines {
     public static final ColumnSpec HOURS_NOW = number("Hours now", Quantities.HOURS_NOW)
             .also("hours run, hours done, meter reading, current hours, "
                     + "hour meter, clock hours, hours on clock, present hours, hours worked, "
-                    + "hours to date, accumulated hours")
+                    + "hours to date, accumulated hours, engine hours, meter hours")
             .help("On the clock.");
     /** Life. */
     public static final ColumnSpec LIFE = number("Life", Quantities.LIFE)
             .also(
                     "years kept, ownership period, life years, service life, economic life, working life, ownership life, "
-                            + "useful life, years of life, years owned, years of ownership, lifetime, expected life, machine life")
+                            + "useful life, years to keep, depreciation years, depreciation period, years of life, years owned, years of ownership, lifetime, expected life, machine life")
             .help("Years it is kept.");
     /** Hours per year. */
     public static final ColumnSpec HOURS_PER_YEAR = number("Hours per year", Quantities.HOURS_PER_YEAR)
@@ -307,7 +309,7 @@ public final class Machines {
     /** Rate of work. */
     public static final ColumnSpec RATE_OF_WORK = number("Rate of work", Quantities.TYPED_RATE)
             .also(
-                    "ha/h, ha per h, ha per hour, hectares per hour, ac/h, ac per h, ac per hour, acres per hour, field capacity, "
+                    "ha/h, ha/hr, ac/hr, ha per h, ha per hour, hectares per hour, ac/h, ac per h, ac per hour, acres per hour, field capacity, "
                             + "effective field capacity, effective capacity, actual field capacity, area capacity, "
                             + "hectares an hour, acres an hour")
             .help("Area done in an hour, all in, where you know it; else width, speed and efficiency.");
@@ -329,7 +331,7 @@ public final class Machines {
     public static final ColumnSpec NOZZLE_FLOW = number("Nozzle flow", Quantities.NOZZLE_FLOW)
             .also(
                     "nozzle output, flow per nozzle, output per nozzle, nozzle flow rate, nozzle discharge, nozzle delivery, "
-                            + "tip flow, tip output, output of one nozzle, flow of one nozzle, flow rate per nozzle, discharge per nozzle")
+                            + "tip flow, tip output, l/min per nozzle, l/min/nozzle, litres per minute per nozzle, output of one nozzle, flow of one nozzle, flow rate per nozzle, discharge per nozzle")
             .help("Caught from one nozzle in a minute, as a mean.");
     /** Flow of all. */
     public static final ColumnSpec TOTAL_FLOW = number("Total flow", Quantities.TOTAL_FLOW)
@@ -434,7 +436,7 @@ public final class Machines {
             .otherwiseMeasured(WORKING_WIDTH, "swath, swathe, bout, cut")
             .otherwise(
                     WORKING_WIDTH,
-                    "effective working width, eff width, eff working width, boom length, boom size, bout size, tramline"
+                    "effective working width, pick up width, pickup width, eff width, eff working width, boom length, boom size, bout size, tramline"
                             + " width, sprayer width, implement width, spreading width, spread width, header width,"
                             + " cutterbar width, nominal width")
             .otherwise(
@@ -454,7 +456,10 @@ public final class Machines {
             .otherwiseMeasured(HIGHEST_PRESSURE, "max, highest")
             .otherwiseMeasured(LOWEST_SPEED, "min, lowest")
             .otherwiseMeasured(HIGHEST_SPEED, "max, highest")
-            .otherwiseMeasured(FILL_TIME, "filling, load time, loading time")
+            .otherwiseMeasured(
+                    FILL_TIME,
+                    "filling, load time, loading time, mix and fill, mix fill, load and fill, load fill, mixing and filling, load"
+                            + " and fill time, load fill time, mix and fill time, mix fill time")
             .otherwiseMeasured(
                     PAYLOAD, "box capacity, box cap, truck capacity, trailer capacity, wagon capacity, body load, cap")
             .otherwise(CREW, "crew size, no of men, no of operators, no of people, gang size")

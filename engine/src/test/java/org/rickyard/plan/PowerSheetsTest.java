@@ -82,7 +82,7 @@ class PowerSheetsTest {
         "disc mower, 5.0",
         "Mower-conditioner, 8.0",
         "'Mower-conditioner, 3 m', 8.0",
-        "haybine, 4.5",
+        "cutterbar mower-conditioner, 4.5",
         "finger bar mower, 1.2",
         "flail mower, 10"
     })
