@@ -196,7 +196,7 @@ final class RowUnits {
      * The unit of the product in its own row.
      *
      * @param in what stands before a unit in a question
-     * @param header how the unit is to be written behind the column's name
+     * @param header how the unit is to be written behind the column's name, with %s in its place
      */
     private At ownUnit(String word, String in, String header) {
         DoseText row = word.isEmpty() ? null : DoseText.read(word, customary);
@@ -204,7 +204,7 @@ final class RowUnits {
             String own = known.productUnit();
             if (!isFull(known) && !known.unit().factor().isOne()) {
                 return At.asked(column.name() + " may be" + in + own + " or" + in + known.unit()
-                        + ": write it in the header, " + column.name() + header.formatted(own) + ".");
+                        + ": write it in the header, " + column.name() + header.replace("%s", own) + ".");
             }
             return new At(Unit.of(own, PRODUCT, Ratio.ONE), own, null, null);
         }
