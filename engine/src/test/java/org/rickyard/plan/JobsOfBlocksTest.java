@@ -125,6 +125,22 @@ class JobsOfBlocksTest {
                         + " headers come near to that is named among the findings.");
     }
 
+    /** The blank workbook has its headers and nothing under them: there is a list, and that none was found is untrue. */
+    @Test
+    void jobsBesideAListOfMachinesWithoutRowsAreToldThatItHasNone() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 4, "grass"), row("B", 3, "grass"))
+                .sheet("Machines", row("Machine", "Type", "Working width (m)", "Speed (km/h)"))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("A", "mow", "Mower"), row("B", "mow", "Mower"))
+                .run();
+        assertThat(worked.findings())
+                .extracting(Finding::message)
+                .filteredOn(message -> message.contains("machines") && message.contains("none of their work"))
+                .containsExactly(
+                        "these jobs name machines, but the list of machines in this workbook has no rows, so none"
+                                + " of their work is worked out. Type them under its headers.");
+    }
+
     @Test
     void aJobWithoutAnyFieldIsTold() {
         SeasonBook.Worked worked = farm(
