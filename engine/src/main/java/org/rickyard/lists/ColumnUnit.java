@@ -192,7 +192,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         if (column.measuredBy(dry)) {
             return known(dry);
         }
-        if (isPerDay(own) && !isPerDay(unit)) {
+        if (isPerDay(own) && !isPerDay(unit) && unit.isProportional()) {
             // "Intake (kg DM)" and "Daily ration (kg)": what a day's column counts is counted by the day.
             Unit daily = (saysDryMatter ? dry : unit).over(Units.D);
             boolean dryMatter = daily.dimension().exponent(Dimension.Base.DRY_MATTER) != 0;

@@ -201,4 +201,13 @@ class UnitInHeaderTest {
                 .row("Main", "walled", 30, 400, 3));
         assertThat(found.rows(Clamps.LIST).state(Clamps.FLOOR_WIDTH, 0)).isEqualTo(ListRows.State.ASKED);
     }
+
+    /** F for fresh reads like a temperature, of which there is none a day. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Intake (F)", "Daily intake (°C)", "Daily intake (% moisture)"})
+    void whatCannotBeCountedByTheDayIsAsked(String header) {
+        FoundLists found =
+                find(new SheetOf("Herds").row("Group", "Head", header, "Days").row("Cows", 60, 10, 180));
+        assertThat(found.rows(Herds.LIST).state(Herds.INTAKE, 0)).isEqualTo(ListRows.State.ASKED);
+    }
 }
