@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** The headers one list understands. */
 final class Vocabulary {
@@ -141,6 +142,16 @@ final class Vocabulary {
     /** Whether a header begins with one of the names that count only where no other header means the column. */
     boolean mayMeanOtherwise(HeaderText header) {
         return known.mayMeanOtherwise(header) || header.mayBeTurned();
+    }
+
+    /** Whether a header means what the list's rows are known by, where no other header does. */
+    boolean mayNameRows(HeaderText header) {
+        Heading turned = header.mayBeTurned() ? turned(header) : null;
+        return turned != null && spec.identity().contains(turned.column())
+                || Stream.of(spec.hints().otherwise(), spec.hints().ifNamed())
+                        .flatMap(List::stream)
+                        .anyMatch(otherwise ->
+                                spec.identity().contains(otherwise.column()) && heading(otherwise, header) != null);
     }
 
     /**
