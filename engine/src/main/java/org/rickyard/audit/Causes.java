@@ -86,7 +86,10 @@ public final class Causes {
     private void method(ResultTable table, TableColumn.Method method, int row) {
         String said = method.because() == null ? "" : table.of(method.because()).word(row);
         if (!said.isEmpty()) {
-            found.add(new Cause(said, Optional.empty()));
+            withheldElsewhere(table, method, row);
+            if (found.isEmpty()) {
+                found.add(new Cause(said, Optional.empty()));
+            }
             return;
         }
         Results.reads(table, method).forEach(read -> lacking(table, read, row));
@@ -96,9 +99,21 @@ public final class Causes {
         }
     }
 
+    /** Of what a method is given by other tables, why it is withheld there: a reader can mend that, and not "see there". */
+    private void withheldElsewhere(ResultTable table, TableColumn.Method method, int row) {
+        for (Expr read : Results.reads(table, method)) {
+            for (Symbol symbol : Needed.quantities(read)) {
+                if (table.spec().column(symbol).orElse(null) instanceof TableColumn.Joined) {
+                    symbol(table, symbol, row);
+                }
+            }
+        }
+    }
+
     private void lacking(ResultTable table, Expr read, int row) {
         if (read instanceof Expr.Total total) {
-            total(table, total, row);
+            // Of several totals that a method reads, those that are there are no cause.
+            lackingRows(table, total, row);
         } else {
             Needed.quantities(read).forEach(symbol -> symbol(table, symbol, row));
         }
@@ -195,6 +210,13 @@ public final class Causes {
     }
 
     private void total(ResultTable table, Expr.Total e, int row) {
+        if (!lackingRows(table, e, row)) {
+            found.add(new Cause(e.summed().name() + " is withheld", Optional.empty()));
+        }
+    }
+
+    /** Why rows that a total adds up have nothing to add; whether any has not, or there are none. */
+    private boolean lackingRows(ResultTable table, Expr.Total e, int row) {
         ResultTable other = table.other(e.table());
         double key = table.of(e.keyHere()).number(row);
         int rows = 0;
@@ -208,9 +230,8 @@ public final class Causes {
         }
         if (rows == 0) {
             found.add(new Cause(nothingOn(other), Optional.empty(), true));
-        } else if (!explained) {
-            found.add(new Cause(e.summed().name() + " is withheld", Optional.empty()));
         }
+        return explained || rows == 0;
     }
 
     private static String nothingOn(ResultTable other) {
