@@ -30,6 +30,8 @@ public final class Causes {
     private final Set<Cause> found = new LinkedHashSet<>();
     /** By the expression itself: the same one stands in every row. */
     private final Map<Expr, Plain> plain = new IdentityHashMap<>();
+    /** Where to type what a formula cannot find, while one is asked that says itself what to do. */
+    private Optional<CellAddress> instead = Optional.empty();
 
     /** What an expression without choices needs. */
     private record Plain(Set<Symbol> quantities, List<Requirement> requirements) {
@@ -136,6 +138,7 @@ public final class Causes {
                     // What another table has measured may as well be typed here.
                     symbol(table, e.given(), row);
                 }
+                instead = e.otherwise() instanceof Expr.Only ? cell(table, e.given(), row) : Optional.empty();
                 expr(table, e.otherwise(), row);
             }
         } else if (expr instanceof Expr.Total e) {
@@ -159,6 +162,8 @@ public final class Causes {
 
     private void plain(ResultTable table, Expr expr, int row) {
         Plain asked = plain.computeIfAbsent(expr, Plain::of);
+        Optional<CellAddress> typedHere = instead;
+        instead = Optional.empty();
         for (Requirement requirement : asked.requirements) {
             // A word that decides whether there is a meaning at all comes before any number.
             if (requirement.ofWords && !requirement.holds(table, row)) {
@@ -166,7 +171,7 @@ public final class Causes {
                 for (Symbol symbol : requirement.reads) {
                     blank &= !table.of(symbol).has(row);
                 }
-                found.add(new Cause(requirement.otherwise, cellOf(table, requirement, row), blank));
+                found.add(new Cause(requirement.otherwise, typedHere.or(() -> cellOf(table, requirement, row)), blank));
                 if (requirement.asksForAny()) {
                     typedBehind(table, requirement.reads, row);
                 }
@@ -199,14 +204,18 @@ public final class Causes {
     private static Optional<CellAddress> cellOf(ResultTable table, Requirement requirement, int row) {
         Optional<CellAddress> first = Optional.empty();
         for (Symbol symbol : requirement.reads) {
-            LinkCells links = table.links(symbol);
-            Optional<CellAddress> cell = links == null ? Optional.empty() : links.address(row);
+            Optional<CellAddress> cell = cell(table, symbol, row);
             if (cell.isPresent() && table.of(symbol).state(row) == Values.State.UNUSABLE) {
                 return cell;
             }
             first = first.or(() -> cell);
         }
         return first;
+    }
+
+    private static Optional<CellAddress> cell(ResultTable table, Symbol symbol, int row) {
+        LinkCells links = table.links(symbol);
+        return links == null ? Optional.empty() : links.address(row);
     }
 
     private void total(ResultTable table, Expr.Total e, int row) {

@@ -132,7 +132,10 @@ public final class FieldRates {
                             .gives(72, Units.PERCENT, 0)));
 
     private static Expr typical() {
-        return new Expr.Lookup(TYPICAL_EFFICIENCY, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT);
+        return new Expr.Lookup(TYPICAL_EFFICIENCY, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT)
+                .onlyWhen(
+                        new Condition.InTable(TYPICAL_EFFICIENCY, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT),
+                        "no field efficiency is held for this kind of machine: type its Field efficiency");
     }
 
     /** Of a machine known by its tonnes an hour alone neither width nor speed sets a limit. */
