@@ -42,6 +42,10 @@ class EfficiencyByKindTest {
         "Corn planter, 8, 65",
         "No-till planter, 8, 65",
         "Finger bar mower, 6, 80",
+        "Self-propelled windrower, 10, 80",
+        "Power harrow, 6, 85",
+        "Rotavator, 4, 85",
+        "Subsoiler, 5, 85",
         "'Forage harvester, SP', 9, 70"
     })
     void anEfficiencyThatIsNotTypedIsThatOfTheKind(String type, double speed, double efficiency) {

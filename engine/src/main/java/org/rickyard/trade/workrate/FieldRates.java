@@ -78,7 +78,8 @@ public final class FieldRates {
             "field efficiency",
             Units.PERCENT,
             typicalRows(),
-            Source.memory("ASAE D497, Table 3, typical values; tedder as rake, baler as large round baler;"
+            Source.memory("ASAE D497, Table 3, typical values; tedder as rake, baler as large round baler, power"
+                    + " harrow as rotary tiller, subsoiler as mouldboard plough;"
                     + " muck spreader 60-63 % in Iowa State University AgDM A3-24"));
 
     private static List<Row> typicalRows() {
