@@ -196,7 +196,7 @@ final class RowUnits {
      * The unit of the product in its own row.
      *
      * @param in what stands before a unit in a question
-     * @param header how the unit is to be written behind the column's name
+     * @param header how the unit is to be written behind the column's name, with %s in its place
      */
     private At ownUnit(String word, String in, String header) {
         DoseText row = word.isEmpty() ? null : DoseText.read(word, customary);
