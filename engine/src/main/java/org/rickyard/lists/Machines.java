@@ -472,7 +472,7 @@ public final class Machines {
                             + " value")
             .otherwise(
                     MACHINE,
-                    "rig, spray rig, sprayer rig, applicator, tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill")
+                    "rig, spray rig, sprayer rig, applicator, gear, kit, tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill")
             .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)
             .otherwiseMeasured(RATE_OF_WORK, "work rate, capacity, output")

@@ -26,6 +26,7 @@ import org.rickyard.lists.Stocks;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.OwnMeasures;
 import org.rickyard.quantity.OwnMeasures.Kind;
+import org.rickyard.quantity.Ratio;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Quantities;
@@ -241,8 +242,8 @@ public final class OwnUnits {
 
     /** An amount of product is wanted in the unit that its dose was asked in: pints per acre give pints. */
     private static Optional<OwnUnit> ofProduct(ResultTable table, Symbol symbol, int row) {
-        LinkCells doses = table.spec().column(Quantities.DOSE).isPresent() ? table.links(Quantities.DOSE) : null;
-        Optional<Unit> dose = doses == null ? Optional.empty() : doses.unit(row);
+        Optional<Unit> dose =
+                typedIn(table, Quantities.DOSE, row).or(() -> typedIn(table, Quantities.CONCENTRATION, row));
         if (dose.isEmpty()) {
             return Optional.empty();
         }
@@ -253,6 +254,10 @@ public final class OwnUnits {
             }
         }
         return Optional.empty();
+    }
+
+    private static Optional<Unit> typedIn(ResultTable table, Symbol symbol, int row) {
+        return table.spec().column(symbol).isPresent() ? table.links(symbol).unit(row) : Optional.empty();
     }
 
     private static List<Asked> asked() {
@@ -270,7 +275,15 @@ public final class OwnUnits {
             Unit amount = Unit.of(unit.symbol(), Units.PRODUCT_UNIT.dimension(), unit.ratioTo(own));
             asked.add(new Asked(amount.over(Units.AC), amount, own));
             asked.add(new Asked(amount.over(Units.HA), amount, own));
+            for (Unit spray : List.of(Units.GAL_UK, Units.GAL_US, Units.L)) {
+                asked.add(new Asked(amount.over(spray), amount, own));
+                asked.add(new Asked(amount.over(hundred(spray)), amount, own));
+            }
         }
         return List.copyOf(asked);
+    }
+
+    private static Unit hundred(Unit unit) {
+        return Unit.of("100 " + unit.symbol(), unit.dimension(), unit.factor().times(Ratio.of(100)));
     }
 }

@@ -88,7 +88,7 @@ class JobsOfBlocksTest {
     @Test
     void jobsWithoutAListOfFieldsAreToldOnce() {
         SeasonBook.Worked worked = new SeasonBook()
-                .sheet("Fields", row("Field / parcel of the farm", "Hectares", "Crop"), row("A", 4, "wheat"))
+                .sheet("Fields", row("Parcel of the farm", "Hectares", "Crop"), row("A", 4, "wheat"))
                 .sheet("Machines", row("Machine", "Type", "Working width (m)"), row("Sprayer", "sprayer", 24))
                 .sheet(
                         "Jobs",
@@ -104,7 +104,7 @@ class JobsOfBlocksTest {
                         + " come near to that is named among the findings.");
         assertThat(worked.findings()).extracting(Finding::message).anySatisfy(message -> assertThat(message)
                 .contains("has no column Field")
-                .contains("Not known of its headers: \"Field / parcel of the farm\"."));
+                .contains("Not known of its headers: \"Parcel of the farm\"."));
     }
 
     @Test

@@ -373,6 +373,20 @@ class OwnUnitsTest {
         answers(run, "machine-area", "Mower", 15, "ac");
     }
 
+    /** 8.5 lb in each 100 gallons of the 200 that are sprayed are 17 lb. */
+    @ParameterizedTest
+    @ValueSource(strings = {"lb/100 gal(US)", "lb/100 gal(UK)"})
+    @Tag("derived")
+    void aDoseInTheSprayIsAnsweredInWhatItWasAskedIn(String unit) {
+        String gallon = unit.substring("lb/100 ".length());
+        Runs.Run run = run(farm(gallon, "t", "pt(US)")
+                .set(new CellAddress("Products", 1, 1), "kg")
+                .set(new CellAddress("Jobs", 1, 5), 8.5)
+                .set(new CellAddress("Jobs", 1, 6), unit));
+        answers(run, "total-spray-mix", "T1", 200, gallon);
+        answers(run, "product-total", "Weedkiller", 17, "lb");
+    }
+
     /** Litres an acre, as in Ireland: the litre is ours, the acre is not. */
     @Test
     void litresAnAcreAreAnsweredInLitresAndAcres() {
