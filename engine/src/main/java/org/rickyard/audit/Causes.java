@@ -30,6 +30,8 @@ public final class Causes {
     private final Set<Cause> found = new LinkedHashSet<>();
     /** By the expression itself: the same one stands in every row. */
     private final Map<Expr, Plain> plain = new IdentityHashMap<>();
+    /** Where to type what a formula cannot find, while one is asked that says itself what to do. */
+    private Optional<CellAddress> instead = Optional.empty();
 
     /** What an expression without choices needs. */
     private record Plain(Set<Symbol> quantities, List<Requirement> requirements) {
@@ -86,7 +88,10 @@ public final class Causes {
     private void method(ResultTable table, TableColumn.Method method, int row) {
         String said = method.because() == null ? "" : table.of(method.because()).word(row);
         if (!said.isEmpty()) {
-            found.add(new Cause(said, Optional.empty()));
+            withheldElsewhere(table, method, row);
+            if (found.isEmpty()) {
+                found.add(new Cause(said, Optional.empty()));
+            }
             return;
         }
         Results.reads(table, method).forEach(read -> lacking(table, read, row));
@@ -96,9 +101,21 @@ public final class Causes {
         }
     }
 
+    /** Of what a method is given by other tables, why it is withheld there: a reader can mend that, and not "see there". */
+    private void withheldElsewhere(ResultTable table, TableColumn.Method method, int row) {
+        for (Expr read : Results.reads(table, method)) {
+            for (Symbol symbol : Needed.quantities(read)) {
+                if (table.spec().column(symbol).orElse(null) instanceof TableColumn.Joined) {
+                    symbol(table, symbol, row);
+                }
+            }
+        }
+    }
+
     private void lacking(ResultTable table, Expr read, int row) {
         if (read instanceof Expr.Total total) {
-            total(table, total, row);
+            // Of several totals that a method reads, those that are there are no cause.
+            lackingRows(table, total, row);
         } else {
             Needed.quantities(read).forEach(symbol -> symbol(table, symbol, row));
         }
@@ -121,6 +138,7 @@ public final class Causes {
                     // What another table has measured may as well be typed here.
                     symbol(table, e.given(), row);
                 }
+                instead = e.otherwise() instanceof Expr.Only ? cell(table, e.given(), row) : Optional.empty();
                 expr(table, e.otherwise(), row);
             }
         } else if (expr instanceof Expr.Total e) {
@@ -144,6 +162,8 @@ public final class Causes {
 
     private void plain(ResultTable table, Expr expr, int row) {
         Plain asked = plain.computeIfAbsent(expr, Plain::of);
+        Optional<CellAddress> typedHere = instead;
+        instead = Optional.empty();
         for (Requirement requirement : asked.requirements) {
             // A word that decides whether there is a meaning at all comes before any number.
             if (requirement.ofWords && !requirement.holds(table, row)) {
@@ -151,7 +171,7 @@ public final class Causes {
                 for (Symbol symbol : requirement.reads) {
                     blank &= !table.of(symbol).has(row);
                 }
-                found.add(new Cause(requirement.otherwise, cellOf(table, requirement, row), blank));
+                found.add(new Cause(requirement.otherwise, typedHere.or(() -> cellOf(table, requirement, row)), blank));
                 if (requirement.asksForAny()) {
                     typedBehind(table, requirement.reads, row);
                 }
@@ -184,8 +204,7 @@ public final class Causes {
     private static Optional<CellAddress> cellOf(ResultTable table, Requirement requirement, int row) {
         Optional<CellAddress> first = Optional.empty();
         for (Symbol symbol : requirement.reads) {
-            LinkCells links = table.links(symbol);
-            Optional<CellAddress> cell = links == null ? Optional.empty() : links.address(row);
+            Optional<CellAddress> cell = cell(table, symbol, row);
             if (cell.isPresent() && table.of(symbol).state(row) == Values.State.UNUSABLE) {
                 return cell;
             }
@@ -194,7 +213,19 @@ public final class Causes {
         return first;
     }
 
+    private static Optional<CellAddress> cell(ResultTable table, Symbol symbol, int row) {
+        LinkCells links = table.links(symbol);
+        return links == null ? Optional.empty() : links.address(row);
+    }
+
     private void total(ResultTable table, Expr.Total e, int row) {
+        if (!lackingRows(table, e, row)) {
+            found.add(new Cause(e.summed().name() + " is withheld", Optional.empty()));
+        }
+    }
+
+    /** Why rows that a total adds up have nothing to add; whether any has not, or there are none. */
+    private boolean lackingRows(ResultTable table, Expr.Total e, int row) {
         ResultTable other = table.other(e.table());
         double key = table.of(e.keyHere()).number(row);
         int rows = 0;
@@ -208,9 +239,8 @@ public final class Causes {
         }
         if (rows == 0) {
             found.add(new Cause(nothingOn(other), Optional.empty(), true));
-        } else if (!explained) {
-            found.add(new Cause(e.summed().name() + " is withheld", Optional.empty()));
         }
+        return explained || rows == 0;
     }
 
     private static String nothingOn(ResultTable other) {

@@ -70,9 +70,9 @@ final class Needs {
     }
 
     private void require(Condition condition, String otherwise) {
-        Requirement requirement = new Requirement(condition, otherwise);
-        if (!requirements.contains(requirement)) {
-            requirements.add(requirement);
+        // Where a formula says itself what to do, the sentence about the table that it looks into is not said too.
+        if (requirements.stream().noneMatch(known -> known.condition().equals(condition))) {
+            requirements.add(new Requirement(condition, otherwise));
         }
     }
 

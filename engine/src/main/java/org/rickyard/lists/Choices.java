@@ -32,7 +32,7 @@ public final class Choices {
 
     /** Types of machine. */
     public static final Map<String, List<String>> MACHINE_TYPE = of(
-            "mower: mower conditioner, disc mower conditioner, disk mower conditioner, drum mower conditioner, "
+            "mower: self propelled windrower, sp windrower, mower conditioner, disc mower conditioner, disk mower conditioner, drum mower conditioner, "
                     + "disc mower, disk mower, drum mower, finger bar mower, reciprocating mower, "
                     + "conditioner mower, moco, mo co",
             "tedder: tedding machine, shaker, hay tedder, spreader tedder",

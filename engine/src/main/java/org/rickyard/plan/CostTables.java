@@ -238,6 +238,7 @@ final class CostTables {
                 word(Quantities.CHARGE_UNIT, Machines.CHARGE_UNIT),
                 word(Quantities.CHARGE_INCLUDES, Machines.CHARGE_INCLUDES),
                 Names.MACHINE_TYPE,
+                Names.KIND_OF_MACHINE,
                 new TableColumn.Key(Keys.WORK_KEY),
                 new TableColumn.Key(Keys.MACHINE_KEY),
                 new TableColumn.Key(Keys.TRACTOR_KEY),

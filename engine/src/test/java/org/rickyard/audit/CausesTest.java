@@ -45,4 +45,54 @@ class CausesTest {
                         message.startsWith("distance to clamp missing: the list on 'Rented' has no column for it, so"))
                 .noneMatch(message -> message.startsWith("distance to clamp missing: no list has a column"));
     }
+
+    /** Of several totals that the simulation reads only the one that lacks something is a cause, and that by its cell. */
+    @Test
+    void whatAMethodHasIsNoCauseOfWhatItLacks() {
+        SeasonBook.Worked worked = gang(null, 12);
+        assertThat(worked.messages())
+                .noneMatch(message -> message.contains(" is withheld"))
+                .anyMatch(message -> message.startsWith("road speed laden missing")
+                        && message.contains("'Trailers'")
+                        && message.contains("'Gangs with chance'"));
+        assertThat(worked.result("gang-rate-expected").reason()).contains("road speed laden missing (Machines!I3)");
+    }
+
+    /** The plan of days lacks what Season lacks; that is told once, by its cell, and not as a reason of its own. */
+    @Test
+    void whatAnotherSheetWithholdsIsToldByItsOwnCause() {
+        SeasonBook.Worked worked = gang(20, null);
+        assertThat(worked.result("planned-start", "Mower").reason()).isEqualTo("speed missing (Machines!D4)");
+        assertThat(worked.messages()).noneMatch(message -> message.contains("see Season"));
+    }
+
+    private static SeasonBook.Worked gang(Integer laden, Integer mowing) {
+        return new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Area (ha)", "Crop", "Yield (t/ha)", "Yield basis", "Distance to clamp (km)"),
+                        row("A", 4, "grass", 20, "as carted fresh", 2))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Output (t/h)",
+                                "Payload (t)",
+                                "Number",
+                                "Hours per day (h)",
+                                "Road speed laden (km/h)",
+                                "Road speed empty (km/h)"),
+                        row("Forager", "forager", 6, 7, 40, null, null, 9, null, null),
+                        row("Trailer", "trailer", null, null, null, 8, 3, 9, laden, 25),
+                        row("Mower", "mower", 3, mowing, null, null, null, 9, null, null))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Earliest", "Latest", "Workable days (%)"),
+                        row("Cut", "A", "mow", "Mower", 46160, 46170, 50),
+                        row("Lift", "A", "chop", "Forager; Trailer x 3", 46162, 46175, 50))
+                .run();
+    }
 }

@@ -195,6 +195,23 @@ class CostSheetsTest {
                 .noneMatch(result -> result.id().equals("bales-made"));
     }
 
+    /** 79.2 t of dry matter are 3,600 bales of 22 kg or 198 of 400 kg, and not 360 as of round ones. */
+    @Test
+    void squareBalesAreCountedByWhatTheyHold() {
+        assertThat(baler("small square baler", "bale", 1, "everything").run().number("hire-bill", "Baler"))
+                .isCloseTo(3600, within(1e-9));
+        assertThat(baler("big square baler", "bale", 10, "everything").run().number("hire-bill", "Baler"))
+                .isCloseTo(1980, within(1e-9));
+        SeasonBook.Worked own = baler("large square baler", "bale", 10, "everything")
+                .sheet(
+                        "Assumptions",
+                        row("Item", "Value", "Unit"),
+                        row("dry matter in a large square bale", 330, "kg DM"))
+                .run();
+        assertThat(own.number("bales-made", "Baler")).isEqualTo(240);
+        assertThat(own.differences()).isEmpty();
+    }
+
     @Test
     void whatAChargeIncludesMustBeSaid() {
         SeasonBook.Worked worked = baler("bale", 8, null).run();
@@ -203,6 +220,10 @@ class CostSheetsTest {
     }
 
     private static SeasonBook baler(String unit, double charge, String includes) {
+        return baler("baler", unit, charge, includes);
+    }
+
+    private static SeasonBook baler(String type, String unit, double charge, String includes) {
         return new SeasonBook()
                 .sheet(
                         "Fields",
@@ -228,7 +249,7 @@ class CostSheetsTest {
                                 "Charge",
                                 "Charge unit",
                                 "Charge includes"),
-                        row("Baler", "baler", 6, 10, 80, 5, "hired", charge, unit, includes))
+                        row("Baler", type, 6, 10, 80, 5, "hired", charge, unit, includes))
                 .sheet("Jobs", row("Job", "Field", "Operation", "Machine"), row("Bale", "grass", "bale", "Baler"))
                 .sheet("Assumptions", row("Item", "Value", "Unit"), PRICES[0], PRICES[1]);
     }

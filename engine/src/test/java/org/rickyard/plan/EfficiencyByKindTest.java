@@ -42,6 +42,10 @@ class EfficiencyByKindTest {
         "Corn planter, 8, 65",
         "No-till planter, 8, 65",
         "Finger bar mower, 6, 80",
+        "Self-propelled windrower, 10, 80",
+        "Power harrow, 6, 85",
+        "Rotavator, 4, 85",
+        "Subsoiler, 5, 85",
         "'Forage harvester, SP', 9, 70"
     })
     void anEfficiencyThatIsNotTypedIsThatOfTheKind(String type, double speed, double efficiency) {
@@ -63,6 +67,28 @@ class EfficiencyByKindTest {
     })
     void aSpeedIsHeldAgainstThatOfTheKind(String type, double speed) {
         assertThat(work(type, speed).messages()).anyMatch(m -> m.contains("outside what is usual"));
+    }
+
+    /** None is held for a slurry tanker; the reader is told what to type, and where. */
+    @Tag("derived")
+    @Test
+    void whereNoneIsHeldItIsAskedForInItsOwnCell() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)"), row("Far", 12))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Tanker", "slurry tanker", 7.5, 7, null),
+                        row("Plough", "plough", 2, 7, 80))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("Far", "slurry", "Tanker"))
+                .run();
+        assertThat(worked.result("work-rate", "Tanker").reason())
+                .isEqualTo("no field efficiency is held for this kind of machine: type its Field efficiency"
+                        + " (Machines!E2)");
+        assertThat(worked.messages())
+                .filteredOn(m -> m.contains("field efficiency"))
+                .singleElement();
+        assertThat(worked.differences()).isEmpty();
     }
 
     @Tag("derived")

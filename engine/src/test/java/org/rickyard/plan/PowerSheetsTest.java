@@ -92,6 +92,26 @@ class PowerSheetsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** A power harrow or a subsoiler is no spring tine: nothing is held of what it takes, and so nothing is said. */
+    @Tag("derived")
+    @ParameterizedTest
+    @CsvSource({"power harrow", "Rotavator", "subsoiler"})
+    void whatTakesMoreThanACultivatorIsNotTakenForOne(String type) {
+        SeasonBook.Worked worked = farm("PTO", 200, type, 10, 3.5).run();
+        assertThat(worked.results()).noneMatch(result -> result.id().equals("power-needed"));
+        assertThat(worked.word("fuel-by", "Tool")).startsWith("yearly average");
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** ASAE D497, rotary power, from memory: 1.3 kW for each metre of a windrower. */
+    @Tag("memory")
+    @Test
+    void aSelfPropelledWindrowerCuts() {
+        SeasonBook.Worked worked =
+                farm("PTO", 200, "self-propelled windrower", 16, 6).run();
+        assertThat(worked.number("pto-power", "Tool")).isCloseTo(16 * 0.3048 * 1.3, within(1e-9));
+    }
+
     /** ASAE D497 from memory: 0.03 × 4² of the list price for a self-propelled forager, 0.15 × 4^1.6 for a trailed one. */
     @Tag("memory")
     @ParameterizedTest

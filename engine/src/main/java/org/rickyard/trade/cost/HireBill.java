@@ -11,11 +11,12 @@ import static org.rickyard.trade.Quantities.CHARGE_PER_HOUR;
 import static org.rickyard.trade.Quantities.CHARGE_PER_TONNE;
 import static org.rickyard.trade.Quantities.CHARGE_UNIT;
 import static org.rickyard.trade.Quantities.DM_AT_ENSILING;
-import static org.rickyard.trade.Quantities.MACHINE_TYPE;
+import static org.rickyard.trade.Quantities.KIND_OF_MACHINE;
 import static org.rickyard.trade.Quantities.OWN_OR_HIRED;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
+import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Function;
@@ -66,37 +67,75 @@ public final class HireBill {
     static final Expr NOTHING = new Expr.AsUnit(number(0), Units.MONEY_UNIT);
 
     private static final Condition MAKES_BALES =
-            Condition.any(List.of(Condition.is(MACHINE_TYPE, "baler"), Condition.is(MACHINE_TYPE, "wrapper")));
+            Condition.any(List.of(Condition.is(KIND_OF_MACHINE, "baler"), Condition.is(KIND_OF_MACHINE, "wrapper")));
 
-    /** {@code bales-made}: dry matter of the crop ÷ dry matter of a bale, rounded up. */
+    /** Dry matter in a bale that one person lifts. */
+    public static final Constant SMALL_BALE_DM = new Constant(
+                    "dry matter in a small square bale",
+                    22,
+                    Units.KG_DM,
+                    Source.memory("56 lb bales (NIAE trial, reported in Press, 10 Dec 1960) of about 85 % dry matter;"
+                            + " weigh your own"))
+            .aboveZero();
+    /** Dry matter in a bale that a loader lifts. */
+    public static final Constant LARGE_BALE_DM = new Constant(
+                    "dry matter in a large square bale",
+                    400,
+                    Units.KG_DM,
+                    Source.memory("hay or straw, about 120 × 90 × 240 cm, 300 to 500 kg; weigh your own"))
+            .aboveZero();
+
+    private static Expr bales(Constant dryMatterOfOne) {
+        return Expr.call(
+                Function.ROUND_UP,
+                value(AREA)
+                        .times(Throughput.YIELD_CARTED)
+                        .times(DM_AT_ENSILING)
+                        .over(constant(dryMatterOfOne))
+                        .in(Units.ONE));
+    }
+
+    /** {@code bales-made}: dry matter of the crop ÷ dry matter of a bale of the baler's kind, rounded up. */
     public static final Formula BALES_MADE = new Formula(
             "bales-made",
             BALES,
-            Expr.call(
-                            Function.ROUND_UP,
-                            value(AREA)
-                                    .times(Throughput.YIELD_CARTED)
-                                    .times(DM_AT_ENSILING)
-                                    .over(constant(Bales.BALE_DM))
-                                    .in(Units.ONE))
-                    .onlyWhen(MAKES_BALES, "it neither makes nor wraps bales"),
+            choice(
+                    Condition.is(KIND_OF_MACHINE, "small square baler"),
+                    bales(SMALL_BALE_DM),
+                    choice(
+                            Condition.is(KIND_OF_MACHINE, "large square baler"),
+                            bales(LARGE_BALE_DM),
+                            bales(Bales.BALE_DM).onlyWhen(MAKES_BALES, "it neither makes nor wraps bales"))),
             Bales.BALE_DM.source(),
-            "round bales; count your own and set their dry matter on Assumptions",
+            "bales of the baler's kind, round where it is not called a square one; count your own and set their dry"
+                    + " matter on Assumptions",
             List.of(
                     // A hectare of 40 t/ha at 30 % holds 12 t of dry matter: 54.5 bales of 220 kg.
                     WorkedExample.from(Source.derived("12 t of dry matter in bales of 220 kg"))
-                            .with(MACHINE_TYPE, "baler")
+                            .with(KIND_OF_MACHINE, "baler")
                             .with(AREA, 1)
                             .with(Throughput.YIELD_CARTED, 40)
                             .with(DM_AT_ENSILING, 30)
                             .gives(55, Units.ONE, 0),
+                    // 4 t/ha of hay at 85 % are 3.4 t of dry matter: 154.5 small bales, 8.5 large ones.
+                    hay("small square baler", 155),
+                    hay("large square baler", 9),
                     WorkedExample.from(Source.secondHand(
                                     "Farmers Journal 216282: 900 bales at 220 kg are 198 t of dry matter"))
-                            .with(MACHINE_TYPE, "baler")
+                            .with(KIND_OF_MACHINE, "baler")
                             .with(AREA, 16.5)
                             .with(Throughput.YIELD_CARTED, 40)
                             .with(DM_AT_ENSILING, 30)
                             .gives(900, Units.ONE, 0)));
+
+    private static WorkedExample hay(String kind, int bales) {
+        return WorkedExample.from(Source.derived("3.4 t of dry matter in bales of 22 and of 400 kg"))
+                .with(KIND_OF_MACHINE, kind)
+                .with(AREA, 1)
+                .with(Throughput.YIELD_CARTED, 4)
+                .with(DM_AT_ENSILING, 85)
+                .gives(bales, Units.ONE, 0);
+    }
 
     /** {@code hire-bill}: the charge by its unit. */
     public static final Formula HIRE_BILL = new Formula(

@@ -78,7 +78,8 @@ public final class FieldRates {
             "field efficiency",
             Units.PERCENT,
             typicalRows(),
-            Source.memory("ASAE D497, Table 3, typical values; tedder as rake, baler as large round baler;"
+            Source.memory("ASAE D497, Table 3, typical values; tedder as rake, baler as large round baler, power"
+                    + " harrow as rotary tiller, subsoiler as mouldboard plough;"
                     + " muck spreader 60-63 % in Iowa State University AgDM A3-24"));
 
     private static List<Row> typicalRows() {
@@ -132,7 +133,10 @@ public final class FieldRates {
                             .gives(72, Units.PERCENT, 0)));
 
     private static Expr typical() {
-        return new Expr.Lookup(TYPICAL_EFFICIENCY, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT);
+        return new Expr.Lookup(TYPICAL_EFFICIENCY, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT)
+                .onlyWhen(
+                        new Condition.InTable(TYPICAL_EFFICIENCY, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT),
+                        "no field efficiency is held for this kind of machine: type its Field efficiency");
     }
 
     /** Of a machine known by its tonnes an hour alone neither width nor speed sets a limit. */

@@ -73,6 +73,7 @@ public final class PowerNeeded {
                     Row.of("flail mower", 0),
                     Row.of("mower-conditioner", 0),
                     Row.of("cutterbar mower-conditioner", 0),
+                    Row.of("self-propelled windrower", 0),
                     Row.of("rake", 0),
                     Row.of("tedder", 0),
                     Row.of("baler", 2.5),
@@ -108,6 +109,7 @@ public final class PowerNeeded {
                     Row.of("flail mower", 10),
                     Row.of("mower-conditioner", 8),
                     Row.of("cutterbar mower-conditioner", 4.5),
+                    Row.of("self-propelled windrower", 1.3),
                     Row.of("rake", 2),
                     Row.of("tedder", 1.5),
                     Row.of("plough", 0),
@@ -207,7 +209,7 @@ public final class PowerNeeded {
                         "ASAE D497, rotary power: disc mower, without conditioner unless it is called one, rotary rake, tedder, round baler"
                                 + " with fixed chamber, forager in wilted grass, forage wagon, muck spreader; "
                                 + "soil tools are"
-                                + " drawn and take none (a power harrow does: type its fuel)"));
+                                + " drawn and take none. Of power harrow, rotary tiller and subsoiler nothing is held: type their fuel"));
     }
 
     /** Engine to shaft. */

@@ -152,22 +152,26 @@ public final class RememberedMachines {
 
     /** Who says so. */
     public static final Source SOURCE = Source.memory("ASAE D497, Table 3; tedder as rake, baler as large round baler,"
-            + " forager trailed, mower rotary; American fields");
+            + " forager trailed, mower rotary, power harrow as rotary tiller, subsoiler as mouldboard plough; American"
+            + " fields");
 
     /** Kinds of a type that have a row of their own. */
     private static final Map<String, List<String>> KINDS = Map.ofEntries(
+            Map.entry("Mouldboard plough", List.of("subsoiler")),
             Map.entry("Heavy-duty disc", List.of("heavy disc")),
             Map.entry("Tandem disc harrow", List.of("disc harrow")),
             Map.entry("Chisel plough", List.of("chisel plough")),
             Map.entry("Field cultivator", List.of("spring-tine harrow", "spike-tooth harrow")),
             Map.entry("Rotary hoe", List.of("rotary hoe")),
             Map.entry("Row-crop cultivator", List.of("row-crop cultivator", "rolling cultivator")),
+            Map.entry("Rotary tiller", List.of("rotary tiller", "power harrow")),
             Map.entry("Row-crop planter", List.of("row-crop planter", "no-till planter")),
             Map.entry("Grain drill", List.of("no-till drill")),
             Map.entry("Mower (cutterbar)", List.of("cutterbar mower")),
             Map.entry("Mower (rotary)", List.of("flail mower")),
             Map.entry("Mower-conditioner (cutterbar)", List.of("cutterbar mower-conditioner")),
             Map.entry("Mower-conditioner (rotary)", List.of("mower-conditioner")),
+            Map.entry("Windrower, self-propelled", List.of("self-propelled windrower")),
             Map.entry("Small rectangular baler", List.of("small square baler")),
             Map.entry("Large rectangular baler", List.of("large square baler")),
             Map.entry("Forage harvester, trailed", List.of("flail forager")),
