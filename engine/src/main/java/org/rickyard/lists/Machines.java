@@ -82,9 +82,8 @@ public final class Machines {
             .help("Share of the full rate kept up over a field, 50 to 90 %.");
     /** Turn time. */
     public static final ColumnSpec TURN_TIME = number("Turn time", Quantities.TURN_TIME)
-            .also(
-                    "headland turning time, turn round time, turning time at headland, "
-                            + "turning time, headland turn, time per turn, turn, headland turn time, turnaround, turnaround time, turnround")
+            .also("headland turning time, turn round time, turning time at headland, "
+                    + "turning time, headland turn, time per turn, turn, headland turn time")
             .help("One headland turn.");
     /** Other lost time. */
     public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)
@@ -444,6 +443,7 @@ public final class Machines {
                             + " speed, work speed, op speed")
             .otherwiseMeasured(TIMED_DISTANCE, "distance")
             .unclear(List.of("time", "seconds", "secs"), TIMED_SECONDS)
+            .unclear(List.of("turnaround", "turnaround time", "turnround"), TURN_TIME, ROUND_TIME, FILL_TIME)
             .toldMeasured("time", TIMED_SECONDS, TIMED_DISTANCE)
             .told("seconds", TIMED_SECONDS, TIMED_DISTANCE)
             .told("secs", TIMED_SECONDS, TIMED_DISTANCE)

@@ -349,4 +349,15 @@ class HeadersOfOtherThingsTest {
         assertThat(FoundIn.said(jobs("Days OK", 12)))
                 .anyMatch(words -> words.contains("\"Days OK\" could mean Workable days or Days available"));
     }
+
+    /** At the headland, of a trailer to the clamp and back, or of a sprayer that is filled. */
+    @Test
+    void aTurnaroundMayBeOneOfThreeTimes() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Turnaround (min)")
+                .row("Boom", "sprayer", 12));
+        assertThat(FoundIn.said(found))
+                .anyMatch(words -> words.contains(
+                        "\"Turnaround (min)\" could mean Turn time or Round time or Fill time of Machines"));
+    }
 }
