@@ -122,8 +122,7 @@ public final class Machines {
     /** Mass. */
     public static final ColumnSpec MASS = number("Mass", Quantities.MASS)
             .also("weight, machine weight, machine mass, operating weight, rolling weight, "
-                    + "packing weight, compaction weight, rolling mass, packing mass, operating mass, ballasted weight, "
-                    + "ballasted mass, working weight")
+                    + "packing weight, compaction weight, rolling mass, packing mass, operating mass")
             .help("As it works; for a roller with all ballast.");
     /** Unladen mass. */
     public static final ColumnSpec UNLADEN_MASS = number("Unladen mass", Quantities.UNLADEN_MASS)
@@ -461,6 +460,7 @@ public final class Machines {
                             + " and fill time, load fill time, mix and fill time, mix fill time")
             .otherwiseMeasured(
                     PAYLOAD, "box capacity, box cap, truck capacity, trailer capacity, wagon capacity, body load, cap")
+            .otherwise(MASS, "ballasted weight, ballasted mass, working weight")
             .otherwise(LIST_PRICE, "cost new, new cost")
             .otherwise(HOURS_NOW, "engine hours, meter hours")
             .otherwise(CREW, "crew size, no of men, no of operators, no of people, gang size")
