@@ -80,11 +80,15 @@ final class UnitChecker {
 
     /**
      * The expression brought to a unit. Inside a choice each branch is brought there, so that a per cent that is
-     * only chosen between is not divided by 100 and multiplied again. A given value stands in its own unit.
+     * only chosen between is not divided by 100 and multiplied again. What was brought to another unit on the way is brought
+     * to this one at once. A given value stands in its own unit.
      */
     static Expr in(Expr expr, Unit unit) {
         if (isIn(expr, unit)) {
             return expr;
+        }
+        if (expr instanceof Expr.Scale scale) {
+            return in(scale.a(), unit);
         }
         if (expr instanceof Expr.Choice choice) {
             return new Expr.Choice(choice.when(), in(choice.then(), unit), in(choice.otherwise(), unit));

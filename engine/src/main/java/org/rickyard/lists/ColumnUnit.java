@@ -192,7 +192,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         if (column.measuredBy(dry)) {
             return known(dry);
         }
-        if (isPerDay(own) && !isPerDay(unit)) {
+        if (isPerDay(own) && !isPerDay(unit) && unit.isProportional()) {
             // "Intake (kg DM)" and "Daily ration (kg)": what a day's column counts is counted by the day.
             Unit daily = (saysDryMatter ? dry : unit).over(Units.D);
             boolean dryMatter = daily.dimension().exponent(Dimension.Base.DRY_MATTER) != 0;
@@ -208,8 +208,20 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                 && ambiguous.candidates().stream().allMatch(column::measuredBy)) {
             return asked(ambiguous.question());
         }
-        return asked(Words.quoted(rest) + " does not measure " + column.symbol().name() + ": write for example "
+        return asked(Words.quoted(rest)
+                + (isTurnedRound(column, unit)
+                        ? " runs the other way round than " + column.symbol().name()
+                                + ": turn the figures round too, and write for example "
+                        : " does not measure " + column.symbol().name() + ": write for example ")
                 + example(column) + ".");
+    }
+
+    private static boolean isTurnedRound(ColumnSpec column, Unit unit) {
+        if (!unit.isProportional()) {
+            return false;
+        }
+        Unit turned = Units.ONE.over(unit);
+        return column.measuredBy(turned) || column.measuredBy(UnitText.ofDryMatter(turned));
     }
 
     /** "Hours per day" is a name, though it could be read as a unit that measures no hours. */

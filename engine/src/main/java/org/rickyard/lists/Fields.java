@@ -65,7 +65,7 @@ public final class Fields {
     /** Nearest watercourse. */
     public static final ColumnSpec WATERCOURSE = choice("Watercourse", Quantities.WATERCOURSE, Choices.WATERCOURSE)
             .also("watercourse type, adjacent watercourse, nearest water, "
-                    + "nearest watercourse, near watercourse, near water, water course, surface water, ditch or stream, stream or ditch, "
+                    + "nearest watercourse, water course, surface water, ditch or stream, stream or ditch, "
                     + "ditch, stream, "
                     + "brook, beck, burn, drain, creek, drain or creek, drain creek, ditch or drain, creek or ditch")
             .help("none, dry ditch, stream, river or lake. Blank does not mean none.");
@@ -180,6 +180,7 @@ public final class Fields {
                     List.of("distance to water", "distance from water", "water distance"),
                     DISTANCE_TO_FILL_POINT,
                     DISTANCE_TO_WATERCOURSE)
+            .otherwise(WATERCOURSE, "near watercourse, near water")
             .otherwise(AREA, "mapped area, mapped ha, ha mapped, mapped acres")
             .unclear(List.of("distance"), DISTANCE_TO_CLAMP, DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
             .unclear(List.of("height"), TREE_HEIGHT)

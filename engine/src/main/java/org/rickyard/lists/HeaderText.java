@@ -58,6 +58,7 @@ final class HeaderText {
     /** The first words, as often as they were asked for: every list asks for the same. */
     private String[] names;
 
+    private Boolean turned;
     private HeaderText withoutYear;
     private boolean lookedForYear;
 
@@ -111,6 +112,15 @@ final class HeaderText {
     /** Its words, each in the form of {@link Words#normal}. */
     List<String> words() {
         return words;
+    }
+
+    /** Whether it may mean something by one of two names, or with its unit at the end; every list asks. */
+    boolean mayBeTurned() {
+        if (turned == null) {
+            turned = TurnedHeader.unitLast(this) != null
+                    || TurnedHeader.alternatives(this).size() > 1;
+        }
+        return turned;
     }
 
     /** The header without its year, or null if it names none. */

@@ -42,7 +42,7 @@ public final class Jobs {
             .needed()
             .also("machine implement, sprayer used, equipment used, machinery used, "
                     + "machines, implement, equipment, gang, machine name, sprayer, machinery, kit, "
-                    + "gear, machine used, implement used, rig, rig used, spray rig, sprayer rig, applicator")
+                    + "gear, machine used, implement used, rig, rig used, spray rig, sprayer rig")
             .help("Several parted by \";\", several alike as \"Trailer 14 t x 3\".");
     /** The tractor. */
     public static final ColumnSpec TRACTOR = text("Tractor", Quantities.TRACTOR)
@@ -83,7 +83,7 @@ public final class Jobs {
     public static final ColumnSpec EARLIEST = date("Earliest", Quantities.EARLIEST)
             .also("first day, date from, from date, begin, "
                     + "earliest date, earliest start, start, start date, not before, from, date, planned date, "
-                    + "date planned, target date, spray date, application date, date of application, date applied")
+                    + "date planned, spray date, application date, date of application, date applied")
             .help("First day it may be done.");
     /** Last day. */
     public static final ColumnSpec LATEST = date("Latest", Quantities.LATEST)
@@ -101,7 +101,7 @@ public final class Jobs {
             .help("Day the crop is to be cut, grazed or picked.");
     /** Fit days. */
     public static final ColumnSpec WORKABLE_DAYS = number("Workable days", Quantities.WORKABLE_DAYS)
-            .also("workable, workable day share, days ok, chance of a fit day, chance of fit day")
+            .also("workable, workable day share, chance of a fit day, chance of fit day")
             .help("Share of calendar days fit for the work.");
     /** Hours per day. */
     public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
@@ -186,17 +186,18 @@ public final class Jobs {
             .substitute(FIELD, BLOCK)
             .substitute(OPERATION, MIX, PRODUCT, DOSE, WATER_VOLUME)
             .unclear(List.of("rate", "l/ha"), WATER_VOLUME, DOSE)
-            .unclear(List.of("fit days", "days fit", "suitable days"), WORKABLE_DAYS, DAYS_AVAILABLE)
+            .unclear(List.of("fit days", "days fit", "suitable days", "days ok"), WORKABLE_DAYS, DAYS_AVAILABLE)
             .told("rate", DOSE, PRODUCT, WATER_VOLUME)
             .told("rate", DOSE, PRODUCT, DOSE_UNIT)
             .toldMeasured("rate", WATER_VOLUME, DOSE)
             .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")
             .otherwise(FIELD, "location")
             .otherwise(OPERATION, "task")
+            .otherwise(MACHINE, "applicator")
             .otherwise(JOB, "task, ref, reference, ref no")
             .otherwise(
                     EARLIEST,
-                    "start by, window start, window opens, window from, earliest day, first date, planned start, planned")
+                    "start by, window start, window opens, window from, earliest day, first date, planned start, planned, target date")
             .otherwise(
                     LATEST,
                     "window end, window closes, window to, latest day, last date, finish date, must finish by, must be"

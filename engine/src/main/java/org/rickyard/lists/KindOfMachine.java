@@ -61,6 +61,9 @@ public final class KindOfMachine {
             kind("fertiliser spreader", "anhydrous applicator", "ammonia"),
             kind("fertiliser spreader", "anhydrous applicator", "nh3"));
 
+    /** What stands before a word that a machine is not to be known by: "mower, no conditioner". */
+    private static final List<String> NEGATIONS = List.of("no", "not", "non", "without", "without a", "w o");
+
     private KindOfMachine() {}
 
     private static Kind kind(String type, String name, String... words) {
@@ -77,10 +80,14 @@ public final class KindOfMachine {
     public static String of(String type, String typed) {
         String text = Words.normal(typed);
         for (Kind kind : KINDS) {
-            if (kind.type().equals(type) && kind.words().stream().allMatch(word -> Words.holds(text, word))) {
+            if (kind.type().equals(type) && kind.words().stream().allMatch(word -> says(text, word))) {
                 return kind.name();
             }
         }
         return type;
+    }
+
+    private static boolean says(String text, String word) {
+        return Words.holds(text, word) && NEGATIONS.stream().noneMatch(no -> Words.holds(text, no + " " + word));
     }
 }

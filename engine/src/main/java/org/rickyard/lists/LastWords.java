@@ -34,16 +34,27 @@ final class LastWords {
      * Empty where what is behind it names something else.
      */
     static String beforeTheComma(String text, Map<String, String> words) {
-        int end = 0;
-        while (end < text.length() && ",([".indexOf(text.charAt(end)) < 0) {
-            end++;
-        }
+        int end = comma(text);
         if (end == text.length()) {
             return "";
         }
         String before = Words.normal(text.substring(0, end));
         String found = words.containsKey(before) ? words.get(before) : of(before, words);
         return found.isEmpty() || namesAnother(Words.normal(text.substring(end)), found, words) ? "" : found;
+    }
+
+    /** The canonical word for a known name that is turned round, "Sprayer, orchard"; or the empty text. */
+    static String turnedRound(String text, Map<String, String> words) {
+        int end = comma(text);
+        return words.getOrDefault(Words.normal(text.substring(end)) + " " + Words.normal(text.substring(0, end)), "");
+    }
+
+    private static int comma(String text) {
+        int at = 0;
+        while (at < text.length() && ",([".indexOf(text.charAt(at)) < 0) {
+            at++;
+        }
+        return at;
     }
 
     private static boolean namesAnother(String before, String found, Map<String, String> words) {

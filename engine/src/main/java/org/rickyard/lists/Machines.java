@@ -252,7 +252,7 @@ public final class Machines {
     /** Whose machine. */
     public static final ColumnSpec OWN_OR_HIRED = choice("Own or hired", Quantities.OWN_OR_HIRED, Choices.OWN_OR_HIRED)
             .also(
-                    "own hired, own hire, owned, hire or own, ownership, owned or hired, hired or own, own or contractor, own or hire")
+                    "own hired, own hire, hire or own, ownership, owned or hired, hired or own, own or contractor, own or hire")
             .help("own or hired.");
     /** Charge. */
     public static final ColumnSpec CHARGE = number("Charge", Quantities.CHARGE_PER_HOUR)
@@ -272,8 +272,7 @@ public final class Machines {
             .help("everything, all but fuel, or machine only.");
     /** List price. */
     public static final ColumnSpec LIST_PRICE = number("List price", Quantities.LIST_PRICE)
-            .also(
-                    "new price, retail price, price new, cost new, new cost, replacement price, list, current list price, new list price")
+            .also("new price, retail price, price new, replacement price, list, current list price, new list price")
             .help("New, from the maker's list.");
     /** Purchase price. */
     public static final ColumnSpec PURCHASE_PRICE = number("Purchase price", Quantities.PURCHASE_PRICE)
@@ -293,7 +292,7 @@ public final class Machines {
     public static final ColumnSpec HOURS_NOW = number("Hours now", Quantities.HOURS_NOW)
             .also("hours run, hours done, meter reading, current hours, "
                     + "hour meter, clock hours, hours on clock, present hours, hours worked, "
-                    + "hours to date, accumulated hours, engine hours, meter hours")
+                    + "hours to date, accumulated hours")
             .help("On the clock.");
     /** Life. */
     public static final ColumnSpec LIFE = number("Life", Quantities.LIFE)
@@ -462,6 +461,8 @@ public final class Machines {
                             + " and fill time, load fill time, mix and fill time, mix fill time")
             .otherwiseMeasured(
                     PAYLOAD, "box capacity, box cap, truck capacity, trailer capacity, wagon capacity, body load, cap")
+            .otherwise(LIST_PRICE, "cost new, new cost")
+            .otherwise(HOURS_NOW, "engine hours, meter hours")
             .otherwise(CREW, "crew size, no of men, no of operators, no of people, gang size")
             .otherwiseMeasured(HOURS_PER_DAY, "work day, working hours, day length, daily hours")
             .otherwise(OWN_OR_HIRED, "own contract, own or contract, own contractor, owned contracted")
@@ -471,7 +472,7 @@ public final class Machines {
                             + " value")
             .otherwise(
                     MACHINE,
-                    "rig, spray rig, sprayer rig, applicator, tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill")
+                    "rig, spray rig, sprayer rig, applicator, gear, kit, tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill")
             .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)
             .otherwiseMeasured(RATE_OF_WORK, "work rate, capacity, output")

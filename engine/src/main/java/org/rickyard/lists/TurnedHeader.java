@@ -1,13 +1,45 @@
 package org.rickyard.lists;
 
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
 
-/** Headers that begin with their unit, brought into the usual order: the name, then the unit. */
+/** Headers whose words stand in another order than is usual, which is the name, then the unit. */
 final class TurnedHeader {
+    /** Two names for one thing: "Townland / field", "Field or paddock". */
+    private static final Pattern OR = Pattern.compile("\\s*(?:/|\\\\|\\bor\\b)\\s*", Pattern.CASE_INSENSITIVE);
+
     private TurnedHeader() {}
+
+    /** "Haul mi. one way" with its unit at the end, "Haul one way (mi)"; null if no unit stands between its words. */
+    static HeaderText unitLast(HeaderText header) {
+        List<Integer> ends = header.ends();
+        for (int word = 1; word + 1 < ends.size(); word++) {
+            String said = header.raw().substring(ends.get(word - 1), ends.get(word));
+            String unit = said.replaceFirst("^[\\s,;:.(\\[]+", "");
+            // "Distance in km": what stands before a unit as a rule is none.
+            if (unit.length() < said.length() && !unit.equalsIgnoreCase("in") && HeaderUnit.measures(unit)) {
+                String behind = header.raw().substring(ends.get(word)).replaceFirst("^[.)\\]]+", "");
+                return HeaderText.of(
+                        header.raw().substring(0, ends.get(word - 1)) + " " + behind.strip() + " (" + unit + ")");
+            }
+        }
+        return null;
+    }
+
+    /** The names that a header gives as one or the other; empty if it is one name. */
+    static List<HeaderText> alternatives(HeaderText header) {
+        String[] names = OR.split(header.raw().strip());
+        return names.length < 2
+                ? List.of()
+                : Stream.of(names)
+                        .filter(name -> !name.isBlank())
+                        .map(HeaderText::of)
+                        .toList();
+    }
 
     /** "£/pack" in words, "Price per pack": it is money, and not the pack; null if it does not begin with money. */
     static HeaderText price(HeaderText header) {

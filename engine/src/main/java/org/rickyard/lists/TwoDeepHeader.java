@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
@@ -37,21 +38,39 @@ final class TwoDeepHeader {
             end++;
         }
         // Most rows below are no header: what tells so is looked at first, for it costs least.
-        boolean[] names = new boolean[end + 1];
-        boolean named = false;
         for (int column = first; column <= end; column++) {
             Grid.Kind kind = grid.kind(row + 1, column);
             if (kind != Grid.Kind.BLANK && kind != Grid.Kind.TEXT && !isYear(row, column)) {
                 return null;
             }
-            names[column] = isNameOfRows(above[column]);
+        }
+        boolean[] names = names(above, first, end, this::isNameOfRows);
+        if (names == null) {
+            names = names(above, first, end, this::mayBeNameOfRows);
+        }
+        return names == null || saysNames(names, row, first) ? null : together(above, row, first, names);
+    }
+
+    /** By column, whether the rows are known by what stands under it; null if by none. */
+    private static boolean[] names(String[] above, int first, int end, Predicate<String> isName) {
+        boolean[] names = new boolean[end + 1];
+        boolean named = false;
+        for (int column = first; column <= end; column++) {
+            names[column] = isName.test(above[column]);
             named |= names[column];
+        }
+        return named ? names : null;
+    }
+
+    /** Whether a name stands in the row below, so that it is a row of the list. */
+    private boolean saysNames(boolean[] names, int row, int first) {
+        for (int column = first; column < names.length; column++) {
             String below = names[column] ? below(row, column) : null;
             if (below != null && !NAME_GOES_ON.contains(HeaderText.normal(below))) {
-                return null;
+                return true;
             }
         }
-        return named ? together(above, row, first, names) : null;
+        return false;
     }
 
     private String[] together(String[] above, int row, int first, boolean[] names) {
@@ -136,6 +155,12 @@ final class TwoDeepHeader {
                     && heading.isCertain()
                     && vocabulary.spec.identity().contains(heading.column());
         });
+    }
+
+    /** The same by a header that counts only where no other means the column. */
+    private boolean mayBeNameOfRows(String header) {
+        return header != null
+                && vocabularies.stream().anyMatch(vocabulary -> vocabulary.mayNameRows(HeaderText.of(header)));
     }
 
     /** "Road speed (km/h)" over "Laden" and "Empty" is the heading of both, though it stands over the first alone. */

@@ -5,9 +5,11 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** The headers one list understands. */
 final class Vocabulary {
@@ -139,7 +141,17 @@ final class Vocabulary {
 
     /** Whether a header begins with one of the names that count only where no other header means the column. */
     boolean mayMeanOtherwise(HeaderText header) {
-        return known.mayMeanOtherwise(header);
+        return known.mayMeanOtherwise(header) || header.mayBeTurned();
+    }
+
+    /** Whether a header means what the list's rows are known by, where no other header does. */
+    boolean mayNameRows(HeaderText header) {
+        Heading turned = header.mayBeTurned() ? turned(header) : null;
+        return turned != null && spec.identity().contains(turned.column())
+                || Stream.of(spec.hints().otherwise(), spec.hints().ifNamed())
+                        .flatMap(List::stream)
+                        .anyMatch(otherwise ->
+                                spec.identity().contains(otherwise.column()) && heading(otherwise, header) != null);
     }
 
     /**
@@ -153,6 +165,7 @@ final class Vocabulary {
     int readOtherwise(Heading[] headings, HeaderText[] unread, boolean named) {
         int read = unread == null ? 0 : readOtherwise(spec.hints().otherwise(), headings, unread);
         read += unread == null || !named ? 0 : readOtherwise(spec.hints().ifNamed(), headings, unread);
+        read += unread == null ? 0 : readTurned(headings, unread);
         for (ListSpec.StandIn standIn : spec.hints().standIns()) {
             if (!means(headings, standIn.column())
                     && standIn.besideAny().stream().anyMatch(column -> means(headings, column))) {
@@ -179,6 +192,46 @@ final class Vocabulary {
             }
         }
         return read;
+    }
+
+    private int readTurned(Heading[] headings, HeaderText[] unread) {
+        int read = 0;
+        for (int i = 0; i < unread.length; i++) {
+            Heading heading = headings[i] == null && unread[i] != null ? turned(unread[i]) : null;
+            if (heading != null && !means(headings, heading.column())) {
+                headings[i] = heading;
+                read++;
+            }
+        }
+        return read;
+    }
+
+    /** What a header means with its unit at the end, or by one of two names that it gives; null if nothing certain. */
+    private Heading turned(HeaderText header) {
+        HeaderText unitLast = TurnedHeader.unitLast(header);
+        if (unitLast != null) {
+            Heading heading = byName(unitLast);
+            for (ListSpec.Otherwise otherwise : spec.hints().otherwise()) {
+                heading = heading == null ? heading(otherwise, unitLast) : heading;
+            }
+            return heading != null
+                            && heading.isCertain()
+                            && heading.column().isNumeric()
+                            && HeaderUnit.fits(heading.column(), heading.rest())
+                    ? heading
+                    : null;
+        }
+        List<Heading> names = TurnedHeader.alternatives(header).stream()
+                .map(this::byName)
+                .filter(Objects::nonNull)
+                .toList();
+        boolean one = !names.isEmpty()
+                && names.stream()
+                        .allMatch(name -> name.isCertain()
+                                && name.column() == names.get(0).column()
+                                && name.rest().isEmpty())
+                && names.get(0).column().type() == ColumnSpec.Type.TEXT;
+        return one ? names.get(0) : null;
     }
 
     /** What a header means by another name; null if it is not that name. */

@@ -65,6 +65,10 @@ final class WordCells implements CellReader {
         if (!known.isEmpty() || !spec.byLastWords()) {
             return known;
         }
+        String turned = LastWords.turnedRound(text, words);
+        if (!turned.isEmpty()) {
+            return turned;
+        }
         String last = LastWords.of(normal, words);
         String by = "its last words";
         if (last.isEmpty()) {

@@ -77,7 +77,6 @@ final class CostTables {
                 Names.FIELD,
                 Names.MACHINE,
                 Names.name(Quantities.TRACTOR, Candidate.typed(Role.TRACTOR, Machines.MACHINE)),
-                Names.MACHINE_TYPE,
                 Names.KIND_OF_MACHINE,
                 new TableColumn.Word(
                         Quantities.POWER_BASIS,
@@ -169,7 +168,6 @@ final class CostTables {
         List<TableColumn> columns = List.of(
                 Names.MACHINE_HOLDING,
                 Names.MACHINE,
-                Names.MACHINE_TYPE,
                 Names.KIND_OF_MACHINE,
                 new TableColumn.Key(Keys.MACHINE_KEY),
                 Names.link(Quantities.PURCHASE_PRICE, Candidate.typed(Role.MACHINE, Machines.PURCHASE_PRICE)),

@@ -46,7 +46,7 @@ final class CropRows {
     private final List<Row> rows;
     private final Set<Integer> filled = new TreeSet<>();
     private final Set<Integer> otherCrop = new HashSet<>();
-    private final MissingList noClamps = new MissingList(Clamps.LIST);
+    private final MissingList noClamps;
     // A list has many fields and few crops.
     private final Map<String, Boolean> arable = new HashMap<>();
     private final Map<String, List<Integer>> notSilage = new LinkedHashMap<>();
@@ -55,6 +55,7 @@ final class CropRows {
         this.fields = lists.rows(Fields.LIST);
         this.cuts = lists.rows(Cuts.LIST);
         this.clamps = lists.rows(Clamps.LIST);
+        this.noClamps = new MissingList(clamps);
         this.findings = findings;
         this.fieldNames = NameKey.of(fields, Fields.FIELD);
         this.clampNames = NameKey.of(clamps, Clamps.CLAMP);
@@ -85,6 +86,7 @@ final class CropRows {
         this.fields = before.fields;
         this.cuts = before.cuts;
         this.clamps = before.clamps;
+        this.noClamps = before.noClamps;
         this.fieldNames = before.fieldNames;
         this.clampNames = before.clampNames;
         this.findings = before.findings;

@@ -29,7 +29,7 @@ final class FeedFamily {
     private final ListRows stocks;
     private final ListRows clamps;
     private final NameKey clampNames;
-    private final MissingList noClamps = new MissingList(Clamps.LIST);
+    private final MissingList noClamps;
     private final FeedHoldings holdings;
 
     private FeedFamily(PlanContext plan, FeedHoldings holdings) {
@@ -37,6 +37,7 @@ final class FeedFamily {
         this.herds = plan.rows(Herds.LIST);
         this.stocks = plan.rows(Stocks.LIST);
         this.clamps = plan.rows(Clamps.LIST);
+        this.noClamps = new MissingList(clamps);
         this.clampNames = NameKey.of(clamps, Clamps.CLAMP);
         this.holdings = holdings;
     }

@@ -23,10 +23,11 @@ final class FieldChoice {
     private final List<Finding> findings;
     private final Map<String, List<Integer>> byCrop = new HashMap<>();
     private final Map<String, List<Integer>> byBlock = new HashMap<>();
-    private final MissingList noFields = new MissingList(Fields.LIST);
+    private final MissingList noFields;
 
     FieldChoice(ListRows fields, List<Finding> findings) {
         this.fields = fields;
+        this.noFields = new MissingList(fields);
         this.findings = findings;
         this.names = NameKey.of(fields, Fields.FIELD);
         RepeatedKey crops = new RepeatedKey();

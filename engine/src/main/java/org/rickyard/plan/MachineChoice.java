@@ -12,13 +12,14 @@ import org.rickyard.lists.NameKey;
 final class MachineChoice {
     private final ListRows machines;
     private final NameKey names;
-    private final MissingList noMachines = new MissingList(Machines.LIST);
+    private final MissingList noMachines;
     private final List<Finding> findings;
     private String lastText = "";
     private List<MachineMention> lastNamed = List.of();
 
     MachineChoice(ListRows machines, List<Finding> findings) {
         this.machines = machines;
+        this.noMachines = new MissingList(machines);
         this.names = NameKey.of(machines, Machines.MACHINE);
         this.findings = findings;
     }

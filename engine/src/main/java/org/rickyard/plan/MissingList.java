@@ -1,18 +1,20 @@
 package org.rickyard.plan;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
-import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.ListRows;
 
-/** That things are named and no list of them was found: said once, for of every row it would hide all else. */
+/** That things are named and there is no list of them, or none in it: said once, for of every row it would hide all else. */
 final class MissingList {
-    private final ListSpec list;
+    private final ListRows list;
     private boolean told;
 
-    MissingList(ListSpec list) {
+    /** @param list the list, which has no rows if it is missed */
+    MissingList(ListRows list) {
         this.list = list;
     }
 
@@ -27,17 +29,28 @@ final class MissingList {
         if (told) {
             return;
         }
-        List<String> needs = list.columns().stream()
+        String name = list.spec().name().toLowerCase(Locale.ROOT);
+        findings.add(Finding.stop(
+                cell,
+                isThere()
+                        ? what + ", but the list of " + name + " in this workbook has no rows, so " + outcome
+                                + ". Type them under its headers."
+                        : what + ", but no list of " + name + " was found in this workbook, so " + outcome
+                                + ". It needs at least the headers " + needed()
+                                + "; a sheet whose headers come near to that is named among the findings."));
+        told = true;
+    }
+
+    private boolean isThere() {
+        return list.spec().columns().stream().anyMatch(list::has);
+    }
+
+    private String needed() {
+        List<String> needs = list.spec().columns().stream()
                 .filter(ColumnSpec::required)
                 .map(ColumnSpec::name)
                 .toList();
-        findings.add(Finding.stop(
-                cell,
-                what + ", but no list of " + list.name().toLowerCase(java.util.Locale.ROOT)
-                        + " was found in this workbook, so " + outcome + ". It needs at least the headers "
-                        + needs.subList(0, needs.size() - 1).stream().collect(Collectors.joining(", ")) + " and "
-                        + needs.get(needs.size() - 1)
-                        + "; a sheet whose headers come near to that is named among the findings."));
-        told = true;
+        int last = needs.size() - 1;
+        return needs.subList(0, last).stream().collect(Collectors.joining(", ")) + " and " + needs.get(last);
     }
 }

@@ -84,8 +84,13 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, Ratio offse
         return (value * factor.toDouble() + offset.toDouble() - other.offset.toDouble()) / other.factor.toDouble();
     }
 
+    /** Whether its zero is the zero of what it measures, as that of temperatures is not; others are not multiplied. */
+    public boolean isProportional() {
+        return offset.numerator().signum() == 0;
+    }
+
     private void requireProportional() {
-        if (offset.numerator().signum() != 0) {
+        if (!isProportional()) {
             throw new IllegalArgumentException(symbol + " has an offset and cannot be multiplied or divided");
         }
     }

@@ -153,7 +153,7 @@ public sealed interface UnitText {
             List<Unit> next = new ArrayList<>();
             for (Unit denominator : part(parts[i], customary)) {
                 for (Unit numerator : results) {
-                    if (isProportional(numerator) && isProportional(denominator)) {
+                    if (numerator.isProportional() && denominator.isProportional()) {
                         next.add(numerator.over(denominator));
                     }
                 }
@@ -161,10 +161,6 @@ public sealed interface UnitText {
             results = next;
         }
         return results;
-    }
-
-    private static boolean isProportional(Unit unit) {
-        return unit.offset().numerator().signum() == 0;
     }
 
     private static List<Unit> part(String part, CustomaryUnits customary) {

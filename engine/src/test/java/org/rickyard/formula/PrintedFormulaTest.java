@@ -82,6 +82,20 @@ class PrintedFormulaTest {
                 .isEqualTo("9");
     }
 
+    /** Brought to the unit of the branch before it and back again it would be multiplied and divided by the same. */
+    @Test
+    void aBranchIsBroughtToTheUnitOfTheWholeAtOnce() {
+        Symbol tonnes = Symbol.number("tonnes", Units.T);
+        Symbol kilograms = Symbol.number("kilograms", Units.KG);
+        Condition heavy = Condition.compare(value(X), Relation.AT_LEAST, number(5));
+        Expr inner = choice(heavy, value(kilograms), value(tonnes));
+        assertThat(words(UnitChecker.in(inner, Units.T)))
+                .isEqualTo("if x is at least 5: kilograms ÷ 1000; otherwise: tonnes");
+        assertThat(words(choice(heavy, value(tonnes), inner)))
+                .isEqualTo(
+                        "if x is at least 5: tonnes; otherwise: if x is at least 5: kilograms ÷ 1000; otherwise: tonnes");
+    }
+
     @Test
     void aDefaultIsToldInWordsAndShownOnlyWhereItIsUsed() {
         Expr expr = given(SHARE, constant(QUARTER));

@@ -289,4 +289,64 @@ class HeadersOfOtherThingsTest {
         assertThat(found.rows(Machines.LIST).number(Machines.WORKING_WIDTH, 0)).isEqualTo(24);
         assertThat(found.rows(Machines.LIST).number(Machines.SPEED, 0)).isEqualTo(10);
     }
+
+    /** A word that can mean something else beside the plain header leaves that as it is; alone it will do. */
+    @ParameterizedTest
+    @CsvSource({
+        "Jobs, Machine, Sprayer, Applicator, Boom",
+        "Jobs, Earliest, Start date, Target date, 46000",
+        "Fields, Watercourse, Watercourse, Near watercourse, stream",
+        "Machines, List price, List price, Cost new, 9000",
+        "Machines, Hours now, Hours now (h), Engine hours (h), 700"
+    })
+    void theLooserOfTwoHeadersGivesWay(String list, String column, String plain, String loose, String cell) {
+        Object value = cell.matches("[0-9]+") ? Double.valueOf(cell) : cell;
+        for (String[] headers : new String[][] {{plain, loose}, {loose}}) {
+            FoundLists found = beside(list, headers, value);
+            ListRows rows = found.rows(Lists.ALL.stream()
+                    .filter(spec -> spec.name().equals(list))
+                    .findFirst()
+                    .orElseThrow());
+            ColumnSpec read = rows.spec().column(column).orElseThrow();
+            assertThat(rows.state(read, 0)).as("%s", FoundIn.said(found)).isEqualTo(ListRows.State.GIVEN);
+            assertThat(rows.address(read, 0).orElseThrow().column()).isEqualTo(4);
+        }
+    }
+
+    /** A sheet with four headers that the list needs, and one or two more. */
+    private static FoundLists beside(String list, String[] headers, Object value) {
+        Object[] header = {"Holding", "Field", "Area (ha)", "Crop", null, null};
+        Object[] cells = {"Home", "Lea", 5, "grass", value, null};
+        if (list.equals("Jobs")) {
+            header = new Object[] {"Holding", "Field", "Operation", "Job", null, null};
+            cells = new Object[] {"Home", "Lea", "spray", "One", value, null};
+            if (!headers[0].equals("Sprayer") && !headers[0].equals("Applicator")) {
+                header[3] = "Machine";
+                cells[3] = "Boom";
+            }
+        } else if (list.equals("Machines")) {
+            header = new Object[] {"Holding", "Machine", "Type", "Working width (m)", null, null};
+            cells = new Object[] {"Home", "Boom", "sprayer", 24, value, null};
+        }
+        for (int i = 0; i < headers.length; i++) {
+            header[4 + i] = headers[i];
+        }
+        cells[5] = headers.length == 1 ? null : value instanceof Double ? value : "A. N. Other";
+        return find(new SheetOf(list).row(header).row(cells));
+    }
+
+    /** Yes and no, or the year it was bought: not whether it is hired. */
+    @Test
+    void thatAMachineIsOwnedIsNoAnswerToOwnOrHired() {
+        FoundLists found =
+                find(new SheetOf("Machines").row("Machine", "Type", "Owned").row("Boom", "sprayer", "yes"));
+        assertThat(found.rows(Machines.LIST).has(Machines.OWN_OR_HIRED)).isFalse();
+    }
+
+    /** Twelve of them, or so many of a hundred? */
+    @Test
+    void daysThatAreFitMayBeAShareOrACount() {
+        assertThat(FoundIn.said(jobs("Days OK", 12)))
+                .anyMatch(words -> words.contains("\"Days OK\" could mean Workable days or Days available"));
+    }
 }

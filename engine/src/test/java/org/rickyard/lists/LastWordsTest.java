@@ -52,6 +52,18 @@ class LastWordsTest {
                         "\"" + type + "\" is read as " + read + ", by what stands before the comma or bracket."));
     }
 
+    /** What stands behind the comma is the first part of a name that is known, and a better one than the last alone. */
+    @ParameterizedTest
+    @CsvSource({
+        "'Wagon, forage', forage wagon",
+        "'Sprayer, orchard', air-blast sprayer",
+        "Spreader (manure), muck spreader",
+        "'Harrow, disc', cultivator"
+    })
+    void aNameTurnedRoundIsKnownByItsWholeName(String type, String read) {
+        assertThat(machines(type).rows(Machines.LIST).text(Machines.TYPE, 0)).isEqualTo(read);
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

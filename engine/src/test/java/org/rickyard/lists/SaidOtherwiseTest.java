@@ -1,6 +1,7 @@
 package org.rickyard.lists;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.lists.FoundIn.find;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -229,5 +230,43 @@ class SaidOtherwiseTest {
         org.assertj.core.api.Assertions.assertThatThrownBy(
                         () -> read(found, Fields.LIST, FIELDS.subList(0, 1), "a book that is wrong"))
                 .isInstanceOf(AssertionError.class);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Townland / field", "Field / Cae", "Cae/Field", "Field or paddock", "Field \\ parcel"})
+    void oneOfTwoNamesIsEnough(String header) {
+        ListRows fields = find(new SheetOf("Fields")
+                        .row(header, "Area (ha)", "Crop", "Yield (t/ha)", "Holding")
+                        .row("Lea", 5, "grass", 30, "Hill"))
+                .rows(Fields.LIST);
+        assertThat(fields.size()).isEqualTo(1);
+        assertThat(fields.text(Fields.FIELD, 0)).isEqualTo("Lea");
+    }
+
+    @Test
+    void twoNamesOfTwoColumnsAreNeither() {
+        ListRows jobs = find(new SheetOf("Jobs")
+                        .row("Job", "Field", "Operation", "Machine", "Tractor / Product")
+                        .row("One", "A", "spraying", "X", "Y"))
+                .rows(Jobs.LIST);
+        assertThat(jobs.has(Jobs.TRACTOR)).isFalse();
+        assertThat(jobs.has(Jobs.PRODUCT)).isFalse();
+    }
+
+    @Test
+    void aUnitMayStandWithinTheName() {
+        ListRows fields = find(new SheetOf("Fields")
+                        .row("Field", "Area (ha)", "Haul mi. one way")
+                        .row("Lea", 5, 2))
+                .rows(Fields.LIST);
+        assertThat(fields.unit(Fields.DISTANCE_TO_CLAMP, 0).orElseThrow().symbol())
+                .isEqualTo("mile");
+        ListRows machines = find(new SheetOf("Machines")
+                        .row("Machine", "Type", "Road mph loaded", "Road mph empty")
+                        .row("Truck", "trailer", 15, 20))
+                .rows(Machines.LIST);
+        assertThat(machines.number(Machines.ROAD_SPEED_LADEN, 0)).isEqualTo(15);
+        assertThat(machines.unit(Machines.ROAD_SPEED_EMPTY, 0).orElseThrow().symbol())
+                .isEqualTo("mph");
     }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.rickyard.lists.FoundIn.find;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.quantity.Units;
 
 class TwoDeepHeaderTest {
@@ -97,5 +99,31 @@ class TwoDeepHeaderTest {
         assertThat(figure.rows(Fields.LIST).size()).isEqualTo(1);
         assertThat(figure.findings())
                 .anySatisfy(finding -> assertThat(finding.message()).startsWith("This row has entries but no Field"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Townland / field", "Field"})
+    void unitsAndWordsUnderTheHeadersAreTheirs(String name) {
+        ListRows fields = find(new SheetOf("Cut")
+                        .row("Holding", name, "Acres", "Yield", "% DM", "Miles to pit")
+                        .row(null, null, "ac", "t/ac", "at ensiling", "miles")
+                        .row("Hill", "Lea", 11.5, 9.5, 24, 0.4))
+                .rows(Fields.LIST);
+        assertThat(fields.size()).isEqualTo(1);
+        assertThat(fields.unit(Fields.YIELD, 0).orElseThrow().symbol()).isEqualTo("t/ac");
+        assertThat(fields.number(Fields.DM_AT_ENSILING, 0)).isEqualTo(24);
+        assertThat(fields.has(Fields.DM_AT_CUTTING)).isFalse();
+    }
+
+    @Test
+    void unitsUnderHeadersOfMachinesCalledByARareName() {
+        ListRows machines = find(new SheetOf("Kit")
+                        .row("Rig", "Type", "Width", "Speed", "Tank")
+                        .row(null, null, "ft", "mph", "see plate")
+                        .row("Boom", "sprayer", 90, 12, 1000))
+                .rows(Machines.LIST);
+        assertThat(machines.unit(Machines.WORKING_WIDTH, 0).orElseThrow().symbol())
+                .isEqualTo("ft");
+        assertThat(machines.unit(Machines.SPEED, 0).orElseThrow().symbol()).isEqualTo("mph");
     }
 }

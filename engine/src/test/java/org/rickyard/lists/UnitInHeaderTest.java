@@ -201,4 +201,30 @@ class UnitInHeaderTest {
                 .row("Main", "walled", 30, 400, 3));
         assertThat(found.rows(Clamps.LIST).state(Clamps.FLOOR_WIDTH, 0)).isEqualTo(ListRows.State.ASKED);
     }
+
+    /** F for fresh reads like a temperature, of which there is none a day. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Intake (F)", "Daily intake (°C)", "Daily intake (% moisture)"})
+    void whatCannotBeCountedByTheDayIsAsked(String header) {
+        FoundLists found =
+                find(new SheetOf("Herds").row("Group", "Head", header, "Days").row("Cows", 60, 10, 180));
+        assertThat(found.rows(Herds.LIST).state(Herds.INTAKE, 0)).isEqualTo(ListRows.State.ASKED);
+    }
+
+    /** A figure that is turned round would be none of the column's under another header. */
+    @Test
+    void aUnitThatRunsTheOtherWayRoundIsToldAsThat() {
+        FoundLists load = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Load density (m3/t)")
+                .row("Trailer", "trailer", 2.5));
+        FoundLists dry = find(new SheetOf("Clamps")
+                .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Density, dry matter (m3/t)")
+                .row("Main", "walled", 30, 10, 3, 4.5));
+        assertThat(FoundIn.said(load))
+                .anyMatch(
+                        words -> words.contains("\"m3/t\" runs the other way round than load density: turn the figures"
+                                + " round too, and write for example Load density (kg/m3)."));
+        assertThat(FoundIn.said(dry))
+                .anyMatch(words -> words.contains("\"m3/t\" runs the other way round than dry matter density"));
+    }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.testing.SeasonBook.row;
 
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.rickyard.testing.SeasonBook;
@@ -252,6 +253,24 @@ class CostSheetsTest {
                         row("Baler", type, 6, 10, 80, 5, "hired", charge, unit, includes))
                 .sheet("Jobs", row("Job", "Field", "Operation", "Machine"), row("Bale", "grass", "bale", "Baler"))
                 .sheet("Assumptions", row("Item", "Value", "Unit"), PRICES[0], PRICES[1]);
+    }
+
+    /** The kind says the type too, so what was to be seen of the type stands in the same place and nothing moves. */
+    @Test
+    void whatAMachineIsIsToldOnce() {
+        assertThat(labels(CostTables.MACHINE_COSTS))
+                .startsWith("Holding", "Machine", "Kind of machine", "Purchase price")
+                .doesNotContain("Machine type");
+        assertThat(labels(CostTables.INPUTS))
+                .startsWith("Holding", "Job", "Field", "Machine", "Tractor", "Kind of machine", "Power basis")
+                .doesNotContain("Machine type");
+    }
+
+    private static List<String> labels(TableSpec table) {
+        return table.columns().stream()
+                .filter(column -> !column.joinsRows())
+                .map(TableColumn::label)
+                .toList();
     }
 
     /** Its price was typed to be told what it costs; nothing said that a job had to name it for that. */

@@ -88,7 +88,7 @@ class JobsOfBlocksTest {
     @Test
     void jobsWithoutAListOfFieldsAreToldOnce() {
         SeasonBook.Worked worked = new SeasonBook()
-                .sheet("Fields", row("Field / parcel of the farm", "Hectares", "Crop"), row("A", 4, "wheat"))
+                .sheet("Fields", row("Parcel of the farm", "Hectares", "Crop"), row("A", 4, "wheat"))
                 .sheet("Machines", row("Machine", "Type", "Working width (m)"), row("Sprayer", "sprayer", 24))
                 .sheet(
                         "Jobs",
@@ -104,7 +104,7 @@ class JobsOfBlocksTest {
                         + " come near to that is named among the findings.");
         assertThat(worked.findings()).extracting(Finding::message).anySatisfy(message -> assertThat(message)
                 .contains("has no column Field")
-                .contains("Not known of its headers: \"Field / parcel of the farm\"."));
+                .contains("Not known of its headers: \"Parcel of the farm\"."));
     }
 
     @Test
@@ -123,6 +123,22 @@ class JobsOfBlocksTest {
                 .containsExactly("these jobs name machines, but no list of machines was found in this workbook, so none"
                         + " of their work is worked out. It needs at least the headers Machine and Type; a sheet whose"
                         + " headers come near to that is named among the findings.");
+    }
+
+    /** The blank workbook has its headers and nothing under them: there is a list, and that none was found is untrue. */
+    @Test
+    void jobsBesideAListOfMachinesWithoutRowsAreToldThatItHasNone() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 4, "grass"), row("B", 3, "grass"))
+                .sheet("Machines", row("Machine", "Type", "Working width (m)", "Speed (km/h)"))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("A", "mow", "Mower"), row("B", "mow", "Mower"))
+                .run();
+        assertThat(worked.findings())
+                .extracting(Finding::message)
+                .filteredOn(message -> message.contains("machines") && message.contains("none of their work"))
+                .containsExactly(
+                        "these jobs name machines, but the list of machines in this workbook has no rows, so none"
+                                + " of their work is worked out. Type them under its headers.");
     }
 
     @Test

@@ -82,6 +82,8 @@ class PowerSheetsTest {
         "disc mower, 5.0",
         "Mower-conditioner, 8.0",
         "'Mower-conditioner, 3 m', 8.0",
+        "Disc mower (without conditioner), 5.0",
+        "'Mower, no conditioner', 5.0",
         "cutterbar mower-conditioner, 4.5",
         "finger bar mower, 1.2",
         "flail mower, 10"
@@ -153,7 +155,12 @@ class PowerSheetsTest {
     /** ASAE D497 from memory: 0.03 × 4² of the list price for a self-propelled forager, 0.15 × 4^1.6 for a trailed one. */
     @Tag("memory")
     @ParameterizedTest
-    @CsvSource({"self-propelled forager, 192000", "'Forage harvester, SP', 192000", "forage harvester, 551375.21"})
+    @CsvSource({
+        "self-propelled forager, 192000",
+        "'Forage harvester, SP', 192000",
+        "forage harvester, 551375.21",
+        "'Forager, non-SP', 551375.21"
+    })
     void aSelfPropelledForagerIsNotRepairedAsATrailedOne(String type, double repairs) {
         SeasonBook.Worked worked = new SeasonBook()
                 .sheet("Fields", row("Field", "Area (ha)"), row("Far", 12))

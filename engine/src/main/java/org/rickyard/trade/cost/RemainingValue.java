@@ -6,8 +6,8 @@ import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.AGE;
 import static org.rickyard.trade.Quantities.HOURS_PER_YEAR;
+import static org.rickyard.trade.Quantities.KIND_OF_MACHINE;
 import static org.rickyard.trade.Quantities.LIFE;
-import static org.rickyard.trade.Quantities.MACHINE_TYPE;
 import static org.rickyard.trade.Quantities.POWER;
 
 import java.util.List;
@@ -102,7 +102,7 @@ public final class RemainingValue {
                     .onlyWhen(
                             Condition.compare(value(OLD), Condition.Relation.AT_MOST, constant(OLDEST)),
                             "it is older then than the curve is held for")
-                    .onlyWhen(Condition.is(MACHINE_TYPE, "tractor"), "the curve held is for tractors"),
+                    .onlyWhen(Condition.is(KIND_OF_MACHINE, "tractor"), "the curve held is for tractors"),
             CURVE,
             "tractors, up to 20 years old when they go; share of the current list price, not of the price paid. Comparison only",
             List.of(
@@ -111,7 +111,7 @@ public final class RemainingValue {
 
     private static WorkedExample example(String source, double kilowatts, double years, double percent) {
         return WorkedExample.from(Source.published(source))
-                .with(MACHINE_TYPE, "tractor")
+                .with(KIND_OF_MACHINE, "tractor")
                 .with(POWER, kilowatts)
                 .with(OLD, years)
                 .with(HOURS_PER_YEAR, 400)
