@@ -54,6 +54,10 @@ record AmountText(String text, double value, String unit) {
      * @param own the unit of the column; null if it differs from row to row
      */
     String howToWrite(Unit own, CustomaryUnits customary) {
+        OptionalDouble money = money(text);
+        if (money.isPresent()) {
+            return " Write the figure alone, " + Words.digits(money.getAsDouble()) + ", without the currency.";
+        }
         if (!isWithUnit()) {
             return "";
         }
@@ -83,6 +87,15 @@ record AmountText(String text, double value, String unit) {
                             : ", or put " + known.unit() + " in the header if the whole column is in it.");
         }
         return "";
+    }
+
+    /** "$18.50", "€ 1,250": the figure behind a currency. */
+    private static OptionalDouble money(String text) {
+        String plain = Words.trim(text);
+        boolean currency = !plain.isEmpty() && Character.getType(plain.charAt(0)) == Character.CURRENCY_SYMBOL;
+        double figure =
+                currency ? BatterText.number(Words.trim(plain.substring(1)).replace(",", "")) : Double.NaN;
+        return Double.isNaN(figure) ? OptionalDouble.empty() : OptionalDouble.of(figure);
     }
 
     /** Acres, roods of a quarter and perches of a hundred-and-sixtieth, with their letters: "12a 2r 20p". */

@@ -22,12 +22,12 @@ public final class Choices {
 
     /** What a yield was weighed as. */
     public static final Map<String, List<String>> YIELD_BASIS = of(
-            "standing fresh: fresh standing, standing fresh weight, fresh weight standing, standing, as "
+            "standing fresh: as cut, fresh standing, standing fresh weight, fresh weight standing, standing, as "
                     + "standing, standing crop, before wilting, at cutting, at mowing",
             "as carted fresh: fresh as carted, fresh carted, carted fresh, as hauled, hauled, as carted, "
                     + "carted, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, harvested, at "
                     + "harvest, as delivered, delivered, over the"
-                    + " weighbridge",
+                    + " weighbridge, at the weighbridge, weighbridge, at clamp, at the clamp, in the clamp, into the clamp",
             "dry matter: dm, dry, as dry matter");
 
     /** Types of machine. */
@@ -130,7 +130,7 @@ public final class Choices {
                     + "sleeper, silo, walled pit, "
                     + "concrete panel, panel, panel walls, precast, precast concrete, precast panel, walled silage pit, "
                     + "walled slab, three walls, two walls, roofed clamp, covered clamp, indoor clamp",
-            "earth pit: pit, earth bank, earth walled, dug pit, dug out, dug out pit, trench, trench silo, "
+            "earth pit: pit, earth, earthen, earth bank, earth walled, dug pit, dug out, dug out pit, trench, trench silo, "
                     + "dungle, earth banked, "
                     + "dug, earth banks, earth bank pit, earth bunker, earthen, excavated, excavated pit, in "
                     + "ground pit, dugout, pond",

@@ -37,7 +37,8 @@ public final class Fields {
             .needed()
             .also("field area, size, field size, ha, hectares, hectarage, ac, acres, acreage, "
                     + "statute acres, cropped area, net area, sprayable area, net cropped area, area net, "
-                    + "worked area, effective area, area cropped, eff area, has, hecs, hects")
+                    + "worked area, effective area, area cropped, eff area, eff ha, effective ha, effective hectares, net ha, has, "
+                    + "hecs, hects")
             .help("Net area worked, without headlands left and buffer strips.");
     /** A group of fields. */
     public static final ColumnSpec BLOCK = Shared.BLOCK;

@@ -64,7 +64,7 @@ public final class Products {
     /** Days before harvest. */
     public static final ColumnSpec HARVEST_INTERVAL = number("Harvest interval", Quantities.HARVEST_INTERVAL)
             .also("withdrawal period, days before harvest, preharvest interval, "
-                    + "PHI, pre harvest interval, withholding period, days to harvest, harvest withholding")
+                    + "PHI, pre harvest interval, WHP, withholding period, days to harvest, harvest withholding")
             .help("Days from the last application to harvest, from the label.");
     /** Latest stage. */
     public static final ColumnSpec LATEST_STAGE = text("Latest stage", Quantities.LATEST_STAGE)

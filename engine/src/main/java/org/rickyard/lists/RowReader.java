@@ -23,6 +23,9 @@ final class RowReader {
     private final SumOfRows sums;
     private boolean blankBefore;
     private boolean totalsSeen;
+    /** Whether those totals are of a part of the list, by their own word, so that more rows are to come. */
+    private boolean subtotalsSeen;
+
     private boolean ended;
     private int endedRow;
     private String endedWhy;
@@ -100,7 +103,7 @@ final class RowReader {
         int filled = filled(row);
         if (filled == 0) {
             blankBefore = true;
-            if (totalsSeen) {
+            if (totalsSeen && !subtotalsSeen) {
                 end(row, "a row of totals");
             }
             return;
@@ -119,6 +122,7 @@ final class RowReader {
         }
         if (totals.holds(row, isNamed(row))) {
             totalsSeen = true;
+            subtotalsSeen = totals.saysSubtotals(row);
             sums.passed();
             note(row, "This row of totals is not read as a row of " + name() + ".");
             return;
@@ -147,7 +151,7 @@ final class RowReader {
             return;
         }
         if (filled == 1
-                && (afterBlank || isRemark(row))
+                && (afterBlank || isRemark(row) || isFirstTitle(row))
                 && identity.length > 0
                 && table.lastColumn > table.firstColumn
                 && numeric.length > 0) {
@@ -167,6 +171,12 @@ final class RowReader {
             sums.passed();
             cautionSum(row);
         }
+    }
+
+    /** A name alone right under the header, above a row that says more: "North block" over its fields. */
+    private boolean isFirstTitle(int row) {
+        int header = Math.max(table.headerRow, Math.max(table.secondHeaderRow, table.unitsRow));
+        return row == header + 1 && row + 1 < grid.rows() && filled(row + 1) > 1;
     }
 
     /** "Farm: Hill Farm" between the rows names a holding, and nothing that could be in the list. */

@@ -102,6 +102,17 @@ final class TotalsRows {
         return false;
     }
 
+    /** Whether a row of totals says that it sums up a part only: "Sub-total". */
+    boolean saysSubtotals(int row) {
+        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
+            String normal = grid.kind(row, column) == Grid.Kind.TEXT ? Words.normal(grid.text(row, column)) : "";
+            if (normal.startsWith("sub total") || normal.startsWith("subtotal")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether a text is a word for totals; {@code asName} where it stands as the name of its row. */
     private boolean saysTotals(String normal, boolean asName) {
         return TOTALS.contains(normal)

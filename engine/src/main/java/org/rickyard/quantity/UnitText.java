@@ -32,6 +32,9 @@ public sealed interface UnitText {
     Unit DECIMAL = Unit.of("decimal", Dimension.NONE, Ratio.ONE);
 
     /** "L ha-1", as scientists write litres per hectare. */
+    /** An acre by its capital letter, at the end. */
+    Pattern PER_ACRE = Pattern.compile("/\\s*A\\s*$");
+
     Pattern INVERSE = Pattern.compile("[ .\u00b7]+(ha|h|hr|min|d|ac)-1$");
 
     /**
@@ -114,7 +117,10 @@ public sealed interface UnitText {
 
     /** A text in lower case with single spaces, no brackets, and a slash for "per". */
     static String plain(String text) {
-        String lower = text.toLowerCase(Locale.ROOT)
+        // American labels write "32 fl oz/A"; a small a would be a year.
+        String lower = PER_ACRE.matcher(text)
+                .replaceFirst("/ac")
+                .toLowerCase(Locale.ROOT)
                 .replace('\u00a0', ' ')
                 .replace('\u202f', ' ')
                 .replace("²", "2")
@@ -126,6 +132,7 @@ public sealed interface UnitText {
                 .replace('′', '\'')
                 .replace('_', ' ')
                 .replace("per cent", "%")
+                .replace("fl.", "fl ")
                 .replace("cu. ", "cu ")
                 .replace("sq. ", "sq ")
                 .replace(" per ", "/");

@@ -89,6 +89,18 @@ class LastWordsTest {
         assertThat(messages(machines("roller"))).anyMatch(message -> message.contains("can mean two things"));
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"$18.50 | 18.5", "£1,250 | 1250", "€ 9 | 9"})
+    void aPriceWithItsCurrencyIsToldAsTheFigureAlone(String text, String figure) {
+        FoundLists found = FoundIn.find(
+                new SheetOf("Products").row("Product", "Unit", "Price").row("Alpha", "L", text));
+        assertThat(messages(found))
+                .anyMatch(message -> message.contains("\"" + text + "\" is not a number")
+                        && message.endsWith(" Write the figure alone, " + figure + ", without the currency."));
+    }
+
     @Test
     void figuresWithTheirSignOrUnitAreToldHowToBeWritten() {
         FoundLists found = ListFinder.find(List.of(

@@ -105,4 +105,25 @@ class SubtotalRowsTest {
         assertThat(found.rows(Jobs.LIST).size()).isEqualTo(1);
         assertThat(found.findings()).isEmpty();
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Sub total", "Subtotal", "SUB-TOTAL"})
+    void belowASubtotalTheListGoesOnPastABlankRow(String word) {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Crop", "Area (ha)")
+                .row("NORTH BLOCK")
+                .row("Mill Close", "grass", 4)
+                .row("Long Acre", "grass", 5.5)
+                .row(word, null, 9.5)
+                .row()
+                .row("SOUTH BLOCK")
+                .row("Top", "grass", 3)
+                .row("Low", "grass", 2)
+                .row(word, null, 5)
+                .row()
+                .row("Grand total", null, 14.5)
+                .row()
+                .row("Prices", "seed", 99));
+        assertThat(fields(found)).containsExactly("Mill Close", "Long Acre", "Top", "Low");
+    }
 }

@@ -103,4 +103,16 @@ class DoseTextTest {
     void otherTextsAreNoDoses(String text) {
         assertThat(DoseText.read(text, CustomaryUnits.UNSET)).isInstanceOf(DoseText.Unknown.class);
     }
+
+    /** As American labels write an acre; a small a is none. */
+    @Test
+    void aCapitalAIsAnAcre() {
+        assertThat(DoseText.read("fl oz/A", CustomaryUnits.US)).isEqualTo(DoseText.read("fl oz/ac", CustomaryUnits.US));
+        assertThat(DoseText.read("fl.oz/ac", CustomaryUnits.US))
+                .isEqualTo(DoseText.read("fl oz/ac", CustomaryUnits.US));
+        assertThat(DoseText.read("lb / A", CustomaryUnits.UNSET))
+                .isEqualTo(DoseText.read("lb/ac", CustomaryUnits.UNSET));
+        assertThat(DoseText.read("kg/a", CustomaryUnits.UNSET)).isInstanceOf(DoseText.Unknown.class);
+        assertThat(UnitText.read("t/A", CustomaryUnits.UNSET)).isEqualTo(UnitText.read("t/ac", CustomaryUnits.UNSET));
+    }
 }

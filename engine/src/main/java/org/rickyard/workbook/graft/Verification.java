@@ -8,12 +8,15 @@ import java.io.Reader;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import java.util.zip.ZipException;
 import javax.xml.stream.XMLStreamConstants;
@@ -141,15 +144,20 @@ public final class Verification {
         parts.addAll(report.edited());
         Map<String, Long> sizes = new HashMap<>();
         target.entries().forEach(entry -> sizes.put(PartNames.key(entry.getName()), entry.getSize()));
+        List<Callable<Void>> readings = new ArrayList<>();
         for (String part : parts) {
             Long size = sizes.get(PartNames.key(part));
             if (size == null || size == 0) {
                 throw failure(name, "the part " + part + " is missing or empty");
             }
             if (size <= READ_UP_TO) {
-                read(part, size <= PARSED_UP_TO);
+                readings.add(() -> {
+                    read(part, size <= PARSED_UP_TO);
+                    return null;
+                });
             }
         }
+        SideBySide.run(readings);
     }
 
     /** A part of the client's that was edited is looked through whatever its size. */

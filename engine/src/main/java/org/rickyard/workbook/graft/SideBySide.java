@@ -1,0 +1,80 @@
+package org.rickyard.workbook.graft;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/**
+ * Does what does not touch each other on two threads: a short run is mostly the virtual machine warming up on one core,
+ * and the other is idle.
+ */
+final class SideBySide {
+    private final List<Callable<Void>> all;
+    private final AtomicInteger next = new AtomicInteger();
+    private final Throwable[] faults;
+
+    private SideBySide(List<Callable<Void>> all) {
+        this.all = all;
+        this.faults = new Throwable[all.size()];
+    }
+
+    /**
+     * Does all of them, and returns when the last is done.
+     *
+     * @throws IOException if one of them throws it; of several the first in the list
+     */
+    static void run(List<Callable<Void>> all) throws IOException {
+        SideBySide work = new SideBySide(all);
+        boolean two = all.size() > 1 && Runtime.getRuntime().availableProcessors() > 1;
+        Thread other = new Thread(work::take, "look over");
+        if (two) {
+            other.setDaemon(true);
+            other.start();
+        }
+        work.take();
+        if (two) {
+            await(other);
+        }
+        work.throwFirst();
+    }
+
+    private void take() {
+        for (int i = next.getAndIncrement(); i < faults.length; i = next.getAndIncrement()) {
+            try {
+                all.get(i).call();
+            } catch (Exception | Error fault) {
+                faults[i] = fault;
+            }
+        }
+    }
+
+    /** What it reads from is closed afterwards, so an interrupt has to wait until it is done. */
+    private static void await(Thread other) {
+        boolean interrupted = false;
+        while (other.isAlive()) {
+            try {
+                other.join();
+            } catch (InterruptedException e) {
+                interrupted = true;
+            }
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void throwFirst() throws IOException {
+        for (Throwable fault : faults) {
+            if (fault instanceof IOException io) {
+                throw io;
+            } else if (fault instanceof RuntimeException unchecked) {
+                throw unchecked;
+            } else if (fault instanceof Error error) {
+                throw error;
+            } else if (fault != null) {
+                throw new IOException(fault);
+            }
+        }
+    }
+}
