@@ -63,13 +63,13 @@ final class CellFindings {
     }
 
     /** A cell that is used, but is not what such cells usually hold. */
-    void unusual(CellAddress cell, Symbol symbol, double value, Unit unit) {
+    void unusual(CellAddress cell, Symbol symbol, Range usual, double value, Unit unit) {
         lastUnusual = cell;
         if (unusual++ < MOST) {
             findings.add(Finding.caution(
                     cell,
                     column.name() + " " + amount(value, unit) + " is unusual (usually "
-                            + range(symbol.usual(), symbol.unit())
+                            + range(usual, symbol.unit())
                             + "). It is used as it is; check the value and its unit." + psi(symbol, value, unit)));
         }
     }

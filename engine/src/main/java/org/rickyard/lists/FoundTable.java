@@ -133,6 +133,19 @@ final class FoundTable {
         return false;
     }
 
+    /** What stands in a row under the first header that means one of these columns; "" if none does. */
+    String word(int sheetRow, List<ColumnSpec> wanted) {
+        for (HeaderRow.Match match : roles) {
+            for (int i = 0; i < match.headings().length; i++) {
+                Vocabulary.Heading heading = match.headings()[i];
+                if (heading != null && heading.isCertain() && wanted.contains(heading.column())) {
+                    return Words.trim(grid.text(sheetRow, match.firstColumn() + i));
+                }
+            }
+        }
+        return "";
+    }
+
     CellAddress address(int row, int column) {
         return new CellAddress(grid.sheet(), row, column);
     }

@@ -1,7 +1,11 @@
 package org.rickyard.lists;
 
+import java.util.List;
 import org.rickyard.formula.Symbol;
+import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Unit;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.workrate.Suitability;
 
 /** Holds the numbers of one column against the possible and usual range of their quantity, in the quantity's unit. */
 final class RangeCheck {
@@ -29,9 +33,22 @@ final class RangeCheck {
             return false;
         }
         if (!symbol.usual().contains(own)) {
-            findings.unusual(table.address(sheetRow, sheetColumn), symbol, value, unit);
+            Range usual = usual(table, sheetRow);
+            if (!usual.contains(own)) {
+                findings.unusual(table.address(sheetRow, sheetColumn), symbol, usual, value, unit);
+            }
         }
         return true;
+    }
+
+    /** What is usual for the crop of the row: ranges are those of silage, where nothing says that it is brought in dry. */
+    private Range usual(FoundTable table, int sheetRow) {
+        Range dry = symbol.equals(Quantities.YIELD)
+                ? Quantities.YIELD_OF_DRY_CROPS
+                : symbol.equals(Quantities.DM_AT_ENSILING) ? Quantities.DM_OF_DRY_CROPS : null;
+        return dry != null && Suitability.isBroughtInDry(table.word(sheetRow, List.of(Fields.CROP, Cuts.CROP)))
+                ? dry
+                : symbol.usual();
     }
 
     private void enter(Unit in) {

@@ -86,6 +86,7 @@ final class CostTables {
                 new TableColumn.Key(Keys.WORK_KEY),
                 new TableColumn.Key(Keys.LINE_KEY),
                 new TableColumn.Key(Keys.GANG_KEY),
+                new TableColumn.Key(Keys.MACHINE_KEY),
                 new TableColumn.Key(Keys.HOLDING_KEY),
                 new TableColumn.Key(Keys.JOB_KEY),
                 new TableColumn.Key(Keys.AREA_KEY),
@@ -290,6 +291,10 @@ final class CostTables {
         return Names.link(symbol, Candidate.typed(Role.MACHINE, Machines.CHARGE));
     }
 
+    private static TableColumn.Joined ofJobs(Symbol here, String table, Symbol there) {
+        return new TableColumn.Joined(here, new Expr.Total(table, there, Keys.MACHINE_KEY, Keys.MACHINE_KEY, true));
+    }
+
     /** One row per own machine beside which a contractor's charge is typed. */
     static final TableSpec OWN_OR_HIRE = new TableSpec(
             "own-or-hire",
@@ -301,25 +306,19 @@ final class CostTables {
                             Names.MACHINE_HOLDING,
                             Names.MACHINE,
                             new TableColumn.Key(Keys.MACHINE_KEY),
+                            word(Quantities.CHARGE_UNIT, Machines.CHARGE_UNIT),
+                            charge(Quantities.CHARGE_PER_HOUR),
                             charge(Quantities.CHARGE_PER_HECTARE),
+                            charge(Quantities.CHARGE_PER_TONNE),
+                            charge(Quantities.CHARGE_PER_BALE),
                             word(Quantities.CHARGE_INCLUDES, Machines.CHARGE_INCLUDES),
                             fromMachines(OwnOrHire.OWNERSHIP, OwnershipCost.OWNERSHIP, Keys.MACHINE_KEY),
-                            new TableColumn.Joined(
-                                    OwnOrHire.AREA_WORKED,
-                                    new Expr.Total(
-                                            JobCost.JOB_COSTS,
-                                            Quantities.AREA,
-                                            Keys.MACHINE_KEY,
-                                            Keys.MACHINE_KEY,
-                                            true)),
-                            new TableColumn.Joined(
-                                    OwnOrHire.RUNNING_ALL,
-                                    new Expr.Total(
-                                            JobCost.JOB_COSTS,
-                                            JobCost.RUNNING,
-                                            Keys.MACHINE_KEY,
-                                            Keys.MACHINE_KEY,
-                                            true)),
+                            ofJobs(OwnOrHire.AREA_WORKED, JobCost.JOB_COSTS, Quantities.AREA),
+                            ofJobs(OwnOrHire.RUNNING_ALL, JobCost.JOB_COSTS, JobCost.RUNNING),
+                            ofJobs(OwnOrHire.HOURS_WORKED, JobCost.JOB_COSTS, JobCost.HOURS),
+                            ofJobs(OwnOrHire.CROP_WORKED, FuelAndLabour.WORK_INPUTS, GangRates.GANG_CROP),
+                            ofJobs(OwnOrHire.BALES_WORKED, JobCost.JOB_COSTS, HireBill.BALES),
+                            new TableColumn.Calculated(OwnOrHire.CHARGE, true),
                             new TableColumn.Calculated(OwnOrHire.RUNNING, false),
                             new TableColumn.Calculated(OwnOrHire.OWN, true),
                             new TableColumn.Calculated(OwnOrHire.BREAK_EVEN_AREA, true),

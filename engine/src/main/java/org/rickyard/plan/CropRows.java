@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,6 +20,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
+import org.rickyard.quantity.Range;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.Crop;
@@ -47,6 +49,7 @@ final class CropRows {
     private final MissingList noClamps;
     // A list has many fields and few crops.
     private final Map<String, Boolean> arable = new HashMap<>();
+    private final Map<String, List<Integer>> notSilage = new LinkedHashMap<>();
 
     CropRows(FoundLists lists, List<Finding> findings) {
         this.fields = lists.rows(Fields.LIST);
@@ -76,6 +79,7 @@ final class CropRows {
                 add(field, -1);
             }
         }
+        notSilage.forEach(this::tellNotSilage);
     }
 
     private CropRows(CropRows before, List<Row> rows) {
@@ -117,24 +121,30 @@ final class CropRows {
     /**
      * Without cuts, a field is for silage if it names a clamp, or says what its yield was weighed as. A crop of the
      * plough that no forager lifts is not, unless it names a clamp or the dry matter of silage: it would fill a clamp
-     * with grain.
+     * with grain. Nor is hay of the dry matter of hay.
      */
     private boolean isForSilage(int field) {
         if (fields.isFilled(Fields.CLAMP, field)) {
             return true;
         }
         boolean said = fields.isFilled(Fields.YIELD_BASIS, field) || fields.isFilled(Fields.DM_AT_ENSILING, field);
-        if (said
-                && arable.computeIfAbsent(fields.text(Fields.CROP, field), CropRows::isArable)
-                && !isAsDryAsSilage(field)) {
-            findings.add(Finding.note(
-                    fields.address(Fields.CROP, field).orElse(null),
-                    "the " + fields.text(Fields.CROP, field) + " of '" + fields.text(Fields.FIELD, field)
-                            + "' is not taken for silage: it names no clamp and no dry matter that silage has. If it is"
-                            + " ensiled, write its clamp."));
-            return false;
+        String crop = fields.text(Fields.CROP, field);
+        boolean another = arable.computeIfAbsent(crop, CropRows::isArable)
+                ? !hasDryMatterWithin(Quantities.DM_AT_ENSILING.usual(), field)
+                : Suitability.isBroughtInDry(crop) && hasDryMatterWithin(Quantities.DM_OF_DRY_CROPS, field);
+        if (said && another) {
+            notSilage.computeIfAbsent(crop, any -> new ArrayList<>()).add(field);
         }
-        return said;
+        return said && !another;
+    }
+
+    private void tellNotSilage(String crop, List<Integer> of) {
+        findings.add(Finding.note(
+                fields.address(Fields.CROP, of.get(0)).orElse(null),
+                "the " + crop + " of '" + fields.text(Fields.FIELD, of.get(0)) + "'"
+                        + (of.size() > 1 ? " (and " + Counted.more(of.size() - 1, "field") + ")" : "")
+                        + " is not taken for silage: it names no clamp and no dry matter that silage has. If it is"
+                        + " ensiled, write its clamp."));
     }
 
     private static boolean isArable(String crop) {
@@ -146,14 +156,11 @@ final class CropRows {
                 && !Suitability.suits("forager", plain);
     }
 
-    private boolean isAsDryAsSilage(int field) {
+    private boolean hasDryMatterWithin(Range range, int field) {
         return fields.gives(Fields.DM_AT_ENSILING, field)
-                && Quantities.DM_AT_ENSILING
-                        .usual()
-                        .contains(fields.unit(Fields.DM_AT_ENSILING, field)
-                                .orElse(Quantities.DM_AT_ENSILING.unit())
-                                .convert(
-                                        fields.number(Fields.DM_AT_ENSILING, field), Quantities.DM_AT_ENSILING.unit()));
+                && range.contains(fields.unit(Fields.DM_AT_ENSILING, field)
+                        .orElse(Quantities.DM_AT_ENSILING.unit())
+                        .convert(fields.number(Fields.DM_AT_ENSILING, field), Quantities.DM_AT_ENSILING.unit()));
     }
 
     private List<Integer> fieldsOf(int cut) {

@@ -11,6 +11,7 @@ import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.cost.CostTotals;
 import org.rickyard.trade.cost.JobCost;
+import org.rickyard.trade.cost.OwnOrHire;
 import org.rickyard.trade.cost.OwnershipCost;
 import org.rickyard.trade.season.SeasonFit;
 import org.rickyard.trade.silage.ClampContents;
@@ -90,6 +91,7 @@ public final class Headlines {
                     plan.table(JobCost.MACHINE_COSTS),
                     List.of(OwnershipCost.OWNERSHIP_OF_YEAR, JobCost.COST_OF_HOUR));
         }
+        addOwnOrHire(headlines, plan.table("own-or-hire"));
         ResultTable costs = plan.table("holding-costs");
         add(
                 headlines,
@@ -112,6 +114,7 @@ public final class Headlines {
                 "feed-balance",
                 "pit-digging",
                 "season",
+                "own-or-hire",
                 "holding-costs")) {
             more += Math.max(0, plan.table(id).rows() - MOST_ROWS_OF_A_TABLE);
         }
@@ -149,6 +152,18 @@ public final class Headlines {
                 headlines.add(new Headline(
                         dayPlan, SeasonFit.LATE, row, dayPlan.name(Quantities.HOLDING, row), about(dayPlan, row)));
                 shown++;
+            }
+        }
+    }
+
+    /** Whether a machine pays, and from what area on; where there is none the sentence says so. */
+    private static void addOwnOrHire(List<Headline> headlines, ResultTable machines) {
+        int shown = Math.min(machines.rows(), MOST_ROWS_OF_A_TABLE);
+        for (int row = 0; row < shown; row++) {
+            String holding = machines.name(Quantities.HOLDING, row);
+            headlines.add(new Headline(machines, OwnOrHire.SENTENCE, row, holding, about(machines, row)));
+            if (machines.of(OwnOrHire.BREAK_EVEN).has(row)) {
+                headlines.add(new Headline(machines, OwnOrHire.BREAK_EVEN_AREA, row, holding, about(machines, row)));
             }
         }
     }

@@ -51,12 +51,13 @@ final class WorkRateFamily {
                 .with(Keys.TASK_KEY, tasks.ofLines())
                 .with(Keys.STAGE_KEY, tasks.stageKeys(lines));
         ListRows types = plan.rows(Machines.LIST);
-        FieldYields.apply(
-                sources,
-                plan.lists(),
-                field,
-                cuts.rows(job, field),
-                row -> Suitability.takesCrop(types.text(Machines.TYPE, machine[row])));
+        boolean[] withCrop = new boolean[machine.length];
+        for (int i = 0; i < withCrop.length; i++) {
+            withCrop[i] = Suitability.takesCrop(types.text(Machines.TYPE, machine[i]));
+        }
+        // Tonnes an hour of what is spread say nothing of hectares, as long as nobody says how much goes on one.
+        sources.only(Quantities.OUTPUT, withCrop);
+        FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field), row -> withCrop[row]);
         plan.add(
                 WorkRateTables.rates(hasJobs, Arrays.stream(machine).distinct().anyMatch(one -> isKnown(types, one))),
                 sources,

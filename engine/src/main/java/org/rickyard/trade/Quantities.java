@@ -67,6 +67,10 @@ public final class Quantities {
 
     /** Fresh crop off a hectare; standing or as carted by its basis. */
     public static final Symbol YIELD = number("yield", Units.T_PER_HA, Range.above(0, 200), Range.of(5, 65), 1);
+    /** Yields of hay, straw and grain that are nothing unusual, t/ha; common practice. */
+    public static final Range YIELD_OF_DRY_CROPS = Range.of(1, 20);
+    /** Dry matter of hay, straw and grain as they are brought in, per cent; common practice. */
+    public static final Range DM_OF_DRY_CROPS = Range.of(75, 92);
     /** Dry matter off a hectare. */
     public static final Symbol YIELD_DRY_MATTER =
             number("dry matter yield", Units.T_DM_PER_HA, Range.above(0, 30), Range.of(1, 22), 1);

@@ -105,6 +105,44 @@ class PowerSheetsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** A spreader brings its load to the field: the grass that grows there does not go through it. */
+    @Tag("derived")
+    @Test
+    void aMuckSpreaderIsNotFedWithTheCrop() {
+        for (Double output : new Double[] {null, 150.0}) {
+            SeasonBook.Worked worked = new SeasonBook()
+                    .sheet(
+                            "Fields",
+                            row("Field", "Area (ha)", "Crop", "Yield (t/ha)", "Yield basis"),
+                            row("Far", 12, "grass", 20, "as carted fresh"))
+                    .sheet(
+                            "Machines",
+                            row(
+                                    "Machine",
+                                    "Type",
+                                    "Width (m)",
+                                    "Speed (km/h)",
+                                    "Output (t/h)",
+                                    "Power (kW)",
+                                    "Power basis"),
+                            row("Spreader", "muck spreader", 8, 6, output, null, null),
+                            row("Old red", "tractor", null, null, null, 90, "PTO"))
+                    .sheet(
+                            "Jobs",
+                            row("Field", "Operation", "Machine", "Tractor"),
+                            row("Far", "muck", "Spreader", "Old red"))
+                    .run();
+            if (output == null) {
+                assertThat(worked.results()).noneMatch(result -> result.id().equals("pto-power") && result.given());
+                assertThat(worked.word("fuel-by", "Spreader")).startsWith("yearly average");
+            } else {
+                // From memory of ASAE D497: 0.2 kW for each tonne an hour.
+                assertThat(worked.number("pto-power", "Spreader")).isCloseTo(30, within(1e-9));
+            }
+            assertThat(worked.differences()).isEmpty();
+        }
+    }
+
     /** ASAE D497, rotary power, from memory: 1.3 kW for each metre of a windrower. */
     @Tag("memory")
     @Test

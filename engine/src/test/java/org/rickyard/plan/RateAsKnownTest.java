@@ -129,4 +129,30 @@ class RateAsKnownTest {
         assertThat(worked.result("fuel-by").word()).contains("typed, by area");
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** The tonnes that a spreader gets rid of in an hour are no tonnes of the crop, and no reason to know nothing. */
+    @Test
+    @Tag("derived")
+    void anOutputOfWhatIsSpreadLeavesTheRateToWidthAndSpeed() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Area (ha)", "Crop", "Yield (t/ha)", "Yield basis"),
+                        row("A", 12, "grass", 20, "as carted fresh"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Width (m)", "Speed (km/h)", "Efficiency (%)", "Output (t/h)"),
+                        row("Spreader", "muck spreader", 8, 6, 60, 150),
+                        row("Forager", "forager", 6, 8, 70, 40))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine"),
+                        row("A", "muck", "Spreader"),
+                        row("A", "chop", "Forager"))
+                .run();
+        assertThat(worked.number("work-rate", "Spreader")).isCloseTo(2.88, within(1e-9));
+        assertThat(worked.word("work-rate-limited-by", "Spreader")).isEqualTo("width and speed");
+        assertThat(worked.number("work-rate", "Forager")).isCloseTo(2, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
 }

@@ -44,6 +44,7 @@ final class FullFarm {
             book.sheet("Herds", rows(HERDS, input));
             book.sheet("Nozzle test", rows(NOZZLE_TEST, input));
             book.sheet("Assumptions", rows(ASSUMPTIONS, input));
+            book.sheet("Hay yard", rows(HAY_YARD, input));
             return book.save(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -118,8 +119,8 @@ final class FullFarm {
                 Hours now (h) = 200 | Own or hired = own | Charge = 42 | Charge unit = ha | Crew = 1
             Machine = Rake 6 m | Type = rake | Working width (m) = 6.5 | Speed (km/h) = 9 | Turn time (s) = 12 |
                 Other lost time (h/ha) = 0.04 | Purchase price = 9000 | Trade-in value = 2500 |
-                List price = 9900 | Life (yr) = 8 | Hours per year (h) = 50 | Own or hired = own | Charge = 20 |
-                Charge unit = ha
+                List price = 9900 | Life (yr) = 8 | Hours per year (h) = 50 | Own or hired = own | Charge = 95 |
+                Charge unit = h
             Machine = Chopper | Type = forager | Working width (m) = 6.5 | Speed (km/h) = 7 |
                 Field efficiency (%) = 75 | Output (t/h) = 70 | Power (kW) = 340 | Power basis = engine |
                 Fuel (L/h) = 62 | Crew = 1 | Hours per day (h) = 10 | Own or hired = hired | Charge = 190 |
@@ -178,6 +179,17 @@ final class FullFarm {
             Machine = Scoop | Type = excavator | Output (t/h) = 10 | Hours per day (h) = 8
             """;
 
+    /** More machines, on a sheet that comes last, so that the numbers before it are drawn as they were. */
+    private static final String HAY_YARD =
+            """
+            Machine = Own baler | Type = baler | Working width (m) = 3 | Speed (km/h) = 8 | Field efficiency (%) = 70 |
+                Purchase price = 30000 | Trade-in value = 9000 | List price = 34000 | Life (yr) = 8 |
+                Hours per year (h) = 120 | Own or hired = own | Charge = 7 | Charge unit = bale
+            Machine = Second baler | Type = baler | Working width (m) = 3 | Speed (km/h) = 8 |
+                Field efficiency (%) = 70 | Purchase price = 24000 | Trade-in value = 6000 | List price = 28000 |
+                Life (yr) = 9 | Hours per year (h) = 90 | Own or hired = own | Charge = 4 | Charge unit = t
+            """;
+
     private static final String PRODUCTS =
             """
             Product = Product A | Unit = L | Dose = 1 | Highest dose = 1.2 | Highest total dose = 3 |
@@ -225,6 +237,10 @@ final class FullFarm {
                 Product = Product B | Water volume (L/ha) = 200
             Holding = Skel Beck | Job = Hay | Field = grass | Operation = bale | Machine = Baler | Tractor = Tractor B
             Holding = Skel Beck | Job = More hay | Field = Long Acre | Operation = bale | Machine = Baler |
+                Tractor = Tractor A
+            Holding = Skel Beck | Job = Late hay | Field = Long Acre | Operation = bale | Machine = Own baler |
+                Tractor = Tractor A
+            Holding = Skel Beck | Job = Last hay | Field = Long Acre | Operation = bale | Machine = Second baler |
                 Tractor = Tractor A
             Holding = Skel Beck | Job = Topping | Field = Kiln Close | Operation = mow | Machine = Topper
             Holding = Skel Beck | Job = Edges | Field = Kiln Close | Operation = mow | Machine = Old mower

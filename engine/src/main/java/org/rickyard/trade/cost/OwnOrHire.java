@@ -3,7 +3,11 @@ package org.rickyard.trade.cost;
 import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.number;
 import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.CHARGE_PER_BALE;
 import static org.rickyard.trade.Quantities.CHARGE_PER_HECTARE;
+import static org.rickyard.trade.Quantities.CHARGE_PER_HOUR;
+import static org.rickyard.trade.Quantities.CHARGE_PER_TONNE;
+import static org.rickyard.trade.Quantities.CHARGE_UNIT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +22,7 @@ import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 
-/** Whether a machine pays at the area it works: own cost against a contractor's charge by the hectare. */
+/** Whether a machine pays at the area it works: own cost against a contractor's charge, by the hectare or brought to it. */
 public final class OwnOrHire {
     private OwnOrHire() {}
 
@@ -28,6 +32,22 @@ public final class OwnOrHire {
     public static final Symbol AREA_WORKED = Symbol.number("area worked in the jobs", Units.HA)
             .possible(Range.POSITIVE)
             .decimals(1);
+    /** Hours the machine works in them. */
+    public static final Symbol HOURS_WORKED = Symbol.number("hours worked in the jobs", Units.H)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+    /** What it brings in, or works on, in them. */
+    public static final Symbol CROP_WORKED = Symbol.number("crop of the jobs (fresh, as carted)", Units.T)
+            .possible(Range.POSITIVE)
+            .decimals(0);
+    /** Bales it makes in them. */
+    public static final Symbol BALES_WORKED = Symbol.number("bales made in the jobs", Units.ONE)
+            .possible(Range.POSITIVE)
+            .decimals(0);
+    /** The contractor's charge for a hectare of them. */
+    public static final Symbol CHARGE_HECTARE = Symbol.number("charge for a hectare", A_HECTARE)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(2);
     /** Running cost of that work. */
     public static final Symbol RUNNING_ALL = Symbol.number("running cost of the jobs", Units.MONEY_UNIT)
             .possible(Range.NOT_NEGATIVE)
@@ -54,7 +74,41 @@ public final class OwnOrHire {
                     + " and 10.3: ownership 1,000 a year, running 4 an acre");
     private static final Expr ONE_YEAR = new Expr.AsUnit(number(1), Units.YR);
     private static final Condition CONTRACTOR_DEARER =
-            Condition.compare(value(CHARGE_PER_HECTARE), Relation.MORE, value(RUNNING_HECTARE));
+            Condition.compare(value(CHARGE_HECTARE), Relation.MORE, value(RUNNING_HECTARE));
+
+    /** {@code hire-charge-per-hectare}: the charge by its unit, for a hectare of the jobs listed. */
+    public static final Formula CHARGE = new Formula(
+            "hire-charge-per-hectare",
+            CHARGE_HECTARE,
+            choice(
+                    Condition.is(CHARGE_UNIT, "h"),
+                    value(CHARGE_PER_HOUR).times(HOURS_WORKED).over(AREA_WORKED),
+                    choice(
+                            Condition.is(CHARGE_UNIT, "t"),
+                            value(CHARGE_PER_TONNE).times(CROP_WORKED).over(AREA_WORKED),
+                            choice(
+                                    Condition.is(CHARGE_UNIT, "bale"),
+                                    value(CHARGE_PER_BALE).times(BALES_WORKED).over(AREA_WORKED),
+                                    value(CHARGE_PER_HECTARE)))),
+            Source.derived("the bill for the jobs over their area"),
+            "by the hour: at this machine's own rate of work, which a contractor's need not be",
+            List.of(
+                    charge("ha", CHARGE_PER_HECTARE, 98, 98),
+                    // 12 ha in 5 h, 240 t of crop, 360 bales.
+                    charge("h", CHARGE_PER_HOUR, 60, 60 * 5 / 12.0),
+                    charge("t", CHARGE_PER_TONNE, 2, 40),
+                    charge("bale", CHARGE_PER_BALE, 8, 240)));
+
+    private static WorkedExample charge(String unit, Symbol charge, double each, double aHectare) {
+        return WorkedExample.from(Source.derived("12 ha in 5 h, 240 t of crop, 360 bales"))
+                .with(CHARGE_UNIT, unit)
+                .with(charge, each)
+                .with(AREA_WORKED, 12)
+                .with(HOURS_WORKED, 5)
+                .with(CROP_WORKED, 240)
+                .with(BALES_WORKED, 360)
+                .gives(aHectare, A_HECTARE, 6);
+    }
 
     /** Running cost of a hectare. */
     public static final Formula RUNNING = new Formula(
@@ -96,7 +150,7 @@ public final class OwnOrHire {
             BREAK_EVEN,
             value(OWNERSHIP)
                     .times(ONE_YEAR)
-                    .over(value(CHARGE_PER_HECTARE).minus(RUNNING_HECTARE))
+                    .over(value(CHARGE_HECTARE).minus(RUNNING_HECTARE))
                     .onlyWhen(
                             CONTRACTOR_DEARER,
                             "there is none: the charge is no more than your own running cost, so hiring is cheaper at"
@@ -108,7 +162,7 @@ public final class OwnOrHire {
     private static WorkedExample breakEven(double charge, double acres) {
         return WorkedExample.from(Source.derived("the same textbook: 1,000 ÷ (" + (int) charge + " − 4)"))
                 .with(OWNERSHIP, 1000)
-                .with(CHARGE_PER_HECTARE, charge, Units.MONEY_UNIT.over(Units.AC))
+                .with(CHARGE_HECTARE, charge, Units.MONEY_UNIT.over(Units.AC))
                 .with(RUNNING_HECTARE, 4, Units.MONEY_UNIT.over(Units.AC))
                 .gives(acres, Units.AC, 6);
     }
@@ -128,7 +182,7 @@ public final class OwnOrHire {
             "money only; timeliness, quality control and capital freed weigh too",
             List.of(
                     WorkedExample.from(Source.derived("charge below running cost"))
-                            .with(CHARGE_PER_HECTARE, 3)
+                            .with(CHARGE_HECTARE, 3)
                             .with(RUNNING_HECTARE, 4)
                             .gives("no break-even: hiring costs less at any area"),
                     advice(200, 125, "at this area owning costs no more than hiring"),
@@ -136,7 +190,7 @@ public final class OwnOrHire {
 
     private static WorkedExample advice(double area, double breakEven, String words) {
         return WorkedExample.from(Source.derived("the textbook's break-even of 125 at a charge of 12 and running 4"))
-                .with(CHARGE_PER_HECTARE, 12)
+                .with(CHARGE_HECTARE, 12)
                 .with(RUNNING_HECTARE, 4)
                 .with(AREA_WORKED, area)
                 .with(BREAK_EVEN, breakEven)
@@ -145,6 +199,6 @@ public final class OwnOrHire {
 
     /** In reading order. */
     static List<Formula> formulas() {
-        return List.of(RUNNING, OWN, BREAK_EVEN_AREA, SENTENCE);
+        return List.of(CHARGE, RUNNING, OWN, BREAK_EVEN_AREA, SENTENCE);
     }
 }

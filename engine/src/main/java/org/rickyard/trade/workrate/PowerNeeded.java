@@ -229,17 +229,27 @@ public final class PowerNeeded {
         return new Expr.Lookup(table, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT);
     }
 
+    /** Those that power goes by tonnes for are fed with the crop, but for a spreader: it brings what it spreads. */
+    private static final Condition TAKES_CROP = Condition.all(List.of(
+            new Condition.InTable(BY_FEED, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT),
+            new Condition.Not(Condition.is(KIND_OF_MACHINE, "muck spreader"))));
+
     /** Feed rate: typed output, or what speed, width and yield bring. */
     public static final Formula FEED_RATE = new Formula(
             "feed-rate",
             FEED,
             choice(
                     new Condition.Blank(OUTPUT),
-                    value(SPEED).times(WORKING_WIDTH).times(Throughput.YIELD_CARTED),
+                    value(SPEED)
+                            .times(WORKING_WIDTH)
+                            .times(Throughput.YIELD_CARTED)
+                            .onlyWhen(
+                                    TAKES_CROP, "the crop does not go through it; of a muck spreader type its Output"),
                     value(OUTPUT)),
             Source.derived("spot rate × yield"),
             "while the machine works, turns left aside",
             List.of(WorkedExample.from(Source.derived("10 km/h × 3 m × 20 t/ha"))
+                    .with(KIND_OF_MACHINE, "forager")
                     .with(SPEED, 10)
                     .with(WORKING_WIDTH, 3)
                     .with(Throughput.YIELD_CARTED, 20)

@@ -158,6 +158,21 @@ public final class Suitability {
         return CROPS.rows().stream().anyMatch(row -> !row.text().equals(ANY) && names(row.text(), words));
     }
 
+    /** Words of crops that are brought in dry, and words that say that they are not. */
+    private static final Set<String> DRY = Set.of("hay", "straw");
+
+    private static final Set<String> MOIST = Set.of("silage", "haylage", "wholecrop", "forage", "grazing");
+
+    /**
+     * Whether a crop is brought in dry, as hay, straw and grain are: three tonnes of it off a hectare, at 85 % dry
+     * matter, are nothing unusual. Common practice.
+     */
+    public static boolean isBroughtInDry(String crop) {
+        Set<String> words = words(crop);
+        return words.stream().noneMatch(MOIST::contains)
+                && (names(THRESHED, words) || words.stream().anyMatch(DRY::contains));
+    }
+
     private static boolean suits(int row, Set<String> words) {
         String crops = CROPS.rows().get(row).text();
         return words == null || crops.equals(ANY) || names(crops, words);
