@@ -42,7 +42,7 @@ public final class Jobs {
             .needed()
             .also("machine implement, sprayer used, equipment used, machinery used, "
                     + "machines, implement, equipment, gang, machine name, sprayer, machinery, kit, "
-                    + "gear, machine used, implement used, rig, rig used, spray rig, sprayer rig")
+                    + "gear, machine used, implement used")
             .help("Several parted by \";\", several alike as \"Trailer 14 t x 3\".");
     /** The tractor. */
     public static final ColumnSpec TRACTOR = text("Tractor", Quantities.TRACTOR)
@@ -193,7 +193,7 @@ public final class Jobs {
             .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")
             .otherwise(FIELD, "location")
             .otherwise(OPERATION, "task")
-            .otherwise(MACHINE, "applicator")
+            .otherwise(MACHINE, "rig, rig used, spray rig, sprayer rig, applicator")
             .otherwise(JOB, "task, ref, reference, ref no")
             .otherwise(
                     EARLIEST,

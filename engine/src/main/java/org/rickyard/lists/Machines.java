@@ -82,9 +82,8 @@ public final class Machines {
             .help("Share of the full rate kept up over a field, 50 to 90 %.");
     /** Turn time. */
     public static final ColumnSpec TURN_TIME = number("Turn time", Quantities.TURN_TIME)
-            .also(
-                    "headland turning time, turn round time, turning time at headland, "
-                            + "turning time, headland turn, time per turn, turn, headland turn time, turnaround, turnaround time, turnround")
+            .also("headland turning time, turn round time, turning time at headland, "
+                    + "turning time, headland turn, time per turn, turn, headland turn time")
             .help("One headland turn.");
     /** Other lost time. */
     public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)
@@ -123,8 +122,7 @@ public final class Machines {
     /** Mass. */
     public static final ColumnSpec MASS = number("Mass", Quantities.MASS)
             .also("weight, machine weight, machine mass, operating weight, rolling weight, "
-                    + "packing weight, compaction weight, rolling mass, packing mass, operating mass, ballasted weight, "
-                    + "ballasted mass, working weight")
+                    + "packing weight, compaction weight, rolling mass, packing mass, operating mass")
             .help("As it works; for a roller with all ballast.");
     /** Unladen mass. */
     public static final ColumnSpec UNLADEN_MASS = number("Unladen mass", Quantities.UNLADEN_MASS)
@@ -444,6 +442,7 @@ public final class Machines {
                             + " speed, work speed, op speed")
             .otherwiseMeasured(TIMED_DISTANCE, "distance")
             .unclear(List.of("time", "seconds", "secs"), TIMED_SECONDS)
+            .unclear(List.of("turnaround", "turnaround time", "turnround"), TURN_TIME, ROUND_TIME, FILL_TIME)
             .toldMeasured("time", TIMED_SECONDS, TIMED_DISTANCE)
             .told("seconds", TIMED_SECONDS, TIMED_DISTANCE)
             .told("secs", TIMED_SECONDS, TIMED_DISTANCE)
@@ -461,6 +460,7 @@ public final class Machines {
                             + " and fill time, load fill time, mix and fill time, mix fill time")
             .otherwiseMeasured(
                     PAYLOAD, "box capacity, box cap, truck capacity, trailer capacity, wagon capacity, body load, cap")
+            .otherwise(MASS, "ballasted weight, ballasted mass, working weight")
             .otherwise(LIST_PRICE, "cost new, new cost")
             .otherwise(HOURS_NOW, "engine hours, meter hours")
             .otherwise(CREW, "crew size, no of men, no of operators, no of people, gang size")

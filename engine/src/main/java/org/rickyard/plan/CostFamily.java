@@ -27,6 +27,7 @@ final class CostFamily {
     private final PriceRows prices;
     private final ListRows machines;
     private final int[] jobKeys;
+    private final boolean noWork;
 
     private CostFamily(PlanContext plan, WorkRows works, Holdings holdings, FieldCuts cuts) {
         this.plan = plan;
@@ -44,6 +45,7 @@ final class CostFamily {
                 || works.all().stream().anyMatch(w -> w.tractor() >= 0 || powered(w.machine()) || charged(w.machine()))
                 || IntStream.range(0, machines.size()).anyMatch(this::priced);
         this.works = asked ? works.all() : List.of();
+        noWork = works.all().isEmpty();
         jobKeys = jobKeys(plan, this.works);
     }
 
@@ -52,9 +54,10 @@ final class CostFamily {
     }
 
     private void build() {
-        String none = "no job names a tractor, and no machine has power, fuel, crew, a price or a charge for hire";
+        String none =
+                because("no job names a tractor, and no machine has power, fuel, crew, a price or a charge for hire");
         String unpriced = "no machine has a price: type its Purchase price and List price";
-        String noMoney = "no machine has a price, and no wage or fuel price is on Assumptions";
+        String noMoney = because("no machine has a price, and no wage or fuel price is on Assumptions");
         plan.add(CostTables.INPUTS, work(works), none);
         boolean noJobs = plan.rows(Jobs.LIST).size() == 0;
         // A price tells what a year and an hour of its machine cost, whether or not a job names it.
@@ -117,6 +120,13 @@ final class CostFamily {
                                 Keys.HOLDING_KEY,
                                 Arrays.stream(firstFields).map(holdings::key).toArray()),
                 none);
+    }
+
+    /** Why there are no rows of work: this, or that nothing works anywhere. */
+    private String because(String nothingAsked) {
+        return noWork
+                ? "no machine of the machine list has work on a field; what jobs name and lists lack is on Checks"
+                : nothingAsked;
     }
 
     private int[] used() {

@@ -294,6 +294,8 @@ class HeadersOfOtherThingsTest {
     @ParameterizedTest
     @CsvSource({
         "Jobs, Machine, Sprayer, Applicator, Boom",
+        "Jobs, Machine, Sprayer, Rig, Boom",
+        "Machines, Mass, Weight (t), Ballasted weight (t), 7",
         "Jobs, Earliest, Start date, Target date, 46000",
         "Fields, Watercourse, Watercourse, Near watercourse, stream",
         "Machines, List price, List price, Cost new, 9000",
@@ -320,7 +322,7 @@ class HeadersOfOtherThingsTest {
         if (list.equals("Jobs")) {
             header = new Object[] {"Holding", "Field", "Operation", "Job", null, null};
             cells = new Object[] {"Home", "Lea", "spray", "One", value, null};
-            if (!headers[0].equals("Sprayer") && !headers[0].equals("Applicator")) {
+            if (!List.of("Sprayer", "Applicator", "Rig").contains(headers[0])) {
                 header[3] = "Machine";
                 cells[3] = "Boom";
             }
@@ -348,5 +350,16 @@ class HeadersOfOtherThingsTest {
     void daysThatAreFitMayBeAShareOrACount() {
         assertThat(FoundIn.said(jobs("Days OK", 12)))
                 .anyMatch(words -> words.contains("\"Days OK\" could mean Workable days or Days available"));
+    }
+
+    /** At the headland, of a trailer to the clamp and back, or of a sprayer that is filled. */
+    @Test
+    void aTurnaroundMayBeOneOfThreeTimes() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Turnaround (min)")
+                .row("Boom", "sprayer", 12));
+        assertThat(FoundIn.said(found))
+                .anyMatch(words -> words.contains(
+                        "\"Turnaround (min)\" could mean Turn time or Round time or Fill time of Machines"));
     }
 }

@@ -255,6 +255,22 @@ class CostSheetsTest {
                 .sheet("Assumptions", row("Item", "Value", "Unit"), PRICES[0], PRICES[1]);
     }
 
+    /** Sheets of an earlier run stay and say why they are empty; wages and prices are typed here, and there is power. */
+    @Test
+    void withoutWorkTheSheetsOfCostsSayThatAndNotThatNoPriceIsTyped() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 12))
+                .sheet("Machines", row("Machine", "Type", "Power (kW)", "List price"), row("Tug", "tractor", 90, 60000))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("Long Acre", "mow", "Mower"))
+                .sheet("Assumptions", row("Item", "Value", "Unit"), row("Wage", 15, "£/h"))
+                .run();
+        for (TableSpec table : List.of(CostTables.JOB_COSTS, CostTables.INPUTS)) {
+            assertThat(worked.plan().table(table.id()).emptyBecause())
+                    .isEqualTo(
+                            "no machine of the machine list has work on a field; what jobs name and lists lack is on Checks");
+        }
+    }
+
     /** The kind says the type too, so what was to be seen of the type stands in the same place and nothing moves. */
     @Test
     void whatAMachineIsIsToldOnce() {
