@@ -112,12 +112,14 @@ final class GangRows {
     /** The members of a job row, or none if it is no gang. */
     private List<Member> members(int job, MachineChoice choice) {
         List<Member> members = new ArrayList<>();
+        boolean filledOtherwise = false;
         for (MachineMention mention : choice.named(jobs, job)) {
             for (int machine : choice.find(jobs, job, mention.name())) {
                 GangStage stage = stage(machines.text(Machines.TYPE, machine));
                 if (stage != null) {
                     members.add(new Member(machine, mention.count(), stage));
                 }
+                filledOtherwise |= stage == null || stage == GangStage.PUSHING_UP;
             }
         }
         boolean wagon = members.stream()
@@ -128,8 +130,13 @@ final class GangRows {
             if (members.stream().anyMatch(m -> m.stage() == GangStage.CARTING)) {
                 findings.add(Finding.caution(
                         jobs.address(Jobs.MACHINE, job).orElse(null),
-                        "trailers are named without a forager or forage wagon to fill them, so their carting is not"
-                                + " worked out. Name the machine that fills them in the same cell, parted by \";\"."));
+                        filledOtherwise
+                                ? "carting is worked out from a forager or forage wagon alone. What these trailers and"
+                                        + " their tractors take is in no hours, days, fuel, labour or cost here, and they"
+                                        + " are not booked: allow for them beside."
+                                : "trailers are named without a forager or forage wagon to fill them, so their carting is"
+                                        + " not worked out. Name the machine that fills them in the same cell, parted by"
+                                        + " \";\"."));
             }
             return List.of();
         }

@@ -31,6 +31,7 @@ final class WorkRateFamily {
             block[i] = line.block();
         }
         mixed(plan, machine);
+        StrawOfGrain.tell(plan, lines);
         FieldCuts cuts = silage.fieldCuts();
         GangRows gangs = new GangRows(plan, cuts, silage.rollers());
         Tasks tasks = new Tasks(plan, lines, gangs);

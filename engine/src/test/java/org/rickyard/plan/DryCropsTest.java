@@ -59,4 +59,35 @@ class DryCropsTest {
                                 .startsWith("the winter wheat of 'B' (and 2 more fields) is not taken"));
         assertThat(worked.results()).noneMatch(result -> result.id().equals("crop-ensiled"));
     }
+
+    /** A field has one yield; where a combine and a baler both go over it, only one of them can be meant. */
+    @Test
+    void strawBaledBehindACombineIsToldToBeReckonedAsGrain() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Area (ha)", "Crop", "Yield (t/ha)", "Yield basis"),
+                        row("A", 8, "wheat", 9, "as carted fresh"),
+                        row("B", 7, "wheat", 8, "as carted fresh"),
+                        row("B straw", 7, "wheat straw", 3.5, "as carted fresh"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Width (m)", "Speed (km/h)"),
+                        row("Combine", "combine", 9, 5),
+                        row("Baler", "round baler", 9, 8))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine"),
+                        row("wheat", "combining", "Combine"),
+                        row("A", "baling", "Baler"),
+                        row("B straw", "baling", "Baler"))
+                .run();
+        assertThat(worked.findings())
+                .filteredOn(finding -> finding.message().contains("as if it were straw"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.cell().orElseThrow()).hasToString("Jobs!C3");
+                    assertThat(finding.message()).startsWith("a combine works 'A' too, so its yield is grain");
+                });
+    }
 }

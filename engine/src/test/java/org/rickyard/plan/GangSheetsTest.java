@@ -147,4 +147,33 @@ class GangSheetsTest {
         assertThat(worked.plan().table("gangs").of(TableSpec.STATUS).word(0)).startsWith(said + ". ");
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** Trailers at a combine have what fills them beside them; that they are nowhere reckoned is said, and not to name it. */
+    @Test
+    void trailersThatAnotherMachineFillsAreSaidToBeLeftOut() {
+        for (String filler : new String[] {"Combine; ", ""}) {
+            SeasonBook.Worked worked = new SeasonBook()
+                    .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("A", "wheat", 20))
+                    .sheet(
+                            "Machines",
+                            row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Payload (t)"),
+                            row("Combine", "combine", 9, 5, null),
+                            row("Grain trailer", "trailer", null, null, 14))
+                    .sheet(
+                            "Jobs",
+                            row("Field", "Operation", "Machine"),
+                            row("A", "combining", filler + "Grain trailer x 2"))
+                    .run();
+            boolean filled = !filler.isEmpty();
+            assertThat(worked.messages())
+                    .filteredOn(message -> message.contains("forager"))
+                    .singleElement()
+                    .satisfies(message -> {
+                        assertThat(message.contains("Name the machine that fills them"))
+                                .isEqualTo(!filled);
+                        assertThat(message.contains("in no hours, days, fuel, labour or cost"))
+                                .isEqualTo(filled);
+                    });
+        }
+    }
 }
