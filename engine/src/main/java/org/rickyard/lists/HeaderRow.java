@@ -102,7 +102,7 @@ final class HeaderRow {
                 }
             }
         }
-        int otherwise = vocabulary.readOtherwise(headings, unread(vocabulary, headings, headers, first), named);
+        int otherwise = vocabulary.otherwise().read(headings, unread(vocabulary, headings, headers, first), named);
         matched += otherwise;
         score += otherwise;
         Match match = new Match(vocabulary, first, headings, List.of(), matched, score);

@@ -160,7 +160,8 @@ final class TwoDeepHeader {
     /** The same by a header that counts only where no other means the column. */
     private boolean mayBeNameOfRows(String header) {
         return header != null
-                && vocabularies.stream().anyMatch(vocabulary -> vocabulary.mayNameRows(HeaderText.of(header)));
+                && vocabularies.stream()
+                        .anyMatch(vocabulary -> vocabulary.otherwise().mayNameRows(HeaderText.of(header)));
     }
 
     /** "Road speed (km/h)" over "Laden" and "Empty" is the heading of both, though it stands over the first alone. */

@@ -5,11 +5,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** The headers one list understands. */
 final class Vocabulary {
@@ -74,6 +72,7 @@ final class Vocabulary {
 
     final ListSpec spec;
     private final KnownHeaders known;
+    private final OtherwiseHeaders otherwise;
     private final Map<String, Settled> settled = new HashMap<>();
 
     /** What headers were read as, by their text: rows that could be headers, as those of a diary, are asked about often. */
@@ -82,6 +81,7 @@ final class Vocabulary {
     Vocabulary(ListSpec spec) {
         this.spec = spec;
         known = KnownHeaders.of(spec);
+        otherwise = new OtherwiseHeaders(this);
     }
 
     /** Normal form of each word a choice is known by, to its canonical word. */
@@ -144,98 +144,13 @@ final class Vocabulary {
         return known.mayMeanOtherwise(header) || header.mayBeTurned();
     }
 
-    /** Whether a header means what the list's rows are known by, where no other header does. */
-    boolean mayNameRows(HeaderText header) {
-        Heading turned = header.mayBeTurned() ? turned(header) : null;
-        return turned != null && spec.identity().contains(turned.column())
-                || Stream.of(spec.hints().otherwise(), spec.hints().ifNamed())
-                        .flatMap(List::stream)
-                        .anyMatch(otherwise ->
-                                spec.identity().contains(otherwise.column()) && heading(otherwise, header) != null);
-    }
-
-    /**
-     * Reads headers that mean a column only where no other header does.
-     *
-     * @param unread the headers not read so far that {@link #mayMeanOtherwise may mean} one, each in its place; null if
-     *     there are none
-     * @param named whether the sheet, table or title calls the list by its name
-     * @return how many were read
-     */
-    int readOtherwise(Heading[] headings, HeaderText[] unread, boolean named) {
-        int read = unread == null ? 0 : readOtherwise(spec.hints().otherwise(), headings, unread);
-        read += unread == null || !named ? 0 : readOtherwise(spec.hints().ifNamed(), headings, unread);
-        read += unread == null ? 0 : readTurned(headings, unread);
-        for (ListSpec.StandIn standIn : spec.hints().standIns()) {
-            if (!means(headings, standIn.column())
-                    && standIn.besideAny().stream().anyMatch(column -> means(headings, column))) {
-                for (int i = 0; i < headings.length; i++) {
-                    if (headings[i] != null && headings[i].isCertain() && headings[i].column() == standIn.instead()) {
-                        headings[i] = headings[i].as(standIn.column(), "");
-                    }
-                }
-            }
-        }
-        return read;
-    }
-
-    private int readOtherwise(List<ListSpec.Otherwise> all, Heading[] headings, HeaderText[] unread) {
-        int read = 0;
-        for (ListSpec.Otherwise otherwise : all) {
-            Heading heading = null;
-            for (int i = 0; i < unread.length && heading == null; i++) {
-                heading = headings[i] == null && unread[i] != null ? heading(otherwise, unread[i]) : null;
-                if (heading != null && !means(headings, otherwise.column())) {
-                    headings[i] = heading;
-                    read++;
-                }
-            }
-        }
-        return read;
-    }
-
-    private int readTurned(Heading[] headings, HeaderText[] unread) {
-        int read = 0;
-        for (int i = 0; i < unread.length; i++) {
-            Heading heading = headings[i] == null && unread[i] != null ? turned(unread[i]) : null;
-            if (heading != null && !means(headings, heading.column())) {
-                headings[i] = heading;
-                read++;
-            }
-        }
-        return read;
-    }
-
-    /** What a header means with its unit at the end, or by one of two names that it gives; null if nothing certain. */
-    private Heading turned(HeaderText header) {
-        HeaderText unitLast = TurnedHeader.unitLast(header);
-        if (unitLast != null) {
-            Heading heading = byName(unitLast);
-            for (ListSpec.Otherwise otherwise : spec.hints().otherwise()) {
-                heading = heading == null ? heading(otherwise, unitLast) : heading;
-            }
-            return heading != null
-                            && heading.isCertain()
-                            && heading.column().isNumeric()
-                            && HeaderUnit.fits(heading.column(), heading.rest())
-                    ? heading
-                    : null;
-        }
-        List<Heading> names = TurnedHeader.alternatives(header).stream()
-                .map(this::byName)
-                .filter(Objects::nonNull)
-                .toList();
-        boolean one = !names.isEmpty()
-                && names.stream()
-                        .allMatch(name -> name.isCertain()
-                                && name.column() == names.get(0).column()
-                                && name.rest().isEmpty())
-                && names.get(0).column().type() == ColumnSpec.Type.TEXT;
-        return one ? names.get(0) : null;
+    /** The headers that mean a column only where no other header does. */
+    OtherwiseHeaders otherwise() {
+        return otherwise;
     }
 
     /** What a header means by another name; null if it is not that name. */
-    private Heading heading(ListSpec.Otherwise otherwise, HeaderText header) {
+    Heading heading(ListSpec.Otherwise otherwise, HeaderText header) {
         if (!header.begins(otherwise.header())) {
             return null;
         }
@@ -243,15 +158,6 @@ final class Vocabulary {
         return rest != null && (!otherwise.measured() || HeaderUnit.fits(otherwise.column(), rest))
                 ? new Heading(List.of(otherwise.column()), rest, 2, false, null)
                 : null;
-    }
-
-    private static boolean means(Heading[] headings, ColumnSpec column) {
-        for (Heading heading : headings) {
-            if (heading != null && heading.candidates().contains(column)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Reads a header; null if it means none of this list's columns. */
@@ -325,7 +231,8 @@ final class Vocabulary {
                 : null;
     }
 
-    private Heading byName(HeaderText header) {
+    /** What a header means by the words it begins with; null if nothing. */
+    Heading byName(HeaderText header) {
         int most = Math.min(known.longest(), header.words().size());
         for (int count = most; count > 0; count--) {
             String name = header.name(count);

@@ -1,0 +1,116 @@
+package org.rickyard.lists;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.rickyard.lists.Vocabulary.Heading;
+
+/** The headers of a list that mean a column only where no other header does: rare names, and names turned round. */
+final class OtherwiseHeaders {
+    private final Vocabulary vocabulary;
+    private final ListSpec.Hints hints;
+
+    OtherwiseHeaders(Vocabulary vocabulary) {
+        this.vocabulary = vocabulary;
+        this.hints = vocabulary.spec.hints();
+    }
+
+    /** Whether a header means what the list's rows are known by, where no other header does. */
+    boolean mayNameRows(HeaderText header) {
+        Heading turned = header.mayBeTurned() ? turned(header) : null;
+        return turned != null && vocabulary.spec.identity().contains(turned.column())
+                || Stream.of(hints.otherwise(), hints.ifNamed())
+                        .flatMap(List::stream)
+                        .anyMatch(otherwise -> vocabulary.spec.identity().contains(otherwise.column())
+                                && vocabulary.heading(otherwise, header) != null);
+    }
+
+    /**
+     * Reads headers that mean a column only where no other header does.
+     *
+     * @param unread the headers not read so far that {@link Vocabulary#mayMeanOtherwise may mean} one, each in its place; null if
+     *     there are none
+     * @param named whether the sheet, table or title calls the list by its name
+     * @return how many were read
+     */
+    int read(Heading[] headings, HeaderText[] unread, boolean named) {
+        int read = unread == null ? 0 : readAll(hints.otherwise(), headings, unread);
+        read += unread == null || !named ? 0 : readAll(hints.ifNamed(), headings, unread);
+        read += unread == null ? 0 : readTurned(headings, unread);
+        for (ListSpec.StandIn standIn : hints.standIns()) {
+            if (!means(headings, standIn.column())
+                    && standIn.besideAny().stream().anyMatch(column -> means(headings, column))) {
+                for (int i = 0; i < headings.length; i++) {
+                    if (headings[i] != null && headings[i].isCertain() && headings[i].column() == standIn.instead()) {
+                        headings[i] = headings[i].as(standIn.column(), "");
+                    }
+                }
+            }
+        }
+        return read;
+    }
+
+    private int readAll(List<ListSpec.Otherwise> all, Heading[] headings, HeaderText[] unread) {
+        int read = 0;
+        for (ListSpec.Otherwise otherwise : all) {
+            Heading heading = null;
+            for (int i = 0; i < unread.length && heading == null; i++) {
+                heading = headings[i] == null && unread[i] != null ? vocabulary.heading(otherwise, unread[i]) : null;
+                if (heading != null && !means(headings, otherwise.column())) {
+                    headings[i] = heading;
+                    read++;
+                }
+            }
+        }
+        return read;
+    }
+
+    private int readTurned(Heading[] headings, HeaderText[] unread) {
+        int read = 0;
+        for (int i = 0; i < unread.length; i++) {
+            Heading heading = headings[i] == null && unread[i] != null ? turned(unread[i]) : null;
+            if (heading != null && !means(headings, heading.column())) {
+                headings[i] = heading;
+                read++;
+            }
+        }
+        return read;
+    }
+
+    /** What a header means with its unit at the end, or by one of two names that it gives; null if nothing certain. */
+    private Heading turned(HeaderText header) {
+        HeaderText unitLast = TurnedHeader.unitLast(header);
+        if (unitLast != null) {
+            Heading heading = vocabulary.byName(unitLast);
+            for (ListSpec.Otherwise otherwise : hints.otherwise()) {
+                heading = heading == null ? vocabulary.heading(otherwise, unitLast) : heading;
+            }
+            return heading != null
+                            && heading.isCertain()
+                            && heading.column().isNumeric()
+                            && HeaderUnit.fits(heading.column(), heading.rest())
+                    ? heading
+                    : null;
+        }
+        List<Heading> names = TurnedHeader.alternatives(header).stream()
+                .map(vocabulary::byName)
+                .filter(Objects::nonNull)
+                .toList();
+        boolean one = !names.isEmpty()
+                && names.stream()
+                        .allMatch(name -> name.isCertain()
+                                && name.column() == names.get(0).column()
+                                && name.rest().isEmpty())
+                && names.get(0).column().type() == ColumnSpec.Type.TEXT;
+        return one ? names.get(0) : null;
+    }
+
+    private static boolean means(Heading[] headings, ColumnSpec column) {
+        for (Heading heading : headings) {
+            if (heading != null && heading.candidates().contains(column)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
