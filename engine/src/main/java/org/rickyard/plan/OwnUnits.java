@@ -69,7 +69,14 @@ public final class OwnUnits {
      * @param amount what is then wanted: pt
      * @param own the product's own unit that it is an amount of: L
      */
-    private record Asked(Unit dose, Unit amount, Unit own) {}
+    private record Asked(Unit dose, Unit amount, Unit own) {
+        /** Of a share of the spray its words decide: 1 in 100 may be a per cent as well as a gallon in 100 gallons. */
+        boolean isBy(Unit typed) {
+            return typed.isCompatible(Units.DOSE)
+                    ? typed.isSameScale(dose)
+                    : typed.symbol().equals(dose.symbol());
+        }
+    }
 
     private static final List<Asked> ASKED = asked();
 
@@ -248,7 +255,7 @@ public final class OwnUnits {
             return Optional.empty();
         }
         for (Asked asked : ASKED) {
-            if (dose.get().isSameScale(asked.dose())
+            if (asked.isBy(dose.get())
                     && table.unit(symbol, row).equals(asked.own().symbol())) {
                 return Optional.of(OwnUnit.of(symbol, asked.amount()));
             }

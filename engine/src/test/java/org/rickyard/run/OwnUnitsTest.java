@@ -387,6 +387,26 @@ class OwnUnitsTest {
         answers(run, "product-total", "Weedkiller", 17, "lb");
     }
 
+    /** One per cent is a gallon in a hundred gallons too, but nobody has said so. */
+    @ParameterizedTest
+    @ValueSource(strings = {"%", "L/100 L", "ml/L"})
+    void aShareOfTheSprayIsInNoUnitOfItsOwn(String unit) {
+        Runs.Run run = run(farm("L", "t", "ml")
+                .set(new CellAddress("Jobs", 1, 5), unit.equals("ml/L") ? 10 : 1)
+                .set(new CellAddress("Jobs", 1, 6), unit));
+        assertThat(run.result("product-total", "Weedkiller").number().orElseThrow())
+                .isCloseTo(2, within(1e-9));
+        assertThat(run.result("product-total", "Weedkiller").own()).isEmpty();
+    }
+
+    @Test
+    void pintsInAHundredGallonsAreAnsweredInPints() {
+        Runs.Run run = run(farm("gal(UK)", "t", "pt(UK)")
+                .set(new CellAddress("Jobs", 1, 5), 4)
+                .set(new CellAddress("Jobs", 1, 6), "pt(UK)/100 gal(UK)"));
+        answers(run, "product-total", "Weedkiller", 8, "pt(UK)");
+    }
+
     /** Litres an acre, as in Ireland: the litre is ours, the acre is not. */
     @Test
     void litresAnAcreAreAnsweredInLitresAndAcres() {
