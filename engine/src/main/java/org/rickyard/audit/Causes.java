@@ -30,8 +30,6 @@ public final class Causes {
     private final Set<Cause> found = new LinkedHashSet<>();
     /** By the expression itself: the same one stands in every row. */
     private final Map<Expr, Plain> plain = new IdentityHashMap<>();
-    /** Where to type what a formula cannot find, while one is asked that says itself what to do. */
-    private Optional<CellAddress> instead = Optional.empty();
 
     /** What an expression without choices needs. */
     private record Plain(Set<Symbol> quantities, List<Requirement> requirements) {
@@ -138,8 +136,11 @@ public final class Causes {
                     // What another table has measured may as well be typed here.
                     symbol(table, e.given(), row);
                 }
-                instead = e.otherwise() instanceof Expr.Only ? cell(table, e.given(), row) : Optional.empty();
-                expr(table, e.otherwise(), row);
+                if (e.otherwise() instanceof Expr.Only) {
+                    plain(table, e.otherwise(), row, cell(table, e.given(), row));
+                } else {
+                    expr(table, e.otherwise(), row);
+                }
             }
         } else if (expr instanceof Expr.Total e) {
             total(table, e, row);
@@ -156,14 +157,13 @@ public final class Causes {
             String sheet = table.other(e.table()).spec().sheet();
             found.add(new Cause("no row of '" + sheet + "' belongs to this row", Optional.empty()));
         } else if (!(expr instanceof Expr.Count)) {
-            plain(table, expr, row);
+            plain(table, expr, row, Optional.empty());
         }
     }
 
-    private void plain(ResultTable table, Expr expr, int row) {
+    /** @param typedHere where to type what the expression cannot find, if it says itself what to do */
+    private void plain(ResultTable table, Expr expr, int row, Optional<CellAddress> typedHere) {
         Plain asked = plain.computeIfAbsent(expr, Plain::of);
-        Optional<CellAddress> typedHere = instead;
-        instead = Optional.empty();
         for (Requirement requirement : asked.requirements) {
             // A word that decides whether there is a meaning at all comes before any number.
             if (requirement.ofWords && !requirement.holds(table, row)) {

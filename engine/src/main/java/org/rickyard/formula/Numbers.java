@@ -41,16 +41,16 @@ public final class Numbers {
         return sixDigitsSlowly(x);
     }
 
-    /**
-     * Six significant digits of a number from a thousandth to a million, without zeros at the end; null where the seventh
-     * is too near a half to be decided in floating point. A decimal of six digits or fewer comes out as it is.
-     */
     /** A number as {@link #readable} gives it, with no more than so many decimals. */
     public static String rounded(double x, int decimals) {
         double parts = Math.pow(10, decimals);
         return readable(Math.round(x * parts) / parts);
     }
 
+    /**
+     * Six significant digits of a number from a thousandth to a million, without zeros at the end; null where the seventh
+     * is too near a half to be decided in floating point. A decimal of six digits or fewer comes out as it is.
+     */
     private static String sixDigits(double size) {
         int decimals = 0;
         double scaled = size;

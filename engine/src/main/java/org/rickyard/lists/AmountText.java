@@ -92,9 +92,9 @@ record AmountText(String text, double value, String unit) {
     /** "$18.50", "€ 1,250": the figure behind a currency. */
     private static OptionalDouble money(String text) {
         String plain = Words.trim(text);
-        boolean currency = !plain.isEmpty() && Character.getType(plain.charAt(0)) == Character.CURRENCY_SYMBOL;
-        double figure =
-                currency ? BatterText.number(Words.trim(plain.substring(1)).replace(",", "")) : Double.NaN;
+        double figure = Words.beginsWithCurrency(plain)
+                ? BatterText.number(Words.trim(plain.substring(1)).replace(",", ""))
+                : Double.NaN;
         return Double.isNaN(figure) ? OptionalDouble.empty() : OptionalDouble.of(figure);
     }
 

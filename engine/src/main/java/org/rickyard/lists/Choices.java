@@ -130,7 +130,7 @@ public final class Choices {
                     + "sleeper, silo, walled pit, "
                     + "concrete panel, panel, panel walls, precast, precast concrete, precast panel, walled silage pit, "
                     + "walled slab, three walls, two walls, roofed clamp, covered clamp, indoor clamp",
-            "earth pit: pit, earth, earthen, earth bank, earth walled, dug pit, dug out, dug out pit, trench, trench silo, "
+            "earth pit: pit, earth, earth bank, earth walled, dug pit, dug out, dug out pit, trench, trench silo, "
                     + "dungle, earth banked, "
                     + "dug, earth banks, earth bank pit, earth bunker, earthen, excavated, excavated pit, in "
                     + "ground pit, dugout, pond",

@@ -13,4 +13,9 @@ public final class Counted {
     public static String more(long count, String thing) {
         return of(count, "more " + thing);
     }
+
+    /** Behind the first of so many: " (and 3 more rows)"; "" where it is alone. */
+    public static String othersThan(int all, String thing) {
+        return all > 1 ? " (and " + more(all - 1, thing) + ")" : "";
+    }
 }

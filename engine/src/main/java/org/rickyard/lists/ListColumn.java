@@ -28,4 +28,17 @@ public interface ListColumn {
 
     /** As {@link ListRows#address}. */
     Optional<CellAddress> address(int row);
+
+    /** Whether any of its first so many rows is read from a column of a sheet. */
+    default boolean isReadFrom(String sheet, int sheetColumn, int rows) {
+        for (int row = 0; row < rows; row++) {
+            Optional<CellAddress> cell = address(row);
+            if (cell.isPresent()
+                    && cell.get().column() == sheetColumn
+                    && cell.get().sheet().equalsIgnoreCase(sheet)) {
+                return true;
+            }
+        }
+        return false;
+    }
 }

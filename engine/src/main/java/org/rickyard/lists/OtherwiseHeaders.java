@@ -28,8 +28,8 @@ final class OtherwiseHeaders {
     /**
      * Reads headers that mean a column only where no other header does.
      *
-     * @param unread the headers not read so far that {@link Vocabulary#mayMeanOtherwise may mean} one, each in its place; null if
-     *     there are none
+     * @param unread the headers not read so far that {@link Vocabulary#mayMeanOtherwise may mean} one, each in its
+     *     place; null if there are none
      * @param named whether the sheet, table or title calls the list by its name
      * @return how many were read
      */

@@ -44,8 +44,7 @@ final class TurnedHeader {
     /** "£/pack" in words, "Price per pack": it is money, and not the pack; null if it does not begin with money. */
     static HeaderText price(HeaderText header) {
         String raw = header.raw().strip();
-        boolean money = raw.length() > 1 && Character.getType(raw.charAt(0)) == Character.CURRENCY_SYMBOL;
-        String per = money ? raw.substring(1).strip() : "";
+        String per = Words.beginsWithCurrency(raw) ? raw.substring(1).strip() : "";
         if (per.startsWith("/")) {
             return HeaderText.of("Price per " + per.substring(1).strip());
         }

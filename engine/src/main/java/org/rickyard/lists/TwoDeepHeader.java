@@ -159,9 +159,12 @@ final class TwoDeepHeader {
 
     /** The same by a header that counts only where no other means the column. */
     private boolean mayBeNameOfRows(String header) {
-        return header != null
-                && vocabularies.stream()
-                        .anyMatch(vocabulary -> vocabulary.otherwise().mayNameRows(HeaderText.of(header)));
+        if (header == null) {
+            return false;
+        }
+        HeaderText text = HeaderText.of(header);
+        return vocabularies.stream()
+                .anyMatch(vocabulary -> vocabulary.otherwise().mayNameRows(text));
     }
 
     /** "Road speed (km/h)" over "Laden" and "Empty" is the heading of both, though it stands over the first alone. */

@@ -113,6 +113,11 @@ final class Words {
         };
     }
 
+    /** "£12", "€/h". */
+    static boolean beginsWithCurrency(String text) {
+        return !text.isEmpty() && Character.getType(text.charAt(0)) == Character.CURRENCY_SYMBOL;
+    }
+
     /** A number in digits as a person writes it: 7, 7.5. */
     static String digits(double value) {
         if (value == Math.rint(value) && Math.abs(value) < 1e15) {

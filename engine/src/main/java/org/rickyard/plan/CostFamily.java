@@ -142,19 +142,21 @@ final class CostFamily {
     private RowSources work(List<WorkRows.Work> rows) {
         int[] job = ints(rows, WorkRows.Work::job);
         int[] field = ints(rows, WorkRows.Work::field);
+        int[] machine = ints(rows, WorkRows.Work::machine);
+        int[] tractor = ints(rows, WorkRows.Work::tractor);
         RowSources sources = new RowSources(rows.size())
                 .with(Role.JOB, plan.rows(Jobs.LIST), job)
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)
-                .with(Role.MACHINE, machines, ints(rows, WorkRows.Work::machine))
-                .with(Quantities.KIND_OF_MACHINE, KindsOfMachines.of(machines, ints(rows, WorkRows.Work::machine)))
-                .with(Role.TRACTOR, machines, ints(rows, WorkRows.Work::tractor))
+                .with(Role.MACHINE, machines, machine)
+                .with(Quantities.KIND_OF_MACHINE, KindsOfMachines.of(machines, machine))
+                .with(Role.TRACTOR, machines, tractor)
                 .with(Keys.WORK_KEY, CropRows.ascending(rows.size(), 1))
                 .with(Keys.LINE_KEY, ints(rows, WorkRows.Work::line))
                 .with(Keys.GANG_KEY, ints(rows, WorkRows.Work::gang))
-                .with(Keys.MACHINE_KEY, plusOne(ints(rows, WorkRows.Work::machine)))
+                .with(Keys.MACHINE_KEY, plusOne(machine))
                 .with(Keys.JOB_KEY, rows.isEmpty() ? new int[0] : jobKeys)
                 .with(Keys.AREA_KEY, rows.isEmpty() ? new int[0] : areaKeys())
-                .with(Keys.TRACTOR_KEY, plusOne(ints(rows, WorkRows.Work::tractor)))
+                .with(Keys.TRACTOR_KEY, plusOne(tractor))
                 .with(Keys.HOLDING_KEY, Arrays.stream(field).map(holdings::key).toArray())
                 .with(
                         StageRates.ALIKE,

@@ -103,7 +103,7 @@ final class CropRows {
         findings.add(Finding.caution(
                 cuts.address(Cuts.CUT, cut).orElse(null),
                 "cut " + Numbers.readable(number) + " of '" + fields.text(Fields.FIELD, twice.get(0)) + "'"
-                        + (twice.size() > 1 ? " (and " + Counted.more(twice.size() - 1, "field") + ")" : "")
+                        + Counted.othersThan(twice.size(), "field")
                         + " stands already in "
                         + cuts.address(Cuts.CUT, before)
                                 .map(CellAddress::toString)
@@ -142,7 +142,7 @@ final class CropRows {
         findings.add(Finding.note(
                 fields.address(Fields.CROP, of.get(0)).orElse(null),
                 "the " + crop + " of '" + fields.text(Fields.FIELD, of.get(0)) + "'"
-                        + (of.size() > 1 ? " (and " + Counted.more(of.size() - 1, "field") + ")" : "")
+                        + Counted.othersThan(of.size(), "field")
                         + " is not taken for silage: it names no clamp and no dry matter that silage has. If it is"
                         + " ensiled, write its clamp."));
     }

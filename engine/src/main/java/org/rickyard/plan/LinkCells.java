@@ -107,13 +107,10 @@ public final class LinkCells {
     /** Whether a column of the client's is one that this one may be linked to, by any of its places and rows. */
     public boolean mayLeadTo(String sheet, int sheetColumn) {
         for (int i = 0; i < lists.length; i++) {
-            for (int row = 0; lists[i] != null && row < lists[i].size(); row++) {
-                Optional<CellAddress> cell = lists[i].address(places.get(i).column(), row);
-                if (cell.isPresent()
-                        && cell.get().column() == sheetColumn
-                        && cell.get().sheet().equalsIgnoreCase(sheet)) {
-                    return true;
-                }
+            ListColumn column =
+                    lists[i] == null ? null : lists[i].column(places.get(i).column());
+            if (column != null && column.isReadFrom(sheet, sheetColumn, lists[i].size())) {
+                return true;
             }
         }
         return false;

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.ColumnSpec;
@@ -69,16 +70,13 @@ public final class OwnUnits {
      * @param amount what is then wanted: pt
      * @param own the product's own unit that it is an amount of: L
      */
-    private record Asked(Unit dose, Unit amount, Unit own) {
-        /** Of a share of the spray its words decide: 1 in 100 may be a per cent as well as a gallon in 100 gallons. */
-        boolean isBy(Unit typed) {
-            return typed.isCompatible(Units.DOSE)
-                    ? typed.isSameScale(dose)
-                    : typed.symbol().equals(dose.symbol());
-        }
-    }
+    private record Asked(Unit dose, Unit amount, Unit own) {}
 
-    private static final List<Asked> ASKED = asked();
+    private static final List<Asked> ON_AN_AREA = asked(List.of(Units.AC, Units.HA));
+
+    private static final List<Asked> IN_SPRAY = asked(Stream.of(Units.GAL_UK, Units.GAL_US, Units.L)
+            .flatMap(unit -> Stream.of(unit, hundred(unit)))
+            .toList());
 
     private static final String NOBODY = "";
 
@@ -254,9 +252,13 @@ public final class OwnUnits {
         if (dose.isEmpty()) {
             return Optional.empty();
         }
-        for (Asked asked : ASKED) {
-            if (asked.isBy(dose.get())
-                    && table.unit(symbol, row).equals(asked.own().symbol())) {
+        boolean onAnArea = dose.get().isCompatible(Units.DOSE);
+        for (Asked asked : onAnArea ? ON_AN_AREA : IN_SPRAY) {
+            // Of a share of the spray its words decide: 1 in 100 may be a per cent as well as a gallon in 100 gallons.
+            boolean by = onAnArea
+                    ? dose.get().isSameScale(asked.dose())
+                    : dose.get().symbol().equals(asked.dose().symbol());
+            if (by && table.unit(symbol, row).equals(asked.own().symbol())) {
                 return Optional.of(OwnUnit.of(symbol, asked.amount()));
             }
         }
@@ -267,7 +269,7 @@ public final class OwnUnits {
         return table.spec().column(symbol).isPresent() ? table.links(symbol).unit(row) : Optional.empty();
     }
 
-    private static List<Asked> asked() {
+    private static List<Asked> asked(List<Unit> bases) {
         List<Asked> asked = new ArrayList<>();
         for (Unit unit : List.of(
                 Units.GAL_UK,
@@ -280,12 +282,7 @@ public final class OwnUnits {
                 Units.OZ)) {
             Unit own = unit.isCompatible(Units.L) ? Units.L : Units.KG;
             Unit amount = Unit.of(unit.symbol(), Units.PRODUCT_UNIT.dimension(), unit.ratioTo(own));
-            asked.add(new Asked(amount.over(Units.AC), amount, own));
-            asked.add(new Asked(amount.over(Units.HA), amount, own));
-            for (Unit spray : List.of(Units.GAL_UK, Units.GAL_US, Units.L)) {
-                asked.add(new Asked(amount.over(spray), amount, own));
-                asked.add(new Asked(amount.over(hundred(spray)), amount, own));
-            }
+            bases.forEach(basis -> asked.add(new Asked(amount.over(basis), amount, own)));
         }
         return List.copyOf(asked);
     }

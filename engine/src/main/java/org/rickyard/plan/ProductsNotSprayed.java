@@ -34,11 +34,10 @@ final class ProductsNotSprayed {
             return;
         }
         Map.Entry<String, Integer> one = first.entrySet().iterator().next();
-        String more = first.size() == 1 ? "" : " (and " + Counted.more(first.size() - 1, "product") + ")";
         plan.findings()
                 .add(Finding.caution(
                         jobs.address(Jobs.PRODUCT, one.getValue()).orElse(null),
-                        "'" + one.getKey() + "'" + more
+                        "'" + one.getKey() + "'" + Counted.othersThan(first.size(), "product")
                                 + " is not sprayed, so how much of it is needed is not worked out and it"
                                 + " is not on the order list: only what a sprayer or a knapsack applies is. Reckon it as area ×"
                                 + " dose; what a fill of a wiper takes stands on 'Weed wiper'."));

@@ -31,10 +31,10 @@ public sealed interface UnitText {
     /** A share written as a fraction of one: 0.8 and not 80 %. */
     Unit DECIMAL = Unit.of("decimal", Dimension.NONE, Ratio.ONE);
 
-    /** "L ha-1", as scientists write litres per hectare. */
     /** An acre by its capital letter, at the end. */
     Pattern PER_ACRE = Pattern.compile("/\\s*A\\s*$");
 
+    /** "L ha-1", as scientists write litres per hectare. */
     Pattern INVERSE = Pattern.compile("[ .\u00b7]+(ha|h|hr|min|d|ac)-1$");
 
     /**

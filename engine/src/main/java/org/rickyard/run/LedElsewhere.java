@@ -3,7 +3,6 @@ package org.rickyard.run;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.FoundLists;
@@ -79,13 +78,8 @@ final class LedElsewhere implements CellSink {
             ListRows rows = lists.rows(spec);
             for (ColumnSpec column : spec.columns()) {
                 ListColumn cells = rows.column(column);
-                for (int row = 0; cells != null && row < rows.size(); row++) {
-                    Optional<CellAddress> cell = cells.address(row);
-                    if (cell.isPresent()
-                            && cell.get().column() == sheetColumn
-                            && cell.get().sheet().equalsIgnoreCase(name)) {
-                        return true;
-                    }
+                if (cells != null && cells.isReadFrom(name, sheetColumn, rows.size())) {
+                    return true;
                 }
             }
         }

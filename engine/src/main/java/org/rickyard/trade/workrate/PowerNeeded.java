@@ -12,6 +12,7 @@ import static org.rickyard.trade.Quantities.SPEED;
 import static org.rickyard.trade.Quantities.WORKING_WIDTH;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Expr;
@@ -63,11 +64,34 @@ public final class PowerNeeded {
     private static final Source MFWD = Source.published(
             "University of Arizona Cooperative Extension: drawbar over PTO, front-wheel assist on tilled soil 0.73");
 
+    /** Soil tools that are drawn and take nothing of the shaft. */
+    private static final List<String> DRAWN = List.of(
+            "plough",
+            "cultivator",
+            "chisel plough",
+            "disc harrow",
+            "heavy disc",
+            "spring-tine harrow",
+            "spike-tooth harrow",
+            "row-crop cultivator",
+            "rolling cultivator",
+            "rotary hoe",
+            "anhydrous applicator",
+            "no-till drill",
+            "row-crop planter",
+            "no-till planter",
+            "drill");
+
+    private static List<Row> withDrawn(List<Row> rows) {
+        return Stream.concat(rows.stream(), DRAWN.stream().map(tool -> Row.of(tool, 0)))
+                .toList();
+    }
+
     /** Power at no load. */
     public static final ReferenceTable AT_REST = table(
             "PTO power at no load (a)",
             Units.KW,
-            List.of(
+            withDrawn(List.of(
                     Row.of("mower", 0),
                     Row.of("cutterbar mower", 0),
                     Row.of("flail mower", 0),
@@ -83,27 +107,12 @@ public final class PowerNeeded {
                     Row.of("self-propelled forager", 6),
                     Row.of("flail forager", 10),
                     Row.of("forage wagon", 0),
-                    Row.of("muck spreader", 0),
-                    Row.of("plough", 0),
-                    Row.of("cultivator", 0),
-                    Row.of("chisel plough", 0),
-                    Row.of("disc harrow", 0),
-                    Row.of("heavy disc", 0),
-                    Row.of("spring-tine harrow", 0),
-                    Row.of("spike-tooth harrow", 0),
-                    Row.of("row-crop cultivator", 0),
-                    Row.of("rolling cultivator", 0),
-                    Row.of("rotary hoe", 0),
-                    Row.of("anhydrous applicator", 0),
-                    Row.of("no-till drill", 0),
-                    Row.of("row-crop planter", 0),
-                    Row.of("no-till planter", 0),
-                    Row.of("drill", 0)));
+                    Row.of("muck spreader", 0))));
     /** Power for a metre of width. */
     public static final ReferenceTable BY_WIDTH = table(
             "PTO power for each metre of width (b)",
             PER_METRE,
-            List.of(
+            withDrawn(List.of(
                     Row.of("mower", 5),
                     Row.of("cutterbar mower", 1.2),
                     Row.of("flail mower", 10),
@@ -111,22 +120,7 @@ public final class PowerNeeded {
                     Row.of("cutterbar mower-conditioner", 4.5),
                     Row.of("self-propelled windrower", 1.3),
                     Row.of("rake", 2),
-                    Row.of("tedder", 1.5),
-                    Row.of("plough", 0),
-                    Row.of("cultivator", 0),
-                    Row.of("chisel plough", 0),
-                    Row.of("disc harrow", 0),
-                    Row.of("heavy disc", 0),
-                    Row.of("spring-tine harrow", 0),
-                    Row.of("spike-tooth harrow", 0),
-                    Row.of("row-crop cultivator", 0),
-                    Row.of("rolling cultivator", 0),
-                    Row.of("rotary hoe", 0),
-                    Row.of("anhydrous applicator", 0),
-                    Row.of("no-till drill", 0),
-                    Row.of("row-crop planter", 0),
-                    Row.of("no-till planter", 0),
-                    Row.of("drill", 0)));
+                    Row.of("tedder", 1.5))));
     /** Power for a tonne an hour. */
     public static final ReferenceTable BY_FEED = table(
             "PTO power for each tonne an hour (c)",

@@ -3,6 +3,7 @@ package org.rickyard.workbook.graft;
 import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
@@ -27,16 +28,19 @@ final class SideBySide {
     static void run(List<Callable<Void>> all) throws IOException {
         SideBySide work = new SideBySide(all);
         boolean two = all.size() > 1 && Runtime.getRuntime().availableProcessors() > 1;
-        Thread other = new Thread(work::take, "look over");
-        if (two) {
-            other.setDaemon(true);
-            other.start();
-        }
+        CompletableFuture<Void> other = two
+                ? CompletableFuture.runAsync(work::take, SideBySide::start)
+                : CompletableFuture.completedFuture(null);
         work.take();
-        if (two) {
-            await(other);
-        }
+        // What it reads from is closed afterwards: an interrupt has to wait until it is done, as it does here.
+        other.join();
         work.throwFirst();
+    }
+
+    private static void start(Runnable job) {
+        Thread thread = new Thread(job, "look over");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     private void take() {
@@ -46,21 +50,6 @@ final class SideBySide {
             } catch (Exception | Error fault) {
                 faults[i] = fault;
             }
-        }
-    }
-
-    /** What it reads from is closed afterwards, so an interrupt has to wait until it is done. */
-    private static void await(Thread other) {
-        boolean interrupted = false;
-        while (other.isAlive()) {
-            try {
-                other.join();
-            } catch (InterruptedException e) {
-                interrupted = true;
-            }
-        }
-        if (interrupted) {
-            Thread.currentThread().interrupt();
         }
     }
 
