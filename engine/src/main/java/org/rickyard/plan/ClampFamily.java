@@ -21,6 +21,7 @@ final class ClampFamily {
     private final FeedFamily.FeedHoldings holdings;
     private final CropRows crop;
     private final RowSources cropSources;
+    private final FieldCuts cuts;
     private final ClampRollers rollers;
 
     /** Allots the crop; the tables come with {@link #build}, for the gangs want to know the clamps before. */
@@ -29,12 +30,13 @@ final class ClampFamily {
         holdings = new FeedFamily.FeedHoldings(plan);
         crop = ClampProposal.of(new CropRows(plan.lists(), plan.findings()), plan, holdings);
         cropSources = crop.sources(holdings);
+        cuts = new FieldCuts(plan, crop);
         rollers = new ClampRollers(plan, crop.clampsFilled());
     }
 
     /** Which cut a job meets on a field, and where its crop goes. */
     FieldCuts fieldCuts() {
-        return new FieldCuts(plan, crop);
+        return cuts;
     }
 
     /** What rolls each clamp. */
@@ -44,7 +46,7 @@ final class ClampFamily {
 
     void build() {
         ListRows clamps = plan.rows(Clamps.LIST);
-        int[] every = CropRows.ascending(clamps.size(), 0);
+        int[] every = RowNumbers.rows(clamps.size());
         twins(clamps, plan.findings());
         plan.add(ClampTables.CROP, cropSources, "no field names a clamp or a yield basis, and no cuts are listed");
         plan.add(ClampTables.CLAMPS, ClampJoin.rows(clamps, every).with(ClampTables.CROPS, crop.crops()), NO_CLAMPS);

@@ -54,9 +54,7 @@ final class ClampJoin {
 
     /** These rows of the clamp list. */
     static RowSources rows(ListRows clamps, int[] rows) {
-        return new RowSources(rows.length)
-                .with(Role.CLAMP, clamps, rows)
-                .with(Keys.CLAMP_KEY, Arrays.stream(rows).map(row -> row + 1).toArray());
+        return new RowSources(rows.length).with(Role.CLAMP, clamps, rows).with(Keys.CLAMP_KEY, RowNumbers.keysOf(rows));
     }
 
     /** The rows of the clamp list in which one of these columns is not blank. */

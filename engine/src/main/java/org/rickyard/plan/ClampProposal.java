@@ -67,10 +67,9 @@ final class ClampProposal {
 
     /** The crop and the clamps as they would be, without a word to the client. */
     private PlanContext reckoned(CropRows crop) {
-        PlanContext scratch =
-                new PlanContext(plan.lists(), plan.constants(), new ArrayList<>(), plan.extent(), plan.ownUnits());
+        PlanContext scratch = plan.apart();
         scratch.add(ClampTables.CROP, crop.sources(holdings), "");
-        int[] every = CropRows.ascending(clamps.size(), 0);
+        int[] every = RowNumbers.rows(clamps.size());
         scratch.add(ClampTables.CLAMPS, ClampJoin.rows(clamps, every).with(ClampTables.CROPS, crop.crops()), "");
         return scratch;
     }

@@ -93,7 +93,7 @@ final class ClampTanks {
         }
         return new RowSources(rows.length)
                 .with(Role.CLAMP, clamps, rows)
-                .with(Keys.TANK_KEY, CropRows.ascending(rows.length, 1))
+                .with(Keys.TANK_KEY, RowNumbers.keys(rows.length))
                 .only(Quantities.EFFLUENT_TANK_VOLUME, volume);
     }
 }

@@ -79,7 +79,7 @@ final class CostFamily {
                 prices.apply(new RowSources(priced.length)
                         .with(Role.MACHINE, machines, priced)
                         .with(Quantities.KIND_OF_MACHINE, KindsOfMachines.of(machines, priced))
-                        .with(Keys.MACHINE_KEY, plusOne(priced))),
+                        .with(Keys.MACHINE_KEY, RowNumbers.keysOf(priced))),
                 unpriced);
         plan.add(CostTables.JOB_COSTS, prices.apply(work(money ? works : List.of())), noMoney);
         int[] compared = Arrays.stream(atWork)
@@ -89,7 +89,7 @@ final class CostFamily {
                 CostTables.OWN_OR_HIRE,
                 new RowSources(compared.length)
                         .with(Role.MACHINE, machines, compared)
-                        .with(Keys.MACHINE_KEY, plusOne(compared)),
+                        .with(Keys.MACHINE_KEY, RowNumbers.keysOf(compared)),
                 "no own machine has a contractor's charge beside its price");
         int[] firsts = firstOfEachJob();
         plan.add(
@@ -150,13 +150,13 @@ final class CostFamily {
                 .with(Role.MACHINE, machines, machine)
                 .with(Quantities.KIND_OF_MACHINE, KindsOfMachines.of(machines, machine))
                 .with(Role.TRACTOR, machines, tractor)
-                .with(Keys.WORK_KEY, CropRows.ascending(rows.size(), 1))
+                .with(Keys.WORK_KEY, RowNumbers.keys(rows.size()))
                 .with(Keys.LINE_KEY, ints(rows, WorkRows.Work::line))
                 .with(Keys.GANG_KEY, ints(rows, WorkRows.Work::gang))
-                .with(Keys.MACHINE_KEY, plusOne(machine))
+                .with(Keys.MACHINE_KEY, RowNumbers.keysOf(machine))
                 .with(Keys.JOB_KEY, rows.isEmpty() ? new int[0] : jobKeys)
                 .with(Keys.AREA_KEY, rows.isEmpty() ? new int[0] : areaKeys())
-                .with(Keys.TRACTOR_KEY, plusOne(tractor))
+                .with(Keys.TRACTOR_KEY, RowNumbers.keysOf(tractor))
                 .with(Keys.HOLDING_KEY, Arrays.stream(field).map(holdings::key).toArray())
                 .with(
                         StageRates.ALIKE,
@@ -243,9 +243,5 @@ final class CostFamily {
 
     private static int[] ints(List<WorkRows.Work> rows, ToIntFunction<WorkRows.Work> of) {
         return rows.stream().mapToInt(of).toArray();
-    }
-
-    private static int[] plusOne(int[] numbers) {
-        return Arrays.stream(numbers).map(n -> n + 1).toArray();
     }
 }

@@ -357,10 +357,4 @@ final class CropRows {
                         + " column Holding of every row."
                 : "more than one clamp is called '" + name + "'; each holding must name its clamps apart.";
     }
-
-    static int[] ascending(int count, int from) {
-        int[] numbers = new int[count];
-        Arrays.setAll(numbers, i -> i + from);
-        return numbers;
-    }
 }

@@ -47,8 +47,8 @@ final class FeedFamily {
     }
 
     private void build() {
-        int[] everyStock = CropRows.ascending(stocks.size(), 0);
-        int[] everyHerd = CropRows.ascending(herds.size(), 0);
+        int[] everyStock = RowNumbers.rows(stocks.size());
+        int[] everyHerd = RowNumbers.rows(herds.size());
         int[] clampOfHerd = Arrays.stream(everyHerd).map(this::clampOfHerd).toArray();
         int[] holdingOfHerd = keys(herds, Herds.HOLDING);
         int[] clampOfStore = Arrays.stream(everyStock).map(this::clampOfStock).toArray();
@@ -115,11 +115,9 @@ final class FeedFamily {
     }
 
     private int[] keys(ListRows list, ColumnSpec holding) {
-        return CropRows.ascending(list.size(), 0).length == 0
-                ? new int[0]
-                : Arrays.stream(CropRows.ascending(list.size(), 0))
-                        .map(row -> holdings.key(list.text(holding, row)))
-                        .toArray();
+        return Arrays.stream(RowNumbers.rows(list.size()))
+                .map(row -> holdings.key(list.text(holding, row)))
+                .toArray();
     }
 
     private static int[] ints(List<Integer> numbers) {

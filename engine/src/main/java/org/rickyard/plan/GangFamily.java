@@ -113,7 +113,7 @@ final class GangFamily {
                 .with(
                         GangTables.stageKey(GangStage.CHOPPING),
                         rows.stream()
-                                .mapToInt(r -> stageKey(r.gang(), GangStage.CHOPPING))
+                                .mapToInt(r -> r.gang().stageKey(GangStage.CHOPPING))
                                 .toArray())
                 .with(
                         Carting.TRAILERS,
@@ -148,7 +148,7 @@ final class GangFamily {
                 .with(
                         Keys.STAGE_KEY,
                         rows.stream()
-                                .mapToInt(r -> stageKey(r.gang(), r.member().stage()))
+                                .mapToInt(r -> r.gang().stageKey(r.member().stage()))
                                 .toArray())
                 .with(
                         Keys.LINE_KEY,
@@ -177,7 +177,7 @@ final class GangFamily {
         for (GangStage stage : GangStage.values()) {
             sources.with(
                     GangTables.stageKey(stage),
-                    all.stream().mapToInt(g -> stageKey(g, stage)).toArray());
+                    all.stream().mapToInt(g -> g.stageKey(stage)).toArray());
             double[] machines = all.stream()
                     .mapToDouble(
                             g -> g.machinesAt(stage) + (stage == GangStage.ROLLING && gangs.rolledAtClamp(g) ? 1 : 0))
@@ -225,9 +225,5 @@ final class GangFamily {
     private static Optional<Double> number(ResultTable table, Symbol symbol, int row) {
         Values values = table.of(symbol);
         return values.has(row) ? Optional.of(values.number(row)) : Optional.empty();
-    }
-
-    static int stageKey(GangRows.Gang gang, GangStage stage) {
-        return 10 * gang.key() + stage.code();
     }
 }

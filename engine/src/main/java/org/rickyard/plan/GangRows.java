@@ -38,6 +38,11 @@ final class GangRows {
                     .orElse(-1);
         }
 
+        /** The key of one of its stages: ten times the gang's own and the stage's code. */
+        int stageKey(GangStage stage) {
+            return 10 * key + stage.code();
+        }
+
         /** Machines that are not alike, at one stage. */
         int kindsAt(GangStage stage) {
             return (int) members.stream()

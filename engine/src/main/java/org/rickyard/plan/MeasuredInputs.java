@@ -145,9 +145,7 @@ final class MeasuredInputs {
         // Every machine has a row, so that a measure that is typed later brings its machine to life.
         boolean any = IntStream.range(0, wanted.length).anyMatch(row -> wanted[row]);
         int[] rows = any ? IntStream.range(0, wanted.length).toArray() : new int[0];
-        return new RowSources(rows.length)
-                .with(Role.MACHINE, machines, rows)
-                .with(key, Arrays.stream(rows).map(row -> row + 1).toArray());
+        return new RowSources(rows.length).with(Role.MACHINE, machines, rows).with(key, RowNumbers.keysOf(rows));
     }
 
     /** The table with what is measured in the place of what is not typed; just as it is where all is typed. */
@@ -171,8 +169,7 @@ final class MeasuredInputs {
                         Arrays.stream(rows)
                                 .mapToObj(row -> row >= 0 && measured.rows()[row] ? measured.way() : "")
                                 .toArray(String[]::new));
-                sources.with(
-                        measured.key(), Arrays.stream(rows).map(row -> row + 1).toArray());
+                sources.with(measured.key(), RowNumbers.keysOf(rows));
             }
         }
         return changed;

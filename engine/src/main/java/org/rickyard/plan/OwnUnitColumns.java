@@ -13,14 +13,6 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.quantity.OwnMeasures;
 import org.rickyard.quantity.Unit;
 import org.rickyard.trade.Quantities;
-import org.rickyard.trade.silage.ClampContents;
-import org.rickyard.trade.silage.ClampHeights;
-import org.rickyard.trade.silage.ClampShape;
-import org.rickyard.trade.silage.Crop;
-import org.rickyard.trade.silage.FeedBalance;
-import org.rickyard.trade.spraying.TankPlan;
-import org.rickyard.trade.workrate.FieldRates;
-import org.rickyard.trade.workrate.WorkTotals;
 
 /**
  * Puts beside the chief answers of a table the same in the client's own unit, where that is another than ours. Each is a
@@ -31,38 +23,28 @@ final class OwnUnitColumns {
     /** How the holding of a row measures. */
     static final Symbol MEASURED_IN = Symbol.text("measured in");
 
-    private static final Map<String, List<Symbol>> ANSWERS = Map.of(
-            WorkTotals.WORK_RATES,
-            List.of(FieldRates.RATE),
-            "machine-totals",
-            List.of(WorkTotals.AREA_OF_MACHINE),
-            SprayTables.BLOCKS_ID,
-            List.of(TankPlan.SPRAY_TOTAL, TankPlan.TANKFUL_AREA, TankPlan.PART, TankPlan.EVEN),
-            "crop",
-            List.of(Crop.ENSILED),
-            "clamps",
-            List.of(ClampShape.VOLUME, ClampContents.CAPACITY, ClampContents.CROP_IN, ClampContents.ROOM),
-            "clamp-heights",
-            List.of(ClampHeights.HEIGHT_ON_DAY, ClampHeights.HIGHEST),
-            "feed-balance",
-            List.of(FeedBalance.SURPLUS));
-
     private final TableSpec spec;
+    private final List<Symbol> answers;
     private final OwnMeasures[] rows;
     private final Set<OwnMeasures> kinds = new LinkedHashSet<>();
 
-    private OwnUnitColumns(TableSpec spec, OwnMeasures[] rows) {
+    private OwnUnitColumns(TableSpec spec, List<Symbol> answers, OwnMeasures[] rows) {
         this.spec = spec;
+        this.answers = answers;
         this.rows = rows;
         kinds.addAll(List.of(rows));
     }
 
-    /** The table with these columns; just as it is where all rows are of holdings that measure as we do. */
-    static TableSpec added(TableSpec spec, RowSources sources, OwnUnits units) {
-        if (units.none() || sources.rows() == 0 || !ANSWERS.containsKey(spec.id())) {
+    /**
+     * The table with these columns; just as it is where all rows are of holdings that measure as we do.
+     *
+     * @param answers the chief answers of the table
+     */
+    static TableSpec added(TableSpec spec, List<Symbol> answers, RowSources sources, OwnUnits units) {
+        if (units.none() || sources.rows() == 0 || answers.isEmpty()) {
             return spec;
         }
-        OwnUnitColumns columns = new OwnUnitColumns(spec, measures(spec, sources, units));
+        OwnUnitColumns columns = new OwnUnitColumns(spec, answers, measures(spec, sources, units));
         TableSpec more = spec.with(columns.columns());
         if (more.column(MEASURED_IN).isPresent()) {
             sources.with(MEASURED_IN, columns.words());
@@ -92,7 +74,6 @@ final class OwnUnitColumns {
     }
 
     private List<TableColumn> columns() {
-        List<Symbol> answers = ANSWERS.get(spec.id());
         List<TableColumn> columns = new ArrayList<>();
         int first = -1;
         for (TableColumn column : spec.columns()) {

@@ -1,5 +1,6 @@
 package org.rickyard.plan;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,33 +19,31 @@ final class PlanContext {
     private final Map<String, ResultTable> tables = new LinkedHashMap<>();
     private final Extent extent;
     private final OwnUnits ownUnits;
+    private final Map<String, List<Symbol>> chiefAnswers;
 
-    /** How much of the tables is worked out. */
-    enum Extent {
-        /** Every table, fitted to the workbook. */
-        ALL,
-        /** Tables other than {@link ChiefTables} are left without rows, and those are fitted to the rows they have. */
-        CHIEF_TABLES,
-        /** Every table with every column that is declared, whether anything can fill it or not. */
-        ALL_COLUMNS
-    }
-
-    /** A context. */
+    /**
+     * A context.
+     *
+     * @param chiefAnswers of the tables, by their ids, the answers beside which the same stands in the client's own unit
+     */
     PlanContext(
-            FoundLists lists, ConstantsInForce constants, List<Finding> findings, Extent extent, OwnUnits ownUnits) {
+            FoundLists lists,
+            ConstantsInForce constants,
+            List<Finding> findings,
+            Extent extent,
+            OwnUnits ownUnits,
+            Map<String, List<Symbol>> chiefAnswers) {
         this.extent = extent;
         this.ownUnits = ownUnits;
         this.lists = lists;
         this.constants = constants;
         this.findings = findings;
+        this.chiefAnswers = chiefAnswers;
     }
 
-    Extent extent() {
-        return extent;
-    }
-
-    OwnUnits ownUnits() {
-        return ownUnits;
+    /** Another for the same lists, with no tables yet and findings of its own: for what is tried before it is settled. */
+    PlanContext apart() {
+        return new PlanContext(lists, constants, new ArrayList<>(), extent, ownUnits, chiefAnswers);
     }
 
     FoundLists lists() {
@@ -85,9 +84,8 @@ final class PlanContext {
     /** Makes and evaluates a table; the tables it reads must have been made before. */
     ResultTable add(TableSpec declared, RowSources sources, String emptyBecause) {
         TableSpec spec = measured == null ? declared : measured.in(declared, sources);
-        boolean chiefOnly = extent == Extent.CHIEF_TABLES;
-        boolean left = chiefOnly && !ChiefTables.contains(spec.id());
-        if (chiefOnly && !left && !spec.reads().stream().allMatch(ChiefTables::contains)) {
+        boolean left = !extent.worked().test(spec.id());
+        if (!left && !spec.reads().stream().allMatch(extent.worked())) {
             throw new IllegalStateException("the chief table '" + spec.id() + "' reads one that is none");
         }
         ResultTable table = left
@@ -99,9 +97,10 @@ final class PlanContext {
                 : new ResultTable(
                         spec,
                         OwnUnitColumns.added(
-                                sources.rows() == 0 || extent == Extent.ALL_COLUMNS
+                                sources.rows() == 0 || !extent.fitted()
                                         ? spec
-                                        : FittedTable.of(spec, sources, this::leftOut, chiefOnly),
+                                        : FittedTable.of(spec, sources, this::leftOut, extent.toTheirRows()),
+                                chiefAnswers.getOrDefault(spec.id(), List.of()),
                                 sources,
                                 ownUnits),
                         sources,

@@ -46,7 +46,7 @@ final class SprayLines {
     }
 
     RowSources sources() {
-        return of(CropRows.ascending(lines.size(), 0));
+        return of(RowNumbers.rows(lines.size()));
     }
 
     /** The lines whose machine is of a type. */

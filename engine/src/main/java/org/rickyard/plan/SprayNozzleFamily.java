@@ -125,7 +125,7 @@ final class SprayNozzleFamily {
     }
 
     private RowSources nozzles() {
-        return of(CropRows.ascending(settings.size(), 0));
+        return of(RowNumbers.rows(settings.size()));
     }
 
     private RowSources speedBand() {
@@ -214,7 +214,7 @@ final class SprayNozzleFamily {
         plan.add(
                 SprayNozzleTables.TEST,
                 new RowSources(tests.size())
-                        .with(Role.NOZZLE_TEST, tests, CropRows.ascending(tests.size(), 0))
+                        .with(Role.NOZZLE_TEST, tests, RowNumbers.rows(tests.size()))
                         .with(Role.MACHINE, machines, machine)
                         .with(Keys.TEST_KEY, key),
                 "no nozzle test is listed");

@@ -103,8 +103,8 @@ final class SprayRecordRows {
                 previous[season.get(i)] = season.get(Math.max(0, i - 1)) + 1;
             }
         }
-        return sources(CropRows.ascending(count, 0))
-                .with(Keys.RECORD_KEY, CropRows.ascending(count, 1))
+        return sources(RowNumbers.rows(count))
+                .with(Keys.RECORD_KEY, RowNumbers.keys(count))
                 .with(Keys.PREVIOUS_KEY, previous)
                 .with(SeasonDose.WHICH, which);
     }

@@ -310,7 +310,7 @@ final class SprayRows {
                 .with(Role.MACHINE, lists.rows(Machines.LIST), machine)
                 .with(Role.FIELD, lists.rows(Fields.LIST), field)
                 .with(Keys.BLOCK_KEY, key)
-                .with(Keys.TANK_MIX_KEY, CropRows.ascending(count, 1))
+                .with(Keys.TANK_MIX_KEY, RowNumbers.keys(count))
                 .with(Keys.PRODUCT_KEY, productKey)
                 .with(Quantities.PRODUCT_UNIT, unit);
     }

@@ -190,7 +190,7 @@ final class Tasks {
             for (GangRows.Member member : gang.members()) {
                 int line = line(gang.job(), gang.field(), member.machine());
                 if (line > 0) {
-                    keys[line - 1] = GangFamily.stageKey(gang, member.stage());
+                    keys[line - 1] = gang.stageKey(member.stage());
                 }
             }
         }

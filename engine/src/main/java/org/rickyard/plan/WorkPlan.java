@@ -55,7 +55,7 @@ public final class WorkPlan {
     /** As of a very large workbook: the chief tables only, fitted to their rows. */
     static WorkPlan ofChiefTables(FoundLists lists) {
         WorkPlan plan = new WorkPlan(lists);
-        plan.build(PlanContext.Extent.CHIEF_TABLES, new JobLines(lists, plan.findings));
+        plan.build(Extent.only(ChiefTables::contains), new JobLines(lists, plan.findings));
         return plan;
     }
 
@@ -80,24 +80,22 @@ public final class WorkPlan {
                     "there are more than " + ChiefTables.MOST_LINES + " lines of work, so only the chief sheets are"
                             + " worked out; ask for all of them with --all-sheets."));
         }
-        build(
-                chiefOnly
-                        ? PlanContext.Extent.CHIEF_TABLES
-                        : fitted ? PlanContext.Extent.ALL : PlanContext.Extent.ALL_COLUMNS,
-                jobLines);
+        build(chiefOnly ? Extent.only(ChiefTables::contains) : fitted ? Extent.ALL : Extent.ALL_COLUMNS, jobLines);
     }
 
-    private void build(PlanContext.Extent extent, JobLines jobLines) {
+    private void build(Extent extent, JobLines jobLines) {
         ownUnits = new OwnUnits(lists, jobLines.lines());
         blocksOfRows = jobLines.joinsRows();
-        PlanContext context = new PlanContext(lists, constants, findings, extent, ownUnits);
+        PlanContext context = new PlanContext(lists, constants, findings, extent, ownUnits, ChiefAnswers.OF_TABLES);
         context.measureInputs();
         ClampFamily silage = new ClampFamily(context);
-        WorkRateFamily.build(context, jobLines, silage);
+        WorkRateFamily work = WorkRateFamily.build(context, jobLines, silage.fieldCuts(), silage.rollers());
+        CostFamily.build(context, work.works(), work.holdings(), silage.fieldCuts());
+        SeasonFamily.build(context, work.tasks(), work.works());
         SprayFamily.build(context, jobLines);
         silage.build();
         tables.putAll(context.tables());
-        if (extent != PlanContext.Extent.ALL_COLUMNS) {
+        if (extent.fitted()) {
             UnreadColumns.leaveOut(tables.values());
         }
     }

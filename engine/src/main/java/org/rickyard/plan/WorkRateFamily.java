@@ -11,11 +11,16 @@ import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.workrate.Suitability;
 
-/** Makes the tables of work rates from the lines of the job list. */
-final class WorkRateFamily {
-    private WorkRateFamily() {}
-
-    static void build(PlanContext plan, JobLines jobLines, ClampFamily silage) {
+/**
+ * Makes the tables of work rates from the lines of the job list.
+ *
+ * @param works who works where with what, for what it costs and when it can be done
+ * @param tasks the tasks those works make up
+ * @param holdings the holdings of the fields worked on
+ */
+record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
+    /** Makes them, with the cuts that jobs meet and what rolls each clamp. */
+    static WorkRateFamily build(PlanContext plan, JobLines jobLines, FieldCuts cuts, ClampRollers rollers) {
         boolean hasJobs = plan.rows(Jobs.LIST).size() > 0;
         Holdings holdings = new Holdings(plan.rows(Fields.LIST));
         List<JobLines.Line> lines = jobLines.lines();
@@ -32,8 +37,7 @@ final class WorkRateFamily {
         }
         mixed(plan, machine);
         StrawOfGrain.tell(plan, lines);
-        FieldCuts cuts = silage.fieldCuts();
-        GangRows gangs = new GangRows(plan, cuts, silage.rollers());
+        GangRows gangs = new GangRows(plan, cuts, rollers);
         Tasks tasks = new Tasks(plan, lines, gangs);
         int[] shapes = fieldsWithShape(plan.rows(Fields.LIST));
         plan.add(
@@ -45,10 +49,10 @@ final class WorkRateFamily {
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)
                 .with(Role.MACHINE, plan.rows(Machines.LIST), machine)
                 .with(Quantities.KIND_OF_MACHINE, KindsOfMachines.of(plan.rows(Machines.LIST), machine))
-                .with(Keys.MACHINE_KEY, plusOne(machine))
+                .with(Keys.MACHINE_KEY, RowNumbers.keysOf(machine))
                 .with(Keys.HOLDING_KEY, keys(holdings, field))
                 .with(Keys.BLOCK_KEY, block)
-                .with(Keys.LINE_KEY, CropRows.ascending(lines.size(), 1))
+                .with(Keys.LINE_KEY, RowNumbers.keys(lines.size()))
                 .with(Keys.TASK_KEY, tasks.ofLines())
                 .with(Keys.STAGE_KEY, tasks.stageKeys(lines));
         ListRows types = plan.rows(Machines.LIST);
@@ -68,7 +72,7 @@ final class WorkRateFamily {
                 WorkRateTables.MACHINE_TOTALS,
                 new RowSources(machines.length)
                         .with(Role.MACHINE, plan.rows(Machines.LIST), machines)
-                        .with(Keys.MACHINE_KEY, plusOne(machines)),
+                        .with(Keys.MACHINE_KEY, RowNumbers.keysOf(machines)),
                 "no jobs are listed, so hours are not added up");
         int[] firstFields = hasJobs ? holdings.firstFields(field) : new int[0];
         plan.add(
@@ -77,12 +81,11 @@ final class WorkRateFamily {
                         .with(Role.FIELD, plan.rows(Fields.LIST), firstFields)
                         .with(Keys.HOLDING_KEY, keys(holdings, firstFields)),
                 "no jobs are listed, so hours are not added up");
-        silage.rollers().build(plan);
+        rollers.build(plan);
         WorkRows works = new WorkRows(plan, lines, gangs);
         GangFamily.build(plan, gangs, tasks, cuts, works);
         HoursOfGangs.tell(plan, lines, tasks.stageKeys(lines));
-        CostFamily.build(plan, works, holdings, cuts);
-        SeasonFamily.build(plan, tasks, works);
+        return new WorkRateFamily(works, tasks, holdings);
     }
 
     /** Whether a machine's rate is typed, or only the tonnes that it takes an hour. */
@@ -137,13 +140,5 @@ final class WorkRateFamily {
             keys[i] = holdings.key(fields[i]);
         }
         return keys;
-    }
-
-    private static int[] plusOne(int[] numbers) {
-        int[] more = new int[numbers.length];
-        for (int i = 0; i < more.length; i++) {
-            more[i] = numbers[i] + 1;
-        }
-        return more;
     }
 }
