@@ -13,6 +13,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.Jobs;
 import org.rickyard.trade.catalogue.Catalogue;
+import org.rickyard.trade.season.MachineSeason;
 
 /** The lists joined into result tables and evaluated: all there is to say about a workbook, before any is written. */
 public final class WorkPlan {
@@ -126,7 +127,13 @@ public final class WorkPlan {
                 lists,
                 DecidingNumbers.bringRows(),
                 DecidingNumbers.places(tables.values()),
-                DecidingNumbers.exact(blocksOfRows));
+                DecidingNumbers.exact(blocksOfRows, planned()));
+    }
+
+    /** Whether jobs have been given days, of several machines alike as many as there are. */
+    private boolean planned() {
+        ResultTable bookings = tables.get(MachineSeason.BOOKINGS);
+        return bookings != null && bookings.rows() > 0;
     }
 
     /** The constants reckoned with. */
