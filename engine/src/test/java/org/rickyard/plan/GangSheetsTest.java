@@ -17,6 +17,10 @@ class GangSheetsTest {
     }
 
     private static SeasonBook farm(String gang, Object distance) {
+        return farm(gang, distance, 14);
+    }
+
+    private static SeasonBook farm(String gang, Object distance, Object roller) {
         return new SeasonBook()
                 .sheet(
                         "Fields",
@@ -66,7 +70,7 @@ class GangSheetsTest {
                         row("Forager", "forager", 6.5, 5.5, 70, 40),
                         row("Trailer", "trailer", null, null, null, null, 8, 20, 25, null, 4),
                         row("Loader", "loader", null, null, null, null, 2, null, null, null, null, null, 2),
-                        row("Roller", "clamp roller", null, null, null, null, null, null, null, 14))
+                        row("Roller", "clamp roller", null, null, null, null, null, null, null, roller))
                 .sheet(
                         "Clamps",
                         row("Holding", "Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Country"),
@@ -175,5 +179,22 @@ class GangSheetsTest {
                                 .isEqualTo(filled);
                     });
         }
+    }
+
+    /**
+     * Nobody waits for a roller: 8 t are for 20 t/h by the rule the gang is reckoned with, for 32 by the lenient one,
+     * and forager and trailers bring 40.
+     */
+    @Test
+    void aForagerThatOutrunsTheRollerIsToldAtTheClamp() {
+        String said = "forager and trailers could bring more than the rolling weight takes";
+        String gang = "Forager; Trailer x 4; Loader; Roller";
+        SeasonBook.Worked worked = farm(gang, 1, 8).run();
+        assertThat(worked.number("gang-rate-by-mass", "Long Acre")).isCloseTo(20, within(1e-9));
+        assertThat(worked.number("delivery-reckoned")).isCloseTo(20, within(1e-9));
+        assertThat(worked.messages())
+                .anyMatch(m -> m.contains(said) && m.contains("delivery if rolling held nothing up is 40 t/h"));
+        assertThat(worked.differences()).isEmpty();
+        assertThat(farm(gang, 1, 14).run().messages()).noneMatch(m -> m.contains(said));
     }
 }
