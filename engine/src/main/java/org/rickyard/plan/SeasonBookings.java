@@ -176,9 +176,10 @@ final class SeasonBookings {
                                         ? ", with what others take of it, and there are only " + owned.get(machine)
                                         : "")
                                 + "; the plan does one after the other."
-                                + " Name another machine or tractor in one of them, "
-                                + (owned.containsKey(machine) ? "" : "type in Number how many of it there are, ")
-                                + "or move a window."));
+                                + " Name another machine or tractor in one of them, or move a window."
+                                + (owned.containsKey(machine)
+                                        ? ""
+                                        : " If there are several, type how many in Number.")));
     }
 
     private void tellMore(int machine, int pairs) {

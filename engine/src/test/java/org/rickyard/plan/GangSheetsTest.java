@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.testing.SeasonBook.row;
 
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.rickyard.testing.SeasonBook;
@@ -196,5 +197,29 @@ class GangSheetsTest {
                 .anyMatch(m -> m.contains(said) && m.contains("delivery if rolling held nothing up is 40 t/h"));
         assertThat(worked.differences()).isEmpty();
         assertThat(farm(gang, 1, 14).run().messages()).noneMatch(m -> m.contains(said));
+    }
+
+    /** A trailer that is too heavy is so on every field: it is told once, and does not push other stops off the screen. */
+    @Test
+    void rowsOfOneCauseAreToldOnce() {
+        SeasonBook.Worked worked = farm("Forager; Heavy trailer x 2; Roller", 1)
+                .sheet(
+                        "Trailers",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Payload (t)",
+                                "Unladen mass (t)",
+                                "Road speed laden (km/h)",
+                                "Road speed empty (km/h)"),
+                        row("Heavy trailer", "trailer", 14, 6, 20, 25))
+                .run();
+        List<String> told = worked.messages().stream()
+                .filter(m -> m.contains("above the 18.29 t"))
+                .toList();
+        assertThat(told).hasSize(1);
+        assertThat(told.get(0))
+                .contains("Long Acre, Heavy trailer")
+                .contains("It is the same in 1 more row, down to Carting!");
     }
 }
