@@ -12,6 +12,8 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.ItemText;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
+import org.rickyard.plan.cost.PriceRows;
+import org.rickyard.plan.join.Countries;
 
 /** Items of Assumptions that are no constant, price or setting: told, since they change nothing. */
 final class UnknownItems {

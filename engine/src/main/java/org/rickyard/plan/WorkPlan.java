@@ -12,6 +12,19 @@ import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.Jobs;
+import org.rickyard.plan.cost.CostFamily;
+import org.rickyard.plan.fit.Extent;
+import org.rickyard.plan.fit.OwnUnits;
+import org.rickyard.plan.fit.PlanContext;
+import org.rickyard.plan.fit.UnreadColumns;
+import org.rickyard.plan.join.Countries;
+import org.rickyard.plan.join.JobLines;
+import org.rickyard.plan.season.SeasonFamily;
+import org.rickyard.plan.silage.ClampFamily;
+import org.rickyard.plan.spraying.SprayFamily;
+import org.rickyard.plan.table.ConstantsInForce;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.workrate.WorkRateFamily;
 import org.rickyard.trade.catalogue.Catalogue;
 
 /** The lists joined into result tables and evaluated: all there is to say about a workbook, before any is written. */

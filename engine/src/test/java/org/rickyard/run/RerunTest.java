@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
-import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.testing.FarmBook;
 import org.rickyard.testing.Parity;
 import org.rickyard.testing.PoiRecalculation;

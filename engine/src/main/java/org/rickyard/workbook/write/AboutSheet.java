@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Set;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Place;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
 
 /** About: what these sheets are, how to read them, what was read from where, and the cautions. */
 final class AboutSheet {

@@ -12,10 +12,10 @@ import org.rickyard.audit.Results;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableSpec;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableSpec;
 import org.rickyard.workbook.graft.CellLook;
 import org.rickyard.workbook.graft.Note;
 
