@@ -122,6 +122,19 @@ public final class SheetSet {
         return NAMES.containsKey(id) ? NAMES.get(id) : plan.table(id).spec().sheet();
     }
 
+    /**
+     * From which row of a sheet on, counted from 0, rows may be sorted by hand without being another sheet for it: each says
+     * by itself what it is about. {@link Integer#MAX_VALUE} where there is none.
+     */
+    public static int firstSortableRow(String id) {
+        return switch (id) {
+            case SUMMARY, SPRAY_CARDS, CLAMP_CARDS, BASIS, CHECKS, ABOUT -> Integer.MAX_VALUE;
+            case TRAIL -> TrailSheet.HEAD_ROWS;
+            case AS_READ -> AsReadSheet.FIRST_ROW;
+            default -> SheetPlaces.FIRST_ROW;
+        };
+    }
+
     /** Every look the sheets use. */
     public static List<CellLook> looks() {
         return Looks.all();

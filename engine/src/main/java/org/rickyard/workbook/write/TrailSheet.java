@@ -28,7 +28,7 @@ final class TrailSheet extends OurSheet {
             "Source",
             "Status",
             "Go to");
-    private static final int HEAD_ROWS = 3;
+    static final int HEAD_ROWS = 3;
     private static final int VALUE = 2;
 
     private final WorkPlan plan;
