@@ -65,6 +65,45 @@ class ArchitectureTest {
             .because("a formula must be readable without knowing where its numbers come from or go");
 
     @ArchTest
+    static final ArchRule FAMILIES_OF_TABLES_LEAN_ONE_WAY = Architectures.layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("table")
+            .definedBy("org.rickyard.plan.table")
+            .layer("join")
+            .definedBy("org.rickyard.plan.join")
+            .layer("fit")
+            .definedBy("org.rickyard.plan.fit")
+            .layer("silage")
+            .definedBy("org.rickyard.plan.silage")
+            .layer("spraying")
+            .definedBy("org.rickyard.plan.spraying")
+            .layer("workrate")
+            .definedBy("org.rickyard.plan.workrate")
+            .layer("season")
+            .definedBy("org.rickyard.plan.season")
+            .layer("cost")
+            .definedBy("org.rickyard.plan.cost")
+            .layer("plan")
+            .definedBy("org.rickyard.plan")
+            .whereLayer("table")
+            .mayNotAccessAnyLayer()
+            .whereLayer("join")
+            .mayOnlyAccessLayers("table")
+            .whereLayer("fit")
+            .mayOnlyAccessLayers("join", "table")
+            .whereLayer("silage")
+            .mayOnlyAccessLayers("fit", "join", "table")
+            .whereLayer("spraying")
+            .mayOnlyAccessLayers("fit", "join", "table")
+            .whereLayer("workrate")
+            .mayOnlyAccessLayers("silage", "fit", "join", "table")
+            .whereLayer("season")
+            .mayOnlyAccessLayers("workrate", "fit", "join", "table")
+            .whereLayer("cost")
+            .mayOnlyAccessLayers("workrate", "silage", "fit", "join", "table")
+            .because("what a table is must be readable without any family, and a family without those that read it");
+
+    @ArchTest
     static final ArchRule PACKAGES_FORM_NO_RINGS =
             slices().matching("org.rickyard.(**)").should().beFreeOfCycles().allowEmptyShould(true);
 
@@ -85,6 +124,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat(
                     resideInAPackage("org.rickyard..").and(not(resideInAPackage("org.rickyard.workbook.xml.."))));
+
+    @ArchTest
+    static final ArchRule WHAT_A_TEXT_SAYS_IS_READ_WITHOUT_KNOWING_ITS_LIST = noClasses()
+            .that()
+            .resideInAPackage("org.rickyard.lists.text")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.rickyard.lists");
 
     @ArchTest
     static final ArchRule READING_KNOWS_NOTHING_OF_WRITING = noClasses()

@@ -12,9 +12,9 @@ import org.rickyard.audit.Results;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Counted;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.TableColumn.Calculated;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableColumn.Calculated;
 
 /** The results that a plan withholds, grouped by what is the matter, with the cells to look at. */
 final class WithheldResults {

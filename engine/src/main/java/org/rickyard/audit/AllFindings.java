@@ -12,12 +12,12 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
-import org.rickyard.plan.CautionRule;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableColumn;
-import org.rickyard.plan.TableColumn.Calculated;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.CautionRule;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableColumn;
+import org.rickyard.plan.table.TableColumn.Calculated;
 
 /**
  * Everything to be said about a run, stops first: what reading and joining noticed, what withholds results, which

@@ -16,9 +16,9 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ListRows;
-import org.rickyard.plan.LinkCells;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.table.LinkCells;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableColumn;
 import org.rickyard.quantity.Unit;
 import org.rickyard.trade.cost.Prices;
 

@@ -6,9 +6,9 @@ import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Values;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.TableColumn;
-import org.rickyard.plan.TableColumn.Calculated;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableColumn;
+import org.rickyard.plan.table.TableColumn.Calculated;
 
 /** Tells in which rows a step stands on a default because nothing was typed. */
 public final class DefaultsUsed {

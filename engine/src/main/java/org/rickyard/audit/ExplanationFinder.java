@@ -16,12 +16,12 @@ import org.rickyard.formula.Numbers;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableColumn;
-import org.rickyard.plan.TableColumn.Calculated;
-import org.rickyard.plan.TableSpec;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableColumn;
+import org.rickyard.plan.table.TableColumn.Calculated;
+import org.rickyard.plan.table.TableSpec;
 
 /** Finds what a cell of a result sheet, of Basis or of the client's lists holds, and explains it. */
 public final class ExplanationFinder {

@@ -14,8 +14,8 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Place;
-import org.rickyard.plan.ResultTable;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.ResultTable;
 import org.rickyard.quantity.Unit;
 
 /** Explains a cell of the client's: what was read from it, and which results depend on it. */

@@ -12,12 +12,12 @@ import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
-import org.rickyard.plan.LinkCells;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.TableColumn;
-import org.rickyard.plan.TableColumn.Calculated;
-import org.rickyard.plan.TableColumn.Joined;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.LinkCells;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableColumn;
+import org.rickyard.plan.table.TableColumn.Calculated;
+import org.rickyard.plan.table.TableColumn.Joined;
 
 /**
  * Which values of a plan depend on one cell or constant: followed forwards from table to table, each row by the branch

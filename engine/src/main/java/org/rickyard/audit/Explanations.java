@@ -20,11 +20,11 @@ import org.rickyard.formula.WordsPrinter;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.ListRows;
-import org.rickyard.plan.LinkCells;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.TableColumn;
-import org.rickyard.plan.TableColumn.Calculated;
-import org.rickyard.plan.TableColumn.Joined;
+import org.rickyard.plan.table.LinkCells;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableColumn;
+import org.rickyard.plan.table.TableColumn.Calculated;
+import org.rickyard.plan.table.TableColumn.Joined;
 
 /**
  * Explains values of a plan down to typed cells: through steps, joins and totals. What was spelled out once is only

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
-import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.table.TableColumn;
 
 /**
  * One result with its derivation.

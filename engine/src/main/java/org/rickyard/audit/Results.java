@@ -19,12 +19,12 @@ import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.ListRows;
-import org.rickyard.plan.LinkCells;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableColumn;
-import org.rickyard.plan.TableColumn.Calculated;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.LinkCells;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableColumn;
+import org.rickyard.plan.table.TableColumn.Calculated;
 import org.rickyard.trade.Quantities;
 
 /** Reads the results of a plan one after another, each with its derivation; none is kept. */

@@ -7,7 +7,7 @@ import org.rickyard.formula.Expr;
 import org.rickyard.formula.Inputs;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.Symbol;
-import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.table.ResultTable;
 
 /** What one row of a formula used: of each choice the branch it took, of a default only what stood in. */
 final class RowInputs {

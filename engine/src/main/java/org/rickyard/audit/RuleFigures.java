@@ -14,11 +14,11 @@ import org.rickyard.formula.Numbers;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
-import org.rickyard.plan.CautionRule;
-import org.rickyard.plan.LinkCells;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.table.CautionRule;
+import org.rickyard.plan.table.LinkCells;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableColumn;
 import org.rickyard.quantity.Unit;
 
 /** The figures a caution was raised by, each with the client's cell it was typed in, so that the slip can be found. */

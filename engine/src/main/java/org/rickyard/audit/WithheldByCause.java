@@ -10,10 +10,10 @@ import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.plan.ChiefTables;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableColumn.Calculated;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableColumn.Calculated;
 
 /**
  * One finding per cause that withholds results, over all sheets: a cell to be mended is named once, with all that hangs

@@ -3,6 +3,7 @@ package org.rickyard.plan;
 import java.util.List;
 import java.util.Map;
 import org.rickyard.formula.Symbol;
+import org.rickyard.plan.spraying.SprayTables;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;

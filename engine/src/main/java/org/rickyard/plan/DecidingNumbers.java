@@ -14,6 +14,8 @@ import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableColumn;
 
 /**
  * The columns of numbers that a plan does more with than reckon: whether they are typed decides which rows there are or

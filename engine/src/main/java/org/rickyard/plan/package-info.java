@@ -1,5 +1,6 @@
 /**
- * Result tables: each declared by grain, key and columns (identity, link, step, result, status), the joins of the
- * client's lists into rows, and their evaluation column by column. Knows lists and formulas, never the file format.
+ * The plan of a workbook: which families of tables there are and in what order they are made, which of their tables and
+ * answers are the chief ones, and what a run alone can read anew. Only what must know several families lives here; the
+ * packages below hold what a table is, how rows come about, and a family each. None of them knows the file format.
  */
 package org.rickyard.plan;

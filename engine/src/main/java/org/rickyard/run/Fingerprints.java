@@ -20,7 +20,7 @@ final class Fingerprints {
 
     /** A sheet that is about to be written. */
     void add(SheetSet.Sheet sheet, int sheetId) {
-        MeaningFingerprint fingerprint = new MeaningFingerprint();
+        MeaningFingerprint fingerprint = new MeaningFingerprint(SheetSet.firstSortableRow(sheet.id()));
         sheet.content().watchedBy(new Watch(fingerprint));
         NotesFingerprint notes = new NotesFingerprint();
         sheet.notes().forEach(note -> notes.add(note.row(), note.column(), note.text()));
@@ -77,9 +77,9 @@ final class Fingerprints {
 
         @Override
         public void formula(int row, int column, CellFormula formula, int number) {
-            FormulaShape shape = shape(column, formula);
-            if (shape == null) {
-                String text = formula.pieces().get(0);
+            FormulaShape shape = shape(row, column, formula);
+            if (shape == null || !fingerprint.takes(shape, row, number)) {
+                String text = String.join(Integer.toString(number), formula.pieces());
                 fingerprint.cell(row, column, Grid.Kind.BLANK, 0, "", Grid.Format.GENERAL, text);
             } else {
                 fingerprint.cell(row, column, shape, number);
@@ -87,7 +87,7 @@ final class Fingerprints {
         }
 
         /** The formula's shape; null for a formula of one cell only, which is not worth one until it is met again. */
-        private FormulaShape shape(int column, CellFormula formula) {
+        private FormulaShape shape(int row, int column, CellFormula formula) {
             while (column >= lastFormulas.size()) {
                 lastFormulas.add(null);
                 lastShapes.add(null);
@@ -100,7 +100,7 @@ final class Fingerprints {
                     && (!again || MeaningFingerprint.isConstant(formula.pieces().get(0)));
             FormulaShape shape = whole ? null : shapes.get(formula);
             if (shape == null && !whole) {
-                shape = FormulaShape.of(formula.pieces());
+                shape = fingerprint.shape(formula.pieces(), row);
                 shapes.put(formula, shape);
             }
             lastFormulas.set(column, formula);

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.Relationship;

@@ -148,7 +148,7 @@ public final class Recalculation {
                 ours.release(id, OurSheets.Kept.CHANGED);
                 continue;
             }
-            MeaningFingerprint present = new MeaningFingerprint();
+            MeaningFingerprint present = new MeaningFingerprint(SheetSet.firstSortableRow(id));
             reader.stream(entry.getValue(), present);
             boolean same = state.fingerprint(id)
                     .or(() -> ours.fingerprint(id))

@@ -1,9 +1,9 @@
 package org.rickyard.run;
 
 import org.rickyard.lists.CellAddress;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.RefusedException.Reason;
 

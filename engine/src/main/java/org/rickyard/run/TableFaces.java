@@ -9,9 +9,9 @@ import java.util.Map;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Grid.Format;
 import org.rickyard.lists.Grid.Kind;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableColumn;
 import org.rickyard.workbook.read.CellArea;
 import org.rickyard.workbook.read.CellSink;
 

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.rickyard.lists.Finding;
+import org.rickyard.plan.table.TableColumn;
 import org.rickyard.testing.SeasonBook;
 
 /** A workbook may count its days from 1900 or from 1904; what is said of a day must be the same. */

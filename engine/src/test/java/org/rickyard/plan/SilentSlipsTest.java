@@ -7,6 +7,8 @@ import static org.rickyard.testing.SeasonBook.row;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.rickyard.lists.Finding;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableSpec;
 import org.rickyard.testing.SeasonBook;
 import org.rickyard.trade.spraying.SmallSprayers;
 

@@ -14,6 +14,8 @@ import org.rickyard.audit.Result;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableColumn;
 import org.rickyard.testing.LibreOffice;
 import org.rickyard.testing.OoxmlValidator;
 import org.rickyard.testing.Parity;

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Symbol;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableColumn;
 
 /** What a cell can hold: Excel takes no formula of more than 8,192 characters, 64 levels or 255 arguments. */
 class FormulaLimitsTest {

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.SmallPackage;
 

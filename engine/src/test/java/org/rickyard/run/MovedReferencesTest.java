@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
-import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.testing.LibreOffice;
 
 /** Where a client refers to single cells of ours, a run says what moved under the reference. */

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -23,7 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
-import org.rickyard.plan.SheetPlaces;
+import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.testing.FarmBook;
 import org.rickyard.testing.Parity;
 import org.rickyard.testing.PoiRecalculation;
@@ -193,6 +194,56 @@ class RerunTest {
         } else {
             cell.setBlank();
         }
+    }
+
+    /** Sorting does a sheet of ours no harm (and its rows stand in list order again), but an edit beside it counts. */
+    @Test
+    void aSheetOfOursSortedStaysOurs() {
+        Runs.Run again = run(changed(out(), workbook -> turnRound(workbook.getSheet("Work rates"))));
+        assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
+        assertThat(again.differences(StoredValues.of(first, again.ours()))).isEmpty();
+        assertThat(parity(again)).isEmpty();
+
+        Runs.Run edited = run(changed(folder.resolve("out.xlsx"), workbook -> {
+            turnRound(workbook.getSheet("Work rates"));
+            workbook.getSheet("Work rates")
+                    .getRow(SheetPlaces.FIRST_ROW)
+                    .getCell(6)
+                    .setCellFormula("90+9");
+        }));
+        assertThat(edited.messages()).anyMatch(message -> message.contains("edited by hand or copied"));
+    }
+
+    /** Its rows in the opposite order, as office programs sort: references to a formula's own row go with it. */
+    private static void turnRound(Sheet sheet) {
+        int first = SheetPlaces.FIRST_ROW;
+        int last = sheet.getLastRowNum();
+        assertThat(last).isGreaterThan(first + 1);
+        Map<CellAddress, Object> turned = new HashMap<>();
+        for (int row = first; row <= last; row++) {
+            int to = first + last - row;
+            for (Cell cell : sheet.getRow(row)) {
+                CellAddress place = new CellAddress(sheet.getSheetName(), to, cell.getColumnIndex());
+                if (cell.getCellType() == CellType.FORMULA) {
+                    String own = "(?<![!$A-Z])(\\$?[A-Z]{1,3})" + (row + 1) + "(?![0-9(])";
+                    turned.put(place, "=" + cell.getCellFormula().replaceAll(own, "$1" + (to + 1)));
+                } else {
+                    turned.put(place, cell(sheet.getRow(row), cell.getColumnIndex()));
+                }
+            }
+        }
+        turned.forEach((place, content) -> {
+            Row row = sheet.getRow(place.row());
+            if (content instanceof String text && text.startsWith("=")) {
+                (row.getCell(place.column()) == null ? row.createCell(place.column()) : row.getCell(place.column()))
+                        .setCellFormula(text.substring(1));
+            } else {
+                if (row.getCell(place.column()) != null) {
+                    row.removeCell(row.getCell(place.column()));
+                }
+                put(row, place.column(), content);
+            }
+        });
     }
 
     @Test

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.rickyard.audit.Results;
 import org.rickyard.lists.CellAddress;
-import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.table.TableColumn;
 import org.rickyard.testing.Extent;
 import org.rickyard.testing.LibreOffice;
 import org.rickyard.testing.OoxmlValidator;

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.audit.BalanceCheck;
 import org.rickyard.formula.Symbol;
-import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.table.ResultTable;
 import org.rickyard.trade.silage.FeedBalance;
 import org.rickyard.trade.silage.FeedDemand;
 

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableColumn;
 
 /** One farm typed twice, in metres and tonnes and in feet, acres, pounds and moisture: every silage sheet agrees. */
 class SilageUnitsTest {

@@ -15,8 +15,14 @@ public final class FormulaShape {
     private final MeaningHash.Runs unplaced;
 
     private final List<UnplacedFormula.Lead> leads;
+    private final boolean sortable;
+    /** Whether the number is that of the row it is in wherever it stands behind letters alone. */
+    private boolean ownRow;
+    /** Whether a row of its own sheet is told by itself, so that it may or may not be its own. */
+    private boolean otherRows;
 
-    private FormulaShape(String formula) {
+    private FormulaShape(String formula, boolean sortable) {
+        this.sortable = sortable;
         this.runs = runs(formula);
         UnplacedFormula without = UnplacedFormula.of(formula);
         this.unplaced = without == null ? null : runs(without.formula());
@@ -26,9 +32,21 @@ public final class FormulaShape {
     /**
      * The shape of a formula cut into pieces between which the row number stands, each time behind a column's letters
      * or a dollar sign.
+     *
+     * @param sortable whether it is for rows that may be sorted
      */
-    public static FormulaShape of(List<String> pieces) {
-        return new FormulaShape(String.join(String.valueOf(ROW), pieces));
+    public static FormulaShape of(List<String> pieces, boolean sortable) {
+        return new FormulaShape(String.join(String.valueOf(ROW), pieces), sortable);
+    }
+
+    /**
+     * Whether it is the shape of the formula there.
+     *
+     * @param number the row number that goes into the shape
+     * @param inSortable whether the row is one that may be sorted
+     */
+    boolean fits(int row, int number, boolean inSortable) {
+        return sortable == inSortable && !otherRows && (!ownRow || number == row + 1);
     }
 
     /** The same name of a sheet is the same object in all shapes: it is looked up for every cell. */
@@ -38,12 +56,13 @@ public final class FormulaShape {
                 .toList();
     }
 
-    private static MeaningHash.Runs runs(String formula) {
+    private MeaningHash.Runs runs(String formula) {
         NormalText text = new NormalText();
-        NormalFormula.write(formula, text);
+        otherRows |= NormalFormula.write(formula, sortable ? NormalFormula.LATER : NormalFormula.NO_ROW, text);
         List<MeaningHash.Run> runs = new ArrayList<>();
         int from = 0;
         for (int i = 0; i < text.size(); i++) {
+            ownRow |= text.value(i) == NormalFormula.OWN_ROW;
             if (text.value(i) == ROW) {
                 runs.add(MeaningHash.Run.of(text, from, i));
                 from = i + 1;

@@ -22,8 +22,11 @@ import org.rickyard.lists.Grid.Kind;
  * <p>A third leaves out even that, for sheets with references that lead nowhere any more: where a row of a list was
  * deleted, nobody can tell in which row they stood.
  *
- * <p>Each cell is hashed by itself to 128 bits and the hashes are added up. Rows are given one after another. The sums
- * guard against accidents, not against somebody who forges a sheet on purpose.
+ * <p>From a certain row on, rows may have been sorted: they count by what is in them, not by where they stand, and
+ * a reference to the row that it is in counts as such, for office programs write it anew when they sort.
+ *
+ * <p>Each cell is hashed by itself to 128 bits and the hashes are added up, within rows that may be sorted first. Rows are
+ * given one after another. The sums guard against accidents, not against somebody who forges a sheet on purpose.
  */
 public final class MeaningFingerprint implements CellSink {
     private static final long TEXT = 1;
@@ -47,22 +50,88 @@ public final class MeaningFingerprint implements CellSink {
     private int[] ledFrom = new int[4];
     private int[] ledTo = new int[4];
     private int sheetCount;
-    private long first;
-    private long second;
-    private long unplacedFirst;
-    private long unplacedSecond;
-    private long rowlessFirst;
-    private long rowlessSecond;
+    private final int firstSortable;
+    private final Sum whole = new Sum();
+    private final Sum unplacedWhole = new Sum();
+    private final Sum rowlessWhole = new Sum();
+    /** The row that may be sorted whose cells are being added up. */
+    private int openRow = -1;
+
     private boolean lost;
     private long cells;
 
+    /** The fingerprint of a sheet whose rows stay where they are. */
+    public MeaningFingerprint() {
+        this(Integer.MAX_VALUE);
+    }
+
+    /**
+     * The fingerprint of a sheet with rows that may be sorted.
+     *
+     * @param firstSortable the first of them, counted from 0
+     */
+    public MeaningFingerprint(int firstSortable) {
+        this.firstSortable = firstSortable;
+    }
+
+    /** The hashes of cells, added up; those of a row that may be sorted by themselves first. */
+    private static final class Sum {
+        private long first;
+        private long second;
+        private long rowFirst;
+        private long rowSecond;
+
+        void add(MeaningHash cell, boolean sortable) {
+            if (sortable) {
+                rowFirst += cell.first();
+                rowSecond += cell.second();
+            } else {
+                first += cell.first();
+                second += cell.second();
+            }
+        }
+
+        void endRow() {
+            first += MeaningHash.scramble(rowFirst);
+            second += MeaningHash.scramble(rowSecond);
+            rowFirst = 0;
+            rowSecond = 0;
+        }
+    }
+
+    /** Begins the hash of a cell with its place, or where rows may be sorted with its column. */
+    private void start(MeaningHash cell, int row, int column) {
+        cell.start(isSortable(row) ? column : (long) row * CellAddress.COLUMNS + column);
+    }
+
+    private boolean isSortable(int row) {
+        return row >= firstSortable;
+    }
+
+    private void enter(int row) {
+        if (row != openRow && isSortable(row)) {
+            endRow();
+            openRow = row;
+        }
+    }
+
+    private void endRow() {
+        if (openRow >= 0) {
+            whole.endRow();
+            unplacedWhole.endRow();
+            rowlessWhole.endRow();
+            openRow = -1;
+        }
+    }
+
     @Override
     public void cell(int row, int column, Kind kind, double number, String text, Format format, String formula) {
-        hash.start((long) row * CellAddress.COLUMNS + column);
+        start(hash, row, column);
+        int own = isSortable(row) ? row + 1 : NormalFormula.NO_ROW;
         if (formula != null) {
             if (!constantFormula(formula)) {
                 hash.mix(FORMULA);
-                NormalFormula.write(formula, normal.clear());
+                NormalFormula.write(formula, own, normal.clear());
                 hash.mix(normal);
             }
         } else {
@@ -86,29 +155,34 @@ public final class MeaningFingerprint implements CellSink {
             }
         }
         UnplacedFormula without = formula == null ? null : UnplacedFormula.of(formula);
-        if (without != null) {
-            unplaced.start((long) row * CellAddress.COLUMNS + column);
-            unplaced.mix(FORMULA);
-            NormalFormula.write(without.formula(), normal.clear());
-            unplaced.mix(normal);
-            addRowless(unplaced);
-            leads(row, without.leads(), 0);
+        enter(row);
+        if (without == null) {
+            add(row, hash);
         } else {
-            addRowless(hash);
+            start(unplaced, row, column);
+            unplaced.mix(FORMULA);
+            NormalFormula.write(without.formula(), own, normal.clear());
+            unplaced.mix(normal);
+            addLeading(row, without.leads(), 0);
         }
-        add(without != null);
     }
 
-    private void addRowless(MeaningHash cell) {
-        rowlessFirst += cell.first();
-        rowlessSecond += cell.second();
+    /** Adds a cell that leads nowhere but to its own sheet. */
+    private void add(int row, MeaningHash cell) {
+        boolean sortable = isSortable(row);
+        whole.add(cell, sortable);
+        unplacedWhole.add(cell, sortable);
+        rowlessWhole.add(cell, sortable);
+        cells++;
     }
 
-    private void add(boolean leadsElsewhere) {
-        first += hash.first();
-        second += hash.second();
-        unplacedFirst += leadsElsewhere ? unplaced.first() : hash.first();
-        unplacedSecond += leadsElsewhere ? unplaced.second() : hash.second();
+    /** Adds a cell that leads to other sheets, with and without the places there. */
+    private void addLeading(int row, List<UnplacedFormula.Lead> leads, int later) {
+        boolean sortable = isSortable(row);
+        whole.add(hash, sortable);
+        rowlessWhole.add(unplaced, sortable);
+        leads(row, leads, later);
+        unplacedWhole.add(unplaced, sortable);
         cells++;
     }
 
@@ -154,23 +228,32 @@ public final class MeaningFingerprint implements CellSink {
      * @param number the row number that goes into the shape
      */
     public void cell(int row, int column, FormulaShape shape, int number) {
-        hash.start((long) row * CellAddress.COLUMNS + column);
+        start(hash, row, column);
         hash.mix(FORMULA);
         if (number != digitsOf) {
             digits.set(number);
             digitsOf = number;
         }
         shape.mix(digits, hash);
+        enter(row);
         if (shape.leadsElsewhere()) {
-            unplaced.start((long) row * CellAddress.COLUMNS + column);
+            start(unplaced, row, column);
             unplaced.mix(FORMULA);
             shape.mixUnplaced(digits, unplaced);
-            addRowless(unplaced);
-            leads(row, shape.leads(), number);
+            addLeading(row, shape.leads(), number);
         } else {
-            addRowless(hash);
+            add(row, hash);
         }
-        add(shape.leadsElsewhere());
+    }
+
+    /** Whether a cell's formula may be told by a shape: if not, by its text. */
+    public boolean takes(FormulaShape shape, int row, int number) {
+        return shape.fits(row, number, isSortable(row));
+    }
+
+    /** The shape of a formula in a row, and in all others that may be sorted as it may. */
+    public FormulaShape shape(List<String> pieces, int row) {
+        return FormulaShape.of(pieces, isSortable(row));
     }
 
     /** LibreOffice stores a typed TRUE as the formula TRUE() and a typed error as a formula of that error. */
@@ -230,17 +313,17 @@ public final class MeaningFingerprint implements CellSink {
 
     /** The fingerprint of the cells given so far: 64 hexadecimal digits. */
     public String hex() {
-        return hex(first, second);
+        return hex(whole);
     }
 
     /** The same without where references to other sheets lead. */
     public String unplacedHex() {
-        return hex(unplacedFirst, unplacedSecond);
+        return hex(unplacedWhole);
     }
 
     /** The same without whether the cells that a row leads to stand in one row. */
     public String rowlessHex() {
-        return hex(rowlessFirst, rowlessSecond);
+        return hex(rowlessWhole);
     }
 
     /** Whether a reference leads nowhere any more. */
@@ -248,12 +331,13 @@ public final class MeaningFingerprint implements CellSink {
         return lost;
     }
 
-    private String hex(long one, long other) {
+    private String hex(Sum sum) {
+        endRow();
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             digest.update(ByteBuffer.allocate(3 * Long.BYTES)
-                    .putLong(one)
-                    .putLong(other)
+                    .putLong(sum.first)
+                    .putLong(sum.second)
                     .putLong(cells)
                     .array());
             return HexFormat.of().formatHex(digest.digest());

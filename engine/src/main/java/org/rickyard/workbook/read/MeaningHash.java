@@ -143,7 +143,7 @@ final class MeaningHash {
     }
 
     /** A bijection that spreads every bit over the whole word (the finishing step of MurmurHash3, public domain). */
-    private static long scramble(long value) {
+    static long scramble(long value) {
         long v = value;
         v = (v ^ v >>> 33) * 0xFF51AFD7ED558CCDL;
         v = (v ^ v >>> 33) * 0xC4CEB9FE1A85EC53L;

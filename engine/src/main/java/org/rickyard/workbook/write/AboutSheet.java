@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Set;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Place;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
 
 /** About: what these sheets are, how to read them, what was read from where, and the cautions. */
 final class AboutSheet {
@@ -37,8 +37,9 @@ final class AboutSheet {
                         + " source. Basis holds constants, tables and sources.",
                 "Checks lists what was found, stops first. A default is always shown as one; \"from memory\" and"
                         + " \"common practice\" mean just that.",
-                "If you edit one of these sheets by hand it is kept as yours at the next run, and a new one is written"
-                        + " beside it.")) {
+                "Rows may be sorted and filtered; a run puts them back into the order of your lists. If you edit one of"
+                        + " these sheets by hand it is kept as yours at the next run, and a new one is written beside"
+                        + " it.")) {
             page.line().text(Looks.TEXT, "-").text(Looks.TEXT, text);
         }
         page.line();

@@ -15,7 +15,7 @@ import org.rickyard.lists.CellAddress;
 final class AsReadSheet extends OurSheet {
     private static final int COUNT_ROW = 4;
     private static final int LABEL_ROW = 5;
-    private static final int FIRST_ROW = 6;
+    static final int FIRST_ROW = 6;
     private static final int READ = 2;
     private static final int NOW = 3;
     private static final int VERDICT = 4;

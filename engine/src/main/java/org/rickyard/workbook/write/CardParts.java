@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
-import org.rickyard.plan.OwnUnit;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableSpec;
+import org.rickyard.plan.fit.OwnUnit;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableSpec;
 import org.rickyard.workbook.graft.CellLook;
 
 /** What cards for print are made of, whatever they are about: live figures, cautions, what a row lacks. */

@@ -4,9 +4,9 @@ import java.util.List;
 import org.rickyard.audit.BalanceCheck;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
 
 /** Checks: totals by two routes, live; then findings, stops first; then the cautions that hold for whole sheets. */
 final class ChecksSheet {

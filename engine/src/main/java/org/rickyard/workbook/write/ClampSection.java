@@ -3,7 +3,7 @@ package org.rickyard.workbook.write;
 import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Symbol;
-import org.rickyard.plan.ResultTable;
+import org.rickyard.plan.table.ResultTable;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;

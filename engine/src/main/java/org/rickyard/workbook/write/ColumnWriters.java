@@ -13,9 +13,9 @@ import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListRows;
-import org.rickyard.plan.LinkCells;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.table.LinkCells;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableColumn;
 import org.rickyard.trade.Quantities;
 import org.rickyard.workbook.graft.CellLook;
 

@@ -7,9 +7,9 @@ import org.rickyard.formula.Constant;
 import org.rickyard.formula.ReferenceTable;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableColumn;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableColumn;
 
 /** Names cells for the formulas of one result table: this row's cells relative, everything else absolute. */
 final class GridNames implements CellNames {

@@ -9,10 +9,10 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WordsPrinter;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.CopiedResults;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableColumn;
-import org.rickyard.plan.TableSpec;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableColumn;
+import org.rickyard.plan.table.TableSpec;
 import org.rickyard.workbook.graft.Note;
 
 /** Writes one result table as a sheet. */

@@ -12,10 +12,10 @@ import org.rickyard.audit.Results;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableSpec;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableSpec;
 import org.rickyard.workbook.graft.CellLook;
 import org.rickyard.workbook.graft.Note;
 
@@ -120,6 +120,19 @@ public final class SheetSet {
     /** The usual name of a sheet. */
     public static String usualName(WorkPlan plan, String id) {
         return NAMES.containsKey(id) ? NAMES.get(id) : plan.table(id).spec().sheet();
+    }
+
+    /**
+     * From which row of a sheet on, counted from 0, rows may be sorted by hand without being another sheet for it: each says
+     * by itself what it is about. {@link Integer#MAX_VALUE} where there is none.
+     */
+    public static int firstSortableRow(String id) {
+        return switch (id) {
+            case SUMMARY, SPRAY_CARDS, CLAMP_CARDS, BASIS, CHECKS, ABOUT -> Integer.MAX_VALUE;
+            case TRAIL -> TrailSheet.HEAD_ROWS;
+            case AS_READ -> AsReadSheet.FIRST_ROW;
+            default -> SheetPlaces.FIRST_ROW;
+        };
     }
 
     /** Every look the sheets use. */

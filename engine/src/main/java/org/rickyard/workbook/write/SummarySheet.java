@@ -12,12 +12,12 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.plan.Headlines;
-import org.rickyard.plan.OwnUnit;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableColumn;
-import org.rickyard.plan.TableSpec;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.fit.OwnUnit;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableColumn;
+import org.rickyard.plan.table.TableSpec;
 
 /** Summary: the master check, what stops the reader, what was left out, and the few answers that matter. */
 final class SummarySheet {

@@ -2,8 +2,8 @@ package org.rickyard.workbook.write;
 
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.TableSpec;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableSpec;
 
 /** A column's sum in row order, as the grid adds, and how many rows had nothing to add. */
 record Total(double sum, int leftOut) {

@@ -10,10 +10,10 @@ import org.rickyard.audit.Result;
 import org.rickyard.audit.Results;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
-import org.rickyard.plan.ResultTable;
-import org.rickyard.plan.SheetPlaces;
-import org.rickyard.plan.TableColumn;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableColumn;
 
 /** Trail: one row per result with its whole derivation; beyond a limit, one row per column. */
 final class TrailSheet extends OurSheet {
@@ -28,7 +28,7 @@ final class TrailSheet extends OurSheet {
             "Source",
             "Status",
             "Go to");
-    private static final int HEAD_ROWS = 3;
+    static final int HEAD_ROWS = 3;
     private static final int VALUE = 2;
 
     private final WorkPlan plan;

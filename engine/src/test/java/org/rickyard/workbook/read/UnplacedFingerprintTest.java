@@ -118,7 +118,7 @@ class UnplacedFingerprintTest {
     @Test
     void aShapeGivesWhatItsFormulasGiveForNumbersOfAnyLength() {
         List<String> pieces = List.of("IF(COUNT(A", ",B", ")=2,A", "*B", "*Fields!$D$", ",\"\")");
-        FormulaShape shape = FormulaShape.of(pieces);
+        FormulaShape shape = FormulaShape.of(pieces, false);
         MeaningFingerprint shaped = new MeaningFingerprint();
         MeaningFingerprint told = new MeaningFingerprint();
         // Up and down again, so that what was made ready for numbers of one length is not used for another.
@@ -137,9 +137,9 @@ class UnplacedFingerprintTest {
     @Test
     void aShapeGivesWhatItsFormulasGive() {
         MeaningFingerprint shaped = new MeaningFingerprint();
-        FormulaShape name = FormulaShape.of(List.of("Fields!$B$", "&\"\""));
-        FormulaShape area = FormulaShape.of(List.of("IF(ISNUMBER(Fields!$D$", "),Fields!$D$", "/10,\"\")"));
-        FormulaShape own = FormulaShape.of(List.of("A", "*B", ""));
+        FormulaShape name = FormulaShape.of(List.of("Fields!$B$", "&\"\""), false);
+        FormulaShape area = FormulaShape.of(List.of("IF(ISNUMBER(Fields!$D$", "),Fields!$D$", "/10,\"\")"), false);
+        FormulaShape own = FormulaShape.of(List.of("A", "*B", ""), false);
         for (int row = 0; row < 2; row++) {
             shaped.cell(row, 0, name, row + 2);
             shaped.cell(row, 1, area, row + 2);

@@ -1,0 +1,162 @@
+package org.rickyard.plan.join;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.NameKey;
+import org.rickyard.lists.RepeatedKey;
+
+/** Which fields a job row means: one field by its name, the fields of a crop or block, or all of its holding. */
+public final class FieldChoice {
+    private static final Pattern BETWEEN_NAMES = Pattern.compile("\\s*[,;/&+\\n]\\s*|\\s+and\\s+");
+    private static final Pattern ALL_OF = Pattern.compile("^all (?:the )?(.+?)(?: fields?)?$");
+
+    private final ListRows fields;
+    private final NameKey names;
+    private final List<Finding> findings;
+    private final Map<String, List<Integer>> byCrop = new HashMap<>();
+    private final Map<String, List<Integer>> byBlock = new HashMap<>();
+    private final MissingList noFields;
+
+    /** Among these fields; what cannot be told is added to the findings. */
+    public FieldChoice(ListRows fields, List<Finding> findings) {
+        this.fields = fields;
+        this.noFields = new MissingList(fields);
+        this.findings = findings;
+        this.names = NameKey.of(fields, Fields.FIELD);
+        RepeatedKey crops = new RepeatedKey();
+        RepeatedKey blocks = new RepeatedKey();
+        for (int field = 0; field < fields.size(); field++) {
+            group(byCrop, crops.of(fields.text(Fields.CROP, field)), field);
+            group(byBlock, blocks.of(fields.text(Fields.BLOCK, field)), field);
+        }
+    }
+
+    private static void group(Map<String, List<Integer>> groups, String key, int field) {
+        if (!key.isBlank()) {
+            groups.computeIfAbsent(key, k -> new ArrayList<>()).add(field);
+        }
+    }
+
+    /** The fields of a job row, in list order; none, with a finding, if the words match nothing. */
+    public List<Integer> find(ListRows jobs, int job) {
+        String name = jobs.text(Jobs.FIELD, job);
+        if (!name.isEmpty()) {
+            return find(jobs, job, Jobs.FIELD, name);
+        }
+        String block = jobs.text(Jobs.BLOCK, job);
+        if (!block.isEmpty()) {
+            List<Integer> fieldsOfBlock = byBlock.get(NameKey.key(block));
+            return fieldsOfBlock == null
+                    ? find(jobs, job, Jobs.BLOCK, block)
+                    : ofHolding(jobs, job, Jobs.BLOCK, fieldsOfBlock);
+        }
+        findings.add(Finding.caution(
+                jobs.address(Jobs.FIELD, job)
+                        .or(() -> jobs.address(Jobs.BLOCK, job))
+                        .or(() -> jobs.address(Jobs.JOB, job))
+                        .orElse(null),
+                "this job names no field, so nothing is worked out for it; write a field, a crop, a "
+                        + "block, or \"all\"."));
+        return List.of();
+    }
+
+    private List<Integer> find(ListRows jobs, int job, ColumnSpec column, String name) {
+        if (fields.size() == 0) {
+            noFields.tell(
+                    jobs.address(column, job).orElse(null),
+                    "these jobs name fields",
+                    "none of them is worked out",
+                    findings);
+            return List.of();
+        }
+        String holding = jobs.text(Jobs.HOLDING, job);
+        NameKey.Resolution resolution = names.resolve(holding, name);
+        if (resolution instanceof NameKey.Found found) {
+            return List.of(found.row());
+        }
+        if (resolution instanceof NameKey.Ambiguous ambiguous) {
+            findings.add(Finding.stop(jobs.address(column, job).orElse(null), several(name, ambiguous)));
+            return List.of();
+        }
+        List<Integer> group = group(name);
+        if (group == null) {
+            findings.add(Finding.stop(
+                    jobs.address(column, job).orElse(null), unknown(holding, name) + " The row is left out."));
+            return List.of();
+        }
+        return ofHolding(jobs, job, column, group);
+    }
+
+    private String unknown(String holding, String name) {
+        int several = 0;
+        for (String part : BETWEEN_NAMES.split(name)) {
+            boolean known =
+                    !part.isBlank() && (!(names.resolve(holding, part) instanceof NameKey.None) || group(part) != null);
+            if (!known) {
+                return "there is no field, crop or block '" + name + "'" + (holding.isEmpty() ? "" : " on " + holding)
+                        + " in the field list; write a name from that list, or \"all\".";
+            }
+            several++;
+        }
+        return "'" + name + "' names " + several + " at once; write a row for each, or give the fields one"
+                + " Block in the field list and name that.";
+    }
+
+    private List<Integer> ofHolding(ListRows jobs, int job, ColumnSpec column, List<Integer> group) {
+        String holding = jobs.text(Jobs.HOLDING, job);
+        String plainHolding = NameKey.key(holding);
+        if (plainHolding.isEmpty()) {
+            return group;
+        }
+        List<Integer> own = new ArrayList<>();
+        for (int field : group) {
+            if (plainHolding.equals(NameKey.key(fields.text(Fields.HOLDING, field)))) {
+                own.add(field);
+            }
+        }
+        if (own.isEmpty()) {
+            findings.add(Finding.stop(
+                    jobs.address(Jobs.HOLDING, job)
+                            .or(() -> jobs.address(column, job))
+                            .orElse(null),
+                    "no field of '" + jobs.text(column, job) + "' is on the holding '" + holding
+                            + "' in the field list; mend the holding or the field. The row is left out."));
+        }
+        return own;
+    }
+
+    private List<Integer> group(String name) {
+        String plain = NameKey.key(name);
+        List<Integer> known = known(plain);
+        if (known != null) {
+            return known;
+        }
+        // "All grass" is the crop, "all Home block fields" the block.
+        String bare = ALL_OF.matcher(plain).replaceFirst("$1");
+        return bare.equals(plain) ? null : known(bare);
+    }
+
+    private List<Integer> known(String plain) {
+        if (plain.equals("all") || plain.equals("all fields")) {
+            List<Integer> all = new ArrayList<>();
+            for (int field = 0; field < fields.size(); field++) {
+                all.add(field);
+            }
+            return all;
+        }
+        List<Integer> block = byBlock.get(plain);
+        return block != null ? block : byCrop.get(plain);
+    }
+
+    private static String several(String name, NameKey.Ambiguous ambiguous) {
+        return ambiguous.why("field", name, "the Holding column of this job") + ". The row is left out.";
+    }
+}

@@ -1,0 +1,97 @@
+package org.rickyard.plan.join;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.NameKey;
+
+/**
+ * Which rows of the job list are one job: those of one holding, name and operation. Rows without a name are one job only
+ * if they are of one time too, for two cuts of a field, or two sprayings, are not one. A row that tells no time, right
+ * below one of the same field and machine, is of the time above it: another product in the tank, as a rule. Where a row
+ * names all products of its mix beside each other, another row of the same field and machine is another spraying.
+ */
+public final class JobIdentity {
+    private static final List<ColumnSpec> TIMES = List.of(Jobs.EARLIEST, Jobs.LATEST, Jobs.CUT, Jobs.GROWTH_STAGE);
+    private static final List<ColumnSpec> SAME_WORK =
+            List.of(Jobs.HOLDING, Jobs.JOB, Jobs.OPERATION, Jobs.FIELD, Jobs.BLOCK, Jobs.MACHINE);
+    private static final char PARTED = '\u0000';
+
+    private final ListRows jobs;
+    /** The same job is asked about for each of its fields. */
+    private int last = -1;
+
+    private String keyOfLast = "";
+
+    /** For a row that holds a whole mix, how many of the same work and time stand above it. */
+    private final Map<Integer, Integer> repeats = new HashMap<>();
+
+    /** For the rows of the job list. */
+    public JobIdentity(ListRows jobs) {
+        this.jobs = jobs;
+        Map<String, Integer> seen = new HashMap<>();
+        Optional<CellAddress> above = Optional.empty();
+        int times = 0;
+        for (int job = 0; job < jobs.size(); job++) {
+            if (jobs.holdsWholeMix(job)) {
+                Optional<CellAddress> here = jobs.address(Jobs.MACHINE, job);
+                times = here.equals(above) ? times : seen.merge(work(job), 1, Integer::sum) - 1;
+                above = here;
+                repeats.put(job, times);
+            }
+        }
+    }
+
+    private String work(int job) {
+        StringBuilder work = new StringBuilder();
+        SAME_WORK.forEach(
+                column -> work.append(NameKey.key(jobs.text(column, job))).append(PARTED));
+        TIMES.forEach(column -> work.append(NameKey.key(jobs.text(column, job))).append(PARTED));
+        return work.toString();
+    }
+
+    /** The same for rows of one job, and for no others. */
+    public String key(int job) {
+        if (job != last) {
+            keyOfLast = made(job);
+            last = job;
+        }
+        return keyOfLast;
+    }
+
+    private String made(int job) {
+        StringBuilder key = new StringBuilder(NameKey.key(jobs.text(Jobs.HOLDING, job)));
+        key.append(PARTED).append(NameKey.key(jobs.text(Jobs.OPERATION, job)));
+        String name = NameKey.key(jobs.text(Jobs.JOB, job));
+        key.append(PARTED).append(name);
+        if (name.isEmpty()) {
+            int timed = timed(job);
+            TIMES.forEach(time -> key.append(PARTED).append(NameKey.key(jobs.text(time, timed))));
+            key.append(PARTED).append(repeats.getOrDefault(job, 0));
+        }
+        return key.toString();
+    }
+
+    /** The row that tells the time of an unnamed row. */
+    private int timed(int job) {
+        int row = job;
+        while (row > 0 && !repeats.containsKey(row) && !tellsTime(row) && isSameWork(row, row - 1)) {
+            row--;
+        }
+        return row;
+    }
+
+    private boolean tellsTime(int job) {
+        return TIMES.stream().anyMatch(time -> jobs.isFilled(time, job));
+    }
+
+    private boolean isSameWork(int job, int other) {
+        return SAME_WORK.stream()
+                .allMatch(column -> NameKey.key(jobs.text(column, job)).equals(NameKey.key(jobs.text(column, other))));
+    }
+}

@@ -1,0 +1,322 @@
+package org.rickyard.plan.join;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.FoundLists;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.NameKey;
+import org.rickyard.lists.RepeatedKey;
+import org.rickyard.lists.text.MachineMention;
+import org.rickyard.trade.workrate.Suitability;
+
+/**
+ * The job list taken apart into lines of one job, one field and one machine that works by its width; and the blocks
+ * that sprayers work: the fields of one job, mix and sprayer in list order.
+ */
+public final class JobLines {
+    /**
+     * One line. The same machine on the same field for the same job stands once, however many products it carries; a
+     * sprayer stands there once for each water volume that is told.
+     */
+    public record Line(int job, int field, int machine, int block) {}
+
+    /** A spray block: its first job row, its machine, and the job rows and lines that belong to it. */
+    public record Block(int key, int firstJob, int firstField, int machine, List<Integer> jobs) {
+        /** The same, led by another of its rows. */
+        public Block at(int job) {
+            return new Block(key, job, firstField, machine, jobs);
+        }
+    }
+
+    /** Crops looked at for words that tell no machine; one message each. */
+    private static final int MOST_CROPS = 50;
+
+    private final ListRows jobs;
+    private final ListRows fields;
+    private final ListRows machines;
+    private final FieldChoice fieldChoice;
+    private final MachineChoice machineChoice;
+    private final List<Finding> findings;
+    private final List<Line> lines = new ArrayList<>();
+    private final List<Block> blocks = new ArrayList<>();
+    /** Of the sprayed lines that several rows of the job list are of, those rows. */
+    private final Map<Line, List<Integer>> rowsOf = new HashMap<>();
+
+    private boolean joinsRows;
+
+    /** Joins the lists of jobs, fields and machines; what cannot be joined is added to the findings. */
+    public JobLines(FoundLists lists, List<Finding> findings) {
+        this.jobs = lists.rows(Jobs.LIST);
+        this.fields = lists.rows(Fields.LIST);
+        this.machines = lists.rows(Machines.LIST);
+        this.findings = findings;
+        this.fieldChoice = new FieldChoice(fields, findings);
+        this.machineChoice = new MachineChoice(machines, findings);
+        if (jobs.size() > 0) {
+            read();
+        } else {
+            ifDoneOnce();
+        }
+    }
+
+    /** The lines, in order of their keys from 1. */
+    public List<Line> lines() {
+        return lines;
+    }
+
+    /** The spray blocks, in order of their keys. */
+    public List<Block> blocks() {
+        return blocks;
+    }
+
+    /** Whether a block is made of several rows of the job list. */
+    public boolean joinsRows() {
+        return joinsRows;
+    }
+
+    /** The rows of the job list that put something into the tank of a sprayed line, in list order. */
+    public List<Integer> rows(Line line) {
+        return rowsOf.getOrDefault(line, List.of(line.job()));
+    }
+
+    private void read() {
+        Reading reading = new Reading();
+        for (int job = 0; job < jobs.size(); job++) {
+            reading.job(job);
+        }
+        reading.lines();
+    }
+
+    /** One reading of the job list. */
+    private final class Reading {
+        private final Map<String, Integer> numbers = new HashMap<>();
+        private final JobIdentity identity = new JobIdentity(jobs);
+        /** One job, field and machine; a sprayer that comes there with another water volume or block comes once more. */
+        private final TupleNumbers works = new TupleNumbers(3);
+
+        private final TankContents tanks = new TankContents();
+        private final List<Work> all = new ArrayList<>();
+        private int sprayings;
+
+        void job(int job) {
+            List<Integer> gang = gang(job);
+            int name = number(numbers, identity.key(job));
+            int content = number(
+                    numbers,
+                    NameKey.key(jobs.text(Jobs.PRODUCT, job))
+                            + '\u0000'
+                            + NameKey.key(jobs.text(Jobs.MIX, job))
+                            + '\u0000'
+                            + doseOf(job));
+            for (int field : fieldChoice.find(jobs, job)) {
+                for (int machine : gang) {
+                    String type = machines.text(Machines.TYPE, machine);
+                    if (type.isEmpty() || Suitability.worksByWidth(type)) {
+                        int before = works.count();
+                        int place = works.of(name, field, machine);
+                        Work known = place < before ? byPlace.get(place) : null;
+                        if (known == null) {
+                            known = work(job, field, machine, name, sprays(type));
+                            byPlace.add(known);
+                        }
+                        if (sprays(type)) {
+                            tanks.add(spraying(known, job).spraying, content, job);
+                        }
+                    }
+                }
+            }
+        }
+
+        private final List<Work> byPlace = new ArrayList<>();
+
+        private Work work(int job, int field, int machine, int name, boolean sprays) {
+            Work work = new Work(job, field, machine, name, sprays ? sprayings++ : -1);
+            all.add(work);
+            return work;
+        }
+
+        /** The work that a row of the job list is of: the first there, or one after it with the row's water and block. */
+        private Work spraying(Work first, int job) {
+            String water = waterOf(job);
+            String block = NameKey.key(jobs.text(Jobs.BLOCK, job));
+            Work last = null;
+            for (Work work = first; work != null; work = work.next) {
+                if (work.takes(water, block)) {
+                    work.take(water, block, job);
+                    return work;
+                }
+                last = work;
+            }
+            Work further = work(job, first.field, first.machine, first.name, true);
+            further.take(water, block, job);
+            last.next = further;
+            return further;
+        }
+
+        /** Puts the sprayings of one tank content together into blocks. */
+        void lines() {
+            TupleNumbers byContent = new TupleNumbers(6);
+            RepeatedKey holdings = new RepeatedKey();
+            RepeatedKey fieldBlocks = new RepeatedKey();
+            for (Work work : all) {
+                int key = 0;
+                if (work.spraying >= 0) {
+                    int holding = number(numbers, holdings.of(fields.text(Fields.HOLDING, work.field)));
+                    String block =
+                            work.block.isEmpty() ? fieldBlocks.of(fields.text(Fields.BLOCK, work.field)) : work.block;
+                    key = 1
+                            + byContent.of(
+                                    work.name,
+                                    work.machine,
+                                    number(numbers, block),
+                                    number(numbers, work.water),
+                                    holding,
+                                    tanks.set(work.spraying));
+                    if (key > blocks.size()) {
+                        blocks.add(new Block(key, work.job, work.field, work.machine, tanks.jobs(work.spraying)));
+                    }
+                }
+                joinsRows |= key > 0 && work.job != blocks.get(key - 1).firstJob();
+                Line line = new Line(work.job, work.field, work.machine, key);
+                lines.add(line);
+                List<Integer> rows = work.spraying < 0 ? List.of() : tanks.jobs(work.spraying);
+                if (rows.size() > 1) {
+                    rowsOf.put(line, rows);
+                    joinsRows = true;
+                }
+            }
+        }
+    }
+
+    /** One machine's work on one field for one job. */
+    private static final class Work {
+        private final int field;
+        private final int machine;
+        private final int name;
+        private final int spraying;
+        private int job;
+        private String water = "";
+        private String block = "";
+        private Work next;
+
+        Work(int job, int field, int machine, int name, int spraying) {
+            this.job = job;
+            this.field = field;
+            this.machine = machine;
+            this.name = name;
+            this.spraying = spraying;
+        }
+
+        /** Whether a row of this water volume and block is of this work; a blank says the same as the others. */
+        boolean takes(String rowsWater, String rowsBlock) {
+            return agree(water, rowsWater) && agree(block, rowsBlock);
+        }
+
+        private static boolean agree(String one, String other) {
+            return one.isEmpty() || other.isEmpty() || one.equals(other);
+        }
+
+        /** The row that tells the water volume leads the others, for their cells are blank. */
+        void take(String rowsWater, String rowsBlock, int row) {
+            if (water.isEmpty() && !rowsWater.isEmpty()) {
+                water = rowsWater;
+                job = row;
+            }
+            block = block.isEmpty() ? rowsBlock : block;
+        }
+    }
+
+    private static int number(Map<String, Integer> numbers, String word) {
+        Integer known = numbers.putIfAbsent(word, numbers.size());
+        return known == null ? numbers.size() - 1 : known;
+    }
+
+    /** The machines that a job names, row by row of the machine list. */
+    private List<Integer> gang(int job) {
+        List<Integer> gang = new ArrayList<>();
+        for (MachineMention mention : machineChoice.named(jobs, job)) {
+            gang.addAll(machineChoice.find(jobs, job, mention.name()));
+        }
+        if (jobs.text(Jobs.MACHINE, job).isEmpty()) {
+            findings.add(Finding.caution(
+                    jobs.address(Jobs.MACHINE, job)
+                            .or(() -> jobs.address(Jobs.OPERATION, job))
+                            .orElse(null),
+                    "this job names no machine, so nothing is worked out for it; write a name from the machine"
+                            + " list."));
+        }
+        return gang;
+    }
+
+    /** The water volume a row tells; "" where it tells none that can be used. */
+    private String waterOf(int job) {
+        return jobs.gives(Jobs.WATER_VOLUME, job)
+                ? jobs.number(Jobs.WATER_VOLUME, job)
+                        + jobs.unit(Jobs.WATER_VOLUME, job)
+                                .map(unit -> " " + unit)
+                                .orElse("")
+                : "";
+    }
+
+    private String doseOf(int job) {
+        return jobs.gives(Jobs.DOSE, job)
+                ? jobs.number(Jobs.DOSE, job) + " " + jobs.unit(Jobs.DOSE, job)
+                : jobs.state(Jobs.DOSE, job).name();
+    }
+
+    /** Without jobs, each machine once over the fields of its holding whose crop its type works. */
+    private void ifDoneOnce() {
+        RepeatedKey names = new RepeatedKey();
+        String[] holdings = new String[fields.size()];
+        List<Set<String>> types = new ArrayList<>();
+        Map<String, Set<String>> typesOf = new HashMap<>();
+        for (int field = 0; field < fields.size(); field++) {
+            holdings[field] = names.of(fields.text(Fields.HOLDING, field));
+            types.add(typesOf.computeIfAbsent(fields.text(Fields.CROP, field), Suitability::types));
+        }
+        boolean chooses = false;
+        for (int machine = 0; machine < machines.size(); machine++) {
+            String type = machines.text(Machines.TYPE, machine);
+            chooses |= Suitability.choosesCrops(type);
+            String holding = NameKey.key(machines.text(Machines.HOLDING, machine));
+            for (int field = 0; field < fields.size(); field++) {
+                boolean sameHolding = holding.isEmpty() || holding.equals(holdings[field]);
+                if (sameHolding && types.get(field).contains(type)) {
+                    lines.add(new Line(-1, field, machine, 0));
+                }
+            }
+        }
+        if (chooses) {
+            tellUnknownCrops();
+        }
+    }
+
+    /** Nothing is said of a mower on "lawn": a reader would look for it in vain. */
+    private void tellUnknownCrops() {
+        Set<String> told = new HashSet<>();
+        for (int field = 0; field < fields.size() && told.size() < MOST_CROPS; field++) {
+            String crop = fields.text(Fields.CROP, field);
+            if (!crop.isEmpty() && told.add(NameKey.key(crop)) && !Suitability.isKnown(crop)) {
+                findings.add(Finding.caution(
+                        fields.address(Fields.CROP, field).orElse(null),
+                        "\"" + crop
+                                + "\" is no crop known here, so without a job list machines that work some crops and"
+                                + " not others are not reckoned on it. Say what it is as well (\"" + crop
+                                + " (grass)\"; the table '" + Suitability.CROPS.name()
+                                + "' on Basis has the words), or list the work as Jobs."));
+            }
+        }
+    }
+
+    static boolean sprays(String type) {
+        return type.equals("sprayer") || type.equals("air-blast sprayer") || type.equals("knapsack");
+    }
+}

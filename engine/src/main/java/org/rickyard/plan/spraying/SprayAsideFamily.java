@@ -1,0 +1,118 @@
+package org.rickyard.plan.spraying;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.Mixes;
+import org.rickyard.lists.NameKey;
+import org.rickyard.lists.text.MachineMention;
+import org.rickyard.plan.fit.PlanContext;
+import org.rickyard.plan.table.Role;
+import org.rickyard.plan.table.RowSources;
+import org.rickyard.trade.Quantities;
+
+/** Makes the tables that stand beside the tank plan: wipers, timed runs and tests over an area. */
+final class SprayAsideFamily {
+    private final PlanContext plan;
+    private final ListRows machines;
+    private final ListRows jobs;
+    private final ListRows mixes;
+
+    private SprayAsideFamily(PlanContext plan) {
+        this.plan = plan;
+        this.machines = plan.rows(Machines.LIST);
+        this.jobs = plan.rows(Jobs.LIST);
+        this.mixes = plan.rows(Mixes.LIST);
+    }
+
+    static void build(PlanContext plan) {
+        SprayAsideFamily family = new SprayAsideFamily(plan);
+        plan.add(SprayHourTables.WIPER, family.wipers(), "no job names a wiper");
+        plan.add(
+                SprayHourTables.TIMED,
+                family.machinesWith(Machines.TIMED_DISTANCE, Machines.TIMED_SECONDS),
+                "no machine has a timed run typed");
+        plan.add(SprayHourTables.FLOW_RATES, family.withFlow(), "no machine has a flow typed");
+        plan.add(
+                SprayHourTables.AREA_TESTS,
+                family.machinesWith(Machines.TEST_AREA, Machines.TEST_VOLUME),
+                "no machine has a test area typed");
+    }
+
+    private RowSources withFlow() {
+        int[] rows = IntStream.range(0, machines.size())
+                .filter(row -> machines.isFilled(Machines.TOTAL_FLOW, row)
+                        || machines.isFilled(Machines.NOZZLE_FLOW, row)
+                        || machines.isFilled(Machines.WORKING_PRESSURE, row)
+                                && machines.isFilled(Machines.NOZZLE_SIZE, row))
+                .toArray();
+        return new RowSources(rows.length).with(Role.MACHINE, machines, rows);
+    }
+
+    private RowSources machinesWith(ColumnSpec... columns) {
+        List<Integer> some = new ArrayList<>();
+        for (int row = 0; row < machines.size(); row++) {
+            if (SprayLines.given(machines, row, columns)) {
+                some.add(row);
+            }
+        }
+        int[] rows = some.stream().mapToInt(Integer::intValue).toArray();
+        return new RowSources(rows.length).with(Role.MACHINE, machines, rows);
+    }
+
+    private RowSources wipers() {
+        NameKey names = NameKey.of(machines, Machines.MACHINE);
+        List<int[]> rows = new ArrayList<>();
+        List<String> units = new ArrayList<>();
+        for (int job = 0; job < jobs.size(); job++) {
+            for (MachineMention mention : MachineMention.parse(jobs.text(Jobs.MACHINE, job), names::knows)) {
+                NameKey.Resolution found = names.resolve(jobs.text(Jobs.HOLDING, job), mention.name());
+                if (found instanceof NameKey.None) {
+                    // Lent by another holding, as any machine may be.
+                    found = names.resolve("", mention.name());
+                }
+                if (found instanceof NameKey.Found machine
+                        && machines.text(Machines.TYPE, machine.row()).equals("wiper")) {
+                    wiper(job, machine.row(), rows, units);
+                }
+            }
+        }
+        return new RowSources(rows.size())
+                .with(Role.JOB, jobs, column(rows, 0))
+                .with(Role.MACHINE, machines, column(rows, 1))
+                .with(Role.MIX, mixes, column(rows, 2))
+                .with(Quantities.PRODUCT_UNIT, units.toArray(String[]::new));
+    }
+
+    private void wiper(int job, int machine, List<int[]> rows, List<String> units) {
+        String mix = NameKey.key(jobs.text(Jobs.MIX, job));
+        boolean mixed = false;
+        for (int line = 0; line < mixes.size() && !mix.isEmpty(); line++) {
+            if (NameKey.key(mixes.text(Mixes.MIX, line)).equals(mix)) {
+                rows.add(new int[] {job, machine, line});
+                units.add(mixes.productUnit(Mixes.DOSE, line).orElse(""));
+                mixed = true;
+            }
+        }
+        if (!mixed) {
+            rows.add(new int[] {job, machine, -1});
+            units.add(jobs.productUnit(Jobs.DOSE, job).orElse(""));
+        }
+        if (SprayLines.given(jobs, job, Jobs.WATER_VOLUME)) {
+            plan.findings()
+                    .add(Finding.caution(
+                            jobs.address(Jobs.WATER_VOLUME, job).orElse(null),
+                            "a wiper has no water volume per hectare: its dose is a share of the mix, from the label;"
+                                    + " the water volume is not used."));
+        }
+    }
+
+    private static int[] column(List<int[]> rows, int column) {
+        return rows.stream().mapToInt(row -> row[column]).toArray();
+    }
+}

@@ -1,0 +1,154 @@
+package org.rickyard.plan.workrate;
+
+import java.util.Arrays;
+import java.util.List;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.Machines;
+import org.rickyard.plan.fit.PlanContext;
+import org.rickyard.plan.join.FieldYields;
+import org.rickyard.plan.join.Holdings;
+import org.rickyard.plan.join.JobLines;
+import org.rickyard.plan.join.KindsOfMachines;
+import org.rickyard.plan.join.RowNumbers;
+import org.rickyard.plan.silage.ClampRollers;
+import org.rickyard.plan.silage.FieldCuts;
+import org.rickyard.plan.table.Role;
+import org.rickyard.plan.table.RowSources;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.workrate.Suitability;
+
+/**
+ * Makes the tables of work rates from the lines of the job list.
+ *
+ * @param works who works where with what, for what it costs and when it can be done
+ * @param tasks the tasks those works make up
+ * @param holdings the holdings of the fields worked on
+ */
+public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
+    /** Makes them, with the cuts that jobs meet and what rolls each clamp. */
+    public static WorkRateFamily build(PlanContext plan, JobLines jobLines, FieldCuts cuts, ClampRollers rollers) {
+        boolean hasJobs = plan.rows(Jobs.LIST).size() > 0;
+        Holdings holdings = new Holdings(plan.rows(Fields.LIST));
+        List<JobLines.Line> lines = jobLines.lines();
+        int[] job = new int[lines.size()];
+        int[] field = new int[lines.size()];
+        int[] machine = new int[lines.size()];
+        int[] block = new int[lines.size()];
+        for (int i = 0; i < block.length; i++) {
+            JobLines.Line line = lines.get(i);
+            job[i] = line.job();
+            field[i] = line.field();
+            machine[i] = line.machine();
+            block[i] = line.block();
+        }
+        mixed(plan, machine);
+        StrawOfGrain.tell(plan, lines);
+        GangRows gangs = new GangRows(plan, cuts, rollers);
+        Tasks tasks = new Tasks(plan, lines, gangs);
+        int[] shapes = fieldsWithShape(plan.rows(Fields.LIST));
+        plan.add(
+                WorkRateTables.FIELD_SHAPES,
+                new RowSources(shapes.length).with(Role.FIELD, plan.rows(Fields.LIST), shapes),
+                "no field has a perimeter");
+        RowSources sources = new RowSources(lines.size())
+                .with(Role.JOB, plan.rows(Jobs.LIST), job)
+                .with(Role.FIELD, plan.rows(Fields.LIST), field)
+                .with(Role.MACHINE, plan.rows(Machines.LIST), machine)
+                .with(Quantities.KIND_OF_MACHINE, KindsOfMachines.of(plan.rows(Machines.LIST), machine))
+                .with(Keys.MACHINE_KEY, RowNumbers.keysOf(machine))
+                .with(Keys.HOLDING_KEY, keys(holdings, field))
+                .with(Keys.BLOCK_KEY, block)
+                .with(Keys.LINE_KEY, RowNumbers.keys(lines.size()))
+                .with(Keys.TASK_KEY, tasks.ofLines())
+                .with(Keys.STAGE_KEY, tasks.stageKeys(lines));
+        ListRows types = plan.rows(Machines.LIST);
+        boolean[] withCrop = new boolean[machine.length];
+        for (int i = 0; i < withCrop.length; i++) {
+            withCrop[i] = Suitability.takesCrop(types.text(Machines.TYPE, machine[i]));
+        }
+        // Tonnes an hour of what is spread say nothing of hectares, as long as nobody says how much goes on one.
+        sources.only(Quantities.OUTPUT, withCrop);
+        FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field), row -> withCrop[row]);
+        plan.add(
+                WorkRateTables.rates(hasJobs, Arrays.stream(machine).distinct().anyMatch(one -> isKnown(types, one))),
+                sources,
+                "no machine that works by width meets a field it is for");
+        int[] machines = hasJobs ? Arrays.stream(machine).distinct().sorted().toArray() : new int[0];
+        plan.add(
+                WorkRateTables.MACHINE_TOTALS,
+                new RowSources(machines.length)
+                        .with(Role.MACHINE, plan.rows(Machines.LIST), machines)
+                        .with(Keys.MACHINE_KEY, RowNumbers.keysOf(machines)),
+                "no jobs are listed, so hours are not added up");
+        int[] firstFields = hasJobs ? holdings.firstFields(field) : new int[0];
+        plan.add(
+                WorkRateTables.HOLDING_TOTALS,
+                new RowSources(firstFields.length)
+                        .with(Role.FIELD, plan.rows(Fields.LIST), firstFields)
+                        .with(Keys.HOLDING_KEY, keys(holdings, firstFields)),
+                "no jobs are listed, so hours are not added up");
+        rollers.build(plan);
+        WorkRows works = new WorkRows(plan, lines, gangs);
+        GangFamily.build(plan, gangs, tasks, cuts, works);
+        HoursOfGangs.tell(plan, lines, tasks.stageKeys(lines));
+        return new WorkRateFamily(works, tasks, holdings);
+    }
+
+    /** Whether a machine's rate is typed, or only the tonnes that it takes an hour. */
+    private static boolean isKnown(ListRows machines, int machine) {
+        boolean byOutput = machines.isFilled(Machines.OUTPUT, machine)
+                && !machines.isFilled(Machines.WORKING_WIDTH, machine)
+                && !machines.isFilled(Machines.SPEED, machine);
+        return byOutput || machines.isFilled(Machines.RATE_OF_WORK, machine);
+    }
+
+    /** Says once of each machine at work that its efficiency holds what else is typed of lost time. */
+    private static void mixed(PlanContext plan, int[] used) {
+        ListRows machines = plan.rows(Machines.LIST);
+        for (int machine : Arrays.stream(used).distinct().sorted().toArray()) {
+            if (!machines.isFilled(Machines.FIELD_EFFICIENCY, machine)) {
+                continue;
+            }
+            String name = machines.text(Machines.MACHINE, machine);
+            if (machines.isFilled(Machines.TURN_TIME, machine)) {
+                plan.findings()
+                        .add(Finding.caution(
+                                machines.address(Machines.TURN_TIME, machine).orElse(null),
+                                "field efficiency and turn time are both typed for '" + name
+                                        + "'; the efficiency is used,"
+                                        + " for it holds turning already. Clear it to reckon by turn "
+                                        + "time and run length."));
+            } else if (machines.isFilled(Machines.OVERLAP, machine)) {
+                plan.findings()
+                        .add(Finding.note(
+                                machines.address(Machines.OVERLAP, machine).orElse(null),
+                                "overlap is not taken off the rate of '" + name + "', for its field efficiency holds it"
+                                        + " already."));
+            }
+        }
+    }
+
+    /** Fields with a perimeter, for only they have a shape index. */
+    private static int[] fieldsWithShape(ListRows fields) {
+        int[] found = new int[fields.size()];
+        int count = 0;
+        for (int field = 0; field < fields.size(); field++) {
+            if (fields.isFilled(Fields.PERIMETER, field)) {
+                found[count++] = field;
+            }
+        }
+        return Arrays.copyOf(found, count);
+    }
+
+    private static int[] keys(Holdings holdings, int[] fields) {
+        int[] keys = new int[fields.length];
+        for (int i = 0; i < keys.length; i++) {
+            keys[i] = holdings.key(fields[i]);
+        }
+        return keys;
+    }
+}

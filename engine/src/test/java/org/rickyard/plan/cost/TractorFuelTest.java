@@ -1,0 +1,66 @@
+package org.rickyard.plan.cost;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.rickyard.testing.SeasonBook.row;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.rickyard.testing.SeasonBook;
+
+/** Fuel that is typed beside the tractor and not beside the machine that it pulls. */
+class TractorFuelTest {
+    private static final Object[] JOB_HEADERS = row("Job", "Field", "Operation", "Machine", "Tractor");
+
+    /** 6 L/ha on 12 ha are 72 L, whatever the tractor's power would have made of them. */
+    @Test
+    @Tag("derived")
+    void fuelByTheHectareOnTheTractorIsRead() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 12, "grass"))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Width (m)",
+                                "Speed (km/h)",
+                                "Efficiency (%)",
+                                "Power (kW)",
+                                "Power basis",
+                                "Fuel (L/ha)"),
+                        row("Mower", "mower", 3, 10, 80, null, null, null),
+                        row("Rake", "rake", 6, 10, 80, null, null, 2),
+                        row("Red", "tractor", null, null, null, 80, "PTO", 6))
+                .sheet("Jobs", JOB_HEADERS, row("1", "A", "mow", "Mower", "Red"), row("2", "A", "rake", "Rake", "Red"))
+                .run();
+        assertThat(worked.number("fuel-on-field", "1")).isCloseTo(72, within(1e-9));
+        assertThat(worked.result("fuel-by", "1").word()).contains("typed, by area");
+        // The machine's own figure goes before its tractor's: 2 L/ha.
+        assertThat(worked.number("fuel-on-field", "2")).isCloseTo(24, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** A machine's fuel by the hour is nearer to its work than its tractor's by the hectare: 2.4 ha/h, 5 h, 12 L/h. */
+    @Test
+    @Tag("derived")
+    void fuelByTheHourOnTheMachineGoesBefore() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 12, "grass"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Width (m)", "Speed (km/h)", "Efficiency (%)", "Fuel (L/h)"),
+                        row("Mower", "mower", 3, 10, 80, 12),
+                        row("Rake", "rake", 6, 10, 80, null))
+                .sheet(
+                        "Tractors",
+                        row("Tractor", "Type", "Power (kW)", "Power basis", "Fuel (L/ha)"),
+                        row("Red", "tractor", 80, "PTO", 6))
+                .sheet("Jobs", JOB_HEADERS, row("1", "A", "mow", "Mower", "Red"), row("2", "A", "rake", "Rake", "Red"))
+                .run();
+        assertThat(worked.number("fuel-on-field", "1")).isCloseTo(60, within(1e-9));
+        assertThat(worked.result("fuel-by", "1").word()).contains("typed");
+        assertThat(worked.number("fuel-on-field", "2")).isCloseTo(72, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
+}

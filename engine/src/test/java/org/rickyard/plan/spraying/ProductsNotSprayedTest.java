@@ -1,0 +1,59 @@
+package org.rickyard.plan.spraying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.testing.SeasonBook.row;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.rickyard.lists.Finding;
+import org.rickyard.testing.SeasonBook;
+
+/** A product that is spread is on no sheet of the sprayers, and that is said. */
+class ProductsNotSprayedTest {
+    private static List<Finding> said(Object[]... jobs) {
+        Object[][] rows = new Object[jobs.length + 1][];
+        rows[0] = row("Job", "Field", "Operation", "Machine", "Product", "Dose", "Dose unit", "Water volume (L/ha)");
+        System.arraycopy(jobs, 0, rows, 1, jobs.length);
+        return new SeasonBook()
+                        .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 10, "wheat"))
+                        .sheet(
+                                "Machines",
+                                row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                                row("Spreader", "fertiliser spreader", 24, 12, null),
+                                row("Odd one", null, 24, 12, null),
+                                row("Sprayer", "sprayer", 24, 12, 2000))
+                        .sheet("Jobs", rows)
+                        .run()
+                        .plan()
+                        .findings()
+                        .stream()
+                        .filter(finding -> finding.message().contains("not sprayed"))
+                        .toList();
+    }
+
+    @Test
+    void aProductThatIsSpreadIsToldWithItsCell() {
+        assertThat(said(
+                        row("N1", "A", "spread", "Spreader", "Nitrogen 34", 250, "kg/ha", null),
+                        row("N2", "A", "spread", "Spreader", "Nitrogen 34", 150, "kg/ha", null),
+                        row("N3", "A", "spread", "Spreader", "Potash", 100, "kg/ha", null),
+                        row("T1", "A", "spray", "Sprayer", "Herbicide A", 1, "L/ha", 200)))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.severity()).isEqualTo(Finding.Severity.CAUTION);
+                    assertThat(finding.cell().orElseThrow()).hasToString("Jobs!E2");
+                    assertThat(finding.message())
+                            .startsWith(
+                                    "'Nitrogen 34' (and 1 more product) is not sprayed, so how much of it is needed");
+                });
+    }
+
+    @Test
+    void whatIsSprayedOrWhoseMachineIsUnknownIsNot() {
+        assertThat(said(
+                        row("T1", "A", "spray", "Sprayer", "Herbicide A", 1, "L/ha", 200),
+                        row("T1", "A", "spray", "Sprayer", "Herbicide B", 1, "L/ha", 200),
+                        row("X", "A", "spread", "Odd one", "Potash", 100, "kg/ha", null)))
+                .isEmpty();
+    }
+}
