@@ -55,7 +55,7 @@ public final class Jobs {
     /** Or one product. */
     public static final ColumnSpec PRODUCT = Shared.PRODUCT.help("In place of a mix; several rows make a mix.");
     /** Its dose. */
-    public static final ColumnSpec DOSE = dose("Dose", Quantities.DOSE, Quantities.CONCENTRATION)
+    public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
             .also("dose rate, product rate, rate of product")
             .help("With its unit: L/ha, g/ac, %, ml/100 L.");
     /** The dose's unit, row by row. */

@@ -254,8 +254,9 @@ public final class OwnUnits {
 
     /** An amount of product is wanted in the unit that its dose was asked in: pints per acre give pints. */
     private static Optional<OwnUnit> ofProduct(ResultTable table, Symbol symbol, int row) {
-        Optional<Unit> dose =
-                typedIn(table, Quantities.DOSE, row).or(() -> typedIn(table, Quantities.CONCENTRATION, row));
+        Optional<Unit> dose = typedIn(table, Quantities.DOSE, row)
+                .or(() -> typedIn(table, Quantities.SPREAD_DOSE, row))
+                .or(() -> typedIn(table, Quantities.CONCENTRATION, row));
         if (dose.isEmpty()) {
             return Optional.empty();
         }

@@ -53,6 +53,7 @@ public final class SprayCatalogue {
             TankLoads.RESIDUE_RUN_OUT,
             TankLoads.RINSE,
             TankLoads.AFTER_RINSING,
+            Spreading.PRODUCT_SPREAD,
             ProductOrder.PRODUCT_NEED,
             ProductOrder.PRODUCT_TO_BUY,
             ProductOrder.PACKS_TO_BUY,
