@@ -1,8 +1,8 @@
 package org.rickyard.plan.join;
 
-import org.rickyard.lists.KindOfMachine;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
+import org.rickyard.lists.text.KindOfMachine;
 
 /** What each machine of a list is among those of its type, looked up once for each. */
 public final class KindsOfMachines {

@@ -1,4 +1,4 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import java.util.List;
 import java.util.stream.Stream;
