@@ -106,9 +106,8 @@ final class SprayTankTables {
             Cautions.SPRAYING,
             WASHING_RULES);
 
-    private static final List<CautionRule> SPRAYED_LEFT_OUT = List.of(leftOut(ProductOrder.LEFT_OUT, "Tank mix"));
-    private static final List<CautionRule> SPREAD_LEFT_OUT =
-            List.of(leftOut(ProductOrder.SPREAD_LEFT_OUT, "Spread products"));
+    private static final CautionRule SPRAYED_LEFT_OUT = leftOut(ProductOrder.LEFT_OUT, "Tank mix");
+    private static final CautionRule SPREAD_LEFT_OUT = leftOut(ProductOrder.SPREAD_LEFT_OUT, "Spread products");
 
     private static CautionRule leftOut(Symbol rows, String sheet) {
         return SprayRules.caution(
@@ -124,22 +123,25 @@ final class SprayTankTables {
      */
     static TableSpec order(boolean sprayed, boolean spread) {
         TableColumn.Calculated need = new TableColumn.Calculated(ProductOrder.PRODUCT_NEED, true);
-        List<TableColumn> needs = new ArrayList<>();
+        TableColumn sprayedLeftOut = new TableColumn.Joined(ProductOrder.LEFT_OUT, ProductOrder.NEED_LEFT_OUT);
+        TableColumn spreadLeftOut =
+                new TableColumn.Joined(ProductOrder.SPREAD_LEFT_OUT, ProductOrder.SPREAD_NEED_LEFT_OUT);
+        List<TableColumn> needs;
+        List<CautionRule> rules;
         if (sprayed && spread) {
-            needs.add(new TableColumn.Joined(ProductOrder.SPRAYED, ProductOrder.ALL_SPRAYED));
-            needs.add(new TableColumn.Joined(ProductOrder.SPREAD_NEED, ProductOrder.ALL_SPREAD));
-            needs.add(need);
+            needs = List.of(
+                    new TableColumn.Joined(ProductOrder.SPRAYED, ProductOrder.ALL_SPRAYED),
+                    sprayedLeftOut,
+                    new TableColumn.Joined(ProductOrder.SPREAD_NEED, ProductOrder.ALL_SPREAD),
+                    spreadLeftOut,
+                    need);
+            rules = List.of(SPRAYED_LEFT_OUT, SPREAD_LEFT_OUT);
+        } else if (spread) {
+            needs = List.of(need.by(ProductOrder.ALL_SPREAD), spreadLeftOut);
+            rules = List.of(SPREAD_LEFT_OUT);
         } else {
-            needs.add(need.by(spread ? ProductOrder.ALL_SPREAD : ProductOrder.ALL_SPRAYED));
-        }
-        List<CautionRule> rules = new ArrayList<>();
-        if (sprayed || !spread) {
-            needs.add(new TableColumn.Joined(ProductOrder.LEFT_OUT, ProductOrder.NEED_LEFT_OUT));
-            rules.addAll(SPRAYED_LEFT_OUT);
-        }
-        if (spread) {
-            needs.add(new TableColumn.Joined(ProductOrder.SPREAD_LEFT_OUT, ProductOrder.SPREAD_NEED_LEFT_OUT));
-            rules.addAll(SPREAD_LEFT_OUT);
+            needs = List.of(need.by(ProductOrder.ALL_SPRAYED), sprayedLeftOut);
+            rules = List.of(SPRAYED_LEFT_OUT);
         }
         List<TableColumn> columns = new ArrayList<>(List.of(
                 Names.name(

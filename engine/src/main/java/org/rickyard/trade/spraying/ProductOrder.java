@@ -68,10 +68,10 @@ public final class ProductOrder {
             "product-need",
             NEED,
             choice(
-                    new Condition.Blank(SPREAD_NEED),
+                    isNowhere(SPREAD_NEED, SPREAD_LEFT_OUT),
                     value(SPRAYED),
                     choice(
-                            new Condition.Blank(SPRAYED),
+                            isNowhere(SPRAYED, LEFT_OUT),
                             value(SPREAD_NEED),
                             value(SPRAYED).plus(SPREAD_NEED))),
             Source.derived("sum of the jobs given; rows left out are counted beside it"),
@@ -79,16 +79,26 @@ public final class ProductOrder {
             List.of(
                     WorkedExample.from(Source.derived("21.625 sprayed, and 4 on a field that is spread"))
                             .with(SPRAYED, 21.625)
+                            .with(LEFT_OUT, 0)
                             .with(SPREAD_NEED, 4)
+                            .with(SPREAD_LEFT_OUT, 0)
                             .gives(25.625, Units.PRODUCT_UNIT, 3),
                     WorkedExample.from(Source.derived("no job sprays it"))
+                            .with(LEFT_OUT, 0)
                             .with(SPREAD_NEED, 4)
+                            .with(SPREAD_LEFT_OUT, 0)
                             .gives(4, Units.PRODUCT_UNIT, 3)));
 
     /** Rows left out of what is sprayed. */
     public static final Expr NEED_LEFT_OUT = missing(TANK_MIX, TankPlan.PRODUCT_FOR_BLOCK);
     /** Rows left out of what is spread or drilled. */
     public static final Expr SPREAD_NEED_LEFT_OUT = missing(Spreading.TABLE, Spreading.SPREAD);
+
+    /** Whether no job has a product, as opposed to jobs that have it and whose amounts are all withheld. */
+    private static Condition isNowhere(Symbol need, Symbol leftOut) {
+        return Condition.all(List.of(
+                new Condition.Blank(need), Condition.compare(value(leftOut), Condition.Relation.AT_MOST, number(0))));
+    }
 
     private static Expr total(String table, Symbol product) {
         return new Expr.Total(table, product, Keys.PRODUCT_KEY, Keys.PRODUCT_KEY, false);
