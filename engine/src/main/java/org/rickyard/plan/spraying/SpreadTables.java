@@ -1,6 +1,9 @@
 package org.rickyard.plan.spraying;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Expr;
 import org.rickyard.lists.Products;
 import org.rickyard.plan.table.Candidate;
 import org.rickyard.plan.table.CautionRule;
@@ -18,7 +21,16 @@ import org.rickyard.trade.spraying.Spreading;
 final class SpreadTables {
     private SpreadTables() {}
 
-    private static final List<CautionRule> RULES = SprayRules.againstHighest(Quantities.SPREAD_DOSE);
+    private static final List<CautionRule> RULES = Stream.concat(
+                    SprayRules.againstHighest(Quantities.SPREAD_DOSE).stream(),
+                    Stream.of(SprayRules.caution(
+                            Condition.all(List.of(
+                                    Condition.any(List.of(
+                                            Condition.is(Quantities.MACHINE_TYPE, "fertiliser spreader"),
+                                            Condition.is(Quantities.MACHINE_TYPE, "drill"))),
+                                    SprayRules.more(Quantities.SPREAD_DOSE, Expr.constant(Spreading.HIGH)))),
+                            "the dose is high for fertiliser or seed: lime, or an amount or unit mistyped?")))
+            .toList();
 
     /** One row per job, field and product. */
     static final TableSpec PRODUCTS = new TableSpec(
@@ -33,6 +45,7 @@ final class SpreadTables {
                             Names.FIELD,
                             SprayColumns.PRODUCT_OF_JOB,
                             Names.MACHINE,
+                            Names.MACHINE_TYPE,
                             SprayColumns.UNIT_OF_PRODUCT,
                             new TableColumn.Key(Keys.PRODUCT_KEY),
                             SprayColumns.AREA,

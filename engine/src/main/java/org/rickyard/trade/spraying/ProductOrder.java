@@ -83,10 +83,10 @@ public final class ProductOrder {
                             .with(SPREAD_NEED, 4)
                             .with(SPREAD_LEFT_OUT, 0)
                             .gives(25.625, Units.PRODUCT_UNIT, 3),
-                    WorkedExample.from(Source.derived("no job sprays it"))
+                    WorkedExample.from(Source.derived("no job sprays it, and one of two that spread it has no amount"))
                             .with(LEFT_OUT, 0)
                             .with(SPREAD_NEED, 4)
-                            .with(SPREAD_LEFT_OUT, 0)
+                            .with(SPREAD_LEFT_OUT, 1)
                             .gives(4, Units.PRODUCT_UNIT, 3)));
 
     /** Rows left out of what is sprayed. */

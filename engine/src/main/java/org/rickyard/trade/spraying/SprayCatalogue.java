@@ -123,6 +123,7 @@ public final class SprayCatalogue {
             SprayLimits.SMALL_LAST_LOAD,
             SprayLimits.SLIP_OF_A_THOUSAND,
             SprayLimits.HIGH_DOSE,
+            Spreading.HIGH,
             SprayLimits.HIGH_SHARE,
             SprayLimits.LOW_SHARE,
             SprayLimits.FAST,

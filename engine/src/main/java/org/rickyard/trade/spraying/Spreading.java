@@ -5,6 +5,7 @@ import static org.rickyard.trade.Quantities.AREA;
 import static org.rickyard.trade.Quantities.SPREAD_DOSE;
 
 import java.util.List;
+import org.rickyard.formula.Constant;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
@@ -23,6 +24,13 @@ public final class Spreading {
     public static final Symbol SPREAD = Symbol.number("product spread", Units.PRODUCT_UNIT)
             .possible(Range.POSITIVE)
             .decimals(2);
+
+    /** More than this is unusual of what spreaders and drills are filled with from bags. */
+    public static final Constant HIGH = new Constant(
+            "spreading dose unusually high, above",
+            600,
+            Units.DOSE,
+            Source.memory("judgement: a dressing of fertiliser or a seed rate is seldom more; lime is"));
 
     /** {@code product-spread}: area × dose. */
     public static final Formula PRODUCT_SPREAD = new Formula(

@@ -131,6 +131,21 @@ class SpreadProductsTest {
     }
 
     @Test
+    void aSlipOfTheDecimalPointIsAskedAboutAndMuckIsNot() {
+        List<Finding> findings = book(
+                        row("N1", "Hill", "spread", "Spinner", "Urea", null, "2000 kg/ha"),
+                        row("Muck", "Dale", "muck", "Muck cart", "Muck", null, "25 t/ha"))
+                .run()
+                .findings();
+
+        assertThat(findings)
+                .filteredOn(finding -> finding.message().contains("the dose is high for fertiliser or seed"))
+                .singleElement()
+                .satisfies(finding ->
+                        assertThat(finding.message()).contains("Urea").contains("2000 kg/ha"));
+    }
+
+    @Test
     void aShareOfASprayIsNoDoseOfASpreader() {
         SeasonBook.Worked worked = book(row("T2", "Dale", "spread", "Spinner", "Trace", null, "2 %"))
                 .run();
