@@ -45,7 +45,7 @@ public final class ListFinder {
         }
         OwnWords own = new OwnWords(vocabularies, findings);
         read(own);
-        List<FoundTable> tables = findTables(vocabularies, Integer.MAX_VALUE, findings);
+        List<FoundTable> tables = HoldingAbove.parted(findTables(vocabularies, Integer.MAX_VALUE, findings));
         noteHidden(tables);
         tables = withoutSecondFields(tables);
         holdings = HoldingAbove.of(tables, new ArrayList<>());

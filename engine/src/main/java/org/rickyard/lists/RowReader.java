@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
@@ -78,6 +79,11 @@ final class RowReader {
     /** The same header again, as printed lists repeat it on each page. */
     void headerAgain(int row) {
         table.lastHeaderRow = row;
+        goOn();
+    }
+
+    /** What stood before has come to an end, but the list has not. */
+    private void goOn() {
         blankBefore = false;
         ended = false;
         totalsSeen = false;
@@ -106,6 +112,10 @@ final class RowReader {
             if (totalsSeen && !subtotalsSeen) {
                 end(row, "a row of totals");
             }
+            return;
+        }
+        if (isHeading(row)) {
+            goOn();
             return;
         }
         if (filled > 1) {
@@ -146,10 +156,6 @@ final class RowReader {
             }
             return;
         }
-        if (isHeading(row)) {
-            titles.add(row);
-            return;
-        }
         if (filled == 1
                 && (afterBlank || isRemark(row) || isFirstTitle(row))
                 && identity.length > 0
@@ -179,9 +185,14 @@ final class RowReader {
         return row == header + 1 && row + 1 < grid.rows() && filled(row + 1) > 1;
     }
 
-    /** "Farm: Hill Farm" between the rows names a holding, and nothing that could be in the list. */
+    /** "Farm: Hill Farm" between the rows: those below are of that holding. */
     private boolean isHeading(int row) {
-        return identity.length > 0 && !holdsFigures(row) && HoldingAbove.isHeading(table, row, identity[0]);
+        if (identity.length == 0 || holdsFigures(row)) {
+            return false;
+        }
+        Optional<HoldingAbove.Named> named = HoldingAbove.heading(table, row);
+        named.ifPresent(holding -> table.headings.put(row, holding));
+        return named.isPresent();
     }
 
     /** A row with nothing but a name is the title of the next list if that list's header follows; otherwise it is told. */

@@ -68,15 +68,13 @@ final class TableFinder {
         boolean[] taken = new boolean[columns];
         for (int row = 0; row < rows; row++) {
             mark(taken, ranges, row);
-            boolean isHeader = (onItsSide == null || !onItsSide.holds(row))
-                    && looksLikeHeader(row, taken)
-                    && openTables(row, taken);
-            if (!isHeader) {
-                int current = row;
-                for (RowReader reader : open) {
-                    if (!reader.overlaps(ranges, current)) {
-                        reader.read(current);
-                    }
+            if ((onItsSide == null || !onItsSide.holds(row)) && looksLikeHeader(row, taken)) {
+                openTables(row, taken);
+            }
+            for (RowReader reader : open) {
+                // The header of one list may stand in a row of another beside it.
+                if (reader.table().lastHeaderRow != row && !reader.overlaps(ranges, row)) {
+                    reader.read(row);
                 }
             }
         }
@@ -200,14 +198,14 @@ final class TableFinder {
         return false;
     }
 
-    private boolean openTables(int row, boolean[] taken) {
+    private void openTables(int row, boolean[] taken) {
         if (CopiedResults.isHead(grid, row, taken.length)) {
             if (CopiedResults.areLabels(grid, row, taken.length)) {
                 findings.add(Finding.note(
                         new CellAddress(grid.sheet(), row, 0),
                         "These are results of a run, copied here; they are not read as a list."));
             }
-            return false;
+            return;
         }
         String[] headers = headers(row, 0, taken.length - 1);
         for (int column = 0; column < taken.length; column++) {
@@ -232,7 +230,7 @@ final class TableFinder {
             matches = both == null ? matches : headerRow.split(both, named);
             if (matches.isEmpty()) {
                 nearest.consider(headers, row, 0, taken.length - 1, named);
-                return false;
+                return;
             }
             headers = both;
             twoDeep = true;
@@ -240,7 +238,6 @@ final class TableFinder {
         for (int[] run : headerRow.left(headers, matches)) {
             nearest.consider(headers, row, run[0], run[1], named);
         }
-        boolean opened = false;
         for (HeaderRow.Match match : matches) {
             if (isNoList(match, row, named)) {
                 continue;
@@ -248,15 +245,12 @@ final class TableFinder {
             RowReader same = repeated(match, headers);
             if (same != null && !HoldingAbove.isOther(same.table(), row)) {
                 same.headerAgain(row);
-                opened = true;
                 continue;
             }
             close(match, row);
             open.add(new RowReader(
                     twoDeep ? below(table(row, match, null, headers)) : table(row, match, headers), findings));
-            opened = true;
         }
-        return opened;
     }
 
     private boolean isNoList(HeaderRow.Match match, int row, List<Vocabulary> named) {

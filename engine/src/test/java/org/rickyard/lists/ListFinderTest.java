@@ -220,6 +220,20 @@ class ListFinderTest {
     }
 
     @Test
+    void theHeaderOfAListMayStandBesideARowOfAnother() {
+        SheetOf sheet = new SheetOf("Sheet1")
+                .row("Machine", "Type", "Width (m)")
+                .row("Mower", "mower", 3, null, "Fields of the farm")
+                .row("Rake", "rake", 6, null, "Field", "Area (ha)")
+                .row("Baler", "baler", 3, null, "A", 4)
+                .row(null, null, null, null, "B", 5);
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Mower", "Rake", "Baler");
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "B");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
     void anotherTableToTheLeftIsNoPartOfAList() {
         SheetOf sheet = new SheetOf("Store")
                 .row("Depot", "Van", "Seats", null, "Product", "Dose (L/ha)", "Pack size (L)")
