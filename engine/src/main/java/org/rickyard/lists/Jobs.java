@@ -46,7 +46,7 @@ public final class Jobs {
             .help("Several parted by \";\", several alike as \"Trailer 14 t x 3\".");
     /** The tractor. */
     public static final ColumnSpec TRACTOR = text("Tractor", Quantities.TRACTOR)
-            .also("tractor name, prime mover, power unit")
+            .also("tractor name, tractor used, prime mover, power unit")
             .help("From the machine list.");
     /** The tank mix. */
     public static final ColumnSpec MIX = text("Mix", Quantities.MIX)

@@ -83,7 +83,8 @@ public final class ListFinder {
     }
 
     private List<FoundTable> findTables(List<Vocabulary> known, int mostRows, List<Finding> into) {
-        Set<String> firstWords = TableFinder.firstWords(known);
+        // The headers of all lists tell where a row of headers is, whichever of them are wanted.
+        Set<String> firstWords = TableFinder.firstWords(vocabularies);
         List<FoundTable> tables = new ArrayList<>();
         for (Grid sheet : sheets) {
             tables.addAll(new TableFinder(sheet, known, firstWords, into).find(mostRows));

@@ -147,7 +147,9 @@ final class TableFinder {
     /** A quick look: two cells begin with a word that begins a header, outside of rows that hold figures of a list. */
     private boolean looksLikeHeader(int row, boolean[] taken) {
         for (RowReader reader : open) {
-            if (reader.isWords() || reader.holdsFigures(row) || reader.table().secondHeaderRow == row) {
+            if (reader.isWords() && !isBelowAssumptions(reader, row)
+                    || reader.holdsFigures(row)
+                    || reader.table().secondHeaderRow == row) {
                 FoundTable table = reader.table();
                 for (int column = table.firstColumn; column <= table.lastColumn && column < taken.length; column++) {
                     taken[column] = true;
@@ -166,6 +168,16 @@ final class TableFinder {
             }
         }
         return known >= 2 && known * 4 >= other;
+    }
+
+    /** Where assumptions have their values, the headers of the list below stand as words. */
+    private boolean isBelowAssumptions(RowReader reader, int row) {
+        for (int column : reader.table().columnsOf(List.of(Assumptions.VALUE))) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean beginsHeader(String text) {
@@ -226,6 +238,11 @@ final class TableFinder {
         List<HeaderRow.Match> matches = headerRow.split(headers, named);
         boolean twoDeep = false;
         if (matches.isEmpty()) {
+            String[] both = rowAbove(vocabularies, headers, row, 0, taken.length - 1);
+            matches = both == null ? matches : headerRow.split(both, named);
+            headers = matches.isEmpty() ? headers : both;
+        }
+        if (matches.isEmpty()) {
             String[] both = secondRow(vocabularies, headers, row, 0, taken.length - 1);
             matches = both == null ? matches : headerRow.split(both, named);
             if (matches.isEmpty()) {
@@ -262,7 +279,14 @@ final class TableFinder {
 
     /** The table under a header row, with what belongs to the header in the row below. */
     private FoundTable table(int row, HeaderRow.Match match, String[] headers) {
-        String[] both = secondRow(List.of(match.vocabulary()), headers, row, match.firstColumn(), match.lastColumn());
+        List<Vocabulary> own = List.of(match.vocabulary());
+        String[] above = rowAbove(own, headers, row, match.firstColumn(), match.lastColumn());
+        if (above != null) {
+            HeaderRow.Match higher =
+                    headerRow.match(match.vocabulary(), above, match.firstColumn(), match.lastColumn(), true);
+            return higher.missing().isEmpty() ? table(row, higher, null, above) : table(row, match, null, headers);
+        }
+        String[] both = secondRow(own, headers, row, match.firstColumn(), match.lastColumn());
         if (both == null) {
             return table(row, match, null, headers);
         }
@@ -282,6 +306,18 @@ final class TableFinder {
     /** The headers together with those of the row below; null if that row is no part of the header. */
     private String[] secondRow(List<Vocabulary> known, String[] headers, int row, int first, int last) {
         return row + 1 < grid.rows() ? new TwoDeepHeader(grid, known).of(headers, row, first, last) : null;
+    }
+
+    /** The headers together with words above them; null if there are none, or if another list has that row. */
+    private String[] rowAbove(List<Vocabulary> known, String[] headers, int row, int first, int last) {
+        boolean free = row > 0
+                && open.stream()
+                        .map(RowReader::table)
+                        .noneMatch(table -> table.firstColumn <= last
+                                && first <= table.lastColumn
+                                && (table.lastHeaderRow == row - 1
+                                        || table.count() > 0 && table.row(table.count() - 1) == row - 1));
+        return free ? new TwoDeepHeader(grid, known).withAbove(headers, row, first, last) : null;
     }
 
     private RowReader repeated(HeaderRow.Match match, String[] headers) {
