@@ -30,7 +30,9 @@ public final class Jobs {
                     + "field reference, where, field no, field or crop, "
                     + "field number, field id, paddock name, parcel name, field or block, field block crop, "
                     + "field block or crop, field crop block, field or crop or block, crop or field, field crop, "
-                    + "field crop or block")
+                    + "field crop or block, sheet parcel no, sheet parcel, OS no, OS field no, parcel no, parcel id, parcel ref, "
+                    + "field parcel, parcel field, land parcel, paddock no, paddock id, paddock ref, field paddock, field name no, "
+                    + "field name number, name of field, camp, pivot, orchard, orchard name, vineyard, vineyard name")
             .help("A field, a crop, a block, or all.");
     /** What is done. */
     public static final ColumnSpec OPERATION = words("Operation", Quantities.OPERATION, Choices.OPERATION)

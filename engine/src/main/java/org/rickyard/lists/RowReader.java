@@ -148,11 +148,10 @@ final class RowReader {
         titleBefore = filled == 1 && afterBlank;
         totalsSeen = false;
         if (!isNamed(row)) {
-            if (nameless++ < MOST_FINDINGS) {
-                findings.add(Finding.caution(
-                        table.address(row, identity.length > 0 ? identity[0] : table.firstColumn),
-                        "This row has entries but no " + identityName() + ", so it is left out of " + name()
-                                + ". Write its name, or clear the row."));
+            if (filled == 1 && !holdsFigures(row)) {
+                titles.add(row);
+            } else {
+                tellNameless(row);
             }
             return;
         }
@@ -198,7 +197,9 @@ final class RowReader {
     /** A row with nothing but a name is the title of the next list if that list's header follows; otherwise it is told. */
     private void tellTitles() {
         for (int row : titles) {
-            if (lone++ < MOST_FINDINGS) {
+            if (!isNamed(row)) {
+                tellNameless(row);
+            } else if (lone++ < MOST_FINDINGS) {
                 findings.add(Finding.caution(
                         table.address(row, identity[0]),
                         "This row holds nothing but " + Words.quoted(words(row)) + ", so it is not read as a row of "
@@ -207,6 +208,15 @@ final class RowReader {
         }
         titles.clear();
         titlesLeft = 0;
+    }
+
+    private void tellNameless(int row) {
+        if (nameless++ < MOST_FINDINGS) {
+            findings.add(Finding.caution(
+                    table.address(row, identity.length > 0 ? identity[0] : table.firstColumn),
+                    "This row has entries but no " + identityName() + ", so it is left out of " + name()
+                            + ". Write its name, or clear the row."));
+        }
     }
 
     /** The header of another list follows: what stood alone in the rows right above it were its titles. */

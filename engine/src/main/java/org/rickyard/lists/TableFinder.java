@@ -279,7 +279,8 @@ final class TableFinder {
 
     /** The table under a header row, with what belongs to the header in the row below. */
     private FoundTable table(int row, HeaderRow.Match match, String[] headers) {
-        List<Vocabulary> own = List.of(match.vocabulary());
+        List<Vocabulary> own =
+                roles(match, headers).stream().map(HeaderRow.Match::vocabulary).toList();
         String[] above = rowAbove(own, headers, row, match.firstColumn(), match.lastColumn());
         if (above != null) {
             HeaderRow.Match higher =
@@ -350,23 +351,8 @@ final class TableFinder {
     }
 
     private FoundTable table(int row, HeaderRow.Match best, Grid.TableRange range, String[] headers) {
-        List<HeaderRow.Match> roles = new ArrayList<>();
-        roles.add(best);
+        List<HeaderRow.Match> roles = roles(best, headers);
         ListSpec spec = best.vocabulary().spec;
-        if (spec == Fields.LIST || spec == Jobs.LIST || spec == Cuts.LIST) {
-            HeaderRow.Match fields = match(Fields.LIST, headers, best);
-            HeaderRow.Match jobs = match(Jobs.LIST, headers, best);
-            HeaderRow.Match cuts = match(Cuts.LIST, headers, best);
-            boolean flatJobs = jobs != null && jobs.holds(Jobs.FIELD) && jobs.holds(Jobs.MACHINE);
-            if (fields != null && fields.missing().isEmpty() && flatJobs) {
-                roles = List.of(fields, jobs);
-            } else if (fields != null
-                    && fields.missing().isEmpty()
-                    && cuts != null
-                    && cuts.missing().isEmpty()) {
-                roles = List.of(fields, cuts);
-            }
-        }
         HeaderHints hints = new HeaderHints(grid, row, headers, findings);
         if (spec == Fields.LIST && roles.size() == 1) {
             hints.cautionWorkWithoutMachine(match(Jobs.LIST, headers, best));
@@ -383,6 +369,27 @@ final class TableFinder {
         table.unitColumns = hints.unitColumns();
         tables.add(table);
         return table;
+    }
+
+    /** The lists that a row of headers serves: the best, or several where it is flat. */
+    private List<HeaderRow.Match> roles(HeaderRow.Match best, String[] headers) {
+        ListSpec spec = best.vocabulary().spec;
+        if (spec == Fields.LIST || spec == Jobs.LIST || spec == Cuts.LIST) {
+            HeaderRow.Match fields = match(Fields.LIST, headers, best);
+            HeaderRow.Match jobs = match(Jobs.LIST, headers, best);
+            HeaderRow.Match cuts = match(Cuts.LIST, headers, best);
+            boolean flatJobs = jobs != null && jobs.holds(Jobs.FIELD) && jobs.holds(Jobs.MACHINE);
+            if (fields != null && fields.missing().isEmpty() && flatJobs) {
+                return List.of(fields, jobs);
+            }
+            if (fields != null
+                    && fields.missing().isEmpty()
+                    && cuts != null
+                    && cuts.missing().isEmpty()) {
+                return List.of(fields, cuts);
+            }
+        }
+        return List.of(best);
     }
 
     private HeaderRow.Match match(ListSpec spec, String[] headers, HeaderRow.Match best) {

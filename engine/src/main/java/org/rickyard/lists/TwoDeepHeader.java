@@ -75,15 +75,21 @@ final class TwoDeepHeader {
         boolean better = false;
         for (int column = first; column <= last; column++) {
             String above = grid.kind(row - 1, column) == Grid.Kind.TEXT ? Words.trim(grid.text(row - 1, column)) : "";
-            if (headers[column] != null && !above.isEmpty() && !HeaderUnit.isUnit(above)) {
+            if (headers[column] != null && !above.isEmpty() && !isUnitAlone(above)) {
                 String joined = above + " " + headers[column];
-                if (HeaderUnit.isUnit(headers[column]) || begins(headers, first, last, column, joined)) {
+                if (isUnitAlone(headers[column]) || begins(headers, first, last, column, joined)) {
                     both[column] = joined;
                     better = true;
                 }
             }
         }
         return better ? both : null;
+    }
+
+    /** Whether a text is a unit and cannot be a name, as "Count", "Nozzle" and "Hours per day" are. */
+    private static boolean isUnitAlone(String text) {
+        boolean inBrackets = text.startsWith("(") || text.startsWith("[");
+        return HeaderUnit.measures(text) || HeaderUnit.isUnit(text) && (inBrackets || text.contains("%"));
     }
 
     private boolean begins(String[] headers, int first, int last, int column, String joined) {
@@ -272,9 +278,13 @@ final class TwoDeepHeader {
             return false;
         }
         boolean further = upper == null || !upper.isCertain() || upper.column() != both.column();
+        // "Order in" over "tank", "Intake (kg" over "DM/d)": what was left of the name or unit is no unit by itself.
+        boolean unread = !further
+                && !upper.rest().isEmpty()
+                && !HeaderUnit.fits(both.column(), upper.rest())
+                && (both.rest().isEmpty() || HeaderUnit.fits(both.column(), both.rest()));
         return further
                 || both.column().isNumeric()
-                        && upper.rest().isEmpty()
-                        && !both.rest().isEmpty();
+                        && (unread || upper.rest().isEmpty() && !both.rest().isEmpty());
     }
 }

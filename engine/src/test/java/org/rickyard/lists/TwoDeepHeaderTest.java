@@ -76,6 +76,45 @@ class TwoDeepHeaderTest {
         assertThat(found.findings()).extracting(Finding::severity).containsOnly(Finding.Severity.NOTE);
     }
 
+    /** Acres were taken for hectares: only the headers that jobs know were put together with the row of units. */
+    @Test
+    void unitsUnderAFlatListAreOfAllItsLists() {
+        FoundLists found = find(new SheetOf("Plan")
+                .row("Field", "Crop", "Area", "Operation", "Machine", "Product", "Dose", "Water volume", "Speed")
+                .row(null, null, "(ac)", null, null, null, "(L/ac)", "(L/ac)", "(mph)")
+                .row("Top", "Wheat", 4, "spraying", "Sprayer", "A", 1, 80, 6));
+        assertThat(found.rows(Fields.LIST).unit(Fields.AREA, 0)).hasValue(Units.AC);
+        assertThat(found.rows(Jobs.LIST).unit(Jobs.SPEED, 0)).hasValue(Units.MPH);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aUnitMayBeBrokenOverTwoRows() {
+        FoundLists found = find(
+                new SheetOf("Stock")
+                        .row("Group", "Head", "Intake (kg", "Days")
+                        .row(null, null, "DM/d)", "(d)")
+                        .row("Cows", 80, 11, 150),
+                new SheetOf("Mixes")
+                        .row("Mix", "Product", "Dose", "Dose", "Order in")
+                        .row(null, null, null, "unit", "tank")
+                        .row("M", "A", 1, "L/ha", 2));
+        assertThat(found.rows(Herds.LIST).number(Herds.INTAKE, 0)).isEqualTo(11);
+        assertThat(found.rows(Mixes.LIST).number(Mixes.ORDER_IN_TANK, 0)).isEqualTo(2);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void wordsThatCouldBeUnitsAreNamesStill() {
+        FoundLists found = find(new SheetOf("Kit")
+                .row("Our kit", null, null, "Details", "Hours per day")
+                .row("Machine", "Type", "Width (m)", "Count", "(h)")
+                .row("Mower", "mower", 3, 2, 9));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.NUMBER, 0)).isEqualTo(2);
+        assertThat(machines.number(Machines.HOURS_PER_DAY, 0)).isEqualTo(9);
+    }
+
     @Test
     void aListMayNeedWhatBeginsInTheRowAbove() {
         FoundLists found = find(new SheetOf("Pits")
