@@ -126,6 +126,14 @@ class ArchitectureTest {
                     resideInAPackage("org.rickyard..").and(not(resideInAPackage("org.rickyard.workbook.xml.."))));
 
     @ArchTest
+    static final ArchRule WHAT_A_TEXT_SAYS_IS_READ_WITHOUT_KNOWING_ITS_LIST = noClasses()
+            .that()
+            .resideInAPackage("org.rickyard.lists.text")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.rickyard.lists");
+
+    @ArchTest
     static final ArchRule READING_KNOWS_NOTHING_OF_WRITING = noClasses()
             .that()
             .resideInAPackage("org.rickyard.workbook.read..")

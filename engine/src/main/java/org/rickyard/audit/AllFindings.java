@@ -1,11 +1,14 @@
 package org.rickyard.audit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
@@ -24,6 +27,9 @@ public final class AllFindings {
     private static final int MOST_OF_A_KIND = 100;
     /** A caution that touches many rows is shown at the first few; the rest are counted, and each row says it. */
     private static final int MOST_CAUTIONED_ROWS = 3;
+
+    /** Of so many rows it is asked whether they have one cause; of more they are only counted. */
+    private static final int MOST_LOOKED_AT = 1000;
 
     private final WorkPlan plan;
     private final SheetPlaces places;
@@ -60,23 +66,47 @@ public final class AllFindings {
             Evaluator.TruthAt when = table.truth(rule.when());
             Symbol shown = shown(table, rule);
             int most = rule.severity() == Severity.STOP ? MOST_OF_A_KIND : MOST_CAUTIONED_ROWS;
+            // Rows of one cause are told once: a trailer too heavy is so on every field, and would hide what else is.
+            Map<String, List<Integer>> byFigures = new LinkedHashMap<>();
+            int more = 0;
             int count = 0;
             for (int row = 0; row < table.rows(); row++) {
-                if (Boolean.TRUE.equals(when.at(row)) && count++ < most) {
-                    findings.add(new Finding(
-                            rule.severity(),
-                            Optional.of(places.cell(table.spec(), shown, row)),
-                            about(table, row) + rule.text() + RuleFigures.of(table, rule, row, places)));
+                if (!Boolean.TRUE.equals(when.at(row))) {
+                    continue;
+                }
+                String figures = count++ < MOST_LOOKED_AT ? RuleFigures.of(table, rule, row, places) : null;
+                String cause = figures == null || figures.isEmpty() ? figures + row : figures;
+                if (figures == null || byFigures.size() == most && !byFigures.containsKey(cause)) {
+                    more++;
+                } else {
+                    byFigures.computeIfAbsent(cause, any -> new ArrayList<>()).add(row);
                 }
             }
-            if (count > most) {
+            for (Map.Entry<String, List<Integer>> told : byFigures.entrySet()) {
+                List<Integer> rows = told.getValue();
+                int first = rows.get(0);
+                String figures = told.getKey().equals("" + first) ? "" : told.getKey();
+                findings.add(new Finding(
+                        rule.severity(),
+                        Optional.of(places.cell(table.spec(), shown, first)),
+                        about(table, first)
+                                + rule.text()
+                                + figures
+                                + theSame(rows, places.cell(table.spec(), shown, rows.get(rows.size() - 1)))));
+            }
+            if (more > 0) {
                 findings.add(new Finding(
                         rule.severity(),
                         Optional.empty(),
-                        Counted.more(count - most, "row") + " on '" + places.sheet(table.spec()) + "': "
-                                + rule.text()));
+                        Counted.more(more, "row") + " on '" + places.sheet(table.spec()) + "': " + rule.text()));
             }
         }
+    }
+
+    private static String theSame(List<Integer> rows, CellAddress last) {
+        return rows.size() == 1
+                ? ""
+                : " It is the same in " + Counted.more(rows.size() - 1, "row") + ", down to " + last + ".";
     }
 
     /** The result that a caution is about, so that its link leads to the figure it speaks of. */

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.rickyard.lists.text.Words;
 
 /**
  * What of the lists a run alone reads: headers, names, words, numbers out of words, and whether numbers are typed at all

@@ -3,6 +3,8 @@ package org.rickyard.lists;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.rickyard.lists.ListRows.State;
+import org.rickyard.lists.text.BatterText;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Units;
 
 /** Reads cells that hold a slope: metres out for each metre up, or words for it such as "1 in 3" and "45°". */

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;

@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.time.LocalDate;
 import org.rickyard.lists.ListRows.State;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Unit;
 
 /** The cell that a column's reader stands on: what is in it, and what is found of it. One is moved from row to row. */

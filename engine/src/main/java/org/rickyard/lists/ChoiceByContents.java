@@ -3,6 +3,8 @@ package org.rickyard.lists;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.rickyard.lists.text.LastWords;
+import org.rickyard.lists.text.Words;
 
 /**
  * A list that lacks nothing but a column of words from a closed choice (what a machine is, what kind a clamp is of) and has

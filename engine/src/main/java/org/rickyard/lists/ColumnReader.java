@@ -3,6 +3,8 @@ package org.rickyard.lists;
 import java.util.List;
 import java.util.Map;
 import org.rickyard.lists.ListRows.State;
+import org.rickyard.lists.text.ItemText;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 
 /** Reads one column of a list: the state of each of its cells, and a finding for each that cannot be used. */

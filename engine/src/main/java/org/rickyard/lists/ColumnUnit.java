@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
 import org.rickyard.quantity.Unit;

@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import org.rickyard.lists.ListRows.State;
+import org.rickyard.lists.text.Words;
 
 /** Reads cells that hold a day: a date of the spreadsheet program, or a text such as 2026-05-14. */
 final class DayCells implements CellReader {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 

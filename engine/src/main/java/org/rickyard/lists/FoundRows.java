@@ -8,6 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Units;
 
 /** A place in a sheet that was recognised as one or more lists: its header and the rows that are its data. */

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import org.rickyard.lists.text.NozzleText;
+import org.rickyard.lists.text.Words;
 
 /**
  * What headers mean that do not say it by themselves: a "Rate" beside the water volume, and a "Unit" over cells that

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.rickyard.lists.text.Words;
 
 /** A header cut into words, so that its first words can be taken as a name and the rest as a unit: "Working width (m)". */
 final class HeaderText {

@@ -1,6 +1,7 @@
 package org.rickyard.lists;
 
 import java.util.List;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
 import org.rickyard.quantity.DoseText;

@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.util.List;
 import java.util.Map;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Unit;
 
 /** What an intake of stock is measured as, fresh or as dry matter, where the headers of its list leave it open. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.rickyard.lists.text.Words;
 
 /**
  * The holding that stands above a list without a column of holdings, as advisers head a sheet: "Farm: Hill Farm" or "Farm -

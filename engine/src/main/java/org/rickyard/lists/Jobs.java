@@ -7,6 +7,7 @@ import static org.rickyard.lists.ColumnSpec.text;
 import static org.rickyard.lists.ColumnSpec.words;
 
 import java.util.List;
+import org.rickyard.lists.text.MachineMention;
 import org.rickyard.trade.Quantities;
 
 /**

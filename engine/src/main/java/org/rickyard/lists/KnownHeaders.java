@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.rickyard.lists.text.Words;
 
 /**
  * The headers of one list as it declares them, ready to be looked up. They are the same for every workbook and some

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 
 /**

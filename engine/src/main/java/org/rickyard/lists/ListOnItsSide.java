@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.rickyard.lists.text.Words;
 
 /**
  * A list whose headers stand below one another with a column for each thing, as forms for one clamp or one machine are

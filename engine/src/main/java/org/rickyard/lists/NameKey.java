@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.rickyard.lists.text.Words;
 
 /**
  * Finds the row of a thing by its holding and name. Case and outer spaces do not matter; every other character stands

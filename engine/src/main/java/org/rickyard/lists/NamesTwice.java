@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.rickyard.lists.text.Words;
 
 /**
  * Says which names of a list stand twice. Where most names of a sheet stand on another already, the sheet is likely a

@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.rickyard.lists.text.Words;
 
 /** The header row of a sheet that came nearest to a list, told where no such list is found there. */
 final class NearestHeader {

@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.util.List;
 import java.util.Optional;
+import org.rickyard.lists.text.Words;
 
 /**
  * What looks like a list and is none: the diary, the invoices and the contacts that a client keeps in the same workbook.

@@ -2,6 +2,8 @@ package org.rickyard.lists;
 
 import java.util.OptionalDouble;
 import org.rickyard.lists.ListRows.State;
+import org.rickyard.lists.text.NozzleText;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Units;
 
 /** Reads cells that hold a nozzle's size code. */

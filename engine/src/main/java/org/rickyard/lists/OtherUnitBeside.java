@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Unit;
 
 /**

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 
 /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.rickyard.lists.text.Words;
 
 /**
  * Several products in one row, each with its dose: "Product 1", "Dose 1", "Product 2", "Dose 2", or the same headers

@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Set;
+import org.rickyard.lists.text.Words;
 
 /**
  * Tells by its figures whether the last row of a list sums up those above it, or a row between them those since the last

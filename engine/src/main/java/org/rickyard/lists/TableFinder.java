@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.rickyard.lists.text.Words;
 
 /**
  * Finds the tables of one sheet that are input lists: Excel tables first, then every row that reads as a header,

@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.rickyard.lists.text.Words;
 
 /** Tells rows that sum up those above them from rows of a list: by a word for a total, or a formula without a name. */
 final class TotalsRows {

@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;

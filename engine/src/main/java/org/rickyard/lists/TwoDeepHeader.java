@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import org.rickyard.lists.text.Words;
 
 /**
  * A header two rows deep: "Area" over "(ac)", "Working" over "width (m)", or a heading over several columns ("First

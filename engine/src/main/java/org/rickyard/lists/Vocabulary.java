@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.rickyard.lists.text.Words;
 
 /** The headers one list understands. */
 final class Vocabulary {

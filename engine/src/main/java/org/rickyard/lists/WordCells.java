@@ -3,6 +3,8 @@ package org.rickyard.lists;
 import java.util.HashMap;
 import java.util.Map;
 import org.rickyard.lists.ListRows.State;
+import org.rickyard.lists.text.LastWords;
+import org.rickyard.lists.text.Words;
 
 /** Reads cells of words: names as they stand, choices by the word they stand for. */
 final class WordCells implements CellReader {

@@ -82,11 +82,15 @@ final class DecidingNumbers {
      * Those whose numbers themselves decide.
      *
      * @param blocksOfRows whether a spray block is made of several rows of jobs, which are one by their water volume
+     * @param planned whether jobs are given days, of several machines alike as many as their number says
      */
-    static Set<ColumnSpec> exact(boolean blocksOfRows) {
+    static Set<ColumnSpec> exact(boolean blocksOfRows, boolean planned) {
         Set<ColumnSpec> exact = new HashSet<>(TOGETHER);
         if (blocksOfRows) {
             exact.add(Jobs.WATER_VOLUME);
+        }
+        if (planned) {
+            exact.add(Machines.NUMBER);
         }
         return exact;
     }

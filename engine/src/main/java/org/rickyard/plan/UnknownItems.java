@@ -9,9 +9,9 @@ import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Choices;
 import org.rickyard.lists.Finding;
-import org.rickyard.lists.ItemText;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.text.ItemText;
 import org.rickyard.plan.cost.PriceRows;
 import org.rickyard.plan.join.Countries;
 

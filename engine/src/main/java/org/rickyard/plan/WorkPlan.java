@@ -26,6 +26,7 @@ import org.rickyard.plan.table.ConstantsInForce;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.workrate.WorkRateFamily;
 import org.rickyard.trade.catalogue.Catalogue;
+import org.rickyard.trade.season.MachineSeason;
 
 /** The lists joined into result tables and evaluated: all there is to say about a workbook, before any is written. */
 public final class WorkPlan {
@@ -139,7 +140,13 @@ public final class WorkPlan {
                 lists,
                 DecidingNumbers.bringRows(),
                 DecidingNumbers.places(tables.values()),
-                DecidingNumbers.exact(blocksOfRows));
+                DecidingNumbers.exact(blocksOfRows, planned()));
+    }
+
+    /** Whether jobs have been given days, of several machines alike as many as there are. */
+    private boolean planned() {
+        ResultTable bookings = tables.get(MachineSeason.BOOKINGS);
+        return bookings != null && bookings.rows() > 0;
     }
 
     /** The constants reckoned with. */

@@ -283,7 +283,8 @@ public final class Quantities {
     /** What a product is measured in: L, kg or tablet. */
     public static final Symbol PRODUCT_UNIT = Symbol.text("product unit");
     /** Product on a hectare. */
-    public static final Symbol DOSE = number("dose", Units.DOSE, Range.above(0, 10000), Range.above(0, 600), 3);
+    // Slurry of 28 m3/ha and muck of 40 t/ha are doses too.
+    public static final Symbol DOSE = number("dose", Units.DOSE, Range.above(0, 100000), Range.above(0, 600), 3);
     /** Product in a litre of spray. What is usual differs: a wiper's mix may be a third product. */
     public static final Symbol CONCENTRATION =
             number("dose in the spray", Units.CONCENTRATION, Range.above(0, 1), Range.ANY, 4);

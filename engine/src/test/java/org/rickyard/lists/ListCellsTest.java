@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.ListRows.State;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Units;
 
 /** What the cells of a list give: numbers in the unit of their header or row, blanks, and what cannot be used. */

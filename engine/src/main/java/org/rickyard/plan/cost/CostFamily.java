@@ -26,7 +26,9 @@ import org.rickyard.plan.table.RowSources;
 import org.rickyard.plan.workrate.WorkRows;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.workrate.PowerNeeded;
 import org.rickyard.trade.workrate.StageRates;
+import org.rickyard.trade.workrate.Suitability;
 
 /** Makes the tables of power, fuel, labour and money. */
 public final class CostFamily {
@@ -69,7 +71,7 @@ public final class CostFamily {
                 because("no job names a tractor, and no machine has power, fuel, crew, a price or a charge for hire");
         String unpriced = "no machine has a price: type its Purchase price and List price";
         String noMoney = because("no machine has a price, and no wage or fuel price is on Assumptions");
-        plan.add(CostTables.INPUTS, work(works), none);
+        plan.add(CostTables.INPUTS, work(works).with(Quantities.KIND_OF_MACHINE, kindsAtWork()), none);
         boolean noJobs = plan.rows(Jobs.LIST).size() == 0;
         // A price tells what a year and an hour of its machine cost, whether or not a job names it.
         int[] atWork = noJobs ? new int[0] : used();
@@ -131,6 +133,19 @@ public final class CostFamily {
                                 Keys.HOLDING_KEY,
                                 Arrays.stream(firstFields).map(holdings::key).toArray()),
                 none);
+    }
+
+    /** The kinds of the machines at work, foragers in maize by a name of their own. */
+    private String[] kindsAtWork() {
+        String[] kinds = KindsOfMachines.of(machines, ints(works, WorkRows.Work::machine));
+        ListRows fields = plan.rows(Fields.LIST);
+        for (int i = 0; i < kinds.length; i++) {
+            if (kinds[i] != null
+                    && Suitability.isMaize(fields.text(Fields.CROP, works.get(i).field()))) {
+                kinds[i] = PowerNeeded.inMaize(kinds[i]);
+            }
+        }
+        return kinds;
     }
 
     /** Why there are no rows of work: this, or that nothing works anywhere. */

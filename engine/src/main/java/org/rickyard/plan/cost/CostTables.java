@@ -37,6 +37,7 @@ import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.FuelAndLabour;
 import org.rickyard.trade.workrate.GangRates;
 import org.rickyard.trade.workrate.PowerNeeded;
+import org.rickyard.trade.workrate.RememberedMachines;
 import org.rickyard.trade.workrate.StageRates;
 import org.rickyard.trade.workrate.Throughput;
 import org.rickyard.trade.workrate.WorkTotals;
@@ -61,14 +62,16 @@ final class CostTables {
             new CautionRule(
                     Severity.STOP,
                     Condition.above(Expr.value(PowerNeeded.SHARE), share(125)),
-                    "the work needs over a quarter more power than the tractor has: use a larger one, a narrower machine"
-                            + " or a lower speed."),
+                    "the work needs over a quarter more power than the tractor has, or its own engine if it drives"
+                            + " itself: use a larger one, a narrower machine or a lower speed. By the crop the power may"
+                            + " be out by 20 to 50 %."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.all(List.of(
                             Condition.above(Expr.value(PowerNeeded.SHARE), share(100)),
                             new Condition.Not(Condition.above(Expr.value(PowerNeeded.SHARE), share(125))))),
-                    "the work needs more power than the tractor has."),
+                    "the work needs more power than the tractor has, or its own engine if it drives itself. By the crop the"
+                            + " power may be out by 20 to 50 %."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.above(Expr.value(FuelAndLabour.DRIVER_DAY), new Expr.AsUnit(Expr.number(12), Units.H)),
@@ -170,6 +173,16 @@ final class CostTables {
                 INPUT_RULES);
     }
 
+    private static final List<CautionRule> MACHINE_COST_RULES = List.of(new CautionRule(
+            Severity.CAUTION,
+            Condition.above(
+                    Expr.value(RepairCost.END),
+                    new Expr.Lookup(
+                            RememberedMachines.LIFE, Expr.value(Quantities.KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT)),
+            "it is kept for more hours than such a machine lasts by the table its repair factors come from"
+                    + " (Basis, from memory), so repairs are reckoned too dear: decide by your own bills, or type the Life after"
+                    + " which it is changed."));
+
     /** One row per machine with a price. */
     static final TableSpec MACHINE_COSTS = machineCosts();
 
@@ -209,18 +222,28 @@ final class CostTables {
                 "Machine costs",
                 "Machine costs: owning and repairs, year by year and hour by hour",
                 "one row per machine with a price",
-                Sentences.appended(columns, List.of()),
+                Sentences.appended(columns, MACHINE_COST_RULES),
                 List.of(new TableSpec.TotalName(OwnershipCost.OWNERSHIP, "Rickyard_ownership_cost")),
                 MONEY,
-                List.of());
+                MACHINE_COST_RULES);
     }
 
-    private static final List<CautionRule> COST_RULES = List.of(new CautionRule(
-            Severity.CAUTION,
-            JobCost.TRACTOR_MISSING,
-            "no tractor is named for it, so none is in its cost. Name one in Tractor on the job (for a gang one for each"
-                    + " machine, parted by \";\", in the same order), or type the machine's own Power if it drives"
-                    + " itself."));
+    private static final List<CautionRule> COST_RULES = List.of(
+            new CautionRule(
+                    Severity.CAUTION,
+                    JobCost.TRACTOR_MISSING,
+                    "no tractor is named for it, so none is in its cost. Name one in Tractor on the job (for a gang one"
+                            + " for each machine, parted by \";\", in the same order), or type the machine's own Power"
+                            + " if it drives itself."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.is(Quantities.KIND_OF_MACHINE, "baler"),
+                            Condition.is(Quantities.CHARGE_UNIT, "bale"),
+                            new Condition.Given(HireBill.BALES))),
+                    "bales are reckoned by the dry matter in a round bale on Basis: if it makes others, write small"
+                            + " square baler or large square baler in Type, and the dry matter in a bale of yours on"
+                            + " Assumptions."));
 
     /** One row per machine and field, in money. */
     static final TableSpec JOB_COSTS = jobCosts();

@@ -11,10 +11,10 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
-import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
 import org.rickyard.lists.RepeatedKey;
+import org.rickyard.lists.text.MachineMention;
 import org.rickyard.trade.workrate.Suitability;
 
 /**

@@ -1,8 +1,8 @@
 package org.rickyard.plan.join;
 
-import org.rickyard.lists.KindOfMachine;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
+import org.rickyard.lists.text.KindOfMachine;
 
 /** What each machine of a list is among those of its type, looked up once for each. */
 public final class KindsOfMachines {
@@ -21,12 +21,19 @@ public final class KindsOfMachines {
             int machine = rows[i];
             if (machine >= 0 && machines.gives(Machines.TYPE, machine)) {
                 if (known[machine] == null) {
-                    known[machine] = KindOfMachine.of(
-                            machines.text(Machines.TYPE, machine), machines.typed(Machines.TYPE, machine));
+                    known[machine] = kind(machines, machine);
                 }
                 kinds[i] = known[machine];
             }
         }
         return kinds;
+    }
+
+    private static String kind(ListRows machines, int machine) {
+        return KindOfMachine.of(
+                machines.text(Machines.TYPE, machine),
+                machines.typed(Machines.TYPE, machine),
+                machines.text(Machines.MACHINE, machine),
+                machines.state(Machines.POWER, machine) == ListRows.State.GIVEN);
     }
 }

@@ -4,9 +4,9 @@ import java.util.List;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
-import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.text.MachineMention;
 
 /** Which machine a job row means by a name. */
 public final class MachineChoice {

@@ -49,16 +49,25 @@ final class SeasonBookings {
     /** Of each task when it could begin if machines were no matter. */
     private final double[] wished;
 
-    SeasonBookings(PlanContext plan, List<Tasks.Task> tasks, List<DayPlan.Job> planned, List<DayPlan.Slot> slots) {
+    /** How many there are of a machine, where that is typed. */
+    private final Map<Integer, Integer> owned;
+
+    SeasonBookings(
+            PlanContext plan,
+            List<Tasks.Task> tasks,
+            List<DayPlan.Job> planned,
+            List<DayPlan.Slot> slots,
+            Map<Integer, Integer> owned) {
         this.plan = plan;
         this.tasks = tasks;
         this.planned = planned;
         this.slots = slots;
+        this.owned = owned;
         jobs = plan.rows(Jobs.LIST);
         machines = plan.rows(Machines.LIST);
         wished = DayPlan.ready(planned, slots);
         for (int task = 0; task < planned.size(); task++) {
-            for (int machine : planned.get(task).machines()) {
+            for (int machine : planned.get(task).machines().stream().distinct().toList()) {
                 bookings.add(new Booking(task, machine));
                 byMachine.computeIfAbsent(machine, m -> new ArrayList<>()).add(task);
             }
@@ -106,7 +115,10 @@ final class SeasonBookings {
                         .with(
                                 Keys.MACHINE_KEY,
                                 ints(bookings.stream().map(b -> b.machine() + 1).toList()))
-                        .with(MachineSeason.ALSO_WANTED, alsoWanted()),
+                        .with(MachineSeason.ALSO_WANTED, alsoWanted())
+                        .with(
+                                MachineSeason.SHARE_TAKEN,
+                                bookings.stream().mapToDouble(this::shareTaken).toArray()),
                 none);
         List<Integer> rows = new ArrayList<>(byMachine.keySet());
         plan.add(
@@ -122,6 +134,11 @@ final class SeasonBookings {
         chart();
     }
 
+    private double shareTaken(Booking booking) {
+        int taken = DayPlan.taken(planned.get(booking.task()), booking.machine());
+        return 100.0 * taken / Math.max(taken, owned.getOrDefault(booking.machine(), 1));
+    }
+
     /** Of each booking the other jobs that want the same machine on days on which this one could be done. */
     private String[] alsoWanted() {
         String[] wanted = new String[bookings.size()];
@@ -131,7 +148,7 @@ final class SeasonBookings {
             List<String> others = new ArrayList<>();
             int more = 0;
             for (int other : byMachine.get(booking.machine())) {
-                if (other == booking.task() || !overlap(booking.task(), other)) {
+                if (other == booking.task() || !crowded(booking.task(), other, booking.machine())) {
                     continue;
                 }
                 if (others.size() < MOST_NAMED) {
@@ -158,8 +175,15 @@ final class SeasonBookings {
                 .add(Finding.caution(
                         cell,
                         "'" + title(task) + "' and '" + title(other) + "' both want '" + name(machine)
-                                + "' on the same days (" + days(task, other) + "); the plan does one after the other."
-                                + " Name another machine or tractor in one of them, or move a window."));
+                                + "' on the same days (" + days(task, other) + ")"
+                                + (owned.getOrDefault(machine, 1) > 1
+                                        ? ", with what others take of it, and there are only " + owned.get(machine)
+                                        : "")
+                                + "; the plan does one after the other."
+                                + " Name another machine or tractor in one of them, or move a window."
+                                + (owned.containsKey(machine)
+                                        ? ""
+                                        : " If there are several, type how many in Number.")));
     }
 
     private void tellMore(int machine, int pairs) {
@@ -177,6 +201,21 @@ final class SeasonBookings {
                 && slots.get(other).planned()
                 && wished[one] + planned.get(one).days() > wished[other] + A_MOMENT
                 && wished[other] + planned.get(other).days() > wished[one] + A_MOMENT;
+    }
+
+    /** Whether two jobs, with others that want a machine on the same days, want more of it than there are. */
+    private boolean crowded(int one, int other, int machine) {
+        if (!overlap(one, other)) {
+            return false;
+        }
+        int wanted = DayPlan.taken(planned.get(one), machine);
+        int most = Math.max(wanted, DayPlan.taken(planned.get(other), machine));
+        for (int third : byMachine.get(machine)) {
+            if (third == other || third != one && overlap(one, third) && overlap(other, third)) {
+                wanted += DayPlan.taken(planned.get(third), machine);
+            }
+        }
+        return wanted > Math.max(most, owned.getOrDefault(machine, 1));
     }
 
     private String days(int one, int other) {

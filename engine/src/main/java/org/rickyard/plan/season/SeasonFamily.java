@@ -1,8 +1,12 @@
 package org.rickyard.plan.season;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.Finding;
@@ -41,14 +45,22 @@ public final class SeasonFamily {
                 .mapToInt(task -> task.isGang() ? -1 : works.tractor(task.job(), task.machine()))
                 .toArray();
         for (Tasks.Task task : this.tasks) {
-            booked.add(IntStream.concat(
-                            task.machines().stream().mapToInt(Integer::intValue),
-                            task.machines().stream().mapToInt(machine -> works.tractor(task.job(), machine)))
+            Map<Integer, Integer> before = new HashMap<>();
+            task.machines().forEach(m -> before.computeIfAbsent(m, machine -> works.tractor(task.job(), machine)));
+            booked.add(Stream.concat(
+                            task.machines().stream(), task.machines().stream().map(before::get))
                     .filter(machine -> machine >= 0)
-                    .distinct()
-                    .boxed()
                     .toList());
         }
+    }
+
+    /** How many there are of each machine and tractor that is booked, where that is typed. */
+    private Map<Integer, Integer> owned() {
+        return booked.stream()
+                .flatMap(List::stream)
+                .distinct()
+                .filter(machine -> machines.state(Machines.NUMBER, machine) == ListRows.State.GIVEN)
+                .collect(Collectors.toMap(m -> m, m -> (int) machines.number(Machines.NUMBER, m)));
     }
 
     /**
@@ -89,8 +101,9 @@ public final class SeasonFamily {
                                     + "' waits, through the jobs named in After, for itself. Break the loop;"
                                     + " until then none of these jobs is planned."));
         }
-        List<DayPlan.Slot> slots = DayPlan.of(planned);
-        SeasonBookings bookings = new SeasonBookings(plan, tasks, planned, slots);
+        Map<Integer, Integer> owned = owned();
+        List<DayPlan.Slot> slots = DayPlan.of(planned, owned);
+        SeasonBookings bookings = new SeasonBookings(plan, tasks, planned, slots, owned);
         String[] waits = new String[tasks.size()];
         for (int i = 0; i < slots.size(); i++) {
             if (slots.get(i).planned()) {
@@ -168,11 +181,11 @@ public final class SeasonFamily {
         if (value(season, Quantities.LATEST, task) < value(season, Quantities.EARLIEST, task)) {
             return "the job's window ends before it starts";
         }
-        if (!season.of(Quantities.WORKABLE_DAYS).has(task)) {
-            return "the job's workable days are missing or not usable";
-        }
         if (!season.of(SeasonFit.NEEDED).has(task)) {
             return "the days the job needs are withheld; see Season";
+        }
+        if (!season.of(SeasonFit.CALENDAR).has(task)) {
+            return "the job's workable days are missing or not usable";
         }
         boolean begins =
                 season.of(Quantities.EARLIEST).has(task) || !before.tasks().isEmpty();

@@ -222,6 +222,9 @@ public final class SeasonTables {
                     ofTask(PLAN_ID, SeasonFit.START),
                     ofTask(PLAN_ID, SeasonFit.FINISH),
                     new TableColumn.Method(MachineSeason.ALSO_WANTED, DayPlan.DOUBLE_BOOKING, false),
+                    new TableColumn.Method(MachineSeason.SHARE_TAKEN, DayPlan.TAKEN_OF_ALIKE, false),
+                    TableColumn.Calculated.aside(MachineSeason.HOURS_OF_EACH),
+                    TableColumn.Calculated.aside(MachineSeason.DAYS_OF_EACH),
                     new TableColumn.Key(Keys.TASK_KEY),
                     new TableColumn.Key(Keys.MACHINE_KEY)),
             List.of(),
@@ -270,7 +273,7 @@ public final class SeasonTables {
                     MACHINE_RULES),
             List.of(),
             List.of("Field hours of the jobs planned; road, service and repairs come on top. Of several machines alike"
-                    + " each works the hours shown."),
+                    + " each works the hours shown, if the jobs are shared out evenly."),
             MACHINE_RULES);
 
     /** The chart of the plan: a row per machine and a column per day. */

@@ -90,8 +90,16 @@ public final class ClampPackingTables {
                     Condition.compare(
                             value(Quantities.DELIVERY),
                             Relation.MORE,
-                            value(Filling.GANG_CROP).over(Filling.GANG_HOURS)),
+                            value(Filling.GANG_CROP).over(Filling.GANG_HOURS_UNHELD)),
                     "the delivery typed is more than the gangs of the job list bring (sheet Gangs)."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.above(value(Filling.DELIVERY_UNHELD), value(Rolling.CAPACITY)),
+                            new Condition.Not(Condition.above(value(Filling.DELIVERY_USED), value(Rolling.CAPACITY))))),
+                    "forager and trailers could bring more than the rolling weight takes even by the lenient rule, and"
+                            + " are reckoned as waiting for it. If they do not wait, the clamp is rolled too little and"
+                            + " heats: add weight, or agree a slower pace."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.compare(value(Rolling.LAYER_USED), Relation.MORE, new Expr.AsUnit(number(30), Units.CM)),
@@ -153,7 +161,9 @@ public final class ClampPackingTables {
                             Names.optional(
                                     Quantities.HOURS_PER_DAY, Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY)),
                             new TableColumn.Calculated(Filling.FILLING_HOURS_A_DAY, false),
-                            new TableColumn.Calculated(Filling.DAYS_LIES_OPEN, true)),
+                            new TableColumn.Calculated(Filling.DAYS_LIES_OPEN, true),
+                            ofGangs(Filling.GANG_HOURS_UNHELD, GangRates.UNHELD_HOURS),
+                            TableColumn.Calculated.aside(Filling.DELIVERY_IF_UNHELD)),
                     ROLLING_RULES),
             List.of(),
             Cautions.CLAMPS,

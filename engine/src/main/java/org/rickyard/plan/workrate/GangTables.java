@@ -327,6 +327,8 @@ final class GangTables {
         columns.add(TableColumn.Calculated.aside(GangRates.CROP_OF_GANG));
         columns.add(TableColumn.Calculated.aside(GangDays.CARTING_HOURS_A_DAY));
         columns.add(TableColumn.Calculated.aside(GangDays.DAYS_RECKONED));
+        columns.add(TableColumn.Calculated.aside(GangRates.RATE_UNHELD));
+        columns.add(TableColumn.Calculated.aside(GangRates.HOURS_UNHELD));
         List<CautionRule> rules = new ArrayList<>();
         for (GangStage stage : apart) {
             columns.add(TableColumn.Calculated.aside(GangRates.slackOf(stage)));

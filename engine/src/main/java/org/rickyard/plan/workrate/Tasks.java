@@ -2,6 +2,7 @@ package org.rickyard.plan.workrate;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,9 +10,9 @@ import java.util.function.IntFunction;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
-import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.text.MachineMention;
 import org.rickyard.plan.fit.PlanContext;
 import org.rickyard.plan.join.JobIdentity;
 import org.rickyard.plan.join.JobLines;
@@ -29,7 +30,7 @@ public final class Tasks {
      * @param key its number from 1
      * @param job its first job row
      * @param machine the machine, or -1 for a gang
-     * @param machines all machines it takes
+     * @param machines all machines it takes; of several alike each stands there once
      * @param alike how many alike work side by side
      * @param order its place among the stages of a gang's job; 0 outside one
      */
@@ -115,10 +116,10 @@ public final class Tasks {
     }
 
     private Task task(int job, int machine) {
-        return of(
-                new Work(identity.key(job), machine),
-                job,
-                key -> new Task(key, job, machine, List.of(machine), alike(job, machine), order(machine)));
+        return of(new Work(identity.key(job), machine), job, key -> {
+            int alike = alike(job, machine);
+            return new Task(key, job, machine, Collections.nCopies(alike, machine), alike, order(machine));
+        });
     }
 
     /** The task of a work in the days that a job row tells; rows of one job in other days are another task. */
@@ -165,7 +166,9 @@ public final class Tasks {
         return of(new Work("gang " + who + ' ' + identity.key(job), -1), job, key -> {
                     List<Integer> all = new ArrayList<>();
                     if (gang != null) {
-                        gang.members().stream().filter(m -> m.stage().coupled()).forEach(m -> all.add(m.machine()));
+                        gang.members().stream()
+                                .filter(m -> m.stage().coupled())
+                                .forEach(m -> all.addAll(Collections.nCopies(m.alike(), m.machine())));
                     }
                     return new Task(key, job, -1, List.copyOf(all), 1, Integer.MAX_VALUE);
                 })

@@ -13,9 +13,9 @@ import java.util.stream.Collectors;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
-import org.rickyard.lists.MachineMention;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.text.MachineMention;
 import org.rickyard.plan.fit.PlanContext;
 import org.rickyard.plan.join.JobLines;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.ReferenceTable;
+import org.rickyard.trade.workrate.RememberedMachines;
 
 /** The formulas of cost, in reading order. */
 public final class CostCatalogue {
@@ -15,7 +16,7 @@ public final class CostCatalogue {
     /** Constants that only cautions read. */
     public static final List<Constant> CONSTANTS = List.of();
     /** Tables that are read outside formulas. */
-    public static final List<ReferenceTable> TABLES = List.of(JobCost.PULLED);
+    public static final List<ReferenceTable> TABLES = List.of(JobCost.PULLED, RememberedMachines.LIFE);
 
     private static List<Formula> all() {
         List<Formula> all = new ArrayList<>(OwnershipCost.formulas());

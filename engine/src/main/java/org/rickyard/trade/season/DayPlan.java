@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Method;
 import org.rickyard.formula.Source;
@@ -13,7 +14,7 @@ import org.rickyard.trade.Quantities;
 
 /**
  * A plan of the days: each job is done in one go, as early as its window, the jobs before it and its machines allow. No
- * machine or tractor is booked twice. Time is counted in days; a part of a day is a part of that day's work.
+ * machine or tractor is booked twice; of several alike no more are booked than there are. Time is counted in days; a part of a day is a part of that day's work.
  *
  * <p>Of jobs that hang together by machines or order, up to {@value #ALL_ORDERS} are tried in every order, and the plan
  * with the fewest days late in all stands, then the one that ends first, then the one nearest the list. More are tried in
@@ -31,7 +32,7 @@ public final class DayPlan {
      * @param days how long it takes
      * @param earliest first day, as a serial number; NaN if none
      * @param latest last day it may still be worked on; NaN if none
-     * @param machines what it books
+     * @param machines what it books; one that stands there twice is two alike
      * @param after positions of the jobs that must be done before
      * @param lag days to wait after them
      */
@@ -61,7 +62,8 @@ public final class DayPlan {
     /** What it is, for the sheet. */
     public static final Method METHOD = new Method(
             "planned-start",
-            "each job in one go as early as window, jobs before it and machines allow; nothing is booked twice; days are"
+            "each job in one go as early as window, jobs before it and machines allow; nothing is booked twice, and of several alike no more than their Number;"
+                    + " days are"
                     + " stretched by the share that is workable; of up to six jobs that hang together the order with"
                     + " the fewest days late stands, of more the best of list order, latest day and earliest day",
             SCHEDULING,
@@ -81,8 +83,14 @@ public final class DayPlan {
     /** Jobs that want one machine on the same days. */
     public static final Method DOUBLE_BOOKING = new Method(
             "double-booking",
-            "other jobs that want it on the days this job could be done if machines were no matter; the plan does one"
+            "other jobs that want it on the days this job could be done if machines were no matter, where there are"
+                    + " too few of it for all of them; the plan does one"
                     + " after the other",
+            SCHEDULING);
+    /** How much of those alike a job takes. */
+    public static final Method TAKEN_OF_ALIKE = new Method(
+            "share-of-those-alike",
+            "how many the job takes of those that there are: all where no Number is typed",
             SCHEDULING);
     /** The days of a machine's season. */
     public static final Method SEASON_OF_MACHINE = new Method(
@@ -105,17 +113,28 @@ public final class DayPlan {
     private static final Slot NONE = new Slot(Double.NaN, Double.NaN);
 
     private final List<Job> jobs;
+    private final Map<Integer, Integer> owned;
     private final Slot[] slots;
 
-    private DayPlan(List<Job> jobs) {
+    private DayPlan(List<Job> jobs, Map<Integer, Integer> owned) {
         this.jobs = List.copyOf(jobs);
+        this.owned = Map.copyOf(owned);
         slots = new Slot[jobs.size()];
         Arrays.fill(slots, NONE);
     }
 
     /** The slot of each job. Jobs in a loop of predecessors, or after one that cannot be planned, get none. */
     public static List<Slot> of(List<Job> jobs) {
-        DayPlan plan = new DayPlan(jobs);
+        return of(jobs, Map.of());
+    }
+
+    /**
+     * The same where there are several alike.
+     *
+     * @param owned how many there are of a machine; one where it is not said, and at least what one job takes
+     */
+    public static List<Slot> of(List<Job> jobs, Map<Integer, Integer> owned) {
+        DayPlan plan = new DayPlan(jobs, owned);
         plan.plan();
         return List.of(plan.slots);
     }
@@ -264,10 +283,18 @@ public final class DayPlan {
         }
     }
 
+    /** So many of a machine one job takes. */
+    public static int taken(Job job, int machine) {
+        return (int) job.machines().stream().filter(m -> m == machine).count();
+    }
+
+    /** A job's hold on some of the machines alike. */
+    private record Held(Slot slot, int count) {}
+
     /** Places the jobs in this order, each behind those that must be done before it. */
     private Slot[] place(List<Integer> order) {
         Slot[] placed = new Slot[jobs.size()];
-        Map<Integer, List<Slot>> booked = new LinkedHashMap<>();
+        Map<Integer, List<Held>> booked = new LinkedHashMap<>();
         List<Integer> waiting = new ArrayList<>(order);
         while (!waiting.isEmpty()) {
             Integer next = waiting.stream()
@@ -275,30 +302,61 @@ public final class DayPlan {
                     .findFirst()
                     .orElseThrow();
             waiting.remove(next);
-            placed[next] = earliest(jobs.get(next), placed, booked);
-            for (int machine : jobs.get(next).machines()) {
-                booked.computeIfAbsent(machine, m -> new ArrayList<>()).add(placed[next]);
+            Job job = jobs.get(next);
+            placed[next] = earliest(job, placed, booked);
+            for (int machine : Set.copyOf(job.machines())) {
+                booked.computeIfAbsent(machine, m -> new ArrayList<>())
+                        .add(new Held(placed[next], taken(job, machine)));
             }
         }
         return placed;
     }
 
-    private static Slot earliest(Job job, Slot[] placed, Map<Integer, List<Slot>> booked) {
+    private Slot earliest(Job job, Slot[] placed, Map<Integer, List<Held>> booked) {
         double start = ready(job, placed);
         boolean moved = true;
         while (moved) {
             moved = false;
             for (int machine : job.machines()) {
-                for (Slot taken : booked.getOrDefault(machine, List.of())) {
-                    boolean apart = start + job.days() <= taken.start() + WHISKER || start >= taken.finish() - WHISKER;
-                    if (!apart) {
-                        start = taken.finish();
-                        moved = true;
-                    }
-                }
+                double later = free(job, machine, start, booked.getOrDefault(machine, List.of()));
+                moved |= later > start;
+                start = later;
             }
         }
         return new Slot(start, start + job.days());
+    }
+
+    /** From when on there are enough of a machine for the whole job, if it is not before a start. */
+    private double free(Job job, int machine, double from, List<Held> held) {
+        int takes = taken(job, machine);
+        int left = Math.max(owned.getOrDefault(machine, 1), takes) - takes;
+        double start = from;
+        while (true) {
+            double begin = start;
+            List<Held> during = held.stream()
+                    .filter(h -> begin + job.days() > h.slot().start() + WHISKER
+                            && begin < h.slot().finish() - WHISKER)
+                    .toList();
+            if (mostAtOnce(during) <= left) {
+                return start;
+            }
+            start = during.stream().mapToDouble(h -> h.slot().finish()).min().orElseThrow();
+        }
+    }
+
+    private static int mostAtOnce(List<Held> held) {
+        int most = 0;
+        for (Held one : held) {
+            double at = one.slot().start();
+            most = Math.max(
+                    most,
+                    held.stream()
+                            .filter(h -> h.slot().start() <= at + WHISKER
+                                    && at < h.slot().finish() - WHISKER)
+                            .mapToInt(Held::count)
+                            .sum());
+        }
+        return most;
     }
 
     /** When a job could begin if machines were no matter. */

@@ -31,6 +31,16 @@ public final class MachineSeason {
     public static final Symbol DAYS = Symbol.number("days of its season", Units.D)
             .possible(Range.POSITIVE)
             .decimals(0);
+    /** Of several alike, the share that a job takes. */
+    public static final Symbol SHARE_TAKEN = Symbol.number("share of those alike", Units.PERCENT)
+            .possible(Range.POSITIVE)
+            .decimals(0);
+    /** Hours of each of those alike. */
+    public static final Symbol EACH_HOURS =
+            Symbol.number("hours of each", Units.H).possible(Range.POSITIVE).decimals(1);
+    /** Calendar days of each of those alike. */
+    public static final Symbol EACH_DAYS =
+            Symbol.number("days of each", Units.D).possible(Range.POSITIVE).decimals(1);
     /** Hours of work. */
     public static final Symbol HOURS =
             Symbol.number("hours booked", Units.H).possible(Range.POSITIVE).decimals(1);
@@ -61,6 +71,33 @@ public final class MachineSeason {
                 List.of());
     }
 
+    private static final Source SHARED_OUT = Source.derived(
+            "a job that takes one of three tractors for 6 h, the jobs shared out evenly, is 2 h of each");
+
+    /** {@code hours-of-each-alike}: hours of the job × share of those alike. */
+    public static final Formula HOURS_OF_EACH = new Formula(
+            "hours-of-each-alike",
+            EACH_HOURS,
+            value(SeasonFit.HOURS).times(SHARE_TAKEN),
+            SHARED_OUT,
+            "of several alike, as if the jobs were shared out evenly",
+            List.of(WorkedExample.from(SHARED_OUT)
+                    .with(SeasonFit.HOURS, 6)
+                    .with(SHARE_TAKEN, 100 / 3.0)
+                    .gives(2, Units.H, 6)));
+
+    /** {@code days-of-each-alike}: days it takes × share of those alike. */
+    public static final Formula DAYS_OF_EACH = new Formula(
+            "days-of-each-alike",
+            EACH_DAYS,
+            value(SeasonFit.CALENDAR).times(SHARE_TAKEN),
+            SHARED_OUT,
+            "of several alike, as if the jobs were shared out evenly",
+            List.of(WorkedExample.from(SHARED_OUT)
+                    .with(SeasonFit.CALENDAR, 6)
+                    .with(SHARE_TAKEN, 100 / 3.0)
+                    .gives(2, Units.D, 6)));
+
     /** {@code machine-season-days}. */
     public static final Formula DAYS_OF_SEASON = new Formula(
             "machine-season-days",
@@ -77,13 +114,13 @@ public final class MachineSeason {
                     .gives(10, Units.D, 0)));
     /** {@code machine-season-hours}. */
     public static final Formula HOURS_BOOKED =
-            total("machine-season-hours", HOURS, SeasonFit.HOURS, "field hours of each of those alike");
+            total("machine-season-hours", HOURS, EACH_HOURS, "field hours of each of those alike");
     /** {@code machine-season-area}. */
     public static final Formula AREA_BOOKED = total(
             "machine-season-area", AREA, SeasonFit.AREA, "each pass counted; a tractor counts what its machines do");
     /** {@code machine-season-booked}. */
     public static final Formula DAYS_BOOKED =
-            total("machine-season-booked", BOOKED, SeasonFit.CALENDAR, "with the days unfit for the work");
+            total("machine-season-booked", BOOKED, EACH_DAYS, "with the days unfit for the work");
 
     /** {@code machine-season-share}. */
     public static final Formula SHARE_BOOKED = new Formula(
@@ -103,6 +140,7 @@ public final class MachineSeason {
 
     /** In reading order. */
     static List<Formula> formulas() {
-        return List.of(DAYS_OF_SEASON, HOURS_BOOKED, AREA_BOOKED, DAYS_BOOKED, SHARE_BOOKED);
+        return List.of(
+                HOURS_OF_EACH, DAYS_OF_EACH, DAYS_OF_SEASON, HOURS_BOOKED, AREA_BOOKED, DAYS_BOOKED, SHARE_BOOKED);
     }
 }

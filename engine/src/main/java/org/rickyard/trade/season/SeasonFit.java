@@ -227,17 +227,33 @@ public final class SeasonFit {
                     .with(NEEDED, 69.14)
                     .gives(70, Units.D, 0)));
 
-    /** {@code calendar-days}: days needed ÷ workable share. */
+    private static final Source HALF_FIT = Source.derived("2 days of work where half the days are fit");
+
+    /** {@code calendar-days}: days needed ÷ workable share, or by the days counted in the window. */
     public static final Formula CALENDAR_DAYS = new Formula(
             "calendar-days",
             CALENDAR,
-            value(NEEDED).over(WORKABLE_DAYS),
+            choice(
+                    Condition.all(List.of(new Condition.Given(DAYS_THERE_ARE), new Condition.Given(WINDOW))),
+                    value(NEEDED).times(Expr.greatest(number(1), value(WINDOW).over(DAYS_THERE_ARE))),
+                    value(NEEDED).over(WORKABLE_DAYS)),
             EP496,
             "unfit days spread evenly; real weather bunches",
-            List.of(WorkedExample.from(Source.derived("2 days of work where half the days are fit"))
-                    .with(NEEDED, 2)
-                    .with(WORKABLE_DAYS, 50)
-                    .gives(4, Units.D, 6)));
+            List.of(
+                    WorkedExample.from(HALF_FIT)
+                            .with(NEEDED, 2)
+                            .with(WORKABLE_DAYS, 50)
+                            .gives(4, Units.D, 6),
+                    WorkedExample.from(HALF_FIT)
+                            .with(NEEDED, 2)
+                            .with(DAYS_THERE_ARE, 6)
+                            .with(WINDOW, 12)
+                            .gives(4, Units.D, 6),
+                    WorkedExample.from(Source.commonPractice("more days counted than there are make none quicker"))
+                            .with(NEEDED, 2)
+                            .with(DAYS_THERE_ARE, 12)
+                            .with(WINDOW, 6)
+                            .gives(2, Units.D, 6)));
 
     private static final Condition IT_FITS = new Condition.Not(Condition.above(value(NEEDED), value(AVAILABLE)));
 

@@ -39,6 +39,14 @@ public final class Filling {
     /** Hours the gangs are at it. */
     public static final Symbol GANG_HOURS =
             Symbol.number("hours of those gangs", Units.H).decimals(1);
+    /** Hours the gangs would be at it if nobody waited for the rollers. */
+    public static final Symbol GANG_HOURS_UNHELD = Symbol.number(
+                    "hours of those gangs if rolling held nothing up", Units.H)
+            .decimals(1);
+    /** Crop that arrives in an hour if nobody waits for the rollers. */
+    public static final Symbol DELIVERY_UNHELD = Symbol.number("delivery if rolling held nothing up", Units.T_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(0);
     /** Days of the gangs that fill a clamp. */
     public static final Symbol GANG_DAYS =
             Symbol.number("days of those gangs", Units.ONE).decimals(1);
@@ -133,6 +141,31 @@ public final class Filling {
                             .with(GANG_FIELDS, 2)
                             .with(GANG_CROP, 200)
                             .with(GANG_HOURS, 5)
+                            .gives(40, Units.T_PER_H, 6)));
+
+    /** {@code delivery-unheld}: what the gangs would bring if they did not wait for the rollers. */
+    public static final Formula DELIVERY_IF_UNHELD = new Formula(
+            "delivery-unheld",
+            DELIVERY_UNHELD,
+            given(
+                    DELIVERY,
+                    choice(
+                            Condition.compare(value(GANG_FIELDS), Relation.MORE, number(0)),
+                            value(GANG_CROP).over(GANG_HOURS_UNHELD),
+                            value(DELIVERY))),
+            Source.derived("typed; otherwise crop over the hours in which forager, trailers and loader could bring it"),
+            "fresh crop; the gangs' own hours wait for the rollers, which on the day nobody may do",
+            List.of(
+                    WorkedExample.from(Source.derived("what is typed for the clamp stands before the gangs"))
+                            .with(DELIVERY, 50)
+                            .with(GANG_FIELDS, 1)
+                            .with(GANG_CROP, 140)
+                            .with(GANG_HOURS_UNHELD, 3.5)
+                            .gives(50, Units.T_PER_H, 0),
+                    WorkedExample.from(Source.derived("140 t that could come in 3.5 h"))
+                            .with(GANG_FIELDS, 1)
+                            .with(GANG_CROP, 140)
+                            .with(GANG_HOURS_UNHELD, 3.5)
                             .gives(40, Units.T_PER_H, 6)));
 
     /** {@code filling-hours}: crop ÷ delivery. */

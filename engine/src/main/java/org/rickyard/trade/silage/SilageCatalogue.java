@@ -56,6 +56,7 @@ public final class SilageCatalogue {
             List.of(
                     Rolling.ROLLING_MASS,
                     Filling.DELIVERY_RECKONED,
+                    Filling.DELIVERY_IF_UNHELD,
                     Rolling.ROLLING_CAPACITY,
                     Rolling.ROLLING_CAPACITY_THIRD,
                     Rolling.ROLLING_CAPACITY_FORTY,

@@ -39,6 +39,14 @@ public final class GangRates {
     /** Hours of the gang on the field. */
     public static final Symbol GANG_HOURS =
             Symbol.number("gang hours", Units.H).possible(Range.POSITIVE).decimals(1);
+    /** What comes to the clamp if nobody waits for the rollers. */
+    public static final Symbol UNHELD_RATE = Symbol.number("gang rate if rolling held nothing up", Units.HA_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(2);
+    /** Hours of the gang if nobody waits for the rollers. */
+    public static final Symbol UNHELD_HOURS = Symbol.number("gang hours if rolling held nothing up", Units.H)
+            .possible(Range.POSITIVE)
+            .decimals(1);
     /** Crop of the field, as carted. */
     public static final Symbol GANG_CROP = Symbol.number("crop of the field (fresh, as carted)", Units.T)
             .possible(Range.POSITIVE)
@@ -161,6 +169,42 @@ public final class GangRates {
                     .with(GANG_RATE, 1.75)
                     .gives(4, Units.H, 6)));
 
+    private static final List<GangStage> BRINGING = GangStage.together().stream()
+            .filter(stage -> stage != GangStage.ROLLING)
+            .toList();
+
+    private static WorkedExample.Draft bringing(double carting) {
+        return WorkedExample.from(ARITHMETIC)
+                .with(GangStage.CHOPPING.rate(), 2)
+                .with(GangStage.CARTING.rate(), carting)
+                .with(GangStage.CHOPPING.machines(), 1)
+                .with(GangStage.CARTING.machines(), 2)
+                .with(GangStage.PUSHING_UP.machines(), 0);
+    }
+
+    /** {@code gang-rate-unheld}: the slowest of the stages before rolling. */
+    public static final Formula RATE_UNHELD = new Formula(
+            "gang-rate-unheld",
+            UNHELD_RATE,
+            new Expr.LeastGiven(BRINGING.stream().map(GangStage::rate).toList()).onlyWhen(allThere(BRINGING), NO_RATE),
+            LOWEST,
+            "what comes to the clamp where forager and trailers do not wait for the rollers, as they seldom do",
+            List.of(
+                    bringing(1.584).gives(1.584, Units.HA_PER_H, 6),
+                    bringing(2.376).gives(2, Units.HA_PER_H, 6)));
+
+    /** {@code gang-hours-unheld}: area ÷ that rate. */
+    public static final Formula HOURS_UNHELD = new Formula(
+            "gang-hours-unheld",
+            UNHELD_HOURS,
+            value(AREA).over(UNHELD_RATE),
+            Source.derived("area over area per hour"),
+            "moving between fields comes on top",
+            List.of(WorkedExample.from(ARITHMETIC)
+                    .with(AREA, 7)
+                    .with(UNHELD_RATE, 2)
+                    .gives(3.5, Units.H, 6)));
+
     /** {@code gang-crop}: what the gang brings to the clamp from the field. */
     public static final Formula CROP_OF_GANG = new Formula(
             "gang-crop",
@@ -189,7 +233,7 @@ public final class GangRates {
     static List<Formula> formulas() {
         List<Formula> all = new ArrayList<>(List.of(RATE_OF_GANG, BOTTLENECK_OF_GANG));
         all.addAll(SLACK);
-        all.addAll(List.of(MATERIAL_OF_GANG, HOURS_OF_GANG, DAY_OF_GANG, CROP_OF_GANG));
+        all.addAll(List.of(MATERIAL_OF_GANG, HOURS_OF_GANG, DAY_OF_GANG, CROP_OF_GANG, RATE_UNHELD, HOURS_UNHELD));
         return List.copyOf(all);
     }
 }

@@ -82,6 +82,11 @@ public final class PowerNeeded {
             "no-till planter",
             "drill");
 
+    /** What a kind of forager is called where it chops maize, which takes less power than wilted grass. */
+    public static String inMaize(String kind) {
+        return kind.endsWith("forager") && !kind.startsWith("flail") ? kind + " in maize" : kind;
+    }
+
     private static List<Row> withDrawn(List<Row> rows) {
         return Stream.concat(rows.stream(), DRAWN.stream().map(tool -> Row.of(tool, 0)))
                 .toList();
@@ -105,6 +110,8 @@ public final class PowerNeeded {
                     Row.of("large square baler", 4),
                     Row.of("forager", 6),
                     Row.of("self-propelled forager", 6),
+                    Row.of(inMaize("forager"), 6),
+                    Row.of(inMaize("self-propelled forager"), 6),
                     Row.of("flail forager", 10),
                     Row.of("forage wagon", 0),
                     Row.of("muck spreader", 0))));
@@ -131,6 +138,8 @@ public final class PowerNeeded {
                     Row.of("large square baler", 1.3),
                     Row.of("forager", 4),
                     Row.of("self-propelled forager", 4),
+                    Row.of(inMaize("forager"), 3.3),
+                    Row.of(inMaize("self-propelled forager"), 3.3),
                     Row.of("flail forager", 1.1),
                     Row.of("forage wagon", 0.3),
                     Row.of("muck spreader", 0.2)));
@@ -201,7 +210,7 @@ public final class PowerNeeded {
                 rows,
                 Source.memory(
                         "ASAE D497, rotary power: disc mower, without conditioner unless it is called one, rotary rake, tedder, round baler"
-                                + " with fixed chamber, forager in wilted grass, forage wagon, muck spreader; "
+                                + " with fixed chamber, forager in wilted grass or maize, forage wagon, muck spreader; "
                                 + "soil tools are"
                                 + " drawn and take none. Of power harrow, rotary tiller and subsoiler nothing is held: type their fuel"));
     }
@@ -270,6 +279,10 @@ public final class PowerNeeded {
                             .with(KIND_OF_MACHINE, "mower-conditioner")
                             .with(WORKING_WIDTH, 3)
                             .gives(24, Units.KW, 6),
+                    WorkedExample.from(Source.derived("maize 40 t/h: 6 + 3.3 × 40"))
+                            .with(KIND_OF_MACHINE, "forager in maize")
+                            .with(FEED, 40)
+                            .gives(138, Units.KW, 6),
                     WorkedExample.from(Source.derived("wilted grass 40 t/h: 6 + 4 × 40"))
                             .with(KIND_OF_MACHINE, "forager")
                             .with(FEED, 40)

@@ -203,6 +203,8 @@ public final class RememberedMachines {
     /** Lowest usual field speed. */
     public static final ReferenceTable SLOWEST =
             byKind("Lowest usual field speed", "speed", Units.KM_PER_H, Row::slowest, SOURCE);
+    /** Hours a machine lasts. */
+    public static final ReferenceTable LIFE = byKind("Hours a machine lasts", "hours", Units.H, Row::life, SOURCE);
     /** Highest usual field speed. */
     public static final ReferenceTable FASTEST =
             byKind("Highest usual field speed", "speed", Units.KM_PER_H, Row::fastest, SOURCE);

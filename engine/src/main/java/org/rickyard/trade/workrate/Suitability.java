@@ -173,6 +173,12 @@ public final class Suitability {
                 && (names(THRESHED, words) || words.stream().anyMatch(DRY::contains));
     }
 
+    /** Whether a crop is maize, by whichever of its names. */
+    public static boolean isMaize(String crop) {
+        Set<String> words = words(crop);
+        return words.contains("maize") || words.contains("corn");
+    }
+
     private static boolean suits(int row, Set<String> words) {
         String crops = CROPS.rows().get(row).text();
         return words == null || crops.equals(ANY) || names(crops, words);

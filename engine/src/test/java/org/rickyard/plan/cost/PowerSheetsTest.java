@@ -173,6 +173,38 @@ class PowerSheetsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** The same tables: a forager with an engine of its own is self-propelled, and a baler is what its name says. */
+    @Tag("memory")
+    @Test
+    void whatDrivesItselfOrIsNamedByItsKindIsOfThatKind() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)"), row("Far", 12))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "List price",
+                                "Purchase price",
+                                "Trade-in value",
+                                "Life (yr)",
+                                "Hours per year (h)",
+                                "Power (kW)",
+                                "Power basis"),
+                        row("Chopper", "forager", 400000, 300000, 100000, 10, 400, 400, "engine"),
+                        row("Big square baler", "baler", 100000, 90000, 30000, 10, 300),
+                        row("Round one", "baler", 100000, 90000, 30000, 10, 160))
+                .run();
+        assertThat(worked.number("repairs", "Chopper") * 4000).isCloseTo(192000, within(0.5));
+        assertThat(worked.number("repairs", "Big square baler") * 3000)
+                .isCloseTo(0.10 * 100000 * Math.pow(3, 1.8), within(0.5));
+        // 1,600 h are more than the 1,500 a round baler lasts by the table.
+        assertThat(worked.messages()).anyMatch(m -> m.startsWith("Round one: it is kept for more hours"));
+        assertThat(worked.messages())
+                .noneMatch(m -> m.startsWith("Chopper: it is kept") || m.startsWith("Big square baler: it is"));
+        assertThat(worked.differences()).isEmpty();
+    }
+
     @Tag("derived")
     @Test
     void tooSmallATractorIsACautionAndFarTooSmallAStop() {

@@ -7,6 +7,7 @@ import static org.rickyard.testing.SeasonBook.row;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.rickyard.testing.SeasonBook;
+import org.rickyard.trade.season.SeasonFit;
 
 /** Days for a job that somebody has counted, and an overlap that is told as a share of the width. */
 @Tag("derived")
@@ -61,6 +62,26 @@ class CountedDaysTest {
         assertThat(worked.number("spray-hours-available")).isCloseTo(2 * 4, within(1e-9));
         // 100 ha at 9.6 ha/h are 10.4 h and more.
         assertThat(worked.result("window-fit").word()).contains("does not fit");
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** Half of the twelve days of the window are counted fit: one day and a bit of work has its place in the plan. */
+    @Test
+    void countedDaysPlaceTheJobInTheDayPlan() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 15.4, "hay"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Mower", "mower", 2, 7.7, 100))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Earliest", "Latest", "Days available", "Hours per day"),
+                        row("A", "mow", "Mower", 46100, 46111, 6, 5))
+                .run();
+        // 10 h are two days of five, which take four of such a window.
+        assertThat(worked.plan().table("day-plan").of(SeasonFit.FINISH).number(0))
+                .isEqualTo(46103);
         assertThat(worked.differences()).isEmpty();
     }
 

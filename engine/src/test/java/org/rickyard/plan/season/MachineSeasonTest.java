@@ -24,6 +24,10 @@ class MachineSeasonTest {
     private static final LocalDate TENTH = LocalDate.of(2026, 5, 10);
 
     private static SeasonBook.Worked twoJobsOneTractor(int latest) {
+        return twoJobs(latest, row("Machine", "Type"), row("Old red", "tractor"));
+    }
+
+    private static SeasonBook.Worked twoJobs(int latest, Object[]... tractors) {
         return new SeasonBook()
                 .sheet(
                         "Fields",
@@ -34,8 +38,8 @@ class MachineSeasonTest {
                         "Machines",
                         row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
                         row("Mower", "mower", 3, 10, 80),
-                        row("Harrow", "cultivator", 3, 10, 80),
-                        row("Old red", "tractor"))
+                        row("Harrow", "cultivator", 3, 10, 80))
+                .sheet("Tractors", tractors)
                 .sheet(
                         "Jobs",
                         row(
@@ -51,6 +55,20 @@ class MachineSeasonTest {
                         row("Cut", "grass", "mow", "Mower", "Old red", TENTH, TENTH.plusDays(latest), 50, 10),
                         row("Harrow", "Far", "harrow", "Harrow", "Old red", TENTH, TENTH.plusDays(latest), 50, 10))
                 .run();
+    }
+
+    /** Common practice: where there are two tractors alike, each job has one, and neither waits. */
+    @Test
+    void twoTractorsAlikeAreBeforeTwoMachinesOnOneDay() {
+        SeasonBook.Worked worked = twoJobs(2, row("Machine", "Type", "Number"), row("Old red", "tractor", 2));
+        assertThat(worked.messages())
+                .noneMatch(m -> m.contains("both want") || m.contains("more days than its season"));
+        assertThat(chart(worked, "Old red")).containsExactly("Cut + Harrow", "Cut + Harrow");
+        assertThat(worked.number("days-late", "Harrow")).isZero();
+        // Each of the two has one of the jobs: two days of the season's three, 10 h.
+        assertThat(worked.number("machine-season-share", "Old red")).isCloseTo(200 / 3.0, within(1e-9));
+        assertThat(worked.number("machine-season-hours", "Old red")).isCloseTo(10, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.testing.SeasonBook.row;
 
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.rickyard.plan.table.TableSpec;
@@ -18,6 +19,10 @@ class GangSheetsTest {
     }
 
     private static SeasonBook farm(String gang, Object distance) {
+        return farm(gang, distance, 14);
+    }
+
+    private static SeasonBook farm(String gang, Object distance, Object roller) {
         return new SeasonBook()
                 .sheet(
                         "Fields",
@@ -67,7 +72,7 @@ class GangSheetsTest {
                         row("Forager", "forager", 6.5, 5.5, 70, 40),
                         row("Trailer", "trailer", null, null, null, null, 8, 20, 25, null, 4),
                         row("Loader", "loader", null, null, null, null, 2, null, null, null, null, null, 2),
-                        row("Roller", "clamp roller", null, null, null, null, null, null, null, 14))
+                        row("Roller", "clamp roller", null, null, null, null, null, null, null, roller))
                 .sheet(
                         "Clamps",
                         row("Holding", "Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Country"),
@@ -176,5 +181,46 @@ class GangSheetsTest {
                                 .isEqualTo(filled);
                     });
         }
+    }
+
+    /**
+     * Nobody waits for a roller: 8 t are for 20 t/h by the rule the gang is reckoned with, for 32 by the lenient one,
+     * and forager and trailers bring 40.
+     */
+    @Test
+    void aForagerThatOutrunsTheRollerIsToldAtTheClamp() {
+        String said = "forager and trailers could bring more than the rolling weight takes";
+        String gang = "Forager; Trailer x 4; Loader; Roller";
+        SeasonBook.Worked worked = farm(gang, 1, 8).run();
+        assertThat(worked.number("gang-rate-by-mass", "Long Acre")).isCloseTo(20, within(1e-9));
+        assertThat(worked.number("delivery-reckoned")).isCloseTo(20, within(1e-9));
+        assertThat(worked.messages())
+                .anyMatch(m -> m.contains(said) && m.contains("delivery if rolling held nothing up is 40 t/h"));
+        assertThat(worked.differences()).isEmpty();
+        assertThat(farm(gang, 1, 14).run().messages()).noneMatch(m -> m.contains(said));
+    }
+
+    /** A trailer that is too heavy is so on every field: it is told once, and does not push other stops off the screen. */
+    @Test
+    void rowsOfOneCauseAreToldOnce() {
+        SeasonBook.Worked worked = farm("Forager; Heavy trailer x 2; Roller", 1)
+                .sheet(
+                        "Trailers",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Payload (t)",
+                                "Unladen mass (t)",
+                                "Road speed laden (km/h)",
+                                "Road speed empty (km/h)"),
+                        row("Heavy trailer", "trailer", 14, 6, 20, 25))
+                .run();
+        List<String> told = worked.messages().stream()
+                .filter(m -> m.contains("above the 18.29 t"))
+                .toList();
+        assertThat(told).hasSize(1);
+        assertThat(told.get(0))
+                .contains("Long Acre, Heavy trailer")
+                .contains("It is the same in 1 more row, down to Carting!");
     }
 }

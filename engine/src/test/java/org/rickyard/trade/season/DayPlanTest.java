@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -224,5 +225,23 @@ class DayPlanTest {
     void theSameJobsGiveTheSamePlan() {
         List<Job> jobs = season(99, 14);
         assertThat(DayPlan.of(jobs)).isEqualTo(DayPlan.of(jobs));
+    }
+
+    /** Common practice: three tractors alike pull three jobs on one day; the fourth waits for the first to be done. */
+    @Test
+    void ofSeveralAlikeAsManyAreBookedAsThereAre() {
+        List<Job> jobs = List.of(
+                new Job(2, 10, 20, List.of(1), List.of(), 0),
+                new Job(3, 10, 20, List.of(1), List.of(), 0),
+                new Job(3, 10, 20, List.of(1), List.of(), 0),
+                new Job(1, 10, 20, List.of(1), List.of(), 0));
+        assertThat(DayPlan.of(jobs, Map.of(1, 3))).extracting(Slot::firstDay).containsExactly(10.0, 10.0, 10.0, 12.0);
+        // A gang that takes three of four leaves one; one that takes more than there are has the place to itself.
+        List<Job> gang = List.of(
+                new Job(4, 10, 20, List.of(1, 1, 1), List.of(), 0),
+                new Job(2, 10, 20, List.of(1), List.of(), 0),
+                new Job(1, 10, 20, List.of(1, 1), List.of(), 0));
+        assertThat(DayPlan.of(gang, Map.of(1, 4))).extracting(Slot::firstDay).containsExactly(10.0, 10.0, 14.0);
+        assertThat(DayPlan.of(gang)).extracting(Slot::start).doesNotHaveDuplicates();
     }
 }

@@ -1,14 +1,14 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** Reads lengths in feet and inches: 8'6", 8 ft 6 in, 8'. */
-final class FeetText {
+public final class FeetText {
     private FeetText() {}
 
     /** The length in feet; empty if the text is not of this form. */
-    static OptionalDouble read(String text) {
+    public static OptionalDouble read(String text) {
         String plain = text.strip()
                 .toLowerCase(Locale.ROOT)
                 .replace('’', '\'')

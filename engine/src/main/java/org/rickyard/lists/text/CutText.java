@@ -1,4 +1,4 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import java.util.List;
 import java.util.Locale;
@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads which cut it is where it is written as it is spoken of: "1st", "2nd cut", "first cut", "Cut 3", "2". */
-final class CutText {
+public final class CutText {
     private static final Pattern WRITTEN =
             Pattern.compile("(?:cut|no\\.?|cut no\\.?)? ?(\\d)(?:st|nd|rd|th)?(?: cut)?");
 
@@ -17,7 +17,7 @@ final class CutText {
     private CutText() {}
 
     /** Its number, 1 for the first cut; empty if the text says nothing of the kind. */
-    static OptionalDouble read(String text) {
+    public static OptionalDouble read(String text) {
         String plain = Words.trim(text).toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
         Matcher written = WRITTEN.matcher(plain);
         if (written.matches()) {

@@ -1,4 +1,4 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

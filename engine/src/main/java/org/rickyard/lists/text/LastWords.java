@@ -1,4 +1,4 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import java.util.Map;
 
@@ -6,7 +6,7 @@ import java.util.Map;
  * What a thing is by the last words of its name, as English names things: a rotary rake is a rake, a trailed forage
  * harvester a forage harvester.
  */
-final class LastWords {
+public final class LastWords {
     /** Says what pulls or carries the machine, not what it is. */
     private static final String TRACTOR = "tractor";
 
@@ -19,7 +19,7 @@ final class LastWords {
      * @param normal in the form of {@link Words#normal}
      * @param words normal form of each word known, to its canonical word
      */
-    static String of(String normal, Map<String, String> words) {
+    public static String of(String normal, Map<String, String> words) {
         for (int space = normal.indexOf(' '); space > 0; space = normal.indexOf(' ', space + 1)) {
             String found = words.get(normal.substring(space + 1));
             if (found != null) {
@@ -33,7 +33,7 @@ final class LastWords {
      * The same of what stands before a comma or bracket, as tables name things: "Forage harvester, SP", "Mower (rotary)".
      * Empty where what is behind it names something else.
      */
-    static String beforeTheComma(String text, Map<String, String> words) {
+    public static String beforeTheComma(String text, Map<String, String> words) {
         int end = comma(text);
         if (end == text.length()) {
             return "";
@@ -44,7 +44,7 @@ final class LastWords {
     }
 
     /** The canonical word for a known name that is turned round, "Sprayer, orchard"; or the empty text. */
-    static String turnedRound(String text, Map<String, String> words) {
+    public static String turnedRound(String text, Map<String, String> words) {
         int end = comma(text);
         return words.getOrDefault(Words.normal(text.substring(end)) + " " + Words.normal(text.substring(0, end)), "");
     }

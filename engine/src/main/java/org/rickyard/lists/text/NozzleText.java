@@ -1,4 +1,4 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import java.util.List;
 import java.util.Locale;
@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  * Reads a nozzle's size code: 4 for "04", "ISO 04", "11004", "110-04", "red 04" and "F110/1.6/3.0". The code counts
  * tenths of a US gallon per minute at about 3 bar, which is 0.4 L/min each.
  */
-final class NozzleText {
+public final class NozzleText {
     private static final List<String> COLOURS = List.of(
             "orange",
             "green",
@@ -35,17 +35,17 @@ final class NozzleText {
     private NozzleText() {}
 
     /** Whether a text names a colour and no size: makers differ, so it is asked. */
-    static boolean isColourOnly(String text) {
+    public static boolean isColourOnly(String text) {
         return COLOURS.contains(Words.normal(text));
     }
 
     /** Whether a bare number may have lost its leading zero: 25 may be size 025 or 25. */
-    static boolean hasLostZero(double number) {
+    public static boolean hasLostZero(double number) {
         return number == 15 || number == 25 || number == 67 || number > 0 && number < 0.5;
     }
 
     /** The size code of a text. */
-    static OptionalDouble read(String text) {
+    public static OptionalDouble read(String text) {
         String plain = text.strip().toLowerCase(Locale.ROOT).replace('-', ' ');
         if (plain.startsWith("f") && plain.indexOf('/') > 0) {
             return ofFlow(plain.substring(1).split("/"));

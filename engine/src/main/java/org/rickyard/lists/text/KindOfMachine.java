@@ -1,12 +1,12 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import java.util.List;
 import java.util.stream.Stream;
 
 /**
  * What a machine is among those of its type, where tables part them: a mower with a conditioner takes more power than one
- * without, a self-propelled forager costs less in repairs for its price than a trailed one. Told by the words it is typed
- * with; a machine called by its type alone is what the tables hold for the type.
+ * without, a self-propelled forager costs less in repairs for its price than a trailed one. Told by the words its type is
+ * typed with, otherwise by those of its name; one that is called by its type alone is what the tables hold for the type.
  */
 public final class KindOfMachine {
     /** Words that have to stand in the text for it to be of a kind, all of them. */
@@ -75,9 +75,22 @@ public final class KindOfMachine {
      *
      * @param type its type, canonical
      * @param typed its type as it was typed
+     * @param name what it is called
+     * @param powered whether it has a power of its own, as what drives itself has
      * @return the name that tables of kinds have for it; its type where it is of none
      */
-    public static String of(String type, String typed) {
+    public static String of(String type, String typed, String name, boolean powered) {
+        String kind = of(type, typed);
+        if (kind.equals(type) && NEGATIONS.stream().noneMatch(no -> Words.holds(Words.normal(typed), no))) {
+            kind = of(type, name);
+            if (kind.equals("forager") && powered) {
+                kind = "self-propelled forager";
+            }
+        }
+        return kind;
+    }
+
+    private static String of(String type, String typed) {
         String text = Words.normal(typed);
         for (Kind kind : KINDS) {
             if (kind.type().equals(type) && kind.words().stream().allMatch(word -> says(text, word))) {

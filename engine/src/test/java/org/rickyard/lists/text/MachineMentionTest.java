@@ -1,4 +1,4 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

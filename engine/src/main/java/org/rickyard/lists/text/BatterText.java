@@ -1,4 +1,4 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads a slope written in words as metres out for each metre up. */
-final class BatterText {
+public final class BatterText {
     private static final String NUMBER = "([0-9.]+) ?";
     private static final String BETWEEN = " ?(?::|to|in|,|and)? ?";
     private static final String OUT = "(?:h|hor|horiz|horizontal|out)";
@@ -23,7 +23,7 @@ final class BatterText {
     private BatterText() {}
 
     /** Whether a text is a bare ratio that could run either way: "1:3" (3 out for 1 up, or 3 up for 1 out). */
-    static boolean isBareRatio(String text) {
+    public static boolean isBareRatio(String text) {
         double[] parts = ratio(text);
         return parts != null && parts[0] == 1 && parts[1] != 1;
     }
@@ -32,7 +32,7 @@ final class BatterText {
      * "1 in 3" is 3, "45°" is 1, "2:1" and "2 to 1" are 2 (horizontal to vertical, as slopes are written with
      * the 1 last), "1V:3H" is 3 and "vertical" is 0. Empty if it cannot be read or would have to be asked.
      */
-    static OptionalDouble read(String text) {
+    public static OptionalDouble read(String text) {
         String plain = text.strip().toLowerCase(Locale.ROOT);
         if (plain.equals("vertical") || plain.equals("upright")) {
             return OptionalDouble.of(0);
@@ -66,7 +66,7 @@ final class BatterText {
     }
 
     /** The slope of a side that rises at this angle from the level. */
-    static OptionalDouble ofDegrees(double degrees) {
+    public static OptionalDouble ofDegrees(double degrees) {
         if (!(degrees > 0 && degrees <= 90)) {
             return OptionalDouble.empty();
         }
@@ -85,7 +85,7 @@ final class BatterText {
     }
 
     /** A plain decimal, or NaN. */
-    static double number(String text) {
+    public static double number(String text) {
         String digits = text.strip();
         boolean point = false;
         for (int i = 0; i < digits.length(); i++) {

@@ -1,14 +1,14 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
 /** How words of clients are compared: names by all but case and outer spaces, headers and choices more loosely. */
-final class Words {
+public final class Words {
     private Words() {}
 
     /** Without outer spaces of any kind: no-break, narrow, figure and zero-width ones too. */
-    static String trim(String text) {
+    public static String trim(String text) {
         int start = 0;
         int end = text.length();
         while (start < end && isSpace(text.charAt(start))) {
@@ -29,7 +29,7 @@ final class Words {
     }
 
     /** What a name is joined by: trimmed and without case. */
-    static String key(String name) {
+    public static String key(String name) {
         String trimmed = trim(name);
         int capitals = 0;
         for (int i = 0; i < trimmed.length(); i++) {
@@ -62,7 +62,7 @@ final class Words {
      * Letters and digits in lower case, words parted by single spaces, without the plural s of longer words:
      * "Sheet/parcel nos." is {@code sheet parcel nos}, "Hectares" is {@code hectare}.
      */
-    static String normal(String text) {
+    public static String normal(String text) {
         StringBuilder out = new StringBuilder(text.length());
         int word = 0;
         for (int i = 0; i <= text.length(); i++) {
@@ -90,12 +90,12 @@ final class Words {
     }
 
     /** Superscript digits as plain ones. */
-    static char plain(char c) {
+    public static char plain(char c) {
         return c == '²' ? '2' : c == '³' ? '3' : c;
     }
 
     /** Whether a normal text holds a phrase as whole words. */
-    static boolean holds(String normal, String phrase) {
+    public static boolean holds(String normal, String phrase) {
         for (int at = normal.indexOf(phrase); at >= 0; at = normal.indexOf(phrase, at + 1)) {
             int end = at + phrase.length();
             if ((at == 0 || normal.charAt(at - 1) == ' ') && (end == normal.length() || normal.charAt(end) == ' ')) {
@@ -106,7 +106,7 @@ final class Words {
     }
 
     /** Whether a text stands for "not known": a dash, a question mark, n/a. */
-    static boolean marksBlank(String text) {
+    public static boolean marksBlank(String text) {
         return switch (text) {
             case "-", "–", "—", "?", "n/a", "N/A", "na", "NA", "n.a." -> true;
             default -> false;
@@ -114,12 +114,12 @@ final class Words {
     }
 
     /** "£12", "€/h". */
-    static boolean beginsWithCurrency(String text) {
+    public static boolean beginsWithCurrency(String text) {
         return !text.isEmpty() && Character.getType(text.charAt(0)) == Character.CURRENCY_SYMBOL;
     }
 
     /** A number in digits as a person writes it: 7, 7.5. */
-    static String digits(double value) {
+    public static String digits(double value) {
         if (value == Math.rint(value) && Math.abs(value) < 1e15) {
             return Long.toString((long) value);
         }
@@ -129,7 +129,7 @@ final class Words {
     }
 
     /** A text in quotation marks, cut short if it is long. */
-    static String quoted(String text) {
+    public static String quoted(String text) {
         String line = text.replace('\n', ' ');
         return "\"" + (line.length() > 60 ? line.substring(0, 57) + "..." : line) + "\"";
     }
