@@ -88,7 +88,7 @@ public final class Products {
     /** Authorisation number. */
     public static final ColumnSpec AUTHORISATION_NUMBER = text("Authorisation no.", Quantities.AUTHORISATION_NUMBER)
             .also("authorisation number, authorization no, authorization number, MAPP, MAPP no, "
-                    + "PCS no, PCS, registration no, EPA reg no, EPA reg, registration number, MAPP number")
+                    + "PCS no, PCS, registration no, reg no, EPA reg no, EPA reg, registration number, MAPP number")
             .help("From the label.");
     /** Density. */
     public static final ColumnSpec DENSITY = number("Density", Quantities.PRODUCT_DENSITY)
