@@ -82,7 +82,8 @@ public final class Clamps {
             .help("At the sides on the day of filling, before it settles.");
     /** Power lines. */
     public static final ColumnSpec OVERHEAD_LINES = choice("Overhead lines", Quantities.OVERHEAD_LINES, Choices.YES_NO)
-            .also("overhead line, power lines, overhead power lines, OHL, electric lines, pylons")
+            .also(
+                    "overhead line, overhead cables, overhead wires, power lines, overhead power lines, OHL, electric lines, pylons")
             .help("Near the clamp or its approach; yes or no; blank does not mean no.");
     /** Fresh density. */
     public static final ColumnSpec FRESH_DENSITY = number("Density, fresh", Quantities.FRESH_DENSITY)

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Units;
 
@@ -28,6 +30,11 @@ final class FoundTable {
     /** Where the same header stands for the last time so far, as printed lists repeat it. */
     int lastHeaderRow;
 
+    /** Holdings named between its rows, by the row of the sheet they stand in, downwards. */
+    final SortedMap<Integer, HoldingAbove.Named> headings = new TreeMap<>();
+    /** The holding that is named above its rows and below its header; null if none is. */
+    HoldingAbove.Named heading;
+
     private int[] rows = new int[64];
     private int count;
 
@@ -42,9 +49,22 @@ final class FoundTable {
         this.lastColumn = roles.get(0).lastColumn();
     }
 
+    /** The rows from one index up to another as a list of their own under the same header. */
+    FoundTable part(int from, int to, HoldingAbove.Named named) {
+        FoundTable part = new FoundTable(grid, headerRow, roles, range, headers);
+        part.unitColumns = unitColumns;
+        part.unitsRow = unitsRow;
+        part.secondHeaderRow = secondHeaderRow;
+        part.lastHeaderRow = lastHeaderRow;
+        part.heading = named;
+        part.rows = Arrays.copyOfRange(rows, from, to);
+        part.count = to - from;
+        return part;
+    }
+
     void add(int row) {
         if (count == rows.length) {
-            rows = Arrays.copyOf(rows, count * 2);
+            rows = Arrays.copyOf(rows, Math.max(count * 2, 64));
         }
         rows[count++] = row;
     }

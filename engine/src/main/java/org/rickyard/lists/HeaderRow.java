@@ -160,7 +160,7 @@ final class HeaderRow {
         for (Vocabulary vocabulary : vocabularies) {
             Match match = match(vocabulary, headers, first, last, named.contains(vocabulary));
             if (match.missing().isEmpty()
-                    && (best == null || match.score() > best.score())
+                    && (best == null || isBetter(match, best))
                     && !isWorkOnFields(match, headers, last, named.contains(vocabulary))) {
                 best = match;
             }
@@ -174,6 +174,10 @@ final class HeaderRow {
                 && !OF_FLAT_LISTS.contains(best.vocabulary().spec)
                 && lacking.matched() >= best.matched() * PLAINLY;
         return other ? null : best;
+    }
+
+    private static boolean isBetter(Match match, Match best) {
+        return match.score() > best.score() || match.score() == best.score() && match.matched() > best.matched();
     }
 
     /** Products with a field beside each are work done there, and no list of what products there are. */
@@ -222,7 +226,7 @@ final class HeaderRow {
             start = withoutStrangers(match, headers, runs, start, end, named);
             int last = end;
             while (last < runs.size()
-                    && !startsAnother(headers, runs, last, named)
+                    && !startsAnother(match, headers, runs, last, named)
                     && !isOfAnother(match, headers, runs.get(last))) {
                 last++;
             }
@@ -252,10 +256,18 @@ final class HeaderRow {
         return from;
     }
 
-    private boolean startsAnother(String[] headers, List<int[]> runs, int from, List<Vocabulary> named) {
+    /** Whether another list begins at a stretch of a row; one that says more of this list than of the other does not. */
+    private boolean startsAnother(Match match, String[] headers, List<int[]> runs, int from, List<Vocabulary> named) {
         for (int to = from; to < runs.size(); to++) {
-            if (best(headers, runs.get(from)[0], runs.get(to)[1], named) != null) {
-                return true;
+            Match other = best(headers, runs.get(from)[0], runs.get(to)[1], named);
+            if (other != null) {
+                Match later = from == to ? null : best(headers, runs.get(from + 1)[0], runs.get(to)[1], named);
+                boolean without = later != null && later.vocabulary() == other.vocabulary();
+                int[] run = runs.get(from);
+                return !without
+                        || other.matched() - later.matched()
+                                >= match(match.vocabulary(), headers, run[0], run[1], false)
+                                        .matched();
             }
         }
         return false;

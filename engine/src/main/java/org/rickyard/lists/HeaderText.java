@@ -74,9 +74,10 @@ final class HeaderText {
 
     static HeaderText of(String header) {
         // "# nozzles" is how many there are; a lone # numbers the rows.
-        String raw = header.startsWith("#") && header.length() > 1
-                ? "No. of " + header.substring(1).strip()
-                : header;
+        String plain = header.replace('\u00a0', ' ').replace('\u202f', ' ');
+        String raw = plain.startsWith("#") && plain.length() > 1
+                ? "No. of " + plain.substring(1).strip()
+                : plain;
         List<String> words = new ArrayList<>();
         List<Integer> ends = new ArrayList<>();
         int start = -1;
@@ -100,7 +101,7 @@ final class HeaderText {
         return of(name).normal();
     }
 
-    /** As it stands in the cell. */
+    /** As it stands in the cell, spaces that do not break as plain ones. */
     String raw() {
         return raw;
     }
@@ -194,7 +195,7 @@ final class HeaderText {
 
     /** Whether what follows the first {@code count} words is set off by a bracket, comma, colon or new line. */
     boolean isSetOff(int count) {
-        String tail = raw.substring(ends.get(count - 1)).replace('\u00a0', ' ');
+        String tail = raw.substring(ends.get(count - 1));
         int i = 0;
         while (i < tail.length() && (tail.charAt(i) == ' ' || tail.charAt(i) == '.' || tail.charAt(i) == '*')) {
             i++;

@@ -1,5 +1,6 @@
 package org.rickyard.lists;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -10,8 +11,9 @@ import java.util.Set;
 import org.rickyard.lists.text.Words;
 
 /**
- * The holding that stands above a list without a column of holdings, as advisers head a sheet: "Farm: Hill Farm" in one
- * cell, or "Farm" in one and the name in the next.
+ * The holding that stands above a list without a column of holdings, as advisers head a sheet: "Farm: Hill Farm" or "Farm -
+ * Hill Farm" in one cell, or "Farm" in one and the name in the next. Named so between the rows of a list, it is that of
+ * the rows below it.
  */
 final class HoldingAbove {
     private static final Set<String> FARMS = Set.of(
@@ -21,13 +23,17 @@ final class HoldingAbove {
     private static final Set<String> OWNERS =
             Set.of("business", "business name", "client", "client name", "customer", "customer name", "grower");
 
+    /** What may stand between the label and the name in one cell. */
+    private static final List<String> SEPARATORS = List.of(":", " - ", " – ", " — ");
+
     /**
      * A holding and where it is named.
      *
      * @param name its name
      * @param cell the cell that holds it, alone or after its label
+     * @param farm whether its label calls it a farm or holding, and not the one whose it is
      */
-    record Named(String name, CellAddress cell) {}
+    record Named(String name, CellAddress cell, boolean farm) {}
 
     private final FoundTable table;
     private final Grid grid;
@@ -40,53 +46,120 @@ final class HoldingAbove {
         this.ofLists = ofLists;
     }
 
+    /** The same tables, those without a column of holdings parted where a holding is named between their rows. */
+    static List<FoundTable> parted(List<FoundTable> tables) {
+        List<FoundTable> parts = new ArrayList<>();
+        for (FoundTable table : tables) {
+            if (table.headings.isEmpty() || table.count() == 0 || hasColumn(table)) {
+                parts.add(table);
+                continue;
+            }
+            int from = 0;
+            Named heading = null;
+            for (Map.Entry<Integer, Named> next : table.headings.entrySet()) {
+                int to = from;
+                while (to < table.count() && table.row(to) < next.getKey()) {
+                    to++;
+                }
+                if (to > from) {
+                    parts.add(table.part(from, to, heading));
+                }
+                from = to;
+                heading = next.getValue();
+            }
+            if (from < table.count()) {
+                parts.add(table.part(from, table.count(), heading));
+            }
+        }
+        return parts;
+    }
+
     /**
-     * The lists that belong to the holding above them. It counts where there are field lists of several holdings, and of
+     * The lists that belong to the holding above them. It counts where there are fields of several holdings, and of
      * other lists where it is one of those: a workbook of one farm needs no holdings, and half of it would not find the
      * other half.
      *
      * @param tables all lists of the workbook
-     * @param findings takes what is said of lists in which another holding is named between the rows
+     * @param findings takes what is said of lists in which another holding is named between the rows, and of those under
+     *     a holding that has no fields
      */
     static Map<FoundTable, Named> of(List<FoundTable> tables, List<Finding> findings) {
         Map<FoundTable, Named> above = new IdentityHashMap<>();
         Map<Grid, BitSet> ofLists = rowsOfLists(tables);
         for (FoundTable table : tables) {
             if (table.count() > 0 && !hasColumn(table)) {
-                new HoldingAbove(table, ofLists.get(table.grid))
-                        .find(table.headerRow - 1, 0)
-                        .ifPresent(named -> above.put(table, named));
+                Optional<Named> named = table.heading != null
+                        ? Optional.of(table.heading)
+                        : new HoldingAbove(table, ofLists.get(table.grid)).find(table.headerRow - 1, 0);
+                named.ifPresent(holding -> above.put(table, holding));
             }
         }
         Set<String> ofFields = new HashSet<>();
         boolean column = false;
         for (FoundTable table : tables) {
-            boolean fields = table.role(Fields.LIST) != null;
-            column |= fields && hasColumn(table);
-            if (fields && above.containsKey(table)) {
-                ofFields.add(NameKey.key(above.get(table).name()));
+            if (table.role(Fields.LIST) != null) {
+                column |= hasColumn(table);
+                ofFields.addAll(holdingsOf(table, above.get(table)));
             }
         }
         if (ofFields.size() < (column ? 1 : 2)) {
             return Map.of();
         }
-        above.values().removeIf(named -> !ofFields.contains(NameKey.key(named.name())));
         for (FoundTable table : tables) {
-            Optional<Named> other = above.containsKey(table) ? otherWithin(table, above.get(table)) : Optional.empty();
-            if (other.isPresent()) {
+            Named named = above.get(table);
+            if (named != null && !ofFields.contains(NameKey.key(named.name()))) {
                 above.remove(table);
-                findings.add(Finding.caution(
-                        other.get().cell(),
-                        "The holding " + Words.quoted(other.get().name()) + " is named between the rows of "
-                                + table.roles.get(0).vocabulary().spec.name() + ", so no holding is taken for them from"
-                                + " what stands above or between them. Add a column Holding, or repeat the headers below"
-                                + " the name."));
+                tellUnknown(table, named, findings);
+            } else if (named != null) {
+                Optional<Named> other = otherWithin(table, named);
+                if (other.isPresent()) {
+                    above.remove(table);
+                    tellOther(table, other.get(), findings);
+                }
             }
         }
         return above;
     }
 
-    /** A holding named in a row that the list passed over, other than the one above the list. */
+    /** The holdings of a list of fields: those in its column, or the one above it. */
+    private static Set<String> holdingsOf(FoundTable fields, Named above) {
+        Set<String> holdings = new HashSet<>();
+        if (above != null) {
+            holdings.add(NameKey.key(above.name()));
+        }
+        for (int column : fields.columnsOf(List.of(Shared.HOLDING))) {
+            for (int index = 0; index < fields.count(); index++) {
+                String name = FoundRows.cellText(fields.grid, fields.row(index), column);
+                if (!name.isEmpty()) {
+                    holdings.add(NameKey.key(name));
+                }
+            }
+        }
+        return holdings;
+    }
+
+    /** Machines may be of anybody, as of a contractor, and go to all holdings; other things would be taken for all of them. */
+    private static void tellUnknown(FoundTable table, Named named, List<Finding> findings) {
+        ListSpec spec = table.roles.get(0).vocabulary().spec;
+        if (named.farm() && spec.columns().contains(Shared.HOLDING) && spec != Machines.LIST) {
+            findings.add(Finding.caution(
+                    named.cell(),
+                    "No field is of a holding " + Words.quoted(named.name())
+                            + ", so no holding is taken for the rows of " + spec.name()
+                            + " below. Write it as the list of fields has it, or add a column Holding."));
+        }
+    }
+
+    private static void tellOther(FoundTable table, Named other, List<Finding> findings) {
+        findings.add(Finding.caution(
+                other.cell(),
+                "The holding " + Words.quoted(other.name()) + " is named between the rows of "
+                        + table.roles.get(0).vocabulary().spec.name() + ", so no holding is taken for them"
+                        + " from what stands above or between them. Add a column Holding, or repeat the headers"
+                        + " below the name."));
+    }
+
+    /** A holding named beside a row that the list passed over, other than the one above the list. */
     private static Optional<Named> otherWithin(FoundTable table, Named own) {
         HoldingAbove within = new HoldingAbove(table, new BitSet());
         for (int index = 1; index < table.count(); index++) {
@@ -99,19 +172,20 @@ final class HoldingAbove {
         return Optional.empty();
     }
 
-    /** Whether a row among those of a list holds nothing but the name of a holding with its label. */
-    static boolean isHeading(FoundTable table, int row, int column) {
+    /** The holding that a row among those of a list names with its label, if it holds nothing else. */
+    static Optional<Named> heading(FoundTable table, int row) {
         HoldingAbove heading = new HoldingAbove(table, new BitSet());
-        Named named = heading.named(row, column, FARMS);
-        if (named == null) {
-            return false;
+        int first = table.firstColumn;
+        while (first <= table.lastColumn && heading.isBlank(row, first)) {
+            first++;
         }
-        for (int other = table.firstColumn; other <= table.lastColumn; other++) {
-            if (other != column && other != named.cell().column() && !heading.isBlank(row, other)) {
-                return false;
+        Named named = first > table.lastColumn ? null : heading.named(row, first, FARMS);
+        for (int other = first + 1; named != null && other <= table.lastColumn; other++) {
+            if (other != named.cell().column() && !heading.isBlank(row, other)) {
+                return Optional.empty();
             }
         }
-        return true;
+        return Optional.ofNullable(named);
     }
 
     /**
@@ -169,21 +243,23 @@ final class HoldingAbove {
 
     private Named named(int row, int column, Set<String> labels) {
         String text = text(row, column);
-        int colon = text.indexOf(':');
-        boolean labelled = labels.contains(Words.normal(colon < 0 ? text : text.substring(0, colon)));
-        if (!labelled) {
+        String separator =
+                SEPARATORS.stream().filter(text::contains).findFirst().orElse("");
+        int end = separator.isEmpty() ? text.length() : text.indexOf(separator);
+        if (!labels.contains(Words.normal(text.substring(0, end)))) {
             return null;
         }
-        String after = colon < 0 ? "" : Words.trim(text.substring(colon + 1));
+        boolean farm = labels == FARMS;
+        String after = Words.trim(text.substring(end + separator.length()));
         if (!after.isEmpty()) {
-            return new Named(after, table.address(row, column));
+            return new Named(after, table.address(row, column), farm);
         }
         String beside = text(row, column + 1);
         // A word between others is the header of a column, not a label.
         boolean alone = isBlank(row, column - 1) && isBlank(row, column + 2);
-        return beside.isEmpty() || beside.endsWith(":") || colon < 0 && !alone
+        return beside.isEmpty() || beside.endsWith(":") || separator.isEmpty() && !alone
                 ? null
-                : new Named(beside, table.address(row, column + 1));
+                : new Named(beside, table.address(row, column + 1), farm);
     }
 
     private boolean isBlank(int row, int column) {

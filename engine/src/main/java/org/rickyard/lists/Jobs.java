@@ -31,7 +31,9 @@ public final class Jobs {
                     + "field reference, where, field no, field or crop, "
                     + "field number, field id, paddock name, parcel name, field or block, field block crop, "
                     + "field block or crop, field crop block, field or crop or block, crop or field, field crop, "
-                    + "field crop or block")
+                    + "field crop or block, sheet parcel no, sheet parcel, OS no, OS field no, parcel no, parcel id, parcel ref, "
+                    + "field parcel, parcel field, land parcel, paddock no, paddock id, paddock ref, field paddock, field name no, "
+                    + "field name number, name of field, camp, pivot, orchard, orchard name, vineyard, vineyard name")
             .help("A field, a crop, a block, or all.");
     /** What is done. */
     public static final ColumnSpec OPERATION = words("Operation", Quantities.OPERATION, Choices.OPERATION)
@@ -47,7 +49,7 @@ public final class Jobs {
             .help("Several parted by \";\", several alike as \"Trailer 14 t x 3\".");
     /** The tractor. */
     public static final ColumnSpec TRACTOR = text("Tractor", Quantities.TRACTOR)
-            .also("tractor name, prime mover, power unit")
+            .also("tractor name, tractor used, prime mover, power unit")
             .help("From the machine list.");
     /** The tank mix. */
     public static final ColumnSpec MIX = text("Mix", Quantities.MIX)
@@ -56,7 +58,7 @@ public final class Jobs {
     /** Or one product. */
     public static final ColumnSpec PRODUCT = Shared.PRODUCT.help("In place of a mix; several rows make a mix.");
     /** Its dose. */
-    public static final ColumnSpec DOSE = dose("Dose", Quantities.DOSE, Quantities.CONCENTRATION)
+    public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
             .also("dose rate, product rate, rate of product")
             .help("With its unit: L/ha, g/ac, %, ml/100 L.");
     /** The dose's unit, row by row. */

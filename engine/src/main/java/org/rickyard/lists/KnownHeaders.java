@@ -46,6 +46,10 @@ final class KnownHeaders {
         for (ColumnSpec column : spec.columns()) {
             column.synonyms().forEach(synonym -> learn(synonym, column));
         }
+        for (ColumnSpec column : spec.columns()) {
+            learnWithoutOr(column.name(), column);
+            column.synonyms().forEach(synonym -> learnWithoutOr(synonym, column));
+        }
         spec.unclear().forEach((header, columns) -> {
             String normal = HeaderText.normal(header);
             unclear.put(normal, columns);
@@ -74,6 +78,13 @@ final class KnownHeaders {
         certain.putIfAbsent(normal, new Known(column, normal.equals(canonical.get(column)) ? 3 : 2));
         joined.putIfAbsent(one, new Known(column, one.equals(canonical.get(column)) ? 3 : 2));
         longest = Math.max(longest, normal.split(" ").length);
+    }
+
+    /** "Engine/PTO" is "Engine or PTO", where it is no name of its own. */
+    private void learnWithoutOr(String header, ColumnSpec column) {
+        if (header.contains(" or ")) {
+            learn(header.replace(" or ", " "), column);
+        }
     }
 
     private void learnOtherwise(List<ListSpec.Otherwise> all) {

@@ -46,7 +46,7 @@ public final class ListFinder {
         }
         OwnWords own = new OwnWords(vocabularies, findings);
         read(own);
-        List<FoundTable> tables = findTables(vocabularies, Integer.MAX_VALUE, findings);
+        List<FoundTable> tables = HoldingAbove.parted(findTables(vocabularies, Integer.MAX_VALUE, findings));
         noteHidden(tables);
         tables = withoutSecondFields(tables);
         holdings = HoldingAbove.of(tables, new ArrayList<>());
@@ -84,7 +84,8 @@ public final class ListFinder {
     }
 
     private List<FoundTable> findTables(List<Vocabulary> known, int mostRows, List<Finding> into) {
-        Set<String> firstWords = TableFinder.firstWords(known);
+        // The headers of all lists tell where a row of headers is, whichever of them are wanted.
+        Set<String> firstWords = TableFinder.firstWords(vocabularies);
         List<FoundTable> tables = new ArrayList<>();
         for (Grid sheet : sheets) {
             tables.addAll(new TableFinder(sheet, known, firstWords, into).find(mostRows));

@@ -195,7 +195,8 @@ public final class Machines {
     public static final ColumnSpec SPRAY_QUALITY = Shared.SPRAY_QUALITY.help("The nozzle's, at the pressure used.");
     /** Sprayer test. */
     public static final ColumnSpec LAST_TESTED = date("Last tested", Quantities.LAST_TESTED)
-            .also("last test, last inspection, test date, last inspected, inspection date, MOT, date tested")
+            .also(
+                    "last test, last inspection, test date, last inspected, inspection date, MOT, date tested, sprayer test date, sprayer tested, sprayer test")
             .help("Day of the last sprayer test.");
     /** Fill time. */
     public static final ColumnSpec FILL_TIME = number("Fill time", Quantities.FILL_TIME)
@@ -213,7 +214,7 @@ public final class Machines {
             .help("From field to field: folding, road, unfolding.");
     /** Washing out. */
     public static final ColumnSpec CLEANING_TIME = number("Cleaning time", Quantities.CLEANING_TIME)
-            .also("wash down time, washing time, wash out time")
+            .also("wash down time, washing time, wash out time, washing out time, washing down time")
             .help("Washing out and cleaning down, once for a block.");
     /** A timed run. */
     public static final ColumnSpec TIMED_DISTANCE = number("Timed distance", Quantities.TIMED_DISTANCE)

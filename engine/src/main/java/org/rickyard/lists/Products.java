@@ -26,7 +26,7 @@ public final class Products {
             .also("product unit, units, measured in, dose unit, formulation unit, UOM")
             .help("L, kg or tablet; or a dose unit such as g/ha or ml/100 L.");
     /** Dose where no job or mix gives one. */
-    public static final ColumnSpec DOSE = dose("Dose", Quantities.DOSE, Quantities.CONCENTRATION)
+    public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
             .also("usual rate, standard dose, standard rate, typical dose, recommended rate, normal rate, "
                     + "dose rate, product rate, usual dose, label rate, label dose, normal dose, "
                     + "recommended dose, rate of product")
@@ -88,7 +88,7 @@ public final class Products {
     /** Authorisation number. */
     public static final ColumnSpec AUTHORISATION_NUMBER = text("Authorisation no.", Quantities.AUTHORISATION_NUMBER)
             .also("authorisation number, authorization no, authorization number, MAPP, MAPP no, "
-                    + "PCS no, PCS, registration no, EPA reg no, EPA reg, registration number, MAPP number")
+                    + "PCS no, PCS, registration no, reg no, EPA reg no, EPA reg, registration number, MAPP number")
             .help("From the label.");
     /** Density. */
     public static final ColumnSpec DENSITY = number("Density", Quantities.PRODUCT_DENSITY)

@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
@@ -79,6 +80,11 @@ final class RowReader {
     /** The same header again, as printed lists repeat it on each page. */
     void headerAgain(int row) {
         table.lastHeaderRow = row;
+        goOn();
+    }
+
+    /** What stood before has come to an end, but the list has not. */
+    private void goOn() {
         blankBefore = false;
         ended = false;
         totalsSeen = false;
@@ -107,6 +113,10 @@ final class RowReader {
             if (totalsSeen && !subtotalsSeen) {
                 end(row, "a row of totals");
             }
+            return;
+        }
+        if (isHeading(row)) {
+            goOn();
             return;
         }
         if (filled > 1) {
@@ -139,16 +149,11 @@ final class RowReader {
         titleBefore = filled == 1 && afterBlank;
         totalsSeen = false;
         if (!isNamed(row)) {
-            if (nameless++ < MOST_FINDINGS) {
-                findings.add(Finding.caution(
-                        table.address(row, identity.length > 0 ? identity[0] : table.firstColumn),
-                        "This row has entries but no " + identityName() + ", so it is left out of " + name()
-                                + ". Write its name, or clear the row."));
+            if (filled == 1 && !holdsFigures(row)) {
+                titles.add(row);
+            } else {
+                tellNameless(row);
             }
-            return;
-        }
-        if (isHeading(row)) {
-            titles.add(row);
             return;
         }
         if (filled == 1
@@ -180,15 +185,22 @@ final class RowReader {
         return row == header + 1 && row + 1 < grid.rows() && filled(row + 1) > 1;
     }
 
-    /** "Farm: Hill Farm" between the rows names a holding, and nothing that could be in the list. */
+    /** "Farm: Hill Farm" between the rows: those below are of that holding. */
     private boolean isHeading(int row) {
-        return identity.length > 0 && !holdsFigures(row) && HoldingAbove.isHeading(table, row, identity[0]);
+        if (identity.length == 0 || holdsFigures(row)) {
+            return false;
+        }
+        Optional<HoldingAbove.Named> named = HoldingAbove.heading(table, row);
+        named.ifPresent(holding -> table.headings.put(row, holding));
+        return named.isPresent();
     }
 
     /** A row with nothing but a name is the title of the next list if that list's header follows; otherwise it is told. */
     private void tellTitles() {
         for (int row : titles) {
-            if (lone++ < MOST_FINDINGS) {
+            if (!isNamed(row)) {
+                tellNameless(row);
+            } else if (lone++ < MOST_FINDINGS) {
                 findings.add(Finding.caution(
                         table.address(row, identity[0]),
                         "This row holds nothing but " + Words.quoted(words(row)) + ", so it is not read as a row of "
@@ -197,6 +209,15 @@ final class RowReader {
         }
         titles.clear();
         titlesLeft = 0;
+    }
+
+    private void tellNameless(int row) {
+        if (nameless++ < MOST_FINDINGS) {
+            findings.add(Finding.caution(
+                    table.address(row, identity.length > 0 ? identity[0] : table.firstColumn),
+                    "This row has entries but no " + identityName() + ", so it is left out of " + name()
+                            + ". Write its name, or clear the row."));
+        }
     }
 
     /** The header of another list follows: what stood alone in the rows right above it were its titles. */

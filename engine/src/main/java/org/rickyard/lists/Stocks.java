@@ -41,7 +41,7 @@ public final class Stocks {
     /** Weight of one. */
     public static final ColumnSpec WEIGHT_EACH = number("Weight each", Quantities.WEIGHT_EACH)
             .also("bale weight, weight per bale, weight of each, weight, mass each, kg each, kg/bale, kg per bale, "
-                    + "weight/bale, average bale weight, bale weight kg")
+                    + "weight/bale, average bale weight")
             .help("Fresh weight of one bale.");
     /** Dry matter. */
     public static final ColumnSpec DM = number("DM", Quantities.STORE_DM)

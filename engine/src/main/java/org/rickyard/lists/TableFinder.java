@@ -69,15 +69,13 @@ final class TableFinder {
         boolean[] taken = new boolean[columns];
         for (int row = 0; row < rows; row++) {
             mark(taken, ranges, row);
-            boolean isHeader = (onItsSide == null || !onItsSide.holds(row))
-                    && looksLikeHeader(row, taken)
-                    && openTables(row, taken);
-            if (!isHeader) {
-                int current = row;
-                for (RowReader reader : open) {
-                    if (!reader.overlaps(ranges, current)) {
-                        reader.read(current);
-                    }
+            if ((onItsSide == null || !onItsSide.holds(row)) && looksLikeHeader(row, taken)) {
+                openTables(row, taken);
+            }
+            for (RowReader reader : open) {
+                // The header of one list may stand in a row of another beside it.
+                if (reader.table().lastHeaderRow != row && !reader.overlaps(ranges, row)) {
+                    reader.read(row);
                 }
             }
         }
@@ -150,7 +148,9 @@ final class TableFinder {
     /** A quick look: two cells begin with a word that begins a header, outside of rows that hold figures of a list. */
     private boolean looksLikeHeader(int row, boolean[] taken) {
         for (RowReader reader : open) {
-            if (reader.isWords() || reader.holdsFigures(row) || reader.table().secondHeaderRow == row) {
+            if (reader.isWords() && !isBelowAssumptions(reader, row)
+                    || reader.holdsFigures(row)
+                    || reader.table().secondHeaderRow == row) {
                 FoundTable table = reader.table();
                 for (int column = table.firstColumn; column <= table.lastColumn && column < taken.length; column++) {
                     taken[column] = true;
@@ -169,6 +169,16 @@ final class TableFinder {
             }
         }
         return known >= 2 && known * 4 >= other;
+    }
+
+    /** Where assumptions have their values, the headers of the list below stand as words. */
+    private boolean isBelowAssumptions(RowReader reader, int row) {
+        for (int column : reader.table().columnsOf(List.of(Assumptions.VALUE))) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean beginsHeader(String text) {
@@ -201,14 +211,14 @@ final class TableFinder {
         return false;
     }
 
-    private boolean openTables(int row, boolean[] taken) {
+    private void openTables(int row, boolean[] taken) {
         if (CopiedResults.isHead(grid, row, taken.length)) {
             if (CopiedResults.areLabels(grid, row, taken.length)) {
                 findings.add(Finding.note(
                         new CellAddress(grid.sheet(), row, 0),
                         "These are results of a run, copied here; they are not read as a list."));
             }
-            return false;
+            return;
         }
         String[] headers = headers(row, 0, taken.length - 1);
         for (int column = 0; column < taken.length; column++) {
@@ -229,11 +239,16 @@ final class TableFinder {
         List<HeaderRow.Match> matches = headerRow.split(headers, named);
         boolean twoDeep = false;
         if (matches.isEmpty()) {
+            String[] both = rowAbove(vocabularies, headers, row, 0, taken.length - 1);
+            matches = both == null ? matches : headerRow.split(both, named);
+            headers = matches.isEmpty() ? headers : both;
+        }
+        if (matches.isEmpty()) {
             String[] both = secondRow(vocabularies, headers, row, 0, taken.length - 1);
             matches = both == null ? matches : headerRow.split(both, named);
             if (matches.isEmpty()) {
                 nearest.consider(headers, row, 0, taken.length - 1, named);
-                return false;
+                return;
             }
             headers = both;
             twoDeep = true;
@@ -241,7 +256,6 @@ final class TableFinder {
         for (int[] run : headerRow.left(headers, matches)) {
             nearest.consider(headers, row, run[0], run[1], named);
         }
-        boolean opened = false;
         for (HeaderRow.Match match : matches) {
             if (isNoList(match, row, named)) {
                 continue;
@@ -249,15 +263,12 @@ final class TableFinder {
             RowReader same = repeated(match, headers);
             if (same != null && !HoldingAbove.isOther(same.table(), row)) {
                 same.headerAgain(row);
-                opened = true;
                 continue;
             }
             close(match, row);
             open.add(new RowReader(
                     twoDeep ? below(table(row, match, null, headers)) : table(row, match, headers), findings));
-            opened = true;
         }
-        return opened;
     }
 
     private boolean isNoList(HeaderRow.Match match, int row, List<Vocabulary> named) {
@@ -269,7 +280,15 @@ final class TableFinder {
 
     /** The table under a header row, with what belongs to the header in the row below. */
     private FoundTable table(int row, HeaderRow.Match match, String[] headers) {
-        String[] both = secondRow(List.of(match.vocabulary()), headers, row, match.firstColumn(), match.lastColumn());
+        List<Vocabulary> own =
+                roles(match, headers).stream().map(HeaderRow.Match::vocabulary).toList();
+        String[] above = rowAbove(own, headers, row, match.firstColumn(), match.lastColumn());
+        if (above != null) {
+            HeaderRow.Match higher =
+                    headerRow.match(match.vocabulary(), above, match.firstColumn(), match.lastColumn(), true);
+            return higher.missing().isEmpty() ? table(row, higher, null, above) : table(row, match, null, headers);
+        }
+        String[] both = secondRow(own, headers, row, match.firstColumn(), match.lastColumn());
         if (both == null) {
             return table(row, match, null, headers);
         }
@@ -289,6 +308,18 @@ final class TableFinder {
     /** The headers together with those of the row below; null if that row is no part of the header. */
     private String[] secondRow(List<Vocabulary> known, String[] headers, int row, int first, int last) {
         return row + 1 < grid.rows() ? new TwoDeepHeader(grid, known).of(headers, row, first, last) : null;
+    }
+
+    /** The headers together with words above them; null if there are none, or if another list has that row. */
+    private String[] rowAbove(List<Vocabulary> known, String[] headers, int row, int first, int last) {
+        boolean free = row > 0
+                && open.stream()
+                        .map(RowReader::table)
+                        .noneMatch(table -> table.firstColumn <= last
+                                && first <= table.lastColumn
+                                && (table.lastHeaderRow == row - 1
+                                        || table.count() > 0 && table.row(table.count() - 1) == row - 1));
+        return free ? new TwoDeepHeader(grid, known).withAbove(headers, row, first, last) : null;
     }
 
     private RowReader repeated(HeaderRow.Match match, String[] headers) {
@@ -321,23 +352,8 @@ final class TableFinder {
     }
 
     private FoundTable table(int row, HeaderRow.Match best, Grid.TableRange range, String[] headers) {
-        List<HeaderRow.Match> roles = new ArrayList<>();
-        roles.add(best);
+        List<HeaderRow.Match> roles = roles(best, headers);
         ListSpec spec = best.vocabulary().spec;
-        if (spec == Fields.LIST || spec == Jobs.LIST || spec == Cuts.LIST) {
-            HeaderRow.Match fields = match(Fields.LIST, headers, best);
-            HeaderRow.Match jobs = match(Jobs.LIST, headers, best);
-            HeaderRow.Match cuts = match(Cuts.LIST, headers, best);
-            boolean flatJobs = jobs != null && jobs.holds(Jobs.FIELD) && jobs.holds(Jobs.MACHINE);
-            if (fields != null && fields.missing().isEmpty() && flatJobs) {
-                roles = List.of(fields, jobs);
-            } else if (fields != null
-                    && fields.missing().isEmpty()
-                    && cuts != null
-                    && cuts.missing().isEmpty()) {
-                roles = List.of(fields, cuts);
-            }
-        }
         HeaderHints hints = new HeaderHints(grid, row, headers, findings);
         if (spec == Fields.LIST && roles.size() == 1) {
             hints.cautionWorkWithoutMachine(match(Jobs.LIST, headers, best));
@@ -354,6 +370,27 @@ final class TableFinder {
         table.unitColumns = hints.unitColumns();
         tables.add(table);
         return table;
+    }
+
+    /** The lists that a row of headers serves: the best, or several where it is flat. */
+    private List<HeaderRow.Match> roles(HeaderRow.Match best, String[] headers) {
+        ListSpec spec = best.vocabulary().spec;
+        if (spec == Fields.LIST || spec == Jobs.LIST || spec == Cuts.LIST) {
+            HeaderRow.Match fields = match(Fields.LIST, headers, best);
+            HeaderRow.Match jobs = match(Jobs.LIST, headers, best);
+            HeaderRow.Match cuts = match(Cuts.LIST, headers, best);
+            boolean flatJobs = jobs != null && jobs.holds(Jobs.FIELD) && jobs.holds(Jobs.MACHINE);
+            if (fields != null && fields.missing().isEmpty() && flatJobs) {
+                return List.of(fields, jobs);
+            }
+            if (fields != null
+                    && fields.missing().isEmpty()
+                    && cuts != null
+                    && cuts.missing().isEmpty()) {
+                return List.of(fields, cuts);
+            }
+        }
+        return List.of(best);
     }
 
     private HeaderRow.Match match(ListSpec spec, String[] headers, HeaderRow.Match best) {

@@ -52,6 +52,60 @@ final class TwoDeepHeader {
         return names == null || saysNames(names, row, first) ? null : together(above, row, first, names);
     }
 
+    /**
+     * The headers of a row together with words above them that begin some of them: "Working" over "width (m)" beside a
+     * "Machine" that has nothing above it; null if there are none. A word above counts where it makes a name of what is
+     * none, or another column of what is one that no other header means; over a unit it always does.
+     *
+     * @param headers the headers of the lower row per column of the sheet, null where there is none
+     */
+    String[] withAbove(String[] headers, int row, int first, int last) {
+        int words = 0;
+        for (int column = first; column <= last; column++) {
+            Grid.Kind kind = grid.kind(row - 1, column);
+            if (kind != Grid.Kind.BLANK && kind != Grid.Kind.TEXT) {
+                return null;
+            }
+            String above = kind == Grid.Kind.TEXT ? Words.trim(grid.text(row - 1, column)) : "";
+            words += above.isEmpty() || column == first ? 0 : 1;
+        }
+        if (words == 0) {
+            return null;
+        }
+        String[] both = headers.clone();
+        boolean better = false;
+        for (int column = first; column <= last; column++) {
+            String above = grid.kind(row - 1, column) == Grid.Kind.TEXT ? Words.trim(grid.text(row - 1, column)) : "";
+            if (headers[column] != null && !above.isEmpty() && !isUnitAlone(above)) {
+                String joined = above + " " + headers[column];
+                if (isUnitAlone(headers[column]) || begins(headers, first, last, column, joined)) {
+                    both[column] = joined;
+                    better = true;
+                }
+            }
+        }
+        return better ? both : null;
+    }
+
+    /** Whether a text is a unit and cannot be a name, as "Count", "Nozzle" and "Hours per day" are. */
+    private static boolean isUnitAlone(String text) {
+        boolean inBrackets = text.startsWith("(") || text.startsWith("[");
+        return HeaderUnit.measures(text) || HeaderUnit.isUnit(text) && (inBrackets || text.contains("%"));
+    }
+
+    private boolean begins(String[] headers, int first, int last, int column, String joined) {
+        HeaderText text = HeaderText.of(joined);
+        return vocabularies.stream().anyMatch(vocabulary -> {
+            Vocabulary.Heading both = vocabulary.read(text);
+            return both != null
+                    && both.isCertain()
+                    && IntStream.rangeClosed(first, last)
+                            .filter(other -> headers[other] != null)
+                            .mapToObj(other -> vocabulary.read(HeaderText.of(headers[other])))
+                            .noneMatch(other -> other != null && other.isCertain() && other.column() == both.column());
+        });
+    }
+
     /** By column, whether the rows are known by what stands under it; null if by none. */
     private static boolean[] names(String[] above, int first, int end, Predicate<String> isName) {
         boolean[] names = new boolean[end + 1];
@@ -225,9 +279,13 @@ final class TwoDeepHeader {
             return false;
         }
         boolean further = upper == null || !upper.isCertain() || upper.column() != both.column();
+        // "Order in" over "tank", "Intake (kg" over "DM/d)": what was left of the name or unit is no unit by itself.
+        boolean unread = !further
+                && !upper.rest().isEmpty()
+                && !HeaderUnit.fits(both.column(), upper.rest())
+                && (both.rest().isEmpty() || HeaderUnit.fits(both.column(), both.rest()));
         return further
                 || both.column().isNumeric()
-                        && upper.rest().isEmpty()
-                        && !both.rest().isEmpty();
+                        && (unread || upper.rest().isEmpty() && !both.rest().isEmpty());
     }
 }

@@ -22,6 +22,7 @@ public final class ChiefTables {
             "spray-fields",
             "spray-blocks",
             "tank-mix",
+            "spread-products",
             "product-order",
             "crop",
             "clamps",

@@ -21,6 +21,7 @@ import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Digging;
 import org.rickyard.trade.silage.FeedBalance;
 import org.rickyard.trade.spraying.ProductOrder;
+import org.rickyard.trade.spraying.Spreading;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.WorkTotals;
@@ -72,7 +73,13 @@ public final class Headlines {
                 plan.table("spray-blocks"),
                 List.of(TankPlan.TOTAL_SPRAY_MIX, TankPlan.FULL_TANKFULS, TankPlan.PART_TANKFUL));
         add(headlines, plan.table("tank-mix"), List.of(TankPlan.PRODUCT_TOTAL));
-        add(headlines, plan.table("product-order"), List.of(ProductOrder.PACKS_TO_BUY));
+        boolean spreads = plan.table(Spreading.TABLE).rows() > 0;
+        add(
+                headlines,
+                plan.table("product-order"),
+                spreads
+                        ? List.of(ProductOrder.PRODUCT_NEED, ProductOrder.PACKS_TO_BUY)
+                        : List.of(ProductOrder.PACKS_TO_BUY));
         // Where no crop is listed at all, nobody asks how full the clamps are.
         boolean withCrop = plan.table("crop").rows() > 0;
         add(

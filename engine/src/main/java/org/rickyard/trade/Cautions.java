@@ -37,6 +37,15 @@ public final class Cautions {
                     + " memory): half the water, agitate, the products one after another, then the rest of the water."
                     + " Wind, weather, bees and watercourses are judged on the day.");
 
+    /** What is spread or drilled. */
+    public static final List<String> SPREADING = List.of(
+            "The product's label or analysis, the crop's need and the law of the place decide how much may be spread, when"
+                    + " and how near to water; frozen, waterlogged or steep ground is left (common practice). Calibrate"
+                    + " the machine with the product itself.",
+            "Stop the engine and let discs, beaters and augers come to rest before you reach in; keep guards on, nobody in"
+                    + " a hopper or under a hung bag. Gases of stirred slurry kill within breaths: out of sheds and away"
+                    + " from pits while it is mixed.");
+
     /** Nozzles. */
     public static final List<String> NOZZLES = List.of(
             SPRAYING.get(0),

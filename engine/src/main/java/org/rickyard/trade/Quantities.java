@@ -284,20 +284,21 @@ public final class Quantities {
     public static final Symbol PRODUCT = Symbol.text("product");
     /** What a product is measured in: L, kg or tablet. */
     public static final Symbol PRODUCT_UNIT = Symbol.text("product unit");
-    /** Product on a hectare. */
-    // Slurry of 28 m3/ha and muck of 40 t/ha are doses too.
-    public static final Symbol DOSE = number("dose", Units.DOSE, Range.above(0, 100000), Range.above(0, 600), 3);
+    /** Product on a hectare, sprayed. */
+    public static final Symbol DOSE = number("dose", Units.DOSE, Range.above(0, 10000), Range.above(0, 600), 3);
+    /** Product on a hectare, spread or drilled; muck and slurry go up to tens of tonnes. */
+    public static final Symbol SPREAD_DOSE = number("spreading dose", Units.DOSE, Range.above(0, 200000), Range.ANY, 3);
     /** Product in a litre of spray. What is usual differs: a wiper's mix may be a third product. */
     public static final Symbol CONCENTRATION =
             number("dose in the spray", Units.CONCENTRATION, Range.above(0, 1), Range.ANY, 4);
     /** Highest dose at one application on the label. */
-    public static final Symbol HIGHEST_DOSE = number("highest dose", Units.DOSE, Range.above(0, 10000), Range.ANY, 3);
+    public static final Symbol HIGHEST_DOSE = number("highest dose", Units.DOSE, Range.above(0, 200000), Range.ANY, 3);
     /** Highest concentration on the label. */
     public static final Symbol HIGHEST_CONCENTRATION =
             number("highest concentration", Units.CONCENTRATION, Range.above(0, 1), Range.ANY, 4);
     /** Highest dose in a season or crop on the label. */
     public static final Symbol HIGHEST_TOTAL_DOSE =
-            number("highest total dose", Units.DOSE, Range.above(0, 50000), Range.ANY, 3);
+            number("highest total dose", Units.DOSE, Range.above(0, 200000), Range.ANY, 3);
     /** Most applications to one crop on the label. */
     public static final Symbol MOST_APPLICATIONS =
             number("most applications", Units.ONE, Range.of(1, 50), Range.of(1, 8), 0);

@@ -136,6 +136,32 @@ class HeaderMatchingTest {
         assertThat(read.unit().symbol()).isEqualTo(unit);
     }
 
+    /** As text pasted from a web page or a report has them. */
+    @Test
+    void spacesThatDoNotBreakAreSpaces() {
+        ListRows mixes = FoundIn.find(new SheetOf("Mixes")
+                        .row("Mix", "Product", "Dose\u00a0-\u00a0L/ha", "Order\u00a0in\u202ftank")
+                        .row("M", "A", 1, 2))
+                .rows(Mixes.LIST);
+        assertThat(mixes.number(Mixes.DOSE, 0)).isEqualTo(1);
+        assertThat(mixes.number(Mixes.ORDER_IN_TANK, 0)).isEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Machines,Engine/PTO,Power basis",
+        "Machines,Owned / hired,Own or hired",
+        "Fields,Ditch/stream,Watercourse"
+    })
+    void aSlashIsAnOr(String list, String header, String column) {
+        assertThat(Lists.ALL.stream()
+                        .filter(spec -> spec.name().equals(list))
+                        .map(Vocabulary::new)
+                        .map(vocabulary ->
+                                vocabulary.read(HeaderText.of(header)).column().name()))
+                .containsExactly(column);
+    }
+
     @Test
     void aDensityThatDoesNotSayOfWhatIsAsked() {
         Vocabulary.Heading heading = read(Clamps.LIST, "kg/m3");

@@ -47,7 +47,13 @@ class HoldingAboveTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"Farm:|Hill Farm", "Client|Hill Farm", "Holding: Hill Farm", "|Farm name :|Hill Farm||2026"})
+            strings = {
+                "Farm:|Hill Farm",
+                "Client|Hill Farm",
+                "Holding: Hill Farm",
+                "Farm – Hill Farm",
+                "|Farm name :|Hill Farm||2026"
+            })
     void advisersHeadTheirSheetsInTheseWays(String heading) {
         List<Object> cells = new ArrayList<>();
         for (String cell : heading.split("\\|")) {
@@ -132,32 +138,90 @@ class HoldingAboveTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Farm: Dale Farm", "Farm|Dale Farm"})
-    void aHoldingNamedBetweenRowsIsAsked(String heading) {
+    @ValueSource(strings = {"Farm: Dale Farm", "Farm|Dale Farm", "Holding - Dale Farm"})
+    void aHoldingNamedBetweenRowsIsThatOfTheRowsBelow(String heading) {
         SheetOf mixed = new SheetOf("Hill")
                 .row("Farm: Hill Farm")
                 .row("Field", "Crop", "Area (ha)")
                 .row("Home Field", "Grass", 4)
+                .row("Total", null, 4)
+                .row()
                 .row((Object[]) heading.split("\\|"))
                 .row("Far Field", "Grass", 5);
-        FoundLists found = ListFinder.find(List.of(mixed, VALE, hill("Farm: Hill Farm")));
+        FoundLists found = ListFinder.find(List.of(mixed, VALE));
         ListRows fields = found.rows(Fields.LIST);
-        assertThat(fields.size()).isEqualTo(4);
+        assertThat(fields.size()).isEqualTo(3);
         assertThat(fields.text(Fields.FIELD, 1)).isEqualTo("Far Field");
-        assertThat(fields.state(Fields.HOLDING, 0)).isEqualTo(State.NO_COLUMN);
-        assertThat(fields.state(Fields.HOLDING, 1)).isEqualTo(State.NO_COLUMN);
+        assertThat(fields.text(Fields.HOLDING, 0)).isEqualTo("Hill Farm");
+        assertThat(fields.text(Fields.HOLDING, 1)).isEqualTo("Dale Farm");
         assertThat(fields.text(Fields.HOLDING, 2)).isEqualTo("Vale Farm");
+        assertThat(found.findings())
+                .contains(Finding.note(
+                        new CellAddress("Hill", 5, heading.contains("|") ? 1 : 0),
+                        "The rows of Fields below are taken to be of the holding \"Dale Farm\", which stands above them."
+                                + " Where they are not, add a column Holding."));
+    }
+
+    @Test
+    void aHoldingNamedBesideTheRowsIsAsked() {
+        SheetOf mixed = new SheetOf("Hill")
+                .row("Farm: Hill Farm")
+                .row(null, null, "Field", "Crop", "Area (ha)")
+                .row(null, null, "Home Field", "Grass", 4)
+                .row("Farm: Dale Farm")
+                .row(null, null, "Far Field", "Grass", 5);
+        FoundLists found = ListFinder.find(List.of(mixed, VALE, hill("Farm: Hill Farm")));
+        assertThat(found.rows(Fields.LIST).state(Fields.HOLDING, 1)).isEqualTo(State.NO_COLUMN);
         assertThat(found.findings())
                 .contains(Finding.caution(
                         new CellAddress("Hill", 3, 0),
-                        "This row holds nothing but \"" + heading.replace('|', ' ')
-                                + "\", so it is not read as a row of Fields."));
-        assertThat(found.findings())
-                .contains(Finding.caution(
-                        new CellAddress("Hill", 3, heading.contains("|") ? 1 : 0),
                         "The holding \"Dale Farm\" is named between the rows of Fields, so no holding is taken for them"
                                 + " from what stands above or between them. Add a column Holding, or repeat the headers"
                                 + " below the name."));
+    }
+
+    /** Without it, each farm's job was done on the fields of both. */
+    @Test
+    void jobsBelongToTheHoldingAboveThemWhereTheFieldsHaveAColumnOfHoldings() {
+        SheetOf both = new SheetOf("Land")
+                .row("Holding", "Field", "Crop", "Area (ha)")
+                .row("Vale Farm", "Home Field", "Grass", 6)
+                .row("Hill Farm", "Home Field", "Grass", 4);
+        SheetOf above = new SheetOf("Work Vale")
+                .row("Farm: VALE FARM")
+                .row("Field", "Operation", "Machine")
+                .row("Grass", "mowing", "Mower");
+        SheetOf between = new SheetOf("Work")
+                .row("Operation", "Field", "Machine")
+                .row("Holding: Hill Farm")
+                .row("mowing", "Grass", "Mower")
+                .row()
+                .row("Holding: Vale Farm")
+                .row("raking", "Grass", "Rake");
+        FoundLists found = ListFinder.find(List.of(both, above, between));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.size()).isEqualTo(3);
+        assertThat(jobs.text(Jobs.HOLDING, 0)).isEqualTo("VALE FARM");
+        assertThat(jobs.text(Jobs.HOLDING, 1)).isEqualTo("Hill Farm");
+        assertThat(jobs.text(Jobs.HOLDING, 2)).isEqualTo("Vale Farm");
+        assertThat(found.findings()).extracting(Finding::severity).containsOnly(Severity.NOTE);
+    }
+
+    @Test
+    void jobsUnderAHoldingWithoutFieldsAreSaid() {
+        FoundLists found = ListFinder.find(List.of(
+                hill("Farm: Hill Farm"),
+                VALE,
+                new SheetOf("Work")
+                        .row("Farm: Vail Farm")
+                        .row("Field", "Operation", "Machine")
+                        .row("Home Field", "mowing", "Mower")));
+        assertThat(found.rows(Jobs.LIST).state(Jobs.HOLDING, 0)).isEqualTo(State.NO_COLUMN);
+        assertThat(found.findings())
+                .contains(Finding.caution(
+                        new CellAddress("Work", 0, 0),
+                        "No field is of a holding \"Vail Farm\", so no holding is taken for the rows of Jobs below."
+                                + " Write it as the list of fields has it, or add a column Holding."));
     }
 
     @Test

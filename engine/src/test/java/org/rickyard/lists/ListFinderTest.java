@@ -220,6 +220,79 @@ class ListFinderTest {
     }
 
     @Test
+    void theHeaderOfAListMayStandBesideARowOfAnother() {
+        SheetOf sheet = new SheetOf("Sheet1")
+                .row("Machine", "Type", "Width (m)")
+                .row("Mower", "mower", 3, null, "Fields of the farm")
+                .row("Rake", "rake", 6, null, "Field", "Area (ha)")
+                .row("Baler", "baler", 3, null, "A", 4)
+                .row(null, null, null, null, "B", 5);
+        FoundLists found = find(sheet);
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Mower", "Rake", "Baler");
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "B");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    /** The efficiency was lost to the list beside, which has no such column, and the usual one taken. */
+    @Test
+    void aListWithAGapIsNotCutOffByTheNextOne() {
+        FoundLists found = find(new SheetOf("All")
+                .row(
+                        "Machine",
+                        "Type",
+                        null,
+                        "Field efficiency (%)",
+                        "Tank (L)",
+                        "Speed (km/h)",
+                        null,
+                        "Field",
+                        "Area (ha)")
+                .row("Sprayer", "sprayer", null, 60, 2400, 12, null, "A", 4));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.FIELD_EFFICIENCY, 0)).isEqualTo(60);
+        assertThat(machines.number(Machines.SPEED, 0)).isEqualTo(12);
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    /** On a sheet of products "Item" may be one; beside "Value" and "Unit" it is none. */
+    @Test
+    void assumptionsBelowAnotherListAreAssumptions() {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", "Dose", "Price")
+                .row("A", "L/ha", 2, 10)
+                .row()
+                .row("Item", "Value", "Unit")
+                .row("Wage", 15, "£/h"));
+        assertThat(found.rows(Assumptions.LIST).size()).isEqualTo(1);
+        assertThat(found.rows(Products.LIST).size()).isEqualTo(1);
+    }
+
+    @Test
+    void titlesAboveTheNextListAreNoRowsWhicheverColumnTheyStandIn() {
+        FoundLists found = find(new SheetOf("All")
+                .row("Holding", "Field", "Area (ha)")
+                .row("Vale", "A", 4)
+                .row()
+                .row("Clamps of the farm")
+                .row("All figures to be checked")
+                .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)")
+                .row("Pit", "walled", 30, 9, 2));
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(1);
+        assertThat(found.rows(Clamps.LIST).size()).isEqualTo(1);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aFlatListNamesItsFieldsAsFieldListsDo() {
+        FoundLists found = find(new SheetOf("Plan")
+                .row("Sheet/parcel no.", "Crop", "Area (ha)", "Work", "Machine(s)", "Water rate (L/ha)")
+                .row("7", "Wheat", 4, "spray", "Sprayer", 100));
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(1);
+        assertThat(found.rows(Jobs.LIST).text(Jobs.MACHINE, 0)).isEqualTo("Sprayer");
+    }
+
+    @Test
     void anotherTableToTheLeftIsNoPartOfAList() {
         SheetOf sheet = new SheetOf("Store")
                 .row("Depot", "Van", "Seats", null, "Product", "Dose (L/ha)", "Pack size (L)")

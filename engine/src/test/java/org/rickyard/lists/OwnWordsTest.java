@@ -26,6 +26,34 @@ class OwnWordsTest {
     }
 
     @Test
+    void theyMayStandBesideAndAboveOtherLists() {
+        FoundLists beside = find(new SheetOf("Sheet1")
+                .row(
+                        "Field",
+                        "Crop",
+                        "Block",
+                        "Area (ac)",
+                        "Distance to fill point (miles)",
+                        null,
+                        "Item",
+                        "Value",
+                        "Unit")
+                .row("A", "grass", "North", 4, 1, null, "Customary units", "US"));
+        assertThat(beside.customary()).isEqualTo(CustomaryUnits.US);
+        FoundLists above = find(new SheetOf("Sheet1")
+                .row("Item", "Value", "Unit")
+                .row("Customary units", "UK")
+                .row("Country", "other")
+                .row()
+                .row("Field", "Crop", "Area (ac)")
+                .row("A", "grass", 4));
+        assertThat(above.customary()).isEqualTo(CustomaryUnits.UK);
+        assertThat(above.rows(Assumptions.LIST).size()).isEqualTo(2);
+        assertThat(above.rows(Fields.LIST).size()).isEqualTo(1);
+        assertThat(above.findings()).isEmpty();
+    }
+
+    @Test
     void twoUnitsOfOneHeaderAreAsked() {
         FoundLists found =
                 find(FIELDS, layout().row("Fields", "Area", "Sz", "ha").row("Fields", "Area", "Sz", "ac"));

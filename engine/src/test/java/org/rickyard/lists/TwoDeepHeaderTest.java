@@ -55,6 +55,94 @@ class TwoDeepHeaderTest {
     }
 
     @Test
+    void namesMayBeginInTheRowAbove() {
+        FoundLists found = find(
+                new SheetOf("Land")
+                        .row("Land of the farm")
+                        .row(null, null, null, "Run", "Haul")
+                        .row("Field", "Crop", "Area (ac)", "length (m)", "(km)")
+                        .row("Top", "Grass", 4, 200, 0.5),
+                new SheetOf("Store")
+                        .row(null, null, null, "Highest", "Pack")
+                        .row("Product", "Unit", "Dose", "dose", "size")
+                        .row("Herbicide A", "L", 1, 2, 5));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.number(Fields.RUN_LENGTH, 0)).isEqualTo(200);
+        assertThat(fields.unit(Fields.DISTANCE_TO_CLAMP, 0)).hasValue(Units.KM);
+        ListRows products = found.rows(Products.LIST);
+        assertThat(products.number(Products.DOSE, 0)).isEqualTo(1);
+        assertThat(products.number(Products.HIGHEST_DOSE, 0)).isEqualTo(2);
+        assertThat(products.number(Products.PACK_SIZE, 0)).isEqualTo(5);
+        assertThat(found.findings()).extracting(Finding::severity).containsOnly(Finding.Severity.NOTE);
+    }
+
+    /** Acres were taken for hectares: only the headers that jobs know were put together with the row of units. */
+    @Test
+    void unitsUnderAFlatListAreOfAllItsLists() {
+        FoundLists found = find(new SheetOf("Plan")
+                .row("Field", "Crop", "Area", "Operation", "Machine", "Product", "Dose", "Water volume", "Speed")
+                .row(null, null, "(ac)", null, null, null, "(L/ac)", "(L/ac)", "(mph)")
+                .row("Top", "Wheat", 4, "spraying", "Sprayer", "A", 1, 80, 6));
+        assertThat(found.rows(Fields.LIST).unit(Fields.AREA, 0)).hasValue(Units.AC);
+        assertThat(found.rows(Jobs.LIST).unit(Jobs.SPEED, 0)).hasValue(Units.MPH);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aUnitMayBeBrokenOverTwoRows() {
+        FoundLists found = find(
+                new SheetOf("Stock")
+                        .row("Group", "Head", "Intake (kg", "Days")
+                        .row(null, null, "DM/d)", "(d)")
+                        .row("Cows", 80, 11, 150),
+                new SheetOf("Mixes")
+                        .row("Mix", "Product", "Dose", "Dose", "Order in")
+                        .row(null, null, null, "unit", "tank")
+                        .row("M", "A", 1, "L/ha", 2));
+        assertThat(found.rows(Herds.LIST).number(Herds.INTAKE, 0)).isEqualTo(11);
+        assertThat(found.rows(Mixes.LIST).number(Mixes.ORDER_IN_TANK, 0)).isEqualTo(2);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void wordsThatCouldBeUnitsAreNamesStill() {
+        FoundLists found = find(new SheetOf("Kit")
+                .row("Our kit", null, null, "Details", "Hours per day")
+                .row("Machine", "Type", "Width (m)", "Count", "(h)")
+                .row("Mower", "mower", 3, 2, 9));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.NUMBER, 0)).isEqualTo(2);
+        assertThat(machines.number(Machines.HOURS_PER_DAY, 0)).isEqualTo(9);
+    }
+
+    @Test
+    void aListMayNeedWhatBeginsInTheRowAbove() {
+        FoundLists found = find(new SheetOf("Pits")
+                .row(null, null, null, "Floor", "Wall", "Settled")
+                .row("Clamp", "Kind", "Length (m)", "width (m)", "height (m)", "height (m)")
+                .row("Main", "walled", 30, 9, 2.4, 2.2));
+        ListRows clamps = found.rows(Clamps.LIST);
+        assertThat(clamps.size()).isEqualTo(1);
+        assertThat(clamps.number(Clamps.FLOOR_WIDTH, 0)).isEqualTo(9);
+        assertThat(clamps.number(Clamps.WALL_HEIGHT, 0)).isEqualTo(2.4);
+        assertThat(clamps.number(Clamps.SETTLED_HEIGHT, 0)).isEqualTo(2.2);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void titlesAndGroupsAboveAHeaderLeaveItWhatItIs() {
+        FoundLists found = find(new SheetOf("Kit")
+                .row("Our machines", null, null, "Max", null)
+                .row("No.", "Machine", "Type", "Speed (km/h)", "Width (m)")
+                .row(1, "Mower", "mower", 10, 3));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.text(Machines.MACHINE, 0)).isEqualTo("Mower");
+        assertThat(machines.number(Machines.WORKING_WIDTH, 0)).isEqualTo(3);
+        assertThat(machines.has(Machines.SPEED)).isFalse();
+        assertThat(machines.number(Machines.HIGHEST_SPEED, 0)).isEqualTo(10);
+    }
+
+    @Test
     void aUnitUnderAWordThatIsNotKnownIsNoSecondColumnOfThatUnit() {
         FoundLists found = find(new SheetOf("Machines")
                 .row("Machine", "Type", "Width", "Speed", "Speed road")

@@ -45,6 +45,7 @@ final class FullFarm {
             book.sheet("Nozzle test", rows(NOZZLE_TEST, input));
             book.sheet("Assumptions", rows(ASSUMPTIONS, input));
             book.sheet("Hay yard", rows(HAY_YARD, input));
+            book.sheet("Spreading", rows(SPREADING, input));
             return book.save(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -188,6 +189,17 @@ final class FullFarm {
             Machine = Second baler | Type = baler | Working width (m) = 3 | Speed (km/h) = 8 |
                 Field efficiency (%) = 70 | Purchase price = 24000 | Trade-in value = 6000 | List price = 28000 |
                 Life (yr) = 9 | Hours per year (h) = 90 | Own or hired = own | Charge = 4 | Charge unit = t
+            Machine = Spinner | Type = fertiliser spreader | Working width (m) = 24 | Speed (km/h) = 12 |
+                Field efficiency (%) = 70
+            """;
+
+    /** More jobs, of a product that is sprayed as well and of one that is not. */
+    private static final String SPREADING =
+            """
+            Holding = Skel Beck | Job = Granules | Field = grass | Operation = spread | Machine = Spinner |
+                Product = Product A | Dose = 0.9 | Dose unit = L/ha
+            Holding = Thorn Garth | Job = Top dressing | Field = Beacon | Operation = spread | Machine = Spinner |
+                Product = Nitrogen | Dose = 180 | Dose unit = kg/ha
             """;
 
     private static final String PRODUCTS =

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.rickyard.testing.SeasonBook;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.Crop;
@@ -332,6 +333,32 @@ class SilageBadInputTest {
             assertThat(book.findings()).noneMatch(said -> said.contains("longer than the clamp"));
             assertThat(book.findings()).noneMatch(said -> said.contains("without its basis"));
         }
+    }
+
+    /** Twenty-six per cent is stored as 0.26 where the cell shows it with its sign. */
+    @Test
+    void dryMatterShownInPerCentIsHeldAgainstDryMatterThatIsNot() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        SeasonBook.row(
+                                "Field",
+                                "Area (ha)",
+                                "Yield (t/ha)",
+                                "Yield basis",
+                                "DM at cutting (%)",
+                                "DM at ensiling (%)"),
+                        SeasonBook.row("Low", 5, 20, "standing fresh", 18, new SeasonBook.Shown(0.26, "0%")),
+                        SeasonBook.row("High", 5, 20, "standing fresh", new SeasonBook.Shown(0.26, "0%"), 18))
+                .sheet(
+                        "Machines",
+                        SeasonBook.row("Machine", "Type", "Working width (m)", "Speed (km/h)"),
+                        SeasonBook.row("Mower", "mower", 3, 10))
+                .run();
+        assertThat(worked.findings())
+                .filteredOn(finding -> finding.message().startsWith("dry matter at ensiling"))
+                .extracting(finding -> finding.cell().map(Object::toString).orElse(""))
+                .containsExactly("Fields!F3");
     }
 
     /** 14 ft × 0.3048 = 4.2672 m and 12 ft × 0.3048 = 3.6576 m, by the definition of the foot. */

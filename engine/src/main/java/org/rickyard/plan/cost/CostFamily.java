@@ -140,9 +140,12 @@ public final class CostFamily {
         String[] kinds = KindsOfMachines.of(machines, ints(works, WorkRows.Work::machine));
         ListRows fields = plan.rows(Fields.LIST);
         for (int i = 0; i < kinds.length; i++) {
-            if (kinds[i] != null
+            // Of most kinds the crop does not matter, and reading it takes longer than asking the kind.
+            String inMaize = kinds[i] == null ? null : PowerNeeded.inMaize(kinds[i]);
+            if (inMaize != null
+                    && !inMaize.equals(kinds[i])
                     && Suitability.isMaize(fields.text(Fields.CROP, works.get(i).field()))) {
-                kinds[i] = PowerNeeded.inMaize(kinds[i]);
+                kinds[i] = inMaize;
             }
         }
         return kinds;

@@ -259,8 +259,9 @@ public final class OwnUnits {
      * that is the unit of the spray: who fills by the gallon measures out gallons.
      */
     private Optional<OwnUnit> ofProduct(ResultTable table, Symbol symbol, int row) {
-        Optional<Unit> dose =
-                typedIn(table, Quantities.DOSE, row).or(() -> typedIn(table, Quantities.CONCENTRATION, row));
+        Optional<Unit> dose = typedIn(table, Quantities.DOSE, row)
+                .or(() -> typedIn(table, Quantities.SPREAD_DOSE, row))
+                .or(() -> typedIn(table, Quantities.CONCENTRATION, row));
         if (dose.isEmpty()) {
             return Optional.empty();
         }

@@ -2,6 +2,7 @@ package org.rickyard.plan.join;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -16,6 +17,7 @@ import org.rickyard.lists.RepeatedKey;
 /** Which fields a job row means: one field by its name, the fields of a crop or block, or all of its holding. */
 public final class FieldChoice {
     private static final Pattern BETWEEN_NAMES = Pattern.compile("\\s*[,;/&+\\n]\\s*|\\s+and\\s+");
+    private static final int MOST_NAMED = 5;
     private static final Pattern ALL_OF = Pattern.compile("^all (?:the )?(.+?)(?: fields?)?$");
 
     private final ListRows fields;
@@ -24,6 +26,7 @@ public final class FieldChoice {
     private final Map<String, List<Integer>> byCrop = new HashMap<>();
     private final Map<String, List<Integer>> byBlock = new HashMap<>();
     private final MissingList noFields;
+    private boolean severalTold;
 
     /** Among these fields; what cannot be told is added to the findings. */
     public FieldChoice(ListRows fields, List<Finding> findings) {
@@ -114,6 +117,7 @@ public final class FieldChoice {
         String holding = jobs.text(Jobs.HOLDING, job);
         String plainHolding = NameKey.key(holding);
         if (plainHolding.isEmpty()) {
+            tellSeveralHoldings(jobs, job, column, group);
             return group;
         }
         List<Integer> own = new ArrayList<>();
@@ -131,6 +135,28 @@ public final class FieldChoice {
                             + "' in the field list; mend the holding or the field. The row is left out."));
         }
         return own;
+    }
+
+    /** A crop on two farms, in a job that names neither: perhaps both are meant, perhaps the farm stands elsewhere. */
+    private void tellSeveralHoldings(ListRows jobs, int job, ColumnSpec column, List<Integer> group) {
+        Map<String, String> holdings = new LinkedHashMap<>();
+        for (int field : group) {
+            String holding = fields.text(Fields.HOLDING, field);
+            if (!holding.isEmpty()) {
+                holdings.putIfAbsent(NameKey.key(holding), holding);
+            }
+        }
+        if (holdings.size() > 1 && !severalTold) {
+            severalTold = true;
+            List<String> named = holdings.values().stream().limit(MOST_NAMED).toList();
+            int more = holdings.size() - named.size();
+            findings.add(Finding.caution(
+                    jobs.address(column, job).orElse(null),
+                    "'" + jobs.text(column, job) + "' is on " + holdings.size() + " holdings ("
+                            + String.join(", ", named) + (more > 0 ? " and " + more + " more" : "")
+                            + ") and the job names none, so it is done on all of them, as is every other such job. If it"
+                            + " is meant for one, name that in a column Holding."));
+        }
     }
 
     private List<Integer> group(String name) {

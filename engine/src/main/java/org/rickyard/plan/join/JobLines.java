@@ -36,6 +36,13 @@ public final class JobLines {
         }
     }
 
+    /** A product or mix of a job row that is spread or drilled on a field, whatever number of machines share the work. */
+    public record Spread(int job, int field, int machine) {}
+
+    /** What spreads or drills the product that its job names. */
+    private static final Set<String> SPREADERS =
+            Set.of("fertiliser spreader", "muck spreader", "slurry tanker", "drill");
+
     /** Crops looked at for words that tell no machine; one message each. */
     private static final int MOST_CROPS = 50;
 
@@ -47,6 +54,7 @@ public final class JobLines {
     private final List<Finding> findings;
     private final List<Line> lines = new ArrayList<>();
     private final List<Block> blocks = new ArrayList<>();
+    private final List<Spread> spreads = new ArrayList<>();
     /** Of the sprayed lines that several rows of the job list are of, those rows. */
     private final Map<Line, List<Integer>> rowsOf = new HashMap<>();
 
@@ -77,6 +85,11 @@ public final class JobLines {
         return blocks;
     }
 
+    /** What is spread or drilled, in list order. */
+    public List<Spread> spreads() {
+        return spreads;
+    }
+
     /** Whether a block is made of several rows of the job list. */
     public boolean joinsRows() {
         return joinsRows;
@@ -103,6 +116,9 @@ public final class JobLines {
         private final TupleNumbers works = new TupleNumbers(3);
 
         private final TankContents tanks = new TankContents();
+        /** One job, field and product with its dose: spread once, also where two machines share it. */
+        private final TupleNumbers spread = new TupleNumbers(3);
+
         private final List<Work> all = new ArrayList<>();
         private int sprayings;
 
@@ -116,7 +132,11 @@ public final class JobLines {
                             + NameKey.key(jobs.text(Jobs.MIX, job))
                             + '\u0000'
                             + doseOf(job));
+            int spreader = spreader(job, gang);
             for (int field : fieldChoice.find(jobs, job)) {
+                if (spreader >= 0 && spread.of(name, field, content) == spreads.size()) {
+                    spreads.add(new Spread(job, field, spreader));
+                }
                 for (int machine : gang) {
                     String type = machines.text(Machines.TYPE, machine);
                     if (type.isEmpty() || Suitability.worksByWidth(type)) {
@@ -136,6 +156,18 @@ public final class JobLines {
         }
 
         private final List<Work> byPlace = new ArrayList<>();
+
+        /** The machine that spreads or drills what a job row names; -1 if none does, or a sprayer puts it out. */
+        private int spreader(int job, List<Integer> gang) {
+            if (!jobs.isFilled(Jobs.PRODUCT, job) && !jobs.isFilled(Jobs.MIX, job)
+                    || gang.stream().anyMatch(machine -> sprays(machines.text(Machines.TYPE, machine)))) {
+                return -1;
+            }
+            return gang.stream()
+                    .filter(machine -> spreads(machines.text(Machines.TYPE, machine)))
+                    .findFirst()
+                    .orElse(-1);
+        }
 
         private Work work(int job, int field, int machine, int name, boolean sprays) {
             Work work = new Work(job, field, machine, name, sprays ? sprayings++ : -1);
@@ -316,7 +348,12 @@ public final class JobLines {
         }
     }
 
-    static boolean sprays(String type) {
+    /** Whether a type of machine spreads or drills the product that its job names. */
+    public static boolean spreads(String type) {
+        return SPREADERS.contains(type);
+    }
+
+    private static boolean sprays(String type) {
         return type.equals("sprayer") || type.equals("air-blast sprayer") || type.equals("knapsack");
     }
 }

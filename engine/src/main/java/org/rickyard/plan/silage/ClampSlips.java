@@ -125,10 +125,10 @@ final class ClampSlips {
     }
 
     private static double inOwnUnit(ListRows list, ColumnSpec column, int row) {
-        double typed = list.number(column, row) / list.cellScale(column, row);
+        double number = list.number(column, row);
         return list.unit(column, row)
-                .map(unit -> unit.convert(typed, column.symbol().unit()))
-                .orElse(typed);
+                .map(unit -> unit.convert(number, column.symbol().unit()))
+                .orElse(number);
     }
 
     private static String typed(ListRows list, ColumnSpec column, int row) {

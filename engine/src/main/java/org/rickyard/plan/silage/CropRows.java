@@ -53,6 +53,7 @@ final class CropRows {
     private final MissingList noClamps;
     // A list has many fields and few crops.
     private final Map<String, Boolean> arable = new HashMap<>();
+    private final Map<String, Boolean> broughtInDry = new HashMap<>();
     private final Map<String, List<Integer>> notSilage = new LinkedHashMap<>();
 
     CropRows(FoundLists lists, List<Finding> findings) {
@@ -135,7 +136,8 @@ final class CropRows {
         String crop = fields.text(Fields.CROP, field);
         boolean another = arable.computeIfAbsent(crop, CropRows::isArable)
                 ? !hasDryMatterWithin(Quantities.DM_AT_ENSILING.usual(), field)
-                : Suitability.isBroughtInDry(crop) && hasDryMatterWithin(Quantities.DM_OF_DRY_CROPS, field);
+                : hasDryMatterWithin(Quantities.DM_OF_DRY_CROPS, field)
+                        && broughtInDry.computeIfAbsent(crop, Suitability::isBroughtInDry);
         if (said && another) {
             notSilage.computeIfAbsent(crop, any -> new ArrayList<>()).add(field);
         }

@@ -12,7 +12,7 @@ import org.rickyard.plan.fit.PlanContext;
 import org.rickyard.plan.join.JobLines;
 
 /**
- * Says which products of the job list are spread or drilled and not sprayed: nothing of them is worked out, which would
+ * Says which products of the job list no machine puts out that is known to: nothing of them is worked out, which would
  * otherwise be seen by nobody who looks for them among the products to be ordered.
  */
 final class ProductsNotSprayed {
@@ -26,8 +26,8 @@ final class ProductsNotSprayed {
         Map<String, Integer> first = new LinkedHashMap<>();
         for (JobLines.Line line : read.lines()) {
             int job = line.job();
-            boolean otherMachine = line.block() == 0
-                    && !machines.text(Machines.TYPE, line.machine()).isEmpty();
+            String type = machines.text(Machines.TYPE, line.machine());
+            boolean otherMachine = line.block() == 0 && !type.isEmpty() && !JobLines.spreads(type);
             if (job >= 0 && otherMachine && !sprayed.get(job) && jobs.isFilled(Jobs.PRODUCT, job)) {
                 first.putIfAbsent(jobs.text(Jobs.PRODUCT, job), job);
             }
@@ -40,8 +40,9 @@ final class ProductsNotSprayed {
                 .add(Finding.caution(
                         jobs.address(Jobs.PRODUCT, one.getValue()).orElse(null),
                         "'" + one.getKey() + "'" + Counted.othersThan(first.size(), "product")
-                                + " is not sprayed, so how much of it is needed is not worked out and it"
-                                + " is not on the order list: only what a sprayer or a knapsack applies is. Reckon it as area ×"
-                                + " dose; what a fill of a wiper takes stands on 'Weed wiper'."));
+                                + " is not sprayed, spread or drilled, so how much of it is needed is not worked out and it"
+                                + " is not on the order list: only what a sprayer, knapsack, spreader, tanker or drill puts"
+                                + " out is. Reckon it as area × dose; what a fill of a wiper takes stands on 'Weed"
+                                + " wiper'."));
     }
 }

@@ -6,6 +6,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.Machines;
+import org.rickyard.lists.Mixes;
 import org.rickyard.lists.Products;
 import org.rickyard.plan.table.Candidate;
 import org.rickyard.plan.table.Names;
@@ -46,6 +47,26 @@ final class SprayColumns {
             new TableColumn.Word(SprayQuality.ON_LABEL, List.of(Candidate.typed(Role.PRODUCT, Products.SPRAY_QUALITY)));
     static final TableColumn.Word NOZZLE_QUALITY = new TableColumn.Word(
             Quantities.SPRAY_QUALITY, List.of(Candidate.typed(Role.MACHINE, Machines.SPRAY_QUALITY)));
+
+    static final TableColumn.Name PRODUCT_OF_JOB = Names.name(
+            Quantities.PRODUCT,
+            Candidate.typed(Role.DOSED_JOB, Jobs.PRODUCT),
+            Candidate.typed(Role.MIX, Mixes.PRODUCT));
+    static final TableColumn.Word UNIT_OF_PRODUCT = new TableColumn.Word(
+            Quantities.PRODUCT_UNIT,
+            List.of(
+                    Candidate.typed(Role.DOSED_JOB, Jobs.DOSE),
+                    Candidate.typed(Role.MIX, Mixes.DOSE),
+                    Candidate.typed(Role.PRODUCT, Products.UNIT)));
+
+    /** Jobs stand before mixes, and the product's own dose is only a fallback. */
+    static TableColumn dose(Symbol symbol) {
+        List<Candidate> places = List.of(
+                Candidate.typed(Role.DOSED_JOB, Jobs.DOSE),
+                Candidate.typed(Role.MIX, Mixes.DOSE),
+                Candidate.fallback(Role.PRODUCT, Products.DOSE));
+        return new TableColumn.Link(symbol, places, true);
+    }
 
     private static TableColumn.Link machine(Symbol symbol, org.rickyard.lists.ColumnSpec column) {
         return Names.link(symbol, Candidate.typed(Role.MACHINE, column));

@@ -24,7 +24,9 @@ public final class SprayFamily {
     private final PlanContext plan;
     private final List<JobLines.Block> blocks;
     private final SprayLines lines;
+    private final ListedProducts listed;
     private final SprayRows products;
+    private final SpreadRows spread;
     private final JobLines read;
     private final String noJob;
 
@@ -33,7 +35,9 @@ public final class SprayFamily {
         this.read = jobLines;
         this.blocks = jobLines.blocks();
         this.lines = new SprayLines(plan, jobLines.lines());
-        this.products = new SprayRows(plan.lists(), blocks, plan.findings());
+        this.listed = new ListedProducts(plan.lists(), plan.findings());
+        this.products = new SprayRows(plan.lists(), blocks, listed, plan.findings());
+        this.spread = new SpreadRows(plan.lists(), jobLines.spreads(), listed, plan.findings());
         this.noJob = plan.rows(Jobs.LIST).size() > 0 ? "no job names a sprayer" : "no jobs are listed";
     }
 
@@ -73,7 +77,12 @@ public final class SprayFamily {
 
     private void records() {
         SprayRecordRows records = new SprayRecordRows(plan, read, lines, products);
-        plan.add(SprayTankTables.ORDER, products.order(), NO_PRODUCT);
+        plan.add(SpreadTables.PRODUCTS, spread.sources(), "no job of a spreader, tanker or drill names a product");
+        plan.add(
+                SprayTankTables.order(!products.uses().isEmpty(), !spread.uses().isEmpty()),
+                listed.order(Stream.concat(products.uses().stream(), spread.uses().stream())
+                        .toList()),
+                "no job of a sprayer, spreader, tanker or drill names a product or mix");
         plan.add(SprayFieldTables.APPLICATIONS, records.records(), NO_PRODUCT);
         plan.add(SprayFieldTables.SEASON, records.season(), NO_PRODUCT);
         plan.add(SprayFieldTables.RECORDS, records.records(), NO_PRODUCT);

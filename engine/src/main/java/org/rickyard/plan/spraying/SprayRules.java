@@ -40,18 +40,25 @@ final class SprayRules {
                 rule.text());
     }
 
+    /** Of each product, however it is applied: its dose against the highest. */
+    static List<CautionRule> againstHighest(Symbol dose) {
+        return List.of(
+                stop(
+                        more(dose, Expr.value(Quantities.HIGHEST_DOSE)),
+                        "the dose is above the highest dose typed for this product; do not apply it: check the label."),
+                stop(
+                        more(dose, Expr.constant(SprayLimits.SLIP_OF_A_THOUSAND).times(Quantities.HIGHEST_DOSE)),
+                        "the dose is hundreds of times the highest: was it typed in ml or g where L or kg is meant? "
+                                + "Then write ml or"
+                                + " g in its unit."));
+    }
+
+    private static final List<CautionRule> HIGHEST = againstHighest(TankPlan.DOSE_USED);
+
     /** Of each product in the tank. */
     static final List<CautionRule> PRODUCT = List.of(
-            stop(
-                    more(TankPlan.DOSE_USED, Expr.value(Quantities.HIGHEST_DOSE)),
-                    "the dose is above the highest dose typed for this product; do not apply it: check the label."),
-            stop(
-                    more(
-                            TankPlan.DOSE_USED,
-                            Expr.constant(SprayLimits.SLIP_OF_A_THOUSAND).times(Quantities.HIGHEST_DOSE)),
-                    "the dose is hundreds of times the highest: was it typed in ml or g where L or kg is meant? "
-                            + "Then write ml or"
-                            + " g in its unit."),
+            HIGHEST.get(0),
+            HIGHEST.get(1),
             stop(
                     more(Quantities.CONCENTRATION, Expr.value(Quantities.HIGHEST_CONCENTRATION)),
                     "the dose in the spray is above the highest typed for this product; check the label."),

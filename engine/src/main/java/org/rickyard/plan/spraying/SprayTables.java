@@ -10,7 +10,6 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.Machines;
-import org.rickyard.lists.Mixes;
 import org.rickyard.lists.Products;
 import org.rickyard.plan.table.Candidate;
 import org.rickyard.plan.table.CautionRule;
@@ -24,6 +23,7 @@ import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.spraying.NozzlePressure;
+import org.rickyard.trade.spraying.ProductOrder;
 import org.rickyard.trade.spraying.SprayLimits;
 import org.rickyard.trade.spraying.SprayQuality;
 import org.rickyard.trade.spraying.SprayRates;
@@ -38,7 +38,7 @@ public final class SprayTables {
     /** Id of the table of blocks. */
     public static final String BLOCKS_ID = "spray-blocks";
     /** Id of the table of products in the tank. */
-    static final String TANK_MIX_ID = "tank-mix";
+    static final String TANK_MIX_ID = ProductOrder.TANK_MIX;
 
     private static final Formula AREA_OF_BLOCK = new Formula(
             "block-area",
@@ -135,18 +135,10 @@ public final class SprayTables {
                     List.of(
                             Names.FIELD_HOLDING,
                             Names.JOB,
-                            Names.name(
-                                    Quantities.PRODUCT,
-                                    Candidate.typed(Role.DOSED_JOB, Jobs.PRODUCT),
-                                    Candidate.typed(Role.MIX, Mixes.PRODUCT)),
+                            SprayColumns.PRODUCT_OF_JOB,
                             SprayColumns.BLOCK,
                             Names.MACHINE,
-                            new TableColumn.Word(
-                                    Quantities.PRODUCT_UNIT,
-                                    List.of(
-                                            Candidate.typed(Role.DOSED_JOB, Jobs.DOSE),
-                                            Candidate.typed(Role.MIX, Mixes.DOSE),
-                                            Candidate.typed(Role.PRODUCT, Products.UNIT))),
+                            SprayColumns.UNIT_OF_PRODUCT,
                             new TableColumn.Key(Keys.BLOCK_KEY),
                             new TableColumn.Key(Keys.TANK_MIX_KEY),
                             new TableColumn.Key(Keys.PRODUCT_KEY),
@@ -157,8 +149,8 @@ public final class SprayTables {
                             fromBlock(TankPlan.TANKFUL_AREA),
                             fromBlock(TankPlan.PART),
                             fromBlock(TankPlan.EVEN),
-                            dose(Quantities.DOSE),
-                            dose(Quantities.CONCENTRATION),
+                            SprayColumns.dose(Quantities.DOSE),
+                            SprayColumns.dose(Quantities.CONCENTRATION),
                             Names.optional(
                                     Quantities.HIGHEST_DOSE, Candidate.typed(Role.PRODUCT, Products.HIGHEST_DOSE)),
                             Names.optional(
@@ -190,15 +182,6 @@ public final class SprayTables {
 
     private static TableColumn fromBlock(Symbol symbol) {
         return new TableColumn.Joined(symbol, new Expr.From(BLOCKS_ID, symbol, Keys.BLOCK_POSITION));
-    }
-
-    /** Jobs stand before mixes, and the product's own dose is only a fallback. */
-    private static TableColumn dose(Symbol symbol) {
-        List<Candidate> places = List.of(
-                Candidate.typed(Role.DOSED_JOB, Jobs.DOSE),
-                Candidate.typed(Role.MIX, Mixes.DOSE),
-                Candidate.fallback(Role.PRODUCT, Products.DOSE));
-        return new TableColumn.Link(symbol, places, true);
     }
 
     private static Expr litres(double value) {

@@ -6,8 +6,10 @@ import static org.rickyard.plan.spraying.SprayColumns.result;
 import static org.rickyard.plan.spraying.SprayColumns.step;
 import static org.rickyard.plan.spraying.SprayColumns.typedOrNot;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Expr;
+import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
@@ -31,11 +33,6 @@ import org.rickyard.trade.spraying.TankPlan;
 final class SprayTankTables {
     private SprayTankTables() {}
 
-    private static final TableColumn.Name PRODUCT = Names.name(
-            Quantities.PRODUCT,
-            Candidate.typed(Role.DOSED_JOB, Jobs.PRODUCT),
-            Candidate.typed(Role.MIX, Mixes.PRODUCT));
-
     /** One row per tankful and product, in mixing order. */
     static final TableSpec FILLS = new TableSpec(
             "tank-fills",
@@ -46,7 +43,7 @@ final class SprayTankTables {
                     List.of(
                             Names.FIELD_HOLDING,
                             Names.JOB,
-                            PRODUCT,
+                            SprayColumns.PRODUCT_OF_JOB,
                             Names.MACHINE,
                             SprayColumns.BLOCK,
                             new TableColumn.Word(Quantities.PRODUCT_UNIT, List.of()),
@@ -109,39 +106,71 @@ final class SprayTankTables {
             Cautions.SPRAYING,
             WASHING_RULES);
 
-    private static final List<CautionRule> ORDER_RULES = List.of(SprayRules.caution(
-            SprayRules.more(ProductOrder.LEFT_OUT, Expr.number(0)),
-            "some jobs of this product have no amount and are not in the need; see Tank mix."));
+    private static final CautionRule SPRAYED_LEFT_OUT = leftOut(ProductOrder.LEFT_OUT, "Tank mix");
+    private static final CautionRule SPREAD_LEFT_OUT = leftOut(ProductOrder.SPREAD_LEFT_OUT, "Spread products");
 
-    /** One row per product over all jobs and holdings. */
-    static final TableSpec ORDER = new TableSpec(
-            "product-order",
-            "Order list",
-            "Order list: what to buy of each product over all jobs and holdings",
-            "one row per product",
-            Sentences.appended(
-                    List.of(
-                            Names.name(
-                                    Quantities.PRODUCT,
-                                    Candidate.typed(Role.PRODUCT, Products.PRODUCT),
-                                    Candidate.typed(Role.DOSED_JOB, Jobs.PRODUCT),
-                                    Candidate.typed(Role.MIX, Mixes.PRODUCT)),
-                            new TableColumn.Word(Quantities.PRODUCT_UNIT, List.of()),
-                            new TableColumn.Key(Keys.PRODUCT_KEY),
-                            Names.optional(Quantities.STOCK, Candidate.typed(Role.PRODUCT, Products.STOCK)),
-                            Names.link(Quantities.PACK_SIZE, Candidate.typed(Role.PRODUCT, Products.PACK_SIZE)),
-                            Names.optional(Quantities.PACK_PRICE, Candidate.typed(Role.PRODUCT, Products.PRICE)),
-                            Names.optional(Quantities.PRICE, Candidate.typed(Role.PRODUCT, Products.PRICE)),
-                            result(ProductOrder.PRODUCT_NEED),
-                            new TableColumn.Joined(ProductOrder.LEFT_OUT, ProductOrder.NEED_LEFT_OUT),
-                            result(ProductOrder.PRODUCT_TO_BUY),
-                            result(ProductOrder.PACKS_TO_BUY),
-                            result(ProductOrder.PRODUCT_LEFT_OVER),
-                            step(ProductOrder.PRODUCT_COST)),
-                    ORDER_RULES),
-            List.of(new TableSpec.TotalName(ProductOrder.COST, "Rickyard_product_cost")),
-            List.of(
-                    "Buy only what the season needs and the store may hold. Whether a product is still permitted, and in"
-                            + " date, is not known here: check the label and the regulator's register."),
-            ORDER_RULES);
+    private static CautionRule leftOut(Symbol rows, String sheet) {
+        return SprayRules.caution(
+                SprayRules.more(rows, Expr.number(0)),
+                "some jobs of this product have no amount and are not in the need; see " + sheet + ".");
+    }
+
+    /**
+     * One row per product over all jobs and holdings.
+     *
+     * @param sprayed whether anything is sprayed
+     * @param spread whether anything is spread or drilled
+     */
+    static TableSpec order(boolean sprayed, boolean spread) {
+        TableColumn.Calculated need = new TableColumn.Calculated(ProductOrder.PRODUCT_NEED, true);
+        TableColumn sprayedLeftOut = new TableColumn.Joined(ProductOrder.LEFT_OUT, ProductOrder.NEED_LEFT_OUT);
+        TableColumn spreadLeftOut =
+                new TableColumn.Joined(ProductOrder.SPREAD_LEFT_OUT, ProductOrder.SPREAD_NEED_LEFT_OUT);
+        List<TableColumn> needs;
+        List<CautionRule> rules;
+        if (sprayed && spread) {
+            needs = List.of(
+                    new TableColumn.Joined(ProductOrder.SPRAYED, ProductOrder.ALL_SPRAYED),
+                    sprayedLeftOut,
+                    new TableColumn.Joined(ProductOrder.SPREAD_NEED, ProductOrder.ALL_SPREAD),
+                    spreadLeftOut,
+                    need);
+            rules = List.of(SPRAYED_LEFT_OUT, SPREAD_LEFT_OUT);
+        } else if (spread) {
+            needs = List.of(need.by(ProductOrder.ALL_SPREAD), spreadLeftOut);
+            rules = List.of(SPREAD_LEFT_OUT);
+        } else {
+            needs = List.of(need.by(ProductOrder.ALL_SPRAYED), sprayedLeftOut);
+            rules = List.of(SPRAYED_LEFT_OUT);
+        }
+        List<TableColumn> columns = new ArrayList<>(List.of(
+                Names.name(
+                        Quantities.PRODUCT,
+                        Candidate.typed(Role.PRODUCT, Products.PRODUCT),
+                        Candidate.typed(Role.DOSED_JOB, Jobs.PRODUCT),
+                        Candidate.typed(Role.MIX, Mixes.PRODUCT)),
+                new TableColumn.Word(Quantities.PRODUCT_UNIT, List.of()),
+                new TableColumn.Key(Keys.PRODUCT_KEY),
+                Names.optional(Quantities.STOCK, Candidate.typed(Role.PRODUCT, Products.STOCK)),
+                Names.link(Quantities.PACK_SIZE, Candidate.typed(Role.PRODUCT, Products.PACK_SIZE)),
+                Names.optional(Quantities.PACK_PRICE, Candidate.typed(Role.PRODUCT, Products.PRICE)),
+                Names.optional(Quantities.PRICE, Candidate.typed(Role.PRODUCT, Products.PRICE))));
+        columns.addAll(needs);
+        columns.addAll(List.of(
+                result(ProductOrder.PRODUCT_TO_BUY),
+                result(ProductOrder.PACKS_TO_BUY),
+                result(ProductOrder.PRODUCT_LEFT_OVER),
+                step(ProductOrder.PRODUCT_COST)));
+        return new TableSpec(
+                "product-order",
+                "Order list",
+                "Order list: what to buy of each product over all jobs and holdings",
+                "one row per product",
+                Sentences.appended(columns, rules),
+                List.of(new TableSpec.TotalName(ProductOrder.COST, "Rickyard_product_cost")),
+                List.of(
+                        "Buy only what the season needs and the store may hold. Whether a product is still permitted, and"
+                                + " in date, is not known here: check the label and the regulator's register."),
+                rules);
+    }
 }

@@ -26,11 +26,21 @@ import org.rickyard.trade.Keys;
 public final class ProductOrder {
     private ProductOrder() {}
 
+    /** Id of the table of products in the tank. */
+    public static final String TANK_MIX = "tank-mix";
+
+    /** Needed over all jobs that spray it. */
+    public static final Symbol SPRAYED = amount("need for spraying");
+    /** Needed over all jobs that spread or drill it. */
+    public static final Symbol SPREAD_NEED = amount("need for spreading and drilling");
     /** Needed over all jobs. */
     public static final Symbol NEED = amount("need");
     /** Rows of the tank mix whose product is withheld. */
     public static final Symbol LEFT_OUT =
             Symbol.number("rows left out", Units.ONE).decimals(0);
+    /** Rows of the spread products whose amount is withheld. */
+    public static final Symbol SPREAD_LEFT_OUT =
+            Symbol.number("rows of spread products left out", Units.ONE).decimals(0);
     /** To be bought. */
     public static final Symbol TO_BUY = amount("to buy");
     /** Whole packs to be bought. */
@@ -48,18 +58,55 @@ public final class ProductOrder {
     private static final Source SUM =
             Source.derived("21.625 L needed, none in stock, packs of 5 L: 5 packs, 3.375 over");
 
-    /** {@code product-need}: over all blocks; rows left out are counted beside it. */
+    /** All that is sprayed of a product; rows left out are counted beside it. */
+    public static final Expr ALL_SPRAYED = total(TANK_MIX, TankPlan.PRODUCT_FOR_BLOCK);
+    /** All that is spread or drilled of it; rows left out are counted beside it. */
+    public static final Expr ALL_SPREAD = total(Spreading.TABLE, Spreading.SPREAD);
+
+    /** {@code product-need}: over all jobs, whether they spray it or spread it. */
     public static final Formula PRODUCT_NEED = new Formula(
             "product-need",
             NEED,
-            new Expr.Total("tank-mix", TankPlan.PRODUCT_FOR_BLOCK, Keys.PRODUCT_KEY, Keys.PRODUCT_KEY, false),
-            Source.derived("sum of the blocks given; rows left out are counted beside it"),
+            choice(
+                    isNowhere(SPREAD_NEED, SPREAD_LEFT_OUT),
+                    value(SPRAYED),
+                    choice(
+                            isNowhere(SPRAYED, LEFT_OUT),
+                            value(SPREAD_NEED),
+                            value(SPRAYED).plus(SPREAD_NEED))),
+            Source.derived("sum of the jobs given; rows left out are counted beside it"),
             "priming comes on top",
-            List.of());
+            List.of(
+                    WorkedExample.from(Source.derived("21.625 sprayed, and 4 on a field that is spread"))
+                            .with(SPRAYED, 21.625)
+                            .with(LEFT_OUT, 0)
+                            .with(SPREAD_NEED, 4)
+                            .with(SPREAD_LEFT_OUT, 0)
+                            .gives(25.625, Units.PRODUCT_UNIT, 3),
+                    WorkedExample.from(Source.derived("no job sprays it, and one of two that spread it has no amount"))
+                            .with(LEFT_OUT, 0)
+                            .with(SPREAD_NEED, 4)
+                            .with(SPREAD_LEFT_OUT, 1)
+                            .gives(4, Units.PRODUCT_UNIT, 3)));
 
-    /** Rows left out of it. */
-    public static final Expr NEED_LEFT_OUT =
-            new Expr.Count("tank-mix", TankPlan.PRODUCT_FOR_BLOCK, Keys.PRODUCT_KEY, Keys.PRODUCT_KEY, true);
+    /** Rows left out of what is sprayed. */
+    public static final Expr NEED_LEFT_OUT = missing(TANK_MIX, TankPlan.PRODUCT_FOR_BLOCK);
+    /** Rows left out of what is spread or drilled. */
+    public static final Expr SPREAD_NEED_LEFT_OUT = missing(Spreading.TABLE, Spreading.SPREAD);
+
+    /** Whether no job has a product, as opposed to jobs that have it and whose amounts are all withheld. */
+    private static Condition isNowhere(Symbol need, Symbol leftOut) {
+        return Condition.all(List.of(
+                new Condition.Blank(need), Condition.compare(value(leftOut), Condition.Relation.AT_MOST, number(0))));
+    }
+
+    private static Expr total(String table, Symbol product) {
+        return new Expr.Total(table, product, Keys.PRODUCT_KEY, Keys.PRODUCT_KEY, false);
+    }
+
+    private static Expr missing(String table, Symbol product) {
+        return new Expr.Count(table, product, Keys.PRODUCT_KEY, Keys.PRODUCT_KEY, true);
+    }
 
     /** {@code product-to-buy}: need − stock, never below nothing. */
     public static final Formula PRODUCT_TO_BUY = new Formula(

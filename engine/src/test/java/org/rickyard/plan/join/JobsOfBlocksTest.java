@@ -86,6 +86,27 @@ class JobsOfBlocksTest {
     }
 
     @Test
+    void aJobWithoutHoldingOnSeveralHoldingsIsSaidOnce() {
+        SeasonBook.Worked worked = farm(
+                row("Holding", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                row("Elm", "wheat", "spray", "Sprayer", 100),
+                row(null, "barley", "spray", "Sprayer", 100),
+                row(null, "wheat", "spray", "Sprayer", 100),
+                row(null, "all", "spray", "Sprayer", 100));
+        assertThat(worked.findings())
+                .filteredOn(finding -> finding.message().contains("names none"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.cell().map(Object::toString)).hasValue("Jobs!B4");
+                    assertThat(finding.message())
+                            .isEqualTo(
+                                    "'wheat' is on 2 holdings (Elm, Oak) and the job names none, so it is done on all"
+                                            + " of them, as is every other such job. If it is meant for one, name that in a"
+                                            + " column Holding.");
+                });
+    }
+
+    @Test
     void jobsWithoutAListOfFieldsAreToldOnce() {
         SeasonBook.Worked worked = new SeasonBook()
                 .sheet("Fields", row("Parcel of the farm", "Hectares", "Crop"), row("A", 4, "wheat"))

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.rickyard.lists.Finding;
 import org.rickyard.testing.SeasonBook;
 
-/** A product that is spread is on no sheet of the sprayers, and that is said. */
+/** A product that its machine neither sprays, spreads nor drills is on no sheet, and that is said. */
 class ProductsNotSprayedTest {
     private static List<Finding> said(Object[]... jobs) {
         Object[][] rows = new Object[jobs.length + 1][];
@@ -19,7 +19,7 @@ class ProductsNotSprayedTest {
                         .sheet(
                                 "Machines",
                                 row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
-                                row("Spreader", "fertiliser spreader", 24, 12, null),
+                                row("Cultivator", "cultivator", 6, 12, null),
                                 row("Odd one", null, 24, 12, null),
                                 row("Sprayer", "sprayer", 24, 12, 2000))
                         .sheet("Jobs", rows)
@@ -32,11 +32,11 @@ class ProductsNotSprayedTest {
     }
 
     @Test
-    void aProductThatIsSpreadIsToldWithItsCell() {
+    void aProductThatNothingPutsOutIsToldWithItsCell() {
         assertThat(said(
-                        row("N1", "A", "spread", "Spreader", "Nitrogen 34", 250, "kg/ha", null),
-                        row("N2", "A", "spread", "Spreader", "Nitrogen 34", 150, "kg/ha", null),
-                        row("N3", "A", "spread", "Spreader", "Potash", 100, "kg/ha", null),
+                        row("N1", "A", "spread", "Cultivator", "Nitrogen 34", 250, "kg/ha", null),
+                        row("N2", "A", "spread", "Cultivator", "Nitrogen 34", 150, "kg/ha", null),
+                        row("N3", "A", "spread", "Cultivator", "Potash", 100, "kg/ha", null),
                         row("T1", "A", "spray", "Sprayer", "Herbicide A", 1, "L/ha", 200)))
                 .singleElement()
                 .satisfies(finding -> {
@@ -44,7 +44,7 @@ class ProductsNotSprayedTest {
                     assertThat(finding.cell().orElseThrow()).hasToString("Jobs!E2");
                     assertThat(finding.message())
                             .startsWith(
-                                    "'Nitrogen 34' (and 1 more product) is not sprayed, so how much of it is needed");
+                                    "'Nitrogen 34' (and 1 more product) is not sprayed, spread or drilled, so how much");
                 });
     }
 

@@ -1,0 +1,170 @@
+package org.rickyard.plan.spraying;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.FoundLists;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.Mixes;
+import org.rickyard.lists.NameKey;
+import org.rickyard.lists.Products;
+import org.rickyard.plan.table.Role;
+import org.rickyard.plan.table.RowSources;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.DoseText;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+
+/** The products that jobs and mixes name, found in the product list, and numbered for the joins. */
+final class ListedProducts {
+    /**
+     * One use of a product, by a row of the job list or a line of a mix; -1 where a list has no row for it.
+     *
+     * @param product its row of the product list, none if it is listed in another unit than it is dosed in
+     * @param key its number, the same for every use of it in one unit
+     * @param unit what it is measured in, "" if nothing says it
+     */
+    record Use(int job, int mix, int product, int key, String unit) {}
+
+    /** So many names of the product list are told where one is not found in it. */
+    private static final int MOST_NAMED = 5;
+
+    private final ListRows jobs;
+    private final ListRows mixes;
+    private final ListRows products;
+    private final CustomaryUnits customary;
+    private final List<Finding> findings;
+    private final Set<Finding> told = new HashSet<>();
+    private final Map<String, List<Integer>> mixRows = new HashMap<>();
+    private final Map<String, Integer> productRows = new HashMap<>();
+    private final Map<String, Integer> others = new HashMap<>();
+
+    ListedProducts(FoundLists lists, List<Finding> findings) {
+        this.jobs = lists.rows(Jobs.LIST);
+        this.mixes = lists.rows(Mixes.LIST);
+        this.products = lists.rows(Products.LIST);
+        this.customary = lists.customary();
+        this.findings = findings;
+        for (int mix = 0; mix < mixes.size(); mix++) {
+            mixRows.computeIfAbsent(NameKey.key(mixes.text(Mixes.MIX, mix)), m -> new ArrayList<>())
+                    .add(mix);
+        }
+        for (int product = 0; product < products.size(); product++) {
+            productRows.putIfAbsent(NameKey.key(products.text(Products.PRODUCT, product)), product);
+        }
+    }
+
+    /** The lines of the mix that a job names; none, and told, if there is no such mix. */
+    List<Integer> linesOfMix(int job) {
+        String mix = jobs.text(Jobs.MIX, job);
+        List<Integer> lines = mixRows.get(NameKey.key(mix));
+        if (lines != null) {
+            return lines;
+        }
+        findings.add(Finding.stop(
+                jobs.address(Jobs.MIX, job).orElse(null),
+                productRows.containsKey(NameKey.key(mix))
+                                && jobs.text(Jobs.PRODUCT, job).isEmpty()
+                        ? "'" + mix
+                                + "' is a product, not a mix: write it in the Product column. Its amounts are left out."
+                        : "there is no mix '" + mix
+                                + "' in the list of mixes; add its lines there or mend the name. Its"
+                                + " products are left out."));
+        return List.of();
+    }
+
+    /** A use of a product by a name; what the list says against it is told. */
+    Use use(int job, int mix, String name, Optional<CellAddress> cell) {
+        int product = productRows.getOrDefault(NameKey.key(name), -1);
+        if (product < 0 && products.size() > 0) {
+            Finding unlisted = Finding.caution(
+                    cell.orElse(null),
+                    "'" + name + "' is not in the product list (expected " + listed() + "), so its limits, packs and"
+                            + " stock are not known and it is held against nothing; add it there or mend the name.");
+            // A line of a mix that several jobs use is wrong once, not once a job.
+            if (told.add(unlisted)) {
+                findings.add(unlisted);
+            }
+        }
+        String unit = unitOf(job, mix, product, name, cell);
+        // A product dosed in another unit than it is listed in has no pack or limit to be held against.
+        int held = product >= 0 && agrees(product, unit) ? product : -1;
+        int key = held >= 0
+                ? held + 1
+                : others.computeIfAbsent(NameKey.key(name) + '\u0000' + unit, n -> products.size() + 1 + others.size());
+        return new Use(job, mix, held, key, unit);
+    }
+
+    /** The first names of the list, for a slip of the pen. */
+    private String listed() {
+        StringBuilder names = new StringBuilder();
+        int shown = Math.min(products.size(), MOST_NAMED);
+        for (int product = 0; product < shown; product++) {
+            names.append(product == 0 ? "'" : product == products.size() - 1 ? " or '" : ", '")
+                    .append(products.text(Products.PRODUCT, product))
+                    .append('\'');
+        }
+        return shown < products.size() ? names + " or another of its " + products.size() + " names" : names.toString();
+    }
+
+    private boolean agrees(int product, String unit) {
+        String listed = listedUnit(product);
+        return listed.isEmpty() || unit.isEmpty() || unit.equalsIgnoreCase(listed);
+    }
+
+    /** What the product list measures a product in: L of a product listed in L, ml/100 L or L/ha. "" if not said. */
+    private String listedUnit(int product) {
+        if (product < 0 || products.state(Products.UNIT, product) != ListRows.State.GIVEN) {
+            return "";
+        }
+        String text = products.text(Products.UNIT, product);
+        return DoseText.read(text, customary) instanceof DoseText.Known known ? known.productUnit() : text;
+    }
+
+    private String unitOf(int job, int mix, int product, String name, Optional<CellAddress> cell) {
+        Optional<String> dosed = job >= 0 ? doseUnit(jobs, Jobs.DOSE, job) : doseUnit(mixes, Mixes.DOSE, mix);
+        String listed = listedUnit(product);
+        if (dosed.isPresent() && !listed.isEmpty() && !dosed.get().equalsIgnoreCase(listed)) {
+            findings.add(Finding.stop(
+                    cell.orElse(null),
+                    "'" + name + "' is dosed in " + dosed.get() + " here but the product list measures it in " + listed
+                            + "; its packs and limits cannot be compared until both agree."));
+        }
+        if (dosed.isPresent()) {
+            return dosed.get();
+        }
+        if (listed.isEmpty() && product >= 0) {
+            return doseUnit(products, Products.DOSE, product).orElse("");
+        }
+        return listed;
+    }
+
+    private static Optional<String> doseUnit(ListRows list, ColumnSpec column, int row) {
+        return row < 0 || !list.gives(column, row) ? Optional.empty() : list.productUnit(column, row);
+    }
+
+    /** The sources of the order list: each product that is used once, listed ones first. */
+    RowSources order(List<Use> uses) {
+        Map<Integer, Use> firsts = new TreeMap<>();
+        uses.forEach(use -> firsts.putIfAbsent(use.key(), use));
+        List<Use> each = List.copyOf(firsts.values());
+        return new RowSources(each.size())
+                .with(Role.DOSED_JOB, jobs, each.stream().mapToInt(Use::job).toArray())
+                .with(Role.MIX, mixes, each.stream().mapToInt(Use::mix).toArray())
+                .with(
+                        Role.PRODUCT,
+                        products,
+                        each.stream().mapToInt(Use::product).toArray())
+                .with(Keys.PRODUCT_KEY, each.stream().mapToInt(Use::key).toArray())
+                .with(Quantities.PRODUCT_UNIT, each.stream().map(Use::unit).toArray(String[]::new));
+    }
+}

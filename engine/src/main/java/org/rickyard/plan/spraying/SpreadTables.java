@@ -1,0 +1,60 @@
+package org.rickyard.plan.spraying;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.rickyard.formula.Condition;
+import org.rickyard.formula.Expr;
+import org.rickyard.lists.Products;
+import org.rickyard.plan.table.Candidate;
+import org.rickyard.plan.table.CautionRule;
+import org.rickyard.plan.table.Names;
+import org.rickyard.plan.table.Role;
+import org.rickyard.plan.table.Sentences;
+import org.rickyard.plan.table.TableColumn;
+import org.rickyard.plan.table.TableSpec;
+import org.rickyard.trade.Cautions;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.Spreading;
+
+/** The table of what is spread or drilled. */
+final class SpreadTables {
+    private SpreadTables() {}
+
+    private static final List<CautionRule> RULES = Stream.concat(
+                    SprayRules.againstHighest(Quantities.SPREAD_DOSE).stream(),
+                    Stream.of(SprayRules.caution(
+                            Condition.all(List.of(
+                                    Condition.any(List.of(
+                                            Condition.is(Quantities.MACHINE_TYPE, "fertiliser spreader"),
+                                            Condition.is(Quantities.MACHINE_TYPE, "drill"))),
+                                    SprayRules.more(Quantities.SPREAD_DOSE, Expr.constant(Spreading.HIGH)))),
+                            "the dose is high for fertiliser or seed: lime, or an amount or unit mistyped?")))
+            .toList();
+
+    /** One row per job, field and product. */
+    static final TableSpec PRODUCTS = new TableSpec(
+            Spreading.TABLE,
+            "Spread products",
+            "Spread products: what is spread or drilled on each field",
+            "one row per job, field and product",
+            Sentences.appended(
+                    List.of(
+                            Names.FIELD_HOLDING,
+                            Names.JOB,
+                            Names.FIELD,
+                            SprayColumns.PRODUCT_OF_JOB,
+                            Names.MACHINE,
+                            Names.MACHINE_TYPE,
+                            SprayColumns.UNIT_OF_PRODUCT,
+                            new TableColumn.Key(Keys.PRODUCT_KEY),
+                            SprayColumns.AREA,
+                            SprayColumns.dose(Quantities.SPREAD_DOSE),
+                            Names.optional(
+                                    Quantities.HIGHEST_DOSE, Candidate.typed(Role.PRODUCT, Products.HIGHEST_DOSE)),
+                            SprayColumns.result(Spreading.PRODUCT_SPREAD)),
+                    RULES),
+            List.of(),
+            Cautions.SPREADING,
+            RULES);
+}

@@ -1,0 +1,177 @@
+package org.rickyard.plan.spraying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
+import static org.rickyard.testing.SeasonBook.row;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.rickyard.audit.Result;
+import org.rickyard.lists.Finding;
+import org.rickyard.testing.SeasonBook;
+
+/** What spreaders, tankers and drills put out: fertiliser, muck, slurry and seed, and what of it must be bought. */
+class SpreadProductsTest {
+    private static final Object[] JOBS = row("Job", "Field", "Operation", "Machine", "Product", "Mix", "Dose");
+
+    private static SeasonBook book(Object[]... jobs) {
+        Object[][] rows = new Object[jobs.length + 1][];
+        rows[0] = JOBS;
+        System.arraycopy(jobs, 0, rows, 1, jobs.length);
+        return new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Crop", "Area (ac)"),
+                        row("Hill", "wheat", 20),
+                        row("Dale", "wheat", 15),
+                        row("Ley", "grass", 12))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                        row("Spinner", "fertilizer spreader", 18, 12, null),
+                        row("Other spinner", "fertilizer spreader", 18, 12, null),
+                        row("Drill", "drill", 4, 8, null),
+                        row("Tanker", "slurry tanker", 9, 6, null),
+                        row("Muck cart", "muck spreader", 6, 8, null),
+                        row("Sprayer", "sprayer", 24, 12, 2000))
+                .sheet(
+                        "Products",
+                        row("Product", "Unit", "Highest dose", "Pack size", "Stock"),
+                        row("Urea", "kg", null, 600, 500),
+                        row("Trace", "L", 3, 10, null))
+                .sheet(
+                        "Mixes",
+                        row("Mix", "Product", "Dose"),
+                        row("Pasture", "Ryegrass", "15 lb/ac"),
+                        row("Pasture", "Clover", "3 lb/ac"))
+                .sheet("Jobs", rows);
+    }
+
+    /** The results of an id, by the name of this column. */
+    private static Map<String, Double> given(SeasonBook.Worked worked, String id, String by) {
+        Map<String, Double> given = new LinkedHashMap<>();
+        for (Result result : worked.results()) {
+            if (result.id().equals(id) && result.number().isPresent()) {
+                given.merge(result.about().get(by), result.number().get(), Double::sum);
+            }
+        }
+        return given;
+    }
+
+    private static final double LB = 0.45359237;
+
+    @Test
+    void anAmountOfEachFieldIsItsAreaTimesTheDose() {
+        SeasonBook.Worked worked = book(
+                        row("N1", "wheat", "spread", "Spinner", "Urea", null, "120 lb/ac"),
+                        row("Sow", "Ley", "drill", "Drill", null, "Pasture", null),
+                        row("Slurry", "Ley", "slurry", "Tanker", "Slurry", null, "3000 gal(US)/ac"),
+                        row("Muck", "Dale", "muck", "Muck cart", "Muck", null, "10 t/ac"))
+                .run();
+
+        // By hand: 120 lb an acre on 20 and 15 acres, 15 and 3 lb on 12, 3,000 gallons of 3.785411784 L on 12, 10 t on
+        // 15.
+        assertThat(given(worked, "product-spread", "Product"))
+                .hasSize(5)
+                .hasEntrySatisfying("Urea", kg -> assertClose(kg, 120 * 35 * LB))
+                .hasEntrySatisfying("Ryegrass", kg -> assertClose(kg, 15 * 12 * LB))
+                .hasEntrySatisfying("Clover", kg -> assertClose(kg, 3 * 12 * LB))
+                .hasEntrySatisfying("Slurry", litres -> assertClose(litres, 3000 * 12 * 3.785411784))
+                .hasEntrySatisfying("Muck", kg -> assertClose(kg, 150_000));
+        // 1,905 kg less 500 in store are three packs of 600.
+        assertThat(given(worked, "packs-to-buy", "Product")).containsExactly(entry("Urea", 3.0));
+        assertThat(worked.plan().table("tank-mix").rows()).isZero();
+        assertThat(worked.plan().table("product-order").spec().reads()).containsExactly("spread-products");
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    private static void assertClose(double value, double expected) {
+        assertThat(value).isCloseTo(expected, org.assertj.core.data.Offset.offset(1e-9 * expected));
+    }
+
+    @Test
+    void whatIsSprayedAndSpreadIsBoughtTogether() {
+        SeasonBook.Worked worked = book(
+                        row("T1", "Hill", "spray", "Sprayer", "Trace", null, "2 L/ac"),
+                        row("T2", "Dale", "spread", "Spinner", "Trace", null, "1 L/ac"),
+                        row("N1", "Dale", "spread", "Spinner", "Urea", null, "100 kg/ac"))
+                .run();
+
+        assertThat(given(worked, "product-need", "Product"))
+                .hasSize(2)
+                .hasEntrySatisfying("Trace", litres -> assertClose(litres, 2 * 20 + 15))
+                .hasEntrySatisfying("Urea", kg -> assertClose(kg, 1500));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    @Test
+    void machinesThatShareTheWorkSpreadItOnce() {
+        SeasonBook.Worked worked = book(
+                        row("N1", "Hill", "spread", "Spinner; Other spinner", "Urea", null, "100 kg/ac"),
+                        row("N2", "Dale", "spread", "Spinner", "Urea", null, "100 kg/ac"),
+                        row("N2", "Dale", "spread", "Other spinner", "Urea", null, "100 kg/ac"))
+                .run();
+
+        assertThat(given(worked, "product-need", "Product")).hasEntrySatisfying("Urea", kg -> assertClose(kg, 3500));
+    }
+
+    @Test
+    void aHighestDoseIsHeldAgainstIt() {
+        List<Finding> findings = book(row("T2", "Dale", "spread", "Spinner", "Trace", null, "5 L/ha"))
+                .run()
+                .findings();
+
+        assertThat(findings)
+                .filteredOn(finding -> finding.severity() == Finding.Severity.STOP)
+                .singleElement()
+                .satisfies(stop -> assertThat(stop.message())
+                        .contains("the dose is above the highest dose typed for this product"));
+    }
+
+    @Test
+    void aSlipOfTheDecimalPointIsAskedAboutAndMuckIsNot() {
+        List<Finding> findings = book(
+                        row("N1", "Hill", "spread", "Spinner", "Urea", null, "2000 kg/ha"),
+                        row("Muck", "Dale", "muck", "Muck cart", "Muck", null, "25 t/ha"))
+                .run()
+                .findings();
+
+        assertThat(findings)
+                .filteredOn(finding -> finding.message().contains("the dose is high for fertiliser or seed"))
+                .singleElement()
+                .satisfies(finding ->
+                        assertThat(finding.message()).contains("Urea").contains("2000 kg/ha"));
+    }
+
+    @Test
+    void aShareOfASprayIsNoDoseOfASpreader() {
+        SeasonBook.Worked worked = book(row("T2", "Dale", "spread", "Spinner", "Trace", null, "2 %"))
+                .run();
+
+        assertThat(worked.findings())
+                .filteredOn(finding -> finding.severity() == Finding.Severity.STOP)
+                .singleElement()
+                .satisfies(stop -> {
+                    assertThat(stop.cell().orElseThrow()).hasToString("Jobs!G2");
+                    assertThat(stop.message())
+                            .isEqualTo(
+                                    "'Trace' is spread or drilled, and its dose in % is a share of a spray. Expected an"
+                                            + " amount on an area (kg/ha, t/ac, m3/ha): correct the dose or the machine."
+                                            + " Nothing is worked out for it.");
+                });
+        assertThat(given(worked, "product-spread", "Product")).isEmpty();
+    }
+
+    @Test
+    void aDoseThatIsMissingIsAskedFor() {
+        SeasonBook.Worked worked =
+                book(row("N1", "Dale", "spread", "Spinner", "Urea", null, null)).run();
+
+        assertThat(worked.results())
+                .filteredOn(result -> result.id().equals("product-spread"))
+                .singleElement()
+                .satisfies(result -> assertThat(result.reason()).contains("spreading dose missing (Jobs!G2)"));
+    }
+}
