@@ -230,6 +230,9 @@ final class HeaderRow {
                     && !isOfAnother(match, headers, runs.get(last))) {
                 last++;
             }
+            while (last > end && isTitle(match, headers, runs.get(last - 1))) {
+                last--;
+            }
             if (last > end || match.firstColumn() < runs.get(start)[0]) {
                 match = best(headers, runs.get(start)[0], runs.get(last - 1)[1], named);
             }
@@ -271,6 +274,12 @@ final class HeaderRow {
             }
         }
         return false;
+    }
+
+    /** A lone word beyond a gap that means nothing to a list stands above something else. */
+    private boolean isTitle(Match match, String[] headers, int[] run) {
+        return run[0] == run[1]
+                && match(match.vocabulary(), headers, run[0], run[1], false).matched() == 0;
     }
 
     /** Whether headers set off by a gap are those of another list that lacks one it needs, and mean nothing to this one. */

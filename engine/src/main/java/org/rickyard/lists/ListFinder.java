@@ -84,8 +84,7 @@ public final class ListFinder {
     }
 
     private List<FoundTable> findTables(List<Vocabulary> known, int mostRows, List<Finding> into) {
-        // The headers of all lists tell where a row of headers is, whichever of them are wanted.
-        Set<String> firstWords = TableFinder.firstWords(vocabularies);
+        Set<String> firstWords = TableFinder.firstWords(known);
         List<FoundTable> tables = new ArrayList<>();
         for (Grid sheet : sheets) {
             tables.addAll(new TableFinder(sheet, known, firstWords, into).find(mostRows));
@@ -94,11 +93,11 @@ public final class ListFinder {
     }
 
     private void read(OwnWords words) {
-        List<Vocabulary> own = vocabularies.stream()
-                .filter(vocabulary -> vocabulary.spec == Layout.LIST || vocabulary.spec == Assumptions.LIST)
-                .toList();
+        // All lists are looked for, so that each is told from those beside it; what is settled on the way is settled
+        // anew.
+        List<Vocabulary> all = Lists.ALL.stream().map(Vocabulary::new).toList();
         List<Finding> ignored = new ArrayList<>();
-        List<FoundTable> tables = findTables(own, FIRST_LOOK, ignored);
+        List<FoundTable> tables = findTables(all, FIRST_LOOK, ignored);
         ListRows assumptions = rows(Assumptions.LIST, tables, new ArrayList<>(), ignored);
         customary = words.customary(assumptions);
         words.settle(rows(Layout.LIST, tables, new ArrayList<>(), ignored));

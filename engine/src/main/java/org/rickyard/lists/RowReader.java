@@ -127,7 +127,7 @@ final class RowReader {
             titlesLeft += filled == 1 ? 1 : 0;
             return;
         }
-        if (row == table.headerRow + 1 && isUnits(row)) {
+        if (table.unitsRow < 0 && table.count() == 0 && isUnits(row)) {
             table.unitsRow = row;
             return;
         }

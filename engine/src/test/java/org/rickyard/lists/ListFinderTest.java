@@ -293,6 +293,18 @@ class ListFinderTest {
     }
 
     @Test
+    void theTitleOfAListBesideIsNoColumnOfThisOne() {
+        FoundLists found = find(new SheetOf("All")
+                .row("Field", "Area (ha)", null, null, "Kit of the farm")
+                .row("A", 4)
+                .row("B", 5, null, null, "Machine", "Type", "Width (m)")
+                .row("C", 6, null, null, "Mower", "mower", 3));
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "B", "C");
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Mower");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
     void anotherTableToTheLeftIsNoPartOfAList() {
         SheetOf sheet = new SheetOf("Store")
                 .row("Depot", "Van", "Seats", null, "Product", "Dose (L/ha)", "Pack size (L)")

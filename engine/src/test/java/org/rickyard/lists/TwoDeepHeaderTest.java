@@ -104,6 +104,52 @@ class TwoDeepHeaderTest {
         assertThat(found.findings()).isEmpty();
     }
 
+    /** Metres were taken for inches. */
+    @Test
+    void aBracketLeftOpenIsClosedInTheRowBelow() {
+        ListRows machines = find(new SheetOf("Kit")
+                        .row("Machine", "Type", "Working width (in", "Speed (in")
+                        .row(null, null, "m)", "km/h)")
+                        .row("Mower", "mower", 3, 10))
+                .rows(Machines.LIST);
+        assertThat(machines.unit(Machines.WORKING_WIDTH, 0)).hasValue(Units.M);
+        assertThat(machines.unit(Machines.SPEED, 0)).hasValue(Units.KM_PER_H);
+    }
+
+    @Test
+    void whatStandsUnderANameMayGoOnWithIt() {
+        ListRows machines = find(new SheetOf("Kit")
+                        .row("Equipment", "Type of", "Cut width", "Nozzle", "Nozzle")
+                        .row(null, "machine", "(m)", "spacing (m)", "size")
+                        .row("Sprayer 24", "sprayer", 24, 0.5, "03"))
+                .rows(Machines.LIST);
+        assertThat(machines.size()).isEqualTo(1);
+        assertThat(machines.number(Machines.NOZZLE_SPACING, 0)).isEqualTo(0.5);
+        assertThat(machines.gives(Machines.NOZZLE_SIZE, 0)).isTrue();
+    }
+
+    @Test
+    void unitsMayStandInAThirdRowOrBelowABlankOne() {
+        FoundLists found = find(
+                new SheetOf("Three")
+                        .row("Machine", "Type", "Working", "Forward")
+                        .row(null, null, "width", "speed")
+                        .row(null, null, "(ft)", "(mph)")
+                        .row("Mower", "mower", 10, 6),
+                new SheetOf("Blank")
+                        .row("Field", "Crop", "Area", "Run length")
+                        .row()
+                        .row(null, null, "(ac)", "(ft)")
+                        .row("Low", "Wheat", 5, 500));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.unit(Machines.WORKING_WIDTH, 0)).hasValue(Units.FT);
+        assertThat(machines.unit(Machines.SPEED, 0)).hasValue(Units.MPH);
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.unit(Fields.AREA, 0)).hasValue(Units.AC);
+        assertThat(fields.unit(Fields.RUN_LENGTH, 0)).hasValue(Units.FT);
+        assertThat(found.findings()).isEmpty();
+    }
+
     @Test
     void wordsThatCouldBeUnitsAreNamesStill() {
         FoundLists found = find(new SheetOf("Kit")
