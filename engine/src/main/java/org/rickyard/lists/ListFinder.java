@@ -93,11 +93,21 @@ public final class ListFinder {
     }
 
     private void read(OwnWords words) {
-        // All lists are looked for, so that each is told from those beside it; what is settled on the way is settled
-        // anew.
+        List<Vocabulary> own = vocabularies.stream()
+                .filter(vocabulary -> vocabulary.spec == Layout.LIST || vocabulary.spec == Assumptions.LIST)
+                .toList();
+        Set<String> ownWords = TableFinder.firstWords(own);
+        // All lists are looked for where these may be, so that each is told from those beside it. What that settles is
+        // settled anew afterwards.
         List<Vocabulary> all = Lists.ALL.stream().map(Vocabulary::new).toList();
+        Set<String> allWords = TableFinder.firstWords(all);
         List<Finding> ignored = new ArrayList<>();
-        List<FoundTable> tables = findTables(all, FIRST_LOOK, ignored);
+        List<FoundTable> tables = new ArrayList<>();
+        for (Grid sheet : sheets) {
+            if (new TableFinder(sheet, own, ownWords, ignored).mayHoldHeaders(FIRST_LOOK)) {
+                tables.addAll(new TableFinder(sheet, all, allWords, ignored).find(FIRST_LOOK));
+            }
+        }
         ListRows assumptions = rows(Assumptions.LIST, tables, new ArrayList<>(), ignored);
         customary = words.customary(assumptions);
         words.settle(rows(Layout.LIST, tables, new ArrayList<>(), ignored));

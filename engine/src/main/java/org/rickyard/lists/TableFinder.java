@@ -88,6 +88,21 @@ final class TableFinder {
         return tables;
     }
 
+    /** A quick look: whether two cells of a row begin as headers of these lists do. */
+    boolean mayHoldHeaders(int mostRows) {
+        int columns = Math.min(grid.columns(), MOST_HEADER_COLUMNS);
+        for (int row = 0; row < Math.min(grid.rows(), mostRows); row++) {
+            int known = 0;
+            for (int column = 0; column < columns; column++) {
+                known += grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column)) ? 1 : 0;
+                if (known == 2) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /** What looks like a header where no list is looked for any more is said. */
     private void tellBeyond(int rows) {
         if (tables.stream().anyMatch(table -> table.lastColumn >= MOST_HEADER_COLUMNS)) {
