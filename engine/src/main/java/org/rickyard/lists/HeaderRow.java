@@ -264,6 +264,9 @@ final class HeaderRow {
         for (int to = from; to < runs.size(); to++) {
             Match other = best(headers, runs.get(from)[0], runs.get(to)[1], named);
             if (other != null) {
+                if (from == to && saysAsMuch(match, other, headers, runs.get(from))) {
+                    return false;
+                }
                 Match later = from == to ? null : best(headers, runs.get(from + 1)[0], runs.get(to)[1], named);
                 boolean without = later != null && later.vocabulary() == other.vocabulary();
                 int[] run = runs.get(from);
@@ -276,10 +279,26 @@ final class HeaderRow {
         return false;
     }
 
-    /** A lone word beyond a gap that means nothing to a list stands above something else. */
+    /** Whether a stretch goes on with a list: it knows as much of it as another would, and has none of it so far. */
+    private boolean saysAsMuch(Match match, Match other, String[] headers, int[] run) {
+        Match own = match(match.vocabulary(), headers, run[0], run[1], false);
+        return other.vocabulary() != match.vocabulary() && own.matched() >= other.matched() && !hasAny(match, own);
+    }
+
+    /** A lone word beyond a gap that means nothing to a list, or names one and means a column it has, is a title. */
     private boolean isTitle(Match match, String[] headers, int[] run) {
-        return run[0] == run[1]
-                && match(match.vocabulary(), headers, run[0], run[1], false).matched() == 0;
+        if (run[0] != run[1]) {
+            return false;
+        }
+        Match own = match(match.vocabulary(), headers, run[0], run[1], false);
+        return own.matched() == 0
+                || hasAny(match, own) && vocabularies.stream().anyMatch(list -> list.isCalled(headers[run[0]]));
+    }
+
+    /** Whether a list has a column already that a further stretch of the row means too. */
+    private static boolean hasAny(Match match, Match further) {
+        return match.vocabulary().spec.columns().stream()
+                .anyMatch(column -> further.places(column) > 0 && match.places(column) > 0);
     }
 
     /** Whether headers set off by a gap are those of another list that lacks one it needs, and mean nothing to this one. */

@@ -360,7 +360,7 @@ final class TableFinder {
             FoundTable table = reader.table();
             boolean overlaps = table.firstColumn <= match.lastColumn() && match.firstColumn() <= table.lastColumn;
             if (overlaps) {
-                reader.finishBeforeHeader();
+                reader.finishBeforeHeader(row);
             }
             return overlaps && table.headerRow < row;
         });

@@ -76,7 +76,7 @@ final class TwoDeepHeader {
         boolean better = false;
         for (int column = first; column <= last; column++) {
             String above = grid.kind(row - 1, column) == Grid.Kind.TEXT ? Words.trim(grid.text(row - 1, column)) : "";
-            if (headers[column] != null && !above.isEmpty() && !isUnitAlone(above)) {
+            if (headers[column] != null && !above.isEmpty() && (!isUnitAlone(above) || isUnitAlone(headers[column]))) {
                 String joined = above + " " + headers[column];
                 if (isUnitAlone(headers[column]) || begins(headers, first, last, column, joined)) {
                     both[column] = joined;

@@ -304,6 +304,58 @@ class ListFinderTest {
         assertThat(found.findings()).isEmpty();
     }
 
+    /** The right half was taken for a list of products. */
+    @Test
+    void aListOfJobsMayHaveAnEmptyColumnBeforeItsProducts() {
+        FoundLists found = find(new SheetOf("Work")
+                .row(
+                        "Job",
+                        "Field",
+                        "Operation",
+                        "Machine",
+                        null,
+                        "Product",
+                        "Dose",
+                        "Dose unit",
+                        "Water volume (L/ha)")
+                .row("J", "A", "spraying", "Sprayer", null, "Herbicide A", 2, "L/ha", 200));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.text(Jobs.PRODUCT, 0)).isEqualTo("Herbicide A");
+        assertThat(jobs.number(Jobs.WATER_VOLUME, 0)).isEqualTo(200);
+        assertThat(found.rows(Products.LIST).size()).isZero();
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void theNameOfAListAboveItIsNoColumnOfTheOneBeside() {
+        FoundLists found = find(new SheetOf("All")
+                .row("Mix", "Product", "Dose (L/ha)", null, null, "Products")
+                .row("M", "A", 2, null, null, "Product", "Unit", "Price")
+                .row("M", "B", 1, null, null, "A", "L", 10));
+        assertThat(names(found.rows(Mixes.LIST), Mixes.PRODUCT)).containsExactly("A", "B");
+        assertThat(names(found.rows(Products.LIST), Products.PRODUCT)).containsExactly("A");
+    }
+
+    @Test
+    void titlesAndGroupsOfColumnsAboveTheNextListAreNoRows() {
+        FoundLists found = find(new SheetOf("All")
+                .row("Item", "Value", "Unit")
+                .row("Wage", 15, "£/h")
+                .row()
+                .row("Kit of 2026")
+                .row("Office copy")
+                .row("Machine", "Type", "Width (m)")
+                .row("Mower", "mower", 3)
+                .row()
+                .row("What", null, "Sizes")
+                .row("Field", "Crop", "Area (ha)")
+                .row("A", "grass", 4));
+        assertThat(found.rows(Assumptions.LIST).size()).isEqualTo(1);
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Mower");
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A");
+        assertThat(found.findings()).isEmpty();
+    }
+
     @Test
     void anotherTableToTheLeftIsNoPartOfAList() {
         SheetOf sheet = new SheetOf("Store")

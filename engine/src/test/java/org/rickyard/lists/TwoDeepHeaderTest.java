@@ -151,6 +151,17 @@ class TwoDeepHeaderTest {
     }
 
     @Test
+    void aNameThatIsAUnitToo() {
+        ListRows herds = find(new SheetOf("Herds")
+                        .row(null, null, "Intake", "Days")
+                        .row("Group", "Head", "(kg DM/d)", "(d)")
+                        .row("Cows", 80, 11, 150))
+                .rows(Herds.LIST);
+        assertThat(herds.number(Herds.INTAKE, 0)).isEqualTo(11);
+        assertThat(herds.number(Herds.DAYS, 0)).isEqualTo(150);
+    }
+
+    @Test
     void wordsThatCouldBeUnitsAreNamesStill() {
         FoundLists found = find(new SheetOf("Kit")
                 .row("Our kit", null, null, "Details", "Hours per day")
