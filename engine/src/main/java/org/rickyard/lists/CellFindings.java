@@ -1,5 +1,7 @@
 package org.rickyard.lists;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,10 +71,19 @@ final class CellFindings {
         if (unusual++ < MOST) {
             findings.add(Finding.caution(
                     cell,
-                    column.name() + " " + amount(value, unit) + " is unusual (usually "
+                    column.name() + " " + amount(value, unit) + inOurs(symbol, value, unit) + " is unusual (usually "
                             + range(usual, symbol.unit())
                             + "). It is used as it is; check the value and its unit." + psi(symbol, value, unit)));
         }
+    }
+
+    /** A range in tonnes and hectares says little of tons and acres: the same in the unit of the range. */
+    private static String inOurs(Symbol symbol, double value, Unit unit) {
+        if (unit.isSameScale(symbol.unit()) || !unit.isCompatible(symbol.unit())) {
+            return "";
+        }
+        double ours = unit.convert(value, symbol.unit());
+        return " = " + amount(BigDecimal.valueOf(ours).round(new MathContext(4)).doubleValue(), symbol.unit());
     }
 
     /** A pressure that would be usual if it were psi. */
@@ -121,7 +132,7 @@ final class CellFindings {
     }
 
     static String impossible(ColumnSpec column, Symbol symbol, double value, Unit unit, double own) {
-        String text = column.name() + " " + amount(value, unit) + " cannot be: expected "
+        String text = column.name() + " " + amount(value, unit) + inOurs(symbol, value, unit) + " cannot be: expected "
                 + range(symbol.possible(), symbol.unit()) + ".";
         boolean percent =
                 symbol.unit().isSameScale(Units.PERCENT) || symbol.unit().isSameScale(Units.PERCENT_DM);

@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.util.List;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Unit;
 import org.rickyard.trade.Quantities;
@@ -9,6 +10,8 @@ import org.rickyard.trade.workrate.Suitability;
 
 /** Holds the numbers of one column against the possible and usual range of their quantity, in the quantity's unit. */
 final class RangeCheck {
+    private static final String AIR_BLAST = "air-blast sprayer";
+
     private final ColumnSpec column;
     private final CellFindings findings;
     private Unit unit;
@@ -43,12 +46,26 @@ final class RangeCheck {
 
     /** What is usual for the crop of the row: ranges are those of silage, where nothing says that it is brought in dry. */
     private Range usual(FoundTable table, int sheetRow) {
+        boolean pressure = symbol.equals(Quantities.PRESSURE)
+                || symbol.equals(Quantities.LOWEST_PRESSURE)
+                || symbol.equals(Quantities.HIGHEST_PRESSURE);
+        if (pressure && isAirBlast(table.word(sheetRow, List.of(Machines.TYPE)))) {
+            return Quantities.PRESSURE_OF_AIR_BLAST;
+        }
         Range dry = symbol.equals(Quantities.YIELD)
                 ? Quantities.YIELD_OF_DRY_CROPS
                 : symbol.equals(Quantities.DM_AT_ENSILING) ? Quantities.DM_OF_DRY_CROPS : null;
         return dry != null && Suitability.isBroughtInDry(table.word(sheetRow, List.of(Fields.CROP, Cuts.CROP)))
                 ? dry
                 : symbol.usual();
+    }
+
+    private static boolean isAirBlast(String typed) {
+        String type = Words.normal(typed);
+        return Machines.TYPE.choices().getOrDefault(AIR_BLAST, List.of()).stream()
+                        .map(Words::normal)
+                        .anyMatch(type::equals)
+                || type.equals(Words.normal(AIR_BLAST));
     }
 
     private void enter(Unit in) {

@@ -35,6 +35,8 @@ final class RowUnits {
     }
 
     private static final Dimension PRODUCT = Units.PRODUCT_UNIT.dimension();
+    private static final List<String> PACKED_IN =
+            List.of(Units.GAL_UK.symbol(), Units.GAL_US.symbol(), Units.LB.symbol());
 
     private final ListSpec spec;
     private final ColumnSpec column;
@@ -183,7 +185,9 @@ final class RowUnits {
         if (!rest.isEmpty()) {
             DoseText header = DoseText.read(rest, customary);
             if (header instanceof DoseText.Known known && !isFull(known)) {
-                return new At(known.unit(), known.productUnit(), null, null);
+                return isForeign(known, word)
+                        ? At.asked(disagree(rest, word))
+                        : new At(known.unit(), known.productUnit(), null, null);
             }
             if (header instanceof DoseText.Ambiguous ambiguous) {
                 return At.asked(ambiguous.question());
@@ -191,6 +195,27 @@ final class RowUnits {
             return At.asked(Words.quoted(rest) + " is not an amount of product: write " + column.name() + " (L).");
         }
         return ownUnit(word, " in ", " (%s)");
+    }
+
+    /**
+     * Whether a header in parts of a unit, as grams or gallons, cannot be meant for a product of the other kind: a litre
+     * in a column of grams would be a thousandth of one.
+     */
+    private boolean isForeign(DoseText.Known header, String word) {
+        return !word.isEmpty()
+                && !header.unit().factor().isOne()
+                && DoseText.read(word, customary) instanceof DoseText.Known row
+                && !row.productUnit().equals(header.productUnit());
+    }
+
+    private static String disagree(String header, String row) {
+        return "The header says " + header + " and this product is counted in " + row
+                + ": leave the unit out of the header, and count each product in what its Unit says, L, kg or tablet.";
+    }
+
+    /** What an amount in gallons or pounds is: nobody who counts in them has packs in litres or kilograms. */
+    private static boolean isOfPacks(Unit unit) {
+        return PACKED_IN.stream().anyMatch(unit.symbol()::equals);
     }
 
     /**
@@ -203,9 +228,18 @@ final class RowUnits {
         DoseText row = word.isEmpty() ? null : DoseText.read(word, customary);
         if (row instanceof DoseText.Known known) {
             String own = known.productUnit();
+            if (!isFull(known) && isOfPacks(known.unit())) {
+                return new At(
+                        known.unit(),
+                        own,
+                        null,
+                        "packs, stocks and prices are in " + known.unit().symbol() + " where Unit says so");
+            }
             if (!isFull(known) && !known.unit().factor().isOne()) {
                 return At.asked(column.name() + " may be" + in + own + " or" + in + known.unit()
-                        + ": write it in the header, " + column.name() + header.replace("%s", own) + ".");
+                        + ": write it in the header, " + column.name() + header.replace("%s", own)
+                        + ", if that holds for every product. Otherwise write " + own + " in Unit, and give pack size,"
+                        + " stock, price and doses without a unit of their own in " + own + ".");
             }
             return new At(Unit.of(own, PRODUCT, Ratio.ONE), own, null, null);
         }
@@ -219,6 +253,9 @@ final class RowUnits {
         }
         String per = Basis.after(binding.rest().isEmpty() ? binding.header() : binding.rest());
         if (!per.isEmpty() && DoseText.read(per, customary) instanceof DoseText.Known known && !isFull(known)) {
+            if (isForeign(known, word)) {
+                return At.asked(disagree(per, word));
+            }
             return new At(Units.MONEY_UNIT.over(known.unit()), known.productUnit(), null, null);
         }
         At own = ownUnit(word, " per ", " per %s");

@@ -226,6 +226,8 @@ public final class Quantities {
             number("nozzle spacing", Units.M, Range.of(0.2, 1.2), Range.of(0.25, 0.508), 3);
     /** Size code of a nozzle: 4 for size 04, 2.5 for 025. */
     public static final Symbol NOZZLE_SIZE = number("nozzle size", Units.ONE, Range.above(0, 40), Range.of(0.5, 10), 1);
+    /** Pressures usual for hollow cones in trees, from memory: 5 to 20 bar. */
+    public static final Range PRESSURE_OF_AIR_BLAST = Range.of(3, 20);
     /** Pressure at the nozzle. */
     public static final Symbol PRESSURE = number("pressure", Units.BAR, Range.of(0.3, 25), Range.of(1, 8), 1);
     /** Lowest pressure the nozzle is made for. */
@@ -350,7 +352,7 @@ public final class Quantities {
     /** The job that must be done before. */
     public static final Symbol AFTER = Symbol.text("after");
     /** Time to wait after the job before, wilting say. */
-    public static final Symbol LAG = number("lag", Units.H, Range.of(0, 5000), Range.of(0, 168), 0);
+    public static final Symbol LAG = number("lag", Units.H, Range.of(0, 5000), Range.of(0, 1008), 0);
     /** Days there are for a job, fit for the work. */
     public static final Symbol DAYS_THERE_ARE =
             number("days for the job", Units.D, Range.above(0, 366), Range.of(1, 120), 1);

@@ -173,7 +173,7 @@ class ExplainedCellTest {
                                 "Workable days (%)",
                                 "Hours per day (h)"),
                         FarmBook.row("Cut", "grass", "mow", "Mower 3 m", 46160, 46170, 100, 8),
-                        FarmBook.row("Trim", "Top", "mow", "Mower 3 m", 46166, 46170, 100, 8)));
+                        FarmBook.row("Weeds", "Top", "spray", "Sprayer", 46166, 46170, 100, 8)));
         int mower = rowOf(run, "work-rates", Quantities.MACHINE, "Mower 3 m");
 
         assertThat(explain(run, cell(run, "work-rates", TableSpec.CAUTIONS, mower))

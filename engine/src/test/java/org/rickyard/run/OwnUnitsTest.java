@@ -399,6 +399,15 @@ class OwnUnitsTest {
         assertThat(run.result("product-total", "Weedkiller").own()).isEmpty();
     }
 
+    /** One per cent of 200 gallons is two, for who fills by the gallon. */
+    @ParameterizedTest
+    @ValueSource(strings = {"gal(US)", "gal(UK)"})
+    void aPerCentOfGallonsIsAnsweredInGallons(String gallon) {
+        Runs.Run run = run(
+                farm(gallon, "t", "ml").set(new CellAddress("Jobs", 1, 5), 1).set(new CellAddress("Jobs", 1, 6), "%"));
+        answers(run, "product-total", "Weedkiller", 2, gallon);
+    }
+
     @Test
     void pintsInAHundredGallonsAreAnsweredInPints() {
         Runs.Run run = run(farm("gal(UK)", "t", "pt(UK)")

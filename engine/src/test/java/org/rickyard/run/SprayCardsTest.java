@@ -179,6 +179,21 @@ class SprayCardsTest {
         assertThat(words.toString()).contains("the share of the spray would come to more than the highest dose");
     }
 
+    /** Who stands in the cab has the card and not Applications or Nozzle wear: what stops a field or a nozzle is on it. */
+    @Test
+    void whatIsSaidOfFieldsAndNozzlesIsOnTheCard() {
+        List<String> lines =
+                card("T1, ").stream().map(row -> text(row.getCell(0))).toList();
+        assertThat(lines)
+                .filteredOn(line -> line.matches("(?s)(Long Acre|Home Field), .*: (CAUTION|STOP): .*"))
+                .as(lines.toString())
+                .isNotEmpty();
+        assertThat(lines)
+                .filteredOn(line -> line.matches("(?s)Nozzle [0-9]+: (CAUTION|STOP): .*"))
+                .as(lines.toString())
+                .isNotEmpty();
+    }
+
     /** A formula holds 8,192 characters; a season's diary under one job has hundreds of products. */
     @Test
     void theCautionsOfManyProductsArePartedAmongCells() throws IOException {

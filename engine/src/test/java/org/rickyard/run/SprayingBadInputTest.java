@@ -280,4 +280,19 @@ class SprayingBadInputTest {
                 .anySatisfy(message -> assertThat(message).contains("some jobs of this product have no amount"));
         assertThat(List.of(run.masterCheck())).containsExactly("Checks: all totals agree");
     }
+
+    /** From memory: hollow cones in an orchard work at 5 to 20 bar, where a boom that shows 15 has psi in its column. */
+    @Test
+    void aPressureThatIsUsualInAnOrchardIsNotTakenForPsi() {
+        for (String type : new String[] {"air-blast sprayer", "mist blower", "sprayer"}) {
+            FarmBook book = new FarmBook()
+                    .sheet("Fields", "Field", "Crop", "Area (ha)")
+                    .row("Fields", "Top", "apples", 4)
+                    .sheet("Machines", "Machine", "Type", "Highest pressure (bar)")
+                    .row("Machines", "Machine", type, 15);
+            assertThat(book.run(folder).messages(Severity.CAUTION).stream().anyMatch(m -> m.contains("psi")))
+                    .as(type)
+                    .isEqualTo(type.equals("sprayer"));
+        }
+    }
 }

@@ -143,6 +143,8 @@ class SilageEdgesTest {
                 .run()) {
             assertThat(book.has("clamp-heights", FilledByCrop.FILLED_TO, 0)).isFalse();
             assertThat(book.status("clamp-heights", 0)).contains("the crop is far more than this clamp holds");
+            assertThat(book.cautions("clamp-heights", 0))
+                    .contains("STOP: the crop listed is more than it holds at any height");
             // 960 t at 600 kg/m3 are 1,600 m3 on 300 m2.
             assertThat(book.number("clamp-heights", FilledByCrop.FILLED_TO, 1)).isCloseTo(16 / 3.0, within(1e-9));
             assertThat(book.cautions("clamp-heights", 1))

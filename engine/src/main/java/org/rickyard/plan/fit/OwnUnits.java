@@ -246,14 +246,19 @@ public final class OwnUnits {
         if (none() || otherVolume) {
             return Optional.empty();
         }
-        boolean named = table.links(Quantities.HOLDING) != null;
-        return of(named ? table.name(Quantities.HOLDING, row) : NOBODY)
-                .of(symbol.unit())
-                .map(unit -> OwnUnit.of(symbol, unit));
+        return of(table, row).of(symbol.unit()).map(unit -> OwnUnit.of(symbol, unit));
     }
 
-    /** An amount of product is wanted in the unit that its dose was asked in: pints per acre give pints. */
-    private static Optional<OwnUnit> ofProduct(ResultTable table, Symbol symbol, int row) {
+    private OwnMeasures of(ResultTable table, int row) {
+        boolean named = table.links(Quantities.HOLDING) != null;
+        return of(named ? table.name(Quantities.HOLDING, row) : NOBODY);
+    }
+
+    /**
+     * An amount of product is wanted in the unit that its dose was asked in: pints per acre give pints. Of one per cent
+     * that is the unit of the spray: who fills by the gallon measures out gallons.
+     */
+    private Optional<OwnUnit> ofProduct(ResultTable table, Symbol symbol, int row) {
         Optional<Unit> dose = typedIn(table, Quantities.DOSE, row)
                 .or(() -> typedIn(table, Quantities.SPREAD_DOSE, row))
                 .or(() -> typedIn(table, Quantities.CONCENTRATION, row));
@@ -270,7 +275,14 @@ public final class OwnUnits {
                 return Optional.of(OwnUnit.of(symbol, asked.amount()));
             }
         }
-        return Optional.empty();
+        boolean share = !onAnArea && dose.get().symbol().equals(Units.PERCENT.symbol());
+        return none() || !share || !table.unit(symbol, row).equals(Units.L.symbol())
+                ? Optional.empty()
+                : of(table, row).of(Units.L).map(unit -> OwnUnit.of(symbol, amount(unit, Units.L)));
+    }
+
+    private static Unit amount(Unit unit, Unit own) {
+        return Unit.of(unit.symbol(), Units.PRODUCT_UNIT.dimension(), unit.ratioTo(own));
     }
 
     private static Optional<Unit> typedIn(ResultTable table, Symbol symbol, int row) {
@@ -289,7 +301,7 @@ public final class OwnUnits {
                 Units.LB,
                 Units.OZ)) {
             Unit own = unit.isCompatible(Units.L) ? Units.L : Units.KG;
-            Unit amount = Unit.of(unit.symbol(), Units.PRODUCT_UNIT.dimension(), unit.ratioTo(own));
+            Unit amount = amount(unit, own);
             bases.forEach(basis -> asked.add(new Asked(amount.over(basis), amount, own)));
         }
         return List.copyOf(asked);

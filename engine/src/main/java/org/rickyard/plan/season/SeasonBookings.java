@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 import org.rickyard.formula.Days;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
@@ -252,21 +253,20 @@ final class SeasonBookings {
     }
 
     private void chart() {
-        double from = Double.MAX_VALUE;
-        double to = -Double.MAX_VALUE;
-        for (DayPlan.Slot slot : slots) {
-            if (slot.planned()) {
-                from = Math.min(from, slot.firstDay());
-                to = Math.max(to, slot.lastDay());
-            }
-        }
-        int count = from > to ? 0 : (int) Math.min(MOST_DAYS, to - from + 1);
-        if (count > 0 && to - from + 1 > MOST_DAYS) {
+        // Weeks between two jobs would push the second off the chart.
+        double[] worked = slots.stream()
+                .filter(DayPlan.Slot::planned)
+                .flatMapToDouble(
+                        slot -> DoubleStream.iterate(slot.firstDay(), day -> day <= slot.lastDay(), day -> day + 1))
+                .sorted()
+                .distinct()
+                .toArray();
+        int count = Math.min(MOST_DAYS, worked.length);
+        if (worked.length > MOST_DAYS) {
             plan.findings()
                     .add(Finding.note(
                             null,
-                            "the time chart shows the first " + MOST_DAYS
-                                    + " days of the plan; 'Day plan' has them all."));
+                            "the time chart shows the first " + MOST_DAYS + " days of work; 'Day plan' has them all."));
         }
         List<Symbol> symbols = new ArrayList<>();
         int[] rows = byMachine.keySet().stream()
@@ -276,10 +276,10 @@ final class SeasonBookings {
                 .toArray();
         RowSources sources = new RowSources(rows.length).with(Role.MACHINE, machines, rows);
         for (int day = 0; day < count; day++) {
-            Symbol symbol = Symbol.text(date(from + day).format(CHART_DAY));
+            Symbol symbol = Symbol.text(date(worked[day]).format(CHART_DAY));
             String[] cells = new String[rows.length];
             for (int row = 0; row < rows.length; row++) {
-                cells[row] = at(byMachine.get(rows[row]), from + day);
+                cells[row] = at(byMachine.get(rows[row]), worked[day]);
             }
             symbols.add(symbol);
             sources.with(symbol, cells);

@@ -59,10 +59,19 @@ final class ClampHeightTables {
                     Severity.STOP,
                     Condition.all(List.of(
                             WALLED,
-                            more(
-                                    FilledByCrop.FILLED_TO,
+                            Condition.above(
+                                    value(FilledByCrop.FILLED_TO).plus(ClampHeights.SETTLING),
                                     constant(ClampHeights.TIMES_WALL).times(Quantities.WALL_HEIGHT)))),
-                    "the crop listed would fill it above twice its wall height: put part of it elsewhere."),
+                    "the crop listed would fill it above twice its wall height before it settles: put part of it"
+                            + " elsewhere."),
+            // Of what has no height at all there is none to compare.
+            new CautionRule(
+                    Severity.STOP,
+                    Condition.all(List.of(
+                            Condition.any(List.of(WALLED, HEAP)),
+                            Condition.above(value(ClampContents.FILL), number(1)),
+                            new Condition.Not(new Condition.Given(FilledByCrop.FILLED_TO)))),
+                    "the crop listed is more than it holds at any height: put part of it elsewhere."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.above(value(ClampContents.FILL), number(1)),

@@ -150,7 +150,7 @@ final class CropRows {
                 "the " + crop + " of '" + fields.text(Fields.FIELD, of.get(0)) + "'"
                         + Counted.othersThan(of.size(), "field")
                         + " is not taken for silage: it names no clamp and no dry matter that silage has. If it is"
-                        + " ensiled, write its clamp."));
+                        + " ensiled, write its clamp; if it is fed as hay or straw, type it on Stocks."));
     }
 
     private static boolean isArable(String crop) {

@@ -78,7 +78,8 @@ public final class MeasuredMachine {
                             .times(NOZZLE_SPACING)
                             .onlyWhen(
                                     Condition.is(MACHINE_TYPE, "sprayer"),
-                                    "it is no boom whose nozzles would make a width")),
+                                    "only a boom's nozzles make a width: type its Working width (in an orchard the row"
+                                            + " spacing, where every row is driven)")),
             Source.commonPractice(
                     "rows or furrows × the width of each; that a boom's width is the count of its nozzles ×"
                             + " their spacing is published: GRDC, Spray Application Manual, module 8.3"),

@@ -154,8 +154,17 @@ final class Looks {
 
     /** A look with so many decimals shown, and a space after them so that a figure does not touch the words beside it. */
     static CellLook decimals(CellLook look, int decimals) {
-        return look.withNumberFormat((decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals)) + "_ ");
+        return look.withNumberFormat(decimals == FINEST ? FINE : format(decimals));
     }
+
+    private static String format(int decimals) {
+        return (decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals)) + "_ ";
+    }
+
+    /** Of what is told to the millilitre or gram. */
+    private static final int FINEST = 3;
+    /** A jug shows millilitres, a tank of 3,900 L does not. */
+    private static final String FINE = "[>=1000]" + format(0) + ";[>=100]" + format(1) + ";" + format(FINEST);
 
     /** A look that shows a day. */
     static CellLook day(CellLook look) {

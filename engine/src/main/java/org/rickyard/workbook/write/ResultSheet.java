@@ -6,6 +6,7 @@ import java.util.List;
 import org.rickyard.formula.CellPrinter;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
+import org.rickyard.formula.Values;
 import org.rickyard.formula.WordsPrinter;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.CopiedResults;
@@ -25,6 +26,9 @@ final class ResultSheet extends OurSheet {
     private static final int MOST_WRAPPED = 200;
 
     private static final int MOST_FROZEN_COLUMNS = 3;
+    private static final int WIDEST_NAME = 30;
+    /** Room of a letter of the title, in those of the cells. */
+    private static final double TITLE_LETTER = 1.35;
 
     private final ResultTable table;
     private final TableSpec spec;
@@ -86,7 +90,7 @@ final class ResultSheet extends OurSheet {
     private List<Integer> widths() {
         List<Integer> widths = new ArrayList<>();
         for (TableColumn column : spec.columns()) {
-            widths.add(width(column));
+            widths.add(Math.max(width(column), ofNames(column)));
         }
         return widths;
     }
@@ -99,6 +103,19 @@ final class ResultSheet extends OurSheet {
         }
         int unit = column.symbol().unit().symbol().length();
         return Math.max(ofContent(column), Math.max(longest > 8 ? longest + 2 : longest, unit > 13 ? unit : 0));
+    }
+
+    /** So that names are not cut off by the cell beside them. */
+    private int ofNames(TableColumn column) {
+        boolean bar = column instanceof TableColumn.Method method && method.bar();
+        int longest = 0;
+        if (bar || column instanceof TableColumn.Name || column instanceof TableColumn.Word) {
+            Values values = table.of(column.symbol());
+            for (int row = 0; row < table.rows() && row < MOST_WRAPPED && values.words(); row++) {
+                longest = Math.max(longest, values.word(row).length());
+            }
+        }
+        return Math.min(WIDEST_NAME, longest + 1);
     }
 
     private static int ofContent(TableColumn column) {
@@ -144,7 +161,7 @@ final class ResultSheet extends OurSheet {
     private void head(SheetXml sheet) throws IOException {
         sheet.row(SheetPlaces.TITLE_ROW, 22);
         sheet.text(0, looks.of(Looks.TITLE), spec.title());
-        int check = Math.max(frozenColumns(), spec.columns().size() > 8 ? 8 : 4);
+        int check = besideTitle();
         sheet.formula(check, looks.of(Looks.CHECK), CellFormula.of(masterCheck), masterCheckValue);
         for (int i = 0; i < spec.cautions().size() && i < SheetPlaces.CAUTION_ROWS; i++) {
             sheet.row(SheetPlaces.CAUTION_ROW + i);
@@ -162,10 +179,25 @@ final class ResultSheet extends OurSheet {
             String unit = symbol.unit().symbol();
             sheet.text(i, looks.of(Looks.UNIT), unit.isEmpty() ? "-" : unit);
         }
-        sheet.row(SheetPlaces.WORDS_ROW, WORDS_HEIGHT);
+        List<String> words = spec.columns().stream().map(ResultSheet::words).toList();
+        sheet.row(SheetPlaces.WORDS_ROW, Math.min(WORDS_HEIGHT, Math.max(2 * ONE_LINE, sheet.heightFor(words))));
         for (int i = 0; i < spec.columns().size(); i++) {
             sheet.text(i, looks.of(Looks.WORDS), words(spec.columns().get(i)));
         }
+    }
+
+    /** The first column behind the title, which the cell there would otherwise cut off. */
+    private int besideTitle() {
+        List<Integer> widths = widths();
+        int check = Math.max(frozenColumns(), spec.columns().size() > 8 ? 8 : 4);
+        int room = 0;
+        for (int i = 0; i < check && i < widths.size(); i++) {
+            room += widths.get(i);
+        }
+        while (check < widths.size() - 1 && room < spec.title().length() * TITLE_LETTER) {
+            room += widths.get(check++);
+        }
+        return check;
     }
 
     private static String words(TableColumn column) {

@@ -144,8 +144,11 @@ final class SummarySheet {
         var look = Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals()));
         if (values.has(row) && !values.words()) {
             line.formula(look, cell.absolute(), values.number(row));
+        } else if (values.words()) {
+            // A verdict is a sentence, which its unit would cut off.
+            line.formula(Looks.RESULT_WRAPPED, cell.absolute(), values.word(row));
         } else {
-            line.formula(look, cell.absolute(), values.words() ? values.word(row) : "");
+            line.formula(look, cell.absolute(), "");
         }
         line.text(Looks.UNIT, table.unit(symbol, row).isEmpty() ? "-" : table.unit(symbol, row));
         if (own) {

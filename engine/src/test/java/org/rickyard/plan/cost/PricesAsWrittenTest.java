@@ -7,9 +7,12 @@ import static org.rickyard.testing.SeasonBook.row;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.lists.Finding;
 import org.rickyard.plan.Headlines;
 import org.rickyard.testing.SeasonBook;
+import org.rickyard.trade.spraying.ProductOrder;
 
 /** Prices on Assumptions under the names that people give them, and machines that have a price and no job. */
 class PricesAsWrittenTest {
@@ -108,12 +111,63 @@ class PricesAsWrittenTest {
     /** What is asked for, written as it is asked, settles it. */
     @Test
     void theHeaderThatAQuestionAboutAPriceSuggestsIsRead() {
-        String asked = "Price may be per L or per fl oz(US): write it in the header, Price per L.";
+        String otherwise =
+                ", if that holds for every product. Otherwise write L in Unit, and give pack size, stock, price"
+                        + " and doses without a unit of their own in L.";
+        String asked = "Price may be per L or per fl oz(US): write it in the header, Price per L" + otherwise;
         assertThat(productAt("Price").messages()).contains(asked);
         assertThat(productAt("Price per L").messages()).noneMatch(message -> message.contains("Price may be"));
-        String pack = "Pack size may be in L or in fl oz(US): write it in the header, Pack size (L).";
+        String pack = "Pack size may be in L or in fl oz(US): write it in the header, Pack size (L)" + otherwise;
         assertThat(productAt("Pack size").messages()).contains(pack);
         assertThat(productAt("Pack size (L)").messages()).noneMatch(message -> message.contains("Pack size may be"));
+    }
+
+    /** Five litres under a header in grams were five thousandths: 27,000 packs of a fungicide were to be bought. */
+    @ParameterizedTest
+    @CsvSource({"Pack size (g), 5", "Stock (g), 12", "Price per g, 34"})
+    void aHeaderForOneProductDoesNotMakeThousandthsOfAnother(String header, double number) {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Top", "wheat", 10))
+                .sheet("Machines", row("Machine", "Type"), row("Sprayer", "sprayer"))
+                .sheet(
+                        "Products",
+                        row("Product", "Unit", header),
+                        row("Granule", "g", 240),
+                        row("Fungicide", "L", number))
+                .run();
+        assertThat(said(worked))
+                .anyMatch(m -> m.startsWith("Products!C3 The header says g and this product is counted in L"));
+        assertThat(said(worked)).noneMatch(m -> m.startsWith("Products!C2"));
+    }
+
+    /** Who counts a product in gallons has its packs, stock and price in gallons: 2.5 gal are 9.4635 L. */
+    @Test
+    void packsOfAProductCountedInGallonsAreInGallons() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Acres"), row("Top", "wheat", 40))
+                .sheet("Machines", row("Machine", "Type", "Tank (gal(US))"), row("Sprayer", "sprayer", 500))
+                .sheet(
+                        "Products",
+                        row("Product", "Unit", "Pack size", "Stock", "Price"),
+                        row("Herbicide A", "gal(US)", 2.5, 4, 60))
+                .sheet(
+                        "Jobs",
+                        row(
+                                "Job",
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Product",
+                                "Dose",
+                                "Dose unit",
+                                "Water volume (gal(US)/ac)"),
+                        row("Weeds", "Top", "spray", "Sprayer", "Herbicide A", 0.5, "gal(US)/ac", 15))
+                .run();
+        // 20 gal less 4 in stock are 16: seven packs of 2.5 at 60 a gallon.
+        assertThat(worked.number("packs-to-buy")).isEqualTo(7);
+        assertThat(worked.plan().table("product-order").of(ProductOrder.COST).number(0))
+                .isCloseTo(7 * 2.5 * 60, within(1e-6));
+        assertThat(worked.differences()).isEmpty();
     }
 
     private static SeasonBook.Worked productAt(String header) {

@@ -96,6 +96,33 @@ class MachineSeasonTest {
         assertThat(worked.number("days-late", "Harrow")).isEqualTo(1);
     }
 
+    /** A job in spring and one in autumn stand beside each other on the chart; the months between have no columns. */
+    @Test
+    void theChartLeavesOutTheDaysWithoutWork() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 24))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Mower", "mower", 3, 10, 80))
+                .sheet(
+                        "Jobs",
+                        row(
+                                "Job",
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Earliest",
+                                "Latest",
+                                "Workable days (%)",
+                                "Hours per day"),
+                        row("Spring", "grass", "mow", "Mower", TENTH, TENTH.plusDays(9), 50, 10),
+                        row("Autumn", "grass", "mow", "Mower", TENTH.plusDays(150), TENTH.plusDays(159), 50, 10))
+                .run();
+        assertThat(chart(worked, "Mower")).containsExactly("Spring", "Spring", "Autumn", "Autumn");
+        assertThat(worked.messages()).noneMatch(m -> m.contains("time chart shows the first"));
+    }
+
     @Test
     void aGangBooksItsTractorsToo() {
         SeasonBook.Worked worked = WholeFarm.metric().run();

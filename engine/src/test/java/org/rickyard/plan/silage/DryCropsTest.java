@@ -90,4 +90,18 @@ class DryCropsTest {
                     assertThat(finding.message()).startsWith("a combine works 'A' too, so its yield is grain");
                 });
     }
+
+    /** 1.6 short tons an acre are 3.587 t/ha: a range in tonnes is no help to who counts in tons without it. */
+    @Test
+    void whatIsUnusualIsToldInTheUnitOfTheRangeToo() {
+        assertThat(new SeasonBook()
+                        .sheet(
+                                "Fields",
+                                row("Field", "Crop", "Acres", "Yield (short ton/ac)", "Yield basis"),
+                                row("A", "grass silage", 8, 1.6, "as carted fresh"))
+                        .run()
+                        .messages())
+                .anyMatch(message -> message.startsWith(
+                        "Yield 1.6 short ton/ac = 3.587 t/ha is unusual (usually from 5 up to 65 t/ha)"));
+    }
 }

@@ -6,14 +6,17 @@ import static org.rickyard.testing.SeasonBook.row;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.rickyard.lists.Finding;
+import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.testing.SeasonBook;
 
 /** Sentences too long for a page are broken over lines, and lose nothing by it. */
@@ -75,5 +78,37 @@ class PrintedWordsTest {
         assertThat(cautions).hasSizeGreaterThan(5).allSatisfy(caution -> assertThat(read)
                 .contains(caution));
         assertThat(lines).allMatch(line -> line.length() <= WIDEST);
+    }
+
+    /** Names stand whole beside their neighbours, the title before the check, and litres as finely as a jug or tank shows. */
+    @Test
+    void namesTitlesAndFiguresFitTheirCells() throws IOException {
+        try (XSSFWorkbook book = new XSSFWorkbook(farm().file().toString())) {
+            Sheet mix = book.getSheet("Tank mix");
+            Row row = mix.getRow(SheetPlaces.FIRST_ROW);
+            for (Cell cell : row) {
+                boolean name = cell.getCellType() == CellType.FORMULA
+                        && cell.getCachedFormulaResultType() == CellType.STRING
+                        && !cell.getCellStyle().getWrapText();
+                if (name) {
+                    assertThat(mix.getColumnWidth(cell.getColumnIndex()) / 256.0)
+                            .as(cell.getStringCellValue())
+                            .isGreaterThan(cell.getStringCellValue().length());
+                }
+            }
+            Sheet hours = book.getSheet("Machine hours");
+            double room = 0;
+            for (int column = 0; hours.getRow(0).getCell(column + 1) == null; column++) {
+                room += hours.getColumnWidth(column) / 256.0;
+            }
+            assertThat(room)
+                    .isGreaterThan(1.2
+                            * hours.getRow(0).getCell(0).getStringCellValue().length());
+            DataFormatter shown = new DataFormatter(Locale.ROOT);
+            String format = Looks.decimals(Looks.RESULT, 3).numberFormat();
+            assertThat(shown.formatRawCellContents(3900, 0, format).strip()).isEqualTo("3,900");
+            assertThat(shown.formatRawCellContents(189.271, 0, format).strip()).isEqualTo("189.3");
+            assertThat(shown.formatRawCellContents(2.875, 0, format).strip()).isEqualTo("2.875");
+        }
     }
 }
