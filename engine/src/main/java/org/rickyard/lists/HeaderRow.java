@@ -279,19 +279,31 @@ final class HeaderRow {
         return false;
     }
 
-    /** Whether a stretch goes on with a list: it knows as much of it as another would, and has none of it so far. */
+    /**
+     * Whether a stretch goes on with a list: it knows as much of it as another would, and has none of it so far. Fields may
+     * go on with what is done on them.
+     */
     private boolean saysAsMuch(Match match, Match other, String[] headers, int[] run) {
-        Match own = match(match.vocabulary(), headers, run[0], run[1], false);
-        return other.vocabulary() != match.vocabulary() && own.matched() >= other.matched() && !hasAny(match, own);
+        boolean flat = OF_FLAT_LISTS.contains(match.vocabulary().spec);
+        return vocabularies.stream()
+                .filter(vocabulary ->
+                        vocabulary == match.vocabulary() || flat && OF_FLAT_LISTS.contains(vocabulary.spec))
+                .filter(vocabulary -> vocabulary != other.vocabulary())
+                .anyMatch(vocabulary -> {
+                    Match own = match(vocabulary, headers, run[0], run[1], false);
+                    Match before = match(vocabulary, headers, match.firstColumn(), match.lastColumn(), false);
+                    return own.matched() >= other.matched() && vocabulary.isKnownIn(before) && !hasAny(before, own);
+                });
     }
 
-    /** A lone word beyond a gap that means nothing to a list, or names one and means a column it has, is a title. */
+    /** A lone word beyond a gap that means nothing to a list, or names another or a holding, is a title. */
     private boolean isTitle(Match match, String[] headers, int[] run) {
         if (run[0] != run[1]) {
             return false;
         }
         Match own = match(match.vocabulary(), headers, run[0], run[1], false);
         return own.matched() == 0
+                || HoldingAbove.isHeading(headers[run[0]])
                 || hasAny(match, own) && vocabularies.stream().anyMatch(list -> list.isCalled(headers[run[0]]));
     }
 

@@ -188,12 +188,16 @@ final class TableFinder {
 
     /** Where assumptions have their values, the headers of the list below stand as words. */
     private boolean isBelowAssumptions(RowReader reader, int row) {
-        for (int column : reader.table().columnsOf(List.of(Assumptions.VALUE))) {
-            if (grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column))) {
-                return true;
-            }
+        FoundTable table = reader.table();
+        List<Integer> columns = new ArrayList<>();
+        for (int column : table.columnsOf(List.of(Assumptions.VALUE))) {
+            columns.add(column);
         }
-        return false;
+        for (int column = table.lastColumn + 1; column < table.lastColumn + LEAST_BEYOND; column++) {
+            columns.add(column);
+        }
+        return columns.stream()
+                .anyMatch(column -> grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column)));
     }
 
     private boolean beginsHeader(String text) {

@@ -327,6 +327,40 @@ class ListFinderTest {
     }
 
     @Test
+    void aFlatListMayHaveOneToo() {
+        FoundLists found = find(new SheetOf("Work")
+                .row(
+                        "Field",
+                        "Crop",
+                        "Area (ha)",
+                        "Operation",
+                        "Machine",
+                        null,
+                        "Product",
+                        "Dose (L/ha)",
+                        "Water volume (L/ha)")
+                .row("A", "wheat", 4, "spraying", "Sprayer", null, "Fungicide C", 1, 150));
+        assertThat(found.rows(Jobs.LIST).number(Jobs.WATER_VOLUME, 0)).isEqualTo(150);
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(4);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aNameThatEndsInItsUnitIsInIt() {
+        assertThat(find(new SheetOf("Kit")
+                                .row("Machine", "Type", "Working life (years)")
+                                .row("Mower", "mower", 8)
+                                .row("Rake", "rake", 8))
+                        .findings())
+                .isEmpty();
+        assertThat(find(new SheetOf("Kit")
+                                .row("Machine", "Type", "Life (years)")
+                                .row("Mower", "mower", 8))
+                        .findings())
+                .isEmpty();
+    }
+
+    @Test
     void theNameOfAListAboveItIsNoColumnOfTheOneBeside() {
         FoundLists found = find(new SheetOf("All")
                 .row("Mix", "Product", "Dose (L/ha)", null, null, "Products")

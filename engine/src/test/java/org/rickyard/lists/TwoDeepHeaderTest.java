@@ -150,6 +150,17 @@ class TwoDeepHeaderTest {
         assertThat(found.findings()).isEmpty();
     }
 
+    /** The tank's gallons were taken for cubic metres. */
+    @Test
+    void aColumnOfNamesOrNumbersHasItsUnitFromTheRowBelowToo() {
+        ListRows clamps = find(new SheetOf("Pits")
+                        .row("Clamp", "Kind", "Length", "Floor width", "Wall height", "Effluent tank")
+                        .row(null, null, "(m)", "(m)", "(m)", "(UK gal)")
+                        .row("Main", "walled", 30, 9, 2.4, 2400))
+                .rows(Clamps.LIST);
+        assertThat(clamps.unit(Clamps.EFFLUENT_TANK, 0)).hasValue(Units.GAL_UK);
+    }
+
     @Test
     void aNameThatIsAUnitToo() {
         ListRows herds = find(new SheetOf("Herds")
