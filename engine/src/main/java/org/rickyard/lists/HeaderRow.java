@@ -296,14 +296,13 @@ final class HeaderRow {
                 });
     }
 
-    /** A lone word beyond a gap that means nothing to a list, or names another or a holding, is a title. */
+    /** A lone word beyond a gap that means nothing to a list, or names another, is a title. */
     private boolean isTitle(Match match, String[] headers, int[] run) {
         if (run[0] != run[1]) {
             return false;
         }
         Match own = match(match.vocabulary(), headers, run[0], run[1], false);
         return own.matched() == 0
-                || HoldingAbove.isHeading(headers[run[0]])
                 || hasAny(match, own) && vocabularies.stream().anyMatch(list -> list.isCalled(headers[run[0]]));
     }
 

@@ -22,6 +22,9 @@ final class HoldingAbove {
     private static final Set<String> OWNERS =
             Set.of("business", "business name", "client", "client name", "customer", "customer name", "grower");
 
+    /** What makes it the header of a column: "Farm - name". */
+    private static final Set<String> COLUMN = Set.of("name", "no", "number", "id", "ref", "text");
+
     /** What may stand between the label and the name in one cell. */
     private static final List<String> SEPARATORS = List.of(":", " - ", " – ", " — ");
 
@@ -251,9 +254,8 @@ final class HoldingAbove {
     static boolean isHeading(String text) {
         String separator = separator(text);
         int end = text.indexOf(separator);
-        return !separator.isEmpty()
-                && FARMS.contains(Words.normal(text.substring(0, end)))
-                && !Words.trim(text.substring(end + separator.length())).isEmpty();
+        String after = separator.isEmpty() ? "" : Words.normal(text.substring(end + separator.length()));
+        return !after.isEmpty() && !COLUMN.contains(after) && FARMS.contains(Words.normal(text.substring(0, end)));
     }
 
     private Named named(int row, int column, Set<String> labels) {

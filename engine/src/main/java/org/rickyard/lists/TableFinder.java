@@ -241,7 +241,7 @@ final class TableFinder {
         }
         String[] headers = headers(row, 0, taken.length - 1);
         for (int column = 0; column < taken.length; column++) {
-            if (taken[column]) {
+            if (taken[column] || headers[column] != null && HoldingAbove.isHeading(headers[column])) {
                 headers[column] = null;
             }
         }

@@ -223,6 +223,17 @@ class HoldingAboveTest {
     }
 
     @Test
+    void theHoldingAboveAListIsNoColumnOfTheOneBesideIt() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("All")
+                .row("Farm: Vale Farm", null, null, null, "Machine", "Type", "Width (m)")
+                .row("Store", "Kind", "Amount (t)", null, "Mower", "mower", 3)
+                .row("Old silage", "clamp", 60, null, "Rake", "rake", 6)));
+        assertThat(found.rows(Machines.LIST).has(Machines.HOLDING)).isFalse();
+        assertThat(found.rows(Machines.LIST).size()).isEqualTo(2);
+        assertThat(found.rows(Stocks.LIST).size()).isEqualTo(1);
+    }
+
+    @Test
     void jobsUnderAHoldingWithoutFieldsAreSaid() {
         FoundLists found = ListFinder.find(List.of(
                 hill("Farm: Hill Farm"),
