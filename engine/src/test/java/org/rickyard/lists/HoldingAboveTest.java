@@ -208,6 +208,21 @@ class HoldingAboveTest {
     }
 
     @Test
+    void ofListsBesideEachOtherEachHasItsOwnHeading() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("All")
+                .row("Holding", "Field", "Crop", "Area (ha)", null, "Farm: Vale Farm")
+                .row("Vale Farm", "Home Field", "Grass", 6, null, "Field", "Operation", "Machine")
+                .row("Hill Farm", "Home Field", "Grass", 4, null, "Grass", "mowing", "Mower")
+                .row("Hill Farm", "Far Field", "Grass", 4, null, "Farm: Hill Farm")
+                .row("Hill Farm", "Top", "Grass", 4, null, "Field", "Operation", "Machine")
+                .row("Hill Farm", "Low", "Grass", 4, null, "Grass", "mowing", "Mower")));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(5);
+        assertThat(jobs.text(Jobs.HOLDING, 0)).isEqualTo("Vale Farm");
+        assertThat(jobs.text(Jobs.HOLDING, 1)).isEqualTo("Hill Farm");
+    }
+
+    @Test
     void jobsUnderAHoldingWithoutFieldsAreSaid() {
         FoundLists found = ListFinder.find(List.of(
                 hill("Farm: Hill Farm"),
