@@ -12,10 +12,14 @@ final class ReadingNumber {
 
     private ReadingNumber() {}
 
-    /** The number with so many decimals; one so small that nothing would be left keeps its first two digits. */
+    /**
+     * The number with so many decimals; one so small that nothing would be left keeps its first two digits. What is told
+     * in hundredths is not, from a hundred upwards: nobody tips 11205.00 L.
+     */
     static String of(double number, int decimals) {
-        BigDecimal rounded =
-                BigDecimal.valueOf(number).setScale(Math.min(MOST_DECIMALS, decimals), RoundingMode.HALF_UP);
+        double size = Math.abs(number);
+        int shown = decimals < 2 || size < 100 ? Math.min(MOST_DECIMALS, decimals) : size < 1000 ? 1 : 0;
+        BigDecimal rounded = BigDecimal.valueOf(number).setScale(shown, RoundingMode.HALF_UP);
         if (rounded.signum() == 0) {
             return number == 0
                     ? rounded.toPlainString()

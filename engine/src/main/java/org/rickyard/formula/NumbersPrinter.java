@@ -52,6 +52,14 @@ public final class NumbersPrinter extends WordsPrinter {
                 : print(branch, 1);
     }
 
+    /** A figure that does not hold would be taken for the answer. */
+    @Override
+    protected String only(Expr.Only e, int least) {
+        return Boolean.FALSE.equals(values.truth(e.when()).at(row))
+                ? "(none: " + e.otherwise() + ")"
+                : super.only(e, least);
+    }
+
     @Override
     protected String givenElse(Expr.GivenElse e) {
         return values.of(e.given()).has(row) ? quantity(e.given()) : print(e.otherwise(), 1);

@@ -32,6 +32,11 @@ public class WordsPrinter {
         return constant.name();
     }
 
+    /** What has a value only under a condition, which its range of validity tells. */
+    protected String only(Expr.Only e, int least) {
+        return print(e.then(), least);
+    }
+
     /** A choice between two. */
     protected String choice(Expr.Choice e) {
         return "if " + condition(e.when()) + ": " + print(e.then(), SUM) + "; otherwise: " + print(e.otherwise(), SUM);
@@ -90,7 +95,7 @@ public class WordsPrinter {
             // "÷ 1" would look like a slip; "÷ 1 yr" says what it is there for.
             return e.a() instanceof Expr.Num one && one.value() == 1 ? "1 " + e.unit() : print(e.a(), least);
         } else if (expr instanceof Expr.Only e) {
-            return print(e.then(), least);
+            return only(e, least);
         } else if (expr instanceof Expr.Call e) {
             return call(e);
         } else if (expr instanceof Expr.Choice e) {

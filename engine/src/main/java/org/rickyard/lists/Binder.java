@@ -207,7 +207,12 @@ final class Binder {
 
     /** What the row of units says of a column; "" if nothing. */
     private String inUnitsRow(int sheetColumn) {
-        String said = table.unitsRow < 0 ? "" : Words.trim(table.grid.text(table.unitsRow, sheetColumn));
+        int row = table.unitsRow < 0 ? table.secondHeaderRow : table.unitsRow;
+        String said = row < 0 ? "" : Words.trim(table.grid.text(row, sheetColumn));
+        if (row == table.secondHeaderRow && (table.headers[sheetColumn].endsWith(said) || !HeaderUnit.isUnit(said))) {
+            // It is in the header already, or no unit.
+            return "";
+        }
         return said.equals("-") || said.equals("–") ? "" : said;
     }
 

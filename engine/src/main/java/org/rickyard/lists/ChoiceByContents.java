@@ -12,6 +12,7 @@ import org.rickyard.lists.text.Words;
  */
 final class ChoiceByContents {
     private static final int MOST_ROWS = 200;
+    private static final String OTHER = "other";
     private static final int LEAST_WORDS = 2;
     /** Fewer other headers could be anything. */
     private static final int LEAST_MATCHED = 3;
@@ -83,7 +84,8 @@ final class ChoiceByContents {
                 texts++;
                 boolean word = words.containsKey(text)
                         || wanted.byLastWords() && !LastWords.of(text, words).isEmpty();
-                known += word ? 1 : 0;
+                // "Other" stands under many a header.
+                known += word && !text.equals(OTHER) ? 1 : 0;
             }
         }
         return known >= LEAST_WORDS && known * 3 >= texts * 2;

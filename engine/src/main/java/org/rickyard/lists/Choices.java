@@ -186,7 +186,7 @@ public final class Choices {
             "muck spreading: spread muck, manure spreading, dung spreading",
             "slurry spreading: slurry, spread slurry",
             "ploughing: plough, plow, plowing",
-            "cultivating: cultivate, harrowing, harrow, tillage",
+            "cultivating: cultivate, cultivation, harrowing, harrow, tillage",
             "drilling: drill, sowing, sow, planting, plant, seeding",
             "combining: combine, threshing",
             "digging: dig, excavating, excavation, excavate",

@@ -230,6 +230,9 @@ final class HeaderRow {
                     && !isOfAnother(match, headers, runs.get(last))) {
                 last++;
             }
+            while (last > end && isTitle(match, headers, runs.get(last - 1))) {
+                last--;
+            }
             if (last > end || match.firstColumn() < runs.get(start)[0]) {
                 match = best(headers, runs.get(start)[0], runs.get(last - 1)[1], named);
             }
@@ -261,6 +264,9 @@ final class HeaderRow {
         for (int to = from; to < runs.size(); to++) {
             Match other = best(headers, runs.get(from)[0], runs.get(to)[1], named);
             if (other != null) {
+                if (from == to && saysAsMuch(match, other, headers, runs.get(from))) {
+                    return false;
+                }
                 Match later = from == to ? null : best(headers, runs.get(from + 1)[0], runs.get(to)[1], named);
                 boolean without = later != null && later.vocabulary() == other.vocabulary();
                 int[] run = runs.get(from);
@@ -271,6 +277,39 @@ final class HeaderRow {
             }
         }
         return false;
+    }
+
+    /**
+     * Whether a stretch goes on with a list: it knows as much of it as another would, and has none of it so far. Fields may
+     * go on with what is done on them.
+     */
+    private boolean saysAsMuch(Match match, Match other, String[] headers, int[] run) {
+        boolean flat = OF_FLAT_LISTS.contains(match.vocabulary().spec);
+        return vocabularies.stream()
+                .filter(vocabulary ->
+                        vocabulary == match.vocabulary() || flat && OF_FLAT_LISTS.contains(vocabulary.spec))
+                .filter(vocabulary -> vocabulary != other.vocabulary())
+                .anyMatch(vocabulary -> {
+                    Match own = match(vocabulary, headers, run[0], run[1], false);
+                    Match before = match(vocabulary, headers, match.firstColumn(), match.lastColumn(), false);
+                    return own.matched() >= other.matched() && vocabulary.isKnownIn(before) && !hasAny(before, own);
+                });
+    }
+
+    /** A lone word beyond a gap that means nothing to a list, or names another, is a title. */
+    private boolean isTitle(Match match, String[] headers, int[] run) {
+        if (run[0] != run[1]) {
+            return false;
+        }
+        Match own = match(match.vocabulary(), headers, run[0], run[1], false);
+        return own.matched() == 0
+                || hasAny(match, own) && vocabularies.stream().anyMatch(list -> list.isCalled(headers[run[0]]));
+    }
+
+    /** Whether a list has a column already that a further stretch of the row means too. */
+    private static boolean hasAny(Match match, Match further) {
+        return match.vocabulary().spec.columns().stream()
+                .anyMatch(column -> further.places(column) > 0 && match.places(column) > 0);
     }
 
     /** Whether headers set off by a gap are those of another list that lacks one it needs, and mean nothing to this one. */

@@ -1,7 +1,6 @@
 package org.rickyard.lists;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -23,6 +22,9 @@ final class HoldingAbove {
     private static final Set<String> OWNERS =
             Set.of("business", "business name", "client", "client name", "customer", "customer name", "grower");
 
+    /** What makes it the header of a column: "Farm - name". */
+    private static final Set<String> COLUMN = Set.of("name", "no", "number", "id", "ref", "text");
+
     /** What may stand between the label and the name in one cell. */
     private static final List<String> SEPARATORS = List.of(":", " - ", " – ", " — ");
 
@@ -37,13 +39,13 @@ final class HoldingAbove {
 
     private final FoundTable table;
     private final Grid grid;
-    /** Rows of its sheet that are rows of lists. */
-    private final BitSet ofLists;
+    /** The lists of its sheet. */
+    private final List<FoundTable> lists;
 
-    private HoldingAbove(FoundTable table, BitSet ofLists) {
+    private HoldingAbove(FoundTable table, List<FoundTable> lists) {
         this.table = table;
         this.grid = table.grid;
-        this.ofLists = ofLists;
+        this.lists = lists;
     }
 
     /** The same tables, those without a column of holdings parted where a holding is named between their rows. */
@@ -85,12 +87,11 @@ final class HoldingAbove {
      */
     static Map<FoundTable, Named> of(List<FoundTable> tables, List<Finding> findings) {
         Map<FoundTable, Named> above = new IdentityHashMap<>();
-        Map<Grid, BitSet> ofLists = rowsOfLists(tables);
         for (FoundTable table : tables) {
             if (table.count() > 0 && !hasColumn(table)) {
                 Optional<Named> named = table.heading != null
                         ? Optional.of(table.heading)
-                        : new HoldingAbove(table, ofLists.get(table.grid)).find(table.headerRow - 1, 0);
+                        : new HoldingAbove(table, onSheet(table.grid, tables)).find(table.headerRow - 1, 0);
                 named.ifPresent(holding -> above.put(table, holding));
             }
         }
@@ -161,7 +162,7 @@ final class HoldingAbove {
 
     /** A holding named beside a row that the list passed over, other than the one above the list. */
     private static Optional<Named> otherWithin(FoundTable table, Named own) {
-        HoldingAbove within = new HoldingAbove(table, new BitSet());
+        HoldingAbove within = new HoldingAbove(table, List.of());
         for (int index = 1; index < table.count(); index++) {
             int before = table.row(index - 1);
             Optional<Named> other = within.find(table.row(index) - 1, before + 1);
@@ -174,7 +175,7 @@ final class HoldingAbove {
 
     /** The holding that a row among those of a list names with its label, if it holds nothing else. */
     static Optional<Named> heading(FoundTable table, int row) {
-        HoldingAbove heading = new HoldingAbove(table, new BitSet());
+        HoldingAbove heading = new HoldingAbove(table, List.of());
         int first = table.firstColumn;
         while (first <= table.lastColumn && heading.isBlank(row, first)) {
             first++;
@@ -196,7 +197,7 @@ final class HoldingAbove {
     static boolean isOther(FoundTable table, int row) {
         // What stands above the header's last repetition was looked at there.
         int end = Math.max(table.lastHeaderRow, table.count() == 0 ? 0 : table.row(table.count() - 1));
-        HoldingAbove above = new HoldingAbove(table, new BitSet());
+        HoldingAbove above = new HoldingAbove(table, List.of());
         return above.find(row - 1, end + 1)
                 .map(named -> NameKey.key(named.name()))
                 .filter(other -> above.find(table.headerRow - 1, 0)
@@ -217,34 +218,49 @@ final class HoldingAbove {
 
     private Optional<Named> find(int from, int to, Set<String> labels) {
         for (int row = from; row >= to; row--) {
-            if (!ofLists.get(row)) {
-                for (int column = table.lastColumn; column >= 0; column--) {
-                    Named named = named(row, column, labels);
-                    if (named != null) {
-                        return Optional.of(named);
-                    }
+            for (int column = table.lastColumn; column >= 0; column--) {
+                Named named = named(row, column, labels);
+                if (named != null && !isOfAnother(row, column)) {
+                    return Optional.of(named);
                 }
             }
         }
         return Optional.empty();
     }
 
-    /** By sheet, the rows from the header to the last row of each list. */
-    private static Map<Grid, BitSet> rowsOfLists(List<FoundTable> tables) {
-        Map<Grid, BitSet> rows = new IdentityHashMap<>();
-        for (FoundTable table : tables) {
-            if (table.count() > 0) {
-                rows.computeIfAbsent(table.grid, any -> new BitSet())
-                        .set(table.headerRow, table.row(table.count() - 1) + 1);
-            }
-        }
-        return rows;
+    /** Whether a cell is within a list, or above one that stands beside this one. */
+    private boolean isOfAnother(int row, int column) {
+        return lists.stream().anyMatch(other -> {
+            boolean inColumns = other.firstColumn <= column && column <= other.lastColumn;
+            boolean beside = other.lastColumn < table.firstColumn || table.lastColumn < other.firstColumn;
+            boolean within = other.count() > 0
+                    && other.headerRow <= row
+                    && row <= other.row(other.count() - 1)
+                    && (inColumns || !beside);
+            return within || beside && inColumns && row < other.headerRow;
+        });
+    }
+
+    private static List<FoundTable> onSheet(Grid grid, List<FoundTable> tables) {
+        return tables.stream().filter(table -> table.grid == grid).toList();
+    }
+
+    /** What separates label and name in a text; "" if nothing does. */
+    private static String separator(String text) {
+        return SEPARATORS.stream().filter(text::contains).findFirst().orElse("");
+    }
+
+    /** Whether a text is the name of a holding with its label: "Farm: Hill Farm". */
+    static boolean isHeading(String text) {
+        String separator = separator(text);
+        int end = text.indexOf(separator);
+        String after = separator.isEmpty() ? "" : Words.normal(text.substring(end + separator.length()));
+        return !after.isEmpty() && !COLUMN.contains(after) && FARMS.contains(Words.normal(text.substring(0, end)));
     }
 
     private Named named(int row, int column, Set<String> labels) {
         String text = text(row, column);
-        String separator =
-                SEPARATORS.stream().filter(text::contains).findFirst().orElse("");
+        String separator = separator(text);
         int end = separator.isEmpty() ? text.length() : text.indexOf(separator);
         if (!labels.contains(Words.normal(text.substring(0, end)))) {
             return null;

@@ -84,8 +84,7 @@ public final class ListFinder {
     }
 
     private List<FoundTable> findTables(List<Vocabulary> known, int mostRows, List<Finding> into) {
-        // The headers of all lists tell where a row of headers is, whichever of them are wanted.
-        Set<String> firstWords = TableFinder.firstWords(vocabularies);
+        Set<String> firstWords = TableFinder.firstWords(known);
         List<FoundTable> tables = new ArrayList<>();
         for (Grid sheet : sheets) {
             tables.addAll(new TableFinder(sheet, known, firstWords, into).find(mostRows));
@@ -97,8 +96,18 @@ public final class ListFinder {
         List<Vocabulary> own = vocabularies.stream()
                 .filter(vocabulary -> vocabulary.spec == Layout.LIST || vocabulary.spec == Assumptions.LIST)
                 .toList();
+        Set<String> ownWords = TableFinder.firstWords(own);
+        // All lists are looked for where these may be, so that each is told from those beside it. What that settles is
+        // settled anew afterwards.
+        List<Vocabulary> all = Lists.ALL.stream().map(Vocabulary::new).toList();
+        Set<String> allWords = TableFinder.firstWords(all);
         List<Finding> ignored = new ArrayList<>();
-        List<FoundTable> tables = findTables(own, FIRST_LOOK, ignored);
+        List<FoundTable> tables = new ArrayList<>();
+        for (Grid sheet : sheets) {
+            if (new TableFinder(sheet, own, ownWords, ignored).mayHoldHeaders(FIRST_LOOK)) {
+                tables.addAll(new TableFinder(sheet, all, allWords, ignored).find(FIRST_LOOK));
+            }
+        }
         ListRows assumptions = rows(Assumptions.LIST, tables, new ArrayList<>(), ignored);
         customary = words.customary(assumptions);
         words.settle(rows(Layout.LIST, tables, new ArrayList<>(), ignored));

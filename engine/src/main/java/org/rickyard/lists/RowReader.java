@@ -127,7 +127,7 @@ final class RowReader {
             titlesLeft += filled == 1 ? 1 : 0;
             return;
         }
-        if (row == table.headerRow + 1 && isUnits(row)) {
+        if (table.unitsRow < 0 && table.count() == 0 && isUnits(row)) {
             table.unitsRow = row;
             return;
         }
@@ -144,7 +144,7 @@ final class RowReader {
             titlesLeft += filled == 1 ? 1 : 0;
             return;
         }
-        boolean afterBlank = blankBefore;
+        boolean afterBlank = blankBefore || titleBefore;
         blankBefore = false;
         titleBefore = filled == 1 && afterBlank;
         totalsSeen = false;
@@ -160,7 +160,7 @@ final class RowReader {
                 && (afterBlank || isRemark(row) || isFirstTitle(row))
                 && identity.length > 0
                 && table.lastColumn > table.firstColumn
-                && numeric.length > 0) {
+                && (numeric.length > 0 || isWords())) {
             titles.add(row);
             return;
         }
@@ -220,10 +220,16 @@ final class RowReader {
         }
     }
 
-    /** The header of another list follows: what stood alone in the rows right above it were its titles. */
-    void finishBeforeHeader() {
+    /**
+     * The header of another list follows: what stood alone in the rows right above it were its titles, and what was taken
+     * for the header of a table not known here, the headings of its columns.
+     */
+    void finishBeforeHeader(int header) {
         titles.clear();
         leftOver -= titlesLeft;
+        if (leftOver == 1 && endedRow == header - 1) {
+            leftOver = 0;
+        }
         finish();
     }
 

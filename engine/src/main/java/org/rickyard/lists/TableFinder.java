@@ -88,6 +88,21 @@ final class TableFinder {
         return tables;
     }
 
+    /** A quick look: whether two cells of a row begin as headers of these lists do. */
+    boolean mayHoldHeaders(int mostRows) {
+        int columns = Math.min(grid.columns(), MOST_HEADER_COLUMNS);
+        for (int row = 0; row < Math.min(grid.rows(), mostRows); row++) {
+            int known = 0;
+            for (int column = 0; column < columns; column++) {
+                known += grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column)) ? 1 : 0;
+                if (known == 2) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /** What looks like a header where no list is looked for any more is said. */
     private void tellBeyond(int rows) {
         if (tables.stream().anyMatch(table -> table.lastColumn >= MOST_HEADER_COLUMNS)) {
@@ -173,12 +188,16 @@ final class TableFinder {
 
     /** Where assumptions have their values, the headers of the list below stand as words. */
     private boolean isBelowAssumptions(RowReader reader, int row) {
-        for (int column : reader.table().columnsOf(List.of(Assumptions.VALUE))) {
-            if (grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column))) {
-                return true;
-            }
+        FoundTable table = reader.table();
+        List<Integer> columns = new ArrayList<>();
+        for (int column : table.columnsOf(List.of(Assumptions.VALUE))) {
+            columns.add(column);
         }
-        return false;
+        for (int column = table.lastColumn + 1; column < table.lastColumn + LEAST_BEYOND; column++) {
+            columns.add(column);
+        }
+        return columns.stream()
+                .anyMatch(column -> grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column)));
     }
 
     private boolean beginsHeader(String text) {
@@ -222,7 +241,7 @@ final class TableFinder {
         }
         String[] headers = headers(row, 0, taken.length - 1);
         for (int column = 0; column < taken.length; column++) {
-            if (taken[column]) {
+            if (taken[column] || headers[column] != null && HoldingAbove.isHeading(headers[column])) {
                 headers[column] = null;
             }
         }
@@ -345,7 +364,7 @@ final class TableFinder {
             FoundTable table = reader.table();
             boolean overlaps = table.firstColumn <= match.lastColumn() && match.firstColumn() <= table.lastColumn;
             if (overlaps) {
-                reader.finishBeforeHeader();
+                reader.finishBeforeHeader(row);
             }
             return overlaps && table.headerRow < row;
         });

@@ -49,7 +49,7 @@ final class TwoDeepHeader {
         if (names == null) {
             names = names(above, first, end, this::mayBeNameOfRows);
         }
-        return names == null || saysNames(names, row, first) ? null : together(above, row, first, names);
+        return names == null || saysNames(names, above, row, first) ? null : together(above, row, first, names);
     }
 
     /**
@@ -76,7 +76,7 @@ final class TwoDeepHeader {
         boolean better = false;
         for (int column = first; column <= last; column++) {
             String above = grid.kind(row - 1, column) == Grid.Kind.TEXT ? Words.trim(grid.text(row - 1, column)) : "";
-            if (headers[column] != null && !above.isEmpty() && !isUnitAlone(above)) {
+            if (headers[column] != null && !above.isEmpty() && (!isUnitAlone(above) || isUnitAlone(headers[column]))) {
                 String joined = above + " " + headers[column];
                 if (isUnitAlone(headers[column]) || begins(headers, first, last, column, joined)) {
                     both[column] = joined;
@@ -118,14 +118,33 @@ final class TwoDeepHeader {
     }
 
     /** Whether a name stands in the row below, so that it is a row of the list. */
-    private boolean saysNames(boolean[] names, int row, int first) {
+    private boolean saysNames(boolean[] names, String[] above, int row, int first) {
         for (int column = first; column < names.length; column++) {
             String below = names[column] ? below(row, column) : null;
-            if (below != null && !NAME_GOES_ON.contains(HeaderText.normal(below))) {
+            if (below != null
+                    && !NAME_GOES_ON.contains(HeaderText.normal(below))
+                    && !isWholeName(above[column] + " " + below)) {
                 return true;
             }
         }
         return false;
+    }
+
+    private boolean goesOn(String above, int row, int column) {
+        String below = below(row, column);
+        return below != null && !NAME_GOES_ON.contains(HeaderText.normal(below)) && isWholeName(above + " " + below);
+    }
+
+    /** "Nozzle" over "size" is no nozzle of that name. */
+    private boolean isWholeName(String header) {
+        HeaderText text = HeaderText.of(header);
+        return vocabularies.stream().anyMatch(vocabulary -> {
+            Vocabulary.Heading heading = vocabulary.read(text);
+            return heading != null
+                    && heading.isCertain()
+                    && (heading.rest().isEmpty()
+                            || heading.column().isNumeric() && HeaderUnit.fits(heading.column(), heading.rest()));
+        });
     }
 
     private String[] together(String[] above, int row, int first, boolean[] names) {
@@ -134,7 +153,7 @@ final class TwoDeepHeader {
         String over = null;
         for (int column = first; column < names.length; column++) {
             over = above[column] == null ? over : above[column];
-            String below = names[column] ? null : below(row, column);
+            String below = names[column] && !goesOn(above[column], row, column) ? null : below(row, column);
             if (below != null) {
                 both[column] = isYear(below)
                         ? ofYear(over, below)
@@ -246,6 +265,10 @@ final class TwoDeepHeader {
     private String together(String above, String below) {
         if (above == null) {
             return below;
+        }
+        if (above.lastIndexOf('(') > above.lastIndexOf(')') && isKnown(above + " " + below)) {
+            // "Working width (in" over "m)" is in metres.
+            return above + " " + below;
         }
         HeaderText alone = HeaderText.of(above);
         for (String joined : List.of(above + " " + below, unitLast(above, below))) {

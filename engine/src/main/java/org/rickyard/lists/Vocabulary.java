@@ -245,6 +245,7 @@ final class Vocabulary {
                 ColumnSpec column = sure.column();
                 String rest = rest(column, header, count);
                 if (rest != null && !(rest.isEmpty() && column.isNumeric() && header.counts(count))) {
+                    rest = rest.isEmpty() ? unitInName(column, header, count) : rest;
                     return new Heading(List.of(column), rest, sure.weight(), false, word(column, header));
                 }
             }
@@ -257,6 +258,15 @@ final class Vocabulary {
             }
         }
         return null;
+    }
+
+    /** "Life (years)" and "Life years" are in years: the unit that is the end of a name; "" if there is none. */
+    private String unitInName(ColumnSpec column, HeaderText header, int count) {
+        KnownHeaders.Known shorter = count < 2 ? null : known.certain(header.name(count - 1));
+        String end = header.rest(count - 1);
+        return shorter != null && shorter.column() == column && column.isNumeric() && HeaderUnit.fits(column, end)
+                ? end
+                : "";
     }
 
     /** Whether nothing in a header is left over beside the name and a unit of the column. */

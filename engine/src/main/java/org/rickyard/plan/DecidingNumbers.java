@@ -4,6 +4,7 @@ import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.rickyard.lists.Assumptions;
@@ -82,7 +83,8 @@ final class DecidingNumbers {
      * Those whose numbers themselves decide.
      *
      * @param blocksOfRows whether a spray block is made of several rows of jobs, which are one by their water volume
-     * @param planned whether jobs are given days, of several machines alike as many as their number says
+     * @param planned whether jobs are given days: in their windows, so long after one another, and of several machines
+     *     alike as many as their number says
      */
     static Set<ColumnSpec> exact(boolean blocksOfRows, boolean planned) {
         Set<ColumnSpec> exact = new HashSet<>(TOGETHER);
@@ -90,7 +92,7 @@ final class DecidingNumbers {
             exact.add(Jobs.WATER_VOLUME);
         }
         if (planned) {
-            exact.add(Machines.NUMBER);
+            exact.addAll(List.of(Machines.NUMBER, Jobs.EARLIEST, Jobs.LATEST, Jobs.LAG));
         }
         return exact;
     }

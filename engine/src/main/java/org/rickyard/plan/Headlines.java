@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Values;
 import org.rickyard.plan.season.SeasonTables;
@@ -73,13 +74,7 @@ public final class Headlines {
                 plan.table("spray-blocks"),
                 List.of(TankPlan.TOTAL_SPRAY_MIX, TankPlan.FULL_TANKFULS, TankPlan.PART_TANKFUL));
         add(headlines, plan.table("tank-mix"), List.of(TankPlan.PRODUCT_TOTAL));
-        boolean spreads = plan.table(Spreading.TABLE).rows() > 0;
-        add(
-                headlines,
-                plan.table("product-order"),
-                spreads
-                        ? List.of(ProductOrder.PRODUCT_NEED, ProductOrder.PACKS_TO_BUY)
-                        : List.of(ProductOrder.PACKS_TO_BUY));
+        add(headlines, plan.table("product-order"), toBuy(plan));
         // Where no crop is listed at all, nobody asks how full the clamps are.
         boolean withCrop = plan.table("crop").rows() > 0;
         add(
@@ -110,6 +105,17 @@ public final class Headlines {
                         ? List.of(CostTotals.HOLDING_FUEL, CostTotals.HOLDING_LABOUR, CostTotals.HOLDING_COST)
                         : List.of(CostTotals.HOLDING_FUEL, CostTotals.HOLDING_LABOUR));
         return headlines;
+    }
+
+    /** Packs where the workbook has packs at all: slurry has none, and what is sprayed may be told by the litre only. */
+    private static List<Formula> toBuy(WorkPlan plan) {
+        ResultTable order = plan.table("product-order");
+        if (IntStream.range(0, order.rows()).noneMatch(order.links(Quantities.PACK_SIZE)::exists)) {
+            return List.of(ProductOrder.PRODUCT_NEED);
+        }
+        return plan.table(Spreading.TABLE).rows() > 0
+                ? List.of(ProductOrder.PRODUCT_NEED, ProductOrder.PACKS_TO_BUY)
+                : List.of(ProductOrder.PACKS_TO_BUY);
     }
 
     /** How many rows of those tables are not among the answers. */

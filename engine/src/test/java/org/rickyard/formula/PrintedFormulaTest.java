@@ -106,6 +106,16 @@ class PrintedFormulaTest {
     }
 
     @Test
+    void aFigureThatDoesNotHoldIsNotShownAsTheAnswer() {
+        Expr expr = value(X).times(number(2))
+                .onlyWhen(Condition.compare(value(X), Relation.MORE, number(5)), "x is too small");
+        assertThat(words(expr)).isEqualTo("x × 2");
+        assertThat(numbers(expr, new SmallGrid().column(X, 6))).isEqualTo("6 × 2");
+        assertThat(numbers(expr, new SmallGrid().column(X, 4))).isEqualTo("(none: x is too small)");
+        assertThat(numbers(expr, new SmallGrid().column(X, Values.State.BLANK))).isEqualTo("(x: none) × 2");
+    }
+
+    @Test
     void aTableReadingNamesItsTable() {
         Expr linear = new Expr.Lookup(NodeCases.STEPS, value(X), Mode.LINEAR);
         assertThat(words(linear)).isEqualTo("'steps' at x (between the rows on a straight line)");

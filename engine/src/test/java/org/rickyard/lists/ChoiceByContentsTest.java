@@ -24,6 +24,16 @@ class ChoiceByContentsTest {
                 .row("Third", three, 12, 8, 70, 800, 24, null);
     }
 
+    /** "Other" is a machine, a country and a pit. */
+    @Test
+    void othersAloneTellNothing() {
+        FoundLists found = FoundIn.find(new SheetOf("Jobs")
+                .row("Job", "Field", "Operation", "Machine", "Speed (km/h)", "Hours per day (h)", "Whose law")
+                .row("J1", "A", "spraying", "Sprayer", 10, 9, "other")
+                .row("J2", "B", "spraying", "Sprayer", 10, 9, "other"));
+        assertThat(found.findings()).noneMatch(said -> said.message().contains("is taken to be"));
+    }
+
     @Test
     void theWordsUnderAHeaderSayThatItMeansTheType() {
         FoundLists found = find(kit("What it is", "disc mower", "rake", "sprayer"));

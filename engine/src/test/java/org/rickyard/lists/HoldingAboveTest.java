@@ -208,6 +208,32 @@ class HoldingAboveTest {
     }
 
     @Test
+    void ofListsBesideEachOtherEachHasItsOwnHeading() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("All")
+                .row("Holding", "Field", "Crop", "Area (ha)", null, "Farm: Vale Farm")
+                .row("Vale Farm", "Home Field", "Grass", 6, null, "Field", "Operation", "Machine")
+                .row("Hill Farm", "Home Field", "Grass", 4, null, "Grass", "mowing", "Mower")
+                .row("Hill Farm", "Far Field", "Grass", 4, null, "Farm: Hill Farm")
+                .row("Hill Farm", "Top", "Grass", 4, null, "Field", "Operation", "Machine")
+                .row("Hill Farm", "Low", "Grass", 4, null, "Grass", "mowing", "Mower")));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(5);
+        assertThat(jobs.text(Jobs.HOLDING, 0)).isEqualTo("Vale Farm");
+        assertThat(jobs.text(Jobs.HOLDING, 1)).isEqualTo("Hill Farm");
+    }
+
+    @Test
+    void theHoldingAboveAListIsNoColumnOfTheOneBesideIt() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("All")
+                .row("Farm: Vale Farm", null, null, null, "Machine", "Type", "Width (m)")
+                .row("Store", "Kind", "Amount (t)", null, "Mower", "mower", 3)
+                .row("Old silage", "clamp", 60, null, "Rake", "rake", 6)));
+        assertThat(found.rows(Machines.LIST).has(Machines.HOLDING)).isFalse();
+        assertThat(found.rows(Machines.LIST).size()).isEqualTo(2);
+        assertThat(found.rows(Stocks.LIST).size()).isEqualTo(1);
+    }
+
+    @Test
     void jobsUnderAHoldingWithoutFieldsAreSaid() {
         FoundLists found = ListFinder.find(List.of(
                 hill("Farm: Hill Farm"),

@@ -293,6 +293,104 @@ class ListFinderTest {
     }
 
     @Test
+    void theTitleOfAListBesideIsNoColumnOfThisOne() {
+        FoundLists found = find(new SheetOf("All")
+                .row("Field", "Area (ha)", null, null, "Kit of the farm")
+                .row("A", 4)
+                .row("B", 5, null, null, "Machine", "Type", "Width (m)")
+                .row("C", 6, null, null, "Mower", "mower", 3));
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "B", "C");
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Mower");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    /** The right half was taken for a list of products. */
+    @Test
+    void aListOfJobsMayHaveAnEmptyColumnBeforeItsProducts() {
+        FoundLists found = find(new SheetOf("Work")
+                .row(
+                        "Job",
+                        "Field",
+                        "Operation",
+                        "Machine",
+                        null,
+                        "Product",
+                        "Dose",
+                        "Dose unit",
+                        "Water volume (L/ha)")
+                .row("J", "A", "spraying", "Sprayer", null, "Herbicide A", 2, "L/ha", 200));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.text(Jobs.PRODUCT, 0)).isEqualTo("Herbicide A");
+        assertThat(jobs.number(Jobs.WATER_VOLUME, 0)).isEqualTo(200);
+        assertThat(found.rows(Products.LIST).size()).isZero();
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aFlatListMayHaveOneToo() {
+        FoundLists found = find(new SheetOf("Work")
+                .row(
+                        "Field",
+                        "Crop",
+                        "Area (ha)",
+                        "Operation",
+                        "Machine",
+                        null,
+                        "Product",
+                        "Dose (L/ha)",
+                        "Water volume (L/ha)")
+                .row("A", "wheat", 4, "spraying", "Sprayer", null, "Fungicide C", 1, 150));
+        assertThat(found.rows(Jobs.LIST).number(Jobs.WATER_VOLUME, 0)).isEqualTo(150);
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(4);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aNameThatEndsInItsUnitIsInIt() {
+        assertThat(find(new SheetOf("Kit")
+                                .row("Machine", "Type", "Working life (years)")
+                                .row("Mower", "mower", 8)
+                                .row("Rake", "rake", 8))
+                        .findings())
+                .isEmpty();
+        assertThat(find(new SheetOf("Kit")
+                                .row("Machine", "Type", "Life (years)")
+                                .row("Mower", "mower", 8))
+                        .findings())
+                .isEmpty();
+    }
+
+    @Test
+    void theNameOfAListAboveItIsNoColumnOfTheOneBeside() {
+        FoundLists found = find(new SheetOf("All")
+                .row("Mix", "Product", "Dose (L/ha)", null, null, "Products")
+                .row("M", "A", 2, null, null, "Product", "Unit", "Price")
+                .row("M", "B", 1, null, null, "A", "L", 10));
+        assertThat(names(found.rows(Mixes.LIST), Mixes.PRODUCT)).containsExactly("A", "B");
+        assertThat(names(found.rows(Products.LIST), Products.PRODUCT)).containsExactly("A");
+    }
+
+    @Test
+    void titlesAndGroupsOfColumnsAboveTheNextListAreNoRows() {
+        FoundLists found = find(new SheetOf("All")
+                .row("Item", "Value", "Unit")
+                .row("Wage", 15, "£/h")
+                .row()
+                .row("Kit of 2026")
+                .row("Office copy")
+                .row("Machine", "Type", "Width (m)")
+                .row("Mower", "mower", 3)
+                .row()
+                .row("What", null, "Sizes")
+                .row("Field", "Crop", "Area (ha)")
+                .row("A", "grass", 4));
+        assertThat(found.rows(Assumptions.LIST).size()).isEqualTo(1);
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Mower");
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
     void anotherTableToTheLeftIsNoPartOfAList() {
         SheetOf sheet = new SheetOf("Store")
                 .row("Depot", "Van", "Seats", null, "Product", "Dose (L/ha)", "Pack size (L)")

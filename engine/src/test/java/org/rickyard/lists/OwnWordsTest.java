@@ -40,6 +40,11 @@ class OwnWordsTest {
                         "Unit")
                 .row("A", "grass", "North", 4, 1, null, "Customary units", "US"));
         assertThat(beside.customary()).isEqualTo(CustomaryUnits.US);
+        FoundLists between = find(new SheetOf("Sheet1")
+                .row("Field", "Area (ac)", null, "Item", "Value", "Unit", null, "Machine", "Type", "Unit")
+                .row("A", 4, null, "Customary units", "US", null, null, "Mower", "mower", "x")
+                .table(new Grid.TableRange("Kit", 0, 1, 7, 9, 1, 0)));
+        assertThat(between.customary()).isEqualTo(CustomaryUnits.US);
         FoundLists above = find(new SheetOf("Sheet1")
                 .row("Item", "Value", "Unit")
                 .row("Customary units", "UK")

@@ -104,6 +104,74 @@ class TwoDeepHeaderTest {
         assertThat(found.findings()).isEmpty();
     }
 
+    /** Metres were taken for inches. */
+    @Test
+    void aBracketLeftOpenIsClosedInTheRowBelow() {
+        ListRows machines = find(new SheetOf("Kit")
+                        .row("Machine", "Type", "Working width (in", "Speed (in")
+                        .row(null, null, "m)", "km/h)")
+                        .row("Mower", "mower", 3, 10))
+                .rows(Machines.LIST);
+        assertThat(machines.unit(Machines.WORKING_WIDTH, 0)).hasValue(Units.M);
+        assertThat(machines.unit(Machines.SPEED, 0)).hasValue(Units.KM_PER_H);
+    }
+
+    @Test
+    void whatStandsUnderANameMayGoOnWithIt() {
+        ListRows machines = find(new SheetOf("Kit")
+                        .row("Equipment", "Type of", "Cut width", "Nozzle", "Nozzle")
+                        .row(null, "machine", "(m)", "spacing (m)", "size")
+                        .row("Sprayer 24", "sprayer", 24, 0.5, "03"))
+                .rows(Machines.LIST);
+        assertThat(machines.size()).isEqualTo(1);
+        assertThat(machines.number(Machines.NOZZLE_SPACING, 0)).isEqualTo(0.5);
+        assertThat(machines.gives(Machines.NOZZLE_SIZE, 0)).isTrue();
+    }
+
+    @Test
+    void unitsMayStandInAThirdRowOrBelowABlankOne() {
+        FoundLists found = find(
+                new SheetOf("Three")
+                        .row("Machine", "Type", "Working", "Forward")
+                        .row(null, null, "width", "speed")
+                        .row(null, null, "(ft)", "(mph)")
+                        .row("Mower", "mower", 10, 6),
+                new SheetOf("Blank")
+                        .row("Field", "Crop", "Area", "Run length")
+                        .row()
+                        .row(null, null, "(ac)", "(ft)")
+                        .row("Low", "Wheat", 5, 500));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.unit(Machines.WORKING_WIDTH, 0)).hasValue(Units.FT);
+        assertThat(machines.unit(Machines.SPEED, 0)).hasValue(Units.MPH);
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.unit(Fields.AREA, 0)).hasValue(Units.AC);
+        assertThat(fields.unit(Fields.RUN_LENGTH, 0)).hasValue(Units.FT);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    /** The tank's gallons were taken for cubic metres. */
+    @Test
+    void aColumnOfNamesOrNumbersHasItsUnitFromTheRowBelowToo() {
+        ListRows clamps = find(new SheetOf("Pits")
+                        .row("Clamp", "Kind", "Length", "Floor width", "Wall height", "Effluent tank")
+                        .row(null, null, "(m)", "(m)", "(m)", "(UK gal)")
+                        .row("Main", "walled", 30, 9, 2.4, 2400))
+                .rows(Clamps.LIST);
+        assertThat(clamps.unit(Clamps.EFFLUENT_TANK, 0)).hasValue(Units.GAL_UK);
+    }
+
+    @Test
+    void aNameThatIsAUnitToo() {
+        ListRows herds = find(new SheetOf("Herds")
+                        .row(null, null, "Intake", "Days")
+                        .row("Group", "Head", "(kg DM/d)", "(d)")
+                        .row("Cows", 80, 11, 150))
+                .rows(Herds.LIST);
+        assertThat(herds.number(Herds.INTAKE, 0)).isEqualTo(11);
+        assertThat(herds.number(Herds.DAYS, 0)).isEqualTo(150);
+    }
+
     @Test
     void wordsThatCouldBeUnitsAreNamesStill() {
         FoundLists found = find(new SheetOf("Kit")

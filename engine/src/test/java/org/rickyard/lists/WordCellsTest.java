@@ -54,6 +54,15 @@ class WordCellsTest {
     }
 
     @Test
+    void workIsKnownByItsNounToo() {
+        ListRows jobs = find(new SheetOf("Jobs")
+                        .row("Field", "Operation", "Machine")
+                        .row("A", "Cultivation", "Harrow"))
+                .rows(Jobs.LIST);
+        assertThat(jobs.text(Jobs.OPERATION, 0)).isEqualTo("cultivating");
+    }
+
+    @Test
     void lengthsInFeetAndInchesAreRead() {
         ListRows machines = find(new SheetOf("Machines")
                         .row("Machine", "Type", "Working width (ft-in)")

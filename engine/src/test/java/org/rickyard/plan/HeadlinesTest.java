@@ -58,6 +58,34 @@ class HeadlinesTest {
                         "T2, Fungicide, Sprayer: product-total");
     }
 
+    private static List<String> bought(Object[]... products) {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Top", "wheat", 10))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                        row("Sprayer", "sprayer", 24, 10, 3000))
+                .sheet("Products", products)
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Product", "Dose (L/ha)", "Water volume (L/ha)"),
+                        row("T1", "wheat", "spray", "Sprayer", "Fungicide", 1, 200))
+                .run();
+        return Headlines.of(worked.plan()).stream()
+                .filter(headline -> headline.table().spec().id().equals("product-order"))
+                .map(headline -> headline.formula().id())
+                .toList();
+    }
+
+    @Test
+    void whereNothingComesInPacksTheNeedIsTheAnswer() {
+        assertThat(bought(row("Product", "Unit"), row("Fungicide", "L"))).containsExactly("product-need");
+        assertThat(bought(row("Product", "Unit", "Pack size"), row("Fungicide", "L", 5)))
+                .containsExactly("packs-to-buy");
+        assertThat(bought(row("Product", "Unit", "Pack size"), row("Fungicide", "L", null)))
+                .containsExactly("packs-to-buy");
+    }
+
     private static Set<String> headings(Object[]... fields) {
         SeasonBook.Worked worked = new SeasonBook()
                 .sheet("Fields", fields)

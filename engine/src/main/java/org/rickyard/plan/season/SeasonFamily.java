@@ -121,7 +121,9 @@ public final class SeasonFamily {
                         .with(SeasonFit.FINISH, days(slots, false))
                         .with(
                                 SeasonFit.PLANNED_WITH,
-                                planned.stream().mapToDouble(DayPlan.Job::days).toArray())
+                                IntStream.range(0, tasks.size())
+                                        .mapToDouble(task -> value(season, SeasonFit.CALENDAR, task))
+                                        .toArray())
                         .with(SeasonFit.WAITS_FOR, waits)
                         .with(SeasonFit.NOT_PLANNED, why),
                 NO_WINDOWS);

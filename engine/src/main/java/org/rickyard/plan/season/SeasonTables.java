@@ -170,7 +170,13 @@ public final class SeasonTables {
                             new Condition.Given(SeasonFit.PLANNED_WITH),
                             new Condition.Not(new Condition.Given(SeasonFit.CALENDAR)))),
                     "the days the job takes are withheld now, and were not when it was planned: see Season, and run"
-                            + " again."));
+                            + " again."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            new Condition.Given(SeasonFit.CALENDAR),
+                            new Condition.Not(new Condition.Given(SeasonFit.PLANNED_WITH)))),
+                    "the days the job takes are known now, and were not when the jobs were planned: run again."));
 
     /** One row per job and machine or gang, with its days. */
     static final TableSpec PLAN = new TableSpec(

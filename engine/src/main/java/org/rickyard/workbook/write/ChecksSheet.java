@@ -15,7 +15,7 @@ final class ChecksSheet {
     private static final String PASS = "Checks: all totals agree";
     private static final String PART = "Checks: no total is wrong, but some are incomplete, see Checks";
     private static final String AGAIN =
-            "Checks: RUN AGAIN - words, names or headers of your lists have changed since the run, see As read";
+            "Checks: RUN AGAIN - what only a run reads of your lists has changed since, see As read";
     private static final String FAIL = "Checks: LOOK - totals do not agree, see Checks";
 
     private final String sheet;
