@@ -267,6 +267,28 @@ class RerunTest {
         return file;
     }
 
+    /** Summary and cards lead to cells, where other rows stand now: the check at the top of every sheet says so. */
+    @Test
+    void aSheetOfOursSortedIsSaidUntilTheNextRun() {
+        Path sorted = changed(out(), workbook -> {
+            assertThat(masterCheck(workbook)).contains("totals agree");
+            turnRound(workbook.getSheet("Work rates"));
+            assertThat(masterCheck(workbook)).contains("SORTED").contains("Run again");
+        });
+        try (ClientBook again = ClientBook.open(run(sorted).file())) {
+            assertThat(masterCheck(again.poi())).contains("totals agree");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String masterCheck(XSSFWorkbook workbook) {
+        return workbook.getCreationHelper()
+                .createFormulaEvaluator()
+                .evaluate(workbook.getSheet("Checks").getRow(1).getCell(0))
+                .getStringValue();
+    }
+
     /** Its rows in the opposite order, as office programs sort: references to a formula's own row go with it. */
     private static void turnRound(Sheet sheet) {
         int first = SheetPlaces.FIRST_ROW;

@@ -16,6 +16,9 @@ final class ChecksSheet {
     private static final String PART = "Checks: no total is wrong, but some are incomplete, see Checks";
     private static final String AGAIN =
             "Checks: RUN AGAIN - what only a run reads of your lists has changed since, see As read";
+    private static final String SORTED =
+            "Checks: SORTED - rows of a result sheet stand elsewhere than when it was written,"
+                    + " so Summary, cards and Trail show figures of other rows. Run again";
     private static final String FAIL = "Checks: LOOK - totals do not agree, see Checks";
 
     private final String sheet;
@@ -39,8 +42,14 @@ final class ChecksSheet {
         return verdicts.contains("CHECK") ? FAIL : verdicts.contains("incomplete") ? PART : PASS;
     }
 
-    private String masterFormula() {
-        return "IF(" + AsReadSheet.count(asRead) + ">0,\"" + AGAIN + "\"," + totalsFormula() + ")";
+    /**
+     * The master check.
+     *
+     * @param rows the verdicts on rows in their places, as a formula names them
+     */
+    private String masterFormula(String rows) {
+        return "IF(" + AsReadSheet.count(asRead) + ">0,\"" + AGAIN + "\",IF(COUNTIFS(" + rows + ",\""
+                + RowsInPlace.SORTED + "\")>0,\"" + SORTED + "\"," + totalsFormula() + "))";
     }
 
     private String totalsFormula() {
@@ -55,7 +64,7 @@ final class ChecksSheet {
     PlainSheet build(Looks.Numbers looks, WorkPlan plan, SheetPlaces places, List<Finding> findings) {
         PlainSheet page = new PlainSheet(looks, List.of(28, 13, 100, 15, 15, 12), 2);
         page.line().text(Looks.TITLE, "Checks").height(22);
-        page.line().formula(Looks.CHECK, masterFormula(), master());
+        PlainSheet.Line master = page.line();
         page.line();
         page.line().text(Looks.HEADING, "Totals by two routes (live)");
         head(page, "Total", "Verdict", "What must agree", "One way", "Other way", "Rows withheld");
@@ -105,6 +114,19 @@ final class ChecksSheet {
                 }
             }
         }
+        page.line();
+        page.line().text(Looks.HEADING, "Rows of the result sheets in their places (live)");
+        int first = page.next();
+        page.line().text(Looks.LABEL, "Rows").text(Looks.LABEL, "Verdict").text(Looks.LABEL, "What must hold");
+        for (ResultTable table : plan.tables()) {
+            for (RowsInPlace rows : RowsInPlace.of(table, places)) {
+                page.line()
+                        .text(Looks.NAME, places.sheet(table.spec()))
+                        .formula(Looks.CHECK, rows.formula(), "ok")
+                        .text(Looks.NAME, rows.what());
+            }
+        }
+        master.formula(Looks.CHECK, masterFormula("B" + (first + 1) + ":B" + page.next()), master());
         return page;
     }
 
