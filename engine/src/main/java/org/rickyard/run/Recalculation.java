@@ -148,18 +148,29 @@ public final class Recalculation {
                 ours.release(id, OurSheets.Kept.CHANGED);
                 continue;
             }
-            MeaningFingerprint present = new MeaningFingerprint(SheetSet.firstSortableRow(id));
-            reader.stream(entry.getValue(), present);
-            boolean same = state.fingerprint(id)
-                    .or(() -> ours.fingerprint(id))
-                    .filter(present.hex()::equals)
-                    .isPresent();
-            if (!same && isOnlyLedElsewhere(id, present)) {
-                moved.add(id);
-            } else if (!same) {
+            int sortable = SheetSet.firstSortableRow(id);
+            boolean known = isKnown(id, entry.getValue(), new MeaningFingerprint(sortable));
+            // Sheets written before rows could be sorted are recorded with every row in its place.
+            known = known || sortable < Integer.MAX_VALUE && isKnown(id, entry.getValue(), new MeaningFingerprint());
+            if (!known) {
                 ours.release(id, OurSheets.Kept.CHANGED);
             }
         }
+    }
+
+    /** Whether a sheet is as it was recorded, or leads elsewhere and is to be looked into. */
+    private boolean isKnown(String id, SheetRef sheet, MeaningFingerprint present)
+            throws IOException, RefusedException {
+        reader.stream(sheet, present);
+        boolean same = state.fingerprint(id)
+                .or(() -> ours.fingerprint(id))
+                .filter(present.hex()::equals)
+                .isPresent();
+        if (!same && isOnlyLedElsewhere(id, present)) {
+            moved.add(id);
+            return true;
+        }
+        return same;
     }
 
     /** Whether no more has changed than where formulas lead, as where rows of a list were inserted or deleted. */

@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
@@ -32,6 +35,10 @@ import org.rickyard.testing.StoredValues;
 import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.RefusedException;
+import org.rickyard.workbook.open.SheetRef;
+import org.rickyard.workbook.read.BookReader;
+import org.rickyard.workbook.read.MeaningFingerprint;
+import org.rickyard.workbook.write.SheetSet;
 
 /** What a client does to the workbook between two runs. */
 class RerunTest {
@@ -212,6 +219,52 @@ class RerunTest {
                     .setCellFormula("90+9");
         }));
         assertThat(edited.messages()).anyMatch(message -> message.contains("edited by hand or copied"));
+    }
+
+    /** Once every row was recorded in its place: such a sheet is no edited one, and an edit of it is one still. */
+    @Test
+    void aSheetRecordedWithEachRowInItsPlaceStaysOurs() throws IOException, RefusedException {
+        Path placed = withRowsRecordedInTheirPlaces(out());
+        Runs.Run again = run(placed);
+        assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
+        assertThat(again.sheets()).doesNotContain("Work rates 2");
+
+        Runs.Run edited = run(changed(placed, workbook -> workbook.getSheet("Work rates")
+                .getRow(SheetPlaces.FIRST_ROW)
+                .getCell(6)
+                .setCellFormula("90+9")));
+        assertThat(edited.messages()).anyMatch(message -> message.contains("edited by hand or copied"));
+    }
+
+    private static Path withRowsRecordedInTheirPlaces(Path file) throws IOException, RefusedException {
+        Map<String, String> placed = new HashMap<>();
+        try (BookPackage book = BookPackage.open(file)) {
+            BookReader reader = new BookReader(book, book.stylesPart(), book.sharedStringsPart(), book.date1904());
+            OurSheets ours = OurSheets.find(book, RunState.read(book.customXml(RunState.NAMESPACE)));
+            for (Map.Entry<String, SheetRef> sheet : ours.byId().entrySet()) {
+                MeaningFingerprint now = new MeaningFingerprint(SheetSet.firstSortableRow(sheet.getKey()));
+                MeaningFingerprint then = new MeaningFingerprint();
+                reader.stream(sheet.getValue(), now);
+                reader.stream(sheet.getValue(), then);
+                placed.put(now.hex(), then.hex());
+                placed.put(now.unplacedHex(), then.unplacedHex());
+                placed.put(now.rowlessHex(), then.rowlessHex());
+            }
+        }
+        try (FileSystem zip = FileSystems.newFileSystem(file);
+                Stream<Path> parts = Files.walk(zip.getPath("/"))) {
+            for (Path part :
+                    parts.filter(each -> each.toString().endsWith(".xml")).toList()) {
+                String xml = Files.readString(part);
+                String changed = Pattern.compile("[0-9a-f]{64}")
+                        .matcher(xml)
+                        .replaceAll(hex -> placed.getOrDefault(hex.group(), hex.group()));
+                if (!changed.equals(xml)) {
+                    Files.writeString(part, changed);
+                }
+            }
+        }
+        return file;
     }
 
     /** Its rows in the opposite order, as office programs sort: references to a formula's own row go with it. */

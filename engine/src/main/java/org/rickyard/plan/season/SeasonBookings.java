@@ -3,9 +3,11 @@ package org.rickyard.plan.season;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 import org.rickyard.formula.Days;
@@ -23,6 +25,7 @@ import org.rickyard.plan.workrate.Tasks;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.season.DayPlan;
 import org.rickyard.trade.season.MachineSeason;
+import org.rickyard.trade.season.TakenOverTime;
 
 /** What the plan of days means for each machine and tractor: bookings, double bookings, its season, the chart. */
 final class SeasonBookings {
@@ -144,12 +147,14 @@ final class SeasonBookings {
     private String[] alsoWanted() {
         String[] wanted = new String[bookings.size()];
         Map<Integer, Integer> pairs = new TreeMap<>();
+        Map<Integer, NavigableMap<Double, Double>> tooFew = new HashMap<>();
         for (int row = 0; row < wanted.length; row++) {
             Booking booking = bookings.get(row);
             List<String> others = new ArrayList<>();
             int more = 0;
+            NavigableMap<Double, Double> when = tooFew.computeIfAbsent(booking.machine(), this::tooFew);
             for (int other : byMachine.get(booking.machine())) {
-                if (other == booking.task() || !crowded(booking.task(), other, booking.machine())) {
+                if (other == booking.task() || !crowded(booking.task(), other, booking.machine(), when)) {
                     continue;
                 }
                 if (others.size() < MOST_NAMED) {
@@ -204,27 +209,42 @@ final class SeasonBookings {
                 && wished[other] + planned.get(other).days() > wished[one] + A_MOMENT;
     }
 
-    /** Whether two jobs, with others that want a machine on the same days, want more of it than there are. */
-    private boolean crowded(int one, int other, int machine) {
+    /** Whether two jobs, with others that want a machine at the same time, want more of it than there are. */
+    private boolean crowded(int one, int other, int machine, NavigableMap<Double, Double> tooFew) {
         if (!overlap(one, other)) {
             return false;
         }
-        int wanted = DayPlan.taken(planned.get(one), machine);
-        int most = Math.max(wanted, DayPlan.taken(planned.get(other), machine));
-        for (int third : byMachine.get(machine)) {
-            if (third == other || third != one && overlap(one, third) && overlap(other, third)) {
-                wanted += DayPlan.taken(planned.get(third), machine);
+        int ofOne = DayPlan.taken(planned.get(one), machine);
+        int ofOther = DayPlan.taken(planned.get(other), machine);
+        int there = Math.max(Math.max(ofOne, ofOther), owned.getOrDefault(machine, 1));
+        Map.Entry<Double, Double> last = tooFew.lowerEntry(last(one, other) - A_MOMENT);
+        return ofOne + ofOther > there || last != null && last.getValue() > first(one, other) + A_MOMENT;
+    }
+
+    /** When more of a machine are wanted than there are, if each job were done when it would be. */
+    private NavigableMap<Double, Double> tooFew(int machine) {
+        TakenOverTime wanted = new TakenOverTime();
+        for (int task : byMachine.get(machine)) {
+            if (slots.get(task).planned()) {
+                DayPlan.Job job = planned.get(task);
+                wanted.take(wished[task], wished[task] + job.days(), DayPlan.taken(job, machine));
             }
         }
-        return wanted > Math.max(most, owned.getOrDefault(machine, 1));
+        return wanted.above(owned.getOrDefault(machine, 1));
+    }
+
+    private double first(int one, int other) {
+        return Math.max(wished[one], wished[other]);
+    }
+
+    private double last(int one, int other) {
+        return Math.min(
+                wished[one] + planned.get(one).days(),
+                wished[other] + planned.get(other).days());
     }
 
     private String days(int one, int other) {
-        double from = Math.max(wished[one], wished[other]);
-        double to = Math.min(
-                wished[one] + planned.get(one).days(),
-                wished[other] + planned.get(other).days());
-        DayPlan.Slot both = new DayPlan.Slot(from, to);
+        DayPlan.Slot both = new DayPlan.Slot(first(one, other), last(one, other));
         String first = date(both.firstDay()).format(DAY);
         String last = date(both.lastDay()).format(DAY);
         return first.equals(last) ? first : first + " to " + last;

@@ -3,7 +3,9 @@ package org.rickyard.trade.season;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -285,16 +287,17 @@ public final class DayPlan {
 
     /** So many of a machine one job takes. */
     public static int taken(Job job, int machine) {
-        return (int) job.machines().stream().filter(m -> m == machine).count();
+        int taken = 0;
+        for (int booked : job.machines()) {
+            taken += booked == machine ? 1 : 0;
+        }
+        return taken;
     }
-
-    /** A job's hold on some of the machines alike. */
-    private record Held(Slot slot, int count) {}
 
     /** Places the jobs in this order, each behind those that must be done before it. */
     private Slot[] place(List<Integer> order) {
         Slot[] placed = new Slot[jobs.size()];
-        Map<Integer, List<Held>> booked = new LinkedHashMap<>();
+        Map<Integer, TakenOverTime> booked = new HashMap<>();
         List<Integer> waiting = new ArrayList<>(order);
         while (!waiting.isEmpty()) {
             Integer next = waiting.stream()
@@ -304,21 +307,28 @@ public final class DayPlan {
             waiting.remove(next);
             Job job = jobs.get(next);
             placed[next] = earliest(job, placed, booked);
-            for (int machine : Set.copyOf(job.machines())) {
-                booked.computeIfAbsent(machine, m -> new ArrayList<>())
-                        .add(new Held(placed[next], taken(job, machine)));
+            Slot slot = placed[next];
+            for (int machine : alike(job)) {
+                booked.computeIfAbsent(machine, m -> new TakenOverTime())
+                        .take(slot.start(), slot.finish(), taken(job, machine));
             }
         }
         return placed;
     }
 
-    private Slot earliest(Job job, Slot[] placed, Map<Integer, List<Held>> booked) {
+    /** What a job books, several alike once. */
+    private static Set<Integer> alike(Job job) {
+        return new LinkedHashSet<>(job.machines());
+    }
+
+    private Slot earliest(Job job, Slot[] placed, Map<Integer, TakenOverTime> booked) {
         double start = ready(job, placed);
         boolean moved = true;
         while (moved) {
             moved = false;
-            for (int machine : job.machines()) {
-                double later = free(job, machine, start, booked.getOrDefault(machine, List.of()));
+            for (int machine : alike(job)) {
+                TakenOverTime before = booked.get(machine);
+                double later = before == null ? start : before.free(start, job.days(), left(job, machine));
                 moved |= later > start;
                 start = later;
             }
@@ -326,37 +336,9 @@ public final class DayPlan {
         return new Slot(start, start + job.days());
     }
 
-    /** From when on there are enough of a machine for the whole job, if it is not before a start. */
-    private double free(Job job, int machine, double from, List<Held> held) {
-        int takes = taken(job, machine);
-        int left = Math.max(owned.getOrDefault(machine, 1), takes) - takes;
-        double start = from;
-        while (true) {
-            double begin = start;
-            List<Held> during = held.stream()
-                    .filter(h -> begin + job.days() > h.slot().start() + WHISKER
-                            && begin < h.slot().finish() - WHISKER)
-                    .toList();
-            if (mostAtOnce(during) <= left) {
-                return start;
-            }
-            start = during.stream().mapToDouble(h -> h.slot().finish()).min().orElseThrow();
-        }
-    }
-
-    private static int mostAtOnce(List<Held> held) {
-        int most = 0;
-        for (Held one : held) {
-            double at = one.slot().start();
-            most = Math.max(
-                    most,
-                    held.stream()
-                            .filter(h -> h.slot().start() <= at + WHISKER
-                                    && at < h.slot().finish() - WHISKER)
-                            .mapToInt(Held::count)
-                            .sum());
-        }
-        return most;
+    /** So many of a machine others may have while a job goes on. */
+    private int left(Job job, int machine) {
+        return Math.max(0, owned.getOrDefault(machine, 1) - taken(job, machine));
     }
 
     /** When a job could begin if machines were no matter. */

@@ -71,6 +71,46 @@ class MachineSeasonTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** Three tractors: two long jobs have one each, two short ones the third by turns. Never are four wanted at once. */
+    @Test
+    void jobsThatNeverMeetAreNotCountedTogether() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Crop", "Area (ha)"),
+                        row("Long Acre", "grass", 240),
+                        row("Wide", "stubble", 240),
+                        row("Far", "stubble", 24),
+                        row("Near", "stubble", 24))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Mower", "mower", 3, 10, 80),
+                        row("Harrow", "cultivator", 3, 10, 80),
+                        row("Disc", "cultivator", 3, 10, 80),
+                        row("Tine", "cultivator", 3, 10, 80))
+                .sheet("Tractors", row("Machine", "Type", "Number"), row("Old red", "tractor", 3))
+                .sheet(
+                        "Jobs",
+                        row(
+                                "Job",
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Tractor",
+                                "Earliest",
+                                "Latest",
+                                "Workable days (%)",
+                                "Hours per day"),
+                        row("Cut", "grass", "mow", "Mower", "Old red", TENTH, TENTH.plusDays(40), 100, 10),
+                        row("Open", "Wide", "harrow", "Harrow", "Old red", TENTH, TENTH.plusDays(40), 100, 10),
+                        row("One", "Far", "disc", "Disc", "Old red", TENTH, TENTH.plusDays(40), 100, 10),
+                        row("Two", "Near", "tine", "Tine", "Old red", TENTH.plusDays(5), TENTH.plusDays(40), 100, 10))
+                .run();
+        assertThat(worked.messages()).noneMatch(m -> m.contains("both want"));
+        assertThat(worked.number("planned-start", "One")).isEqualTo(worked.number("planned-start", "Cut"));
+    }
+
     @Test
     void hoursAreaAndShareOfASeasonAddUpOverTheJobs() {
         SeasonBook.Worked worked = twoJobsOneTractor(9);
