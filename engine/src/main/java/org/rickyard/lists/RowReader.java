@@ -3,22 +3,16 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.rickyard.lists.text.Words;
-import org.rickyard.quantity.CustomaryUnits;
-import org.rickyard.quantity.DoseText;
-import org.rickyard.quantity.UnitText;
 
 /** Goes down the rows under a header and says which are data, and which are units, blanks, totals or something else. */
 final class RowReader {
-    /** First words of a line that is a remark, where it has nothing beside it. */
-    private static final Set<String> REMARKS = Set.of("note", "nb", "remark", "see", "source");
-
     private static final int MOST_FINDINGS = 20;
 
     private final FoundTable table;
     private final Grid grid;
     private final List<Finding> findings;
+    private final RowContents rows;
     private final int[] identity;
     private final int[] numeric;
     private final TotalsRows totals;
@@ -53,6 +47,7 @@ final class RowReader {
         this.findings = findings;
         this.identity = table.columnsOf(table.roles.get(0).vocabulary().spec.identity());
         this.numeric = table.numericColumns();
+        this.rows = new RowContents(table, identity, numeric);
         this.totals = new TotalsRows(table, identity, numeric);
         this.sums = new SumOfRows(table, identity, numeric);
     }
@@ -107,7 +102,7 @@ final class RowReader {
         if (row == table.secondHeaderRow) {
             return;
         }
-        int filled = filled(row);
+        int filled = rows.filled(row);
         if (filled == 0) {
             blankBefore = true;
             if (totalsSeen && !subtotalsSeen) {
@@ -127,18 +122,18 @@ final class RowReader {
             titlesLeft += filled == 1 ? 1 : 0;
             return;
         }
-        if (table.unitsRow < 0 && table.count() == 0 && isUnits(row)) {
+        if (table.unitsRow < 0 && table.count() == 0 && rows.isUnits(row)) {
             table.unitsRow = row;
             return;
         }
-        if (totals.holds(row, isNamed(row))) {
+        if (totals.holds(row, rows.isNamed(row))) {
             totalsSeen = true;
             subtotalsSeen = totals.saysSubtotals(row);
             sums.passed();
             note(row, "This row of totals is not read as a row of " + name() + ".");
             return;
         }
-        if ((blankBefore || titleBefore) && table.range == null && isForeignHeader(row)) {
+        if ((blankBefore || titleBefore) && table.range == null && rows.isForeignHeader(row)) {
             end(row, "the header of another table");
             leftOver++;
             titlesLeft += filled == 1 ? 1 : 0;
@@ -148,7 +143,7 @@ final class RowReader {
         blankBefore = false;
         titleBefore = filled == 1 && afterBlank;
         totalsSeen = false;
-        if (!isNamed(row)) {
+        if (!rows.isNamed(row)) {
             if (filled == 1 && !holdsFigures(row)) {
                 titles.add(row);
             } else {
@@ -157,7 +152,7 @@ final class RowReader {
             return;
         }
         if (filled == 1
-                && (afterBlank || isRemark(row) || isFirstTitle(row))
+                && (afterBlank || rows.isRemark(row) || isFirstTitle(row))
                 && identity.length > 0
                 && table.lastColumn > table.firstColumn
                 && (numeric.length > 0 || isWords())) {
@@ -182,7 +177,7 @@ final class RowReader {
     /** A name alone right under the header, above a row that says more: "North block" over its fields. */
     private boolean isFirstTitle(int row) {
         int header = Math.max(table.headerRow, Math.max(table.secondHeaderRow, table.unitsRow));
-        return row == header + 1 && row + 1 < grid.rows() && filled(row + 1) > 1;
+        return row == header + 1 && row + 1 < grid.rows() && rows.filled(row + 1) > 1;
     }
 
     /** "Farm: Hill Farm" between the rows: those below are of that holding. */
@@ -198,13 +193,13 @@ final class RowReader {
     /** A row with nothing but a name is the title of the next list if that list's header follows; otherwise it is told. */
     private void tellTitles() {
         for (int row : titles) {
-            if (!isNamed(row)) {
+            if (!rows.isNamed(row)) {
                 tellNameless(row);
             } else if (lone++ < MOST_FINDINGS) {
                 findings.add(Finding.caution(
                         table.address(row, identity[0]),
-                        "This row holds nothing but " + Words.quoted(words(row)) + ", so it is not read as a row of "
-                                + name() + "."));
+                        "This row holds nothing but " + Words.quoted(rows.words(row))
+                                + ", so it is not read as a row of " + name() + "."));
             }
         }
         titles.clear();
@@ -260,10 +255,10 @@ final class RowReader {
         int row = first;
         while (row < grid.rows()
                 && !overlaps(ranges, row)
-                && isNamed(row)
-                && filled(row) > 1
+                && rows.isNamed(row)
+                && rows.filled(row) > 1
                 && !totals.holds(row, true)
-                && !isForeignHeader(row)) {
+                && !rows.isForeignHeader(row)) {
             row++;
         }
         int count = row - first;
@@ -334,127 +329,12 @@ final class RowReader {
         return table.roles.get(0).vocabulary().spec.identity().get(0).name();
     }
 
-    /** How many cells of the row are filled: 0, 1 or 2 for more. */
-    private int filled(int row) {
-        int filled = 0;
-        for (int column = table.firstColumn; column <= table.lastColumn && filled < 2; column++) {
-            if (!isBlank(row, column)) {
-                filled++;
-            }
-        }
-        return filled;
-    }
-
-    private boolean isBlank(int row, int column) {
-        Grid.Kind kind = grid.kind(row, column);
-        return kind == Grid.Kind.BLANK
-                || kind == Grid.Kind.TEXT && Words.trim(grid.text(row, column)).isEmpty();
-    }
-
-    private boolean isNamed(int row) {
-        for (int column : identity) {
-            if (!isBlank(row, column)) {
-                return true;
-            }
-        }
-        return identity.length == 0;
-    }
-
-    /** A line in brackets or one that says that it is a note. */
-    private boolean isRemark(int row) {
-        String text = identity.length == 0 ? "" : Words.trim(text(row, identity[0]));
-        String first = Words.normal(text).split(" ")[0];
-        return text.startsWith("(") && text.endsWith(")") || text.startsWith("*") || REMARKS.contains(first);
-    }
-
-    /** All that stands in a row of the list. */
-    private String words(int row) {
-        List<String> words = new ArrayList<>();
-        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
-            if (!isBlank(row, column)) {
-                words.add(text(row, column));
-            }
-        }
-        return String.join(" ", words);
-    }
-
-    private String text(int row, int column) {
-        return grid.kind(row, column) == Grid.Kind.NUMBER
-                ? Words.digits(grid.number(row, column))
-                : grid.text(row, column);
-    }
-
     /** Units may stand above the headers as well; two at least, for one could be a title. */
     private void takeUnitsAbove() {
         int above = table.headerRow - 1;
-        if (table.unitsRow < 0 && table.range == null && above >= 0 && unitsIn(above) > 1) {
+        if (table.unitsRow < 0 && table.range == null && above >= 0 && rows.unitsIn(above) > 1) {
             table.unitsRow = above;
         }
-    }
-
-    private boolean isUnits(int row) {
-        return unitsIn(row) > 0;
-    }
-
-    /** How many units stand in a row all of whose filled cells are units; 0 if a column of words is filled. */
-    private int unitsIn(int row) {
-        int units = 0;
-        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
-            if (isBlank(row, column)) {
-                continue;
-            }
-            if (grid.kind(row, column) != Grid.Kind.TEXT) {
-                return 0;
-            }
-            String text = grid.text(row, column);
-            if (isUnit(text)) {
-                units++;
-            } else if (Words.normal(text).length() > 0 && !isDateOrText(text)) {
-                return 0;
-            }
-        }
-        return units;
-    }
-
-    private static boolean isUnit(String text) {
-        return !(UnitText.read(text, CustomaryUnits.UNSET) instanceof UnitText.Unknown)
-                || !(DoseText.read(text, CustomaryUnits.UNSET) instanceof DoseText.Unknown);
-    }
-
-    private static boolean isDateOrText(String text) {
-        String normal = Words.normal(text);
-        return normal.equals("date")
-                || normal.equals("text")
-                || normal.equals("name")
-                || normal.equals("n a")
-                || normal.equals("yes no")
-                || normal.equals("y n");
-    }
-
-    /** Words where this list has figures, and no figures: the header of a table this engine does not know. */
-    private boolean isForeignHeader(int row) {
-        int words = 0;
-        for (int column : numeric) {
-            Grid.Kind kind = grid.kind(row, column);
-            if (kind == Grid.Kind.NUMBER) {
-                return false;
-            }
-            if (kind == Grid.Kind.TEXT && looksLikeWord(grid.text(row, column))) {
-                words++;
-            }
-        }
-        return words > 0;
-    }
-
-    private static boolean looksLikeWord(String text) {
-        int letters = 0;
-        for (int i = 0; i < text.length(); i++) {
-            if (Character.isDigit(text.charAt(i))) {
-                return false;
-            }
-            letters += Character.isLetter(text.charAt(i)) ? 1 : 0;
-        }
-        return letters > 2;
     }
 
     private void note(int row, String message) {

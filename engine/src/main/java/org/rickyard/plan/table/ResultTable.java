@@ -185,7 +185,8 @@ public final class ResultTable implements RowValues {
         links.put(name.symbol(), cells);
         Values result = Values.ofWords(rows());
         for (int row = 0; row < rows(); row++) {
-            result.set(row, cells.typed(row));
+            // The sheet has an empty cell there, for an error would spread from it.
+            result.set(row, cells.state(row) == ListRows.State.ERROR ? "" : cells.typed(row));
         }
         return result;
     }

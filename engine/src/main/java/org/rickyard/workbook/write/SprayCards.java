@@ -1,7 +1,6 @@
 package org.rickyard.workbook.write;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -15,13 +14,10 @@ import org.rickyard.plan.WorkPlan;
 import org.rickyard.plan.fit.OwnUnit;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.SheetPlaces;
-import org.rickyard.plan.table.TableSpec;
 import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.spraying.NozzlePressure;
-import org.rickyard.trade.spraying.NozzleWear;
-import org.rickyard.trade.spraying.SeasonDose;
 import org.rickyard.trade.spraying.SprayRates;
 import org.rickyard.trade.spraying.TankLoads;
 import org.rickyard.trade.spraying.TankPlan;
@@ -40,10 +36,6 @@ final class SprayCards {
     private static final String WASHING = "spray-washing";
     private static final String NOZZLES = "nozzles";
     private static final String WINDOW = "spray-window";
-    private static final String SEASON = "season-dose";
-    private static final String WEAR = NozzleWear.TEST;
-    /** Cautions of single fields and nozzles on a card. */
-    private static final int MOST_TOLD = 12;
     /** To the millilitre or gram, as a jug or scale shows. */
     private static final int PRODUCT_DECIMALS = 3;
 
@@ -56,10 +48,10 @@ final class SprayCards {
     private final WorkPlan plan;
     private final SheetPlaces places;
     private final CardParts parts;
+    private final FieldAndNozzleCautions fieldsAndNozzles;
     private final ResultTable blocks;
     private final Set<Double> shown = new HashSet<>();
     private final Map<String, Map<Double, List<Integer>>> byBlock = new HashMap<>();
-    private final Map<String, Map<Double, List<Integer>>> byKey = new HashMap<>();
     /** Rows of Nozzles by machine. */
     private final Map<String, List<Integer>> settings = new HashMap<>();
 
@@ -68,6 +60,7 @@ final class SprayCards {
         this.plan = plan;
         this.places = places;
         this.parts = new CardParts(page, places);
+        this.fieldsAndNozzles = new FieldAndNozzleCautions(page, plan, places);
         this.blocks = plan.table(BLOCKS);
         Set<String> machines = new HashSet<>();
         for (int row = 0; row < blocks.rows() && row < MOST_CARDS; row++) {
@@ -284,7 +277,7 @@ final class SprayCards {
         rowsOf(plan.table(WINDOW), block).forEach(window -> parts.caution(plan.table(WINDOW), window));
         parts.tellCautions();
         parts.status(blocks, row);
-        ofFieldsAndNozzles(row, block);
+        fieldsAndNozzles.tell(blocks.of(Quantities.MACHINE).word(row), rowsOf(plan.table(MIX), block));
         for (String caution : Cautions.TANK) {
             page.line().text(Looks.CAUTION_WRAPPED, caution);
         }
@@ -293,75 +286,6 @@ final class SprayCards {
                         Looks.CAUTION_WRAPPED,
                         "Look up before unfolding the boom: overhead lines kill without being touched. This card is no"
                                 + " leave to spray: the label, the law of the place and the day decide.");
-    }
-
-    /** What is said of single fields and nozzles of the block, each with its name; what is said twice of one is told once. */
-    private void ofFieldsAndNozzles(int row, double block) {
-        ResultTable applications = plan.table(SeasonDose.APPLICATION_TABLE);
-        ResultTable season = plan.table(SEASON);
-        ResultTable wear = plan.table(WEAR);
-        List<Told> told = new ArrayList<>();
-        for (int product : rowsOf(plan.table(MIX), block)) {
-            double mix = plan.table(MIX).of(Keys.TANK_MIX_KEY).number(product);
-            for (int at : rowsOf(applications, Keys.TANK_MIX_KEY, mix)) {
-                told.add(new Told(applications, at, "", List.of(Quantities.FIELD, Quantities.PRODUCT)));
-                double doses = applications.of(Keys.SEASON_KEY).number(at);
-                rowsOf(season, Keys.SEASON_KEY, doses)
-                        .forEach(dose ->
-                                told.add(new Told(season, dose, "", List.of(Quantities.FIELD, Quantities.PRODUCT))));
-            }
-        }
-        for (int nozzle = 0; nozzle < wear.rows(); nozzle++) {
-            if (wear.of(Quantities.SPRAYER)
-                    .word(nozzle)
-                    .equals(blocks.of(Quantities.MACHINE).word(row))) {
-                told.add(new Told(wear, nozzle, "Nozzle ", List.of(Quantities.NOZZLE)));
-            }
-        }
-        Set<String> said = new HashSet<>();
-        told.removeIf(t -> t.caution().isEmpty() || !said.add(t.name(t.names().get(0)) + t.caution()));
-        told.sort(Comparator.comparing(t -> !t.caution().contains("STOP")));
-        for (Told one : told.subList(0, Math.min(told.size(), MOST_TOLD))) {
-            page.line().formula(Looks.CAUTION_WRAPPED, live(one), one.sentence());
-        }
-        if (told.size() > MOST_TOLD) {
-            page.line()
-                    .text(
-                            Looks.CAUTION_WRAPPED,
-                            "and " + Counted.more(told.size() - MOST_TOLD, "caution") + " on "
-                                    + places.sheet(told.get(MOST_TOLD).table().spec()));
-        }
-    }
-
-    /** A caution of a row, and the columns that name whom it is about. */
-    private record Told(ResultTable table, int row, String before, List<Symbol> names) {
-        String caution() {
-            return table.spec().column(TableSpec.CAUTIONS).isEmpty()
-                    ? ""
-                    : table.of(TableSpec.CAUTIONS).word(row).strip();
-        }
-
-        String name(Symbol symbol) {
-            return table.of(symbol).word(row);
-        }
-
-        String sentence() {
-            return before + String.join(", ", names.stream().map(this::name).toList()) + ": "
-                    + table.of(TableSpec.CAUTIONS).word(row);
-        }
-    }
-
-    private String live(Told told) {
-        String caution = cell(told, TableSpec.CAUTIONS);
-        return "IF(" + caution + "=\"\",\"\",\"" + told.before() + "\"&"
-                + String.join(
-                        "&\", \"&",
-                        told.names().stream().map(name -> cell(told, name)).toList())
-                + "&\": \"&" + caution + ")";
-    }
-
-    private String cell(Told told, Symbol symbol) {
-        return places.cell(told.table().spec(), symbol, told.row()).absolute();
     }
 
     private void operator() {
@@ -403,19 +327,6 @@ final class SprayCards {
         Values there = table.of(symbol);
         Values here = blocks.of(symbol);
         return there.has(row) == here.has(block) && (!here.has(block) || there.number(row) == here.number(block));
-    }
-
-    /** The rows of a table that have a key. */
-    private List<Integer> rowsOf(ResultTable table, Symbol key, double wanted) {
-        return byKey.computeIfAbsent(table.spec().id(), id -> {
-                    Map<Double, List<Integer>> rows = new HashMap<>();
-                    for (int row = 0; row < table.rows(); row++) {
-                        rows.computeIfAbsent(table.of(key).number(row), any -> new ArrayList<>())
-                                .add(row);
-                    }
-                    return rows;
-                })
-                .getOrDefault(wanted, List.of());
     }
 
     /** The rows of a table that belong to a block. */

@@ -1,0 +1,124 @@
+package org.rickyard.workbook.write;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Counted;
+import org.rickyard.plan.WorkPlan;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
+import org.rickyard.plan.table.TableSpec;
+import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.NozzleWear;
+import org.rickyard.trade.spraying.ProductOrder;
+import org.rickyard.trade.spraying.SeasonDose;
+
+/** What is said of single fields and nozzles of a block, on its card, each with its name and live. */
+final class FieldAndNozzleCautions {
+    private static final String SEASON = "season-dose";
+    private static final String WEAR = NozzleWear.TEST;
+    /** So many on a card. */
+    private static final int MOST_TOLD = 12;
+
+    private final PlainSheet page;
+    private final WorkPlan plan;
+    private final SheetPlaces places;
+    private final Map<String, Map<Double, List<Integer>>> byKey = new HashMap<>();
+
+    FieldAndNozzleCautions(PlainSheet page, WorkPlan plan, SheetPlaces places) {
+        this.page = page;
+        this.plan = plan;
+        this.places = places;
+    }
+
+    /**
+     * Tells them, stops first; what is said twice of one is told once.
+     *
+     * @param sprayer whose nozzles
+     * @param products the rows of the tank mix
+     */
+    void tell(String sprayer, List<Integer> products) {
+        ResultTable applications = plan.table(SeasonDose.APPLICATION_TABLE);
+        ResultTable season = plan.table(SEASON);
+        ResultTable wear = plan.table(WEAR);
+        List<Told> told = new ArrayList<>();
+        for (int product : products) {
+            double mix = plan.table(ProductOrder.TANK_MIX).of(Keys.TANK_MIX_KEY).number(product);
+            for (int at : rowsOf(applications, Keys.TANK_MIX_KEY, mix)) {
+                told.add(new Told(applications, at, "", List.of(Quantities.FIELD, Quantities.PRODUCT)));
+                double doses = applications.of(Keys.SEASON_KEY).number(at);
+                rowsOf(season, Keys.SEASON_KEY, doses)
+                        .forEach(dose ->
+                                told.add(new Told(season, dose, "", List.of(Quantities.FIELD, Quantities.PRODUCT))));
+            }
+        }
+        for (int nozzle = 0; nozzle < wear.rows(); nozzle++) {
+            if (wear.of(Quantities.SPRAYER).word(nozzle).equals(sprayer)) {
+                told.add(new Told(wear, nozzle, "Nozzle ", List.of(Quantities.NOZZLE)));
+            }
+        }
+        Set<String> said = new HashSet<>();
+        told.removeIf(t -> t.caution().isEmpty() || !said.add(t.name(t.names().get(0)) + t.caution()));
+        told.sort(Comparator.comparing(t -> !t.caution().contains("STOP")));
+        for (Told one : told.subList(0, Math.min(told.size(), MOST_TOLD))) {
+            page.line().formula(Looks.CAUTION_WRAPPED, live(one), one.sentence());
+        }
+        if (told.size() > MOST_TOLD) {
+            page.line()
+                    .text(
+                            Looks.CAUTION_WRAPPED,
+                            "and " + Counted.more(told.size() - MOST_TOLD, "caution") + " on "
+                                    + places.sheet(told.get(MOST_TOLD).table().spec()));
+        }
+    }
+
+    /** A caution of a row, and the columns that name whom it is about. */
+    private record Told(ResultTable table, int row, String before, List<Symbol> names) {
+        String caution() {
+            return table.spec().column(TableSpec.CAUTIONS).isEmpty()
+                    ? ""
+                    : table.of(TableSpec.CAUTIONS).word(row).strip();
+        }
+
+        String name(Symbol symbol) {
+            return table.of(symbol).word(row);
+        }
+
+        String sentence() {
+            return before + String.join(", ", names.stream().map(this::name).toList()) + ": "
+                    + table.of(TableSpec.CAUTIONS).word(row);
+        }
+    }
+
+    private String live(Told told) {
+        String caution = cell(told, TableSpec.CAUTIONS);
+        return "IF(" + caution + "=\"\",\"\",\"" + told.before() + "\"&"
+                + String.join(
+                        "&\", \"&",
+                        told.names().stream().map(name -> cell(told, name)).toList())
+                + "&\": \"&" + caution + ")";
+    }
+
+    private String cell(Told told, Symbol symbol) {
+        return places.cell(told.table().spec(), symbol, told.row()).absolute();
+    }
+
+    /** The rows of a table that have a key. */
+    private List<Integer> rowsOf(ResultTable table, Symbol key, double wanted) {
+        return byKey.computeIfAbsent(table.spec().id(), id -> {
+                    Map<Double, List<Integer>> rows = new HashMap<>();
+                    for (int row = 0; row < table.rows(); row++) {
+                        rows.computeIfAbsent(table.of(key).number(row), any -> new ArrayList<>())
+                                .add(row);
+                    }
+                    return rows;
+                })
+                .getOrDefault(wanted, List.of());
+    }
+}
