@@ -67,7 +67,7 @@ public final class AllFindings {
             Symbol shown = shown(table, rule);
             int most = rule.severity() == Severity.STOP ? MOST_OF_A_KIND : MOST_CAUTIONED_ROWS;
             // Rows of one cause are told once: a trailer too heavy is so on every field, and would hide what else is.
-            Map<String, List<Integer>> byFigures = new LinkedHashMap<>();
+            Map<Cause, List<Integer>> byCause = new LinkedHashMap<>();
             int more = 0;
             int count = 0;
             for (int row = 0; row < table.rows(); row++) {
@@ -75,23 +75,22 @@ public final class AllFindings {
                     continue;
                 }
                 String figures = count++ < MOST_LOOKED_AT ? RuleFigures.of(table, rule, row, places) : null;
-                String cause = figures == null || figures.isEmpty() ? figures + row : figures;
-                if (figures == null || byFigures.size() == most && !byFigures.containsKey(cause)) {
+                Cause cause = figures == null ? null : Cause.of(figures, row);
+                if (cause == null || byCause.size() == most && !byCause.containsKey(cause)) {
                     more++;
                 } else {
-                    byFigures.computeIfAbsent(cause, any -> new ArrayList<>()).add(row);
+                    byCause.computeIfAbsent(cause, any -> new ArrayList<>()).add(row);
                 }
             }
-            for (Map.Entry<String, List<Integer>> told : byFigures.entrySet()) {
+            for (Map.Entry<Cause, List<Integer>> told : byCause.entrySet()) {
                 List<Integer> rows = told.getValue();
                 int first = rows.get(0);
-                String figures = told.getKey().equals("" + first) ? "" : told.getKey();
                 findings.add(new Finding(
                         rule.severity(),
                         Optional.of(places.cell(table.spec(), shown, first)),
                         about(table, first)
                                 + rule.text()
-                                + figures
+                                + told.getKey().figures()
                                 + theSame(rows, places.cell(table.spec(), shown, rows.get(rows.size() - 1)))));
             }
             if (more > 0) {
@@ -100,6 +99,17 @@ public final class AllFindings {
                         Optional.empty(),
                         Counted.more(more, "row") + " on '" + places.sheet(table.spec()) + "': " + rule.text()));
             }
+        }
+    }
+
+    /**
+     * What a caution was raised by: figures of a cell, or else this row alone. Two products of which two rows are left out
+     * have the same figure and nothing else in common.
+     */
+    private record Cause(String figures, int row) {
+        static Cause of(String figures, int row) {
+            boolean namesCell = figures.indexOf('!') >= 0;
+            return new Cause(figures, namesCell ? -1 : row);
         }
     }
 

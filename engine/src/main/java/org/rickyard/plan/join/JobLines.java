@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
@@ -121,6 +122,7 @@ public final class JobLines {
 
         private final List<Work> all = new ArrayList<>();
         private int sprayings;
+        private int lastRepeated = -1;
 
         void job(int job) {
             List<Integer> gang = gang(job);
@@ -134,8 +136,11 @@ public final class JobLines {
                             + doseOf(job));
             int spreader = spreader(job, gang);
             for (int field : fieldChoice.find(jobs, job)) {
-                if (spreader >= 0 && spread.of(name, field, content) == spreads.size()) {
+                int spreading = spreader < 0 ? -1 : spread.of(name, field, content);
+                if (spreading == spreads.size()) {
                     spreads.add(new Spread(job, field, spreader));
+                } else if (spreading >= 0) {
+                    tellRepeated(spreads.get(spreading), job, spreader);
                 }
                 for (int machine : gang) {
                     String type = machines.text(Machines.TYPE, machine);
@@ -167,6 +172,22 @@ public final class JobLines {
                     .filter(machine -> spreads(machines.text(Machines.TYPE, machine)))
                     .findFirst()
                     .orElse(-1);
+        }
+
+        /** Two machines share what their rows say; of one machine it may be a second dressing. */
+        private void tellRepeated(Spread first, int job, int spreader) {
+            if (first.machine() == spreader && first.job() != job && job != lastRepeated) {
+                lastRepeated = job;
+                CellAddress cell = jobs.address(Jobs.FIELD, job).orElse(null);
+                String above = jobs.address(Jobs.FIELD, first.job())
+                        .map(address -> " (" + address + ")")
+                        .orElse("");
+                findings.add(Finding.caution(
+                        cell,
+                        "this row says the same as one above it" + above
+                                + ": job, field, machine, product and dose, so it is reckoned once. If it is done twice, give"
+                                + " each row its own Job or day; if not, clear this one."));
+            }
         }
 
         private Work work(int job, int field, int machine, int name, boolean sprays) {

@@ -106,6 +106,41 @@ class SpreadProductsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** A second dressing typed as the first would be ordered once without a word. */
+    @Test
+    void aRowThatSaysTheSameAgainIsReckonedOnceAndTold() {
+        SeasonBook.Worked worked = book(
+                        row("N1", "wheat", "spread", "Spinner", "Urea", null, "100 kg/ac"),
+                        row("N1", "wheat", "spread", "Spinner", "Urea", null, "100 kg/ac"))
+                .run();
+        assertClose(given(worked, "product-need", "Product").get("Urea"), 3500);
+        assertThat(worked.messages())
+                .filteredOn(m -> m.contains("says the same as one above it (Jobs!B2)"))
+                .hasSize(1);
+        assertThat(book(
+                                row("N1", "wheat", "spread", "Spinner", "Urea", null, "100 kg/ac"),
+                                row("N1", "wheat", "spread", "Other spinner", "Urea", null, "100 kg/ac"),
+                                row("N2", "wheat", "spread", "Spinner", "Urea", null, "100 kg/ac"))
+                        .run()
+                        .messages())
+                .noneMatch(m -> m.contains("says the same"));
+    }
+
+    /** Of each product one row is left out: the same figure, and another cause. */
+    @Test
+    void productsThatLackAmountsAreEachNamed() {
+        List<String> messages = book(
+                        row("N1", "Hill", "spread", "Spinner", "Urea", null, "100 kg/ac"),
+                        row("N2", "Dale", "spread", "Spinner", "Urea", null, null),
+                        row("T1", "Hill", "spread", "Spinner", "Trace", null, "1 L/ac"),
+                        row("T2", "Dale", "spread", "Spinner", "Trace", null, null))
+                .run()
+                .messages();
+        assertThat(messages)
+                .anyMatch(m -> m.contains("Urea: some jobs of this product have no amount"))
+                .anyMatch(m -> m.contains("Trace: some jobs of this product have no amount"));
+    }
+
     @Test
     void machinesThatShareTheWorkSpreadItOnce() {
         SeasonBook.Worked worked = book(
