@@ -67,7 +67,7 @@ public final class AllFindings {
             Symbol shown = shown(table, rule);
             int most = rule.severity() == Severity.STOP ? MOST_OF_A_KIND : MOST_CAUTIONED_ROWS;
             // Rows of one cause are told once: a trailer too heavy is so on every field, and would hide what else is.
-            Map<Cause, List<Integer>> byCause = new LinkedHashMap<>();
+            Map<RaisedBy, List<Integer>> byFigures = new LinkedHashMap<>();
             int more = 0;
             int count = 0;
             for (int row = 0; row < table.rows(); row++) {
@@ -75,14 +75,14 @@ public final class AllFindings {
                     continue;
                 }
                 String figures = count++ < MOST_LOOKED_AT ? RuleFigures.of(table, rule, row, places) : null;
-                Cause cause = figures == null ? null : Cause.of(figures, row);
-                if (cause == null || byCause.size() == most && !byCause.containsKey(cause)) {
+                RaisedBy by = figures == null ? null : RaisedBy.of(figures, row);
+                if (by == null || byFigures.size() == most && !byFigures.containsKey(by)) {
                     more++;
                 } else {
-                    byCause.computeIfAbsent(cause, any -> new ArrayList<>()).add(row);
+                    byFigures.computeIfAbsent(by, any -> new ArrayList<>()).add(row);
                 }
             }
-            for (Map.Entry<Cause, List<Integer>> told : byCause.entrySet()) {
+            for (Map.Entry<RaisedBy, List<Integer>> told : byFigures.entrySet()) {
                 List<Integer> rows = told.getValue();
                 int first = rows.get(0);
                 findings.add(new Finding(
@@ -106,10 +106,10 @@ public final class AllFindings {
      * What a caution was raised by: figures of a cell, or else this row alone. Two products of which two rows are left out
      * have the same figure and nothing else in common.
      */
-    private record Cause(String figures, int row) {
-        static Cause of(String figures, int row) {
+    private record RaisedBy(String figures, int row) {
+        static RaisedBy of(String figures, int row) {
             boolean namesCell = figures.indexOf('!') >= 0;
-            return new Cause(figures, namesCell ? -1 : row);
+            return new RaisedBy(figures, namesCell ? -1 : row);
         }
     }
 

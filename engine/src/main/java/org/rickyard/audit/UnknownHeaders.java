@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
@@ -40,7 +41,7 @@ final class UnknownHeaders {
                                 + " Field, Cut, Yield, Yield basis, DM at ensiling, Clamp."));
             }
             String named = String.join(", ", headers.stream().limit(MOST_NAMED).toList());
-            String more = headers.size() > MOST_NAMED ? " and " + (headers.size() - MOST_NAMED) + " more" : "";
+            String more = Counted.andMore(headers.size() - MOST_NAMED);
             findings.add(Finding.note(
                     header(place),
                     "not read as columns of " + place.list().name() + ": " + named + more

@@ -14,6 +14,11 @@ public final class Counted {
         return of(count, "more " + thing);
     }
 
+    /** Behind the first of a list of names: " and 3 more"; "" where none is left. */
+    public static String andMore(int left) {
+        return left > 0 ? " and " + left + " more" : "";
+    }
+
     /** Behind the first of so many: " (and 3 more rows)"; "" where it is alone. */
     public static String othersThan(int all, String thing) {
         return all > 1 ? " (and " + more(all - 1, thing) + ")" : "";

@@ -46,7 +46,7 @@ public final class ListFinder {
         }
         OwnWords own = new OwnWords(vocabularies, findings);
         read(own);
-        List<FoundTable> tables = HoldingAbove.parted(findTables(vocabularies, Integer.MAX_VALUE, findings));
+        List<FoundTable> tables = HoldingAbove.parted(findTables(sheets, vocabularies, Integer.MAX_VALUE, findings));
         noteHidden(tables);
         tables = withoutSecondFields(tables);
         holdings = HoldingAbove.of(tables, new ArrayList<>());
@@ -83,7 +83,8 @@ public final class ListFinder {
         return false;
     }
 
-    private List<FoundTable> findTables(List<Vocabulary> known, int mostRows, List<Finding> into) {
+    private static List<FoundTable> findTables(
+            List<? extends Grid> sheets, List<Vocabulary> known, int mostRows, List<Finding> into) {
         Set<String> firstWords = TableFinder.firstWords(known);
         List<FoundTable> tables = new ArrayList<>();
         for (Grid sheet : sheets) {
@@ -99,15 +100,14 @@ public final class ListFinder {
         Set<String> ownWords = TableFinder.firstWords(own);
         // All lists are looked for where these may be, so that each is told from those beside it. What that settles is
         // settled anew afterwards.
-        List<Vocabulary> all = Lists.ALL.stream().map(Vocabulary::new).toList();
-        Set<String> allWords = TableFinder.firstWords(all);
         List<Finding> ignored = new ArrayList<>();
-        List<FoundTable> tables = new ArrayList<>();
-        for (Grid sheet : sheets) {
-            if (new TableFinder(sheet, own, ownWords, ignored).mayHoldHeaders(FIRST_LOOK)) {
-                tables.addAll(new TableFinder(sheet, all, allWords, ignored).find(FIRST_LOOK));
-            }
-        }
+        List<? extends Grid> likely = sheets.stream()
+                .filter(sheet -> new TableFinder(sheet, own, ownWords, ignored).mayHoldHeaders(FIRST_LOOK))
+                .toList();
+        // Most workbooks have neither, and vocabularies take longer to make than a small sheet to look through.
+        List<FoundTable> tables = likely.isEmpty()
+                ? List.of()
+                : findTables(likely, Lists.ALL.stream().map(Vocabulary::new).toList(), FIRST_LOOK, ignored);
         ListRows assumptions = rows(Assumptions.LIST, tables, new ArrayList<>(), ignored);
         customary = words.customary(assumptions);
         words.settle(rows(Layout.LIST, tables, new ArrayList<>(), ignored));

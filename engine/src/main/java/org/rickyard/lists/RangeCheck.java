@@ -1,6 +1,7 @@
 package org.rickyard.lists;
 
 import java.util.List;
+import java.util.Map;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Range;
@@ -61,11 +62,12 @@ final class RangeCheck {
     }
 
     private static boolean isAirBlast(String typed) {
-        String type = Words.normal(typed);
-        return Machines.TYPE.choices().getOrDefault(AIR_BLAST, List.of()).stream()
-                        .map(Words::normal)
-                        .anyMatch(type::equals)
-                || type.equals(Words.normal(AIR_BLAST));
+        return AIR_BLAST.equals(Types.WORDS.get(Words.normal(typed)));
+    }
+
+    /** Made ready only where a pressure is read. */
+    private static final class Types {
+        static final Map<String, String> WORDS = Vocabulary.wordsOf(Machines.TYPE);
     }
 
     private void enter(Unit in) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Values;
+import org.rickyard.lists.Counted;
 import org.rickyard.plan.season.SeasonTables;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.TableColumn;
@@ -204,7 +205,7 @@ public final class Headlines {
                 }
             }
         }
-        return String.join(", ", named) + (more > 0 ? " and " + more + " more" : "");
+        return String.join(", ", named) + Counted.andMore(more);
     }
 
     private static String about(ResultTable table, int row) {

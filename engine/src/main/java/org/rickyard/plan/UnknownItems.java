@@ -8,6 +8,7 @@ import org.rickyard.formula.Constant;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Choices;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
@@ -50,7 +51,7 @@ final class UnknownItems {
                 first,
                 "not known here, so without effect: "
                         + String.join(", ", unknown.subList(0, Math.min(MOST_NAMED, unknown.size())))
-                        + (more > 0 ? " and " + more + " more" : "")
+                        + Counted.andMore(more)
                         + ". Expected in Item of Assumptions: the name of a constant as it stands on Basis, wage, fuel"
                         + " price, interest rate, insurance and housing, Country, or Customary units."));
     }

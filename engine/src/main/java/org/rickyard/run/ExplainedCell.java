@@ -13,6 +13,7 @@ import org.rickyard.audit.Explanation;
 import org.rickyard.audit.ExplanationFinder;
 import org.rickyard.audit.Results;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Place;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.SheetPlaces;
@@ -133,7 +134,7 @@ public final class ExplainedCell {
         String read = lists.isEmpty()
                 ? ""
                 : " Lists were read from: " + String.join(", ", lists.subList(0, Math.min(MOST_NAMED, lists.size())))
-                        + (lists.size() > MOST_NAMED ? " and " + (lists.size() - MOST_NAMED) + " more" : "") + ".";
+                        + Counted.andMore(lists.size() - MOST_NAMED) + ".";
         String results = " Summary names all result sheets; ask for example '" + example() + "'.";
         Optional<String> clients =
                 run.allSheetNames().stream().filter(sheet::equalsIgnoreCase).findFirst();

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Counted;
 import org.rickyard.workbook.graft.WatchedReference;
 import org.rickyard.workbook.graft.WatchedReference.Stood;
 import org.rickyard.workbook.read.CellArea;
@@ -165,7 +166,7 @@ final class MoveSentence {
                 names.add("'" + named(Optional.of(item)) + "'");
             }
             String joined = String.join(" and ", names);
-            return items.size() > MOST_NAMED ? joined + " and " + (items.size() - MOST_NAMED) + " more" : joined;
+            return joined + Counted.andMore(items.size() - MOST_NAMED);
         }
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
@@ -153,7 +154,7 @@ public final class FieldChoice {
             findings.add(Finding.caution(
                     jobs.address(column, job).orElse(null),
                     "'" + jobs.text(column, job) + "' is on " + holdings.size() + " holdings ("
-                            + String.join(", ", named) + (more > 0 ? " and " + more + " more" : "")
+                            + String.join(", ", named) + Counted.andMore(more)
                             + ") and the job names none, so it is done on all of them, as is every other such job. If it"
                             + " is meant for one, name that in a column Holding."));
         }

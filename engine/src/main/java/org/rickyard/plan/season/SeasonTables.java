@@ -293,9 +293,9 @@ public final class SeasonTables {
                 "one row per machine, one column per day",
                 List.copyOf(columns),
                 List.of(),
-                List.of(
-                        "Each cell names the job a machine or tractor is at; an empty cell is a free day, days without"
-                                + " work are left out, and late! marks a day after the job's latest. The days are those of 'Day plan'; run again after a change."),
+                List.of("Each cell names the job a machine or tractor is at; an empty cell is a free day, days without"
+                        + " work are left out, and late! marks a day after the job's latest. The days are those of"
+                        + " 'Day plan'; run again after a change."),
                 List.of());
     }
 }

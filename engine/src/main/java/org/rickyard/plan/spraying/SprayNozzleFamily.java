@@ -102,7 +102,7 @@ final class SprayNozzleFamily {
         ListRows list = plan.rows(Products.LIST);
         Set<String> qualities = new LinkedHashSet<>();
         for (int row : products.ofBlock(block)) {
-            int product = products.rows().get(row).product();
+            int product = products.use(row).product();
             if (product >= 0 && list.state(Products.SPRAY_QUALITY, product) == ListRows.State.GIVEN) {
                 qualities.add(list.text(Products.SPRAY_QUALITY, product));
             }

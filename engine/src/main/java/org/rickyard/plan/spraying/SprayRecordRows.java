@@ -72,7 +72,7 @@ final class SprayRecordRows {
         if (rows.size() == 1) {
             return rows.get(0);
         }
-        SprayRows.Row wanted = products.rows().get(product);
+        ListedProducts.Use wanted = products.use(product);
         boolean mixed = wanted.mix() >= 0;
         String name =
                 mixed ? plan.rows(Mixes.LIST).text(Mixes.MIX, wanted.mix()) : jobs.text(Jobs.PRODUCT, wanted.job());
@@ -142,7 +142,7 @@ final class SprayRecordRows {
         for (int i = 0; i < count; i++) {
             Application application = applications.get(at[i]);
             JobLines.Line line = lines.line(application.line());
-            SprayRows.Row row = products.rows().get(application.product());
+            ListedProducts.Use row = products.use(application.product());
             job[i] = line.job();
             applied[i] = application.job();
             harvest[i] = application.harvest();
@@ -154,7 +154,7 @@ final class SprayRecordRows {
             spray[i] = application.line() + 1;
             mixKey[i] = application.product() + 1;
             season[i] = application.season();
-            unit[i] = row.productUnit();
+            unit[i] = row.unit();
             country[i] = country(line.field());
         }
         return new RowSources(count)

@@ -32,8 +32,8 @@ import org.rickyard.trade.Quantities;
 
 /** The products that go into the tank of each block: from a mix, or from the job rows themselves. */
 final class SprayRows {
-    /** One product of one block; -1 where a list has no row for it. */
-    record Row(int block, int job, int mix, int product, String productUnit) {}
+    /** One product of one block. */
+    private record Row(int block, ListedProducts.Use use) {}
 
     private final ListRows jobs;
     private final ListRows mixes;
@@ -41,7 +41,6 @@ final class SprayRows {
     private final List<Finding> findings;
     private final Set<Finding> told = new HashSet<>();
     private final List<Row> rows = new ArrayList<>();
-    private final List<ListedProducts.Use> uses = new ArrayList<>();
     private final Map<Integer, List<Integer>> blockRows = new HashMap<>();
 
     SprayRows(FoundLists lists, List<JobLines.Block> blocks, ListedProducts products, List<Finding> findings) {
@@ -54,8 +53,9 @@ final class SprayRows {
         }
     }
 
-    List<Row> rows() {
-        return rows;
+    /** What a row uses. */
+    ListedProducts.Use use(int row) {
+        return rows.get(row).use();
     }
 
     private void read(int index, JobLines.Block block) {
@@ -128,10 +128,8 @@ final class SprayRows {
     }
 
     private void add(int block, int job, int mix, String name, Optional<CellAddress> cell) {
-        ListedProducts.Use use = products.use(job, mix, name, cell);
         blockRows.computeIfAbsent(block, b -> new ArrayList<>()).add(rows.size());
-        uses.add(use);
-        rows.add(new Row(block, job, mix, use.product(), use.unit()));
+        rows.add(new Row(block, products.use(job, mix, name, cell)));
     }
 
     /** The rows of a block, in list order. */
@@ -147,7 +145,7 @@ final class SprayRows {
     }
 
     private double order(int row) {
-        int mix = rows.get(row).mix();
+        int mix = use(row).mix();
         return mix >= 0 && mixes.state(Mixes.ORDER_IN_TANK, mix) == ListRows.State.GIVEN
                 ? mixes.number(Mixes.ORDER_IN_TANK, mix)
                 : Double.MAX_VALUE;
@@ -155,12 +153,12 @@ final class SprayRows {
 
     /** The number of a row's product. */
     int productKey(int row) {
-        return uses.get(row).key();
+        return use(row).key();
     }
 
     /** What is used, row by row. */
     List<ListedProducts.Use> uses() {
-        return uses;
+        return rows.stream().map(Row::use).toList();
     }
 
     /** The sources of the table of products, block by block. */
@@ -176,17 +174,17 @@ final class SprayRows {
         int[] productKey = new int[count];
         String[] unit = new String[count];
         for (int i = 0; i < count; i++) {
-            productKey[i] = productKey(i);
-            Row row = rows.get(i);
-            JobLines.Block block = blocks.get(row.block());
-            job[i] = row.job();
+            ListedProducts.Use use = use(i);
+            productKey[i] = use.key();
+            JobLines.Block block = blocks.get(rows.get(i).block());
+            job[i] = use.job();
             jobAlways[i] = block.firstJob();
-            mix[i] = row.mix();
-            product[i] = row.product();
+            mix[i] = use.mix();
+            product[i] = use.product();
             machine[i] = block.machine();
             field[i] = block.firstField();
             key[i] = block.key();
-            unit[i] = row.productUnit().isEmpty() ? null : row.productUnit();
+            unit[i] = use.unit().isEmpty() ? null : use.unit();
         }
         return new RowSources(count)
                 .with(Role.JOB, jobs, jobAlways)

@@ -141,7 +141,7 @@ final class TankLoadRows {
         String[] unit = new String[count];
         for (int i = 0; i < count; i++) {
             Fill row = fills.get(i);
-            SprayRows.Row product = products.rows().get(row.product());
+            ListedProducts.Use product = products.use(row.product());
             job[i] = blocks.get(row.block()).firstJob();
             dosed[i] = product.job();
             mix[i] = product.mix();
@@ -151,7 +151,7 @@ final class TankLoadRows {
             load[i] = row.key();
             mixKey[i] = row.product() + 1;
             tankful[i] = row.tankful();
-            unit[i] = product.productUnit();
+            unit[i] = product.unit();
         }
         return new RowSources(count)
                 .with(Role.JOB, plan.rows(Jobs.LIST), job)

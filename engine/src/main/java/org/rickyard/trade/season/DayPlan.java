@@ -16,7 +16,8 @@ import org.rickyard.trade.Quantities;
 
 /**
  * A plan of the days: each job is done in one go, as early as its window, the jobs before it and its machines allow. No
- * machine or tractor is booked twice; of several alike no more are booked than there are. Time is counted in days; a part of a day is a part of that day's work.
+ * machine or tractor is booked twice; of several alike no more are booked than there are. Time is counted in days; a part
+ * of a day is a part of that day's work.
  *
  * <p>Of jobs that hang together by machines or order, up to {@value #ALL_ORDERS} are tried in every order, and the plan
  * with the fewest days late in all stands, then the one that ends first, then the one nearest the list. More are tried in
@@ -64,9 +65,8 @@ public final class DayPlan {
     /** What it is, for the sheet. */
     public static final Method METHOD = new Method(
             "planned-start",
-            "each job in one go as early as window, jobs before it and machines allow; nothing is booked twice, and of several alike no more than their Number;"
-                    + " days are"
-                    + " stretched by the share that is workable; of up to six jobs that hang together the order with"
+            "each job in one go as early as window, jobs before it and machines allow; nothing is booked twice, and of"
+                    + " several alike no more than their Number; days are stretched by the share that is workable; of up to six jobs that hang together the order with"
                     + " the fewest days late stands, of more the best of list order, latest day and earliest day",
             SCHEDULING,
             reads());

@@ -2,10 +2,8 @@ package org.rickyard.workbook.write;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Counted;
@@ -29,7 +27,8 @@ final class FieldAndNozzleCautions {
     private final PlainSheet page;
     private final WorkPlan plan;
     private final SheetPlaces places;
-    private final Map<String, Map<Double, List<Integer>>> byKey = new HashMap<>();
+    private final RowsByKey byMix = new RowsByKey(Keys.TANK_MIX_KEY, key -> true);
+    private final RowsByKey bySeason = new RowsByKey(Keys.SEASON_KEY, key -> true);
 
     FieldAndNozzleCautions(PlainSheet page, WorkPlan plan, SheetPlaces places) {
         this.page = page;
@@ -50,10 +49,10 @@ final class FieldAndNozzleCautions {
         List<Told> told = new ArrayList<>();
         for (int product : products) {
             double mix = plan.table(ProductOrder.TANK_MIX).of(Keys.TANK_MIX_KEY).number(product);
-            for (int at : rowsOf(applications, Keys.TANK_MIX_KEY, mix)) {
+            for (int at : byMix.of(applications, mix)) {
                 told.add(new Told(applications, at, "", List.of(Quantities.FIELD, Quantities.PRODUCT)));
                 double doses = applications.of(Keys.SEASON_KEY).number(at);
-                rowsOf(season, Keys.SEASON_KEY, doses)
+                bySeason.of(season, doses)
                         .forEach(dose ->
                                 told.add(new Told(season, dose, "", List.of(Quantities.FIELD, Quantities.PRODUCT))));
             }
@@ -107,18 +106,5 @@ final class FieldAndNozzleCautions {
 
     private String cell(Told told, Symbol symbol) {
         return places.cell(told.table().spec(), symbol, told.row()).absolute();
-    }
-
-    /** The rows of a table that have a key. */
-    private List<Integer> rowsOf(ResultTable table, Symbol key, double wanted) {
-        return byKey.computeIfAbsent(table.spec().id(), id -> {
-                    Map<Double, List<Integer>> rows = new HashMap<>();
-                    for (int row = 0; row < table.rows(); row++) {
-                        rows.computeIfAbsent(table.of(key).number(row), any -> new ArrayList<>())
-                                .add(row);
-                    }
-                    return rows;
-                })
-                .getOrDefault(wanted, List.of());
     }
 }

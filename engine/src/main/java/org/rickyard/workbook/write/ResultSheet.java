@@ -76,8 +76,9 @@ final class ResultSheet extends OurSheet {
 
     @Override
     void write(SheetXml sheet) throws IOException {
-        sheet.begin(widths(), SheetPlaces.FIRST_ROW, frozenColumns());
-        head(sheet);
+        List<Integer> widths = widths();
+        sheet.begin(widths, SheetPlaces.FIRST_ROW, frozenColumns());
+        head(sheet, widths);
         if (table.rows() == 0) {
             sheet.row(SheetPlaces.FIRST_ROW);
             sheet.text(0, looks.of(Looks.TEXT), "No rows: " + table.emptyBecause() + ".");
@@ -158,10 +159,10 @@ final class ResultSheet extends OurSheet {
         return column instanceof TableColumn.Name || column instanceof TableColumn.Word word && word.identity();
     }
 
-    private void head(SheetXml sheet) throws IOException {
+    private void head(SheetXml sheet, List<Integer> widths) throws IOException {
         sheet.row(SheetPlaces.TITLE_ROW, 22);
         sheet.text(0, looks.of(Looks.TITLE), spec.title());
-        int check = besideTitle();
+        int check = besideTitle(widths);
         sheet.formula(check, looks.of(Looks.CHECK), CellFormula.of(masterCheck), masterCheckValue);
         for (int i = 0; i < spec.cautions().size() && i < SheetPlaces.CAUTION_ROWS; i++) {
             sheet.row(SheetPlaces.CAUTION_ROW + i);
@@ -171,7 +172,7 @@ final class ResultSheet extends OurSheet {
         List<String> labels = spec.columns().stream().map(TableColumn::label).toList();
         sheet.row(SheetPlaces.LABEL_ROW, Math.max(LABEL_HEIGHT, Math.min(HIGHEST_LABEL, sheet.heightFor(labels))));
         for (int i = 0; i < spec.columns().size(); i++) {
-            sheet.text(i, looks.of(Looks.LABEL), spec.columns().get(i).label());
+            sheet.text(i, looks.of(Looks.LABEL), labels.get(i));
         }
         sheet.row(SheetPlaces.UNIT_ROW);
         for (int i = 0; i < spec.columns().size(); i++) {
@@ -182,13 +183,12 @@ final class ResultSheet extends OurSheet {
         List<String> words = spec.columns().stream().map(ResultSheet::words).toList();
         sheet.row(SheetPlaces.WORDS_ROW, Math.min(WORDS_HEIGHT, Math.max(2 * ONE_LINE, sheet.heightFor(words))));
         for (int i = 0; i < spec.columns().size(); i++) {
-            sheet.text(i, looks.of(Looks.WORDS), words(spec.columns().get(i)));
+            sheet.text(i, looks.of(Looks.WORDS), words.get(i));
         }
     }
 
     /** The first column behind the title, which the cell there would otherwise cut off. */
-    private int besideTitle() {
-        List<Integer> widths = widths();
+    private int besideTitle(List<Integer> widths) {
         int check = Math.max(frozenColumns(), spec.columns().size() > 8 ? 8 : 4);
         int room = 0;
         for (int i = 0; i < check && i < widths.size(); i++) {

@@ -51,7 +51,7 @@ final class SprayCards {
     private final FieldAndNozzleCautions fieldsAndNozzles;
     private final ResultTable blocks;
     private final Set<Double> shown = new HashSet<>();
-    private final Map<String, Map<Double, List<Integer>>> byBlock = new HashMap<>();
+    private final RowsByKey byBlock = new RowsByKey(Keys.BLOCK_KEY, shown::contains);
     /** Rows of Nozzles by machine. */
     private final Map<String, List<Integer>> settings = new HashMap<>();
 
@@ -331,21 +331,6 @@ final class SprayCards {
 
     /** The rows of a table that belong to a block. */
     private List<Integer> rowsOf(ResultTable table, double block) {
-        return byBlock.computeIfAbsent(table.spec().id(), id -> index(table)).getOrDefault(block, List.of());
-    }
-
-    /** Tables may be long: each is gone through once, and only for the blocks that have a card. */
-    private Map<Double, List<Integer>> index(ResultTable table) {
-        Map<Double, List<Integer>> rows = new HashMap<>();
-        if (table.rows() > 0) {
-            Values keys = table.of(Keys.BLOCK_KEY);
-            for (int row = 0; row < table.rows(); row++) {
-                if (shown.contains(keys.number(row))) {
-                    rows.computeIfAbsent(keys.number(row), key -> new ArrayList<>())
-                            .add(row);
-                }
-            }
-        }
-        return rows;
+        return byBlock.of(table, block);
     }
 }
