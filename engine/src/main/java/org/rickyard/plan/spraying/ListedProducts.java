@@ -21,6 +21,7 @@ import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.RowSources;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.Unit;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 
@@ -130,6 +131,14 @@ final class ListedProducts {
         return DoseText.read(text, customary) instanceof DoseText.Known known ? known.productUnit() : text;
     }
 
+    /** Where liquids are dosed by the fluid ounce, people leave the word out. */
+    private boolean isInOunces(int job, int mix) {
+        return (job >= 0 ? jobs.unit(Jobs.DOSE, job) : mixes.unit(Mixes.DOSE, mix))
+                .map(Unit::symbol)
+                .filter(symbol -> symbol.startsWith("oz"))
+                .isPresent();
+    }
+
     private String unitOf(int job, int mix, int product, String name, Optional<CellAddress> cell) {
         Optional<String> dosed = job >= 0 ? doseUnit(jobs, Jobs.DOSE, job) : doseUnit(mixes, Mixes.DOSE, mix);
         String listed = listedUnit(product);
@@ -137,7 +146,10 @@ final class ListedProducts {
             findings.add(Finding.stop(
                     cell.orElse(null),
                     "'" + name + "' is dosed in " + dosed.get() + " here but the product list measures it in " + listed
-                            + "; its packs and limits cannot be compared until both agree."));
+                            + "; its packs and limits cannot be compared until both agree."
+                            + (isInOunces(job, mix)
+                                    ? " An ounce by itself is a weight: write fl oz if fluid ounces are meant."
+                                    : "")));
         }
         if (dosed.isPresent()) {
             return dosed.get();
