@@ -23,6 +23,9 @@ class SecondCompilerTest {
         assertThat(SecondCompiler.outlives(
                         "run", book, "--to", folder.resolve("new.xlsx").toString()))
                 .isTrue();
+        assertThat(SecondCompiler.outlives("run", book, "--to", file("former.xlsx", SecondCompiler.SMALL + 1)))
+                .as("what is written over is not read")
+                .isTrue();
     }
 
     @Test

@@ -138,6 +138,7 @@ public final class Recalculation {
      * are read.
      */
     private void keepEdited() throws IOException, RefusedException {
+        Map<SheetRef, MeaningFingerprint> present = new LinkedHashMap<>();
         for (Map.Entry<String, SheetRef> entry : List.copyOf(ours.byId().entrySet())) {
             String id = entry.getKey();
             if (state.fingerprint(id).isEmpty() && ours.fingerprint(id).isEmpty()) {
@@ -148,20 +149,30 @@ public final class Recalculation {
                 ours.release(id, OurSheets.Kept.CHANGED);
                 continue;
             }
-            int sortable = SheetSet.firstSortableRow(id);
-            boolean known = isKnown(id, entry.getValue(), new MeaningFingerprint(sortable));
-            // Sheets written before rows could be sorted are recorded with every row in its place.
-            known = known || sortable < Integer.MAX_VALUE && isKnown(id, entry.getValue(), new MeaningFingerprint());
-            if (!known) {
+            present.put(entry.getValue(), new MeaningFingerprint(SheetSet.firstSortableRow(id)));
+        }
+        reader.stream(present);
+        for (Map.Entry<String, SheetRef> entry : List.copyOf(ours.byId().entrySet())) {
+            String id = entry.getKey();
+            SheetRef sheet = entry.getValue();
+            if (!isKnown(id, present.get(sheet)) && !isKnownUnsorted(id, sheet)) {
                 ours.release(id, OurSheets.Kept.CHANGED);
             }
         }
     }
 
+    /** Sheets written before rows could be sorted are recorded with every row in its place. */
+    private boolean isKnownUnsorted(String id, SheetRef sheet) throws IOException {
+        if (SheetSet.firstSortableRow(id) == Integer.MAX_VALUE) {
+            return false;
+        }
+        MeaningFingerprint inPlace = new MeaningFingerprint();
+        reader.stream(sheet, inPlace);
+        return isKnown(id, inPlace);
+    }
+
     /** Whether a sheet is as it was recorded, or leads elsewhere and is to be looked into. */
-    private boolean isKnown(String id, SheetRef sheet, MeaningFingerprint present)
-            throws IOException, RefusedException {
-        reader.stream(sheet, present);
+    private boolean isKnown(String id, MeaningFingerprint present) {
         boolean same = state.fingerprint(id)
                 .or(() -> ours.fingerprint(id))
                 .filter(present.hex()::equals)

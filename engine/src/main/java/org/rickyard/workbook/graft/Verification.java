@@ -24,6 +24,7 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.PartNames;
 import org.rickyard.workbook.open.RefusedException;
+import org.rickyard.workbook.open.SideBySide;
 import org.rickyard.workbook.xml.PartText;
 import org.rickyard.workbook.xml.XmlCursor;
 import org.rickyard.workbook.xml.XmlFault;

@@ -3,18 +3,23 @@ package org.rickyard.workbook.read;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.rickyard.lists.Grid.TableRange;
 import org.rickyard.workbook.open.PartSource;
 import org.rickyard.workbook.open.SheetRef;
+import org.rickyard.workbook.open.SideBySide;
 
 /** Reads the sheets of one workbook. Shared strings and formats are read once, when it is made. */
 public final class BookReader {
     private final PartSource parts;
-    private final SheetStream stream;
+    private final SharedStrings strings;
+    private final NumberFormats formats;
     private final Epoch epoch;
+    private final SheetStream stream;
 
     /**
      * A reader of an opened workbook.
@@ -26,8 +31,9 @@ public final class BookReader {
             throws IOException {
         this.parts = parts;
         this.epoch = Epoch.of(date1904);
-        this.stream = new SheetStream(
-                SharedStrings.read(parts, sharedStringsPart), NumberFormats.read(parts, stylesPart), epoch);
+        this.strings = SharedStrings.read(parts, sharedStringsPart);
+        this.formats = NumberFormats.read(parts, stylesPart);
+        this.stream = new SheetStream(strings, formats, epoch);
     }
 
     /**
@@ -76,5 +82,20 @@ public final class BookReader {
     /** Gives the cells of one worksheet to a sink and keeps nothing. */
     public void stream(SheetRef sheet, CellSink sink) throws IOException {
         stream.read(parts, sheet, sink);
+    }
+
+    /**
+     * Gives the cells of each of these worksheets to a sink of its own, those of two sheets at a time, and keeps nothing.
+     *
+     * @param sinks must know nothing of each other
+     * @throws UnreadablePartException if a part is damaged; of several the first
+     */
+    public void stream(Map<SheetRef, ? extends CellSink> sinks) throws IOException {
+        List<Callable<Void>> readings = new ArrayList<>();
+        sinks.forEach((sheet, sink) -> readings.add(() -> {
+            new SheetStream(strings, formats, epoch).read(parts, sheet, sink);
+            return null;
+        }));
+        SideBySide.run(readings);
     }
 }

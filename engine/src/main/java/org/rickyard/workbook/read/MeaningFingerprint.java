@@ -50,6 +50,10 @@ public final class MeaningFingerprint implements CellSink {
     private int[] ledFrom = new int[4];
     private int[] ledTo = new int[4];
     private int sheetCount;
+    /** By column, the formula met last, and the one that it was known by. */
+    private String[] lastFormulas = new String[16];
+
+    private ColumnFormula[] columnFormulas = new ColumnFormula[16];
     private final int firstSortable;
     private final Sum whole = new Sum();
     private final Sum unplacedWhole = new Sum();
@@ -126,6 +130,9 @@ public final class MeaningFingerprint implements CellSink {
 
     @Override
     public void cell(int row, int column, Kind kind, double number, String text, Format format, String formula) {
+        if (formula != null && formula.length() > LONGEST_CONSTANT && columnFormula(row, column, formula)) {
+            return;
+        }
         start(hash, row, column);
         int own = isSortable(row) ? row + 1 : NormalFormula.NO_ROW;
         if (formula != null) {
@@ -165,6 +172,31 @@ public final class MeaningFingerprint implements CellSink {
             unplaced.mix(normal);
             addLeading(row, without.leads(), 0);
         }
+    }
+
+    /** Takes a formula that is the same in the row before but for a row number; false if it is to be taken apart. */
+    private boolean columnFormula(int row, int column, String formula) {
+        if (column >= lastFormulas.length) {
+            int room = Math.max(column + 1, 2 * lastFormulas.length);
+            lastFormulas = Arrays.copyOf(lastFormulas, room);
+            columnFormulas = Arrays.copyOf(columnFormulas, room);
+        }
+        ColumnFormula known = columnFormulas[column];
+        int number = known == null ? ColumnFormula.OTHER : known.numberIn(formula);
+        if (number < 0 && lastFormulas[column] != null) {
+            ColumnFormula learnt = ColumnFormula.of(lastFormulas[column], formula);
+            if (learnt != null) {
+                known = learnt;
+                number = learnt.numberIn(formula);
+                columnFormulas[column] = learnt;
+            }
+        }
+        lastFormulas[column] = formula;
+        if (number < 0 || !takes(known.shape(isSortable(row)), row, number)) {
+            return false;
+        }
+        cell(row, column, known.shape(isSortable(row)), number);
+        return true;
     }
 
     /** Adds a cell that leads nowhere but to its own sheet. */

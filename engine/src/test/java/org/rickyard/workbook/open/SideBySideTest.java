@@ -1,4 +1,4 @@
-package org.rickyard.workbook.graft;
+package org.rickyard.workbook.open;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package org.rickyard.workbook.graft;
+package org.rickyard.workbook.open;
 
 import java.io.IOException;
 import java.util.List;
@@ -7,10 +7,10 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
- * Does what does not touch each other on two threads: a short run is mostly the virtual machine warming up on one core,
- * and the other is idle.
+ * Reads parts on two threads, where what is made of one does not touch what is made of another: a short run is mostly the
+ * virtual machine warming up on one core, and the other is idle.
  */
-final class SideBySide {
+public final class SideBySide {
     private final List<Callable<Void>> all;
     private final AtomicInteger next = new AtomicInteger();
     private final Throwable[] faults;
@@ -25,7 +25,7 @@ final class SideBySide {
      *
      * @throws IOException if one of them throws it; of several the first in the list
      */
-    static void run(List<Callable<Void>> all) throws IOException {
+    public static void run(List<Callable<Void>> all) throws IOException {
         SideBySide work = new SideBySide(all);
         boolean two = all.size() > 1 && Runtime.getRuntime().availableProcessors() > 1;
         CompletableFuture<Void> other = two
