@@ -159,4 +159,33 @@ class OtherTradesTest {
         assertThat(products.state(Products.PACK_SIZE, 0)).isEqualTo(ListRows.State.BLANK);
         assertThat(said(found)).anyMatch(line -> line.endsWith(" If there is none, write 0."));
     }
+
+    @Test
+    void aJobOverOperationsIsWhatIsDone() {
+        FoundLists found = find(new SheetOf("Jobs 2026")
+                .row("Field", "Job", "Machine", "From", "To")
+                .row("F1", "Planting", "Planter", null, null)
+                .row("F2", "Harrow", "Harrow", null, null));
+        assertThat(found.rows(Jobs.LIST).text(Jobs.OPERATION, 0)).isEqualTo("drilling");
+        assertThat(said(found)).anyMatch(line -> line.contains("\"Job\" is taken to be the column Operation"));
+    }
+
+    /** A list of jobs known by their names alone says nowhere what is done. */
+    @Test
+    void aJobOverNamesStaysAName() {
+        FoundLists found = find(new SheetOf("Jobs 2026")
+                .row("Field", "Job", "Machine", "From", "To")
+                .row("F1", "Big one", "Planter", null, null)
+                .row("F2", "Small one", "Harrow", null, null));
+        assertThat(found.rows(Jobs.LIST).size()).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Potato harvester", "sugar beet harvester"})
+    void machinesOfNoTypeOfOursAreOthers(String type) {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Width (m)", "Speed (km/h)")
+                .row("Mine", type, 2, 5));
+        assertThat(found.rows(Machines.LIST).text(Machines.TYPE, 0)).isEqualTo("other");
+    }
 }
