@@ -76,7 +76,7 @@ public final class Choices {
             "excavator: digger, backhoe, back hoe, 360, trackhoe, tracked excavator",
             "tractor: four wheel drive tractor, tractor 2wd, tractor 4wd, crawler",
             "other: miscellaneous, misc, potato harvester, potato lifter, beet harvester, sugar beet harvester, "
-                    + "hedge cutter, destoner, stone picker, bed former, ridger");
+                    + "destoner, stone picker, bed former, ridger");
 
     /** Where power is measured. */
     public static final Map<String, List<String>> POWER_BASIS =
