@@ -8,7 +8,8 @@ import org.rickyard.lists.text.Words;
 
 /**
  * A list that lacks nothing but a column of words from a closed choice (what a machine is, what kind a clamp is of) and has
- * one column under a header of its own ("What it is") in which just such words stand: that is the column.
+ * one column under a header of its own ("What it is") in which just such words stand: that is the column. So is a "Job"
+ * over "planting" and "lifting" where nothing else says what is done.
  */
 final class ChoiceByContents {
     private static final int MOST_ROWS = 200;
@@ -33,7 +34,9 @@ final class ChoiceByContents {
             Optional<ColumnSpec> wanted = wanted(vocabulary);
             if (wanted.isPresent()) {
                 HeaderRow.Match match = headerRow.match(vocabulary, headers, first, last, false);
-                boolean alone = match.missing().equals(List.of(wanted.get().name()));
+                boolean alone = match.missing().size() == 1
+                        && (match.missing().get(0) + " or ")
+                                .startsWith(wanted.get().name() + " or ");
                 if (alone && match.matched() >= LEAST_MATCHED) {
                     settle(match, wanted.get(), headers, row);
                 }
@@ -43,7 +46,8 @@ final class ChoiceByContents {
 
     private static Optional<ColumnSpec> wanted(Vocabulary vocabulary) {
         return vocabulary.spec.columns().stream()
-                .filter(column -> column.required() && column.type() == ColumnSpec.Type.CHOICE)
+                .filter(column ->
+                        column.required() && (column.type() == ColumnSpec.Type.CHOICE || column == Jobs.OPERATION))
                 .findFirst();
     }
 
@@ -52,7 +56,7 @@ final class ChoiceByContents {
         int found = -1;
         for (int i = 0; i < match.headings().length; i++) {
             int column = match.firstColumn() + i;
-            if (match.headings()[i] == null && headers[column] != null && holds(words, wanted, column, row + 1)) {
+            if (isOpen(match.headings()[i]) && headers[column] != null && holds(words, wanted, column, row + 1)) {
                 if (found >= 0) {
                     return;
                 }
@@ -68,6 +72,11 @@ final class ChoiceByContents {
                 Words.quoted(headers[found]) + " is taken to be the column " + wanted.name() + " of the list "
                         + match.vocabulary().spec.name() + ", by the words that stand under it. If it is another, name"
                         + " the right one in a sheet Layout (List, Column, Header in this workbook, Unit)."));
+    }
+
+    /** Whether a header means nothing yet, or is the name of a job, which a job may do without. */
+    private static boolean isOpen(Vocabulary.Heading heading) {
+        return heading == null || heading.isCertain() && !heading.settled() && heading.column() == Jobs.JOB;
     }
 
     /** Whether two in three of the texts under a header, and no fewer than two, are words of the choice. */

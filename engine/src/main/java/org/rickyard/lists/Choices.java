@@ -27,7 +27,7 @@ public final class Choices {
             "as carted fresh: fresh as carted, fresh carted, carted fresh, as hauled, hauled, as carted, "
                     + "carted, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, harvested, at "
                     + "harvest, as delivered, delivered, over the"
-                    + " weighbridge, at the weighbridge, weighbridge, at clamp, at the clamp, in the clamp, into the clamp",
+                    + " weighbridge, at the weighbridge, weighbridge, at clamp, at the clamp, in the clamp, into the clamp, in clamp, in pit, in the pit, into the pit, fresh in pit, fresh in clamp",
             "dry matter: dm, dry, as dry matter");
 
     /** Types of machine. */
@@ -75,7 +75,8 @@ public final class Choices {
             "combine: combine harvester",
             "excavator: digger, backhoe, back hoe, 360, trackhoe, tracked excavator",
             "tractor: four wheel drive tractor, tractor 2wd, tractor 4wd, crawler",
-            "other: miscellaneous, misc");
+            "other: miscellaneous, misc, potato harvester, potato lifter, beet harvester, sugar beet harvester, "
+                    + "destoner, stone picker, bed former, ridger");
 
     /** Where power is measured. */
     public static final Map<String, List<String>> POWER_BASIS =
@@ -135,7 +136,7 @@ public final class Choices {
                     + "dug, earth banks, earth bank pit, earth bunker, earthen, excavated, excavated pit, in "
                     + "ground pit, dugout, pond",
             "heap: pile, drive over pile, outdoor heap, apron heap, slab, heap on concrete, unwalled, no walls, "
-                    + "unwalled slab, open slab, unwalled clamp, drive over, silage pile",
+                    + "unwalled slab, open slab, unwalled clamp, drive over, drive over stack, drive over clamp, silage pile",
             "field heap: field clamp, field pile, heap on soil",
             "measured: measured clamp, surveyed, as measured");
 

@@ -230,7 +230,12 @@ public final class Clamps {
             .unclear(List.of("effluent"), EFFLUENT_TANK)
             .unclear(List.of("slope"), BATTER, RAMP_RUN)
             .otherwise(KIND, "style, built as")
-            .otherwiseMeasured(ROLLER_MASS, "roller, tractor rolling, rolling tractor, packing tractor, packer")
+            .otherwiseMeasured(
+                    ROLLER_MASS,
+                    "roller, tractor rolling, rolling tractor, packing tractor, packer, loader, loader weight, shovel, shovel weight, tractor weight")
+            .otherwiseMeasured(
+                    DISTANCE_TO_WATERCOURSE,
+                    "watercourse, river, stream, ditch, water course, nearest watercourse, nearest water")
             .otherwiseMeasured(FEED_OUT_RATE, "face, feed face, face per week, face removal, face removed, removal")
             .unclear(List.of("distance to water"), DISTANCE_TO_WATERCOURSE);
 }

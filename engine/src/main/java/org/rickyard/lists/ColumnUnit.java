@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
@@ -20,6 +22,9 @@ import org.rickyard.quantity.Units;
  * @param question what must be asked before a number of this column can be used; null if nothing
  */
 record ColumnUnit(Unit unit, boolean assumed, String question) {
+    /** Between the units of rows that differ. */
+    private static final Pattern OR = Pattern.compile(" or ");
+
     private static final Pattern OUNCES = Pattern.compile("(?i)\\b(?<!fl )(oz|ozs|ounces?)\\b");
 
     /** Words that tell how a figure is known, and nothing of its unit: "Area (GPS)". */
@@ -88,6 +93,14 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         boolean inches = plain.isEmpty() && Words.holds(Words.normal(header), "in");
         if (plain.length() < rest.length() && !inches) {
             return of(column, header, plain, customary);
+        }
+        String[] units = OR.split(rest);
+        if (units.length > 1 && Stream.of(units).allMatch(HeaderUnit::isUnit)) {
+            return asked("Its rows are in " + rest + ": turn them into one of these, or give each a column of its own, "
+                    + Stream.of(units)
+                            .map(unit -> column.name() + " (" + unit + ")")
+                            .collect(Collectors.joining(" and "))
+                    + ".");
         }
         return asked(Words.quoted(rest) + " is not a unit known here: write for example " + example(column) + ".");
     }

@@ -198,5 +198,6 @@ public final class Fields {
                     DISTANCE_TO_CLAMP,
                     "haul to pit, haul to clamp, haul to yard, haul to silo, haul to bunker, to pit, to clamp, to silo, to"
                             + " bunker, to yard, carting, cart, draw, draw to pit")
-            .otherwiseMeasured(DISTANCE_TO_FILL_POINT, "fill point, water point, bowser, tap");
+            .otherwiseMeasured(DISTANCE_TO_FILL_POINT, "fill point, water point, bowser, tap")
+            .otherwiseMeasured(DISTANCE_TO_WATERCOURSE, "watercourse, river, stream, ditch, water course");
 }

@@ -30,6 +30,8 @@ final class HeaderHints {
     private static final Pattern CUTS =
             Pattern.compile("(?i)((no\\.?|number|nr\\.?|#)( of)? )?cuts( per year| a year|/year)?");
 
+    private static final Pattern BALES = Pattern.compile("(?i)(bales?|loads?) ?(/|per|an?) ?(ha|hectare|ac|acre)\\b.*");
+
     private static final List<ColumnSpec> WORK =
             List.of(Jobs.OPERATION, Jobs.MIX, Jobs.PRODUCT, Jobs.DOSE, Jobs.WATER_VOLUME);
 
@@ -63,6 +65,8 @@ final class HeaderHints {
         for (int i = 0; i < headings.length; i++) {
             if (isUnits(match, i)) {
                 unitsOf(match, headings, i);
+            } else if (headings[i] == null) {
+                unitsOfAName(match, headings, i);
             } else if (countsMachines(match, i)) {
                 headings[i] = match.places(Machines.NUMBER) == 0 ? headings[i].as(Machines.NUMBER, "") : null;
                 note(
@@ -92,6 +96,7 @@ final class HeaderHints {
         for (ListSpec.Told told : match.vocabulary().spec.hints().told()) {
             tell(told, units);
         }
+        new RatesOfProduct(grid, headerRow, headers, findings).apply(units);
         if (match.vocabulary().spec == Jobs.LIST && units.places(Jobs.PRODUCT) == 0) {
             cautionProductsInColumns(units);
         }
@@ -99,6 +104,10 @@ final class HeaderHints {
             cautionPasses(units);
         } else if (match.vocabulary().spec == Fields.LIST) {
             cautionCuts(units);
+        }
+        if (match.vocabulary().spec == Fields.LIST && units.places(Fields.YIELD) == 0
+                || match.vocabulary().spec == Cuts.LIST && units.places(Cuts.YIELD) == 0) {
+            cautionBales(units);
         }
         return units;
     }
@@ -223,6 +232,17 @@ final class HeaderHints {
                         + " cut once.");
     }
 
+    /** Bales and loads are a yield only to who knows their weight and dry matter. */
+    private void cautionBales(HeaderRow.Match match) {
+        caution(
+                match,
+                header -> BALES.matcher(header.strip()).matches(),
+                " is not read as the Yield of " + match.vocabulary().spec.name()
+                        + ", which is in t/ha, t/ac or t DM/ha:"
+                        + " multiply it by the weight of one, and say in Yield basis and DM at ensiling what it was"
+                        + " weighed as.");
+    }
+
     private void caution(HeaderRow.Match match, Predicate<String> isMeant, String what) {
         for (int column = match.firstColumn(); column <= match.lastColumn(); column++) {
             if (headers[column] != null && isMeant.test(headers[column])) {
@@ -252,8 +272,9 @@ final class HeaderHints {
     }
 
     private void tell(ListSpec.Told told, HeaderRow.Match match) {
-        boolean open =
-                match.places(told.column()) == 0 && told.beside().stream().allMatch(column -> match.places(column) > 0);
+        boolean open = match.places(told.column()) == 0
+                && (told.without() == null || match.places(told.without()) == 0)
+                && told.beside().stream().allMatch(column -> match.places(column) > 0);
         if (!open) {
             return;
         }
@@ -385,19 +406,55 @@ final class HeaderHints {
             return;
         }
         if (left.isCertain() && left.column().isNumeric() && left.rest().isEmpty()) {
-            headings[place - 1] = left.as(left.column(), theUnit(sheetColumn));
+            headings[place - 1] = left.as(left.column(), theUnit(sheetColumn, sheetColumn - 1));
             unitColumns.add(sheetColumn);
             note(sheetColumn, " is read as the unit of " + Words.quoted(headers[sheetColumn - 1]) + ".");
         }
     }
 
-    /** The one unit in a column, or all of them, which is none that a column of figures can have. */
-    private String theUnit(int sheetColumn) {
+    /** "Yield unit" over units is the unit of "Yield": passed over, nine tons an acre were nine tonnes a hectare. */
+    private void unitsOfAName(HeaderRow.Match match, Vocabulary.Heading[] headings, int place) {
+        int sheetColumn = match.firstColumn() + place;
+        String header = headers[sheetColumn] == null
+                ? ""
+                : HeaderText.of(headers[sheetColumn]).normal();
+        if (!header.endsWith(" " + UNIT)) {
+            return;
+        }
+        String name = header.substring(0, header.length() - UNIT.length() - 1);
+        for (int i = 0; i < headings.length; i++) {
+            int of = match.firstColumn() + i;
+            Vocabulary.Heading heading = headings[i];
+            boolean meant = heading != null
+                    && heading.isCertain()
+                    && heading.rest().isEmpty()
+                    && heading.column().type() == ColumnSpec.Type.NUMBER
+                    && !match.vocabulary().spec.unitColumns().containsKey(heading.column())
+                    && HeaderText.of(headers[of]).normal().equals(name);
+            String unit = meant ? theUnit(sheetColumn, of) : "";
+            if (!unit.isEmpty()) {
+                headings[i] = heading.as(heading.column(), unit);
+                unitColumns.add(sheetColumn);
+                note(sheetColumn, " is read as the unit of " + Words.quoted(headers[of]) + ".");
+                return;
+            }
+        }
+    }
+
+    /**
+     * The one unit in a column, or all of them, which is none that a column of figures can have.
+     *
+     * @param of the figures: further down, where none of them are, other lists may stand
+     */
+    private String theUnit(int sheetColumn, int of) {
         Set<String> units = new LinkedHashSet<>();
-        for (String cell : TextsBelow.of(grid, headerRow, sheetColumn)) {
-            String text = Words.trim(cell);
-            if (HeaderUnit.isUnit(text)) {
-                units.add(text);
+        int last = TextsBelow.end(grid, headerRow);
+        for (int row = headerRow + 1; row < last; row++) {
+            if (grid.kind(row, sheetColumn) == Grid.Kind.TEXT && grid.kind(row, of) == Grid.Kind.NUMBER) {
+                String text = Words.trim(grid.text(row, sheetColumn));
+                if (HeaderUnit.isUnit(text)) {
+                    units.add(text);
+                }
             }
         }
         return String.join(" or ", units);

@@ -74,6 +74,9 @@ final class HeaderRow {
     /** So many headers of another list may mean something to one by chance: a clamp is a column of fields too. */
     private static final int MOST_BY_CHANCE = 1;
 
+    /** One header that a list knows, touching another list, is no list of its own: "Spray no" beside what is sprayed. */
+    private static final int LEAST_BESIDE = 2;
+
     private final List<Vocabulary> vocabularies;
 
     private final Map<String, HeaderText> texts = new HashMap<>();
@@ -348,7 +351,7 @@ final class HeaderRow {
         }
         if (high < match.lastColumn()) {
             Match right = best(headers, high + 1, match.lastColumn(), named);
-            if (right != null) {
+            if (right != null && right.matched() >= LEAST_BESIDE) {
                 found.set(found.size() - 1, best(headers, match.firstColumn(), high, named));
                 found.add(right);
                 return;
@@ -356,7 +359,7 @@ final class HeaderRow {
         }
         if (low > match.firstColumn()) {
             Match left = best(headers, match.firstColumn(), low - 1, named);
-            if (left != null) {
+            if (left != null && left.matched() >= LEAST_BESIDE) {
                 found.set(found.size() - 1, best(headers, low, match.lastColumn(), named));
                 found.add(left);
             }

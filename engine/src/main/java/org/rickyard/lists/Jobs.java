@@ -104,7 +104,7 @@ public final class Jobs {
             .help("Day the crop is to be cut, grazed or picked.");
     /** Fit days. */
     public static final ColumnSpec WORKABLE_DAYS = number("Workable days", Quantities.WORKABLE_DAYS)
-            .also("workable, workable day share, chance of a fit day, chance of fit day")
+            .also("workable, workable day share, suitable, suitable days share, chance of a fit day, chance of fit day")
             .help("Share of calendar days fit for the work.");
     /** Hours per day. */
     public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
@@ -194,7 +194,10 @@ public final class Jobs {
             .told("rate", DOSE, PRODUCT, DOSE_UNIT)
             .toldMeasured("rate", WATER_VOLUME, DOSE)
             .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")
+            .told("l/ha", WATER_VOLUME, DOSE)
+            .toldWithout(PRODUCT, "l/ha", WATER_VOLUME, MIX)
             .otherwise(FIELD, "location")
+            .otherwiseWithout(BLOCK, FIELD, "crop, crop name")
             .otherwise(OPERATION, "task")
             .otherwise(MACHINE, "rig, rig used, spray rig, sprayer rig, applicator")
             .otherwise(JOB, "task, ref, reference, ref no")

@@ -113,6 +113,12 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
                 && column <= table.lastColumn;
     }
 
+    /** Whether a row stands between its first header and its last. */
+    boolean spans(int row) {
+        return headers.keySet().stream().anyMatch(header -> header <= row)
+                && headers.keySet().stream().anyMatch(header -> header >= row);
+    }
+
     boolean holds(int row) {
         return headers.containsKey(row);
     }

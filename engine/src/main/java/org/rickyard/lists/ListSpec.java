@@ -66,8 +66,9 @@ public record ListSpec(
      * @param header in normal form
      * @param column what it means
      * @param measured whether it must say a unit: "Fill point (km)", since a "Fill point" may be a name
+     * @param without a column beside which it does not mean that; null if it may stand beside any
      */
-    public record Otherwise(String header, ColumnSpec column, boolean measured) {
+    public record Otherwise(String header, ColumnSpec column, boolean measured, ColumnSpec without) {
         /** How many words the header has. */
         int words() {
             int words = 1;
@@ -86,8 +87,10 @@ public record ListSpec(
      * @param column what it means there
      * @param beside the columns that must all be there
      * @param measured whether it must say a unit
+     * @param without a column that must not be there; null if any may be
      */
-    public record Told(String header, ColumnSpec column, List<ColumnSpec> beside, boolean measured) {}
+    public record Told(
+            String header, ColumnSpec column, List<ColumnSpec> beside, boolean measured, ColumnSpec without) {}
 
     /**
      * Sets of columns of which one must be there.
@@ -203,12 +206,17 @@ public record ListSpec(
 
     /** The same, a header being one column where all of the others stand in the same table. */
     ListSpec told(String header, ColumnSpec column, ColumnSpec... beside) {
-        return told(new Told(HeaderText.normal(header), column, List.of(beside), false));
+        return told(new Told(HeaderText.normal(header), column, List.of(beside), false, null));
     }
 
     /** The same, if it says a unit. */
     ListSpec toldMeasured(String header, ColumnSpec column, ColumnSpec... beside) {
-        return told(new Told(HeaderText.normal(header), column, List.of(beside), true));
+        return told(new Told(HeaderText.normal(header), column, List.of(beside), true, null));
+    }
+
+    /** The same, where another column is not in the table. */
+    ListSpec toldWithout(ColumnSpec without, String header, ColumnSpec column, ColumnSpec... beside) {
+        return told(new Told(HeaderText.normal(header), column, List.of(beside), false, without));
     }
 
     private ListSpec told(Told told) {
@@ -219,18 +227,23 @@ public record ListSpec(
 
     /** The same, these headers (parted by commas, the likelier first) being one column where no other header is. */
     ListSpec otherwise(ColumnSpec column, String headers) {
-        return otherwise(column, headers, false);
+        return otherwise(column, headers, false, null);
+    }
+
+    /** The same, where another column is not in the table either. */
+    ListSpec otherwiseWithout(ColumnSpec without, ColumnSpec column, String headers) {
+        return otherwise(column, headers, false, without);
     }
 
     /** The same, if they say a unit. */
     ListSpec otherwiseMeasured(ColumnSpec column, String headers) {
-        return otherwise(column, headers, true);
+        return otherwise(column, headers, true, null);
     }
 
-    private ListSpec otherwise(ColumnSpec column, String headers, boolean measured) {
+    private ListSpec otherwise(ColumnSpec column, String headers, boolean measured, ColumnSpec without) {
         List<Otherwise> all = new ArrayList<>(hints.otherwise());
         List.of(headers.split(", "))
-                .forEach(header -> all.add(new Otherwise(HeaderText.normal(header), column, measured)));
+                .forEach(header -> all.add(new Otherwise(HeaderText.normal(header), column, measured, without)));
         return with(new Hints(hints.told(), List.copyOf(all), hints.forBoth(), hints.ifNamed(), hints.standIns()));
     }
 
@@ -252,7 +265,7 @@ public record ListSpec(
     ListSpec ifNamed(ColumnSpec column, String headers) {
         List<Otherwise> all = new ArrayList<>(hints.ifNamed());
         List.of(headers.split(", "))
-                .forEach(header -> all.add(new Otherwise(HeaderText.normal(header), column, false)));
+                .forEach(header -> all.add(new Otherwise(HeaderText.normal(header), column, false, null)));
         return with(new Hints(hints.told(), hints.otherwise(), hints.forBoth(), List.copyOf(all), hints.standIns()));
     }
 

@@ -196,7 +196,7 @@ public final class Machines {
     /** Sprayer test. */
     public static final ColumnSpec LAST_TESTED = date("Last tested", Quantities.LAST_TESTED)
             .also(
-                    "last test, last inspection, test date, last inspected, inspection date, MOT, date tested, sprayer test date, sprayer tested, sprayer test")
+                    "last test, last inspection, test date, last inspected, inspection date, MOT, date tested, sprayer test date, sprayer tested, sprayer test, NSTS test, NSTS")
             .help("Day of the last sprayer test.");
     /** Fill time. */
     public static final ColumnSpec FILL_TIME = number("Fill time", Quantities.FILL_TIME)
@@ -447,7 +447,10 @@ public final class Machines {
             .toldMeasured("time", TIMED_SECONDS, TIMED_DISTANCE)
             .told("seconds", TIMED_SECONDS, TIMED_DISTANCE)
             .told("secs", TIMED_SECONDS, TIMED_DISTANCE)
-            .otherwise(FUEL, "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour")
+            .otherwise(
+                    FUEL,
+                    "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, gal per hr, gal/hr, gal/h,"
+                            + " l/hr, l/h, litres/hour, gallons/hour")
             .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
             .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full, road laden, road loaded, road full")
             .otherwiseMeasured(ROAD_SPEED_EMPTY, "empty, road empty, return, returning")

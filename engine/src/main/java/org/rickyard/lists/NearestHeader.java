@@ -46,6 +46,11 @@ final class NearestHeader {
         }
     }
 
+    /** Whether it is a row of a form, which is told of as a whole. */
+    boolean isIn(ListOnItsSide form) {
+        return nearest != null && nearest.vocabulary().spec == form.spec() && form.spans(row);
+    }
+
     /**
      * What to say of it; nothing where its list was found after all.
      *

@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeSet;
 import org.rickyard.lists.ListRows.State;
 import org.rickyard.lists.text.BatterText;
@@ -19,6 +20,8 @@ import org.rickyard.trade.Quantities;
 
 /** Reads cells that hold an amount: a number in the unit of its header or its row, or a text that says both. */
 final class NumberCells implements CellReader {
+    private static final Set<String> NONE = Set.of("nil", "none", "zero");
+
     private final ColumnSpec spec;
     private final CustomaryUnits customary;
     private final Map<String, RowUnits.At> written = new HashMap<>();
@@ -127,8 +130,15 @@ final class NumberCells implements CellReader {
                 + CellFindings.expected(spec) + "."
                 + (digits
                         ? " Type it again as a number."
-                        : AmountText.of(text).howToWrite(cell.binding().unit().unit(), customary)));
+                        : none(text)
+                                + AmountText.of(text)
+                                        .howToWrite(cell.binding().unit().unit(), customary)));
         return State.NOT_READABLE;
+    }
+
+    /** "nil" is as a rule 0, but it may be said of what is not known. */
+    private static String none(String text) {
+        return NONE.contains(Words.normal(text)) ? " If there is none, write 0." : "";
     }
 
     /** "2.5 L/ha" in one cell: the amount and its unit. */

@@ -56,13 +56,17 @@ final class OtherwiseHeaders {
             Heading heading = null;
             for (int i = 0; i < unread.length && heading == null; i++) {
                 heading = headings[i] == null && unread[i] != null ? vocabulary.heading(otherwise, unread[i]) : null;
-                if (heading != null && !means(headings, otherwise.column())) {
+                if (heading != null && !means(headings, otherwise.column()) && !isBarred(headings, otherwise)) {
                     headings[i] = heading;
                     read++;
                 }
             }
         }
         return read;
+    }
+
+    private static boolean isBarred(Heading[] headings, ListSpec.Otherwise otherwise) {
+        return otherwise.without() != null && means(headings, otherwise.without());
     }
 
     private int readTurned(Heading[] headings, HeaderText[] unread) {

@@ -96,8 +96,9 @@ public final class Products {
             .help("Liquids: kilograms in a litre.");
     /** Pack size. */
     public static final ColumnSpec PACK_SIZE = number("Pack size", Quantities.PACK_SIZE)
-            .also("pack volume, bottle size, drum size, pack contents, "
-                    + "pack, container size, container, can size, bag size, package size, pkg size, pkg")
+            .also(
+                    "pack volume, bottle size, drum size, pack contents, "
+                            + "pack, container size, container, can size, bag size, package size, pkg size, pkg, jug size, drum, jug")
             .help("In the product's unit.");
     /** Stock. */
     public static final ColumnSpec STOCK = number("Stock", Quantities.STOCK)

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
@@ -37,6 +39,10 @@ final class RowUnits {
     private static final Dimension PRODUCT = Units.PRODUCT_UNIT.dimension();
     private static final List<String> PACKED_IN =
             List.of(Units.GAL_UK.symbol(), Units.GAL_US.symbol(), Units.LB.symbol());
+
+    private static final Pattern LITRES_OR_KILOGRAMS = Pattern.compile(
+            "(?i)(l|lit(re|er)s?|kgs?)( ?(/|per) ?(ha|hectare|ac|acre))? ?(or|/|,|&) ?(l|lit(re|er)s?|kgs?)"
+                    + " ?(/|per) ?(?<area>ha|hectare|ac|acre)");
 
     private final ListSpec spec;
     private final ColumnSpec column;
@@ -110,7 +116,13 @@ final class RowUnits {
         return At.of(dryBasis ? UnitText.ofDryMatter(unit) : unit);
     }
 
-    private At dose(String rest, String word) {
+    /** "L or kg/ha" says no more than per what: L or kg is what the product is counted in. */
+    private At dose(String header, String word) {
+        Matcher either = LITRES_OR_KILOGRAMS.matcher(header.strip());
+        return doseUnder(either.matches() ? "/" + either.group("area") : header, word);
+    }
+
+    private At doseUnder(String rest, String word) {
         if (rest.isEmpty() && word.isEmpty()) {
             return new At(Units.DOSE, null, null, "doses without a unit are in product unit per ha");
         }

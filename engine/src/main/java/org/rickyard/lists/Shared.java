@@ -14,7 +14,8 @@ final class Shared {
 
     static final ColumnSpec HOLDING = text("Holding", Quantities.HOLDING)
             .also("farm, farm name, holding name, farmstead, business, unit, site, herd no, "
-                    + "herd number, steading, holding no, holding number, client, customer")
+                    + "herd number, steading, holding no, holding number, client, customer, farmer, grower, member, "
+                    + "client name, customer name, farmer name, grower name, member name, property, ranch, estate")
             .help("Needed only where two holdings use the same name.");
     static final ColumnSpec BLOCK =
             text("Block", Quantities.BLOCK).also("block name, field block").help("Fields worked together.");

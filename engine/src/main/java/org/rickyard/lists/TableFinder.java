@@ -80,10 +80,13 @@ final class TableFinder {
             }
         }
         open.forEach(RowReader::finish);
-        if (onItsSide != null && tables.stream().noneMatch(onItsSide::isIn)) {
+        boolean form = onItsSide != null && tables.stream().noneMatch(onItsSide::isIn);
+        if (form) {
             findings.add(before, onItsSide.told(grid, tables));
         }
-        nearest.told(tables, noLists.isOtherSheet()).ifPresent(findings::add);
+        if (!form || !nearest.isIn(onItsSide)) {
+            nearest.told(tables, noLists.isOtherSheet()).ifPresent(findings::add);
+        }
         tellBeyond(rows);
         return tables;
     }

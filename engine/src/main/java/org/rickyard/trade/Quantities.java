@@ -212,7 +212,7 @@ public final class Quantities {
     // Sprayers
 
     /** Nominal volume of the tank. */
-    public static final Symbol TANK_VOLUME = number("tank", Units.L, Range.of(5, 12000), Range.of(10, 12000), 0);
+    public static final Symbol TANK_VOLUME = number("tank", Units.L, Range.of(5, 40000), Range.of(10, 12000), 0);
     /** Volume that is filled and can be sprayed out. */
     public static final Symbol USABLE_TANK = number("usable tank", Units.L, Range.of(5, 12000), Range.of(10, 12000), 0);
     /** Volume of the clean-water rinse tank. */

@@ -191,7 +191,7 @@ class SprayingBadInputTest {
         FarmBook.Run run = book(of("Sprayer", "sprayer", 24, 12, 0, 0.5, 48, "04", 1.5, 4), JOB)
                 .run(folder);
         assertThat(run.at(Severity.STOP)).anySatisfy(message -> assertThat(message)
-                .startsWith("Machines!E2: Tank 0 L cannot be: expected from 5 up to 12000 L. Correct the value"));
+                .startsWith("Machines!E2: Tank 0 L cannot be: expected from 5 up to 40000 L. Correct the value"));
         assertThat(run.result("full-tankfuls", "T1").number()).isEmpty();
         assertThat(run.number("product-total", "T1")).isEqualTo(17.3);
     }

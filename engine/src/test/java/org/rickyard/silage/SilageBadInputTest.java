@@ -276,7 +276,7 @@ class SilageBadInputTest {
                 .list("Clamps", CLAMPS, clamp("Big", 30, 10, 3))
                 .run()) {
             assertThat(book.has("crop", Crop.ENSILED, 0)).isFalse();
-            assertThat(book.status("crop", 0)).contains("yield basis missing");
+            assertThat(book.status("crop", 0)).contains("no yield with its basis");
             assertThat(book.findings())
                     .anyMatch(
                             said -> said.contains("STOP Fields!C2 a yield of 20 t/ha stands without its basis. Expected"

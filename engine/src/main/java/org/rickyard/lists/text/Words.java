@@ -108,7 +108,7 @@ public final class Words {
     /** Whether a text stands for "not known": a dash, a question mark, n/a. */
     public static boolean marksBlank(String text) {
         return switch (text) {
-            case "-", "–", "—", "?", "n/a", "N/A", "na", "NA", "n.a." -> true;
+            case "-", "–", "—", "?", "n/a", "N/A", "na", "NA", "n.a.", "tbc", "TBC", "tba", "TBA" -> true;
             default -> false;
         };
     }

@@ -74,6 +74,11 @@ final class CostTables {
                             + " power may be out by 20 to 50 %."),
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.compare(Expr.value(FuelAndLabour.CREW_USED), Condition.Relation.EQUAL, Expr.number(0)),
+                    "the crew is 0, so this work has no labour and no wages. Crew counts the driver of its tractor too:"
+                            + " type 1 or more, unless the driver is counted at another machine of the same work."),
+            new CautionRule(
+                    Severity.CAUTION,
                     Condition.above(Expr.value(FuelAndLabour.DRIVER_DAY), new Expr.AsUnit(Expr.number(12), Units.H)),
                     "with fuelling and moving the driver's day is over 12 h. Working-time rules ask for 11 h of rest in"
                             + " 24 and a break of 20 min after 6 h, with exceptions on farms. The tired have accidents:"

@@ -43,8 +43,8 @@ public final class ClampPackingTables {
                     Severity.CAUTION,
                     Condition.is(ClampTables.CROPS, CropRows.OTHER_CROP),
                     "chop length and the pH found on farms are printed for grass, and this clamp takes another crop: ask"
-                            + " for its own. Of lucerne R. Muck as reported wants a pH below 4.40 at 25 % dry matter,"
-                            + " 5.00 at 35 %."),
+                            + " for its own. R. Muck as reported wants a pH below 4.25 of maize as of grass at 25 %"
+                            + " dry matter, 4.60 at 35 %; of lucerne below 4.40 and 5.00."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.compare(value(Packing.PORES), Relation.AT_LEAST, constant(Packing.MOST_PORES)),

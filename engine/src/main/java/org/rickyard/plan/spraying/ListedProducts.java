@@ -21,6 +21,7 @@ import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.RowSources;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.Unit;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 
@@ -127,6 +128,14 @@ final class ListedProducts {
         return DoseText.read(text, customary) instanceof DoseText.Known known ? known.productUnit() : text;
     }
 
+    /** Where liquids are dosed by the fluid ounce, people leave the word out. */
+    private boolean isInOunces(int job, int mix) {
+        return (job >= 0 ? jobs.unit(Jobs.DOSE, job) : mixes.unit(Mixes.DOSE, mix))
+                .map(Unit::symbol)
+                .filter(symbol -> symbol.startsWith("oz"))
+                .isPresent();
+    }
+
     private String unitOf(int job, int mix, int product, String name, Optional<CellAddress> cell) {
         Optional<String> dosed = job >= 0 ? doseUnit(jobs, Jobs.DOSE, job) : doseUnit(mixes, Mixes.DOSE, mix);
         String all = unitOfAll(product, name);
@@ -147,7 +156,10 @@ final class ListedProducts {
                     cell.orElse(null),
                     "'" + name + "' is dosed in " + dosed.get() + " here but "
                             + (listed ? "the product list measures it in " + all : "elsewhere in " + all)
-                            + "; its packs and limits cannot be compared until both agree."));
+                            + "; its packs and limits cannot be compared until both agree."
+                            + (isInOunces(job, mix)
+                                    ? " An ounce by itself is a weight: write fl oz if fluid ounces are meant."
+                                    : "")));
         }
         return dosed.get();
     }

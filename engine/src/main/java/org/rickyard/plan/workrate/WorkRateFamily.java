@@ -46,6 +46,7 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
             block[i] = line.block();
         }
         mixed(plan, machine);
+        pumps(plan, machine);
         KindsOfMachines kinds = new KindsOfMachines(plan.rows(Machines.LIST), plan.rows(Jobs.LIST));
         kinds.ask(plan.findings());
         StrawOfGrain.tell(plan, lines);
@@ -130,6 +131,27 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
                                 machines.address(Machines.OVERLAP, machine).orElse(null),
                                 "overlap is not taken off the rate of '" + name + "', for its field efficiency holds it"
                                         + " already."));
+            }
+        }
+    }
+
+    /** Says once of each machine at work that what it pumps an hour does not hold its rate down. */
+    private static void pumps(PlanContext plan, int[] used) {
+        ListRows machines = plan.rows(Machines.LIST);
+        for (int machine : Arrays.stream(used).distinct().sorted().toArray()) {
+            boolean volume = machines.isFilled(Machines.OUTPUT, machine)
+                    && machines.isFilled(Machines.WORKING_WIDTH, machine)
+                    && machines.unit(Machines.OUTPUT, machine)
+                            .filter(unit -> unit.isCompatible(Quantities.OUTPUT_VOLUME.unit()))
+                            .isPresent();
+            if (volume && !machines.isFilled(Machines.RATE_OF_WORK, machine)) {
+                plan.findings()
+                        .add(Finding.caution(
+                                machines.address(Machines.OUTPUT, machine).orElse(null),
+                                "the m3 an hour of '" + machines.text(Machines.MACHINE, machine)
+                                        + "' are no limit to its rate here, which goes by width and speed. Where they hold"
+                                        + " it up, divide them by the m3 put on a hectare and type that as its Rate of"
+                                        + " work (ha/h)."));
             }
         }
     }

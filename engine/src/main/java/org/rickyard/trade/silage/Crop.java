@@ -208,7 +208,7 @@ public final class Crop {
     private static Expr withoutBasis(Expr expr) {
         return expr.onlyWhen(
                 Condition.is(YIELD_BASIS, DRY_MATTER),
-                "yield basis missing (standing fresh, as carted fresh or dry matter)");
+                "no yield with its basis: type Yield, and standing fresh, as carted fresh or dry matter in Yield basis");
     }
 
     private static WorkedExample freshOf(double moisture, double fresh) {

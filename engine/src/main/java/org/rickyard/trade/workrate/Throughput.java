@@ -56,7 +56,7 @@ public final class Throughput {
                                     .over(DM_AT_ENSILING)
                                     .onlyWhen(
                                             Condition.is(YIELD_BASIS, DRY_MATTER),
-                                            "yield basis missing (standing fresh, as carted fresh or dry matter)"))),
+                                            "no yield with its basis: type Yield, and standing fresh, as carted fresh or dry matter in Yield basis"))),
             BASIS,
             "field losses are not taken off",
             List.of(

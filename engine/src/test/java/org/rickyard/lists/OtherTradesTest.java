@@ -1,0 +1,191 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.lists.FoundIn.find;
+import static org.rickyard.lists.FoundIn.said;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.quantity.Units;
+
+/** How contractors, growers, rings and spray planners of several countries head their columns: common practice. */
+class OtherTradesTest {
+    /** Unread, each job on "all" was work on everybody's fields. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Farmer", "Grower", "Member", "Customer name", "Property"})
+    void whoseFieldsTheyAreIsTheHolding(String header) {
+        FoundLists found =
+                find(new SheetOf("Fields").row(header, "Field", "Area (ac)").row("Hill", "A", 10));
+        assertThat(found.rows(Fields.LIST).text(Fields.HOLDING, 0)).isEqualTo("Hill");
+    }
+
+    @Test
+    void aProgrammeByTheCropIsWork() {
+        FoundLists found = find(new SheetOf("Programme")
+                .row("Timing", "Crop", "Product", "Dose", "Water l/ha", "Date", "Sprayer")
+                .row("T1", "Wheat", "Fungicide C", "1 l/ha", 200, null, "Sprayer 24 m"));
+        assertThat(found.rows(Jobs.LIST).text(Jobs.FIELD, 0)).isEqualTo("Wheat");
+        assertThat(found.rows(Jobs.LIST).number(Jobs.WATER_VOLUME, 0)).isEqualTo(200);
+    }
+
+    @Test
+    void theCropBesideABlockIsNotWhereItIsDone() {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Block", "Crop", "Operation", "Machine")
+                .row("Hill", "Apples", "spray", "Mister"));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.text(Jobs.BLOCK, 0)).isEqualTo("Hill");
+        assertThat(jobs.state(Jobs.FIELD, 0)).isEqualTo(ListRows.State.NO_COLUMN);
+    }
+
+    /** Unread, nine tons an acre were nine tonnes a hectare. */
+    @Test
+    void aColumnCalledTheUnitOfAnotherIsItsUnit() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Area (ac)", "Yield", "Yield unit", "Yield basis")
+                .row("A", 10, 9, "t/ac", "as carted"));
+        assertThat(found.rows(Fields.LIST).unit(Fields.YIELD, 0))
+                .hasValueSatisfying(unit ->
+                        assertThat(unit.isSameScale(Units.T.over(Units.AC))).isTrue());
+        assertThat(said(found)).containsExactly("NOTE Fields!D1 \"Yield unit\" is read as the unit of \"Yield\".");
+    }
+
+    @Test
+    void rowsInTwoUnitsAreAskedAboutByNameAndWithoutWhatStandsInTheNextList() {
+        FoundLists found = find(new SheetOf("Farm book")
+                .row("Field", "Area", "Unit")
+                .row("A", 6, "ac")
+                .row("B", 5, "ha")
+                .row()
+                .row("Machine", "Type", "Width", "Speed")
+                .row(null, null, "ft", "mph")
+                .row("Mower", "mower", 10, 7));
+        assertThat(said(found))
+                .contains(
+                        "STOP 'Farm book'!B1 The unit of \"Area\" is not certain. Its rows are in ac or ha: turn them into"
+                                + " one of these, or give each a column of its own, Area (ac) and Area (ha). Until then its cells"
+                                + " are not used.");
+    }
+
+    @Test
+    void aRateOverDosesIsTheDoseOfAMix() {
+        FoundLists found = find(new SheetOf("Mixes")
+                .row("Mix", "Chemical", "Rate", "Order")
+                .row("Knockdown", "Herbicide A", "1.8 L/ha", 2)
+                .row("Knockdown", "Wetter E", "0.2%", 3));
+        assertThat(found.rows(Mixes.LIST).number(Mixes.DOSE, 0)).isEqualTo(1.8);
+        assertThat(found.findings()).noneMatch(finding -> finding.severity() == Finding.Severity.STOP);
+    }
+
+    /** 150 L/ha may be what is sprayed, and a bare number anything. */
+    @ParameterizedTest
+    @ValueSource(strings = {"150 L/ha", "2", "as label"})
+    void aRateThatMayBeWaterIsStillAsked(String cell) {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Product", "Rate")
+                .row("A", "spray", "Sprayer", "Herbicide A", cell));
+        assertThat(found.rows(Jobs.LIST).state(Jobs.DOSE, 0)).isEqualTo(ListRows.State.ASKED);
+    }
+
+    @Test
+    void litresOnAHectareBesideAMixAreWater() {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Mix", "L/ha")
+                .row("A", "spray", "Sprayer", "Knockdown", 70));
+        assertThat(found.rows(Jobs.LIST).number(Jobs.WATER_VOLUME, 0)).isEqualTo(70);
+        FoundLists open = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Mix", "Product", "L/ha")
+                .row("A", "spray", "Sprayer", null, "Herbicide A", 2));
+        assertThat(open.rows(Jobs.LIST).state(Jobs.WATER_VOLUME, 0)).isEqualTo(ListRows.State.ASKED);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"l or kg/ha", "l/ha or kg/ha", "L/kg per ha", "kg or L per ha"})
+    void aHeaderForLiquidsAndGranulesLeavesTheUnitToTheRow(String unit) {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", "Max dose (" + unit + ")")
+                .row("Fungicide C", "L", 1)
+                .row("Fungicide D", "kg", 0.5));
+        ListRows products = found.rows(Products.LIST);
+        assertThat(products.productUnit(Products.HIGHEST_DOSE, 0)).hasValue("L");
+        assertThat(products.productUnit(Products.HIGHEST_DOSE, 1)).hasValue("kg");
+        assertThat(products.number(Products.HIGHEST_DOSE, 1)).isEqualTo(0.5);
+        assertThat(found.findings()).noneMatch(finding -> finding.severity() == Finding.Severity.STOP);
+    }
+
+    /** "Spray no" on a sheet of sprays was a list of products with the names 1 and 2. */
+    @Test
+    void oneHeaderBesideTheJobsIsNoListOfItsOwn() {
+        FoundLists found = find(new SheetOf("Spray plan")
+                .row("Spray no", "Block name", "Operation", "Sprayer", "Product", "Dose (kg/ha)", "Water (l/ha)")
+                .row(1, "A", "spray", "Mister", "Sulphur", 4, 300)
+                .row(1, "B", "spray", "Mister", "Sulphur", 4, 300));
+        assertThat(found.rows(Products.LIST).size()).isZero();
+        assertThat(found.rows(Jobs.LIST).size()).isEqualTo(2);
+        assertThat(found.findings()).noneMatch(finding -> finding.severity() == Finding.Severity.STOP);
+    }
+
+    @Test
+    void aFormForOneClampIsToldOnce() {
+        FoundLists found = find(new SheetOf("Bunker 1")
+                .row("Clamp", "North bunker")
+                .row("Kind", "walled")
+                .row("Length", 36, "m")
+                .row("Floor width", 11, "m")
+                .row("Wall height", 2.4, "m")
+                .row("Density, dry matter", 215, "kg DM/m3")
+                .row("Feed-out rate", 1.8, "m/week"));
+        assertThat(said(found)).noneMatch(line -> line.contains("looks like the header of"));
+        assertThat(said(found)).anyMatch(line -> line.contains("stand below one another here"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Bales/ac", "Bales per acre", "Loads/ac"})
+    void balesAndLoadsAreToldFromAYield(String header) {
+        FoundLists found = find(
+                new SheetOf("Fields").row("Field", "Area (ac)", "Crop", header).row("A", 6, "Haylage", 9));
+        assertThat(said(found))
+                .anyMatch(line -> line.startsWith("CAUTION Fields!D1 \"" + header + "\" is not read as the Yield"));
+    }
+
+    @Test
+    void whatIsYetToBeSaidIsBlankAndNilIsAskedForAsZero() {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", "Pack size (L)", "Stock (L)")
+                .row("Herbicide A", "L", "tbc", "nil"));
+        ListRows products = found.rows(Products.LIST);
+        assertThat(products.state(Products.PACK_SIZE, 0)).isEqualTo(ListRows.State.BLANK);
+        assertThat(said(found)).anyMatch(line -> line.endsWith(" If there is none, write 0."));
+    }
+
+    @Test
+    void aJobOverOperationsIsWhatIsDone() {
+        FoundLists found = find(new SheetOf("Jobs 2026")
+                .row("Field", "Job", "Machine", "From", "To")
+                .row("F1", "Planting", "Planter", null, null)
+                .row("F2", "Harrow", "Harrow", null, null));
+        assertThat(found.rows(Jobs.LIST).text(Jobs.OPERATION, 0)).isEqualTo("drilling");
+        assertThat(said(found)).anyMatch(line -> line.contains("\"Job\" is taken to be the column Operation"));
+    }
+
+    /** A list of jobs known by their names alone says nowhere what is done. */
+    @Test
+    void aJobOverNamesStaysAName() {
+        FoundLists found = find(new SheetOf("Jobs 2026")
+                .row("Field", "Job", "Machine", "From", "To")
+                .row("F1", "Big one", "Planter", null, null)
+                .row("F2", "Small one", "Harrow", null, null));
+        assertThat(found.rows(Jobs.LIST).size()).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Potato harvester", "sugar beet harvester"})
+    void machinesOfNoTypeOfOursAreOthers(String type) {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Width (m)", "Speed (km/h)")
+                .row("Mine", type, 2, 5));
+        assertThat(found.rows(Machines.LIST).text(Machines.TYPE, 0)).isEqualTo("other");
+    }
+}
