@@ -206,13 +206,13 @@ class RerunTest {
     /** Sorting does a sheet of ours no harm (and its rows stand in list order again), but an edit beside it counts. */
     @Test
     void aSheetOfOursSortedStaysOurs() {
-        Runs.Run again = run(changed(out(), workbook -> turnRound(workbook.getSheet("Work rates"))));
+        Runs.Run again = run(changed(out(), workbook -> SortedSheet.turnRound(workbook.getSheet("Work rates"))));
         assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
         assertThat(again.differences(StoredValues.of(first, again.ours()))).isEmpty();
         assertThat(parity(again)).isEmpty();
 
         Runs.Run edited = run(changed(folder.resolve("out.xlsx"), workbook -> {
-            turnRound(workbook.getSheet("Work rates"));
+            SortedSheet.turnRound(workbook.getSheet("Work rates"));
             workbook.getSheet("Work rates")
                     .getRow(SheetPlaces.FIRST_ROW)
                     .getCell(6)
@@ -272,7 +272,7 @@ class RerunTest {
     void aSheetOfOursSortedIsSaidUntilTheNextRun() {
         Path sorted = changed(out(), workbook -> {
             assertThat(masterCheck(workbook)).contains("totals agree");
-            turnRound(workbook.getSheet("Work rates"));
+            SortedSheet.turnRound(workbook.getSheet("Work rates"));
             assertThat(masterCheck(workbook)).contains("SORTED").contains("Run again");
         });
         try (ClientBook again = ClientBook.open(run(sorted).file())) {
@@ -287,38 +287,6 @@ class RerunTest {
                 .createFormulaEvaluator()
                 .evaluate(workbook.getSheet("Checks").getRow(1).getCell(0))
                 .getStringValue();
-    }
-
-    /** Its rows in the opposite order, as office programs sort: references to a formula's own row go with it. */
-    private static void turnRound(Sheet sheet) {
-        int first = SheetPlaces.FIRST_ROW;
-        int last = sheet.getLastRowNum();
-        assertThat(last).isGreaterThan(first + 1);
-        Map<CellAddress, Object> turned = new HashMap<>();
-        for (int row = first; row <= last; row++) {
-            int to = first + last - row;
-            for (Cell cell : sheet.getRow(row)) {
-                CellAddress place = new CellAddress(sheet.getSheetName(), to, cell.getColumnIndex());
-                if (cell.getCellType() == CellType.FORMULA) {
-                    String own = "(?<![!$A-Z])(\\$?[A-Z]{1,3})" + (row + 1) + "(?![0-9(])";
-                    turned.put(place, "=" + cell.getCellFormula().replaceAll(own, "$1" + (to + 1)));
-                } else {
-                    turned.put(place, cell(sheet.getRow(row), cell.getColumnIndex()));
-                }
-            }
-        }
-        turned.forEach((place, content) -> {
-            Row row = sheet.getRow(place.row());
-            if (content instanceof String text && text.startsWith("=")) {
-                (row.getCell(place.column()) == null ? row.createCell(place.column()) : row.getCell(place.column()))
-                        .setCellFormula(text.substring(1));
-            } else {
-                if (row.getCell(place.column()) != null) {
-                    row.removeCell(row.getCell(place.column()));
-                }
-                put(row, place.column(), content);
-            }
-        });
     }
 
     @Test

@@ -117,7 +117,7 @@ class SprayCardsTest {
             assertThat(number(card, "Part tankful", 1)).isEqualTo(part, within(1e-9));
             for (String product : List.of("Herbicide A", "Wetter")) {
                 Cell cell = line(card, product).getCell(empty);
-                assertThat(cell.getCellFormula()).startsWith("IF('Spray blocks'!");
+                assertThat(cell.getCellFormula()).contains("IF('Spray blocks'!");
                 assertThat(cell.getCachedFormulaResultType()).isEqualTo(CellType.STRING);
                 assertThat(cell.getStringCellValue()).isEmpty();
                 assertThat(new XSSFFormulaEvaluator(book).evaluate(cell).getStringValue())
@@ -211,6 +211,6 @@ class SprayCardsTest {
                 }
             }
         }
-        assertThat(longest).isBetween(800, 1300);
+        assertThat(longest).isBetween(1800, 2500);
     }
 }

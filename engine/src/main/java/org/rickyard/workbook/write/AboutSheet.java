@@ -38,8 +38,8 @@ final class AboutSheet {
                 "Checks lists what was found, stops first. A default is always shown as one; \"from memory\" and"
                         + " \"common practice\" mean just that.",
                 "Rows may be sorted and filtered. Summary, cards and Trail lead to places on the result sheets: after"
-                        + " sorting the check says SORTED, and they are not to be gone by until a run has put the rows"
-                        + " back into the order of your lists. If you edit one of"
+                        + " sorting they say \"run again\" in the place of figures, and the check says SORTED, until a"
+                        + " run has put the rows back into the order of your lists. If you edit one of"
                         + " these sheets by hand it is kept as yours at the next run, and a new one is written beside"
                         + " it.")) {
             page.line().text(Looks.TEXT, "-").text(Looks.TEXT, text);

@@ -1,8 +1,12 @@
 package org.rickyard.workbook.write;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.plan.fit.OwnUnit;
@@ -14,17 +18,27 @@ import org.rickyard.workbook.graft.CellLook;
 /** What cards for print are made of, whatever they are about: live figures, cautions, what a row lacks. */
 final class CardParts {
     private static final String WITHHELD = "withheld";
+    private static final String MOVED_CAUTIONS =
+            "The cautions of this card are withheld, and some of its figures: rows of a result sheet were sorted. Run again"
+                    + " before it is used.";
     /** More of them might be more than a formula, or the text of a cell, may hold. */
     private static final int MOST_IN_A_CELL = 50;
 
+    /** Characters of all that must hold for the cautions of a cell to be told. */
+    private static final int LONGEST_MARKS = 4000;
+
     private final PlainSheet page;
     private final SheetPlaces places;
-    private final List<String> cautions = new ArrayList<>();
-    private final List<String> cautionsNow = new ArrayList<>();
+    private final RowMarks marks;
+    private final List<Caution> cautions = new ArrayList<>();
+
+    /** The cautions of one row. */
+    private record Caution(String cell, String now, List<String> marks) {}
 
     CardParts(PlainSheet page, SheetPlaces places) {
         this.page = page;
         this.places = places;
+        this.marks = new RowMarks(places);
     }
 
     /** A quantity's name as the beginning of a line. */
@@ -49,13 +63,15 @@ final class CardParts {
      * @param cell where it stands
      * @param isNone whether it is nought now
      * @param none what stands in the place of the figure while it is
+     * @param marks while its row stands where it was written
      */
-    record Provided(String cell, boolean isNone, String none) {}
+    record Provided(String cell, boolean isNone, String none, List<String> marks) {}
 
     /** That a number of a table is not nought. */
     Provided provided(ResultTable table, Symbol symbol, int row, String none) {
         Values values = table.of(symbol);
-        return new Provided(cell(table, symbol, row), values.has(row) && values.number(row) == 0, none);
+        return new Provided(
+                cell(table, symbol, row), values.has(row) && values.number(row) == 0, none, marks.of(table, row));
     }
 
     /** Puts a figure of a table into a line, live; a word in its place while it is withheld. */
@@ -71,25 +87,48 @@ final class CardParts {
             Symbol symbol,
             int row,
             Optional<Provided> provided) {
-        return live(line, look, cell(table, symbol, row), "", number(table.of(symbol), row), WITHHELD, provided);
+        Shown shown = new Shown(cell(table, symbol, row), "", WITHHELD, RowMarks.MOVED, marks.of(table, row));
+        return live(line, look, shown, number(table.of(symbol), row), provided);
     }
 
     /** Puts a figure of a table into a line in the client's own unit, live; nothing while it is withheld. */
     PlainSheet.Line own(
             PlainSheet.Line line, OwnUnit own, ResultTable table, Symbol symbol, int row, Optional<Provided> provided) {
-        return own(line, own, cell(table, symbol, row), table.of(symbol), row, provided);
+        return own(line, own, cell(table, symbol, row), table.of(symbol), row, provided, marks.of(table, row));
     }
 
     /**
-     * The same of a number that stands elsewhere.
+     * The same of a number that stands on the page itself.
      *
      * @param cell where it stands in our unit
      */
-    static PlainSheet.Line own(
-            PlainSheet.Line line, OwnUnit own, String cell, Values values, int row, Optional<Provided> provided) {
-        Optional<Double> number = number(values, row).map(own.scaling()::apply);
-        return live(line, look(own.decimals()), cell, own.scaling().cell(), number, "", provided);
+    static PlainSheet.Line own(PlainSheet.Line line, OwnUnit own, String cell, Values values, int row) {
+        return own(line, own, cell, values, row, Optional.empty(), List.of());
     }
+
+    private static PlainSheet.Line own(
+            PlainSheet.Line line,
+            OwnUnit own,
+            String cell,
+            Values values,
+            int row,
+            Optional<Provided> provided,
+            List<String> marks) {
+        Optional<Double> number = number(values, row).map(own.scaling()::apply);
+        Shown shown = new Shown(cell, own.scaling().cell(), "", "", marks);
+        return live(line, look(own.decimals()), shown, number, provided);
+    }
+
+    /**
+     * What a cell of a card shows.
+     *
+     * @param cell whose number
+     * @param scaling steps to another unit, or ""
+     * @param withheld in its place while there is none
+     * @param moved in its place while its row stands elsewhere
+     * @param marks while its row stands where it was written
+     */
+    private record Shown(String cell, String scaling, String withheld, String moved, List<String> marks) {}
 
     private String cell(ResultTable table, Symbol symbol, int row) {
         return places.cell(table.spec(), symbol, row).absolute();
@@ -100,54 +139,75 @@ final class CardParts {
     }
 
     private static PlainSheet.Line live(
-            PlainSheet.Line line,
-            CellLook look,
-            String cell,
-            String scaling,
-            Optional<Double> number,
-            String otherwise,
-            Optional<Provided> provided) {
-        String shown = "IF(ISNUMBER(" + cell + ")," + cell + scaling + ",\"" + otherwise + "\")";
+            PlainSheet.Line line, CellLook look, Shown shown, Optional<Double> number, Optional<Provided> provided) {
+        String formula = "IF(ISNUMBER(" + shown.cell() + ")," + shown.cell() + shown.scaling() + ",\""
+                + shown.withheld() + "\")";
+        List<String> inPlace = new ArrayList<>(shown.marks());
         if (provided.isPresent()) {
-            String none = provided.get().none();
-            shown = "IF(" + provided.get().cell() + "=0,\"" + none + "\"," + shown + ")";
-            if (provided.get().isNone()) {
-                return line.formula(look, shown, none);
-            }
+            inPlace.addAll(provided.get().marks());
+            formula = "IF(" + provided.get().cell() + "=0,\"" + provided.get().none() + "\"," + formula + ")";
         }
-        return number.isPresent() ? line.formula(look, shown, number.get()) : line.formula(look, shown, otherwise);
+        formula = RowMarks.whileInPlace(inPlace, formula, "\"" + shown.moved() + "\"");
+        if (provided.isPresent() && provided.get().isNone()) {
+            return line.formula(look, formula, provided.get().none());
+        }
+        return number.isPresent()
+                ? line.formula(look, formula, number.get())
+                : line.formula(look, formula, shown.withheld());
     }
 
     /** Takes the cautions of a row up for {@link #tellCautions}; rows of tables without cautions are passed over. */
     void caution(ResultTable table, int row) {
         if (row >= 0 && table.spec().column(TableSpec.CAUTIONS).isPresent()) {
-            cautions.add(places.cell(table.spec(), TableSpec.CAUTIONS, row).absolute() + "&\" \"");
-            cautionsNow.add(table.of(TableSpec.CAUTIONS).word(row) + " ");
+            cautions.add(new Caution(
+                    cell(table, TableSpec.CAUTIONS, row),
+                    table.of(TableSpec.CAUTIONS).word(row),
+                    marks.of(table, row)));
         }
     }
 
     /** The cautions taken up, live, in as few cells as hold them, so that what is quiet leaves no gap. */
     void tellCautions() {
-        for (int from = 0; from < cautions.size(); from += MOST_IN_A_CELL) {
-            int to = Math.min(from + MOST_IN_A_CELL, cautions.size());
-            page.line()
-                    .formula(
-                            Looks.CAUTION_WRAPPED,
-                            String.join("&", cautions.subList(from, to)),
-                            String.join("", cautionsNow.subList(from, to)));
+        List<Caution> some = new ArrayList<>();
+        Set<String> inPlace = new LinkedHashSet<>();
+        for (Caution caution : cautions) {
+            int length = Stream.concat(inPlace.stream(), caution.marks().stream())
+                    .mapToInt(String::length)
+                    .sum();
+            if (some.size() == MOST_IN_A_CELL || !some.isEmpty() && length > LONGEST_MARKS) {
+                tell(some, inPlace);
+                some.clear();
+                inPlace.clear();
+            }
+            some.add(caution);
+            inPlace.addAll(caution.marks());
+        }
+        if (!some.isEmpty()) {
+            tell(some, inPlace);
         }
         cautions.clear();
-        cautionsNow.clear();
+    }
+
+    private void tell(List<Caution> some, Set<String> inPlace) {
+        String all = some.stream().map(one -> one.cell() + "&\" \"").collect(Collectors.joining("&"));
+        page.line()
+                .formula(
+                        Looks.CAUTION_WRAPPED,
+                        RowMarks.whileInPlace(List.copyOf(inPlace), all, "\"" + MOVED_CAUTIONS + "\""),
+                        some.stream().map(one -> one.now() + " ").collect(Collectors.joining()));
     }
 
     /** What a row lacks, live; nothing where it lacks nothing. */
     void status(ResultTable table, int row) {
-        String cell = places.cell(table.spec(), TableSpec.STATUS, row).absolute();
+        String cell = cell(table, TableSpec.STATUS, row);
         String status = table.of(TableSpec.STATUS).word(row);
         page.line()
                 .formula(
                         Looks.TEXT_WRAPPED,
-                        "IF(" + cell + "=\"ok\",\"\"," + cell + "&\"\")",
+                        RowMarks.whileInPlace(
+                                marks.of(table, row),
+                                "IF(" + cell + "=\"ok\",\"\"," + cell + "&\"\")",
+                                "\"" + RowMarks.MOVED_SENTENCE + "\""),
                         status.equals("ok") ? "" : status);
     }
 }

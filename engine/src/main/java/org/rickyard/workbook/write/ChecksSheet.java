@@ -17,8 +17,8 @@ final class ChecksSheet {
     private static final String AGAIN =
             "Checks: RUN AGAIN - what only a run reads of your lists has changed since, see As read";
     private static final String SORTED =
-            "Checks: SORTED - rows of a result sheet stand elsewhere than when it was written,"
-                    + " so Summary, cards and Trail show figures of other rows. Run again";
+            "Checks: SORTED - rows of a result sheet stand elsewhere than when it was written:"
+                    + " Summary, cards and Trail withhold the figures of those. Run again";
     private static final String FAIL = "Checks: LOOK - totals do not agree, see Checks";
 
     private final String sheet;
@@ -118,8 +118,9 @@ final class ChecksSheet {
         page.line().text(Looks.HEADING, "Rows of the result sheets in their places (live)");
         int first = page.next();
         page.line().text(Looks.LABEL, "Rows").text(Looks.LABEL, "Verdict").text(Looks.LABEL, "What must hold");
+        RowMarks marks = new RowMarks(places);
         for (ResultTable table : plan.tables()) {
-            for (RowsInPlace rows : RowsInPlace.of(table, places)) {
+            for (RowsInPlace rows : RowsInPlace.of(table, places, marks)) {
                 page.line()
                         .text(Looks.NAME, places.sheet(table.spec()))
                         .formula(Looks.CHECK, rows.formula(), "ok")

@@ -27,6 +27,7 @@ final class FieldAndNozzleCautions {
     private final PlainSheet page;
     private final WorkPlan plan;
     private final SheetPlaces places;
+    private final RowMarks marks;
     private final RowsByKey byMix = new RowsByKey(Keys.TANK_MIX_KEY, key -> true);
     private final RowsByKey bySeason = new RowsByKey(Keys.SEASON_KEY, key -> true);
 
@@ -34,6 +35,7 @@ final class FieldAndNozzleCautions {
         this.page = page;
         this.plan = plan;
         this.places = places;
+        this.marks = new RowMarks(places);
     }
 
     /**
@@ -95,13 +97,15 @@ final class FieldAndNozzleCautions {
         }
     }
 
-    private String live(Told told) {
-        String caution = cell(told, TableSpec.CAUTIONS);
-        return "IF(" + caution + "=\"\",\"\",\"" + told.before() + "\"&"
+    private String live(Told one) {
+        String caution = cell(one, TableSpec.CAUTIONS);
+        String told = "IF(" + caution + "=\"\",\"\",\"" + one.before() + "\"&"
                 + String.join(
                         "&\", \"&",
-                        told.names().stream().map(name -> cell(told, name)).toList())
+                        one.names().stream().map(name -> cell(one, name)).toList())
                 + "&\": \"&" + caution + ")";
+        return RowMarks.whileInPlace(
+                marks.of(one.table(), one.row()), told, "\"A caution is " + RowMarks.MOVED_SENTENCE + "\"");
     }
 
     private String cell(Told told, Symbol symbol) {

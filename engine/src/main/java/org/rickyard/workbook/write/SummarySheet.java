@@ -54,10 +54,11 @@ final class SummarySheet {
                 : List.of("About", "Result", "Value", "Unit", "Go to", "Status")) {
             head.text(Looks.LABEL, label);
         }
+        RowMarks marks = new RowMarks(places);
         for (Map.Entry<String, List<Headlines.Headline>> holding : headings.entrySet()) {
             page.line().text(Looks.HEADING, holding.getKey());
             for (Headlines.Headline headline : holding.getValue()) {
-                answer(page, plan, places, headline, own);
+                answer(page, plan, places, marks, headline, own);
             }
         }
         int more = Headlines.leftOut(plan);
@@ -133,22 +134,29 @@ final class SummarySheet {
     }
 
     private static void answer(
-            PlainSheet page, WorkPlan plan, SheetPlaces places, Headlines.Headline headline, boolean own) {
+            PlainSheet page,
+            WorkPlan plan,
+            SheetPlaces places,
+            RowMarks marks,
+            Headlines.Headline headline,
+            boolean own) {
         ResultTable table = headline.table();
         Formula formula = headline.formula();
         int row = headline.row();
         CellAddress cell = places.cell(table.spec(), formula.result(), row);
         Values values = table.of(formula.result());
         Symbol symbol = formula.result();
+        List<String> inPlace = marks.of(table, row);
+        String value = RowMarks.whileInPlace(inPlace, cell.absolute(), "\"" + RowMarks.MOVED + "\"");
         PlainSheet.Line line = page.line().text(Looks.NAME, headline.about()).text(Looks.NAME, symbol.name());
         var look = Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals()));
         if (values.has(row) && !values.words()) {
-            line.formula(look, cell.absolute(), values.number(row));
+            line.formula(look, value, values.number(row));
         } else if (values.words()) {
             // A verdict is a sentence, which its unit would cut off.
-            line.formula(Looks.RESULT_WRAPPED, cell.absolute(), values.word(row));
+            line.formula(Looks.RESULT_WRAPPED, value, values.word(row));
         } else {
-            line.formula(look, cell.absolute(), "");
+            line.formula(look, value, "");
         }
         line.text(Looks.UNIT, table.unit(symbol, row).isEmpty() ? "-" : table.unit(symbol, row));
         if (own) {
@@ -156,7 +164,7 @@ final class SummarySheet {
         }
         line.linkTo(cell);
         // Last, where nothing to its right cuts a long sentence off.
-        sentence(line, page, table, places, headline);
+        sentence(line, page, places, headline, inPlace);
     }
 
     /** The value beside it in the client's own unit, as live as that; empty cells where he measures as we do. */
@@ -167,13 +175,18 @@ final class SummarySheet {
             return;
         }
         Values values = headline.table().of(headline.formula().result());
-        CardParts.own(line, wanted.get(), "C" + number, values, headline.row(), Optional.empty())
+        CardParts.own(line, wanted.get(), "C" + number, values, headline.row())
                 .text(Looks.UNIT, wanted.get().unit().symbol());
     }
 
     /** "ok", or the cautions that touch the row, or what it lacks; live like the value. */
     private static void sentence(
-            PlainSheet.Line line, PlainSheet page, ResultTable table, SheetPlaces places, Headlines.Headline headline) {
+            PlainSheet.Line line,
+            PlainSheet page,
+            SheetPlaces places,
+            Headlines.Headline headline,
+            List<String> inPlace) {
+        ResultTable table = headline.table();
         int row = headline.row();
         String status = places.cell(table.spec(), TableSpec.STATUS, row).absolute();
         String given = "\"ok\"";
@@ -187,7 +200,10 @@ final class SummarySheet {
         boolean has = table.of(headline.formula().result()).has(row);
         line.formula(
                 Looks.SENTENCE_WRAPPED,
-                "IF(C" + page.next() + "=\"\"," + status + "," + given + ")",
+                RowMarks.whileInPlace(
+                        inPlace,
+                        "IF(C" + page.next() + "=\"\"," + status + "," + given + ")",
+                        "\"" + RowMarks.MOVED_SENTENCE + "\""),
                 has ? givenNow : table.of(TableSpec.STATUS).word(row));
     }
 }

@@ -2,6 +2,7 @@ package org.rickyard.workbook.write;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +40,9 @@ final class TrailSheet extends OurSheet {
     private final String masterCheckValue;
     private final boolean whole;
     private final Map<TableColumn, String> words = new IdentityHashMap<>();
+    private final RowMarks marks;
+    /** By the names of their sheets. */
+    private final Map<String, ResultTable> tables = new HashMap<>();
 
     TrailSheet(
             WorkPlan plan,
@@ -54,6 +58,8 @@ final class TrailSheet extends OurSheet {
         this.looks = looks;
         this.masterCheck = masterCheck;
         this.masterCheckValue = masterCheckValue;
+        this.marks = new RowMarks(places);
+        plan.tables().forEach(table -> tables.put(places.sheet(table.spec()), table));
         this.whole = Results.count(plan) <= mostRows;
     }
 
@@ -139,30 +145,19 @@ final class TrailSheet extends OurSheet {
                 symbol.type() == Symbol.Type.DATE
                         ? Looks.day(Looks.RESULT)
                         : Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals())));
-        if (result.number().isPresent()) {
-            sheet.link(
-                    VALUE,
-                    style,
-                    LinkFormula.SOURCE_TEXT,
-                    result.cell(),
-                    result.number().get());
-        } else if (result.byMethod()) {
-            emptyOrWord(sheet, style, result);
-        } else {
-            sheet.link(
-                    VALUE,
-                    style,
-                    LinkFormula.SOURCE_TEXT,
-                    result.cell(),
-                    result.word().orElse(""));
-        }
-    }
-
-    /** A method leaves its cell empty where it found nothing, and a link to an empty cell would be 0. */
-    private static void emptyOrWord(SheetXml sheet, int style, Result result) throws IOException {
         String cell = result.cell().absolute();
-        String word = result.word().orElse("");
-        sheet.formula(VALUE, style, CellFormula.of("IF(" + cell + "=\"\",\"\"," + cell + ")"), word);
+        if (result.byMethod() && result.number().isEmpty()) {
+            // A method leaves its cell empty where it found nothing, and a link to an empty cell would be 0.
+            cell = "IF(" + cell + "=\"\",\"\"," + cell + ")";
+        }
+        ResultTable table = tables.get(result.cell().sheet());
+        List<String> inPlace = marks.of(table, result.cell().row() - SheetPlaces.FIRST_ROW);
+        CellFormula formula = CellFormula.of(RowMarks.whileInPlace(inPlace, cell, "\"" + RowMarks.MOVED + "\""));
+        if (result.number().isPresent()) {
+            sheet.formula(VALUE, style, formula, result.number().get());
+        } else {
+            sheet.formula(VALUE, style, formula, result.word().orElse(""));
+        }
     }
 
     private void columns(SheetXml sheet) throws IOException {
