@@ -53,6 +53,12 @@ public record ReferenceTable(
         }
     }
 
+    /** By its name: formulas that read it are looked up often, and its rows are many. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     /** Whether keys are words. */
     public boolean wordKeys() {
         return rows.get(0).word() != null;

@@ -30,12 +30,17 @@ final class Paths {
         return open;
     }
 
-    void add(List<Condition> conditions) {
+    /** The ways in which all of some conditions hold. */
+    static List<Set<Condition>> ways(List<Condition> conditions) {
         List<Set<Condition>> further = List.of(new LinkedHashSet<>());
         for (Condition condition : conditions) {
             List<Set<Condition>> longer = Ways.both(further, Ways.of(condition));
             further = longer.size() > MOST ? Ways.both(further, List.of(Set.of(condition))) : longer;
         }
+        return further;
+    }
+
+    void add(List<Set<Condition>> further) {
         further.forEach(this::add);
     }
 

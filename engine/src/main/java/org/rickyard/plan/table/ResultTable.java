@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
@@ -32,6 +31,9 @@ public final class ResultTable implements RowValues {
     private final Set<Symbol> leftOut = new HashSet<>();
     /** By the condition itself: to compare two of them would take longer than to make one ready. */
     private final Map<Condition, Evaluator.TruthAt> truths = new IdentityHashMap<>();
+
+    /** The units that products are counted in, row by row; null where its columns tell none. */
+    private Values ownUnits;
 
     private Map<String, ResultTable> others = Map.of();
     private ConstantsInForce constants;
@@ -68,6 +70,13 @@ public final class ResultTable implements RowValues {
     /** Shows fewer columns; the values of the others can still be asked for. */
     public void narrow(TableSpec fewer) {
         spec = fewer;
+        findOwnUnits();
+    }
+
+    private void findOwnUnits() {
+        ownUnits = spec.column(Quantities.PRODUCT_UNIT)
+                .map(column -> values.get(column.symbol()))
+                .orElse(null);
     }
 
     /** How many rows. */
@@ -133,6 +142,7 @@ public final class ResultTable implements RowValues {
             }
             leftOut.forEach(symbol -> values.put(symbol, symbol.type() == Symbol.Type.TEXT ? words : numbers));
         }
+        findOwnUnits();
     }
 
     private Values evaluate(TableColumn column) {
@@ -312,9 +322,7 @@ public final class ResultTable implements RowValues {
     /** The unit a row's number of a symbol is in: a product's own unit where that differs from row to row. */
     public String unit(Symbol symbol, int row) {
         String unit = symbol.unit().symbol();
-        Optional<String> own = spec.column(Quantities.PRODUCT_UNIT)
-                .map(column -> of(column.symbol()).word(row))
-                .filter(word -> !word.isEmpty());
-        return own.map(word -> unit.replace("product unit", word)).orElse(unit);
+        String own = ownUnits == null ? "" : ownUnits.word(row);
+        return own.isEmpty() ? unit : unit.replace("product unit", own);
     }
 }

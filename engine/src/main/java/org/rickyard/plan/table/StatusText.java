@@ -1,9 +1,11 @@
 package org.rickyard.plan.table;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Needed;
@@ -16,6 +18,9 @@ import org.rickyard.formula.Symbol;
 final class StatusText {
     private final Map<Symbol, TableColumn> columns = new LinkedHashMap<>();
     private final Map<Expr, Paths> sentences = new LinkedHashMap<>();
+
+    /** By the path itself: all that one formula needs is asked for on the same. */
+    private final Map<List<Condition>, List<Set<Condition>>> waysOf = new IdentityHashMap<>();
 
     private StatusText(List<TableColumn> columns) {
         columns.forEach(column -> this.columns.put(column.symbol(), column));
@@ -171,6 +176,6 @@ final class StatusText {
 
     /** A sentence reached by several paths is said where any of them is open. */
     private void add(Expr sentence, List<Condition> path) {
-        sentences.computeIfAbsent(sentence, any -> new Paths()).add(path);
+        sentences.computeIfAbsent(sentence, any -> new Paths()).add(waysOf.computeIfAbsent(path, Paths::ways));
     }
 }

@@ -6,9 +6,9 @@ import java.io.OutputStream;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
-import java.util.concurrent.CompletableFuture;
+import java.util.Iterator;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import java.util.zip.CRC32;
 
 /**
@@ -36,8 +36,8 @@ final class BlockDeflater extends OutputStream {
         this.block = packer.block();
     }
 
-    /** A block being packed. */
-    private record Packing(byte[] block, Future<byte[]> packed) {}
+    /** A block that is packed by whoever comes to it first. */
+    private record Packing(byte[] block, FutureTask<byte[]> packed) {}
 
     @Override
     public void write(int one) throws IOException {
@@ -65,6 +65,10 @@ final class BlockDeflater extends OutputStream {
     /** Packs what is left and ends the stream; the stream under it stays open. */
     void finish() throws IOException {
         flushBlock(true);
+        // From the end, where the other threads come to last; what they have begun or done is passed over.
+        for (Iterator<Packing> each = pending.descendingIterator(); each.hasNext(); ) {
+            each.next().packed().run();
+        }
         while (!pending.isEmpty()) {
             emit(pending.removeFirst());
         }
@@ -83,10 +87,13 @@ final class BlockDeflater extends OutputStream {
         while (!pending.isEmpty() && (pending.getFirst().packed().isDone() || pending.size() >= packer.most())) {
             emit(pending.removeFirst());
         }
+        FutureTask<byte[]> packing = new FutureTask<>(() -> packer.pack(input, length, dictionary, last));
         // Rather than wait for the others this thread packs as well: a thread that sleeps is a core that idles.
-        Future<byte[]> packing = waiting() >= packer.ahead()
-                ? CompletableFuture.completedFuture(packer.pack(input, length, dictionary, last))
-                : packer.packAside(input, length, dictionary, last);
+        if (waiting() >= packer.ahead()) {
+            packing.run();
+        } else {
+            packer.aside(packing);
+        }
         pending.addLast(new Packing(input, packing));
         block = last ? null : packer.block();
     }

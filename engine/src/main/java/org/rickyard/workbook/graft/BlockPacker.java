@@ -6,7 +6,6 @@ import java.util.Deque;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.zip.Deflater;
 
 /**
@@ -58,8 +57,8 @@ final class BlockPacker implements AutoCloseable {
         spare.push(block);
     }
 
-    /** As {@link #pack}, on another thread. */
-    Future<byte[]> packAside(byte[] block, int length, byte[] dictionary, boolean last) {
+    /** Has a block packed by another thread, as soon as one is free. */
+    void aside(Runnable packing) {
         if (threads == null) {
             threads = Executors.newFixedThreadPool(threadCount - 1, job -> {
                 Thread thread = new Thread(job, "deflate");
@@ -67,7 +66,7 @@ final class BlockPacker implements AutoCloseable {
                 return thread;
             });
         }
-        return threads.submit(() -> pack(block, length, dictionary, last));
+        threads.execute(packing);
     }
 
     /**

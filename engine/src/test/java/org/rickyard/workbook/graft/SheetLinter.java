@@ -2,11 +2,16 @@ package org.rickyard.workbook.graft;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
+import java.util.zip.CRC32;
+import java.util.zip.CRC32C;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParser;
 import javax.xml.parsers.SAXParserFactory;
@@ -99,6 +104,12 @@ final class SheetLinter extends DefaultHandler2 {
     /** What was found in a worksheet, and which of its cells hold formulas. */
     record Linted(List<String> findings, Set<String> formulas) {}
 
+    /** All that the outcome rests on, the sheet itself by fingerprints. */
+    private record Sheet(String part, int length, long one, long other, int formats, Set<String> links) {}
+
+    /** Of the sheets that a run writes most are those that another test's run has written. */
+    private static final Map<Sheet, SoftReference<Linted>> KNOWN = new ConcurrentHashMap<>();
+
     static SAXParser parser() {
         try {
             SAXParserFactory factory = SAXParserFactory.newInstance();
@@ -117,6 +128,21 @@ final class SheetLinter extends DefaultHandler2 {
      * @param links the ids of the relationships of the sheet
      */
     static Linted lint(SAXParser parser, String part, byte[] sheet, int formats, Set<String> links) {
+        CRC32 one = new CRC32();
+        one.update(sheet);
+        CRC32C other = new CRC32C();
+        other.update(sheet);
+        Sheet key = new Sheet(part, sheet.length, one.getValue(), other.getValue(), formats, Set.copyOf(links));
+        SoftReference<Linted> known = KNOWN.get(key);
+        Linted linted = known == null ? null : known.get();
+        if (linted == null) {
+            linted = read(parser, part, sheet, formats, links);
+            KNOWN.put(key, new SoftReference<>(linted));
+        }
+        return linted;
+    }
+
+    private static Linted read(SAXParser parser, String part, byte[] sheet, int formats, Set<String> links) {
         SheetLinter linter = new SheetLinter(part, formats, links);
         try {
             parser.setProperty("http://xml.org/sax/properties/lexical-handler", linter);
