@@ -12,6 +12,11 @@ public final class KindOfMachine {
     /** Words that have to stand in the text for it to be of a kind, all of them. */
     private record Kind(String type, String name, List<String> words) {}
 
+    private static final String FORAGER = "forager";
+    private static final String SELF_PROPELLED_FORAGER = "self-propelled forager";
+    /** The tables hold it for the type, so it is a kind of its own only until nothing else is asked. */
+    private static final String TRAILED_FORAGER = "trailed forager";
+
     /** The first that fits counts. */
     private static final List<Kind> KINDS = List.of(
             kind("mower", "cutterbar mower-conditioner", "conditioner", "cutterbar"),
@@ -28,6 +33,12 @@ public final class KindOfMachine {
             kind("forager", "self-propelled forager", "sp"),
             kind("forager", "self-propelled forager", "spfh"),
             kind("forager", "flail forager", "flail"),
+            kind("forager", TRAILED_FORAGER, "trailed"),
+            kind("forager", TRAILED_FORAGER, "drawn"),
+            kind("forager", TRAILED_FORAGER, "pull type"),
+            kind("forager", TRAILED_FORAGER, "pulled"),
+            kind("forager", TRAILED_FORAGER, "towed"),
+            kind("forager", TRAILED_FORAGER, "mounted"),
             kind("baler", "small square baler", "small", "square"),
             kind("baler", "small square baler", "small", "rectangular"),
             kind("baler", "small square baler", "small baler"),
@@ -76,18 +87,32 @@ public final class KindOfMachine {
      * @param type its type, canonical
      * @param typed its type as it was typed
      * @param name what it is called
-     * @param powered whether it has a power of its own, as what drives itself has
      * @return the name that tables of kinds have for it; its type where it is of none
      */
-    public static String of(String type, String typed, String name, boolean powered) {
+    public static String of(String type, String typed, String name) {
+        String kind = byWords(type, typed, name);
+        return kind.equals(TRAILED_FORAGER) ? FORAGER : kind;
+    }
+
+    /** The kind of a machine that drives itself, as far as its words leave that open: of foragers, the self-propelled one. */
+    public static String drivingItself(String type, String typed, String name) {
+        return mayDriveItself(type, typed, name) ? SELF_PROPELLED_FORAGER : of(type, typed, name);
+    }
+
+    /** Whether a machine's words leave open whether it drives itself or is pulled, and tables part the two. */
+    public static boolean mayDriveItself(String type, String typed, String name) {
+        return type.equals(FORAGER)
+                && !isDenied(typed)
+                && byWords(type, typed, name).equals(FORAGER);
+    }
+
+    private static String byWords(String type, String typed, String name) {
         String kind = of(type, typed);
-        if (kind.equals(type) && NEGATIONS.stream().noneMatch(no -> Words.holds(Words.normal(typed), no))) {
-            kind = of(type, name);
-            if (kind.equals("forager") && powered) {
-                kind = "self-propelled forager";
-            }
-        }
-        return kind;
+        return kind.equals(type) && !isDenied(typed) ? of(type, name) : kind;
+    }
+
+    private static boolean isDenied(String typed) {
+        return NEGATIONS.stream().anyMatch(no -> Words.holds(Words.normal(typed), no));
     }
 
     private static String of(String type, String typed) {

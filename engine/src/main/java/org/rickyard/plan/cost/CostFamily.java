@@ -38,6 +38,7 @@ public final class CostFamily {
     private final FieldCuts cuts;
     private final PriceRows prices;
     private final ListRows machines;
+    private final KindsOfMachines kinds;
     private final int[] jobKeys;
     private final boolean noWork;
 
@@ -46,6 +47,7 @@ public final class CostFamily {
         this.holdings = holdings;
         this.cuts = cuts;
         machines = plan.rows(Machines.LIST);
+        kinds = new KindsOfMachines(machines, plan.rows(Jobs.LIST));
         prices = new PriceRows(plan.rows(Assumptions.LIST), plan.findings());
         askWhetherHired(works.all().stream()
                 .mapToInt(WorkRows.Work::machine)
@@ -91,7 +93,7 @@ public final class CostFamily {
                 CostTables.MACHINE_COSTS,
                 prices.apply(new RowSources(priced.length)
                         .with(Role.MACHINE, machines, priced)
-                        .with(Quantities.KIND_OF_MACHINE, KindsOfMachines.of(machines, priced))
+                        .with(Quantities.KIND_OF_MACHINE, kinds.of(priced))
                         .with(Keys.MACHINE_KEY, RowNumbers.keysOf(priced))),
                 unpriced);
         plan.add(CostTables.JOB_COSTS, prices.apply(work(money ? works : List.of())), noMoney);
@@ -137,7 +139,7 @@ public final class CostFamily {
 
     /** The kinds of the machines at work, foragers in maize by a name of their own. */
     private String[] kindsAtWork() {
-        String[] kinds = KindsOfMachines.of(machines, ints(works, WorkRows.Work::machine));
+        String[] kinds = this.kinds.of(ints(works, WorkRows.Work::machine));
         ListRows fields = plan.rows(Fields.LIST);
         for (int i = 0; i < kinds.length; i++) {
             // Of most kinds the crop does not matter, and reading it takes longer than asking the kind.
@@ -177,7 +179,7 @@ public final class CostFamily {
                 .with(Role.JOB, plan.rows(Jobs.LIST), job)
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)
                 .with(Role.MACHINE, machines, machine)
-                .with(Quantities.KIND_OF_MACHINE, KindsOfMachines.of(machines, machine))
+                .with(Quantities.KIND_OF_MACHINE, kinds.of(machine))
                 .with(Role.TRACTOR, machines, tractor)
                 .with(Keys.WORK_KEY, RowNumbers.keys(rows.size()))
                 .with(Keys.LINE_KEY, ints(rows, WorkRows.Work::line))

@@ -30,7 +30,7 @@ final class ListedProducts {
     /**
      * One use of a product, by a row of the job list or a line of a mix; -1 where a list has no row for it.
      *
-     * @param product its row of the product list, none if it is listed in another unit than it is dosed in
+     * @param product its row of the product list, none if it is measured in another unit than it is dosed in
      * @param key its number, the same for every use of it in one unit
      * @param unit what it is measured in, "" if nothing says it
      */
@@ -48,6 +48,7 @@ final class ListedProducts {
     private final Map<String, List<Integer>> mixRows = new HashMap<>();
     private final Map<String, Integer> productRows = new HashMap<>();
     private final Map<String, Integer> others = new HashMap<>();
+    private Map<String, List<String>> unitsUsed;
 
     ListedProducts(FoundLists lists, List<Finding> findings) {
         this.jobs = lists.rows(Jobs.LIST);
@@ -91,14 +92,11 @@ final class ListedProducts {
                     cell.orElse(null),
                     "'" + name + "' is not in the product list (expected " + listed() + "), so its limits, packs and"
                             + " stock are not known and it is held against nothing; add it there or mend the name.");
-            // A line of a mix that several jobs use is wrong once, not once a job.
-            if (told.add(unlisted)) {
-                findings.add(unlisted);
-            }
+            tell(unlisted);
         }
         String unit = unitOf(job, mix, product, name, cell);
-        // A product dosed in another unit than it is listed in has no pack or limit to be held against.
-        int held = product >= 0 && agrees(product, unit) ? product : -1;
+        // A product dosed in another unit than it is measured in has no pack or limit to be held against.
+        int held = product >= 0 && agree(unitOfAll(product, name), unit) ? product : -1;
         int key = held >= 0
                 ? held + 1
                 : others.computeIfAbsent(NameKey.key(name) + '\u0000' + unit, n -> products.size() + 1 + others.size());
@@ -117,9 +115,8 @@ final class ListedProducts {
         return shown < products.size() ? names + " or another of its " + products.size() + " names" : names.toString();
     }
 
-    private boolean agrees(int product, String unit) {
-        String listed = listedUnit(product);
-        return listed.isEmpty() || unit.isEmpty() || unit.equalsIgnoreCase(listed);
+    private static boolean agree(String one, String other) {
+        return one.isEmpty() || other.isEmpty() || one.equalsIgnoreCase(other);
     }
 
     /** What the product list measures a product in: L of a product listed in L, ml/100 L or L/ha. "" if not said. */
@@ -141,23 +138,77 @@ final class ListedProducts {
 
     private String unitOf(int job, int mix, int product, String name, Optional<CellAddress> cell) {
         Optional<String> dosed = job >= 0 ? doseUnit(jobs, Jobs.DOSE, job) : doseUnit(mixes, Mixes.DOSE, mix);
-        String listed = listedUnit(product);
-        if (dosed.isPresent() && !listed.isEmpty() && !dosed.get().equalsIgnoreCase(listed)) {
+        String all = unitOfAll(product, name);
+        boolean listed = !listedUnit(product).isEmpty();
+        if (dosed.isEmpty()) {
+            boolean given = job >= 0 ? jobs.gives(Jobs.DOSE, job) : mixes.gives(Mixes.DOSE, mix);
+            if (given && !listed && !all.isEmpty()) {
+                tell(Finding.caution(
+                        (job >= 0 ? jobs.address(Jobs.DOSE, job) : mixes.address(Mixes.DOSE, mix)).orElse(null),
+                        "the dose of '" + name + "' has no unit here and is taken to be in " + all
+                                + ", as its other doses are: write its unit, or the Unit of the product in the product"
+                                + " list."));
+            }
+            return all;
+        }
+        if (product >= 0 && !agree(all, dosed.get())) {
             findings.add(Finding.stop(
                     cell.orElse(null),
-                    "'" + name + "' is dosed in " + dosed.get() + " here but the product list measures it in " + listed
+                    "'" + name + "' is dosed in " + dosed.get() + " here but "
+                            + (listed ? "the product list measures it in " + all : "elsewhere in " + all)
                             + "; its packs and limits cannot be compared until both agree."
                             + (isInOunces(job, mix)
                                     ? " An ounce by itself is a weight: write fl oz if fluid ounces are meant."
                                     : "")));
         }
-        if (dosed.isPresent()) {
-            return dosed.get();
+        return dosed.get();
+    }
+
+    private void tell(Finding finding) {
+        // A line of a mix that several jobs use is wrong once, not once a job.
+        if (told.add(finding)) {
+            findings.add(finding);
         }
-        if (listed.isEmpty() && product >= 0) {
-            return doseUnit(products, Products.DOSE, product).orElse("");
+    }
+
+    /**
+     * What a product is measured in: in the product list, by its unit or its dose; or else what its doses in jobs and mixes
+     * are in. A listed one is measured in what the first of them says, since its pack and stock are of one thing; "" for one
+     * that is not listed and dosed in several, or where nothing says it.
+     */
+    private String unitOfAll(int product, String name) {
+        String listed = listedUnit(product);
+        if (listed.isEmpty()) {
+            listed = doseUnit(products, Products.DOSE, product).orElse("");
         }
-        return listed;
+        if (!listed.isEmpty()) {
+            return listed;
+        }
+        List<String> used = unitsUsed().getOrDefault(NameKey.key(name), List.of());
+        return used.isEmpty() || product < 0 && used.size() > 1 ? "" : used.get(0);
+    }
+
+    /** The units that jobs and mixes dose each product in; made when first asked. */
+    private Map<String, List<String>> unitsUsed() {
+        if (unitsUsed == null) {
+            unitsUsed = new HashMap<>();
+            for (int job = 0; job < jobs.size(); job++) {
+                noteUnit(jobs.text(Jobs.PRODUCT, job), doseUnit(jobs, Jobs.DOSE, job));
+            }
+            for (int mix = 0; mix < mixes.size(); mix++) {
+                noteUnit(mixes.text(Mixes.PRODUCT, mix), doseUnit(mixes, Mixes.DOSE, mix));
+            }
+        }
+        return unitsUsed;
+    }
+
+    private void noteUnit(String product, Optional<String> unit) {
+        if (unit.isPresent()) {
+            List<String> known = unitsUsed.computeIfAbsent(NameKey.key(product), p -> new ArrayList<>());
+            if (known.stream().noneMatch(unit.get()::equalsIgnoreCase)) {
+                known.add(unit.get());
+            }
+        }
     }
 
     private static Optional<String> doseUnit(ListRows list, ColumnSpec column, int row) {

@@ -164,6 +164,9 @@ public final class SprayFamily {
                         some.stream().mapToInt(JobLines.Block::machine).toArray())
                 .with(
                         Keys.BLOCK_KEY,
-                        some.stream().mapToInt(JobLines.Block::key).toArray());
+                        some.stream().mapToInt(JobLines.Block::key).toArray())
+                .with(
+                        Keys.MACHINE_KEY,
+                        some.stream().mapToInt(block -> block.machine() + 1).toArray());
     }
 }

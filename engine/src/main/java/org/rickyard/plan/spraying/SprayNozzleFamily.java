@@ -186,6 +186,7 @@ final class SprayNozzleFamily {
                 .with(Role.JOB, plan.rows(Jobs.LIST), job)
                 .with(Role.MACHINE, machines, machine)
                 .with(Keys.NOZZLE_KEY, key)
+                .with(Keys.MACHINE_KEY, RowNumbers.keysOf(machine))
                 .with(SprayQuality.ON_LABEL, quality);
     }
 
@@ -222,7 +223,8 @@ final class SprayNozzleFamily {
                 new RowSources(tests.size())
                         .with(Role.NOZZLE_TEST, tests, RowNumbers.rows(tests.size()))
                         .with(Role.MACHINE, machines, machine)
-                        .with(Keys.TEST_KEY, key),
+                        .with(Keys.TEST_KEY, key)
+                        .with(Keys.MACHINE_KEY, RowNumbers.keysOf(machine)),
                 "no nozzle test is listed");
         plan.add(
                 SprayNozzleTables.SETS,

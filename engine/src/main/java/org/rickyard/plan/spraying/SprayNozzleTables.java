@@ -59,6 +59,7 @@ final class SprayNozzleTables {
                             Names.MACHINE,
                             Names.JOB,
                             new TableColumn.Key(Keys.NOZZLE_KEY),
+                            new TableColumn.Key(Keys.MACHINE_KEY),
                             SprayColumns.WATER_VOLUME,
                             SprayColumns.SPEED,
                             SprayColumns.BAND_WIDTH,
@@ -199,6 +200,7 @@ final class SprayNozzleTables {
                             Names.name(Quantities.SPRAYER, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.SPRAYER)),
                             Names.name(Quantities.NOZZLE, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.NOZZLE)),
                             new TableColumn.Key(Keys.TEST_KEY),
+                            new TableColumn.Key(Keys.MACHINE_KEY),
                             Names.link(Quantities.NOZZLE_FLOW, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.FLOW)),
                             Names.link(Quantities.PRESSURE, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.PRESSURE)),
                             Names.optional(

@@ -97,6 +97,7 @@ public final class SprayTables {
                             Names.MACHINE,
                             Names.MACHINE_TYPE,
                             new TableColumn.Key(Keys.BLOCK_KEY),
+                            new TableColumn.Key(Keys.MACHINE_KEY),
                             new TableColumn.Calculated(AREA_OF_BLOCK, false),
                             new TableColumn.Calculated(TREATED, false),
                             Names.link(Quantities.WATER_VOLUME, Candidate.typed(Role.JOB, Jobs.WATER_VOLUME)),

@@ -47,6 +47,8 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
         }
         mixed(plan, machine);
         pumps(plan, machine);
+        KindsOfMachines kinds = new KindsOfMachines(plan.rows(Machines.LIST), plan.rows(Jobs.LIST));
+        kinds.ask(plan.findings());
         StrawOfGrain.tell(plan, lines);
         GangRows gangs = new GangRows(plan, cuts, rollers);
         Tasks tasks = new Tasks(plan, lines, gangs);
@@ -59,7 +61,7 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
                 .with(Role.JOB, plan.rows(Jobs.LIST), job)
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)
                 .with(Role.MACHINE, plan.rows(Machines.LIST), machine)
-                .with(Quantities.KIND_OF_MACHINE, KindsOfMachines.of(plan.rows(Machines.LIST), machine))
+                .with(Quantities.KIND_OF_MACHINE, kinds.of(machine))
                 .with(Keys.MACHINE_KEY, RowNumbers.keysOf(machine))
                 .with(Keys.HOLDING_KEY, keys(holdings, field))
                 .with(Keys.BLOCK_KEY, block)

@@ -18,6 +18,7 @@ import org.rickyard.lists.NameKey;
 import org.rickyard.lists.text.MachineMention;
 import org.rickyard.plan.fit.PlanContext;
 import org.rickyard.plan.join.JobLines;
+import org.rickyard.plan.join.KindsOfMachines;
 
 /** Every machine at work on every field, gang members included, with the tractor that pulls it. */
 public final class WorkRows {
@@ -36,6 +37,7 @@ public final class WorkRows {
     private final ListRows jobs;
     private final ListRows machines;
     private final NameKey names;
+    private final KindsOfMachines kinds;
     private final List<Finding> findings;
     private final List<Work> works = new ArrayList<>();
     /** The same in the order in which they are shown, made when first asked. */
@@ -51,6 +53,7 @@ public final class WorkRows {
         machines = plan.rows(Machines.LIST);
         findings = plan.findings();
         names = NameKey.of(machines, Machines.MACHINE);
+        kinds = new KindsOfMachines(machines, jobs);
         Map<Long, GangRows.Gang> gangAt = new HashMap<>();
         gangs.gangs().forEach(gang -> gangAt.put((long) gang.job() << 32 | gang.field(), gang));
         for (int line = 0; line < lines.size(); line++) {
@@ -178,7 +181,7 @@ public final class WorkRows {
         MachineMention mention = tractors.get(0);
         if (tractors.size() > 1) {
             mention = place >= 0 && place < tractors.size() ? tractors.get(place) : NONE;
-        } else if (machines.state(Machines.POWER, machine) == ListRows.State.GIVEN) {
+        } else if (kinds.drivesItself(machine)) {
             mention = NONE;
         }
         String name = mention.name();

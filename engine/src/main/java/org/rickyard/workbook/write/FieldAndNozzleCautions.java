@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Counted;
+import org.rickyard.lists.NameKey;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.SheetPlaces;
@@ -24,11 +25,15 @@ final class FieldAndNozzleCautions {
     /** So many on a card. */
     private static final int MOST_TOLD = 12;
 
+    /** Of a test whose sprayer is no machine of the list, or could be several. */
+    private static final double NO_SINGLE_MACHINE = 0;
+
     private final PlainSheet page;
     private final WorkPlan plan;
     private final SheetPlaces places;
     private final RowMarks marks;
     private final RowsByKey byMix = new RowsByKey(Keys.TANK_MIX_KEY, key -> true);
+    private final RowsByKey byMachine = new RowsByKey(Keys.MACHINE_KEY, key -> true);
     private final RowsByKey bySeason = new RowsByKey(Keys.SEASON_KEY, key -> true);
 
     FieldAndNozzleCautions(PlainSheet page, WorkPlan plan, SheetPlaces places) {
@@ -41,10 +46,11 @@ final class FieldAndNozzleCautions {
     /**
      * Tells them, stops first; what is said twice of one is told once.
      *
-     * @param sprayer whose nozzles
+     * @param machine the number of the sprayer whose nozzles, in list order
+     * @param sprayer what it is called
      * @param products the rows of the tank mix
      */
-    void tell(String sprayer, List<Integer> products) {
+    void tell(double machine, String sprayer, List<Integer> products) {
         ResultTable applications = plan.table(SeasonDose.APPLICATION_TABLE);
         ResultTable season = plan.table(SEASON);
         ResultTable wear = plan.table(WEAR);
@@ -59,10 +65,8 @@ final class FieldAndNozzleCautions {
                                 told.add(new Told(season, dose, "", List.of(Quantities.FIELD, Quantities.PRODUCT))));
             }
         }
-        for (int nozzle = 0; nozzle < wear.rows(); nozzle++) {
-            if (wear.of(Quantities.SPRAYER).word(nozzle).equals(sprayer)) {
-                told.add(new Told(wear, nozzle, "Nozzle ", List.of(Quantities.NOZZLE)));
-            }
+        for (int nozzle : byMachine.of(wear, machine)) {
+            told.add(new Told(wear, nozzle, "Nozzle ", List.of(Quantities.NOZZLE)));
         }
         Set<String> said = new HashSet<>();
         told.removeIf(t -> t.caution().isEmpty() || !said.add(t.name(t.names().get(0)) + t.caution()));
@@ -76,6 +80,18 @@ final class FieldAndNozzleCautions {
                             Looks.CAUTION_WRAPPED,
                             "and " + Counted.more(told.size() - MOST_TOLD, "caution") + " on "
                                     + places.sheet(told.get(MOST_TOLD).table().spec()));
+        }
+        for (int nozzle : byMachine.of(wear, NO_SINGLE_MACHINE)) {
+            if (NameKey.key(wear.name(Quantities.SPRAYER, nozzle)).equals(NameKey.key(sprayer))) {
+                page.line()
+                        .text(
+                                Looks.CAUTION_WRAPPED,
+                                "CAUTION: nozzles of a '" + sprayer
+                                        + "' were tested, but more than one machine is called"
+                                        + " so, and whose they are is not known: look at "
+                                        + places.sheet(wear.spec()) + ", and give each a name of its own.");
+                break;
+            }
         }
     }
 

@@ -1,10 +1,8 @@
 package org.rickyard.workbook.write;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.rickyard.formula.Symbol;
@@ -52,8 +50,7 @@ final class SprayCards {
     private final ResultTable blocks;
     private final Set<Double> shown = new HashSet<>();
     private final RowsByKey byBlock = new RowsByKey(Keys.BLOCK_KEY, shown::contains);
-    /** Rows of Nozzles by machine. */
-    private final Map<String, List<Integer>> settings = new HashMap<>();
+    private final RowsByKey settings = new RowsByKey(Keys.MACHINE_KEY, key -> true);
 
     private SprayCards(PlainSheet page, WorkPlan plan, SheetPlaces places) {
         this.page = page;
@@ -62,17 +59,8 @@ final class SprayCards {
         this.parts = new CardParts(page, places);
         this.fieldsAndNozzles = new FieldAndNozzleCautions(page, plan, places);
         this.blocks = plan.table(BLOCKS);
-        Set<String> machines = new HashSet<>();
         for (int row = 0; row < blocks.rows() && row < MOST_CARDS; row++) {
             shown.add(blocks.of(Keys.BLOCK_KEY).number(row));
-            machines.add(blocks.of(Quantities.MACHINE).word(row));
-        }
-        ResultTable nozzles = plan.table(NOZZLES);
-        for (int row = 0; row < nozzles.rows(); row++) {
-            String machine = nozzles.of(Quantities.MACHINE).word(row);
-            if (machines.contains(machine)) {
-                settings.computeIfAbsent(machine, m -> new ArrayList<>()).add(row);
-            }
         }
     }
 
@@ -277,7 +265,10 @@ final class SprayCards {
         rowsOf(plan.table(WINDOW), block).forEach(window -> parts.caution(plan.table(WINDOW), window));
         parts.tellCautions();
         parts.status(blocks, row);
-        fieldsAndNozzles.tell(blocks.of(Quantities.MACHINE).word(row), rowsOf(plan.table(MIX), block));
+        fieldsAndNozzles.tell(
+                blocks.of(Keys.MACHINE_KEY).number(row),
+                blocks.name(Quantities.MACHINE, row),
+                rowsOf(plan.table(MIX), block));
         for (String caution : Cautions.TANK) {
             page.line().text(Looks.CAUTION_WRAPPED, caution);
         }
@@ -306,7 +297,7 @@ final class SprayCards {
     private int nozzle(int block) {
         ResultTable nozzles = plan.table(NOZZLES);
         int found = -1;
-        for (int row : settings.getOrDefault(blocks.of(Quantities.MACHINE).word(block), List.of())) {
+        for (int row : settings.of(nozzles, blocks.of(Keys.MACHINE_KEY).number(block))) {
             if (same(nozzles, row, Quantities.WATER_VOLUME, block)
                     && same(nozzles, row, Quantities.SPEED, block)
                     && same(nozzles, row, NozzlePressure.SPACING_USED, block)) {

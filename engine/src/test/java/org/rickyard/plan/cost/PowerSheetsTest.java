@@ -173,6 +173,51 @@ class PowerSheetsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** The same tables: a power may be what a trailed forager asks of its tractor. */
+    @Tag("memory")
+    @ParameterizedTest
+    @CsvSource({
+        "trailed forager, , Old red, 551375.21, false",
+        "'Forage harvester, pull-type', engine, , 551375.21, false",
+        "forager, , Old red, 551375.21, false",
+        "forager, PTO, , 551375.21, false",
+        "forager, engine, , 192000, false",
+        "self-propelled forager, , , 192000, false",
+        "forager, , , 192000, true"
+    })
+    void aForagerWithAPowerIsSelfPropelledUnlessAnythingSaysThatItIsPulled(
+            String type, String basis, String tractor, double repairs, boolean asked) {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("Far", 12, "grass"))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "List price",
+                                "Life (yr)",
+                                "Hours per year (h)",
+                                "Power (kW)",
+                                "Power basis"),
+                        row("Big one", type, 3, 6, 400000, 10, 400, 90, basis),
+                        row("Old red", "tractor", null, null, null, null, null, 120, "PTO"))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Tractor"),
+                        row("Far", "chopping", "Big one", tractor))
+                .run();
+        assertThat(worked.number("repairs", "Big one") * 4000).isCloseTo(repairs, within(0.5));
+        assertThat(worked.findings())
+                .filteredOn(finding -> finding.message().contains("is taken to be self-propelled"))
+                .hasSize(asked ? 1 : 0);
+        assertThat(worked.results().stream()
+                        .anyMatch(result -> "Old red".equals(result.about().get("Tractor"))))
+                .isEqualTo(tractor != null);
+        assertThat(worked.differences()).isEmpty();
+    }
+
     /** The same tables: a forager with an engine of its own is self-propelled, and a baler is what its name says. */
     @Tag("memory")
     @Test
