@@ -228,4 +228,15 @@ class OtherTradesTest {
                 .rows(Herds.LIST);
         assertThat(counts.number(Herds.HEAD, 0)).isEqualTo(30);
     }
+
+    @ParameterizedTest
+    @CsvSource({"T0, T1", "T1 product, T2 product", "T1 fungicide, T2 fungicide"})
+    void timingsBesideEachOtherAreToldAsUnread(String one, String other) {
+        FoundLists found = find(new SheetOf("Wheat")
+                .row("Field", "Area (ha)", "Sprayer", "Water (L/ha)", one, other)
+                .row("A", 14, "Trailed", 200, "Fungicide C", "Fungicide D"));
+        assertThat(said(found))
+                .anyMatch(
+                        line -> line.startsWith("CAUTION Wheat!E1 \"" + one + "\" and \"" + other + "\" stand beside"));
+    }
 }
