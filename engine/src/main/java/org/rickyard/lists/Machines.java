@@ -170,7 +170,8 @@ public final class Machines {
             .help("Left in tank, pump and lines when spraying ends.");
     /** Nozzles. */
     public static final ColumnSpec NOZZLES = number("Number of nozzles", Quantities.NOZZLES)
-            .also("no of nozzles, no nozzles, nozzle count, nozzle number, jets, number of jets, number of tips")
+            .also(
+                    "nozzles open, open nozzles, nozzles in use, no of nozzles, no nozzles, nozzle count, nozzle number, jets, number of jets, number of tips")
             .help("All nozzles that spray.");
     /** Nozzle spacing. */
     public static final ColumnSpec NOZZLE_SPACING = number("Nozzle spacing", Quantities.NOZZLE_SPACING)
