@@ -29,12 +29,17 @@ class PlanOfTheRunTest {
     static void write() {
         Path client = folder.resolve("in.xlsx");
         ClientBook.create()
-                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Top", "wheat", 12), row("Barn", "wheat", 9))
+                .sheet(
+                        "Fields",
+                        row("Field", "Crop", "Area (ha)"),
+                        row("Top", "wheat", 12),
+                        row("Barn", "wheat", 9),
+                        row("Lea", "grass", 7))
                 .sheet(
                         "Machines",
                         row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)", "Number"),
                         row("Drill", "drill", 3, 9, 70, 2),
-                        row("Roll", "roller", 6, 8, null, 1))
+                        row("Roll", "field rolls", 6, 8, 80, 1))
                 .sheet(
                         "Jobs",
                         row(
@@ -49,7 +54,8 @@ class PlanOfTheRunTest {
                                 "After",
                                 "Lag (h)"),
                         row("Sow", "Top", "drilling", "Drill", 46290, 46300, 60, 8, null, null),
-                        row("Sow on", "Barn", "drilling", "Drill", 46290, 46300, 60, 8, "Sow", 24))
+                        row("Sow on", "Barn", "drilling", "Drill", 46290, 46300, 60, 8, "Sow", 24),
+                        row("Roll", "Lea", "rolling", "Roll", 46290, 46300, 60, 8, null, null))
                 .save(client);
         run = Runs.run(client, folder.resolve("out.xlsx"), new RunOptions(0, false, 1));
         grid = new LiveGrid(run.file(), run.plan(), run.places());
@@ -85,5 +91,29 @@ class PlanOfTheRunTest {
         grid.mend();
         assertThat(stood).isEqualTo("");
         assertThat((String) said).contains("takes other days now than it was planned with: run again");
+    }
+
+    /** "Sow on" has the same drills and waits for it; Roll is by itself. */
+    @Test
+    void jobsPlannedWithOneThatTakesOtherDaysNowSayThatTheirsMayBeOthers() {
+        ResultTable plan = run.plan().table(SeasonTables.PLAN_ID);
+        CellAddress follower = run.places().cell(plan.spec(), TableSpec.CAUTIONS, 1);
+        CellAddress alone = run.places().cell(plan.spec(), TableSpec.CAUTIONS, 2);
+        Object stood = grid.value(follower);
+        grid.spoil(new CellAddress("Machines", 1, 3), 5.0);
+        grid.spoil(new CellAddress("Fields", 2, 2), 15.0);
+        Object both = grid.value(follower);
+        grid.mend();
+        grid.spoil(new CellAddress("Fields", 1, 2), 20.0);
+        Object said = grid.value(follower);
+        Object unaffected = grid.value(alone);
+        grid.spoil(new CellAddress("Fields", 1, 2), null);
+        Object withheld = grid.value(follower);
+        grid.mend();
+        assertThat(stood).isEqualTo("");
+        assertThat((String) both).contains("the job takes other days now").doesNotContain("may be others too");
+        assertThat((String) said).contains("these days may be others too: run again");
+        assertThat((String) withheld).contains("these days may be others too: run again");
+        assertThat(unaffected).isEqualTo("");
     }
 }

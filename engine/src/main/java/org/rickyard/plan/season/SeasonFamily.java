@@ -124,10 +124,44 @@ public final class SeasonFamily {
                                 IntStream.range(0, tasks.size())
                                         .mapToDouble(task -> value(season, SeasonFit.CALENDAR, task))
                                         .toArray())
+                        .with(Keys.PLAN_KEY, together(before))
                         .with(SeasonFit.WAITS_FOR, waits)
                         .with(SeasonFit.NOT_PLANNED, why),
                 NO_WINDOWS);
         bookings.build(NO_WINDOWS);
+    }
+
+    /** The number of each task's plan: those that share a machine or wait for one another, through others too, have one. */
+    private int[] together(List<Predecessors.Before> before) {
+        int[] first = IntStream.range(0, tasks.size()).toArray();
+        Map<Integer, Integer> booking = new HashMap<>();
+        for (int task = 0; task < first.length; task++) {
+            for (int machine : booked.get(task)) {
+                Integer other = booking.putIfAbsent(machine, task);
+                join(first, task, other == null ? task : other);
+            }
+            for (int earlier : before.get(task).tasks()) {
+                join(first, task, earlier);
+            }
+        }
+        return IntStream.range(0, first.length)
+                .map(task -> first(first, task) + 1)
+                .toArray();
+    }
+
+    private static void join(int[] first, int one, int other) {
+        int a = first(first, one);
+        int b = first(first, other);
+        first[Math.max(a, b)] = Math.min(a, b);
+    }
+
+    private static int first(int[] first, int task) {
+        int at = task;
+        while (first[at] != at) {
+            first[at] = first[first[at]];
+            at = first[at];
+        }
+        return at;
     }
 
     /** The machine that leads a gang; -1 for a machine by itself. */

@@ -1,8 +1,12 @@
 package org.rickyard.plan.workrate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.rickyard.formula.Constant;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.Clamps;
@@ -21,6 +25,7 @@ import org.rickyard.trade.Quantities;
 import org.rickyard.trade.workrate.Carting;
 import org.rickyard.trade.workrate.CartingSimulation;
 import org.rickyard.trade.workrate.GangChance;
+import org.rickyard.trade.workrate.GangRates;
 import org.rickyard.trade.workrate.GangStage;
 import org.rickyard.trade.workrate.StageRates;
 
@@ -200,7 +205,36 @@ final class GangFamily {
         for (int i = 0; i < simulated.length; i++) {
             simulated[i] = simulate(with.get(i), carting, table).orElse(Double.NaN);
         }
-        plan.add(GangTables.EXPECTED, ofGangs(with).with(GangChance.SIMULATED, simulated), NO_GANG);
+        plan.add(
+                GangTables.EXPECTED,
+                ofGangs(with)
+                        .with(GangChance.SIMULATED, simulated)
+                        .with(GangChance.CHOPPING_THEN, ofGangs(with, GangStage.CHOPPING.rate()))
+                        .with(GangChance.CARTING_THEN, ofGangs(with, GangStage.CARTING.rate()))
+                        .with(GangChance.SPREAD_THEN, constant(CartingSimulation.SPREAD, with.size()))
+                        .with(GangChance.SEED_THEN, constant(CartingSimulation.SEED, with.size()))
+                        .with(GangChance.LOADS_THEN, constant(CartingSimulation.LOADS, with.size())),
+                NO_GANG);
+    }
+
+    /** A value of each of these gangs, as the table of gangs has it. */
+    private double[] ofGangs(List<GangRows.Gang> some, Symbol symbol) {
+        ResultTable table = plan.table(GangRates.GANGS);
+        Map<Double, Double> byKey = new HashMap<>();
+        for (int row = 0; row < table.rows(); row++) {
+            byKey.put(
+                    table.of(Keys.GANG_KEY).number(row),
+                    number(table, symbol, row).orElse(Double.NaN));
+        }
+        return some.stream()
+                .mapToDouble(gang -> byKey.getOrDefault((double) gang.key(), Double.NaN))
+                .toArray();
+    }
+
+    private double[] constant(Constant constant, int rows) {
+        double[] values = new double[rows];
+        Arrays.fill(values, plan.constants().value(constant));
+        return values;
     }
 
     /** The simulated rate of one gang; nothing if the carting of one of its kinds is not known. */

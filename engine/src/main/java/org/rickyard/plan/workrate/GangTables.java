@@ -349,17 +349,41 @@ final class GangTables {
                 rules);
     }
 
+    private static final List<CautionRule> EXPECTED_RULES = List.of(new CautionRule(
+            Severity.CAUTION,
+            Condition.any(List.of(
+                    isOther(GangStage.CHOPPING.rate(), GangChance.CHOPPING_THEN),
+                    isOther(GangStage.CARTING.rate(), GangChance.CARTING_THEN),
+                    isOther(GangChance.SPREAD, GangChance.SPREAD_THEN),
+                    isOther(GangChance.SEED, GangChance.SEED_THEN),
+                    isOther(GangChance.LOADS, GangChance.LOADS_THEN))),
+            "chopping and carting were simulated with other rates, or another spread, seed or number of loads, than stand"
+                    + " here now: run again."));
+
+    /** Of a rate, share or count: what makes no other simulation. */
+    private static final double ALIKE = 1e-6;
+
+    /** Whether a value is another than it was at the run, or is there now and was not, or the other way round. */
+    private static Condition isOther(Symbol now, Symbol then) {
+        Expr alike = new Expr.AsUnit(Expr.number(ALIKE), now.unit());
+        return Condition.any(List.of(
+                Condition.compare(Expr.value(now).minus(Expr.value(then)), Relation.MORE, alike),
+                Condition.compare(Expr.value(then).minus(Expr.value(now)), Relation.MORE, alike),
+                Condition.all(List.of(new Condition.Given(now), new Condition.Not(new Condition.Given(then)))),
+                Condition.all(List.of(new Condition.Given(then), new Condition.Not(new Condition.Given(now))))));
+    }
+
     /** One row per gang and field whose carting is known. */
     static final TableSpec EXPECTED = new TableSpec(
             "gangs-expected",
             "Gangs with chance",
             "Gangs with chance: trailers bunch, so a gang does less than on paper",
             "one row per gang and field with trailers",
-            Sentences.appended(expected(), List.of()),
+            Sentences.appended(expected(), EXPECTED_RULES),
             List.of(),
             List.of("Simulated values stand as they were when the workbook was run; run it again after a change. Seed,"
                     + " spread and number of loads stand in each row and on Basis, and may be set on Assumptions."),
-            List.of());
+            EXPECTED_RULES);
 
     private static TableColumn.Joined fromGangs(Symbol symbol) {
         return new TableColumn.Joined(
@@ -386,6 +410,14 @@ final class GangTables {
                 new TableColumn.Method(GangChance.SIMULATED, CartingSimulation.METHOD, true),
                 new TableColumn.Calculated(GangChance.EXPECTED, true),
                 new TableColumn.Calculated(GangChance.SHARE_KEPT_UP, true)));
+        for (Symbol then : List.of(
+                GangChance.CHOPPING_THEN,
+                GangChance.CARTING_THEN,
+                GangChance.SPREAD_THEN,
+                GangChance.SEED_THEN,
+                GangChance.LOADS_THEN)) {
+            columns.add(new TableColumn.Method(then, CartingSimulation.SIMULATED_WITH, false));
+        }
         return columns;
     }
 }

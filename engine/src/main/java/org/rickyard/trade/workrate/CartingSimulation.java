@@ -45,6 +45,12 @@ public final class CartingSimulation {
                     Expr.value(GangChance.SEED),
                     Expr.value(GangChance.LOADS)));
 
+    /** What it was done with, to be held against what stands there now. */
+    public static final Method SIMULATED_WITH = new Method(
+            "simulated-with",
+            "as it was when the gangs were simulated",
+            Source.derived("the row as it was at the run"));
+
     private static Expr ofGang(Symbol symbol) {
         return new Expr.Total(Carting.TABLE, symbol, Keys.GANG_KEY, Keys.GANG_KEY, true);
     }

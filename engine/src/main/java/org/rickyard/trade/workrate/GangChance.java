@@ -38,6 +38,23 @@ public final class GangChance {
     public static final Symbol SIMULATED = Symbol.number("chopped and carted, simulated", Units.T_PER_H)
             .possible(Range.POSITIVE)
             .decimals(1);
+    /** The rate of chopping that was simulated with. */
+    public static final Symbol CHOPPING_THEN = Symbol.number("chopping rate simulated with", Units.HA_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(2);
+    /** The rate of carting that was simulated with. */
+    public static final Symbol CARTING_THEN = Symbol.number("carting rate simulated with", Units.HA_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(2);
+    /** The spread that was simulated with. */
+    public static final Symbol SPREAD_THEN =
+            Symbol.number("spread simulated with", Units.PERCENT).decimals(0);
+    /** The seed that was simulated with. */
+    public static final Symbol SEED_THEN =
+            Symbol.number("seed simulated with", Units.ONE).decimals(0);
+    /** The number of loads that was simulated with. */
+    public static final Symbol LOADS_THEN =
+            Symbol.number("loads simulated then", Units.ONE).decimals(0);
     /** The gang's rate with chance. */
     public static final Symbol EXPECTED_RATE = Symbol.number("gang rate expected", Units.HA_PER_H)
             .possible(Range.POSITIVE)
