@@ -89,7 +89,7 @@ public final class Clamps {
     public static final ColumnSpec FRESH_DENSITY = number("Density, fresh", Quantities.FRESH_DENSITY)
             .or(Quantities.SPACE_OF_A_TONNE)
             .also(
-                    "m3/t, m3 per t, m3 per tonne, cubic metres per tonne, ft3/t, ft3/tonne, ft3 per tonne, m3/tonne, cu ft/t, cu ft/tonne, cu ft per tonne, cubic feet per tonne, ft3/ton, "
+                    "volume per tonne, space per tonne, m3/t, m3 per t, m3 per tonne, cubic metres per tonne, ft3/t, ft3/tonne, ft3 per tonne, m3/tonne, cu ft/t, cu ft/tonne, cu ft per tonne, cubic feet per tonne, ft3/ton, "
                             + "cu ft/ton, cubic feet per ton, fresh density, as fed density, wet density, density fresh weight, density FW, density as "
                             + "fed, density FM, "
                             + "fresh matter density, bulk density fresh, density of fresh silage, kg fresh/m3, "

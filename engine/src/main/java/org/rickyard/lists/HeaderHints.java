@@ -38,6 +38,10 @@ final class HeaderHints {
     private static final Pattern NUMBERED_PRODUCT =
             Pattern.compile("(product|chemical|pesticide|herbicide|fungicide|spray)( name)? ?[1-9]");
 
+    /** "T1", "T2 product": what is sprayed at each timing of a programme. */
+    private static final Pattern TIMING =
+            Pattern.compile("t ?[0-9]( (product|chemical|fungicide|herbicide|mix|spray|programme)( name)?)?");
+
     /** No boom has so many nozzles; 11004 is fan angle and size. */
     private static final int LEAST_CODE = 1000;
 
@@ -99,6 +103,7 @@ final class HeaderHints {
         new RatesOfProduct(grid, headerRow, headers, findings).apply(units);
         if (match.vocabulary().spec == Jobs.LIST && units.places(Jobs.PRODUCT) == 0) {
             cautionProductsInColumns(units);
+            cautionTimings(units);
         }
         if (match.vocabulary().spec == Jobs.LIST) {
             cautionPasses(units);
@@ -211,6 +216,27 @@ final class HeaderHints {
                             + "each product, with"
                             + " columns Product, Dose and Dose unit: rows of one job, field and machine "
                             + "are one tank mix."));
+        }
+    }
+
+    /** A column for each timing is a pass for each: as one job they were one pass without a product. */
+    private void cautionTimings(HeaderRow.Match match) {
+        List<String> found = new ArrayList<>();
+        int first = -1;
+        for (int column = match.firstColumn(); column <= match.lastColumn(); column++) {
+            if (headers[column] != null
+                    && TIMING.matcher(Words.normal(headers[column])).matches()) {
+                found.add(Words.quoted(headers[column]));
+                first = first < 0 ? column : first;
+            }
+        }
+        if (found.size() > 1) {
+            findings.add(Finding.caution(
+                    new CellAddress(grid.sheet(), headerRow, first),
+                    String.join(" and ", found)
+                            + " stand beside each other in one row and are not read: the row is reckoned as one pass"
+                            + " without a product. Write one row for each timing and product, with columns Product, Dose"
+                            + " and Earliest (the day): rows of one field, machine and day are one tank mix."));
         }
     }
 

@@ -28,7 +28,7 @@ public final class Herds {
             .needed()
             .also("head of cattle, number in group, group size, quantity, "
                     + "hd, number, no, count, number of head, no of head, head of stock, heads, "
-                    + "animals, number of animals, "
+                    + "number of animals, "
                     + "no of animals, cows, numbers, head count, cow numbers, number of cows, no of "
                     + "cows, herd size, stock numbers")
             .help("How many animals.");
@@ -83,6 +83,8 @@ public final class Herds {
                     List.of(HOLDING, GROUP, HEAD, INTAKE, DM, DAYS, START, END, CLAMP))
             .identifiedBy(GROUP)
             .otherwise(GROUP, "stock")
+            .otherwise(GROUP, "animals")
+            .otherwise(HEAD, "animals")
             .otherwiseMeasured(
                     INTAKE,
                     "silage, forage, grass silage, maize silage, feed, fresh feed, eats, demand, feed demand, need")

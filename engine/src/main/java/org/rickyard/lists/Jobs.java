@@ -90,7 +90,7 @@ public final class Jobs {
             .help("First day it may be done.");
     /** Last day. */
     public static final ColumnSpec LATEST = date("Latest", Quantities.LATEST)
-            .also("last day, to date, date to, to be done by, "
+            .also("last day, to date, date to, to be done by, done by date, "
                     + "latest date, latest finish, finish by, end, end date, deadline, by, not after")
             .help("Last day it may be done.");
     /** Growth stage. */
@@ -199,11 +199,11 @@ public final class Jobs {
             .otherwise(FIELD, "location")
             .otherwiseWithout(BLOCK, FIELD, "crop, crop name")
             .otherwise(OPERATION, "task")
-            .otherwise(MACHINE, "rig, rig used, spray rig, sprayer rig, applicator")
+            .otherwise(MACHINE, "rig, rig used, spray rig, sprayer rig, applicator, with, using")
             .otherwise(JOB, "task, ref, reference, ref no")
             .otherwise(
                     EARLIEST,
-                    "start by, window start, window opens, window from, earliest day, first date, planned start, planned, target date")
+                    "start by, window start, window opens, window from, earliest day, first date, planned start, planned, target date, when")
             .otherwise(
                     LATEST,
                     "window end, window closes, window to, latest day, last date, finish date, must finish by, must be"

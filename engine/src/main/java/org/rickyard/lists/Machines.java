@@ -170,7 +170,8 @@ public final class Machines {
             .help("Left in tank, pump and lines when spraying ends.");
     /** Nozzles. */
     public static final ColumnSpec NOZZLES = number("Number of nozzles", Quantities.NOZZLES)
-            .also("no of nozzles, no nozzles, nozzle count, nozzle number, jets, number of jets, number of tips")
+            .also(
+                    "nozzles open, open nozzles, nozzles in use, no of nozzles, no nozzles, nozzle count, nozzle number, jets, number of jets, number of tips")
             .help("All nozzles that spray.");
     /** Nozzle spacing. */
     public static final ColumnSpec NOZZLE_SPACING = number("Nozzle spacing", Quantities.NOZZLE_SPACING)
@@ -256,9 +257,10 @@ public final class Machines {
     /** Charge. */
     public static final ColumnSpec CHARGE = number("Charge", Quantities.CHARGE_PER_HOUR)
             .or(Quantities.CHARGE_PER_HECTARE, Quantities.CHARGE_PER_TONNE, Quantities.CHARGE_PER_BALE)
-            .also("contractor charge, contract charge, hire charge, contract price, contract rate, "
-                    + "hire rate, contractor rate, hire price, contractor price, custom rate, custom charge, custom hire rate, "
-                    + "custom hire charge, custom price")
+            .also(
+                    "charge out, charge out rate, contractor charge, contract charge, hire charge, contract price, contract rate, "
+                            + "hire rate, contractor rate, hire price, contractor price, custom rate, custom charge, custom hire rate, "
+                            + "custom hire charge, custom price")
             .help("Contractor's or hire charge; say per what in Charge unit.");
     /** What the charge is counted by. */
     public static final ColumnSpec CHARGE_UNIT = choice("Charge unit", Quantities.CHARGE_UNIT, Choices.CHARGE_UNIT)

@@ -257,6 +257,9 @@ final class TableFinder {
                 }
             }
         }
+        if (isFreeAbove(row, 0, taken.length - 1)) {
+            new TwoDeepHeader(grid, vocabularies).mergedDown(headers, row);
+        }
         choices.settle(vocabularies, headers, row, 0, taken.length - 1);
         List<HeaderRow.Match> matches = headerRow.split(headers, named);
         boolean twoDeep = false;
@@ -334,14 +337,20 @@ final class TableFinder {
 
     /** The headers together with words above them; null if there are none, or if another list has that row. */
     private String[] rowAbove(List<Vocabulary> known, String[] headers, int row, int first, int last) {
-        boolean free = row > 0
+        return isFreeAbove(row, first, last)
+                ? new TwoDeepHeader(grid, known).withAbove(headers, row, first, last)
+                : null;
+    }
+
+    /** Whether the row above is no row of another list. */
+    private boolean isFreeAbove(int row, int first, int last) {
+        return row > 0
                 && open.stream()
                         .map(RowReader::table)
                         .noneMatch(table -> table.firstColumn <= last
                                 && first <= table.lastColumn
                                 && (table.lastHeaderRow == row - 1
                                         || table.count() > 0 && table.row(table.count() - 1) == row - 1));
-        return free ? new TwoDeepHeader(grid, known).withAbove(headers, row, first, last) : null;
     }
 
     private RowReader repeated(HeaderRow.Match match, String[] headers) {

@@ -87,6 +87,36 @@ final class TwoDeepHeader {
         return better ? both : null;
     }
 
+    /**
+     * Takes over names that stand in the row above beside headings of several columns, as cells merged over both rows have
+     * them: "Client" beside "Field details", which stands over "Field", "Ha" and "Crop".
+     *
+     * @param headers the headers of the lower row per column of the sheet, null where there is none
+     */
+    void mergedDown(String[] headers, int row) {
+        for (int column = headers.length - 1; column >= 0; column--) {
+            if (isMergedDown(headers, row, column)) {
+                headers[column] = Words.trim(grid.text(row - 1, column));
+            }
+        }
+    }
+
+    private boolean isMergedDown(String[] headers, int row, int column) {
+        boolean beside =
+                column + 1 < headers.length && headers[column + 1] != null || column > 0 && headers[column - 1] != null;
+        if (headers[column] != null
+                || !beside
+                || grid.kind(row, column) != Grid.Kind.BLANK
+                || grid.kind(row - 1, column) != Grid.Kind.TEXT
+                || grid.kind(row + 1, column) == Grid.Kind.BLANK) {
+            return false;
+        }
+        long headings = IntStream.range(0, headers.length)
+                .filter(other -> headers[other] != null && grid.kind(row - 1, other) == Grid.Kind.TEXT)
+                .count();
+        return headings > 0 && isKnown(Words.trim(grid.text(row - 1, column)));
+    }
+
     /** Whether a text is a unit and cannot be a name, as "Count", "Nozzle" and "Hours per day" are. */
     private static boolean isUnitAlone(String text) {
         boolean inBrackets = text.startsWith("(") || text.startsWith("[");

@@ -188,4 +188,55 @@ class OtherTradesTest {
                 .row("Mine", type, 2, 5));
         assertThat(found.rows(Machines.LIST).text(Machines.TYPE, 0)).isEqualTo("other");
     }
+
+    /** A column whose name stood a row higher than the others was left out without a word. */
+    @Test
+    void aNameMergedOverTwoRowsOfHeadersIsOneOfThem() {
+        FoundLists found = find(new SheetOf("2026")
+                .row("Job sheet")
+                .row("Client", "Field details", null, null, "Job details", null)
+                .row(null, "Field", "Ha", "Crop", "Operation", "Machine")
+                .row("Oak", "North", 8.2, "Grass", "Mow", "Mower")
+                .row("Elm", "North", 6, "Grass", "Mow", "Mower"));
+        assertThat(found.rows(Fields.LIST).text(Fields.HOLDING, 1)).isEqualTo("Elm");
+        assertThat(found.rows(Jobs.LIST).text(Jobs.HOLDING, 1)).isEqualTo("Elm");
+    }
+
+    @Test
+    void workAsItIsToldInWordsOfEverydayIsWork() {
+        FoundLists found = find(new SheetOf("Work to do")
+                .row("When", "What", "Where", "With")
+                .row("2026-06-20", "Mow", "all", "Mower")
+                .row("2026-06-21", "Ted", "all", "Tedder"));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.size()).isEqualTo(2);
+        assertThat(jobs.text(Jobs.MACHINE, 1)).isEqualTo("Tedder");
+        assertThat(jobs.state(Jobs.EARLIEST, 1)).isEqualTo(ListRows.State.READ_FROM_TEXT);
+    }
+
+    @Test
+    void animalsAreWhoEatsOrHowMany() {
+        ListRows kinds = find(new SheetOf("Feed")
+                        .row("Animals", "Number", "Tonnes/month", "Months", "DM %")
+                        .row("Suckler cows", 30, 1.4, 5, 25))
+                .rows(Herds.LIST);
+        assertThat(kinds.text(Herds.GROUP, 0)).isEqualTo("Suckler cows");
+        assertThat(kinds.number(Herds.HEAD, 0)).isEqualTo(30);
+        ListRows counts = find(new SheetOf("Feed")
+                        .row("Group", "Animals", "Intake (kg DM/day)", "Days")
+                        .row("Cows", 30, 10, 150))
+                .rows(Herds.LIST);
+        assertThat(counts.number(Herds.HEAD, 0)).isEqualTo(30);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"T0, T1", "T1 product, T2 product", "T1 fungicide, T2 fungicide"})
+    void timingsBesideEachOtherAreToldAsUnread(String one, String other) {
+        FoundLists found = find(new SheetOf("Wheat")
+                .row("Field", "Area (ha)", "Sprayer", "Water (L/ha)", one, other)
+                .row("A", 14, "Trailed", 200, "Fungicide C", "Fungicide D"));
+        assertThat(said(found))
+                .anyMatch(
+                        line -> line.startsWith("CAUTION Wheat!E1 \"" + one + "\" and \"" + other + "\" stand beside"));
+    }
 }

@@ -47,6 +47,7 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
         }
         mixed(plan, machine);
         pumps(plan, machine);
+        widthInOrchards(plan, machine);
         KindsOfMachines kinds = new KindsOfMachines(plan.rows(Machines.LIST), plan.rows(Jobs.LIST));
         kinds.ask(plan.findings());
         StrawOfGrain.tell(plan, lines);
@@ -131,6 +132,24 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
                                 machines.address(Machines.OVERLAP, machine).orElse(null),
                                 "overlap is not taken off the rate of '" + name + "', for its field efficiency holds it"
                                         + " already."));
+            }
+        }
+    }
+
+    /** Says once of each air-blast sprayer at work what its width is, which has no boom to be measured. */
+    private static void widthInOrchards(PlanContext plan, int[] used) {
+        ListRows machines = plan.rows(Machines.LIST);
+        for (int machine : Arrays.stream(used).distinct().sorted().toArray()) {
+            if (machines.text(Machines.TYPE, machine).equals("air-blast sprayer")
+                    && !machines.isFilled(Machines.WORKING_WIDTH, machine)
+                    && !machines.isFilled(Machines.RATE_OF_WORK, machine)) {
+                plan.findings()
+                        .add(Finding.caution(
+                                machines.address(Machines.MACHINE, machine).orElse(null),
+                                "'" + machines.text(Machines.MACHINE, machine)
+                                        + "' has no working width, so its hours are left out. Type in Working width what it"
+                                        + " sprays in one pass: the row spacing where it goes down every row, twice that"
+                                        + " where it goes down every other."));
             }
         }
     }

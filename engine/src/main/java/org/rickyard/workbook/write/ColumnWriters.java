@@ -140,7 +140,9 @@ final class ColumnWriters {
             ListRows.State state = links.state(row);
             if (state == ListRows.State.READ_FROM_TEXT) {
                 sheet.text(at, style, values.word(row));
-            } else if (cell.isPresent() && state != ListRows.State.ERROR) {
+            } else if (cell.isPresent()
+                    && state != ListRows.State.ERROR
+                    && mark(links, state, row).isEmpty()) {
                 sheet.link(at, style, formula, cell.get(), values.word(row));
             } else {
                 sheet.empty(at, style);
@@ -175,7 +177,7 @@ final class ColumnWriters {
                     sheet.text(at, textStyle, LinkFormula.IMPOSSIBLE);
                 }
             } else {
-                String formula = formulas.of(links.scaling(row));
+                String formula = formulas.of(links.scaling(row), link.optional() ? mark(links, state, row) : "");
                 if (values.has(row)) {
                     sheet.link(at, style, formula, cell.get(), values.number(row));
                 } else {
@@ -185,22 +187,34 @@ final class ColumnWriters {
         };
     }
 
-    /** The formulas of a column's links: one for each unit met, and nearly all rows are in one. */
+    /**
+     * What stands in a cell that was read as a blank: "-", "n/a". The grid has to take just that for one too, or a
+     * default would stand only until the first recalculation.
+     */
+    private static String mark(LinkCells links, ListRows.State state, int row) {
+        String typed = state == ListRows.State.BLANK ? links.typed(row) : "";
+        return typed.chars().anyMatch(Character::isISOControl) ? "" : typed;
+    }
+
+    /** The formulas of a column's links: one for each unit and mark met, and nearly all rows are in one. */
     private static final class LinkFormulas {
         private final TableColumn.Link link;
         private final Map<String, String> made = new HashMap<>();
         private Scaling last;
+        private String lastMark = "";
         private String ofLast;
 
         LinkFormulas(TableColumn.Link link) {
             this.link = link;
         }
 
-        String of(Scaling scaling) {
-            if (scaling != last) {
+        String of(Scaling scaling, String mark) {
+            if (scaling != last || !mark.equals(lastMark)) {
                 ofLast = made.computeIfAbsent(
-                        scaling.cell(), steps -> LinkFormula.of(link.symbol(), scaling, link.optional()));
+                        scaling.cell() + " " + mark,
+                        steps -> LinkFormula.of(link.symbol(), scaling, link.optional(), mark));
                 last = scaling;
+                lastMark = mark;
             }
             return ofLast;
         }

@@ -27,13 +27,18 @@ final class LinkFormula {
      * The formula.
      *
      * @param optional whether a blank must be told from what cannot be used
+     * @param mark what stands in the cell and was read as a blank, as a dash is; "" if nothing
      */
-    static String of(Symbol symbol, Scaling scaling, boolean optional) {
+    static String of(Symbol symbol, Scaling scaling, boolean optional, String mark) {
         String s = SOURCE_TEXT;
         String value = s + scaling.cell();
         // Joined with no text, whatever is no error is a text, and a blank the empty one.
+        String blank = s + "&\"\"=\"\"";
+        if (!mark.isEmpty()) {
+            blank = "OR(" + blank + "," + s + "&\"\"=\"" + mark.replace("\"", "\"\"") + "\")";
+        }
         String other = optional
-                ? "IF(ISTEXT(" + s + "&\"\"),IF(" + s + "&\"\"=\"\",\"\",\"" + NOT_A_NUMBER + "\"),\"" + ERROR + "\")"
+                ? "IF(ISTEXT(" + s + "&\"\"),IF(" + blank + ",\"\",\"" + NOT_A_NUMBER + "\"),\"" + ERROR + "\")"
                 : "\"\"";
         return byContents(s, value, symbol.possible(), value, "\"" + IMPOSSIBLE + "\"", other);
     }

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.rickyard.audit.Result;
 import org.rickyard.testing.SeasonBook;
 
-class PumpedTest {
+class RatesWithheldOrTooHighTest {
     private static SeasonBook.Worked slurry(String output, String fuel) throws IOException {
         return new SeasonBook()
                 .sheet("Fields", row("Field", "Area (ac)", "Crop"), row("Home", 50, "Stubble"))
@@ -45,5 +45,17 @@ class PumpedTest {
             assertThat(own.unit()).isEqualTo("gal(US)/ac");
             assertThat(own.number()).isCloseTo(7 / (7.2 * 2.4710538), within(1e-6));
         });
+    }
+
+    /** Its flow went by the row spacing, and its hours were withheld for want of a width that nobody measures. */
+    @Test
+    void whatAnOrchardSprayersWidthIsIsTold() throws IOException {
+        assertThat(new SeasonBook()
+                        .sheet("Fields", row("Field", "Area (ha)", "Row spacing (m)"), row("Apples", 4, 5.5))
+                        .sheet("Machines", row("Machine", "Type", "Speed (km/h)"), row("Mister", "airblast", 5.5))
+                        .sheet("Jobs", row("Field", "Operation", "Machine"), row("Apples", "spray", "Mister"))
+                        .run()
+                        .messages())
+                .anyMatch(message -> message.startsWith("'Mister' has no working width, so its hours are left out."));
     }
 }
