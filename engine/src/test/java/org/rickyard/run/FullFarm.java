@@ -190,7 +190,7 @@ final class FullFarm {
                 Field efficiency (%) = 70 | Purchase price = 24000 | Trade-in value = 6000 | List price = 28000 |
                 Life (yr) = 9 | Hours per year (h) = 90 | Own or hired = own | Charge = 4 | Charge unit = t
             Machine = Spinner | Type = fertiliser spreader | Working width (m) = 24 | Speed (km/h) = 12 |
-                Field efficiency (%) = 70
+                Field efficiency (%) = 70 | Payload (t) = 2 | Tank (L) = 1500 | Usable tank (L) = 1400
             """;
 
     /** More jobs, of a product that is sprayed as well and of one that is not. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.Products;
 import org.rickyard.plan.table.Candidate;
 import org.rickyard.plan.table.CautionRule;
@@ -16,6 +17,7 @@ import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.spraying.Spreading;
+import org.rickyard.trade.spraying.TankPlan;
 
 /** The table of what is spread or drilled. */
 final class SpreadTables {
@@ -52,7 +54,13 @@ final class SpreadTables {
                             SprayColumns.dose(Quantities.SPREAD_DOSE),
                             Names.optional(
                                     Quantities.HIGHEST_DOSE, Candidate.typed(Role.PRODUCT, Products.HIGHEST_DOSE)),
-                            SprayColumns.result(Spreading.PRODUCT_SPREAD)),
+                            SprayColumns.result(Spreading.PRODUCT_SPREAD),
+                            SprayColumns.typedOrNot(Quantities.PAYLOAD, Machines.PAYLOAD),
+                            SprayColumns.typedOrNot(Quantities.TANK_VOLUME, Machines.TANK),
+                            SprayColumns.USABLE_TANK,
+                            SprayColumns.step(TankPlan.TANK),
+                            SprayColumns.step(Spreading.PRODUCT_IN_LOAD),
+                            TableColumn.Calculated.aside(Spreading.LOADS_SPREAD)),
                     RULES),
             List.of(),
             Cautions.SPREADING,

@@ -54,6 +54,8 @@ public final class SprayCatalogue {
             TankLoads.RINSE,
             TankLoads.AFTER_RINSING,
             Spreading.PRODUCT_SPREAD,
+            Spreading.PRODUCT_IN_LOAD,
+            Spreading.LOADS_SPREAD,
             ProductOrder.PRODUCT_NEED,
             ProductOrder.PRODUCT_TO_BUY,
             ProductOrder.PACKS_TO_BUY,

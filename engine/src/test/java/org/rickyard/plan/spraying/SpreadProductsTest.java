@@ -209,4 +209,38 @@ class SpreadProductsTest {
                 .singleElement()
                 .satisfies(result -> assertThat(result.reason()).contains("spreading dose missing (Jobs!G2)"));
     }
+
+    /** 8 ha × 250 kg are 2,000 kg, two hoppers of 1 t; 8 ha × 30 m3 are 240 m3, 13.3 tanks of 18 m3 and 25.3 of 9.5. */
+    @Test
+    void loadsAreCountedWhereTheMachineSaysWhatItHolds() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Hill", "wheat", 8))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Payload (t)",
+                                "Tank (m3)",
+                                "Usable tank (L)"),
+                        row("Spinner", "fertilizer spreader", 18, 12, 1, null, null),
+                        row("Tanker", "slurry tanker", 9, 6, 11, 18, null),
+                        row("Other tanker", "slurry tanker", 9, 6, null, 10, 9500),
+                        row("Drill", "drill", 4, 8, null, null, null))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Product", "Dose", "Dose unit"),
+                        row("Hill", "spreading", "Spinner", "Urea", 250, "kg/ha"),
+                        row("Hill", "spreading", "Spinner", "Lime", 2.5, "t/ha"),
+                        row("Hill", "spreading", "Tanker", "Slurry", 30, "m3/ha"),
+                        row("Hill", "spreading", "Other tanker", "Digestate", 30, "m3/ha"),
+                        row("Hill", "drilling", "Drill", "Seed", 180, "kg/ha"))
+                .run();
+        assertThat(given(worked, "loads-spread", "Product"))
+                .containsExactlyInAnyOrderEntriesOf(
+                        Map.of("Urea", 2.0, "Lime", 20.0, "Slurry", 14.0, "Digestate", 26.0));
+        assertThat(worked.differences()).isEmpty();
+    }
 }
