@@ -1,6 +1,7 @@
 package org.rickyard.plan.season;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,8 +85,9 @@ public final class SeasonFamily {
     }
 
     private void build() {
-        ResultTable season = plan.add(SeasonTables.SEASON, season(), NO_WINDOWS);
         List<Predecessors.Before> before = new Predecessors(jobs, tasks, plan.findings()).all();
+        int[] together = together(before);
+        ResultTable season = plan.add(SeasonTables.SEASON, season().with(Keys.PLAN_KEY, together), NO_WINDOWS);
         List<DayPlan.Job> planned = new ArrayList<>();
         String[] why = new String[tasks.size()];
         for (int i = 0; i < tasks.size(); i++) {
@@ -124,7 +126,8 @@ public final class SeasonFamily {
                                 IntStream.range(0, tasks.size())
                                         .mapToDouble(task -> value(season, SeasonFit.CALENDAR, task))
                                         .toArray())
-                        .with(Keys.PLAN_KEY, together(before))
+                        .with(Keys.PLAN_KEY, together)
+                        .with(SeasonFit.PLANNED_TOGETHER, daysTogether(season, together))
                         .with(SeasonFit.WAITS_FOR, waits)
                         .with(SeasonFit.NOT_PLANNED, why),
                 NO_WINDOWS);
@@ -147,6 +150,15 @@ public final class SeasonFamily {
         return IntStream.range(0, first.length)
                 .map(task -> first(first, task) + 1)
                 .toArray();
+    }
+
+    private static double[] daysTogether(ResultTable season, int[] together) {
+        double[] sums = new double[together.length + 1];
+        for (int task = 0; task < together.length; task++) {
+            double days = value(season, SeasonFit.CALENDAR, task);
+            sums[together[task]] += Double.isNaN(days) ? 0 : days;
+        }
+        return Arrays.stream(together).mapToDouble(plan -> sums[plan]).toArray();
     }
 
     private static void join(int[] first, int one, int other) {

@@ -97,6 +97,7 @@ public final class SeasonTables {
                 MACHINE,
                 new TableColumn.Key(Keys.TASK_KEY),
                 new TableColumn.Key(Keys.GANG_KEY),
+                new TableColumn.Key(Keys.PLAN_KEY),
                 new TableColumn.Method(SeasonFit.ALIKE, COUNTED, false),
                 EARLIEST,
                 LATEST,
@@ -146,19 +147,13 @@ public final class SeasonTables {
     /** Of a day: what makes no other plan. */
     private static final Expr SAME_DAYS = new Expr.AsUnit(Expr.number(0.001), Units.D);
 
-    private static final Condition OTHER_DAYS = Condition.any(List.of(
-            Condition.compare(
-                    Expr.value(SeasonFit.CALENDAR).minus(Expr.value(SeasonFit.PLANNED_WITH)), Relation.MORE, SAME_DAYS),
-            Condition.compare(
-                    Expr.value(SeasonFit.PLANNED_WITH).minus(Expr.value(SeasonFit.CALENDAR)),
-                    Relation.MORE,
-                    SAME_DAYS)));
+    private static Condition differ(Symbol one, Symbol other) {
+        return Condition.any(List.of(
+                Condition.compare(Expr.value(one).minus(Expr.value(other)), Relation.MORE, SAME_DAYS),
+                Condition.compare(Expr.value(other).minus(Expr.value(one)), Relation.MORE, SAME_DAYS)));
+    }
 
-    private static final Condition WITHHELD_NOW = Condition.all(List.of(
-            new Condition.Given(SeasonFit.PLANNED_WITH), new Condition.Not(new Condition.Given(SeasonFit.CALENDAR))));
-
-    private static final Condition KNOWN_NOW = Condition.all(List.of(
-            new Condition.Given(SeasonFit.CALENDAR), new Condition.Not(new Condition.Given(SeasonFit.PLANNED_WITH))));
+    private static final Condition OTHER_DAYS = differ(SeasonFit.CALENDAR, SeasonFit.PLANNED_WITH);
 
     private static final List<CautionRule> PLAN_RULES = List.of(
             new CautionRule(
@@ -170,28 +165,24 @@ public final class SeasonTables {
                     Severity.CAUTION, OTHER_DAYS, "the job takes other days now than it was planned with: run again."),
             new CautionRule(
                     Severity.CAUTION,
-                    WITHHELD_NOW,
+                    Condition.all(List.of(
+                            new Condition.Given(SeasonFit.PLANNED_WITH),
+                            new Condition.Not(new Condition.Given(SeasonFit.CALENDAR)))),
                     "the days the job takes are withheld now, and were not when it was planned: see Season, and run"
                             + " again."),
             new CautionRule(
                     Severity.CAUTION,
-                    KNOWN_NOW,
+                    Condition.all(List.of(
+                            new Condition.Given(SeasonFit.CALENDAR),
+                            new Condition.Not(new Condition.Given(SeasonFit.PLANNED_WITH)))),
                     "the days the job takes are known now, and were not when the jobs were planned: run again."),
             new CautionRule(
                     Severity.CAUTION,
                     Condition.all(List.of(
-                            Condition.compare(Expr.value(SeasonFit.CHANGED_TOGETHER), Relation.MORE, Expr.number(0)),
-                            new Condition.Not(new Condition.Given(SeasonFit.PLAN_CHANGED)))),
+                            differ(SeasonFit.DAYS_TOGETHER, SeasonFit.PLANNED_TOGETHER),
+                            new Condition.Not(OTHER_DAYS))),
                     "a job that this one shares a machine with, or waits for, takes other days now than it was planned with,"
                             + " so these days may be others too: run again."));
-
-    /** A number in the rows whose days are others now. */
-    private static final Expr CHANGED = Expr.choice(
-            Condition.all(
-                    List.of(new Condition.Given(SeasonFit.CALENDAR), new Condition.Given(SeasonFit.PLANNED_WITH))),
-            Expr.number(1).onlyWhen(OTHER_DAYS, "the job takes the days it was planned with"),
-            Expr.number(1)
-                    .onlyWhen(Condition.any(List.of(WITHHELD_NOW, KNOWN_NOW)), "the job has no days, and had none"));
 
     /** One row per job and machine or gang, with its days. */
     static final TableSpec PLAN = new TableSpec(
@@ -220,12 +211,11 @@ public final class SeasonTables {
                             new TableColumn.Method(SeasonFit.NOT_PLANNED, DayPlan.UNPLANNED, false),
                             new TableColumn.Calculated(SeasonFit.LATE, true),
                             new TableColumn.Method(SeasonFit.PLANNED_WITH, DayPlan.PLANNED_WITH, false),
-                            new TableColumn.Joined(SeasonFit.PLAN_CHANGED, CHANGED),
                             new TableColumn.Key(Keys.PLAN_KEY),
                             new TableColumn.Joined(
-                                    SeasonFit.CHANGED_TOGETHER,
-                                    new Expr.Count(
-                                            PLAN_ID, SeasonFit.PLAN_CHANGED, Keys.PLAN_KEY, Keys.PLAN_KEY, false))),
+                                    SeasonFit.DAYS_TOGETHER,
+                                    new Expr.Total(SEASON_ID, SeasonFit.CALENDAR, Keys.PLAN_KEY, Keys.PLAN_KEY, false)),
+                            new TableColumn.Method(SeasonFit.PLANNED_TOGETHER, DayPlan.PLANNED_WITH, false)),
                     PLAN_RULES),
             List.of(new TableSpec.TotalName(SeasonFit.DAYS_LATE, "Rickyard_days_late")),
             List.of("The plan stands as it was when the workbook was run; run it again after a change. It counts on the"

@@ -47,13 +47,14 @@ public final class SeasonFit {
     public static final Symbol PLANNED_WITH = Symbol.number("days it was planned with", Units.D)
             .possible(Range.POSITIVE)
             .decimals(1);
-    /** That the days it takes are others now than when the plan was made. */
-    public static final Symbol PLAN_CHANGED =
-            Symbol.number("takes other days now", Units.ONE).decimals(0);
-    /** How many of the jobs it is planned together with take other days now. */
-    public static final Symbol CHANGED_TOGETHER = Symbol.number(
-                    "jobs planned with it that take other days now", Units.ONE)
-            .decimals(0);
+    /** The days that all jobs take which share machines with it, or wait for one another, itself among them. */
+    public static final Symbol DAYS_TOGETHER = Symbol.number("days of all planned together", Units.D)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
+    /** The days they took when the plan was made. */
+    public static final Symbol PLANNED_TOGETHER = Symbol.number("days all were planned with", Units.D)
+            .possible(Range.NOT_NEGATIVE)
+            .decimals(1);
     /** Days after the latest. */
     public static final Symbol DAYS_LATE =
             Symbol.number("days late", Units.D).possible(Range.NOT_NEGATIVE).decimals(0);
