@@ -200,7 +200,7 @@ public final class Jobs {
             .otherwiseWithout(BLOCK, FIELD, "crop, crop name")
             .otherwise(OPERATION, "task")
             .otherwise(MACHINE, "rig, rig used, spray rig, sprayer rig, applicator, with, using")
-            .otherwise(JOB, "task, ref, reference, ref no")
+            .otherwise(JOB, "task, timing, spray timing, spray no, ref, reference, ref no")
             .otherwise(
                     EARLIEST,
                     "start by, window start, window opens, window from, earliest day, first date, planned start, planned, target date, when")

@@ -27,6 +27,7 @@ class OtherTradesTest {
                 .row("Timing", "Crop", "Product", "Dose", "Water l/ha", "Date", "Sprayer")
                 .row("T1", "Wheat", "Fungicide C", "1 l/ha", 200, null, "Sprayer 24 m"));
         assertThat(found.rows(Jobs.LIST).text(Jobs.FIELD, 0)).isEqualTo("Wheat");
+        assertThat(found.rows(Jobs.LIST).text(Jobs.JOB, 0)).isEqualTo("T1");
         assertThat(found.rows(Jobs.LIST).number(Jobs.WATER_VOLUME, 0)).isEqualTo(200);
     }
 
@@ -123,6 +124,7 @@ class OtherTradesTest {
                 .row(1, "A", "spray", "Mister", "Sulphur", 4, 300)
                 .row(1, "B", "spray", "Mister", "Sulphur", 4, 300));
         assertThat(found.rows(Products.LIST).size()).isZero();
+        assertThat(found.rows(Jobs.LIST).text(Jobs.JOB, 0)).isEqualTo("1");
         assertThat(found.rows(Jobs.LIST).size()).isEqualTo(2);
         assertThat(found.findings()).noneMatch(finding -> finding.severity() == Finding.Severity.STOP);
     }
