@@ -208,6 +208,7 @@ public final class Clamps {
                             SOIL,
                             ADDITIVE))
             .identifiedBy(CLAMP)
+            .otherwise(HOLDING, Shared.WHOSE)
             .needsHeaders(4)
             .substitute(WALL_HEIGHT, SETTLED_HEIGHT)
             .unclear(

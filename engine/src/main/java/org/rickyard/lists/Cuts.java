@@ -55,6 +55,7 @@ public final class Cuts {
                             DM_AT_ENSILING,
                             CLAMP))
             .identifiedBy(FIELD, CROP)
+            .otherwise(HOLDING, Shared.WHOSE)
             .needsOneOf(List.of(FIELD), List.of(CROP))
             .qualifier(YIELD, YIELD_BASIS)
             .unclear(Shared.LONE_DM, DM_AT_CUTTING, DM_AT_ENSILING);

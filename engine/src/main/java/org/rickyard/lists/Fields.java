@@ -175,6 +175,7 @@ public final class Fields {
                             COUNTRY,
                             NOTES))
             .identifiedBy(FIELD)
+            .otherwise(HOLDING, Shared.WHOSE)
             .qualifier(YIELD, YIELD_BASIS)
             .unclear(Shared.LONE_DM, DM_AT_CUTTING, DM_AT_ENSILING)
             .unclear(

@@ -82,6 +82,7 @@ public final class Herds {
                             "feed demand"),
                     List.of(HOLDING, GROUP, HEAD, INTAKE, DM, DAYS, START, END, CLAMP))
             .identifiedBy(GROUP)
+            .otherwise(HOLDING, Shared.WHOSE)
             .otherwise(GROUP, "stock")
             .otherwise(GROUP, "animals")
             .otherwise(HEAD, "animals")

@@ -185,6 +185,7 @@ public final class Jobs {
                             HUMIDITY,
                             DAYS_AVAILABLE))
             .identifiedBy(FIELD, BLOCK, JOB)
+            .otherwise(HOLDING, Shared.WHOSE)
             .unitColumn(DOSE_UNIT, DOSE)
             .substitute(FIELD, BLOCK)
             .substitute(OPERATION, MIX, PRODUCT, DOSE, WATER_VOLUME)

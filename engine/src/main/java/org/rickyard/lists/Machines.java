@@ -426,6 +426,7 @@ public final class Machines {
                             TOTAL_FLOW,
                             WORKING_PRESSURE))
             .identifiedBy(MACHINE)
+            .otherwise(HOLDING, Shared.WHOSE)
             .qualifier(OUTPUT, OUTPUT_BASIS)
             .qualifier(POWER, POWER_BASIS)
             .qualifier(CHARGE, CHARGE_UNIT)

@@ -14,9 +14,14 @@ final class Shared {
 
     static final ColumnSpec HOLDING = text("Holding", Quantities.HOLDING)
             .also("farm, farm name, holding name, farmstead, business, unit, site, herd no, "
-                    + "herd number, steading, holding no, holding number, client, customer, farmer, grower, member, "
-                    + "client name, customer name, farmer name, grower name, member name, property, ranch, estate")
+                    + "herd number, steading, holding no, holding number, client, customer")
             .help("Needed only where two holdings use the same name.");
+
+    /** Headers that are the holding's where no other is: beside "Farm", "Grower" is who owns several. */
+    static final String WHOSE =
+            "client name, customer name, grower, grower name, farmer, farmer name, member, member name,"
+                    + " property, ranch, estate";
+
     static final ColumnSpec BLOCK =
             text("Block", Quantities.BLOCK).also("block name, field block").help("Fields worked together.");
     static final ColumnSpec CLAMP = text("Clamp", Quantities.CLAMP)

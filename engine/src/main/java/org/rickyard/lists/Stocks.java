@@ -87,6 +87,7 @@ public final class Stocks {
                             "forage inventory"),
                     List.of(HOLDING, STORE, KIND, AMOUNT, COUNT, WEIGHT_EACH, DM, DATE, ALREADY_FED))
             .identifiedBy(STORE)
+            .otherwise(HOLDING, Shared.WHOSE)
             .otherwise(STORE, "storage, stored in")
             .ifNamed(STORE, "clamp, clamp name, pit, pit name, silo, bunker, bay, clamp no, pit no, clamp or stack")
             .needsOneOf(List.of(AMOUNT), List.of(COUNT, WEIGHT_EACH))

@@ -1,9 +1,11 @@
 package org.rickyard.lists;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -111,10 +113,24 @@ final class TwoDeepHeader {
                 || grid.kind(row + 1, column) == Grid.Kind.BLANK) {
             return false;
         }
-        long headings = IntStream.range(0, headers.length)
-                .filter(other -> headers[other] != null && grid.kind(row - 1, other) == Grid.Kind.TEXT)
-                .count();
-        return headings > 0 && isKnown(Words.trim(grid.text(row - 1, column)));
+        boolean headings = IntStream.range(0, headers.length)
+                .anyMatch(other -> headers[other] != null && grid.kind(row - 1, other) == Grid.Kind.TEXT);
+        return headings && isNewName(Words.trim(grid.text(row - 1, column)), headers);
+    }
+
+    /** Whether a list knows the name as a column that none of the headers means. */
+    private boolean isNewName(String name, String[] headers) {
+        HeaderText text = HeaderText.of(name);
+        return vocabularies.stream().anyMatch(vocabulary -> {
+            Vocabulary.Heading heading = vocabulary.read(text);
+            boolean known = heading != null && heading.isCertain();
+            return (known || vocabulary.mayMeanOtherwise(text))
+                    && Stream.of(headers)
+                            .filter(Objects::nonNull)
+                            .map(other -> vocabulary.read(HeaderText.of(other)))
+                            .noneMatch(other ->
+                                    known && other != null && other.isCertain() && other.column() == heading.column());
+        });
     }
 
     /** Whether a text is a unit and cannot be a name, as "Count", "Nozzle" and "Hours per day" are. */

@@ -21,6 +21,18 @@ class OtherTradesTest {
         assertThat(found.rows(Fields.LIST).text(Fields.HOLDING, 0)).isEqualTo("Hill");
     }
 
+    /** Both were asked about, and neither used, where the farm alone had been read. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Farmer", "Grower", "Member name", "Customer name", "Property", "Estate"})
+    void besideAFarmTheyAreNot(String header) {
+        FoundLists found = find(new SheetOf("Fields")
+                .row(header, "Farm", "Field", "Area (ac)")
+                .row("Reed", "Hill", "A", 10)
+                .row("Reed", "Dale", "A", 12));
+        assertThat(found.rows(Fields.LIST).text(Fields.HOLDING, 1)).isEqualTo("Dale");
+        assertThat(said(found)).noneMatch(sentence -> sentence.contains("could all be"));
+    }
+
     @Test
     void aProgrammeByTheCropIsWork() {
         FoundLists found = find(new SheetOf("Programme")
@@ -202,6 +214,15 @@ class OtherTradesTest {
                 .row("Elm", "North", 6, "Grass", "Mow", "Mower"));
         assertThat(found.rows(Fields.LIST).text(Fields.HOLDING, 1)).isEqualTo("Elm");
         assertThat(found.rows(Jobs.LIST).text(Jobs.HOLDING, 1)).isEqualTo("Elm");
+    }
+
+    @Test
+    void aWordAboveThatAHeaderMeansAlreadyIsNone() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Area", "2026", null, null)
+                .row(null, "Field", "Crop", "Area (ha)")
+                .row("Hill side", "North", "Grass", 8.2));
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(8.2);
     }
 
     @Test
