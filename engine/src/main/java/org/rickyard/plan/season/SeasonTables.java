@@ -97,7 +97,6 @@ public final class SeasonTables {
                 MACHINE,
                 new TableColumn.Key(Keys.TASK_KEY),
                 new TableColumn.Key(Keys.GANG_KEY),
-                new TableColumn.Key(Keys.PLAN_KEY),
                 new TableColumn.Method(SeasonFit.ALIKE, COUNTED, false),
                 EARLIEST,
                 LATEST,
@@ -132,7 +131,8 @@ public final class SeasonTables {
                 TableColumn.Calculated.aside(SeasonFit.SPEED_REQUIRED),
                 new TableColumn.Calculated(SeasonFit.DAY_REQUIRED, true),
                 new TableColumn.Calculated(SeasonFit.MACHINES_REQUIRED, true),
-                new TableColumn.Calculated(SeasonFit.MACHINES_TO_HIRE, true)));
+                new TableColumn.Calculated(SeasonFit.MACHINES_TO_HIRE, true),
+                new TableColumn.Key(Keys.PLAN_KEY)));
         return new TableSpec(
                 SEASON_ID,
                 "Season",
