@@ -456,7 +456,7 @@ final class HeaderHints {
                     && heading.rest().isEmpty()
                     && heading.column().type() == ColumnSpec.Type.NUMBER
                     && !match.vocabulary().spec.unitColumns().containsKey(heading.column())
-                    && HeaderText.of(headers[of]).normal().equals(name);
+                    && names(match.vocabulary(), name, heading.column());
             String unit = meant ? theUnit(sheetColumn, of) : "";
             if (!unit.isEmpty()) {
                 headings[i] = heading.as(heading.column(), unit);
@@ -467,6 +467,15 @@ final class HeaderHints {
         }
     }
 
+    /** Whether a name without a unit means a column: "Width unit" is the unit of "Working width". */
+    private static boolean names(Vocabulary vocabulary, String name, ColumnSpec column) {
+        Vocabulary.Heading named = vocabulary.read(HeaderText.of(name));
+        return named != null
+                && named.isCertain()
+                && named.column() == column
+                && named.rest().isEmpty();
+    }
+
     /**
      * The one unit in a column, or all of them, which is none that a column of figures can have.
      *
@@ -474,15 +483,19 @@ final class HeaderHints {
      */
     private String theUnit(int sheetColumn, int of) {
         Set<String> units = new LinkedHashSet<>();
+        Set<String> all = new LinkedHashSet<>();
         int last = TextsBelow.end(grid, headerRow);
         for (int row = headerRow + 1; row < last; row++) {
-            if (grid.kind(row, sheetColumn) == Grid.Kind.TEXT && grid.kind(row, of) == Grid.Kind.NUMBER) {
-                String text = Words.trim(grid.text(row, sheetColumn));
-                if (HeaderUnit.isUnit(text)) {
+            String text = grid.kind(row, sheetColumn) == Grid.Kind.TEXT ? Words.trim(grid.text(row, sheetColumn)) : "";
+            if (HeaderUnit.isUnit(text)) {
+                all.add(text);
+                if (grid.kind(row, of) == Grid.Kind.NUMBER) {
                     units.add(text);
                 }
             }
         }
+        // Figures that are yet to be typed, or typed as texts, are in that unit when they come.
+        units = units.isEmpty() ? all : units;
         return String.join(" or ", units);
     }
 

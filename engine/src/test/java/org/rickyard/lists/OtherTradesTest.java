@@ -66,6 +66,26 @@ class OtherTradesTest {
     }
 
     @Test
+    void whateverNameOfTheColumnItGoesBy() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Working width", "Width unit", "Speed", "Speed unit")
+                .row("Mower", "mower", 10, "ft", 8, "mph"));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.unit(Machines.WORKING_WIDTH, 0)).contains(Units.FT);
+        assertThat(machines.unit(Machines.SPEED, 0)).contains(Units.MPH);
+    }
+
+    /** Filled in afterwards, they were hectares in the grid. */
+    @Test
+    void figuresYetToBeTypedAreInTheUnitBesideThem() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Area", "Unit", "Crop")
+                .row("A", null, "ac", "Grass")
+                .row("B", "12.5", "ac", "Grass"));
+        assertThat(found.rows(Fields.LIST).unit(Fields.AREA, 0)).contains(Units.AC);
+    }
+
+    @Test
     void rowsInTwoUnitsAreAskedAboutByNameAndWithoutWhatStandsInTheNextList() {
         FoundLists found = find(new SheetOf("Farm book")
                 .row("Field", "Area", "Unit")
