@@ -38,7 +38,7 @@ public final class Keys {
     /** A tractor's number in the machine list; 0 where none pulls. */
     public static final Symbol TRACTOR_KEY = key("tractor key");
     /** The number of jobs that are planned together: by machines they share, or by waiting for one another. */
-    public static final Symbol PLAN_KEY = key("planned together");
+    public static final Symbol PLAN_KEY = key("plan key");
     /** A job's number in order of appearance, all its rows together. */
     public static final Symbol JOB_KEY = key("job key");
     /** The job's number on the first row of each of its fields and 0 on the others, so that no area counts twice. */
