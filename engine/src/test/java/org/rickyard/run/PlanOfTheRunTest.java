@@ -2,17 +2,22 @@ package org.rickyard.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.plan.season.SeasonTables;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.TableSpec;
+import org.rickyard.trade.season.SeasonFit;
 
 /** The days of a plan are of the run: whoever changes what they rest on is told so. */
 class PlanOfTheRunTest {
@@ -68,6 +73,19 @@ class PlanOfTheRunTest {
 
     private static Object[] row(Object... cells) {
         return cells;
+    }
+
+    /** Of a number with seventeen digits a library for scripts writes sixteen, and the sheet was doubled at the next run. */
+    @Test
+    void whatItWasPlannedWithSurvivesProgramsThatWriteSixteenDigits() {
+        ResultTable table = run.plan().table("day-plan");
+        for (Symbol days : List.of(SeasonFit.PLANNED_WITH, SeasonFit.PLANNED_TOGETHER)) {
+            for (int task = 0; task < table.rows(); task++) {
+                double written = table.of(days).number(task);
+                assertThat(new BigDecimal(written).round(new MathContext(16)).doubleValue())
+                        .isEqualTo(written);
+            }
+        }
     }
 
     @ParameterizedTest(name = "Jobs {0},{1} -> {2}")

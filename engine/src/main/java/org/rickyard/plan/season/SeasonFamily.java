@@ -121,13 +121,13 @@ public final class SeasonFamily {
                         .with(Role.TRACTOR, machines, tractor)
                         .with(SeasonFit.START, days(slots, true))
                         .with(SeasonFit.FINISH, days(slots, false))
-                        .with(
+                        .withRecord(
                                 SeasonFit.PLANNED_WITH,
                                 IntStream.range(0, tasks.size())
                                         .mapToDouble(task -> value(season, SeasonFit.CALENDAR, task))
                                         .toArray())
                         .with(Keys.PLAN_KEY, together)
-                        .with(SeasonFit.PLANNED_TOGETHER, daysTogether(season, together))
+                        .withRecord(SeasonFit.PLANNED_TOGETHER, daysTogether(season, together))
                         .with(SeasonFit.WAITS_FOR, waits)
                         .with(SeasonFit.NOT_PLANNED, why),
                 NO_WINDOWS);

@@ -63,6 +63,16 @@ public final class RowSources {
         return this;
     }
 
+    /**
+     * Values of the run that are only held against those of a later day, to nine decimals: libraries for scripts write
+     * sixteen digits of a number, and a longer one that they saved was told for one that somebody typed.
+     */
+    public RowSources withRecord(Symbol symbol, double[] values) {
+        return with(
+                symbol,
+                Arrays.stream(values).map(value -> Math.rint(value * 1e9) / 1e9).toArray());
+    }
+
     double[] numbers(Symbol symbol) {
         return numbers.get(symbol);
     }

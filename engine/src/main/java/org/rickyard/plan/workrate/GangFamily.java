@@ -209,9 +209,9 @@ final class GangFamily {
                 GangTables.EXPECTED,
                 ofGangs(with)
                         .with(GangChance.SIMULATED, simulated)
-                        .with(GangChance.CHOPPING_THEN, ofGangs(with, GangStage.CHOPPING.rate()))
-                        .with(GangChance.CARTING_THEN, ofGangs(with, GangStage.CARTING.rate()))
-                        .with(GangChance.SPREAD_THEN, constant(CartingSimulation.SPREAD, with.size()))
+                        .withRecord(GangChance.CHOPPING_THEN, ofGangs(with, GangStage.CHOPPING.rate()))
+                        .withRecord(GangChance.CARTING_THEN, ofGangs(with, GangStage.CARTING.rate()))
+                        .withRecord(GangChance.SPREAD_THEN, constant(CartingSimulation.SPREAD, with.size()))
                         .with(GangChance.SEED_THEN, constant(CartingSimulation.SEED, with.size()))
                         .with(GangChance.LOADS_THEN, constant(CartingSimulation.LOADS, with.size())),
                 NO_GANG);
