@@ -19,8 +19,8 @@ import org.rickyard.workbook.graft.CellLook;
 final class CardParts {
     private static final String WITHHELD = "withheld";
     private static final String MOVED_CAUTIONS =
-            "The cautions of this card are withheld, and some of its figures: rows of a result sheet were sorted. Run again"
-                    + " before it is used.";
+            "The cautions of this card are withheld, and some of its figures: since the run rows of a result sheet"
+                    + " were sorted, or names changed. Run again before it is used.";
     /** More of them might be more than a formula, or the text of a cell, may hold. */
     private static final int MOST_IN_A_CELL = 50;
 

@@ -21,7 +21,8 @@ final class RowMarks {
     /** What stands in the place of a figure whose row stands elsewhere. */
     static final String MOVED = "run again";
     /** The same as a sentence. */
-    static final String MOVED_SENTENCE = "withheld: another row stands here since its sheet was sorted; run again";
+    static final String MOVED_SENTENCE =
+            "withheld: since the run its sheet was sorted, or a name of its row changed; run again";
 
     private static final int LONGEST_NAME = 100;
     /** They are written in the language of the program. */
