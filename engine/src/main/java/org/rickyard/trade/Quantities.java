@@ -214,7 +214,7 @@ public final class Quantities {
     /** Nominal volume of the tank. */
     public static final Symbol TANK_VOLUME = number("tank", Units.L, Range.of(5, 40000), Range.of(10, 12000), 0);
     /** Volume that is filled and can be sprayed out. */
-    public static final Symbol USABLE_TANK = number("usable tank", Units.L, Range.of(5, 12000), Range.of(10, 12000), 0);
+    public static final Symbol USABLE_TANK = number("usable tank", Units.L, Range.of(5, 40000), Range.of(10, 12000), 0);
     /** Volume of the clean-water rinse tank. */
     public static final Symbol RINSE_TANK = number("rinse tank", Units.L, Range.of(0, 2000), Range.of(0, 1000), 0);
     /** Volume left in tank, pump and lines when spraying ends. */

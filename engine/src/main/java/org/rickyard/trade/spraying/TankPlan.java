@@ -41,7 +41,7 @@ public final class TankPlan {
             Symbol.number("total spray mix", Units.L).possible(Range.POSITIVE).decimals(0);
     /** The tank that is filled: usable if typed, otherwise nominal. */
     public static final Symbol TANK_FILLED =
-            Symbol.number("tank filled", Units.L).possible(Range.of(5, 12000)).decimals(0);
+            Symbol.number("tank filled", Units.L).possible(Range.of(5, 40000)).decimals(0);
     /** Area one full tank covers. */
     public static final Symbol TANKFUL_AREA =
             Symbol.number("area per tankful", Units.HA).possible(Range.POSITIVE).decimals(2);

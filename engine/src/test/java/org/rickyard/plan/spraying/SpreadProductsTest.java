@@ -210,7 +210,7 @@ class SpreadProductsTest {
                 .satisfies(result -> assertThat(result.reason()).contains("spreading dose missing (Jobs!G2)"));
     }
 
-    /** 8 ha × 250 kg are 2,000 kg, two hoppers of 1 t; 8 ha × 30 m3 are 240 m3, 13.3 tanks of 18 m3 and 25.3 of 9.5. */
+    /** 8 ha × 250 kg are 2,000 kg, two hoppers of 1 t; 8 ha × 30 m3 are 240 m3, 13.3 tanks of 18 m3, 25.3 of 9.5, 12.97 of 18.5. */
     @Test
     void loadsAreCountedWhereTheMachineSaysWhatItHolds() {
         SeasonBook.Worked worked = new SeasonBook()
@@ -228,10 +228,12 @@ class SpreadProductsTest {
                         row("Spinner", "fertilizer spreader", 18, 12, 1, null, null),
                         row("Tanker", "slurry tanker", 9, 6, 11, 18, null),
                         row("Other tanker", "slurry tanker", 9, 6, null, 10, 9500),
+                        row("Large tanker", "slurry tanker", 12, 6, null, 20, 18500),
                         row("Drill", "drill", 4, 8, null, null, null))
                 .sheet(
                         "Jobs",
                         row("Field", "Operation", "Machine", "Product", "Dose", "Dose unit"),
+                        row("Hill", "spreading", "Large tanker", "Dirty water", 30, "m3/ha"),
                         row("Hill", "spreading", "Spinner", "Urea", 250, "kg/ha"),
                         row("Hill", "spreading", "Spinner", "Lime", 2.5, "t/ha"),
                         row("Hill", "spreading", "Tanker", "Slurry", 30, "m3/ha"),
@@ -240,7 +242,7 @@ class SpreadProductsTest {
                 .run();
         assertThat(given(worked, "loads-spread", "Product"))
                 .containsExactlyInAnyOrderEntriesOf(
-                        Map.of("Urea", 2.0, "Lime", 20.0, "Slurry", 14.0, "Digestate", 26.0));
+                        Map.of("Urea", 2.0, "Lime", 20.0, "Slurry", 14.0, "Digestate", 26.0, "Dirty water", 13.0));
         assertThat(worked.differences()).isEmpty();
     }
 }
