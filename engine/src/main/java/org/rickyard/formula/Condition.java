@@ -128,6 +128,11 @@ public sealed interface Condition {
         return Expr.call(Function.ROUND, expr, Expr.number(Function.NOISE_DECIMALS));
     }
 
+    /** The two ways in which one differs from the other by more than something. */
+    static List<Condition> apart(Expr one, Expr other, Expr most) {
+        return List.of(compare(one.minus(other), Relation.MORE, most), compare(other.minus(one), Relation.MORE, most));
+    }
+
     /** Whether a word is this one. */
     static Condition is(Symbol symbol, String word) {
         return new Is(symbol, word);

@@ -199,44 +199,37 @@ final class HeaderHints {
 
     /** "Product 1" and "Product 2" in one row: told where they stand, since nothing of the products is worked out. */
     private void cautionProductsInColumns(HeaderRow.Match match) {
-        List<String> found = new ArrayList<>();
-        int first = -1;
-        for (int i = 0; i < match.headings().length; i++) {
-            String header = headers[match.firstColumn() + i];
-            if (header != null && NUMBERED_PRODUCT.matcher(Words.normal(header)).matches()) {
-                found.add(Words.quoted(header));
-                first = first < 0 ? match.firstColumn() + i : first;
-            }
-        }
-        if (found.size() > 1) {
-            findings.add(Finding.caution(
-                    new CellAddress(grid.sheet(), headerRow, first),
-                    String.join(" and ", found)
-                            + " stand beside each other in one row and are not read. Write one row for "
-                            + "each product, with"
-                            + " columns Product, Dose and Dose unit: rows of one job, field and machine "
-                            + "are one tank mix."));
-        }
+        cautionSeveral(
+                match,
+                NUMBERED_PRODUCT,
+                " stand beside each other in one row and are not read. Write one row for each product, with columns"
+                        + " Product, Dose and Dose unit: rows of one job, field and machine are one tank mix.");
     }
 
     /** A column for each timing is a pass for each: as one job they were one pass without a product. */
     private void cautionTimings(HeaderRow.Match match) {
+        cautionSeveral(
+                match,
+                TIMING,
+                " stand beside each other in one row and are not read: the row is reckoned as one pass without a product."
+                        + " Write one row for each timing and product, with columns Product, Dose and Earliest (the day):"
+                        + " rows of one field, machine and day are one tank mix.");
+    }
+
+    /** Tells of headers of a kind where there are several, at the first of them. */
+    private void cautionSeveral(HeaderRow.Match match, Pattern kind, String what) {
         List<String> found = new ArrayList<>();
         int first = -1;
         for (int column = match.firstColumn(); column <= match.lastColumn(); column++) {
             if (headers[column] != null
-                    && TIMING.matcher(Words.normal(headers[column])).matches()) {
+                    && kind.matcher(Words.normal(headers[column])).matches()) {
                 found.add(Words.quoted(headers[column]));
                 first = first < 0 ? column : first;
             }
         }
         if (found.size() > 1) {
             findings.add(Finding.caution(
-                    new CellAddress(grid.sheet(), headerRow, first),
-                    String.join(" and ", found)
-                            + " stand beside each other in one row and are not read: the row is reckoned as one pass"
-                            + " without a product. Write one row for each timing and product, with columns Product, Dose"
-                            + " and Earliest (the day): rows of one field, machine and day are one tank mix."));
+                    new CellAddress(grid.sheet(), headerRow, first), String.join(" and ", found) + what));
         }
     }
 

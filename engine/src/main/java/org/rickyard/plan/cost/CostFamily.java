@@ -47,7 +47,7 @@ public final class CostFamily {
         this.holdings = holdings;
         this.cuts = cuts;
         machines = plan.rows(Machines.LIST);
-        kinds = new KindsOfMachines(machines, plan.rows(Jobs.LIST));
+        kinds = works.kinds();
         prices = new PriceRows(plan.rows(Assumptions.LIST), plan.findings());
         askWhetherHired(works.all().stream()
                 .mapToInt(WorkRows.Work::machine)

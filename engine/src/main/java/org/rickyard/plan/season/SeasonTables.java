@@ -148,9 +148,7 @@ public final class SeasonTables {
     private static final Expr SAME_DAYS = new Expr.AsUnit(Expr.number(0.001), Units.D);
 
     private static Condition differ(Symbol one, Symbol other) {
-        return Condition.any(List.of(
-                Condition.compare(Expr.value(one).minus(Expr.value(other)), Relation.MORE, SAME_DAYS),
-                Condition.compare(Expr.value(other).minus(Expr.value(one)), Relation.MORE, SAME_DAYS)));
+        return Condition.any(Condition.apart(Expr.value(one), Expr.value(other), SAME_DAYS));
     }
 
     private static final Condition OTHER_DAYS = differ(SeasonFit.CALENDAR, SeasonFit.PLANNED_WITH);

@@ -94,9 +94,12 @@ final class ListedProducts {
                             + " stock are not known and it is held against nothing; add it there or mend the name.");
             tell(unlisted);
         }
-        String unit = unitOf(job, mix, product, name, cell);
+        String all = unitOfAll(product, name);
+        String unit = job >= 0
+                ? unitOf(jobs, Jobs.DOSE, job, product, all, name, cell)
+                : unitOf(mixes, Mixes.DOSE, mix, product, all, name, cell);
         // A product dosed in another unit than it is measured in has no pack or limit to be held against.
-        int held = product >= 0 && agree(unitOfAll(product, name), unit) ? product : -1;
+        int held = product >= 0 && agree(all, unit) ? product : -1;
         int key = held >= 0
                 ? held + 1
                 : others.computeIfAbsent(NameKey.key(name) + '\u0000' + unit, n -> products.size() + 1 + others.size());
@@ -129,22 +132,26 @@ final class ListedProducts {
     }
 
     /** Where liquids are dosed by the fluid ounce, people leave the word out. */
-    private boolean isInOunces(int job, int mix) {
-        return (job >= 0 ? jobs.unit(Jobs.DOSE, job) : mixes.unit(Mixes.DOSE, mix))
+    private static boolean isInOunces(ListRows list, ColumnSpec dose, int row) {
+        return list.unit(dose, row)
                 .map(Unit::symbol)
                 .filter(symbol -> symbol.startsWith("oz"))
                 .isPresent();
     }
 
-    private String unitOf(int job, int mix, int product, String name, Optional<CellAddress> cell) {
-        Optional<String> dosed = job >= 0 ? doseUnit(jobs, Jobs.DOSE, job) : doseUnit(mixes, Mixes.DOSE, mix);
-        String all = unitOfAll(product, name);
+    /**
+     * The unit of one dose.
+     *
+     * @param all what the product is measured in
+     */
+    private String unitOf(
+            ListRows list, ColumnSpec dose, int row, int product, String all, String name, Optional<CellAddress> cell) {
+        Optional<String> dosed = doseUnit(list, dose, row);
         boolean listed = !listedUnit(product).isEmpty();
         if (dosed.isEmpty()) {
-            boolean given = job >= 0 ? jobs.gives(Jobs.DOSE, job) : mixes.gives(Mixes.DOSE, mix);
-            if (given && !listed && !all.isEmpty()) {
+            if (row >= 0 && list.gives(dose, row) && !listed && !all.isEmpty()) {
                 tell(Finding.caution(
-                        (job >= 0 ? jobs.address(Jobs.DOSE, job) : mixes.address(Mixes.DOSE, mix)).orElse(null),
+                        list.address(dose, row).orElse(null),
                         "the dose of '" + name + "' has no unit here and is taken to be in " + all
                                 + ", as its other doses are: write its unit, or the Unit of the product in the product"
                                 + " list."));
@@ -157,7 +164,7 @@ final class ListedProducts {
                     "'" + name + "' is dosed in " + dosed.get() + " here but "
                             + (listed ? "the product list measures it in " + all : "elsewhere in " + all)
                             + "; its packs and limits cannot be compared until both agree."
-                            + (isInOunces(job, mix)
+                            + (isInOunces(list, dose, row)
                                     ? " An ounce by itself is a weight: write fl oz if fluid ounces are meant."
                                     : "")));
         }

@@ -13,6 +13,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.plan.fit.PlanContext;
 import org.rickyard.plan.join.JobLines;
+import org.rickyard.plan.join.RowNumbers;
 import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.RowSources;
 import org.rickyard.trade.Keys;
@@ -149,6 +150,7 @@ public final class SprayFamily {
     }
 
     private RowSources of(List<JobLines.Block> some) {
+        int[] machine = some.stream().mapToInt(JobLines.Block::machine).toArray();
         return new RowSources(some.size())
                 .with(
                         Role.JOB,
@@ -158,15 +160,10 @@ public final class SprayFamily {
                         Role.FIELD,
                         plan.rows(Fields.LIST),
                         some.stream().mapToInt(JobLines.Block::firstField).toArray())
-                .with(
-                        Role.MACHINE,
-                        plan.rows(Machines.LIST),
-                        some.stream().mapToInt(JobLines.Block::machine).toArray())
+                .with(Role.MACHINE, plan.rows(Machines.LIST), machine)
                 .with(
                         Keys.BLOCK_KEY,
                         some.stream().mapToInt(JobLines.Block::key).toArray())
-                .with(
-                        Keys.MACHINE_KEY,
-                        some.stream().mapToInt(block -> block.machine() + 1).toArray());
+                .with(Keys.MACHINE_KEY, RowNumbers.keysOf(machine));
     }
 }

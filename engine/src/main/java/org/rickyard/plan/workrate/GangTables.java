@@ -366,11 +366,10 @@ final class GangTables {
     /** Whether a value is another than it was at the run, or is there now and was not, or the other way round. */
     private static Condition isOther(Symbol now, Symbol then) {
         Expr alike = new Expr.AsUnit(Expr.number(ALIKE), now.unit());
-        return Condition.any(List.of(
-                Condition.compare(Expr.value(now).minus(Expr.value(then)), Relation.MORE, alike),
-                Condition.compare(Expr.value(then).minus(Expr.value(now)), Relation.MORE, alike),
-                Condition.all(List.of(new Condition.Given(now), new Condition.Not(new Condition.Given(then)))),
-                Condition.all(List.of(new Condition.Given(then), new Condition.Not(new Condition.Given(now))))));
+        List<Condition> ways = new ArrayList<>(Condition.apart(Expr.value(now), Expr.value(then), alike));
+        ways.add(Condition.all(List.of(new Condition.Given(now), new Condition.Not(new Condition.Given(then)))));
+        ways.add(Condition.all(List.of(new Condition.Given(then), new Condition.Not(new Condition.Given(now)))));
+        return Condition.any(ways);
     }
 
     /** One row per gang and field whose carting is known. */

@@ -45,9 +45,10 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
             machine[i] = line.machine();
             block[i] = line.block();
         }
-        mixed(plan, machine);
-        pumps(plan, machine);
-        widthInOrchards(plan, machine);
+        int[] atWork = Arrays.stream(machine).distinct().sorted().toArray();
+        mixed(plan, atWork);
+        pumps(plan, atWork);
+        widthInOrchards(plan, atWork);
         KindsOfMachines kinds = new KindsOfMachines(plan.rows(Machines.LIST), plan.rows(Jobs.LIST));
         kinds.ask(plan.findings());
         StrawOfGrain.tell(plan, lines);
@@ -78,10 +79,10 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
         sources.only(Quantities.OUTPUT, withCrop);
         FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field), row -> withCrop[row]);
         plan.add(
-                WorkRateTables.rates(hasJobs, Arrays.stream(machine).distinct().anyMatch(one -> isKnown(types, one))),
+                WorkRateTables.rates(hasJobs, Arrays.stream(atWork).anyMatch(one -> isKnown(types, one))),
                 sources,
                 "no machine that works by width meets a field it is for");
-        int[] machines = hasJobs ? Arrays.stream(machine).distinct().sorted().toArray() : new int[0];
+        int[] machines = hasJobs ? atWork : new int[0];
         plan.add(
                 WorkRateTables.MACHINE_TOTALS,
                 new RowSources(machines.length)
@@ -96,7 +97,7 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
                         .with(Keys.HOLDING_KEY, keys(holdings, firstFields)),
                 "no jobs are listed, so hours are not added up");
         rollers.build(plan);
-        WorkRows works = new WorkRows(plan, lines, gangs);
+        WorkRows works = new WorkRows(plan, lines, gangs, kinds);
         GangFamily.build(plan, gangs, tasks, cuts, works);
         HoursOfGangs.tell(plan, lines, tasks.stageKeys(lines));
         return new WorkRateFamily(works, tasks, holdings);
@@ -111,9 +112,9 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
     }
 
     /** Says once of each machine at work that its efficiency holds what else is typed of lost time. */
-    private static void mixed(PlanContext plan, int[] used) {
+    private static void mixed(PlanContext plan, int[] atWork) {
         ListRows machines = plan.rows(Machines.LIST);
-        for (int machine : Arrays.stream(used).distinct().sorted().toArray()) {
+        for (int machine : atWork) {
             if (!machines.isFilled(Machines.FIELD_EFFICIENCY, machine)) {
                 continue;
             }
@@ -137,9 +138,9 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
     }
 
     /** Says once of each air-blast sprayer at work what its width is, which has no boom to be measured. */
-    private static void widthInOrchards(PlanContext plan, int[] used) {
+    private static void widthInOrchards(PlanContext plan, int[] atWork) {
         ListRows machines = plan.rows(Machines.LIST);
-        for (int machine : Arrays.stream(used).distinct().sorted().toArray()) {
+        for (int machine : atWork) {
             if (machines.text(Machines.TYPE, machine).equals("air-blast sprayer")
                     && !machines.isFilled(Machines.WORKING_WIDTH, machine)
                     && !machines.isFilled(Machines.RATE_OF_WORK, machine)) {
@@ -155,9 +156,9 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
     }
 
     /** Says once of each machine at work that what it pumps an hour does not hold its rate down. */
-    private static void pumps(PlanContext plan, int[] used) {
+    private static void pumps(PlanContext plan, int[] atWork) {
         ListRows machines = plan.rows(Machines.LIST);
-        for (int machine : Arrays.stream(used).distinct().sorted().toArray()) {
+        for (int machine : atWork) {
             boolean volume = machines.isFilled(Machines.OUTPUT, machine)
                     && machines.isFilled(Machines.WORKING_WIDTH, machine)
                     && machines.unit(Machines.OUTPUT, machine)

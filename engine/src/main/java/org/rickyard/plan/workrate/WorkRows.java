@@ -48,12 +48,12 @@ public final class WorkRows {
     /** Jobs and machines of which it is said that there are not so many. */
     private final Set<Long> told = new HashSet<>();
 
-    WorkRows(PlanContext plan, List<JobLines.Line> lines, GangRows gangs) {
+    WorkRows(PlanContext plan, List<JobLines.Line> lines, GangRows gangs, KindsOfMachines kinds) {
         jobs = plan.rows(Jobs.LIST);
         machines = plan.rows(Machines.LIST);
         findings = plan.findings();
         names = NameKey.of(machines, Machines.MACHINE);
-        kinds = new KindsOfMachines(machines, jobs);
+        this.kinds = kinds;
         Map<Long, GangRows.Gang> gangAt = new HashMap<>();
         gangs.gangs().forEach(gang -> gangAt.put((long) gang.job() << 32 | gang.field(), gang));
         for (int line = 0; line < lines.size(); line++) {
@@ -157,6 +157,11 @@ public final class WorkRows {
                     GangRows.uses(alike, machines.text(Machines.MACHINE, machine), owned)
                             + GangRows.MORE_THAN_THERE_ARE));
         }
+    }
+
+    /** What each machine of the list is among those of its type. */
+    public KindsOfMachines kinds() {
+        return kinds;
     }
 
     /** All of them: those of one job on one field stand together, jobs in list order. */

@@ -35,10 +35,10 @@ final class CardParts {
     /** The cautions of one row. */
     private record Caution(String cell, String now, List<String> marks) {}
 
-    CardParts(PlainSheet page, SheetPlaces places) {
+    CardParts(PlainSheet page, SheetPlaces places, RowMarks marks) {
         this.page = page;
         this.places = places;
-        this.marks = new RowMarks(places);
+        this.marks = marks;
     }
 
     /** A quantity's name as the beginning of a line. */

@@ -61,7 +61,7 @@ final class ChecksSheet {
                 + PASS + "\"))";
     }
 
-    PlainSheet build(Looks.Numbers looks, WorkPlan plan, SheetPlaces places, List<Finding> findings) {
+    PlainSheet build(Looks.Numbers looks, WorkPlan plan, SheetPlaces places, RowMarks marks, List<Finding> findings) {
         PlainSheet page = new PlainSheet(looks, List.of(28, 13, 100, 15, 15, 12), 2);
         page.line().text(Looks.TITLE, "Checks").height(22);
         PlainSheet.Line master = page.line();
@@ -118,7 +118,6 @@ final class ChecksSheet {
         page.line().text(Looks.HEADING, "Rows of the result sheets in their places (live)");
         int first = page.next();
         page.line().text(Looks.LABEL, "Rows").text(Looks.LABEL, "Verdict").text(Looks.LABEL, "What must hold");
-        RowMarks marks = new RowMarks(places);
         for (ResultTable table : plan.tables()) {
             for (RowsInPlace rows : RowsInPlace.of(table, places, marks)) {
                 page.line()

@@ -77,20 +77,25 @@ final class ClampCards {
     private final WorkPlan plan;
     private final CardParts parts;
 
-    private ClampCards(PlainSheet page, WorkPlan plan, SheetPlaces places) {
+    private ClampCards(PlainSheet page, WorkPlan plan, SheetPlaces places, RowMarks marks) {
         this.page = page;
         this.plan = plan;
-        this.parts = new CardParts(page, places);
+        this.parts = new CardParts(page, places, marks);
     }
 
     static PlainSheet build(
-            Looks.Numbers looks, WorkPlan plan, SheetPlaces places, String masterCheck, String masterCheckValue) {
+            Looks.Numbers looks,
+            WorkPlan plan,
+            SheetPlaces places,
+            RowMarks marks,
+            String masterCheck,
+            String masterCheckValue) {
         List<Integer> widths = new ArrayList<>(List.of(38, 9, 8, 1));
         widths.addAll(Collections.nCopies(ClampSection.COLUMNS, 2));
         PlainSheet page = new PlainSheet(looks, widths, 2).asCards();
         page.line().text(Looks.TITLE, "Clamp cards").height(22);
         page.line().formula(Looks.CHECK, masterCheck, masterCheckValue);
-        ClampCards cards = new ClampCards(page, plan, places);
+        ClampCards cards = new ClampCards(page, plan, places, marks);
         int clamps = plan.table("clamps").rows();
         for (int row = 0; row < clamps && row < MOST_CARDS; row++) {
             if (row > 0) {

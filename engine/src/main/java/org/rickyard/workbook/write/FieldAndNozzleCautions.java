@@ -36,11 +36,11 @@ final class FieldAndNozzleCautions {
     private final RowsByKey byMachine = new RowsByKey(Keys.MACHINE_KEY, key -> true);
     private final RowsByKey bySeason = new RowsByKey(Keys.SEASON_KEY, key -> true);
 
-    FieldAndNozzleCautions(PlainSheet page, WorkPlan plan, SheetPlaces places) {
+    FieldAndNozzleCautions(PlainSheet page, WorkPlan plan, SheetPlaces places, RowMarks marks) {
         this.page = page;
         this.plan = plan;
         this.places = places;
-        this.marks = new RowMarks(places);
+        this.marks = marks;
     }
 
     /**

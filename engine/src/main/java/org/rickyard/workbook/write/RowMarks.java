@@ -65,15 +65,9 @@ final class RowMarks {
         if (marks.isEmpty()) {
             return formula;
         }
-        StringBuilder all = new StringBuilder(marks.get(0));
-        int parts = 1;
-        for (int i = 1; i < marks.size(); i++) {
-            if (marks.indexOf(marks.get(i)) == i) {
-                all.append(',').append(marks.get(i));
-                parts++;
-            }
-        }
-        return "IF(" + (parts == 1 ? all : "AND(" + all + ")") + "," + formula + "," + otherwise + ")";
+        List<String> parts = marks.stream().distinct().toList();
+        String all = parts.size() == 1 ? parts.get(0) : "AND(" + String.join(",", parts) + ")";
+        return "IF(" + all + "," + formula + "," + otherwise + ")";
     }
 
     /** What tells the rows apart: a key or two that no other row has, or else all keys and names. */

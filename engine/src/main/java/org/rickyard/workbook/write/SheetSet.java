@@ -70,6 +70,7 @@ public final class SheetSet {
     private final WorkPlan plan;
     private final Map<String, String> names;
     private final SheetPlaces places;
+    private final RowMarks marks;
     private final BasisSheet basis;
     private final ChecksSheet checks;
     private final Results results;
@@ -85,6 +86,7 @@ public final class SheetSet {
         this.plan = plan;
         this.names = names;
         this.places = new SheetPlaces(names);
+        this.marks = new RowMarks(places);
         this.basis = new BasisSheet(names.get(BASIS));
         this.checks = new ChecksSheet(names.get(CHECKS), names.get(AS_READ), plan);
         this.results = new Results(plan, places, basis);
@@ -154,23 +156,23 @@ public final class SheetSet {
                     sheets.add(new Sheet(
                             id,
                             name,
-                            SummarySheet.build(looks, plan, places, findings, check, verdict),
+                            SummarySheet.build(looks, plan, places, marks, findings, check, verdict),
                             List.of(),
                             2,
                             0));
                 case SPRAY_CARDS ->
                     sheets.add(new Sheet(
-                            id, name, SprayCards.build(looks, plan, places, check, verdict), List.of(), 2, 0));
+                            id, name, SprayCards.build(looks, plan, places, marks, check, verdict), List.of(), 2, 0));
                 case CLAMP_CARDS ->
                     sheets.add(new Sheet(
-                            id, name, ClampCards.build(looks, plan, places, check, verdict), List.of(), 2, 0));
+                            id, name, ClampCards.build(looks, plan, places, marks, check, verdict), List.of(), 2, 0));
                 case BASIS ->
                     sheets.add(new Sheet(id, name, basis.build(looks, plan.constantsInForce()), List.of(), 1, 0));
                 case TRAIL ->
                     sheets.add(new Sheet(
                             id,
                             name,
-                            new TrailSheet(plan, results, places, looks, check, verdict, mostTrailRows),
+                            new TrailSheet(plan, results, places, marks, looks, check, verdict, mostTrailRows),
                             List.of(),
                             3,
                             0));
@@ -178,7 +180,8 @@ public final class SheetSet {
                     sheets.add(new Sheet(
                             id, name, new AsReadSheet(name, plan.asRead(), looks, check, verdict), List.of(), 6, 0));
                 case CHECKS ->
-                    sheets.add(new Sheet(id, name, checks.build(looks, plan, places, findings), List.of(), 2, 0));
+                    sheets.add(
+                            new Sheet(id, name, checks.build(looks, plan, places, marks, findings), List.of(), 2, 0));
                 case ABOUT ->
                     sheets.add(new Sheet(id, name, AboutSheet.build(looks, plan, places, version), List.of(), 0, 0));
                 default -> {

@@ -52,12 +52,12 @@ final class SprayCards {
     private final RowsByKey byBlock = new RowsByKey(Keys.BLOCK_KEY, shown::contains);
     private final RowsByKey settings = new RowsByKey(Keys.MACHINE_KEY, key -> true);
 
-    private SprayCards(PlainSheet page, WorkPlan plan, SheetPlaces places) {
+    private SprayCards(PlainSheet page, WorkPlan plan, SheetPlaces places, RowMarks marks) {
         this.page = page;
         this.plan = plan;
         this.places = places;
-        this.parts = new CardParts(page, places);
-        this.fieldsAndNozzles = new FieldAndNozzleCautions(page, plan, places);
+        this.parts = new CardParts(page, places, marks);
+        this.fieldsAndNozzles = new FieldAndNozzleCautions(page, plan, places, marks);
         this.blocks = plan.table(BLOCKS);
         for (int row = 0; row < blocks.rows() && row < MOST_CARDS; row++) {
             shown.add(blocks.of(Keys.BLOCK_KEY).number(row));
@@ -65,11 +65,16 @@ final class SprayCards {
     }
 
     static PlainSheet build(
-            Looks.Numbers looks, WorkPlan plan, SheetPlaces places, String masterCheck, String masterCheckValue) {
+            Looks.Numbers looks,
+            WorkPlan plan,
+            SheetPlaces places,
+            RowMarks marks,
+            String masterCheck,
+            String masterCheckValue) {
         PlainSheet page = new PlainSheet(looks, List.of(48, 14, 13, 13, 11), 2).asCards();
         page.line().text(Looks.TITLE, "Spray cards").height(22);
         page.line().formula(Looks.CHECK, masterCheck, masterCheckValue);
-        SprayCards cards = new SprayCards(page, plan, places);
+        SprayCards cards = new SprayCards(page, plan, places, marks);
         for (int row = 0; row < cards.blocks.rows() && row < MOST_CARDS; row++) {
             if (row > 0) {
                 page.newPage();

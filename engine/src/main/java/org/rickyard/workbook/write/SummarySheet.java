@@ -31,6 +31,7 @@ final class SummarySheet {
             Looks.Numbers looks,
             WorkPlan plan,
             SheetPlaces places,
+            RowMarks marks,
             List<Finding> findings,
             String masterCheck,
             String masterCheckValue) {
@@ -54,7 +55,6 @@ final class SummarySheet {
                 : List.of("About", "Result", "Value", "Unit", "Go to", "Status")) {
             head.text(Looks.LABEL, label);
         }
-        RowMarks marks = new RowMarks(places);
         for (Map.Entry<String, List<Headlines.Headline>> holding : headings.entrySet()) {
             page.line().text(Looks.HEADING, holding.getKey());
             for (Headlines.Headline headline : holding.getValue()) {

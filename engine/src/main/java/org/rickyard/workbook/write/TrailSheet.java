@@ -48,6 +48,7 @@ final class TrailSheet extends OurSheet {
             WorkPlan plan,
             Results results,
             SheetPlaces places,
+            RowMarks marks,
             Looks.Numbers looks,
             String masterCheck,
             String masterCheckValue,
@@ -58,7 +59,7 @@ final class TrailSheet extends OurSheet {
         this.looks = looks;
         this.masterCheck = masterCheck;
         this.masterCheckValue = masterCheckValue;
-        this.marks = new RowMarks(places);
+        this.marks = marks;
         plan.tables().forEach(table -> tables.put(places.sheet(table.spec()), table));
         this.whole = Results.count(plan) <= mostRows;
     }
