@@ -122,12 +122,17 @@ public final class ExplanationFinder {
         Explanation explained = Explanation.leaf(
                         "total of " + symbol.name(),
                         cell,
-                        Value.of(sum, symbol.unit().symbol(), From.CALCULATED))
+                        added.isEmpty()
+                                ? Value.of("", From.CALCULATED)
+                                : Value.of(sum, symbol.unit().symbol(), From.CALCULATED))
                 .worked(
                         new Working("", "all rows of '" + cell.sheet() + "' that have a value, added up", "", ""),
                         new Explanations(results).addends(table, symbol, added))
                 .note("workbook name: " + named.name());
         int leftOut = table.rows() - added.size();
+        if (table.rows() == 0) {
+            return explained.note("there are no rows to add up");
+        }
         if (leftOut == 0 && named.leftOut() != null) {
             return explained.note(
                     missing(table, named.leftOut()).isEmpty()

@@ -145,6 +145,14 @@ class ExplainedCellTest {
     }
 
     @Test
+    void aTotalOfNothingIsWithheldAndNotNought() throws Exception {
+        List<String> total = explain(run(FarmBook.usual()), "Rickyard_product_cost");
+
+        assertThat(total.get(0)).startsWith("total of cost: withheld @ ");
+        assertThat(total).anyMatch(line -> line.contains(" left out because the value is withheld: "));
+    }
+
+    @Test
     void aTotalOfTotalsSaysWhatThoseLeaveOut() throws Exception {
         Recalculation run = run(FarmBook.usual());
         String letters = CellAddress.letters(

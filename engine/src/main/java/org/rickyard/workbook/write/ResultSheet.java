@@ -225,14 +225,18 @@ final class ResultSheet extends OurSheet {
         sheet.text(0, looks.of(Looks.TOTAL), "Total");
         for (TableSpec.TotalName total : ordered()) {
             Total sum = Total.of(table, total.symbol());
-            sheet.formula(
-                    spec.position(total.symbol()),
-                    looks.of(Looks.decimals(Looks.TOTAL, ColumnWriters.decimals(total.symbol()))),
-                    CellFormula.of("SUM(" + range(total.symbol()) + ")"),
-                    sum.sum());
+            int column = spec.position(total.symbol());
+            int look = looks.of(Looks.decimals(Looks.TOTAL, ColumnWriters.decimals(total.symbol())));
+            String range = range(total.symbol());
+            CellFormula formula = CellFormula.of("IF(COUNT(" + range + ")=0,\"\",SUM(" + range + "))");
+            if (sum.given()) {
+                sheet.formula(column, look, formula, sum.sum());
+            } else {
+                sheet.formula(column, look, formula, "");
+            }
         }
         sheet.row(SheetPlaces.LEFT_OUT_ROW);
-        sheet.text(0, looks.of(Looks.TOTAL), "Rows left out of it");
+        sheet.text(0, looks.of(Looks.TOTAL), "Rows left out");
         for (TableSpec.TotalName total : ordered()) {
             Total sum = Total.of(table, total);
             sheet.formula(

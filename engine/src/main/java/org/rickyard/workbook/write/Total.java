@@ -5,14 +5,19 @@ import org.rickyard.formula.Values;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.TableSpec;
 
-/** A column's sum in row order, as the grid adds, and how many rows had nothing to add. */
-record Total(double sum, int leftOut) {
+/**
+ * A column's sum in row order, as the grid adds, and how many rows had nothing to add.
+ *
+ * @param given false where no row had anything to add: the sum is then withheld, for 0 would be read as an answer
+ */
+record Total(double sum, boolean given, int leftOut) {
     /** What is missing from totals that are added up is missing from their sum. */
     static Total of(ResultTable table, TableSpec.TotalName total) {
         Total own = of(table, total.symbol());
         return total.leftOut() == null
                 ? own
-                : new Total(own.sum(), (int) of(table, total.leftOut()).sum());
+                : new Total(
+                        own.sum(), own.given(), (int) of(table, total.leftOut()).sum());
     }
 
     static Total of(ResultTable table, Symbol symbol) {
@@ -26,6 +31,6 @@ record Total(double sum, int leftOut) {
                 leftOut++;
             }
         }
-        return new Total(sum, leftOut);
+        return new Total(sum, leftOut < table.rows(), leftOut);
     }
 }
