@@ -51,7 +51,7 @@ final class GangTables {
 
     /** The key of one stage of a gang. */
     static Symbol stageKey(GangStage stage) {
-        return Symbol.number("key of " + stage.words(), Units.ONE).decimals(0);
+        return Symbol.number(stage.words() + " key", Units.ONE).decimals(0);
     }
 
     private static final Method COUNTED = new Method(

@@ -154,7 +154,12 @@ final class Looks {
 
     /** A look with so many decimals shown, and a space after them so that a figure does not touch the words beside it. */
     static CellLook decimals(CellLook look, int decimals) {
-        return look.withNumberFormat(decimals == FINEST ? FINE : format(decimals));
+        return look.withNumberFormat(
+                switch (decimals) {
+                    case FINEST -> FINE;
+                    case 2 -> HUNDREDTHS;
+                    default -> format(decimals);
+                });
     }
 
     private static String format(int decimals) {
@@ -165,6 +170,9 @@ final class Looks {
     private static final int FINEST = 3;
     /** A jug shows millilitres, a tank of 3,900 L does not. */
     private static final String FINE = "[>=1000]" + format(0) + ";[>=100]" + format(1) + ";" + format(FINEST);
+
+    /** Nobody tips 222,000.00 L; areas and money of a farm keep their hundredths. */
+    private static final String HUNDREDTHS = "[>=10000]" + format(0) + ";" + format(2);
 
     /** A look that shows a day. */
     static CellLook day(CellLook look) {
