@@ -83,5 +83,7 @@ public final class Cautions {
             "Guards on and safe stop before leaving the seat: handbrake on, controls neutral, engine off, key out."
                     + " Clear blockages only with the engine stopped; nobody rides on loads, drawbars or implements.",
             "Slopes, ditch sides, overhead lines, children and bystanders are judged on the spot. Road weight, width and"
-                    + " brake law are those of the place. Long days tire: rates hold only for rested drivers.");
+                    + " brake law are those of the place. Long days tire: rates hold only for rested drivers.",
+            "Overhead lines kill without being touched: an auger, an open lid, a raised loader or body reaches them (HSE"
+                    + " AIS8: some above 5.7 m). Lower all before you move; the network operator says how near.");
 }
