@@ -23,9 +23,9 @@ import picocli.CommandLine.Parameters;
             "Shows how one number came about, down to the cells that were typed.",
             "",
             "Examples:",
-            "  rickyard explain farm.xlsx 'Work rates!P12'    a result",
-            "  rickyard explain farm.xlsx 'Work rates!Q5'     a total",
-            "  rickyard explain farm.xlsx 'Summary!C14'       what a line of Summary leads to",
+            "  rickyard explain farm.xlsx 'Work rates!AD12'   a result",
+            "  rickyard explain farm.xlsx 'Work rates!AJ5'    a total",
+            "  rickyard explain farm.xlsx 'Summary!C9'        what a line of Summary leads to",
             "  rickyard explain farm.xlsx 'Fields!D7'         a cell of your own, and what depends on it",
             ""
         },

@@ -9,7 +9,10 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -27,6 +30,8 @@ import org.rickyard.testing.FarmBook;
 import org.rickyard.trade.catalogue.Catalogue;
 
 class OtherCommandsTest {
+    private static final Pattern EXAMPLE_CELL = Pattern.compile("rickyard explain farm\\.xlsx '([^']+)'");
+
     @TempDir
     Path folder;
 
@@ -200,6 +205,24 @@ class OtherCommandsTest {
                 .isPositive()
                 .isLessThan(ran.out().indexOf("Usage:"));
         assertThat(ran.out()).contains("Exit codes:", "rickyard " + command + " ");
+    }
+
+    /** Who tries an example of the help does it on the demo, to which the help sends him. */
+    @Test
+    void examplesOfCellsToExplainHoldOnTheDemo() {
+        Path demo = folder.resolve("demo.xlsx");
+        Ran.rickyard("new", demo, "--kind", "demo");
+        List<String> cells = Stream.of(Ran.rickyard("--help"), Ran.rickyard("explain", "--help"))
+                .flatMap(help -> EXAMPLE_CELL.matcher(help.out()).results())
+                .map(found -> found.group(1))
+                .distinct()
+                .toList();
+
+        assertThat(cells).hasSize(4);
+        for (String cell : cells) {
+            Ran ran = Ran.rickyard("explain", demo, cell);
+            assertThat(ran.code()).as(cell + ": " + ran.err()).isZero();
+        }
     }
 
     @Test
