@@ -261,6 +261,7 @@ final class ListGuide {
                     NozzleTest.LIST,
                     "one row for each nozzle of a catch test, made with clean water",
                     """
+                    Holding: Thrushmere
                     Sprayer: Sprayer 12 m
                     Nozzle: 1
                     Flow: 1.22
