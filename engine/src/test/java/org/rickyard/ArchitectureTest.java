@@ -1,7 +1,6 @@
 package org.rickyard;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
-import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -28,7 +27,9 @@ import java.util.Set;
 @AnalyzeClasses(packages = "org.rickyard", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
     /** Classes that may use POI, each with its reason; the ordinary path of a run uses none of it. */
-    private static final Class<?>[] MAY_USE_POI = {};
+    private static final String MAY_USE_POI =
+            // formulas for which the file stores no value are worked out by POI's evaluator, of which alone it has need
+            "org\\.rickyard\\.workbook\\.read\\.(EvaluatedBook|CertainFunctions)(\\$.*)?";
 
     @ArchTest
     static final ArchRule DEPENDENCIES_POINT_ONE_WAY = Architectures.layeredArchitecture()
@@ -153,7 +154,8 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule POI_IS_USED_ONLY_WHERE_LISTED = noClasses()
-            .that(not(belongToAnyOf(MAY_USE_POI)))
+            .that()
+            .haveNameNotMatching(MAY_USE_POI)
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("org.apache.poi..", "org.apache.xmlbeans..", "org.openxmlformats..")

@@ -433,6 +433,8 @@ public final class Machines {
             .unitColumn(CHARGE_UNIT, CHARGE)
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
             .unclear(List.of("basis"), OUTPUT_BASIS, POWER_BASIS)
+            .toldWithout(POWER, "basis", OUTPUT_BASIS, OUTPUT)
+            .toldWithout(OUTPUT, "basis", POWER_BASIS, POWER)
             .told("rate", CHARGE, CHARGE_UNIT)
             .otherwiseMeasured(WORKING_WIDTH, "swath, swathe, bout, cut")
             .otherwise(

@@ -26,6 +26,7 @@ final class TableFinder {
     private final List<Vocabulary> namedBySheet;
     private final NoLists noLists;
     private final ChoiceByContents choices;
+    private final OrchardBlocks orchards;
     private final List<FoundTable> tables = new ArrayList<>();
     private final List<RowReader> open = new ArrayList<>();
     private final NearestHeader nearest;
@@ -40,6 +41,7 @@ final class TableFinder {
         this.noLists = new NoLists(grid);
         this.nearest = new NearestHeader(grid, headerRow, vocabularies, namedBySheet);
         this.choices = new ChoiceByContents(grid, headerRow, findings);
+        this.orchards = new OrchardBlocks(grid, headerRow, findings);
     }
 
     private List<Vocabulary> named(String title) {
@@ -132,6 +134,7 @@ final class TableFinder {
         String[] headers = headers(range.firstRow(), range.firstColumn(), range.lastColumn());
         List<Vocabulary> named = new ArrayList<>(named(range.name()));
         named.addAll(namedBySheet);
+        orchards.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn());
         choices.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn());
         HeaderRow.Match best = headerRow.best(headers, range.firstColumn(), range.lastColumn(), named);
         if (best == null) {
@@ -260,6 +263,7 @@ final class TableFinder {
         if (isFreeAbove(row, 0, taken.length - 1)) {
             new TwoDeepHeader(grid, vocabularies).mergedDown(headers, row);
         }
+        orchards.settle(vocabularies, headers, row, 0, taken.length - 1);
         choices.settle(vocabularies, headers, row, 0, taken.length - 1);
         List<HeaderRow.Match> matches = headerRow.split(headers, named);
         boolean twoDeep = false;

@@ -37,6 +37,7 @@ import org.rickyard.workbook.read.FormulaRefs;
 import org.rickyard.workbook.read.MeaningFingerprint;
 import org.rickyard.workbook.read.SheetCells;
 import org.rickyard.workbook.read.TableParts;
+import org.rickyard.workbook.read.UnstoredFormulas;
 import org.rickyard.workbook.write.SheetSet;
 
 /**
@@ -240,6 +241,17 @@ public final class Recalculation {
                 scope, ours.byId().values().stream().map(SheetRef::name).toList());
         List<SheetCells> cells = reader.cells(book.sheets(), ours::isClients, sheet -> refs.reading(sheet.name()));
         List<SheetRef> clients = book.sheets().stream().filter(ours::isClients).toList();
+        UnstoredFormulas.Done done = UnstoredFormulas.workOut(scope, reader, clients, cells);
+        if (done.count() > 0) {
+            findings.add(Finding.note(
+                    done.first(),
+                    (done.count() == 1
+                                    ? "1 formula of yours has no stored value in the file; it was worked out here, and is"
+                                    : done.count()
+                                            + " formulas of yours have no stored value in the file; they were worked"
+                                            + " out here, and are")
+                            + " again by the spreadsheet program that opens the workbook."));
+        }
         Dependents dependents = Dependents.trace(scope, reader, clients, refs);
         if (dependents.size() > 0) {
             findings.add(Finding.note(

@@ -173,6 +173,9 @@ final class CellReading {
     }
 
     private void deliver(int at, String formula) throws IOException {
+        if (formulas.isArray()) {
+            sink.arrayFormula();
+        }
         if (hasInline) {
             give(at, Kind.TEXT, 0, textOf(inline.characters(), inline.length()), formula);
             return;
@@ -195,6 +198,9 @@ final class CellReading {
         }
         if (start == end) {
             if (formula != null) {
+                if (formats.showsUnits()) {
+                    sink.shownUnit(at, column, formats.unitOfStyle(style));
+                }
                 give(at, Kind.UNCOMPUTED, 0, "", formula);
             }
             return;

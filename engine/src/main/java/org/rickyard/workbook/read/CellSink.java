@@ -28,6 +28,9 @@ public interface CellSink {
      */
     default void shownUnit(int row, int column, String unit) {}
 
+    /** That the formula of the cell to be given next is one over arrays or of a data table, said before the cell. */
+    default void arrayFormula() {}
+
     /** Whether formulas must be given in full; shared ones are then written out for each cell. */
     default boolean wantsFormulaText() {
         return true;
@@ -48,6 +51,12 @@ public interface CellSink {
             public void shownUnit(int row, int column, String unit) {
                 first.shownUnit(row, column, unit);
                 second.shownUnit(row, column, unit);
+            }
+
+            @Override
+            public void arrayFormula() {
+                first.arrayFormula();
+                second.arrayFormula();
             }
 
             @Override

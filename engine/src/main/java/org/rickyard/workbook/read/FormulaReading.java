@@ -18,6 +18,7 @@ final class FormulaReading {
     private final Map<String, Shared> shared = new HashMap<>();
     private final List<Spread> spreads = new ArrayList<>();
     private String formula;
+    private boolean array;
 
     private record Shared(int row, int column, String formula) {}
 
@@ -36,6 +37,7 @@ final class FormulaReading {
 
     void clear() {
         formula = null;
+        array = false;
     }
 
     /** From the start tag of a formula to its end tag. */
@@ -58,6 +60,7 @@ final class FormulaReading {
             }
         } else if (written || "array".equals(type) || "dataTable".equals(type)) {
             formula = own;
+            array = type != null && !type.equals("normal");
             CellArea area = reference == null ? null : CellReference.area("", reference);
             if (area != null && !area.single()) {
                 spreads.add(new Spread(area, own));
@@ -87,6 +90,11 @@ final class FormulaReading {
         return any;
     }
 
+    /** Whether the formula of the cell just read is one over arrays or of a data table. */
+    boolean isArray() {
+        return array;
+    }
+
     /** The formula of the cell just read; null if it has none. */
     String formula(int row, int column) {
         if (formula != null || spreads.isEmpty()) {
@@ -94,6 +102,7 @@ final class FormulaReading {
         }
         for (Spread spread : spreads) {
             if (spread.area.contains(row, column)) {
+                array = true;
                 return spread.formula;
             }
         }

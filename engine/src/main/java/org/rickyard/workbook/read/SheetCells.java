@@ -27,6 +27,7 @@ public final class SheetCells implements Grid, CellSink {
     private Column[] columns = new Column[16];
     private int rowCount;
     private int columnCount;
+    private int uncomputed;
 
     /** An empty sheet, to be filled as a sink. */
     public SheetCells(String sheet, boolean hidden, List<TableRange> tables, Epoch epoch) {
@@ -59,8 +60,20 @@ public final class SheetCells implements Grid, CellSink {
         }
         int mark = kind.ordinal() | format.ordinal() << FORMAT_SHIFT | (formula == null ? 0 : FORMULA);
         columns[column].put(row, (byte) mark, kind == Kind.NUMBER ? number : 0, text);
+        uncomputed += kind == Kind.UNCOMPUTED ? 1 : 0;
         rowCount = Math.max(rowCount, row + 1);
         columnCount = Math.max(columnCount, column + 1);
+    }
+
+    /** How many formulas there are for which the file stores no value. */
+    int uncomputed() {
+        return uncomputed;
+    }
+
+    /** Takes what a formula without stored value comes to. */
+    void comesTo(int row, int column, Kind kind, double number, String text) {
+        cell(row, column, kind, number, text, format(row, column), "");
+        uncomputed--;
     }
 
     @Override
