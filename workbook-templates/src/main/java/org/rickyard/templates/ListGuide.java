@@ -261,12 +261,12 @@ final class ListGuide {
                     NozzleTest.LIST,
                     "one row for each nozzle of a catch test, made with clean water",
                     """
-                    Holding: Thrushmere
                     Sprayer: Sprayer 12 m
                     Nozzle: 1
                     Flow: 1.22
                     Pressure: 3
-                    New flow: 1.2"""),
+                    New flow: 1.2
+                    Holding: Thrushmere"""),
             new ListGuide(
                     Assumptions.LIST,
                     "overrules a constant or default by its name on Basis; may stay empty",
