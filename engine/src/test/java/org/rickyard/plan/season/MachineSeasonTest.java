@@ -141,6 +141,12 @@ class MachineSeasonTest {
                         row("One", "Far", "disc", "Disc", "Old red", TENTH, TENTH.plusDays(40), 100, 10),
                         row("Two", "Near", "tine", "Tine", "Old red", TENTH.plusDays(5), TENTH.plusDays(40), 100, 10))
                 .run();
+        // A third, in no more digits than any library writes: 33.333333333333336 came back as another number.
+        assertThat(worked.plan()
+                        .table(MachineSeason.BOOKINGS)
+                        .of(MachineSeason.SHARE_TAKEN)
+                        .number(1))
+                .isEqualTo(33.333333333);
         assertThat(worked.messages()).noneMatch(m -> m.contains("both want"));
         assertThat(worked.number("planned-start", "One")).isEqualTo(worked.number("planned-start", "Cut"));
     }
