@@ -16,6 +16,8 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ListRows;
+import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Products;
 import org.rickyard.plan.table.LinkCells;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.TableColumn;
@@ -269,6 +271,12 @@ public final class Causes {
         return unit.symbol().isEmpty() ? "" : " " + unit;
     }
 
+    private static String withoutRow(ListSpec list) {
+        return list == Products.LIST
+                ? "the product is not in the product list, or is listed in another unit"
+                : "no row of the list " + list.name() + " belongs to this one";
+    }
+
     private static Cause typed(ResultTable table, Symbol symbol, int row) {
         LinkCells links = table.links(symbol);
         String name = symbol.name();
@@ -281,6 +289,8 @@ public final class Causes {
                                 : name + " missing: "
                                         + links.sheetWithoutColumn(row)
                                                 .map(sheet -> "the list on '" + sheet + "' has no column for it")
+                                                .or(() -> links.listWithoutRow(row)
+                                                        .map(Causes::withoutRow))
                                                 .orElse("no list has a column for it here");
                     case BLANK -> name + " missing";
                     case NOT_READABLE -> name + " is not readable: '" + links.text(row) + "'";

@@ -49,7 +49,7 @@ public final class Machines {
             .help("mower, tedder, rake, forager, trailer, sprayer, ...");
     /** How many alike. */
     public static final ColumnSpec NUMBER = number("Number", Quantities.NUMBER_OF_MACHINES)
-            .also("no of machines, number of machines, quantity, qty, how many, count, no")
+            .also("no of machines, number of machines, quantity, qty, how many, count, no, no of")
             .help("How many machines alike; blank means one.");
     /** Working width. */
     public static final ColumnSpec WORKING_WIDTH = number("Working width", Quantities.WORKING_WIDTH)
@@ -136,7 +136,7 @@ public final class Machines {
             .help("Say engine or PTO in Power basis.");
     /** Engine or PTO. */
     public static final ColumnSpec POWER_BASIS = choice("Power basis", Quantities.POWER_BASIS, Choices.POWER_BASIS)
-            .also("power at, engine or PTO, basis of power, power type")
+            .also("power at, engine or PTO, basis of power, power type, hp basis, kW basis, hp at, hp type")
             .help("engine or PTO.");
     /** Fuel burnt. */
     public static final ColumnSpec FUEL = number("Fuel", Quantities.FUEL_RATE)
@@ -433,6 +433,8 @@ public final class Machines {
             .unitColumn(CHARGE_UNIT, CHARGE)
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
             .unclear(List.of("basis"), OUTPUT_BASIS, POWER_BASIS)
+            .toldWithout(POWER, "basis", OUTPUT_BASIS, OUTPUT)
+            .toldWithout(OUTPUT, "basis", POWER_BASIS, POWER)
             .told("rate", CHARGE, CHARGE_UNIT)
             .otherwiseMeasured(WORKING_WIDTH, "swath, swathe, bout, cut")
             .otherwise(

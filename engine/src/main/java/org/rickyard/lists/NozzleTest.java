@@ -34,6 +34,8 @@ public final class NozzleTest {
     public static final ColumnSpec NEW_FLOW = number("New flow", Quantities.NEW_NOZZLE_FLOW)
             .also("new, flow when new, new nozzle flow, reference flow, nominal flow, chart flow")
             .help("Of a new nozzle at the same pressure.");
+    /** The holding. */
+    public static final ColumnSpec HOLDING = Shared.HOLDING;
 
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
@@ -45,8 +47,9 @@ public final class NozzleTest {
                             "jug test",
                             "nozzle check",
                             "nozzle flows"),
-                    List.of(SPRAYER, NOZZLE, FLOW, PRESSURE, NEW_FLOW))
+                    List.of(SPRAYER, NOZZLE, FLOW, PRESSURE, NEW_FLOW, HOLDING))
             .identifiedBy(SPRAYER, NOZZLE)
+            .otherwise(HOLDING, Shared.WHOSE)
             .otherwise(
                     FLOW, "l/min, ml/min, litres per minute, measured, measured output, discharge, collected, caught")
             .otherwise(

@@ -92,8 +92,8 @@ public final class Products {
             .help("From the label.");
     /** Density. */
     public static final ColumnSpec DENSITY = number("Density", Quantities.PRODUCT_DENSITY)
-            .also("specific gravity, SG, relative density, density of product")
-            .help("Liquids: kilograms in a litre.");
+            .also("specific gravity, SG, relative density, density of product, bulk density")
+            .help("Kilograms in a litre; of what is spread or drilled, as it lies in the hopper.");
     /** Pack size. */
     public static final ColumnSpec PACK_SIZE = number("Pack size", Quantities.PACK_SIZE)
             .also(

@@ -180,16 +180,25 @@ final class TableFinder {
         }
         int known = 0;
         int other = 0;
+        boolean figures = false;
         for (int column = 0; column < taken.length; column++) {
-            if (!taken[column] && grid.kind(row, column) == Grid.Kind.TEXT) {
-                if (beginsHeader(grid.text(row, column))) {
+            if (!taken[column]) {
+                Grid.Kind kind = grid.kind(row, column);
+                figures |= kind == Grid.Kind.NUMBER && !isYear(grid.number(row, column));
+                if (kind == Grid.Kind.TEXT && beginsHeader(grid.text(row, column))) {
                     known++;
-                } else {
+                } else if (kind == Grid.Kind.TEXT) {
                     other++;
                 }
             }
         }
-        return known >= 2 && known * 4 >= other;
+        // A few words of ours among many others: in a row of figures chance, in one without the columns of a wide list.
+        return known >= 2 && (known * 4 >= other || !figures);
+    }
+
+    /** Headers of what was harvested before. */
+    private static boolean isYear(double number) {
+        return number >= 1950 && number <= 2100 && number == Math.rint(number);
     }
 
     /** Where assumptions have their values, the headers of the list below stand as words. */

@@ -15,7 +15,10 @@ final class TurnedHeader {
 
     private TurnedHeader() {}
 
-    /** "Haul mi. one way" with its unit at the end, "Haul one way (mi)"; null if no unit stands between its words. */
+    /**
+     * "Haul mi. one way" with its unit at the end, "Haul one way (mi)", and so "mph laden"; null if no unit stands between
+     * its words or before them.
+     */
     static HeaderText unitLast(HeaderText header) {
         List<Integer> ends = header.ends();
         for (int word = 1; word + 1 < ends.size(); word++) {
@@ -28,7 +31,15 @@ final class TurnedHeader {
                         header.raw().substring(0, ends.get(word - 1)) + " " + behind.strip() + " (" + unit + ")");
             }
         }
-        return null;
+        return unitFirst(header.raw().strip());
+    }
+
+    private static HeaderText unitFirst(String raw) {
+        int end = raw.indexOf(' ');
+        String unit = end < 1 ? "" : raw.substring(0, end).replaceFirst("[.,:]$", "");
+        return !unit.isEmpty() && !unit.equalsIgnoreCase("in") && HeaderUnit.measures(unit)
+                ? HeaderText.of(raw.substring(end).strip() + " (" + unit + ")")
+                : null;
     }
 
     /** The names that a header gives as one or the other; empty if it is one name. */

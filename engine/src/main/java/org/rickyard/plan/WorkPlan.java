@@ -23,6 +23,7 @@ import org.rickyard.plan.season.SeasonFamily;
 import org.rickyard.plan.silage.ClampFamily;
 import org.rickyard.plan.spraying.SprayFamily;
 import org.rickyard.plan.table.ConstantsInForce;
+import org.rickyard.plan.table.EvaluatingThread;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.workrate.WorkRateFamily;
 import org.rickyard.trade.catalogue.Catalogue;
@@ -100,15 +101,19 @@ public final class WorkPlan {
     private void build(Extent extent, JobLines jobLines) {
         ownUnits = new OwnUnits(lists, jobLines.lines());
         blocksOfRows = jobLines.joinsRows();
-        PlanContext context = new PlanContext(lists, constants, findings, extent, ownUnits, ChiefAnswers.OF_TABLES);
-        context.measureInputs();
-        ClampFamily silage = new ClampFamily(context);
-        WorkRateFamily work = WorkRateFamily.build(context, jobLines, silage.fieldCuts(), silage.rollers());
-        CostFamily.build(context, work.works(), work.holdings(), silage.fieldCuts());
-        SeasonFamily.build(context, work.tasks(), work.works());
-        SprayFamily.build(context, jobLines);
-        silage.build();
-        tables.putAll(context.tables());
+        try (EvaluatingThread beside = new EvaluatingThread()) {
+            PlanContext context =
+                    new PlanContext(lists, constants, findings, extent, ownUnits, ChiefAnswers.OF_TABLES, beside::take);
+            context.measureInputs();
+            ClampFamily silage = new ClampFamily(context);
+            WorkRateFamily work = WorkRateFamily.build(context, jobLines, silage.fieldCuts(), silage.rollers());
+            CostFamily.build(context, work.works(), work.holdings(), silage.fieldCuts());
+            SeasonFamily.build(context, work.tasks(), work.works());
+            SprayFamily.build(context, jobLines);
+            silage.build();
+            tables.putAll(context.tables());
+        }
+        EvaluatingThread.finish(tables.values());
         if (extent.fitted()) {
             UnreadColumns.leaveOut(tables.values());
         }

@@ -245,11 +245,12 @@ public final class Recalculation {
         if (done.count() > 0) {
             findings.add(Finding.note(
                     done.first(),
-                    done.count()
-                            + (done.count() == 1
-                                    ? " formula of yours has no stored value in the file; it was"
-                                    : " formulas of yours have no stored value in the file; they were")
-                            + " worked out here, and are again by the spreadsheet program that opens the workbook."));
+                    (done.count() == 1
+                                    ? "1 formula of yours has no stored value in the file; it was worked out here, and is"
+                                    : done.count()
+                                            + " formulas of yours have no stored value in the file; they were worked"
+                                            + " out here, and are")
+                            + " again by the spreadsheet program that opens the workbook."));
         }
         Dependents dependents = Dependents.trace(scope, reader, clients, refs);
         if (dependents.size() > 0) {

@@ -319,9 +319,9 @@ public final class Quantities {
     public static final Symbol BUFFER_CATEGORY = Symbol.text("buffer category");
     /** The authorisation number on the label. */
     public static final Symbol AUTHORISATION_NUMBER = Symbol.text("authorisation number");
-    /** Mass of a litre of product. */
+    /** Mass of a litre of product, or of what is spread as it lies in the hopper; seed and urea are lighter than water. */
     public static final Symbol PRODUCT_DENSITY =
-            number("density of the product", Units.KG.over(Units.L), Range.of(0.5, 2.5), Range.of(0.8, 1.6), 2);
+            number("density of the product", Units.KG.over(Units.L), Range.of(0.3, 2.5), Range.of(0.6, 1.6), 2);
     /** Product in one pack. */
     public static final Symbol PACK_SIZE =
             number("pack size", Units.PRODUCT_UNIT, Range.above(0, 2000), Range.above(0, 1000), 2);

@@ -34,4 +34,19 @@ class FarRightTest {
         assertThat(found.rows(Fields.LIST).size()).isEqualTo(1);
         assertThat(said(found)).noneMatch(line -> line.contains("looks like the header of a list"));
     }
+
+    @Test
+    void aListIsReadHoweverManyColumnsOfOtherThingsItHas() {
+        Object[] header = from(3, from(0, new Object[60]));
+        Object[] row = header.clone();
+        for (int i = 3; i < header.length; i++) {
+            header[i] = i % 10 == 0 ? (Object) (1990 + i) : "Observed " + i;
+            row[i] = i;
+        }
+        System.arraycopy(new Object[] {"Field", "Area (ha)", "Crop"}, 0, header, 0, 3);
+        System.arraycopy(new Object[] {"Long Acre", 4.2, "grass"}, 0, row, 0, 3);
+        FoundLists found = find(new SheetOf("Land").row(header).row(row));
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(1);
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(4.2);
+    }
 }

@@ -55,7 +55,7 @@ class ListDeclarationsTest {
                                 + "Feeding season|Crown shape|Filled height|Overhead lines|Tank holds|Soil|Additive"),
                 Arguments.of(Stocks.LIST, "Holding|Store*|Kind|Amount|Count|Weight each|DM|Date|Already fed"),
                 Arguments.of(Herds.LIST, "Holding|Group*|Head*|Intake*|DM|Days|Start|End|Clamp"),
-                Arguments.of(NozzleTest.LIST, "Sprayer*|Nozzle*|Flow*|Pressure|New flow"),
+                Arguments.of(NozzleTest.LIST, "Sprayer*|Nozzle*|Flow*|Pressure|New flow|Holding"),
                 Arguments.of(Assumptions.LIST, "Item*|Value*|Unit"),
                 Arguments.of(Layout.LIST, "List*|Column*|Header in this workbook*|Unit"));
     }

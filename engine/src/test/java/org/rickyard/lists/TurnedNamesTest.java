@@ -77,4 +77,19 @@ class TurnedNamesTest {
         assertThat(found.rows(Jobs.LIST).has(Jobs.LATEST)).isFalse();
         assertThat(found.rows(Stocks.LIST).has(Stocks.ALREADY_FED)).isFalse();
     }
+
+    @Test
+    void aUnitMayStandBeforeTheName() {
+        ListRows trailers = ListFinder.find(List.of(new SheetOf("Machines")
+                        .row("Machine", "Type", "t payload", "mph laden", "mph empty", "No. of", "HP", "HP basis")
+                        .row("Trailer", "trailer", 12, 15, 20, 4, null, null)
+                        .row("T", "tractor", null, null, null, 1, 120, "engine")))
+                .rows(Machines.LIST);
+        assertThat(trailers.number(Machines.PAYLOAD, 0)).isEqualTo(12);
+        assertThat(trailers.number(Machines.ROAD_SPEED_LADEN, 0)).isEqualTo(15);
+        assertThat(trailers.unit(Machines.ROAD_SPEED_LADEN, 0).orElseThrow()).hasToString("mph");
+        assertThat(trailers.number(Machines.ROAD_SPEED_EMPTY, 0)).isEqualTo(20);
+        assertThat(trailers.number(Machines.NUMBER, 0)).isEqualTo(4);
+        assertThat(trailers.text(Machines.POWER_BASIS, 1)).isEqualTo("engine");
+    }
 }

@@ -129,7 +129,7 @@ final class FullFarm {
             Machine = Topper | Type = mower | Rate of work (ha/h) = 2.2 | Fuel (L/ha) = 5
             Machine = Old mower | Type = mower | Working width (m) = 2.1 | Overlap (%) = 5 | Turn time (s) = 14 |
                 Timed distance (m) = 100 | Timed seconds = 40
-            Machine = Row hoe | Type = cultivator | Rows = 6 | Row width (m) = 0.5 | Speed (km/h) = 6
+            Machine = Row hoe | Type = cultivator | Rows = 6 | Row width (m) = 0.5 | Speed (km/h) = 6 | Number = 2
             Machine = Four furrows | Type = plough | Rows = 4 | Row width (m) = 0.4 | Speed (km/h) = 6
             Machine = Boom | Type = sprayer | Number of nozzles = 24 | Nozzle spacing (m) = 0.5 |
                 Timed distance (m) = 50 | Timed seconds = 20 | Tank (L) = 800 | Total flow (L/min) = 22
@@ -207,7 +207,7 @@ final class FullFarm {
             Product = Product A | Unit = L | Dose = 1 | Highest dose = 1.2 | Highest total dose = 3 |
                 Most applications = 2 | Least interval (d) = 14 | Harvest interval (d) = 35 |
                 Lowest water volume (L/ha) = 100 | Highest water volume (L/ha) = 400 | Spray quality = medium |
-                Pack size = 5 | Stock = 12 | Price = 18
+                Pack size = 5 | Stock = 12 | Price = 18 | Density (kg/L) = 1.1
             Product = Product B | Unit = L | Dose = 0.5 | Highest dose = 0.8 | Highest total dose = 1.6 |
                 Most applications = 3 | Least interval (d) = 10 | Harvest interval (d) = 28 |
                 Lowest water volume (L/ha) = 80 | Highest water volume (L/ha) = 300 | Pack size = 10 |

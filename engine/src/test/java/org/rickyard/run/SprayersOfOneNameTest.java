@@ -19,6 +19,13 @@ class SprayersOfOneNameTest {
     Path folder;
 
     private static FarmBook book() {
+        return sprayers()
+                .sheet("Nozzle test", "Sprayer", "Nozzle", "Flow (L/min)", "Pressure (bar)", "New flow (L/min)")
+                .row("Nozzle test", "Sprayer", 1, 1.6, 3, 1.58)
+                .row("Nozzle test", "Sprayer", 2, 2.2, 3, 1.58);
+    }
+
+    private static FarmBook sprayers() {
         return new FarmBook()
                 .sheet("Fields", "Holding", "Field", "Crop", "Area (ha)")
                 .row("Fields", "Moor End", "Long Acre", "wheat", 4)
@@ -37,10 +44,7 @@ class SprayersOfOneNameTest {
                 .row("Machines", "Beck Farm", "Sprayer", "sprayer", 12, 8, 1000, 0.5, "02")
                 .sheet("Jobs", "Holding", "Job", "Field", "Operation", "Machine", "Water volume (L/ha)")
                 .row("Jobs", "Moor End", "T1", "Long Acre", "spraying", "Sprayer", 200)
-                .row("Jobs", "Beck Farm", "T1", "Lane", "spraying", "Sprayer", 200)
-                .sheet("Nozzle test", "Sprayer", "Nozzle", "Flow (L/min)", "Pressure (bar)", "New flow (L/min)")
-                .row("Nozzle test", "Sprayer", 1, 1.6, 3, 1.58)
-                .row("Nozzle test", "Sprayer", 2, 2.2, 3, 1.58);
+                .row("Jobs", "Beck Farm", "T1", "Lane", "spraying", "Sprayer", 200);
     }
 
     private List<String> cards(FarmBook book) throws IOException {
@@ -87,6 +91,18 @@ class SprayersOfOneNameTest {
         List<String> lines = cards(book().with("Machines", 2, 1, "Old sprayer")
                 .with("Jobs", 2, 4, "Old sprayer")
                 .with("Nozzle test", 2, 0, "sprayer "));
+        assertThat(lines).noneMatch(line -> line.contains("whose they are is not known"));
+        assertThat(lines.stream().filter(line -> line.startsWith("Nozzle 2:"))).hasSize(1);
+    }
+
+    /** The second holding's one nozzle is a set of its own, and no worn one among those of the first. */
+    @Test
+    void aTestThatSaysTheHoldingIsOfThatHoldingsSprayer() throws IOException {
+        List<String> lines = cards(sprayers()
+                .sheet("Nozzle test", "Holding", "Sprayer", "Nozzle", "Flow (L/min)", "Pressure (bar)")
+                .row("Nozzle test", "Moor End", "Sprayer", 1, 1.6, 3)
+                .row("Nozzle test", "Moor End", "Sprayer", 2, 2.2, 3)
+                .row("Nozzle test", "Beck Farm", "Sprayer", 1, 0.8, 3));
         assertThat(lines).noneMatch(line -> line.contains("whose they are is not known"));
         assertThat(lines.stream().filter(line -> line.startsWith("Nozzle 2:"))).hasSize(1);
     }

@@ -265,7 +265,8 @@ final class ListGuide {
                     Nozzle: 1
                     Flow: 1.22
                     Pressure: 3
-                    New flow: 1.2"""),
+                    New flow: 1.2
+                    Holding: Thrushmere"""),
             new ListGuide(
                     Assumptions.LIST,
                     "overrules a constant or default by its name on Basis; may stay empty",

@@ -45,7 +45,17 @@ final class LeftOutBranches {
         return expr;
     }
 
+    /** A choice stands at the top of a formula, so what withholds goes into its branches. */
     private static Expr only(Condition when, Expr then, Symbol missing) {
+        if (then instanceof Expr.Choice choice) {
+            return new Expr.Choice(
+                    choice.when(), only(when, choice.then(), missing), only(when, choice.otherwise(), missing));
+        } else if (then instanceof Expr.GivenElse given) {
+            return new Expr.Choice(
+                    new Condition.Given(given.given()),
+                    only(when, new Expr.Ref(given.given()), missing),
+                    only(when, given.otherwise(), missing));
+        }
         return new Expr.Only(when, then, missing + " missing: no list has a column that it could come from");
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
@@ -21,13 +22,16 @@ public final class PlanContext {
     private final ConstantsInForce constants;
     private final List<Finding> findings;
     private final Map<String, ResultTable> tables = new LinkedHashMap<>();
+
     private final Extent extent;
     private final OwnUnits ownUnits;
     private final Map<String, List<Symbol>> chiefAnswers;
+    private final Consumer<Runnable> evaluations;
 
     /**
      * A context.
      *
+     * @param evaluations takes the evaluation of each table that is made, to have it done by the time it is asked for
      * @param chiefAnswers of the tables, by their ids, the answers beside which the same stands in the client's own unit
      */
     public PlanContext(
@@ -36,7 +40,9 @@ public final class PlanContext {
             List<Finding> findings,
             Extent extent,
             OwnUnits ownUnits,
-            Map<String, List<Symbol>> chiefAnswers) {
+            Map<String, List<Symbol>> chiefAnswers,
+            Consumer<Runnable> evaluations) {
+        this.evaluations = evaluations;
         this.extent = extent;
         this.ownUnits = ownUnits;
         this.lists = lists;
@@ -45,9 +51,12 @@ public final class PlanContext {
         this.chiefAnswers = chiefAnswers;
     }
 
-    /** Another for the same lists, with no tables yet and findings of its own: for what is tried before it is settled. */
+    /**
+     * Another for the same lists, with no tables yet and findings of its own: for what is tried before it is settled. Its
+     * tables are evaluated when they are asked.
+     */
     public PlanContext apart() {
-        return new PlanContext(lists, constants, new ArrayList<>(), extent, ownUnits, chiefAnswers);
+        return new PlanContext(lists, constants, new ArrayList<>(), extent, ownUnits, chiefAnswers, evaluation -> {});
     }
 
     /** The lists of the workbook. */
@@ -90,7 +99,7 @@ public final class PlanContext {
         measured = MeasuredInputs.build(this);
     }
 
-    /** Makes and evaluates a table; the tables it reads must have been made before. */
+    /** Makes a table and has it evaluated; the tables it reads must have been made before. */
     public ResultTable add(TableSpec declared, RowSources sources, String emptyBecause) {
         TableSpec spec = measured == null ? declared : measured.in(declared, sources);
         boolean left = !extent.worked().test(spec.id());
@@ -114,8 +123,9 @@ public final class PlanContext {
                                 ownUnits),
                         sources,
                         emptyBecause);
+        Runnable evaluation = table.evaluation(tables, constants, lists.dayZero());
         tables.put(spec.id(), table);
-        table.evaluate(tables, constants, lists.dayZero());
+        evaluations.accept(evaluation);
         return table;
     }
 }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -46,6 +47,9 @@ public final class JobLines {
 
     /** Crops looked at for words that tell no machine; one message each. */
     private static final int MOST_CROPS = 50;
+
+    /** So many machines are named in one sentence. */
+    private static final int MOST_NAMED = 5;
 
     private final ListRows jobs;
     private final ListRows fields;
@@ -336,19 +340,47 @@ public final class JobLines {
             types.add(typesOf.computeIfAbsent(fields.text(Fields.CROP, field), Suitability::types));
         }
         boolean chooses = false;
+        List<Integer> idle = new ArrayList<>();
         for (int machine = 0; machine < machines.size(); machine++) {
             String type = machines.text(Machines.TYPE, machine);
             chooses |= Suitability.choosesCrops(type);
             String holding = NameKey.key(machines.text(Machines.HOLDING, machine));
+            boolean knowsAll = true;
+            int before = lines.size();
             for (int field = 0; field < fields.size(); field++) {
                 boolean sameHolding = holding.isEmpty() || holding.equals(holdings[field]);
                 if (sameHolding && types.get(field).contains(type)) {
                     lines.add(new Line(-1, field, machine, 0));
                 }
+                knowsAll &= !sameHolding || Suitability.isKnown(fields.text(Fields.CROP, field));
+            }
+            if (lines.size() == before && knowsAll && Suitability.choosesCrops(type)) {
+                idle.add(machine);
             }
         }
         if (chooses) {
             tellUnknownCrops();
+        }
+        tellIdle(idle);
+    }
+
+    /** A mower where nothing but wheat grows is worked out on nothing, and somebody may look for it. */
+    private void tellIdle(List<Integer> idle) {
+        if (!idle.isEmpty() && fields.size() > 0) {
+            String names = idle.stream()
+                    .limit(MOST_NAMED)
+                    .map(machine -> "'" + machines.text(Machines.MACHINE, machine) + "'")
+                    .collect(Collectors.joining(", "));
+            String more = idle.size() > MOST_NAMED ? " and " + (idle.size() - MOST_NAMED) + " more" : "";
+            boolean one = idle.size() == 1;
+            findings.add(Finding.note(
+                    machines.address(Machines.TYPE, idle.get(0)).orElse(null),
+                    names + more
+                            + (one
+                                    ? " works none of the crops listed, so without a job list it is"
+                                    : " work none of the crops listed, so without a job list they are")
+                            + " not reckoned (table '" + Suitability.CROPS.name()
+                            + "' on Basis). List the work as Jobs if it is done there all the same."));
         }
     }
 

@@ -120,7 +120,7 @@ final class SeasonBookings {
                                 Keys.MACHINE_KEY,
                                 ints(bookings.stream().map(b -> b.machine() + 1).toList()))
                         .with(MachineSeason.ALSO_WANTED, alsoWanted())
-                        .with(
+                        .withRecord(
                                 MachineSeason.SHARE_TAKEN,
                                 bookings.stream().mapToDouble(this::shareTaken).toArray()),
                 none);

@@ -69,6 +69,13 @@ public final class SeasonTables {
                             + " longer days, or more machines, own or hired."),
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.above(Expr.value(SeasonFit.NEEDED), Expr.value(SeasonFit.AVAILABLE)),
+                            Condition.above(Expr.value(Quantities.NUMBER_OF_MACHINES), Expr.value(SeasonFit.ALIKE)))),
+                    "the machine list has more of this machine than the job names, and it is reckoned with those it names:"
+                            + " if more go together, write how many behind its name in the job, such as \"Mower x 2\"."),
+            new CautionRule(
+                    Severity.CAUTION,
                     Condition.compare(
                             Expr.value(Quantities.HOURS_PER_DAY),
                             Relation.MORE,
@@ -113,6 +120,7 @@ public final class SeasonTables {
                         Candidate.typed(Role.JOB, Jobs.SPEED),
                         Candidate.typed(Role.MACHINE, Machines.SPEED)),
                 Names.optional(Quantities.WORKING_WIDTH, Candidate.typed(Role.MACHINE, Machines.WORKING_WIDTH)),
+                Names.optional(Quantities.NUMBER_OF_MACHINES, Candidate.typed(Role.MACHINE, Machines.NUMBER)),
                 new TableColumn.Joined(SeasonFit.MACHINE_AREA, total(WorkTotals.WORK_RATES, Quantities.AREA)),
                 new TableColumn.Joined(SeasonFit.GANG_AREA, total(GangRates.GANGS, Quantities.AREA)),
                 new TableColumn.Joined(SeasonFit.MACHINE_HOURS, total(WorkTotals.WORK_RATES, FieldRates.FIELD_HOURS)),

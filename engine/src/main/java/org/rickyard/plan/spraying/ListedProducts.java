@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.rickyard.formula.Numbers;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
@@ -164,11 +165,27 @@ final class ListedProducts {
                     "'" + name + "' is dosed in " + dosed.get() + " here but "
                             + (listed ? "the product list measures it in " + all : "elsewhere in " + all)
                             + "; its packs and limits cannot be compared until both agree."
+                            + byDensity(product, dosed.get(), all)
                             + (isInOunces(list, dose, row)
                                     ? " An ounce by itself is a weight: write fl oz if fluid ounces are meant."
                                     : "")));
         }
         return dosed.get();
+    }
+
+    /** What one unit of a dose is in the unit of the list, where the list has the density that tells a weight from a volume. */
+    private String byDensity(int product, String dosed, String listed) {
+        boolean weight = dosed.equalsIgnoreCase("kg") && listed.equalsIgnoreCase("L");
+        boolean volume = dosed.equalsIgnoreCase("L") && listed.equalsIgnoreCase("kg");
+        if (!weight && !volume || !products.gives(Products.DENSITY, product)) {
+            return "";
+        }
+        Unit kilogramsALitre = Quantities.PRODUCT_DENSITY.unit();
+        double density = products.unit(Products.DENSITY, product)
+                .orElse(kilogramsALitre)
+                .convert(products.number(Products.DENSITY, product), kilogramsALitre);
+        return " By its density (" + products.address(Products.DENSITY, product).orElseThrow() + ") 1 " + dosed + " is "
+                + Numbers.readable(weight ? 1 / density : density) + ' ' + listed + ": write the dose so.";
     }
 
     private void tell(Finding finding) {

@@ -199,18 +199,22 @@ final class SprayNozzleFamily {
         int[] key = new int[tests.size()];
         int[] machine = new int[tests.size()];
         for (int row = 0; row < tests.size(); row++) {
+            String holding = tests.text(NozzleTest.HOLDING, row);
             String name = tests.text(NozzleTest.SPRAYER, row);
-            machine[row] = names.resolve("", name) instanceof NameKey.Found found ? found.row() : -1;
-            Integer known = keys.get(NameKey.key(name));
+            NameKey.Resolution named = names.resolve(holding, name);
+            machine[row] = named instanceof NameKey.Found found ? found.row() : -1;
+            // A sprayer that the machine list has is one set, whether its holding is written in each of its rows or
+            // not.
+            String set =
+                    machine[row] >= 0 ? String.valueOf(machine[row]) : NameKey.key(holding) + '\n' + NameKey.key(name);
+            Integer known = keys.get(set);
             if (known == null) {
                 known = keys.size() + 1;
-                keys.put(NameKey.key(name), known);
+                keys.put(set, known);
                 if (machine[row] < 0) {
                     plan.findings()
                             .add(Finding.caution(
-                                    tests.address(NozzleTest.SPRAYER, row).orElse(null),
-                                    "no single machine in the list is called '" + name + "', so its nozzle size is not"
-                                            + " known; mend the name here or there."));
+                                    tests.address(NozzleTest.SPRAYER, row).orElse(null), unknown(named, name)));
                 } else {
                     sets(machine[row], known, sets);
                 }
@@ -233,6 +237,14 @@ final class SprayNozzleFamily {
                         .with(Keys.TEST_KEY, column(sets, 1))
                         .with(Role.JOB, plan.rows(Jobs.LIST), column(sets, 2)),
                 "no sprayer of the machine list has a nozzle test");
+    }
+
+    private static String unknown(NameKey.Resolution named, String name) {
+        return named instanceof NameKey.Ambiguous several
+                ? several.why("machine", name, "a column Holding of the nozzle test")
+                        + ". Until then the nozzles of both are taken for one set, and no nozzle size is known."
+                : "no machine in the list is called '" + name
+                        + "', so its nozzle size is not known; mend the name here or there.";
     }
 
     /** Nozzles caught at different pressures have no mean to be held against; said once of each set. */

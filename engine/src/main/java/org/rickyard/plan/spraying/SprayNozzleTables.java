@@ -197,6 +197,10 @@ final class SprayNozzleTables {
             "one row per nozzle tested",
             Sentences.appended(
                     List.of(
+                            Names.name(
+                                    Quantities.HOLDING,
+                                    Candidate.typed(Role.NOZZLE_TEST, NozzleTest.HOLDING),
+                                    Candidate.typed(Role.MACHINE, Machines.HOLDING)),
                             Names.name(Quantities.SPRAYER, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.SPRAYER)),
                             Names.name(Quantities.NOZZLE, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.NOZZLE)),
                             new TableColumn.Key(Keys.TEST_KEY),

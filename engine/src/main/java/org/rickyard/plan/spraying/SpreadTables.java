@@ -25,13 +25,20 @@ final class SpreadTables {
 
     private static final List<CautionRule> RULES = Stream.concat(
                     SprayRules.againstHighest(Quantities.SPREAD_DOSE).stream(),
-                    Stream.of(SprayRules.caution(
-                            Condition.all(List.of(
-                                    Condition.any(List.of(
-                                            Condition.is(Quantities.MACHINE_TYPE, "fertiliser spreader"),
-                                            Condition.is(Quantities.MACHINE_TYPE, "drill"))),
-                                    SprayRules.more(Quantities.SPREAD_DOSE, Expr.constant(Spreading.HIGH)))),
-                            "the dose is high for fertiliser or seed: lime, or an amount or unit mistyped?")))
+                    Stream.of(
+                            SprayRules.caution(
+                                    Spreading.LOADS_UNTOLD,
+                                    "no loads are counted: the product goes by weight and the machine's hopper by litres,"
+                                            + " or the other way about. Type Density of the product (kg/L, as it lies in"
+                                            + " the hopper), or what the machine holds in the product's own measure"
+                                            + " (Payload, Tank)."),
+                            SprayRules.caution(
+                                    Condition.all(List.of(
+                                            Condition.any(List.of(
+                                                    Condition.is(Quantities.MACHINE_TYPE, "fertiliser spreader"),
+                                                    Condition.is(Quantities.MACHINE_TYPE, "drill"))),
+                                            SprayRules.more(Quantities.SPREAD_DOSE, Expr.constant(Spreading.HIGH)))),
+                                    "the dose is high for fertiliser or seed: lime, or an amount or unit mistyped?")))
             .toList();
 
     /** One row per job, field and product. */
@@ -59,6 +66,7 @@ final class SpreadTables {
                             SprayColumns.typedOrNot(Quantities.TANK_VOLUME, Machines.TANK),
                             SprayColumns.USABLE_TANK,
                             SprayColumns.step(TankPlan.TANK),
+                            Names.optional(Quantities.PRODUCT_DENSITY, Candidate.typed(Role.PRODUCT, Products.DENSITY)),
                             SprayColumns.step(Spreading.PRODUCT_IN_LOAD),
                             TableColumn.Calculated.aside(Spreading.LOADS_SPREAD)),
                     RULES),

@@ -193,6 +193,16 @@ public final class LinkCells {
         return Optional.empty();
     }
 
+    /** Where nothing is linked to: the list that has a column for it, and no row that belongs to this one. */
+    public Optional<ListSpec> listWithoutRow(int row) {
+        for (int i = 0; i < columns.length && !exists(row); i++) {
+            if (columns[i] != null && listRows[i][row] < 0) {
+                return Optional.of(lists[i].spec());
+            }
+        }
+        return Optional.empty();
+    }
+
     /** The cell's address. */
     public Optional<CellAddress> address(int row) {
         return exists(row) ? column(row).address(listRow(row)) : Optional.empty();

@@ -7,6 +7,8 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
 import org.rickyard.formula.Days;
@@ -20,7 +22,10 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.quantity.Range;
 import org.rickyard.trade.Quantities;
 
-/** A result table with its rows: what each cell is linked to, and once evaluated, what it holds. */
+/**
+ * A result table with its rows: what each cell is linked to, and once evaluated, what it holds. It is evaluated when it is
+ * first asked, or before by a thread that has nothing else to do.
+ */
 public final class ResultTable implements RowValues {
     private final TableSpec declared;
     private TableSpec spec;
@@ -38,6 +43,8 @@ public final class ResultTable implements RowValues {
     private Map<String, ResultTable> others = Map.of();
     private ConstantsInForce constants;
     private LocalDate dayZero = Days.USUAL_ZERO;
+    private SoFar soFar;
+    private FutureTask<Void> evaluation;
 
     /**
      * A table.
@@ -69,6 +76,7 @@ public final class ResultTable implements RowValues {
 
     /** Shows fewer columns; the values of the others can still be asked for. */
     public void narrow(TableSpec fewer) {
+        awaitValues();
         spec = fewer;
         findOwnUnits();
     }
@@ -91,6 +99,7 @@ public final class ResultTable implements RowValues {
 
     /** The client's cells behind a linked column. */
     public LinkCells links(Symbol symbol) {
+        awaitValues();
         return links.get(symbol);
     }
 
@@ -102,6 +111,7 @@ public final class ResultTable implements RowValues {
     /** To be asked once all its columns have their values. */
     @Override
     public Evaluator.TruthAt truth(Condition condition) {
+        awaitValues();
         return truths.computeIfAbsent(condition, asked -> Evaluator.condition(asked, this));
     }
 
@@ -116,13 +126,56 @@ public final class ResultTable implements RowValues {
     }
 
     /**
-     * Evaluates what joins rows, then all other columns from left to right; the tables it reads from must have been
-     * evaluated before.
+     * Makes it ready to be evaluated: what joins rows, then all other columns from left to right.
+     *
+     * @param tables those made before, which may be waiting to be evaluated themselves; it can read from no others, so
+     *     that no two tables ever wait for each other
+     * @return the evaluation, for any thread to run. Whoever asks for a value first runs it where nobody has, and waits
+     *     where another does; it is run once, and what comes of it is the same whoever runs it.
      */
-    public void evaluate(Map<String, ResultTable> tables, ConstantsInForce inForce, LocalDate countedFrom) {
+    public Runnable evaluation(Map<String, ResultTable> tables, ConstantsInForce inForce, LocalDate countedFrom) {
         others = tables;
         constants = inForce;
         dayZero = countedFrom;
+        soFar = new SoFar(Map.copyOf(tables));
+        evaluation = new FutureTask<>(this::evaluate, null);
+        return evaluation;
+    }
+
+    /** Returns when it is evaluated; throws what the evaluation threw. */
+    public void awaitValues() {
+        if (evaluation == null) {
+            return;
+        }
+        evaluateUnlessBegun();
+        boolean interrupted = false;
+        try {
+            while (true) {
+                try {
+                    evaluation.get();
+                    return;
+                } catch (InterruptedException later) {
+                    // What is evaluated elsewhere does not wait for anything, so the end is near.
+                    interrupted = true;
+                }
+            }
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            throw (RuntimeException) e.getCause();
+        } finally {
+            if (interrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    void evaluateUnlessBegun() {
+        evaluation.run();
+    }
+
+    private void evaluate() {
         for (TableColumn column : spec.columns()) {
             if (column.joinsRows()) {
                 values.put(column.symbol(), evaluate(column));
@@ -143,6 +196,35 @@ public final class ResultTable implements RowValues {
             leftOut.forEach(symbol -> values.put(symbol, symbol.type() == Symbol.Type.TEXT ? words : numbers));
         }
         findOwnUnits();
+    }
+
+    /** The table as its own formulas see it while they are worked out. */
+    private final class SoFar implements RowValues {
+        private final Map<String, ResultTable> before;
+
+        SoFar(Map<String, ResultTable> before) {
+            this.before = before;
+        }
+
+        @Override
+        public Values of(Symbol symbol) {
+            return known(symbol);
+        }
+
+        @Override
+        public Values of(String table, Symbol symbol) {
+            return spec.id().equals(table) ? known(symbol) : in(before, table).of(symbol);
+        }
+
+        @Override
+        public double constant(Constant constant) {
+            return ResultTable.this.constant(constant);
+        }
+
+        @Override
+        public LocalDate dayZero() {
+            return dayZero;
+        }
     }
 
     private Values evaluate(TableColumn column) {
@@ -203,7 +285,7 @@ public final class ResultTable implements RowValues {
 
     /** A name as people say it: without outer spaces, and an operation by its usual word. */
     public String name(Symbol symbol, int row) {
-        return links.get(symbol).text(row);
+        return links(symbol).text(row);
     }
 
     private Values words(TableColumn.Word word) {
@@ -270,8 +352,8 @@ public final class ResultTable implements RowValues {
             return symbol.type() == Symbol.Type.TEXT ? Values.ofWords(0) : Values.ofNumbers(0);
         }
         return symbol.type() == Symbol.Type.TEXT
-                ? words(Evaluator.words(expr, this))
-                : numbers(Evaluator.number(expr, this));
+                ? words(Evaluator.words(expr, soFar))
+                : numbers(Evaluator.number(expr, soFar));
     }
 
     private Values words(Evaluator.WordAt word) {
@@ -297,6 +379,11 @@ public final class ResultTable implements RowValues {
 
     @Override
     public Values of(Symbol symbol) {
+        awaitValues();
+        return known(symbol);
+    }
+
+    private Values known(Symbol symbol) {
         Values found = values.get(symbol);
         if (found == null) {
             throw new IllegalArgumentException(
@@ -307,11 +394,15 @@ public final class ResultTable implements RowValues {
 
     @Override
     public Values of(String table, Symbol symbol) {
-        ResultTable other = others.get(table);
+        return in(others, table).of(symbol);
+    }
+
+    private ResultTable in(Map<String, ResultTable> tables, String id) {
+        ResultTable other = tables.get(id);
         if (other == null) {
-            throw new IllegalArgumentException("there is no table '" + table + "' before '" + spec.id() + "'");
+            throw new IllegalArgumentException("there is no table '" + id + "' before '" + spec.id() + "'");
         }
-        return other.of(symbol);
+        return other;
     }
 
     @Override
@@ -321,6 +412,7 @@ public final class ResultTable implements RowValues {
 
     /** The unit a row's number of a symbol is in: a product's own unit where that differs from row to row. */
     public String unit(Symbol symbol, int row) {
+        awaitValues();
         String unit = symbol.unit().symbol();
         String own = ownUnits == null ? "" : ownUnits.word(row);
         return own.isEmpty() ? unit : unit.replace("product unit", own);

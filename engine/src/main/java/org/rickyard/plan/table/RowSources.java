@@ -64,8 +64,8 @@ public final class RowSources {
     }
 
     /**
-     * Values of the run that are only held against those of a later day, to nine decimals: libraries for scripts write
-     * sixteen digits of a number, and a longer one that they saved was told for one that somebody typed.
+     * Values that stand in the sheet as numbers of the run and not as formulas, to nine decimals: libraries for scripts
+     * write sixteen digits of a number, and a longer one that they saved was told for one that somebody typed.
      */
     public RowSources withRecord(Symbol symbol, double[] values) {
         return with(

@@ -208,7 +208,7 @@ final class GangFamily {
         plan.add(
                 GangTables.EXPECTED,
                 ofGangs(with)
-                        .with(GangChance.SIMULATED, simulated)
+                        .withRecord(GangChance.SIMULATED, simulated)
                         .withRecord(GangChance.CHOPPING_THEN, ofGangs(with, GangStage.CHOPPING.rate()))
                         .withRecord(GangChance.CARTING_THEN, ofGangs(with, GangStage.CARTING.rate()))
                         .withRecord(GangChance.SPREAD_THEN, constant(CartingSimulation.SPREAD, with.size()))

@@ -47,6 +47,8 @@ public final class WorkRows {
     private int mentionsOf = -1;
     /** Jobs and machines of which it is said that there are not so many. */
     private final Set<Long> told = new HashSet<>();
+    /** Machines of which it is said that there are more than a job names. */
+    private final Set<Integer> toldOfMore = new HashSet<>();
 
     WorkRows(PlanContext plan, List<JobLines.Line> lines, GangRows gangs, KindsOfMachines kinds) {
         jobs = plan.rows(Jobs.LIST);
@@ -156,6 +158,13 @@ public final class WorkRows {
                     jobs.address(Jobs.MACHINE, job).orElse(null),
                     GangRows.uses(alike, machines.text(Machines.MACHINE, machine), owned)
                             + GangRows.MORE_THAN_THERE_ARE));
+        } else if (alike < owned && toldOfMore.add(machine)) {
+            String name = machines.text(Machines.MACHINE, machine);
+            findings.add(Finding.note(
+                    jobs.address(Jobs.MACHINE, job).orElse(null),
+                    GangRows.uses(alike, name, owned)
+                            + "; the others are free for other jobs. Write \"" + name + " x " + owned
+                            + "\" wherever they do one job together."));
         }
     }
 

@@ -117,7 +117,10 @@ public final class MachineSeason {
             total("machine-season-hours", HOURS, EACH_HOURS, "field hours of each of those alike");
     /** {@code machine-season-area}. */
     public static final Formula AREA_BOOKED = total(
-            "machine-season-area", AREA, SeasonFit.AREA, "each pass counted; a tractor counts what its machines do");
+            "machine-season-area",
+            AREA,
+            SeasonFit.AREA,
+            "each pass counted, of all those alike together; a tractor counts what its machines do");
     /** {@code machine-season-booked}. */
     public static final Formula DAYS_BOOKED =
             total("machine-season-booked", BOOKED, EACH_DAYS, "with the days unfit for the work");

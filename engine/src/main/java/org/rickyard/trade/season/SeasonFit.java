@@ -8,6 +8,7 @@ import static org.rickyard.trade.Quantities.DAYS_THERE_ARE;
 import static org.rickyard.trade.Quantities.EARLIEST;
 import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
 import static org.rickyard.trade.Quantities.LATEST;
+import static org.rickyard.trade.Quantities.NUMBER_OF_MACHINES;
 import static org.rickyard.trade.Quantities.SPEED;
 import static org.rickyard.trade.Quantities.WORKABLE_DAYS;
 import static org.rickyard.trade.Quantities.WORKING_WIDTH;
@@ -370,17 +371,38 @@ public final class SeasonFit {
                     .with(FACTOR, 1.2)
                     .gives(2, Units.ONE, 0)));
 
-    /** Machines beyond those that are there. */
+    private static final Expr BEYOND_THOSE_NAMED =
+            Expr.greatest(number(0), value(REQUIRED_MACHINES).minus(ALIKE));
+
+    /** Machines beyond those that are there: named in the job, or owned if those are more. */
     public static final Formula MACHINES_TO_HIRE = new Formula(
             "machines-to-hire",
             TO_HIRE,
-            Expr.greatest(number(0), value(REQUIRED_MACHINES).minus(ALIKE)),
-            Source.derived("machines required less those named in the job"),
-            "alike in rate; whole gangs where a gang does the job",
-            List.of(WorkedExample.from(Source.derived("two required, one named"))
-                    .with(REQUIRED_MACHINES, 2)
-                    .with(ALIKE, 1)
-                    .gives(1, Units.ONE, 0)));
+            choice(
+                    new Condition.Blank(NUMBER_OF_MACHINES),
+                    BEYOND_THOSE_NAMED,
+                    choice(
+                            Condition.above(value(NUMBER_OF_MACHINES), value(ALIKE)),
+                            Expr.greatest(number(0), value(REQUIRED_MACHINES).minus(NUMBER_OF_MACHINES)),
+                            BEYOND_THOSE_NAMED)),
+            Source.derived(
+                    "machines required less those named in the job, or those of the machine list if they are more"),
+            "alike in rate, and free while the job is done; whole gangs where a gang does the job",
+            List.of(
+                    WorkedExample.from(Source.derived("two required, one named"))
+                            .with(REQUIRED_MACHINES, 2)
+                            .with(ALIKE, 1)
+                            .gives(1, Units.ONE, 0),
+                    WorkedExample.from(Source.derived("three required, one named, two owned"))
+                            .with(REQUIRED_MACHINES, 3)
+                            .with(ALIKE, 1)
+                            .with(NUMBER_OF_MACHINES, 2)
+                            .gives(1, Units.ONE, 0),
+                    WorkedExample.from(Source.derived("four required, three named, two of them owned"))
+                            .with(REQUIRED_MACHINES, 4)
+                            .with(ALIKE, 3)
+                            .with(NUMBER_OF_MACHINES, 2)
+                            .gives(1, Units.ONE, 0)));
 
     /** In reading order. */
     static List<Formula> formulas() {

@@ -4,8 +4,11 @@ import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.AREA;
 import static org.rickyard.trade.Quantities.PAYLOAD;
+import static org.rickyard.trade.Quantities.PRODUCT_DENSITY;
 import static org.rickyard.trade.Quantities.PRODUCT_UNIT;
 import static org.rickyard.trade.Quantities.SPREAD_DOSE;
+import static org.rickyard.trade.Quantities.TANK_VOLUME;
+import static org.rickyard.trade.Quantities.USABLE_TANK;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
@@ -62,30 +65,95 @@ public final class Spreading {
     private static final Condition BY_VOLUME = Condition.is(PRODUCT_UNIT, "L");
     private static final String NEITHER = "the product goes neither by weight nor by volume";
 
-    /** A capacity as so many units of a product that goes by this one. */
-    private static Expr held(Symbol capacity, Unit unit) {
-        return new Expr.AsUnit(new Expr.NumberOf(value(capacity), unit), Units.PRODUCT_UNIT);
+    /** An amount as so many units of a product that goes by this one. */
+    private static Expr asProduct(Expr amount, Unit unit) {
+        return new Expr.AsUnit(new Expr.NumberOf(amount, unit), Units.PRODUCT_UNIT);
     }
 
-    /** {@code product-in-load}: the payload for what goes by weight, the tank for what goes by volume. */
+    private static final Condition NO_TANK =
+            Condition.all(List.of(new Condition.Blank(TANK_VOLUME), new Condition.Blank(USABLE_TANK)));
+    private static final Condition NO_PAYLOAD = new Condition.Blank(PAYLOAD);
+    private static final Condition NO_DENSITY = new Condition.Blank(PRODUCT_DENSITY);
+
+    /** The payload or what the tank holds of it: the one that is typed, or the lesser of both where the density is known. */
+    private static Expr lesser(Condition byItself, Expr itself, Condition notOther, Expr other) {
+        return choice(NO_DENSITY, itself, choice(notOther, itself, choice(byItself, other, Expr.least(itself, other))));
+    }
+
+    private static final Expr OF_WEIGHT = lesser(
+            NO_PAYLOAD,
+            asProduct(value(PAYLOAD), Units.KG),
+            NO_TANK,
+            asProduct(value(TankPlan.TANK_FILLED).times(PRODUCT_DENSITY), Units.KG));
+    private static final Expr TANK = asProduct(value(TankPlan.TANK_FILLED), Units.L);
+    private static final Expr OF_VOLUME =
+            lesser(NO_TANK, TANK, NO_PAYLOAD, asProduct(value(PAYLOAD).over(PRODUCT_DENSITY), Units.L));
+
+    /** {@code product-in-load}: the payload of what goes by weight, the tank of what goes by volume; by density also the other. */
     public static final Formula PRODUCT_IN_LOAD = new Formula(
             "product-in-load",
             HELD,
             choice(
                     Condition.is(PRODUCT_UNIT, "kg"),
-                    held(PAYLOAD, Units.KG),
-                    held(TankPlan.TANK_FILLED, Units.L).onlyWhen(BY_VOLUME, NEITHER)),
-            Source.commonPractice("a spreader is filled to its payload, a tanker to its tank"),
-            "filled to what is typed of the machine; a light product may fill the hopper before it weighs so much",
+                    OF_WEIGHT,
+                    choice(BY_VOLUME, OF_VOLUME, TANK.onlyWhen(BY_VOLUME, NEITHER))),
+            Source.commonPractice(
+                    "a spreader is filled to its payload, a tanker to its tank, neither beyond the other"),
+            "filled to what is typed of the machine; without a density of the product a light one may fill the hopper"
+                    + " before it weighs so much",
             List.of(
                     WorkedExample.from(Source.derived("3 t are 3,000 kg"))
                             .with(PRODUCT_UNIT, "kg")
                             .with(PAYLOAD, 3)
                             .gives(3000, Units.PRODUCT_UNIT, 6),
+                    WorkedExample.from(Source.derived("a hopper of 2,000 L with 0.75 kg in a litre holds 1,500 kg"))
+                            .with(PRODUCT_UNIT, "kg")
+                            .with(TANK_VOLUME, 2000)
+                            .with(TankPlan.TANK_FILLED, 2000)
+                            .with(PRODUCT_DENSITY, 0.75)
+                            .gives(1500, Units.PRODUCT_UNIT, 6),
+                    WorkedExample.from(Source.derived("the same hopper carries no more than its payload of 1.2 t"))
+                            .with(PRODUCT_UNIT, "kg")
+                            .with(TANK_VOLUME, 2000)
+                            .with(TankPlan.TANK_FILLED, 2000)
+                            .with(PAYLOAD, 1.2)
+                            .with(PRODUCT_DENSITY, 0.75)
+                            .gives(1200, Units.PRODUCT_UNIT, 6),
+                    WorkedExample.from(Source.derived("a payload of 3 t, and no tank typed that might hold less"))
+                            .with(PRODUCT_UNIT, "kg")
+                            .with(PAYLOAD, 3)
+                            .with(PRODUCT_DENSITY, 0.75)
+                            .gives(3000, Units.PRODUCT_UNIT, 6),
                     WorkedExample.from(Source.derived("a tank of 10 m3 holds 10,000 L"))
                             .with(PRODUCT_UNIT, "L")
                             .with(TankPlan.TANK_FILLED, 10, Units.M3)
-                            .gives(10000, Units.PRODUCT_UNIT, 6)));
+                            .gives(10000, Units.PRODUCT_UNIT, 6),
+                    WorkedExample.from(Source.derived("a tank of 10 m3 on wheels that carry 8 t: 8,000 L of 1 kg each"))
+                            .with(PRODUCT_UNIT, "L")
+                            .with(TANK_VOLUME, 10, Units.M3)
+                            .with(TankPlan.TANK_FILLED, 10, Units.M3)
+                            .with(PAYLOAD, 8)
+                            .with(PRODUCT_DENSITY, 1)
+                            .gives(8000, Units.PRODUCT_UNIT, 6),
+                    WorkedExample.from(Source.derived("a tank of 10 m3, and no payload typed"))
+                            .with(PRODUCT_UNIT, "L")
+                            .with(TANK_VOLUME, 10, Units.M3)
+                            .with(TankPlan.TANK_FILLED, 10, Units.M3)
+                            .with(PRODUCT_DENSITY, 1.25)
+                            .gives(10000, Units.PRODUCT_UNIT, 6),
+                    WorkedExample.from(Source.derived("1 t of 1.25 kg in a litre are 800 L"))
+                            .with(PRODUCT_UNIT, "L")
+                            .with(PAYLOAD, 1)
+                            .with(PRODUCT_DENSITY, 1.25)
+                            .gives(800, Units.PRODUCT_UNIT, 6)));
+
+    /** The machine says what it holds, and not in what the product goes by; the density would tell one from the other. */
+    public static final Condition LOADS_UNTOLD = Condition.all(List.of(
+            NO_DENSITY,
+            Condition.any(List.of(
+                    Condition.all(List.of(
+                            Condition.is(PRODUCT_UNIT, "kg"), NO_PAYLOAD, new Condition.Given(TankPlan.TANK_FILLED))),
+                    Condition.all(List.of(BY_VOLUME, NO_TANK, new Condition.Given(PAYLOAD)))))));
 
     /** {@code loads-spread}: product spread ÷ product in a full load, rounded up. */
     public static final Formula LOADS_SPREAD = new Formula(

@@ -89,7 +89,9 @@ final class FieldAndNozzleCautions {
                                 "CAUTION: nozzles of a '" + sprayer
                                         + "' were tested, but more than one machine is called"
                                         + " so, and whose they are is not known: look at "
-                                        + places.sheet(wear.spec()) + ", and give each a name of its own.");
+                                        + places.sheet(wear.spec())
+                                        + ", and write the Holding in the nozzle test, or give each a name of its"
+                                        + " own.");
                 break;
             }
         }

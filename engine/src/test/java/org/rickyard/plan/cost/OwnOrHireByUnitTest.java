@@ -80,6 +80,36 @@ class OwnOrHireByUnitTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** Without a yield no charge by the tonne means anything; one by the hectare or hour does. */
+    @ParameterizedTest
+    @CsvSource({"ha, 30, 30", "h, 72, 30", "t, 6, NaN"})
+    void aChargeNeedsNoYieldUnlessItIsByTheTonne(String unit, double charge, double aHectare) {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("A", "grass", 20), row("B", "grass", 16))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)",
+                                "Own or hired",
+                                "Charge",
+                                "Charge unit",
+                                "Purchase price"),
+                        row("Mower", "mower", 3, 10, 80, "own", charge, unit, 9000))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("all", "mowing", "Mower"))
+                .run();
+        if (Double.isNaN(aHectare)) {
+            assertThat(worked.result("hire-charge-per-hectare", "Mower").reason())
+                    .contains("missing: no list has a column");
+        } else {
+            assertThat(worked.number("hire-charge-per-hectare", "Mower")).isCloseTo(aHectare, within(1e-9));
+        }
+        assertThat(worked.differences()).isEmpty();
+    }
+
     @Test
     void whetherAMachinePaysStandsAmongTheAnswers() {
         assertThat(answers(baler("bale", 8))).containsExactly("Baler: own-or-hire", "Baler: break-even-area");

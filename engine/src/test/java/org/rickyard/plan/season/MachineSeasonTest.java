@@ -71,6 +71,40 @@ class MachineSeasonTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** Common practice: a machine of one's own that stands in the yard is put to work before one is hired. */
+    @Test
+    void whatTheMachineListHasIsNotToldToBeHired() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Far", "stubble", 96))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Number", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Plough", "plough", 2, 3, 10, 80),
+                        row("Harrow", "cultivator", null, 3, 10, 80))
+                .sheet(
+                        "Jobs",
+                        row(
+                                "Job",
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Earliest",
+                                "Latest",
+                                "Workable days (%)",
+                                "Hours per day"),
+                        row("Plough", "Far", "plough", "Plough", TENTH, TENTH.plusDays(1), 100, 10),
+                        row("Harrow", "Far", "harrow", "Harrow", TENTH, TENTH.plusDays(1), 100, 10))
+                .run();
+        // 96 ha at 2.4 ha/h are 40 h, four days of the two there are: two machines would do.
+        assertThat(worked.number("machines-required", "Plough")).isEqualTo(2);
+        assertThat(worked.number("machines-to-hire", "Plough")).isZero();
+        assertThat(worked.number("machines-to-hire", "Harrow")).isEqualTo(1);
+        assertThat(worked.messages())
+                .anyMatch(m -> m.contains("this job uses 1 of 'Plough' and the machine list has 2")
+                        && m.contains("\"Plough x 2\""));
+        assertThat(worked.differences()).isEmpty();
+    }
+
     /** Three tractors: two long jobs have one each, two short ones the third by turns. Never are four wanted at once. */
     @Test
     void jobsThatNeverMeetAreNotCountedTogether() {
@@ -107,6 +141,12 @@ class MachineSeasonTest {
                         row("One", "Far", "disc", "Disc", "Old red", TENTH, TENTH.plusDays(40), 100, 10),
                         row("Two", "Near", "tine", "Tine", "Old red", TENTH.plusDays(5), TENTH.plusDays(40), 100, 10))
                 .run();
+        // A third, in no more digits than any library writes: 33.333333333333336 came back as another number.
+        assertThat(worked.plan()
+                        .table(MachineSeason.BOOKINGS)
+                        .of(MachineSeason.SHARE_TAKEN)
+                        .number(1))
+                .isEqualTo(33.333333333);
         assertThat(worked.messages()).noneMatch(m -> m.contains("both want"));
         assertThat(worked.number("planned-start", "One")).isEqualTo(worked.number("planned-start", "Cut"));
     }

@@ -245,4 +245,36 @@ class SpreadProductsTest {
                         Map.of("Urea", 2.0, "Lime", 20.0, "Slurry", 14.0, "Digestate", 26.0, "Dirty water", 13.0));
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** 8 ha × 250 kg are 2,000 kg: of 0.8 kg in a litre a hopper of 1,000 L holds 800 kg, so three; a payload of 0.5 t four. */
+    @Test
+    void aHopperInLitresIsCountedByTheDensityOfWhatIsInItOrAskedFor() {
+        Object[] products = row("Product", "Unit", "Density (kg/L)", "Pack size");
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Hill", "wheat", 8))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Payload (t)", "Tank (L)"),
+                        row("Spinner", "fertilizer spreader", 18, 12, null, 1000),
+                        row("Light spinner", "fertilizer spreader", 18, 12, 0.5, 1000))
+                .sheet("Products", products, row("Prills", "kg", 0.8, 25), row("Lime", "kg", null, 25))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Product", "Dose", "Dose unit"),
+                        row("1", "Hill", "spreading", "Spinner", "Prills", 250, "kg/ha"),
+                        row("2", "Hill", "spreading", "Light spinner", "Prills", 250, "kg/ha"),
+                        row("3", "Hill", "spreading", "Spinner", "Lime", 250, "kg/ha"),
+                        row("4", "Hill", "spreading", "Spinner", "Prills", 200, "L/ha"),
+                        row("5", "Hill", "spreading", "Spinner", "Ash", 200, "kg/ha"))
+                .run();
+        assertThat(given(worked, "loads-spread", "Job"))
+                .containsExactlyInAnyOrderEntriesOf(Map.of("1", 3.0, "2", 4.0, "4", 2.0));
+        assertThat(worked.messages())
+                .anyMatch(m -> m.contains("Lime") && m.contains("no loads are counted") && m.contains("Type Density"))
+                .anyMatch(m -> m.contains("'Prills' is dosed in L here but the product list measures it in kg")
+                        && m.contains("By its density (Products!C2) 1 L is 0.8 kg"))
+                .anyMatch(m -> m.contains("pack size missing: the product is not in the product list, or is listed in"
+                        + " another unit"));
+        assertThat(worked.differences()).isEmpty();
+    }
 }

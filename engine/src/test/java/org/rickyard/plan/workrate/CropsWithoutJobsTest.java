@@ -38,6 +38,18 @@ class CropsWithoutJobsTest {
     }
 
     @Test
+    void aMachineThatWorksNoneOfTheCropsIsTold() {
+        SeasonBook.Worked worked = farm(row("Hill", "Spring barley", 10));
+        assertThat(worked.findings())
+                .anyMatch(finding -> finding.message()
+                                .startsWith(
+                                        "'Mower' works none of the crops listed, so without a job list it is not reckoned")
+                        && finding.cell().orElseThrow().toString().equals("Machines!B2"));
+        SeasonBook.Worked both = farm(row("Hill", "Spring barley", 10), row("Ley", "Grass ley", 4));
+        assertThat(both.findings()).noneMatch(finding -> finding.message().contains("none of the crops listed"));
+    }
+
+    @Test
     void aCropWithoutAKnownWordIsTold() {
         SeasonBook.Worked worked = farm(row("Hill", "Lawn", 10), row("Back", "lawn", 3), row("Ley", "PG", 4));
         assertThat(worked.number("work-rate", "Ley")).isEqualTo(2.4);

@@ -219,6 +219,9 @@ class TrailerSheetsTest {
                 .run();
         Result simulated = worked.result("chop-and-cart-rate-simulated", "Long Acre");
         assertThat(simulated.byMethod()).isTrue();
+        // No more digits than any library writes, or the sheet would come back as one that somebody edited.
+        assertThat(new java.math.BigDecimal(simulated.number().orElseThrow().toString()).scale())
+                .isLessThanOrEqualTo(9);
         assertThat(simulated.words()).contains("one trailer after another is filled");
         assertThat(simulated.inputs())
                 .extracting(InputUsed::name)
