@@ -156,7 +156,8 @@ final class EvaluatedBook implements EvaluationWorkbook, FormulaParsingWorkbook 
 
         @Override
         public boolean getBooleanCellValue() {
-            return getStringCellValue().equals("TRUE");
+            // A sum counts TRUE among the cells of an area as 1 here, and passes it over in spreadsheets.
+            throw new UncertainException("TRUE or FALSE in a cell");
         }
 
         @Override

@@ -53,6 +53,7 @@ class UnstoredFormulasTest {
             }
             sizes.getRow(0).createCell(1).setCellValue("Acres");
             sizes.getRow(3).createCell(1).setCellFormula("B2+B3");
+            sizes.getRow(1).createCell(4).setCellValue(true);
             sizes.createTable(new AreaReference("A1:B3", null)).setDisplayName("SizeTable");
             sizes.setArrayFormula("MAX(B2:B3*2)", CellRangeAddress.valueOf("D1"));
             book.write(out);
@@ -103,6 +104,7 @@ class UnstoredFormulasTest {
                 "Next+1",
                 "A1+1",
                 "Sizes!D1*2",
+                "SUM(Sizes!B2:E2)",
                 "TODAY()-A1",
                 "TEXT(2.5,\"0.0\")")) {
             assertThat(read(formula).get(0).kind(0, 0)).as(formula).isEqualTo(Kind.UNCOMPUTED);
