@@ -197,10 +197,6 @@ final class SprayNozzleTables {
             "one row per nozzle tested",
             Sentences.appended(
                     List.of(
-                            Names.name(
-                                    Quantities.HOLDING,
-                                    Candidate.typed(Role.NOZZLE_TEST, NozzleTest.HOLDING),
-                                    Candidate.typed(Role.MACHINE, Machines.HOLDING)),
                             Names.name(Quantities.SPRAYER, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.SPRAYER)),
                             Names.name(Quantities.NOZZLE, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.NOZZLE)),
                             new TableColumn.Key(Keys.TEST_KEY),
@@ -217,7 +213,11 @@ final class SprayNozzleTables {
                             result(NozzleWear.DEVIATION_FROM_NEW),
                             result(NozzleWear.NOZZLE_VERDICT),
                             new TableColumn.Joined(NozzleWear.IS_WORN, NozzleWear.WORN_MARK),
-                            new TableColumn.Key(Keys.MACHINE_KEY)),
+                            new TableColumn.Key(Keys.MACHINE_KEY),
+                            Names.name(
+                                    Quantities.HOLDING,
+                                    Candidate.typed(Role.NOZZLE_TEST, NozzleTest.HOLDING),
+                                    Candidate.typed(Role.MACHINE, Machines.HOLDING))),
                     TEST_RULES),
             List.of(),
             Cautions.NOZZLES,
