@@ -33,7 +33,7 @@ class WrittenFileParityTest {
     private static final List<String> BOOKS = List.of(
             "small farm",
             "full farm",
-            "spoilt farm 2",
+            "spoilt farm 26",
             "spoilt farm 3",
             "spoilt farm 10",
             "spoilt farm 1",
@@ -53,7 +53,7 @@ class WrittenFileParityTest {
 
     /** The same farm, spoilt elsewhere: one of the five stands for its kind where not all are asked for. */
     private static final List<String> MORE_OF_A_KIND =
-            List.of("spoilt farm 2", "spoilt farm 10", "spoilt farm 1", "spoilt farm 15");
+            List.of("spoilt farm 26", "spoilt farm 10", "spoilt farm 1", "spoilt farm 15");
 
     static Stream<String> books() {
         return BOOKS.stream().filter(name -> Extent.whole() || !MORE_OF_A_KIND.contains(name));
@@ -64,7 +64,7 @@ class WrittenFileParityTest {
         return switch (name) {
             case "small farm" -> TestBooks.smallFarm(file);
             case "full farm" -> FullFarm.write(file);
-            case "spoilt farm 2" -> FullFarm.spoilt(file, 2);
+            case "spoilt farm 26" -> FullFarm.spoilt(file, 26);
             case "spoilt farm 3" -> FullFarm.spoilt(file, 3);
             case "spoilt farm 10" -> FullFarm.spoilt(file, 10);
             case "spoilt farm 1" -> FullFarm.spoilt(file, 1);
