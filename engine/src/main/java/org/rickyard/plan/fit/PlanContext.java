@@ -22,7 +22,6 @@ public final class PlanContext {
     private final ConstantsInForce constants;
     private final List<Finding> findings;
     private final Map<String, ResultTable> tables = new LinkedHashMap<>();
-
     private final Extent extent;
     private final OwnUnits ownUnits;
     private final Map<String, List<Symbol>> chiefAnswers;
@@ -31,8 +30,8 @@ public final class PlanContext {
     /**
      * A context.
      *
-     * @param evaluations takes the evaluation of each table that is made, to have it done by the time it is asked for
      * @param chiefAnswers of the tables, by their ids, the answers beside which the same stands in the client's own unit
+     * @param evaluations takes the evaluation of each table that is made, to have it done by the time it is asked for
      */
     public PlanContext(
             FoundLists lists,

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
@@ -371,11 +372,10 @@ public final class JobLines {
                     .limit(MOST_NAMED)
                     .map(machine -> "'" + machines.text(Machines.MACHINE, machine) + "'")
                     .collect(Collectors.joining(", "));
-            String more = idle.size() > MOST_NAMED ? " and " + (idle.size() - MOST_NAMED) + " more" : "";
             boolean one = idle.size() == 1;
             findings.add(Finding.note(
                     machines.address(Machines.TYPE, idle.get(0)).orElse(null),
-                    names + more
+                    names + Counted.andMore(idle.size() - MOST_NAMED)
                             + (one
                                     ? " works none of the crops listed, so without a job list it is"
                                     : " work none of the crops listed, so without a job list they are")

@@ -73,7 +73,7 @@ final class EvaluatedBook implements EvaluationWorkbook, FormulaParsingWorkbook 
         this.scope = scope;
         this.formulas = formulas;
         for (SheetCells sheet : cells) {
-            sheets.add(new Sheet(sheet, sheets.size(), formulas));
+            sheets.add(new Sheet(sheet, sheets.size()));
         }
         this.evaluator = new WorkbookEvaluator(this, null, null);
     }
@@ -100,7 +100,7 @@ final class EvaluatedBook implements EvaluationWorkbook, FormulaParsingWorkbook 
     }
 
     /** A sheet; its cells are made as they are asked for. */
-    private record Sheet(SheetCells cells, int index, Map<Long, String> formulas) implements EvaluationSheet {
+    private record Sheet(SheetCells cells, int index) implements EvaluationSheet {
         @Override
         public EvaluationCell getCell(int row, int column) {
             Kind kind = cells.kind(row, column);
