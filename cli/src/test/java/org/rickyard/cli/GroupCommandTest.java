@@ -227,6 +227,22 @@ class GroupCommandTest {
     }
 
     @Test
+    void dryRunTellsWhichWorkbooksAreUpToDate() throws Exception {
+        Path done = farm("done.xlsx");
+        Ran.rickyard("run", done);
+        farm("new.xlsx");
+        List<String> before = files(folder);
+
+        Ran ran = Ran.rickyard("group", folder, "--dry-run");
+
+        assertThat(ran.out())
+                .containsPattern("done\\.xlsx +up to date +\\d+ results")
+                .containsPattern("new\\.xlsx +would be worked out +\\d+ results");
+        assertThat(ran.err()).contains("2 workbooks: 1 up to date, 1 would be worked out.");
+        assertThat(files(folder)).isEqualTo(before);
+    }
+
+    @Test
     void stopsStandUnderTheirWorkbookAndStrictTellsWithheldResults() throws Exception {
         Path farm = FarmBook.usual().with("Machines", 1, 4, "twelve").write(folder.resolve("farm.xlsx"));
 
