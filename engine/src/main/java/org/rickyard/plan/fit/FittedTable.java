@@ -71,7 +71,8 @@ final class FittedTable {
 
     private static boolean isAbsent(TableColumn column, RowSources sources, boolean toItsRows) {
         if (column instanceof TableColumn.Name name && name.symbol().equals(Quantities.BLOCK)) {
-            // Blocks are a help to those who split their fields; names of other things are what a row is about.
+            // Blocks are a help to those who split their fields; names of other things are what a row is about. They
+            // stand leftmost, so that with the first holding told every column of every sheet would move.
             return name.places().stream().noneMatch(sources::hasColumn);
         } else if (column instanceof TableColumn.Link link) {
             return toItsRows && sources.appliesNowhere(link.symbol())
