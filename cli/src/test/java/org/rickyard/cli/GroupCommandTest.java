@@ -154,6 +154,27 @@ class GroupCommandTest {
     }
 
     @Test
+    void whatIsNotLookedIntoIsSaid() throws Exception {
+        FarmBook.usual().write(Files.createDirectory(folder.resolve("Hill")).resolve("farm.xlsx"));
+        Path answers = Files.createDirectory(folder.resolve("answers"));
+        Files.createSymbolicLink(folder.resolve("Dale"), Path.of("Hill"));
+        Files.createSymbolicLink(folder.resolve("gone.xlsx"), Path.of("nowhere.xlsx"));
+        Files.createSymbolicLink(folder.resolve("gone.txt"), Path.of("nowhere.txt"));
+        Files.createDirectory(folder.resolve(".git"));
+
+        assertThat(Ran.rickyard("group", folder, "--to", answers).err().lines())
+                .contains(
+                        "There is no workbook (.xlsx, .xlsm) in this folder.",
+                        "Links to a file that is not there: gone.xlsx.",
+                        "Links to folders, which are not followed: Dale.",
+                        "Subfolders not looked into (--subfolders takes them in): Hill.");
+        assertThat(Ran.rickyard("group", folder, "--to", answers, "--subfolders")
+                        .err())
+                .contains("1 workbook: 1 written.", "not followed: Dale.", "not there: gone.xlsx.")
+                .doesNotContain("not looked into", "gone.txt", ".git");
+    }
+
+    @Test
     void aFolderMayBeGivenByALinkToIt() throws Exception {
         Path real = Files.createDirectory(folder.resolve("real"));
         Path farm = FarmBook.usual().write(real.resolve("farm.xlsx"));
