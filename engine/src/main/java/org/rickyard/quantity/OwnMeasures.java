@@ -1,5 +1,6 @@
 package org.rickyard.quantity;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -87,6 +88,11 @@ public final class OwnMeasures {
     /** Whether all is measured as we do. */
     public boolean isOurs() {
         return units.isEmpty();
+    }
+
+    /** The units other than ours, kind by kind. */
+    public Map<Kind, Unit> units() {
+        return Collections.unmodifiableMap(units);
     }
 
     /** The units, kind by kind: "ac, gal(UK)"; "metric" if all is measured as we do. */

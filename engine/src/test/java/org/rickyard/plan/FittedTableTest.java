@@ -145,7 +145,7 @@ class FittedTableTest {
                 left += out ? 1 : 0;
                 same(table, full, column.symbol(), out);
             }
-            rules(table, full);
+            rules(fitted, table, full);
             status(table);
         }
         return left;
@@ -168,11 +168,12 @@ class FittedTableTest {
         }
     }
 
-    private static void rules(ResultTable table, ResultTable full) {
+    private static void rules(WorkPlan fitted, ResultTable table, ResultTable full) {
         for (CautionRule rule : full.spec().rules()) {
             Evaluator.TruthAt whole = Evaluator.condition(rule.when(), full);
+            String said = fitted.ownUnits().said(rule.text(), "");
             List<Evaluator.TruthAt> kept = table.spec().rules().stream()
-                    .filter(one -> one.text().equals(rule.text()))
+                    .filter(one -> one.text().equals(said))
                     .map(one -> Evaluator.condition(one.when(), table))
                     .toList();
             for (int row = 0; row < full.rows(); row++) {

@@ -16,6 +16,7 @@ import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.TableColumn;
+import org.rickyard.plan.table.TableSpec;
 import org.rickyard.testing.LibreOffice;
 import org.rickyard.testing.OoxmlValidator;
 import org.rickyard.testing.Parity;
@@ -145,7 +146,11 @@ class WholeFarmTest {
                 Symbol symbol = column.symbol();
                 for (int row = 0; row < one.rows(); row++) {
                     compared++;
-                    String difference = difference(one.of(symbol), other.of(symbol), row);
+                    // What cautions state is told in the units of who reads them, before the same in ours.
+                    String difference = symbol.equals(TableSpec.CAUTIONS)
+                            ? difference(
+                                    one.of(symbol).word(row), other.of(symbol).word(row))
+                            : difference(one.of(symbol), other.of(symbol), row);
                     // A charge is typed per hectare here and per acre there, and is named so.
                     if (!difference.isEmpty() && !symbol.name().equals("charge unit")) {
                         differences.add(id + ", " + symbol + ", row " + row + ": " + difference);
@@ -155,6 +160,11 @@ class WholeFarmTest {
         }
         assertThat(compared).isGreaterThan(3000);
         assertThat(differences).isEmpty();
+    }
+
+    private static String difference(String metrically, String said) {
+        String expected = imperial.plan().ownUnits().said(metrically, "");
+        return expected.equals(said) ? "" : expected + " against " + said;
     }
 
     private static String difference(Values one, Values other, int row) {

@@ -191,6 +191,39 @@ class OwnUnitsTest {
                         "Do-not-exceed height in ft");
     }
 
+    /** A foot is 0.3048 m by definition: two metres are 6.56 feet. Of what lies in no list the country tells. */
+    @Test
+    @Tag("derived")
+    void cautionsNameTheirFiguresInTheFarmsUnitsFirst() {
+        String clamps =
+                String.join(" ", run(american()).plan().table("clamps").spec().cautions());
+        assertThat(clamps).contains("on the day of filling silage stands 3.28-6.56 ft = 1-2 m higher");
+        Runs.Run metric = run(ClientBook.create()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Mill Piece", "grass", 12))
+                .sheet(
+                        "Clamps",
+                        row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)"),
+                        row("Yard clamp", "walled", 25, 9, 2)));
+        assertThat(String.join(" ", metric.plan().table("clamps").spec().cautions()))
+                .contains("silage stands 1-2 m higher");
+    }
+
+    @Test
+    @Tag("derived")
+    void aCautionOnARowAndOnChecksNamesBothToo() {
+        ClientBook hasty = american()
+                .sheet(
+                        "More machines",
+                        row("Machine", "Type", "Working width (ft)", "Speed (mph)", "Tank (gal)"),
+                        row("Racer", "sprayer", 30, 14, 120))
+                .sheet(
+                        "More jobs",
+                        row("Job", "Field", "Operation", "Machine", "Water volume (gal/ac)"),
+                        row("T2", "wheat", "spraying", "Racer", 10));
+        assertThat(run(hasty).findings())
+                .anyMatch(finding -> finding.message().contains("keep below 9.94-11.2 mph = 16-18 km/h"));
+    }
+
     /** Course notes: 1.5 gal/min from each nozzle 30 in apart at 9.9 mph are 30 gallons an acre. */
     @Test
     @Tag("published")

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.function.UnaryOperator;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Inputs;
@@ -33,6 +34,7 @@ import org.rickyard.trade.Quantities;
 final class FittedTable {
     private final TableSpec declared;
     private final BiPredicate<String, Symbol> absentThere;
+    private final UnaryOperator<String> said;
     private final Set<Symbol> absent = new LinkedHashSet<>();
     private final Map<Symbol, Expr> simple = new HashMap<>();
     private final Map<Symbol, Set<String>> words = new HashMap<>();
@@ -41,7 +43,8 @@ final class FittedTable {
 
     private Simplifier simplifier;
 
-    private FittedTable(TableSpec declared, BiPredicate<String, Symbol> absentThere) {
+    private FittedTable(TableSpec declared, BiPredicate<String, Symbol> absentThere, UnaryOperator<String> said) {
+        this.said = said;
         this.declared = declared;
         this.absentThere = absentThere;
     }
@@ -52,10 +55,15 @@ final class FittedTable {
      * @param absentThere whether a column of a table made before was left out of it
      * @param toItsRows whether what no row has need of goes too, though another row might; so a very large workbook is
      *     kept lean, at the price that columns may come and go with what its rows hold
+     * @param said a caution as this client reads it: with its figures in his units
      */
     static TableSpec of(
-            TableSpec declared, RowSources sources, BiPredicate<String, Symbol> absentThere, boolean toItsRows) {
-        FittedTable fitted = new FittedTable(declared, absentThere);
+            TableSpec declared,
+            RowSources sources,
+            BiPredicate<String, Symbol> absentThere,
+            boolean toItsRows,
+            UnaryOperator<String> said) {
+        FittedTable fitted = new FittedTable(declared, absentThere, said);
         for (TableColumn column : declared.columns()) {
             if (isAbsent(column, sources, toItsRows)) {
                 fitted.absent.add(column.symbol());
@@ -71,7 +79,8 @@ final class FittedTable {
 
     private static boolean isAbsent(TableColumn column, RowSources sources, boolean toItsRows) {
         if (column instanceof TableColumn.Name name && name.symbol().equals(Quantities.BLOCK)) {
-            // Blocks are a help to those who split their fields; names of other things are what a row is about.
+            // Blocks are a help to those who split their fields; names of other things are what a row is about. They
+            // stand leftmost, so that with the first holding told every column of every sheet would move.
             return name.places().stream().noneMatch(sources::hasColumn);
         } else if (column instanceof TableColumn.Link link) {
             return toItsRows && sources.appliesNowhere(link.symbol())
@@ -171,7 +180,7 @@ final class FittedTable {
         for (CautionRule rule : declared.rules()) {
             if (!simplifier.neverSaid(rule.when())) {
                 Condition when = simplifier.simplify(rule.when());
-                rules.add(when.equals(rule.when()) ? rule : new CautionRule(rule.severity(), when, rule.text()));
+                rules.add(new CautionRule(rule.severity(), when, said.apply(rule.text())));
             }
         }
         return rules;
@@ -193,7 +202,7 @@ final class FittedTable {
                 declared.grain(),
                 says ? Sentences.written(columns, rules) : List.copyOf(columns),
                 declared.totals(),
-                declared.cautions(),
+                declared.cautions().stream().map(said).toList(),
                 rules);
     }
 

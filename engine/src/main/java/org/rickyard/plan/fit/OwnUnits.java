@@ -81,6 +81,9 @@ public final class OwnUnits {
             .flatMap(unit -> Stream.of(unit, hundred(unit)))
             .toList());
 
+    private static final Map<Kind, Unit> US =
+            Map.of(Kind.LENGTH, Units.FT, Kind.SPEED, Units.MPH, Kind.MASS, Units.SHORT_TON);
+
     private static final String NOBODY = "";
 
     private final FoundLists lists;
@@ -88,6 +91,7 @@ public final class OwnUnits {
     private final Map<String, Map<Kind, Unit>> told = new LinkedHashMap<>();
     private final Map<String, OwnMeasures> measures = new HashMap<>();
     private final OwnMeasures common;
+    private final Map<Kind, Unit> usual = new EnumMap<>(Kind.class);
     /** Whose each field is. */
     private String[] holdings = {};
 
@@ -108,6 +112,13 @@ public final class OwnUnits {
                 holdings[field] = names.of(fields.text(Fields.HOLDING, field));
             }
             TELLING.forEach(this::hear);
+        }
+        if (!told.isEmpty() && lists.customary() == CustomaryUnits.US) {
+            US.forEach((kind, unit) -> {
+                if (told.values().stream().noneMatch(units -> units.containsKey(kind))) {
+                    usual.put(kind, unit);
+                }
+            });
         }
         told.forEach((holding, units) -> {
             Map<Kind, Unit> all = new EnumMap<>(told.get(NOBODY));
@@ -227,6 +238,20 @@ public final class OwnUnits {
     OwnMeasures of(String holding) {
         String key = NameKey.key(holding);
         return key.equals(NOBODY) ? common : measures.getOrDefault(key, common);
+    }
+
+    /**
+     * A sentence of ours, such as a caution, with the lengths, speeds and masses it states in the units of a holding and
+     * in ours behind; for no name, in those that all holdings have in common. Of what no list tells, a workbook whose
+     * gallons and tons are those of the United States is read there by feet, miles and short tons.
+     */
+    public String said(String sentence, String holding) {
+        if (none()) {
+            return sentence;
+        }
+        Map<Kind, Unit> units = new EnumMap<>(usual);
+        units.putAll(of(holding).units());
+        return FiguresInOwnUnits.in(sentence, new OwnMeasures(units));
     }
 
     /** Whether nobody measures in other units than ours. */

@@ -116,7 +116,12 @@ public final class PlanContext {
                         OwnUnitColumns.added(
                                 sources.rows() == 0 || !extent.fitted()
                                         ? spec
-                                        : FittedTable.of(spec, sources, this::leftOut, extent.toTheirRows()),
+                                        : FittedTable.of(
+                                                spec,
+                                                sources,
+                                                this::leftOut,
+                                                extent.toTheirRows(),
+                                                sentence -> ownUnits.said(sentence, "")),
                                 chiefAnswers.getOrDefault(spec.id(), List.of()),
                                 sources,
                                 ownUnits),

@@ -122,7 +122,8 @@ final class ClampCards {
         List<String> right = new ArrayList<>(ClampSection.of(clamps, plan.table("clamp-heights"), row));
         right.add("");
         right.add(DANGERS);
-        SilageCautions.CARD.forEach(danger -> right.addAll(BrokenLines.of(danger, RIGHT, INDENT)));
+        SilageCautions.CARD.forEach(
+                danger -> right.addAll(BrokenLines.of(plan.ownUnits().said(danger, holding), RIGHT, INDENT)));
         int drawn = 0;
         PlainSheet.Line limit = entry(LIMIT, row, true);
         if (limit != null) {
