@@ -100,11 +100,32 @@ final class ListedProducts {
                 ? unitOf(jobs, Jobs.DOSE, job, product, all, name, cell)
                 : unitOf(mixes, Mixes.DOSE, mix, product, all, name, cell);
         // A product dosed in another unit than it is measured in has no pack or limit to be held against.
-        int held = product >= 0 && agree(all, unit) ? product : -1;
-        int key = held >= 0
-                ? held + 1
+        boolean held = product >= 0 && agree(all, unit) && isPackedIn(unit, product, name);
+        int key = held
+                ? product + 1
                 : others.computeIfAbsent(NameKey.key(name) + '\u0000' + unit, n -> products.size() + 1 + others.size());
-        return new Use(job, mix, held, key, unit);
+        return new Use(job, mix, held ? product : -1, key, unit);
+    }
+
+    /** Whether pack and stock, where their cells name a unit of their own, are of what the product is dosed in; if not, told. */
+    private boolean isPackedIn(String unit, int product, String name) {
+        for (ColumnSpec column : List.of(Products.PACK_SIZE, Products.STOCK)) {
+            String own = ownUnit(column, product);
+            if (!agree(unit, own)) {
+                tell(Finding.stop(
+                        products.address(column, product).orElse(null),
+                        "'" + name + "' has its " + column.name() + " in " + own + " here and is dosed in " + unit
+                                + "; its packs and limits cannot be compared until both agree."));
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private String ownUnit(ColumnSpec column, int product) {
+        return products.state(column, product) == ListRows.State.READ_FROM_TEXT
+                ? products.productUnit(column, product).orElse("")
+                : "";
     }
 
     /** The first names of the list, for a slip of the pen. */
@@ -163,7 +184,9 @@ final class ListedProducts {
             findings.add(Finding.stop(
                     cell.orElse(null),
                     "'" + name + "' is dosed in " + dosed.get() + " here but "
-                            + (listed ? "the product list measures it in " + all : "elsewhere in " + all)
+                            + (listed || !ownUnit(Products.PACK_SIZE, product).isEmpty()
+                                    ? "the product list measures it in " + all
+                                    : "elsewhere in " + all)
                             + "; its packs and limits cannot be compared until both agree."
                             + byDensity(product, dosed.get(), all)
                             + (isInOunces(list, dose, row)
@@ -196,7 +219,7 @@ final class ListedProducts {
     }
 
     /**
-     * What a product is measured in: in the product list, by its unit or its dose; or else what its doses in jobs and mixes
+     * What a product is measured in: in the product list, by its unit, its dose, or "10 l" in its pack or stock; or else what its doses in jobs and mixes
      * are in. A listed one is measured in what the first of them says, since its pack and stock are of one thing; "" for one
      * that is not listed and dosed in several, or where nothing says it.
      */
@@ -207,6 +230,13 @@ final class ListedProducts {
         }
         if (!listed.isEmpty()) {
             return listed;
+        }
+        if (product >= 0) {
+            listed = ownUnit(Products.PACK_SIZE, product);
+            listed = listed.isEmpty() ? ownUnit(Products.STOCK, product) : listed;
+            if (!listed.isEmpty()) {
+                return listed;
+            }
         }
         List<String> used = unitsUsed().getOrDefault(NameKey.key(name), List.of());
         return used.isEmpty() || product < 0 && used.size() > 1 ? "" : used.get(0);
