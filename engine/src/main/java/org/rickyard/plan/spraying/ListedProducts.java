@@ -25,6 +25,7 @@ import org.rickyard.quantity.DoseText;
 import org.rickyard.quantity.Unit;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.ProductOrder;
 
 /** The products that jobs and mixes name, found in the product list, and numbered for the joins. */
 final class ListedProducts {
@@ -48,6 +49,9 @@ final class ListedProducts {
     private final Set<Finding> told = new HashSet<>();
     private final Map<String, List<Integer>> mixRows = new HashMap<>();
     private final Map<String, Integer> productRows = new HashMap<>();
+    /** By the keys of products that are dosed in another unit than they are listed in: what they are listed in. */
+    private final Map<Integer, String> listedIn = new HashMap<>();
+
     private final Map<String, Integer> others = new HashMap<>();
     private Map<String, List<String>> unitsUsed;
 
@@ -100,15 +104,19 @@ final class ListedProducts {
                 ? unitOf(jobs, Jobs.DOSE, job, product, all, name, cell)
                 : unitOf(mixes, Mixes.DOSE, mix, product, all, name, cell);
         // A product dosed in another unit than it is measured in has no pack or limit to be held against.
-        boolean held = product >= 0 && agree(all, unit) && isPackedIn(unit, product, name);
+        String other = product < 0 ? "" : agree(all, unit) ? packedOtherwise(unit, product, name) : all;
+        boolean held = product >= 0 && other.isEmpty();
         int key = held
                 ? product + 1
                 : others.computeIfAbsent(NameKey.key(name) + '\u0000' + unit, n -> products.size() + 1 + others.size());
+        if (!other.isEmpty()) {
+            listedIn.put(key, other);
+        }
         return new Use(job, mix, held ? product : -1, key, unit);
     }
 
-    /** Whether pack and stock, where their cells name a unit of their own, are of what the product is dosed in; if not, told. */
-    private boolean isPackedIn(String unit, int product, String name) {
+    /** The other unit that the cell of a pack or stock names than the product is dosed in, which is told; "" if none does. */
+    private String packedOtherwise(String unit, int product, String name) {
         for (ColumnSpec column : List.of(Products.PACK_SIZE, Products.STOCK)) {
             String own = ownUnit(column, product);
             if (!agree(unit, own)) {
@@ -116,10 +124,10 @@ final class ListedProducts {
                         products.address(column, product).orElse(null),
                         "'" + name + "' has its " + column.name() + " in " + own + " here and is dosed in " + unit
                                 + "; its packs and limits cannot be compared until both agree."));
-                return false;
+                return own;
             }
         }
-        return true;
+        return "";
     }
 
     private String ownUnit(ColumnSpec column, int product) {
@@ -269,6 +277,11 @@ final class ListedProducts {
         return row < 0 || !list.gives(column, row) ? Optional.empty() : list.productUnit(column, row);
     }
 
+    /** Whether any product used is dosed in another unit than it is listed in. */
+    boolean dosesOtherwise() {
+        return !listedIn.isEmpty();
+    }
+
     /** The sources of the order list: each product that is used once, listed ones first. */
     RowSources order(List<Use> uses) {
         Map<Integer, Use> firsts = new TreeMap<>();
@@ -282,6 +295,11 @@ final class ListedProducts {
                         products,
                         each.stream().mapToInt(Use::product).toArray())
                 .with(Keys.PRODUCT_KEY, each.stream().mapToInt(Use::key).toArray())
-                .with(Quantities.PRODUCT_UNIT, each.stream().map(Use::unit).toArray(String[]::new));
+                .with(Quantities.PRODUCT_UNIT, each.stream().map(Use::unit).toArray(String[]::new))
+                .with(
+                        ProductOrder.LISTED_IN,
+                        each.stream()
+                                .map(use -> listedIn.getOrDefault(use.key(), ""))
+                                .toArray(String[]::new));
     }
 }

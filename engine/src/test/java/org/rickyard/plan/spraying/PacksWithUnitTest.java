@@ -10,7 +10,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.lists.Finding.Severity;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableSpec;
 import org.rickyard.testing.SeasonBook;
+import org.rickyard.trade.spraying.ProductOrder;
 
 /** Packs and stocks as they stand on a list of products: with their unit in the cell. */
 class PacksWithUnitTest {
@@ -70,6 +73,25 @@ class PacksWithUnitTest {
         assertThat(worked.result("packs-to-buy").number()).isEmpty();
         SeasonBook.Worked both = worked(null, "25 kg", "10 l", 3, "kg/ha");
         assertThat(stops(both)).singleElement().asString().contains("has its Stock in L here and is dosed in kg");
+    }
+
+    /** Listed and in stock in litres, dosed in kilograms: who reads the order list alone must not take it for all there is. */
+    @Test
+    void theRowOfTheOrderListSaysThatTheStockIsNotCounted() {
+        SeasonBook.Worked worked = worked("L", 5, 1000, 3, "kg/ha");
+        assertThat(worked.number("product-to-buy")).isCloseTo(60, within(1e-9));
+        ResultTable order = worked.plan().table("product-order");
+        assertThat(order.of(ProductOrder.LISTED_IN).word(0)).isEqualTo("L");
+        assertThat(order.of(TableSpec.CAUTIONS).word(0))
+                .contains("the product list has this product in another unit")
+                .contains("what is to buy is all of the need");
+        assertThat(worked.differences()).isEmpty();
+        assertThat(worked("L", 5, 10, 3, "L/ha")
+                        .plan()
+                        .table("product-order")
+                        .spec()
+                        .column(ProductOrder.LISTED_IN))
+                .isEmpty();
     }
 
     @Test
