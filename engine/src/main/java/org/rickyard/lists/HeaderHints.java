@@ -42,6 +42,10 @@ final class HeaderHints {
     private static final Pattern TIMING =
             Pattern.compile("t ?[0-9]( (product|chemical|fungicide|herbicide|mix|spray|programme)( name)?)?");
 
+    /** What is sprayed, by what it is for: one of them is the product of its row, several are several products. */
+    private static final Pattern KIND_OF_PRODUCT = Pattern.compile(
+            "(herbicide|fungicide|insecticide|desiccant|molluscicide|growth regulator|pgr|foliar feed)( name| used| applied)?");
+
     /** No boom has so many nozzles; 11004 is fan angle and size. */
     private static final int LEAST_CODE = 1000;
 
@@ -93,6 +97,7 @@ final class HeaderHints {
         fieldsOrBlocks(match, headings);
         tasksThatAreNames(match, headings);
         refsThatNothingFollows(match, headings);
+        kindOfProduct(match, headings);
         HeaderRow.Match units = match.with(headings);
         for (ListSpec.StandIn standIn : match.vocabulary().spec.hints().standIns()) {
             noteStandIn(standIn, match);
@@ -103,6 +108,7 @@ final class HeaderHints {
         new RatesOfProduct(grid, headerRow, headers, findings).apply(units);
         if (match.vocabulary().spec == Jobs.LIST && units.places(Jobs.PRODUCT) == 0) {
             cautionProductsInColumns(units);
+            cautionKindsOfProduct(units);
             cautionTimings(units);
         }
         if (match.vocabulary().spec == Jobs.LIST) {
@@ -202,6 +208,43 @@ final class HeaderHints {
         cautionSeveral(
                 match,
                 NUMBERED_PRODUCT,
+                " stand beside each other in one row and are not read. Write one row for each product, with columns"
+                        + " Product, Dose and Dose unit: rows of one job, field and machine are one tank mix.");
+    }
+
+    /** A "Herbicide" beside the work is its product, where no other header names one. */
+    private void kindOfProduct(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+        int place = -1;
+        for (int i = 0; i < headings.length; i++) {
+            String header = headers[match.firstColumn() + i];
+            if (headings[i] == null && header != null && isKindOfProduct(header)) {
+                if (place >= 0) {
+                    return;
+                }
+                place = i;
+            }
+        }
+        if (place >= 0
+                && match.vocabulary().spec == Jobs.LIST
+                && match.places(Jobs.PRODUCT) == 0
+                && match.places(Jobs.MIX) == 0) {
+            headings[place] = new Vocabulary.Heading(List.of(Jobs.PRODUCT), "", 2, false, null);
+            note(
+                    match.firstColumn() + place,
+                    " is read as the " + Jobs.PRODUCT.name() + " of " + Jobs.LIST.name()
+                            + ", since no other header names one. If it is something else, rename it.");
+        }
+    }
+
+    private static boolean isKindOfProduct(String header) {
+        return KIND_OF_PRODUCT.matcher(HeaderText.normal(header)).matches();
+    }
+
+    /** "Herbicide" and "Fungicide" beside each other are two products in one row. */
+    private void cautionKindsOfProduct(HeaderRow.Match match) {
+        cautionSeveral(
+                match,
+                KIND_OF_PRODUCT,
                 " stand beside each other in one row and are not read. Write one row for each product, with columns"
                         + " Product, Dose and Dose unit: rows of one job, field and machine are one tank mix.");
     }
@@ -313,7 +356,11 @@ final class HeaderHints {
         if (place < 0) {
             return;
         }
-        match.headings()[place] = match.headings()[place].as(told.column(), match.headings()[place].rest());
+        // "L/ac" by itself is name and unit in one.
+        String header = headers[match.firstColumn() + place];
+        String rest = match.headings()[place].rest();
+        match.headings()[place] =
+                match.headings()[place].as(told.column(), rest.isEmpty() && HeaderUnit.isUnit(header) ? header : rest);
         List<String> beside = told.beside().stream()
                 .map(column -> Words.quoted(match.headerOf(column, headers)))
                 .toList();
