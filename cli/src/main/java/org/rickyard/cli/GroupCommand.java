@@ -37,6 +37,8 @@ import picocli.CommandLine.Spec;
             "them, otherwise 0."
         })
 final class GroupCommand implements Callable<Integer> {
+    private static final String UP_TO_DATE = "up to date";
+
     private final Console console;
     private final Failures failures;
 
@@ -114,7 +116,7 @@ final class GroupCommand implements Callable<Integer> {
     private int reckoned(GroupFolder group, Path book, GroupReport report) {
         try {
             Opening.refuseIfUnreadable(book);
-            return dryRun ? looked(book, report) : written(group, book, report);
+            return dryRun ? looked(group, book, report) : written(group, book, report);
         } catch (OutOfMemoryError full) {
             sayWhich(group, book);
             return failures.tooLittleMemory();
@@ -132,27 +134,32 @@ final class GroupCommand implements Callable<Integer> {
         console.insist(group.name(book) + ":");
     }
 
-    private int looked(Path book, GroupReport report) throws RefusedException, IOException {
+    private int looked(GroupFolder group, Path book, GroupReport report) throws RefusedException, IOException {
         try (BookPackage open = Opening.open(book)) {
             Recalculation run = Opening.reckon(book, open, RunOptions.usual(), console);
             if (Opening.holdsNothing(open, run)) {
                 report.noList();
             } else {
-                report.results("would be worked out", run);
+                boolean done = HeldAgainst.upToDate(run, goal(group, book));
+                report.results(done ? UP_TO_DATE : "would be worked out", run);
             }
             return Exit.DONE;
         }
     }
 
     private int written(GroupFolder group, Path book, GroupReport report) throws RefusedException, IOException {
-        Path goal = to == null ? book : folderOf(to.resolve(group.name(book)));
-        Rewrite rewrite = Rewrite.of(book, goal, RunOptions.usual(), console, run -> {});
+        Path goal = goal(group, book);
+        Rewrite rewrite = Rewrite.of(book, to == null ? goal : folderOf(goal), RunOptions.usual(), console, run -> {});
         if (rewrite.done().isEmpty()) {
             report.noList();
         } else {
-            report.results(rewrite.done().get().outcome().written() ? "written" : "up to date", rewrite.run());
+            report.results(rewrite.done().get().outcome().written() ? "written" : UP_TO_DATE, rewrite.run());
         }
         return Exit.DONE;
+    }
+
+    private Path goal(GroupFolder group, Path book) {
+        return to == null ? book : to.resolve(group.name(book));
     }
 
     /** A file's folder is made where subfolders are taken in. */

@@ -26,6 +26,9 @@ final class GroupFolder {
     private final List<Path> otherKinds = new ArrayList<>();
     private final List<Path> twice = new ArrayList<>();
     private final List<Path> closed = new ArrayList<>();
+    private final List<Path> below = new ArrayList<>();
+    private final List<Path> linked = new ArrayList<>();
+    private final List<Path> astray = new ArrayList<>();
     private final Set<Path> real = new HashSet<>();
 
     private GroupFolder(Path folder, Path except) {
@@ -63,8 +66,15 @@ final class GroupFolder {
 
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-                if (Files.isRegularFile(file) && !isHidden(file)) {
+                if (isHidden(file)) {
+                    return FileVisitResult.CONTINUE;
+                }
+                if (Files.isRegularFile(file)) {
                     files.add(file);
+                } else if (Files.isDirectory(file)) {
+                    notLookedInto(file, attributes);
+                } else if (attributes.isSymbolicLink() && READ.contains(OutputFile.ending(file))) {
+                    astray.add(file);
                 }
                 return FileVisitResult.CONTINUE;
             }
@@ -81,7 +91,15 @@ final class GroupFolder {
             }
         });
         Collections.sort(files);
+        List.of(closed, below, linked, astray).forEach(Collections::sort);
         return files;
+    }
+
+    /** A folder that the walk meets as it meets files: one below its depth, or a link, which it does not follow. */
+    private void notLookedInto(Path file, BasicFileAttributes attributes) {
+        if (except == null || !OutputFile.same(file, except)) {
+            (attributes.isSymbolicLink() ? linked : below).add(file);
+        }
     }
 
     private void take(Path file) throws IOException {
@@ -117,6 +135,21 @@ final class GroupFolder {
     /** Subfolders that may not be looked into. */
     List<Path> closed() {
         return closed;
+    }
+
+    /** Subfolders that were not asked for. */
+    List<Path> below() {
+        return below;
+    }
+
+    /** Links to folders, which are not followed. */
+    List<Path> linked() {
+        return linked;
+    }
+
+    /** Links by a workbook's name that lead to no file. */
+    List<Path> astray() {
+        return astray;
     }
 
     /** A file's name as seen from the folder. */

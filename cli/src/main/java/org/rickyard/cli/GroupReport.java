@@ -107,6 +107,9 @@ final class GroupReport {
         tell(group.otherKinds(), "Left aside, being of a kind that is not read (save it as .xlsx to take it in): ");
         tell(group.twice(), "Another name of a workbook above: ");
         tell(group.closed(), "Not allowed to look into: ");
+        tell(group.astray(), "Links to a file that is not there: ");
+        tell(group.linked(), "Links to folders, which are not followed: ");
+        tell(group.below(), "Subfolders not looked into (--subfolders takes them in): ");
         if (withheld > 0) {
             console.say("Each workbook's Status columns and its sheet Checks say what is withheld and why.");
         }
@@ -124,7 +127,7 @@ final class GroupReport {
             int more = files.size() - MOST_NAMES;
             console.say(words
                     + files.stream().limit(MOST_NAMES).map(group::name).collect(Collectors.joining(", "))
-                    + (more > 0 ? " and " + Counted.more(more, "file") : "") + ".");
+                    + Counted.andMore(more) + ".");
         }
     }
 

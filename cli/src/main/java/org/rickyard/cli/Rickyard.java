@@ -19,6 +19,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
@@ -70,7 +71,8 @@ final class Rickyard implements Callable<Integer> {
     }
 
     /** Runs one command; the exit code is one of {@link Exit}. */
-    static int run(Console console, String... args) {
+    static int run(Console console, String... words) {
+        String[] args = asked(words);
         Rickyard rickyard = new Rickyard(console);
         Failures failures = new Failures(console, () -> rickyard.debug);
         CommandLine line = rickyard.line(failures, args.length == 0 ? "" : args[0]);
@@ -81,6 +83,21 @@ final class Rickyard implements Callable<Integer> {
         } catch (StackOverflowError fault) {
             return failures.fault(fault);
         }
+    }
+
+    /** The words by which picocli knows what is asked: "help run" is "run --help", as many programs have it. */
+    private static String[] asked(String... words) {
+        return words.length > 0 && words[0].equals("help")
+                ? Stream.concat(Stream.of(words).skip(1), Stream.of("--help")).toArray(String[]::new)
+                : words;
+    }
+
+    /** Runs what was asked; beside a wish for help picocli lets a command pass that there is not. */
+    private static int execute(ParseResult parsed) {
+        if (!parsed.unmatched().isEmpty()) {
+            throw new UnmatchedArgumentException(parsed.commandSpec().commandLine(), parsed.unmatched());
+        }
+        return new CommandLine.RunLast().execute(parsed);
     }
 
     /**
@@ -116,6 +133,7 @@ final class Rickyard implements Callable<Integer> {
         line.registerConverter(long.class, Rickyard::wholeNumber);
         line.setParameterExceptionHandler(this::wrongUsage);
         line.setExecutionExceptionHandler(failures);
+        line.setExecutionStrategy(Rickyard::execute);
         line.getSubcommands().values().forEach(Rickyard::exitCodes);
         return line;
     }

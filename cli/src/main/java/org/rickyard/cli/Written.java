@@ -1,5 +1,6 @@
 package org.rickyard.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -10,6 +11,7 @@ import org.rickyard.run.Recalculation;
 import org.rickyard.workbook.graft.GraftReport;
 import org.rickyard.workbook.graft.SafeReplacement;
 import org.rickyard.workbook.open.BookPackage;
+import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.SheetRef;
 
 /**
@@ -21,6 +23,8 @@ import org.rickyard.workbook.open.SheetRef;
 record Written(List<String> added, List<String> replaced) {
     /** Sheets that a message names; a farm with every list has sixty. */
     private static final int MOST_NAMED = 12;
+
+    private static final String DRY = "Dry run: nothing was written. ";
 
     static Written of(BookPackage source, GraftReport report) {
         int before = source.sheets().size();
@@ -36,7 +40,7 @@ record Written(List<String> added, List<String> replaced) {
     String words(Path target, SafeReplacement.Outcome outcome) {
         String name = String.valueOf(target.getFileName());
         if (!outcome.written()) {
-            return name + " is up to date: nothing would change, so nothing was written.";
+            return upToDate(target) + ", so nothing was written.";
         }
         String sheets = listed("added", added) + listed("replaced", replaced);
         String former = outcome.former()
@@ -45,15 +49,23 @@ record Written(List<String> added, List<String> replaced) {
         return "Wrote " + name + "." + sheets + former;
     }
 
+    private static String upToDate(Path target) {
+        return target.getFileName() + " is up to date: nothing would change";
+    }
+
     /** What would be done. */
-    static String planned(BookPackage source, Recalculation run, Path goal, Report report) {
+    static String planned(BookPackage source, Recalculation run, Path goal, Report report)
+            throws RefusedException, IOException {
+        if (HeldAgainst.upToDate(run, goal)) {
+            return DRY + upToDate(goal) + ".";
+        }
         Set<String> there = new HashSet<>();
         source.sheets().stream().map(SheetRef::name).forEach(there::add);
         List<String> added = new ArrayList<>();
         List<String> replaced = new ArrayList<>();
         run.sheetNames().forEach(name -> (there.contains(name) ? replaced : added).add(name));
         long results = Results.count(run.plan());
-        return "Dry run: nothing was written. " + goal.getFileName() + " would be written with " + results
+        return DRY + goal.getFileName() + " would be written with " + results
                 + (results == 1 ? " result" : " results") + ", " + report.withheld() + " of them withheld."
                 + listed("to add", added) + listed("to replace where they differ", replaced);
     }

@@ -154,6 +154,27 @@ class GroupCommandTest {
     }
 
     @Test
+    void whatIsNotLookedIntoIsSaid() throws Exception {
+        FarmBook.usual().write(Files.createDirectory(folder.resolve("Hill")).resolve("farm.xlsx"));
+        Path answers = Files.createDirectory(folder.resolve("answers"));
+        Files.createSymbolicLink(folder.resolve("Dale"), Path.of("Hill"));
+        Files.createSymbolicLink(folder.resolve("gone.xlsx"), Path.of("nowhere.xlsx"));
+        Files.createSymbolicLink(folder.resolve("gone.txt"), Path.of("nowhere.txt"));
+        Files.createDirectory(folder.resolve(".git"));
+
+        assertThat(Ran.rickyard("group", folder, "--to", answers).err().lines())
+                .contains(
+                        "There is no workbook (.xlsx, .xlsm) in this folder.",
+                        "Links to a file that is not there: gone.xlsx.",
+                        "Links to folders, which are not followed: Dale.",
+                        "Subfolders not looked into (--subfolders takes them in): Hill.");
+        assertThat(Ran.rickyard("group", folder, "--to", answers, "--subfolders")
+                        .err())
+                .contains("1 workbook: 1 written.", "not followed: Dale.", "not there: gone.xlsx.")
+                .doesNotContain("not looked into", "gone.txt", ".git");
+    }
+
+    @Test
     void aFolderMayBeGivenByALinkToIt() throws Exception {
         Path real = Files.createDirectory(folder.resolve("real"));
         Path farm = FarmBook.usual().write(real.resolve("farm.xlsx"));
@@ -203,6 +224,22 @@ class GroupCommandTest {
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).containsPattern("farm\\.xlsx +would be worked out +\\d+ results");
         assertThat(files(folder)).containsExactly("farm.xlsx");
+    }
+
+    @Test
+    void dryRunTellsWhichWorkbooksAreUpToDate() throws Exception {
+        Path done = farm("done.xlsx");
+        Ran.rickyard("run", done);
+        farm("new.xlsx");
+        List<String> before = files(folder);
+
+        Ran ran = Ran.rickyard("group", folder, "--dry-run");
+
+        assertThat(ran.out())
+                .containsPattern("done\\.xlsx +up to date +\\d+ results")
+                .containsPattern("new\\.xlsx +would be worked out +\\d+ results");
+        assertThat(ran.err()).contains("2 workbooks: 1 up to date, 1 would be worked out.");
+        assertThat(files(folder)).isEqualTo(before);
     }
 
     @Test

@@ -207,6 +207,26 @@ class OtherCommandsTest {
         assertThat(ran.out()).contains("Exit codes:", "rickyard " + command + " ");
     }
 
+    /** General help with a code of success would let a script go on as if the command had done its work. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"compare --help", "watch -h", "--debug compare --help", "help compare", "compare run --help"})
+    void aCommandThatThereIsNotIsRefusedWhateverElseIsAsked(String words) {
+        Ran ran = Ran.rickyard((Object[]) words.split(" "));
+
+        assertThat(ran.code()).isEqualTo(Exit.USAGE);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err())
+                .contains("There is no command '" + (words.startsWith("watch") ? "watch" : "compare") + "'.");
+    }
+
+    @Test
+    void helpAndACommandIsThatCommandsHelp() {
+        assertThat(Ran.rickyard("help", "run")).isEqualTo(Ran.rickyard("run", "--help"));
+        assertThat(Ran.rickyard("help")).isEqualTo(Ran.rickyard("--help"));
+        assertThat(Ran.rickyard("help", "run").code()).isZero();
+    }
+
     /** Who tries an example of the help does it on the demo, to which the help sends him. */
     @Test
     void examplesOfCellsToExplainHoldOnTheDemo() {

@@ -133,10 +133,15 @@ class RunCommandTest {
     @Test
     void dryRunAfterARunNamesTheSheetsToReplace() throws Exception {
         Path farm = farm();
-        Ran.rickyard("run", farm);
+        Path answers = folder.resolve("answers.xlsx");
+        Path changed = FarmBook.usual().with("Fields", 1, 3, 5.5).write(folder.resolve("changed.xlsx"));
+        Ran.rickyard("run", farm, "--to", answers);
+        Ran.rickyard("run", changed);
 
-        Ran ran = Ran.rickyard("run", farm, "-n");
-
+        assertThat(Ran.rickyard("run", changed, "-n").err())
+                .contains("Dry run: nothing was written. changed.xlsx is up to date: nothing would change.")
+                .doesNotContain("Sheets to");
+        Ran ran = Ran.rickyard("run", changed, "-n", "--to", answers);
         assertThat(ran.err())
                 .contains("Sheets to replace where they differ: Summary")
                 .doesNotContain("to add");

@@ -31,6 +31,11 @@ import org.rickyard.trade.workrate.WorkTotals;
  * @param other the second route
  */
 public record BalanceCheck(String what, List<Part> one, List<Part> other) {
+    /** The verdict where both routes come to nothing because rows are withheld: to agree on nothing is no proof. */
+    public static final String NOT_COMPARED = "not compared";
+    /** The verdict where rows are withheld and the routes differ for it. */
+    public static final String INCOMPLETE = "incomplete";
+
     private static final double TOLERANCE = 1e-9;
 
     /**
@@ -196,12 +201,15 @@ public record BalanceCheck(String what, List<Part> one, List<Part> other) {
         return String.join("+", parts.stream().map(part -> part.formula(places)).toList());
     }
 
-    /** "ok", "incomplete" where rows are withheld, or "CHECK". */
+    /** "ok", {@value #NOT_COMPARED}, {@value #INCOMPLETE} or "CHECK". */
     public String verdict() {
         double left = left();
         double right = right();
+        if (withheld() > 0 && left == 0 && right == 0) {
+            return NOT_COMPARED;
+        }
         boolean same = Math.abs(left - right) <= TOLERANCE * Math.max(1, Math.max(Math.abs(left), Math.abs(right)));
-        return same ? "ok" : withheld() > 0 ? "incomplete" : "CHECK";
+        return same ? "ok" : withheld() > 0 ? INCOMPLETE : "CHECK";
     }
 
     /** The verdict, live, of cells on one row of Checks. */
@@ -209,7 +217,8 @@ public record BalanceCheck(String what, List<Part> one, List<Part> other) {
         String l = CellAddress.letters(left.column()) + (left.row() + 1);
         String r = CellAddress.letters(right.column()) + (right.row() + 1);
         String w = CellAddress.letters(withheld.column()) + (withheld.row() + 1);
-        return "IF(ABS(" + l + "-" + r + ")<=1E-9*MAX(1,ABS(" + l + "),ABS(" + r + ")),\"ok\",IF(" + w
-                + ">0,\"incomplete\",\"CHECK\"))";
+        return "IF(AND(" + w + ">0," + l + "=0," + r + "=0),\"" + NOT_COMPARED + "\",IF(ABS(" + l + "-" + r
+                + ")<=1E-9*MAX(1,ABS(" + l + "),ABS(" + r + ")),\"ok\",IF(" + w + ">0,\"" + INCOMPLETE
+                + "\",\"CHECK\")))";
     }
 }

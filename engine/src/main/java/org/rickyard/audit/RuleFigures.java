@@ -48,9 +48,23 @@ final class RuleFigures {
                             + String.join(
                                     ", ",
                                     cells.stream().map(CellAddress::toString).toList()) + ")";
-            figures.add(symbol.name() + " is " + value(table, symbol, row) + where);
+            Symbol ranked = ranked(table, symbol);
+            figures.add((ranked == null
+                            ? symbol.name() + " is " + value(table, symbol, row)
+                            : ranked.name() + " is " + table.of(ranked).word(row))
+                    + where);
         }
         return figures.isEmpty() ? "" : " Here " + String.join(", ", figures) + ".";
+    }
+
+    /** The word whose place in an order of words a figure is, for its place alone tells a reader nothing; else null. */
+    private static Symbol ranked(ResultTable table, Symbol symbol) {
+        return table.spec().column(symbol).orElse(null) instanceof TableColumn.Calculated calculated
+                        && calculated.formula().expr() instanceof Expr.Lookup lookup
+                        && lookup.table().ranks()
+                        && lookup.key() instanceof Expr.Ref word
+                ? word.symbol()
+                : null;
     }
 
     /** Where on a sheet of ours a figure stands that was fetched from there. */

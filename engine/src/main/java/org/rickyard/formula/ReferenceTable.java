@@ -69,6 +69,16 @@ public record ReferenceTable(
         return rows.get(0).text() != null;
     }
 
+    /** Whether it does no more than put words in an order: their values are their places, 1, 2, 3 and so on. */
+    public boolean ranks() {
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).word() == null || rows.get(i).value() != i + 1) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The least number key. */
     public double lowestKey() {
         return rows.get(0).key();

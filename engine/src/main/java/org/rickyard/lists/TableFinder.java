@@ -396,10 +396,10 @@ final class TableFinder {
     private FoundTable table(int row, HeaderRow.Match best, Grid.TableRange range, String[] headers) {
         List<HeaderRow.Match> roles = roles(best, headers);
         ListSpec spec = best.vocabulary().spec;
-        HeaderHints hints = new HeaderHints(grid, row, headers, findings);
         if (spec == Fields.LIST && roles.size() == 1) {
-            hints.cautionWorkWithoutMachine(match(Jobs.LIST, headers, best));
+            new HeadersNotRead(grid, row, headers, findings).cautionWorkWithoutMachine(match(Jobs.LIST, headers, best));
         }
+        HeaderHints hints = new HeaderHints(grid, row, headers, findings);
         List<HeaderRow.Match> read = new ArrayList<>();
         for (HeaderRow.Match role : roles) {
             List<HeaderRow.Match> parted = ProductsInARow.parted(role, headers);

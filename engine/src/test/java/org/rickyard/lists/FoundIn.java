@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.lists.Finding.Severity;
 
@@ -27,5 +28,22 @@ final class FoundIn {
         assertThat(all).hasSize(1);
         assertThat(all.get(0).severity()).isEqualTo(severity);
         return all.get(0).message();
+    }
+
+    /** The texts of a column. */
+    static List<String> names(ListRows rows, ColumnSpec column) {
+        List<String> names = new ArrayList<>();
+        for (int row = 0; row < rows.size(); row++) {
+            names.add(rows.text(column, row));
+        }
+        return names;
+    }
+
+    /** What was said in one severity. */
+    static List<String> messages(FoundLists found, Severity severity) {
+        return found.findings().stream()
+                .filter(finding -> finding.severity() == severity)
+                .map(Finding::message)
+                .toList();
     }
 }

@@ -7,6 +7,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.regex.Pattern;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
@@ -41,6 +45,23 @@ public final class ClientBook implements AutoCloseable {
 
     private ClientBook(XSSFWorkbook workbook) {
         this.workbook = workbook;
+    }
+
+    /** Takes out the record of our sheets: libraries for scripts keep cells and names, and drop what they do not know. */
+    static void dropRecord(XSSFWorkbook workbook) {
+        try {
+            PackagePart part = workbook.getPackagePart();
+            for (PackageRelationship link : part.getRelationships()) {
+                if (link.getRelationshipType().endsWith("/customXml")) {
+                    part.removeRelationship(link.getId());
+                }
+            }
+            for (PackagePart custom : workbook.getPackage().getPartsByName(Pattern.compile("/customXml/.*"))) {
+                workbook.getPackage().removePart(custom);
+            }
+        } catch (InvalidFormatException e) {
+            throw new AssertionError(e);
+        }
     }
 
     /** An empty workbook. */

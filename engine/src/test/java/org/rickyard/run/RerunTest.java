@@ -13,9 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.openxml4j.opc.PackagePart;
-import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataFormatter;
@@ -29,7 +26,6 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.testing.FarmBook;
-import org.rickyard.testing.Parity;
 import org.rickyard.testing.PoiRecalculation;
 import org.rickyard.testing.StoredValues;
 import org.rickyard.workbook.graft.RunState;
@@ -405,44 +401,10 @@ class RerunTest {
         assertThat(StoredValues.of(again.file(), "Work rates")).isEqualTo(StoredValues.of(before.file(), "Work rates"));
     }
 
-    private void assertKept(Change edit) throws IOException {
-        Path edited = changed(out(), edit);
-        Runs.Run again = run(edited);
-        assertThat(again.messages())
-                .anyMatch(message -> message.startsWith("the sheet 'Work rates' was written by a run and then edited"));
-        assertThat(again.sheets()).doesNotContain("Work rates").anyMatch(name -> name.startsWith("Work rates"));
-        assertThat(parity(again)).isEmpty();
-        assertThat(Parity.differences(
-                        StoredValues.of(edited, "Work rates"), StoredValues.of(again.file(), "Work rates")))
-                .as("the edited sheet as it was")
-                .isEmpty();
-        Runs.Run third = Runs.run(again.file(), folder.resolve("third.xlsx"));
-        assertThat(Files.mismatch(again.file(), third.file()))
-                .as("the next run changes nothing")
-                .isEqualTo(-1);
-    }
-
-    /** Libraries for scripts keep cells and names when they save, and drop what they do not know. */
-    private static void dropWhatScriptsDrop(XSSFWorkbook workbook) {
-        try {
-            PackagePart part = workbook.getPackagePart();
-            for (PackageRelationship link : part.getRelationships()) {
-                if (link.getRelationshipType().endsWith("/customXml")) {
-                    part.removeRelationship(link.getId());
-                }
-            }
-            for (PackagePart custom : workbook.getPackage().getPartsByName(Pattern.compile("/customXml/.*"))) {
-                workbook.getPackage().removePart(custom);
-            }
-        } catch (InvalidFormatException e) {
-            throw new AssertionError(e);
-        }
-    }
-
     @Test
     void sheetsAreKnownAgainWhereTheStateWasDropped() throws IOException, RefusedException {
         Change change = workbook -> {
-            dropWhatScriptsDrop(workbook);
+            ClientBook.dropRecord(workbook);
             workbook.getSheet("Fields").getRow(1).getCell(1).setCellValue(7.25);
         };
         Path saved = changed(out(), change);
@@ -458,47 +420,6 @@ class RerunTest {
         assertThat(Files.mismatch(again.file(), third.file()))
                 .as("the next run changes nothing")
                 .isEqualTo(-1);
-    }
-
-    @Test
-    void anEditIsKeptWhereTheStateWasDropped() throws IOException {
-        assertKept(workbook -> {
-            dropWhatScriptsDrop(workbook);
-            Sheet ours = workbook.getSheet("Work rates");
-            ours.getRow(ours.getLastRowNum()).createCell(60).setCellValue("mine");
-        });
-    }
-
-    @Test
-    void aFormulaOfOursEditedByHandIsKept() throws IOException {
-        assertKept(workbook -> firstOf(workbook, "Work rate").setCellFormula("2*3"));
-    }
-
-    @Test
-    void aLinkOfOursLedToAnotherRowIsKept() throws IOException {
-        assertKept(workbook -> relink(workbook, "$D$2", "$D$3"));
-    }
-
-    @Test
-    void aLinkOfOursLedToAnotherColumnIsKept() throws IOException {
-        assertKept(workbook -> relink(workbook, "$D$2", "$F$2"));
-    }
-
-    private static void relink(XSSFWorkbook workbook, String from, String to) {
-        Cell cell = firstOf(workbook, "Area");
-        assertThat(cell.getCellFormula()).contains("Fields!" + from);
-        cell.setCellFormula(cell.getCellFormula().replace(from, to));
-    }
-
-    /** The first cell of a column of work rates, by its label. */
-    private static Cell firstOf(XSSFWorkbook workbook, String label) {
-        Sheet sheet = workbook.getSheet("Work rates");
-        for (Cell cell : sheet.getRow(SheetPlaces.LABEL_ROW)) {
-            if (cell.getStringCellValue().equals(label)) {
-                return sheet.getRow(SheetPlaces.FIRST_ROW).getCell(cell.getColumnIndex());
-            }
-        }
-        throw new AssertionError("no column '" + label + "'");
     }
 
     @Test
@@ -522,27 +443,6 @@ class RerunTest {
         assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
         assertThat(again.sheets()).contains("Spray blocks").noneMatch(sheet -> sheet.endsWith(" 2"));
         assertThat(parity(again)).isEmpty();
-    }
-
-    /** A link led to a column that no list reads is an edit where the column that it should lead to is still there. */
-    @Test
-    void aLinkOfOursLedToAColumnThatIsNotReadIsKept() throws IOException {
-        assertKept(workbook -> relink(workbook, "$D$2", "$Z$2"));
-    }
-
-    @Test
-    void aConstantOfOursEditedByHandIsKept() throws IOException {
-        assertKept(workbook -> {
-            Row labels = workbook.getSheet("Work rates").getRow(SheetPlaces.LABEL_ROW);
-            labels.removeCell(labels.getCell(2));
-            labels.createCell(2).setCellValue("My parcel");
-        });
-    }
-
-    @Test
-    void aCellAddedToASheetOfOursIsKept() throws IOException {
-        assertKept(workbook ->
-                workbook.getSheet("Work rates").getRow(9).createCell(140).setCellValue("my note"));
     }
 
     @Test

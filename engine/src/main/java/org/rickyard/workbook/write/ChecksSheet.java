@@ -12,6 +12,8 @@ import org.rickyard.plan.table.SheetPlaces;
 final class ChecksSheet {
     private static final int MASTER_ROW = 1;
     private static final int FIRST_CHECK = 5;
+    private static final String HEADING = "Totals by two routes (live); " + BalanceCheck.NOT_COMPARED
+            + ": so many rows are withheld that nothing is left to add up";
     private static final String PASS = "Checks: all totals agree";
     private static final String PART = "Checks: no total is wrong, but some are incomplete, see Checks";
     private static final String AGAIN =
@@ -39,7 +41,8 @@ final class ChecksSheet {
     /** The master check's present words. */
     String master() {
         List<String> verdicts = checks.stream().map(BalanceCheck::verdict).toList();
-        return verdicts.contains("CHECK") ? FAIL : verdicts.contains("incomplete") ? PART : PASS;
+        boolean part = verdicts.contains(BalanceCheck.INCOMPLETE) || verdicts.contains(BalanceCheck.NOT_COMPARED);
+        return verdicts.contains("CHECK") ? FAIL : part ? PART : PASS;
     }
 
     /**
@@ -57,8 +60,8 @@ final class ChecksSheet {
             return "\"" + PASS + "\"";
         }
         String verdicts = "COUNTIFS(B" + (FIRST_CHECK + 1) + ":B" + (FIRST_CHECK + checks.size()) + ",\"";
-        return "IF(" + verdicts + "CHECK\")>0,\"" + FAIL + "\",IF(" + verdicts + "incomplete\")>0,\"" + PART + "\",\""
-                + PASS + "\"))";
+        return "IF(" + verdicts + "CHECK\")>0,\"" + FAIL + "\",IF(" + verdicts + BalanceCheck.INCOMPLETE + "\")+"
+                + verdicts + BalanceCheck.NOT_COMPARED + "\")>0,\"" + PART + "\",\"" + PASS + "\"))";
     }
 
     PlainSheet build(Looks.Numbers looks, WorkPlan plan, SheetPlaces places, RowMarks marks, List<Finding> findings) {
@@ -66,7 +69,7 @@ final class ChecksSheet {
         page.line().text(Looks.TITLE, "Checks").height(22);
         PlainSheet.Line master = page.line();
         page.line();
-        page.line().text(Looks.HEADING, "Totals by two routes (live)");
+        page.line().text(Looks.HEADING, HEADING);
         head(page, "Total", "Verdict", "What must agree", "One way", "Other way", "Rows withheld");
         for (BalanceCheck check : checks) {
             int row = page.next();

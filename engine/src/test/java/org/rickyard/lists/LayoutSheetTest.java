@@ -1,0 +1,75 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.lists.FoundIn.find;
+import static org.rickyard.lists.FoundIn.messages;
+
+import org.junit.jupiter.api.Test;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Units;
+
+/** What a Layout sheet settles, and what customary units settle. */
+class LayoutSheetTest {
+    @Test
+    void layoutSettlesWhatAHeaderMeans() {
+        SheetOf jobs = new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Rate", "Menge")
+                .row("A", "spray", "Sprayer", 200, 5);
+        FoundLists asked = find(jobs);
+        assertThat(asked.rows(Jobs.LIST).state(Jobs.WATER_VOLUME, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(asked.rows(Jobs.LIST).state(Jobs.DOSE, 0)).isEqualTo(ListRows.State.ASKED);
+        FoundLists settled = find(
+                jobs,
+                new SheetOf("Layout")
+                        .row("List", "Column", "Header in this workbook", "Unit")
+                        .row("Jobs", "Water volume", "Rate", "L/ha")
+                        .row("jobs", "speed", "Menge", "mph"));
+        ListRows rows = settled.rows(Jobs.LIST);
+        assertThat(rows.number(Jobs.WATER_VOLUME, 0)).isEqualTo(200);
+        assertThat(rows.unit(Jobs.WATER_VOLUME, 0)).hasValue(Units.L_PER_HA);
+        assertThat(rows.state(Jobs.DOSE, 0)).isEqualTo(ListRows.State.NO_COLUMN);
+        assertThat(rows.unit(Jobs.SPEED, 0)).hasValue(Units.MPH);
+        assertThat(settled.findings()).isEmpty();
+    }
+
+    @Test
+    void layoutSettlesWhichOfTwoHeadersIsTheColumn() {
+        SheetOf fields =
+                new SheetOf("Fields").row("Field", "Area (ac)", "Acres").row("A", 12, 9.9);
+        FoundLists asked = find(fields);
+        assertThat(asked.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(messages(asked, Severity.STOP)).singleElement().asString().contains("Fields!B1", "Fields!C1");
+        FoundLists settled = find(
+                fields,
+                new SheetOf("Layout")
+                        .row("List", "Column", "Header in this workbook")
+                        .row("Fields", "Area", "Acres"));
+        assertThat(settled.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(9.9);
+        assertThat(settled.rows(Fields.LIST).unit(Fields.AREA, 0)).hasValue(Units.AC);
+        assertThat(settled.findings()).isEmpty();
+    }
+
+    @Test
+    void aLayoutRowThatNamesNothingKnownIsSaid() {
+        FoundLists found = find(new SheetOf("Layout")
+                .row("List", "Column", "Header in this workbook", "Unit")
+                .row("Feilds", "Area", "Size", null)
+                .row("Fields", "Hectarage of it", "Size", null));
+        assertThat(messages(found, Severity.CAUTION)).hasSize(2);
+    }
+
+    @Test
+    void customaryUnitsSettleGallonsForTheWholeWorkbook() {
+        SheetOf jobs = new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Water volume (gal/ac)")
+                .row("A", "spray", "Sprayer", 20);
+        FoundLists asked = find(jobs);
+        assertThat(asked.rows(Jobs.LIST).state(Jobs.WATER_VOLUME, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(messages(asked, Severity.STOP)).singleElement().asString().contains("gal(UK)", "gal(US)");
+        FoundLists settled = find(
+                jobs, new SheetOf("Assumptions").row("Item", "Value", "Unit").row("customary units", "UK"));
+        assertThat(settled.customary()).isEqualTo(CustomaryUnits.UK);
+        assertThat(settled.rows(Jobs.LIST).state(Jobs.WATER_VOLUME, 0)).isEqualTo(ListRows.State.GIVEN);
+    }
+}
