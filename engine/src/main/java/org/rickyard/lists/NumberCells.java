@@ -130,10 +130,18 @@ final class NumberCells implements CellReader {
                 + CellFindings.expected(spec) + "."
                 + (digits
                         ? " Type it again as a number."
-                        : none(text)
-                                + AmountText.of(text)
-                                        .howToWrite(cell.binding().unit().unit(), customary)));
+                        : none(text) + instead(text, cell.binding().unit().unit())));
         return State.NOT_READABLE;
+    }
+
+    /** What to write in the place of a text that is no number; "" if it has no figure. */
+    private String instead(String text, Unit unit) {
+        AmountText amount = AmountText.of(text);
+        String how = amount.howToWrite(unit, customary);
+        if (!how.isEmpty() || unit == null || !amount.isWithUnit()) {
+            return how;
+        }
+        return " Write one figure alone" + (unit.symbol().isEmpty() ? "." : ", in " + unit + ".");
     }
 
     /** "nil" is as a rule 0, but it may be said of what is not known. */
