@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.ListRows.State;
 import org.rickyard.lists.text.Words;
@@ -52,6 +53,22 @@ class ListCellsTest {
         FoundLists found = areaOf("4.5");
         assertThat(found.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(State.NOT_READABLE);
         assertThat(onlyMessage(found, Severity.STOP)).contains("stored as text");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"6.4", "6,4", "1,250", "1 250", "1\u00a0250,5", "1\u202f250", "12'500", "\u22123.2", "'6.4"})
+    void aFigureInATextIsToBeTypedAsANumberHoweverItIsWritten(String text) {
+        assertThat(onlyMessage(areaOf(text), Severity.STOP))
+                .isEqualTo(
+                        "\"" + text + "\" is stored as text, not as a number; expected a number above 0, up to 5000 ha."
+                                + " Type it again as a number.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1/2", "3 1/2", "12 5", "5 or 6", "1 250 250x"})
+    void whatIsNoFigureIsNotSaidToBeOne(String text) {
+        assertThat(onlyMessage(areaOf(text), Severity.STOP)).startsWith("\"" + text + "\" is not a number;");
     }
 
     @ParameterizedTest
