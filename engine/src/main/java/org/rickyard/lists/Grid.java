@@ -88,4 +88,7 @@ public interface Grid {
 
     /** Whether the sheet is hidden or very hidden. */
     boolean hidden();
+
+    /** Whether a row is hidden: by hand, by a filter or in a closed outline. */
+    boolean isHidden(int row);
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 
@@ -51,6 +52,7 @@ public final class ListFinder {
         tables = withoutSecondFields(tables);
         holdings = HoldingAbove.of(tables, new ArrayList<>());
         tables = withoutFieldsAgain(tables);
+        noteHiddenRows(tables);
         dashesAreNames = tables.stream().anyMatch(ListFinder::namesARowByADash);
         holdings = HoldingAbove.of(tables, findings);
         Map<String, ListRows> rows = new LinkedHashMap<>();
@@ -120,6 +122,24 @@ public final class ListFinder {
                 findings.add(Finding.note(
                         new CellAddress(sheet.sheet(), 0, 0),
                         "The sheet " + Words.quoted(sheet.sheet()) + " is hidden; its lists are read all the same."));
+            }
+        }
+    }
+
+    /** A filter or a closed outline shows some rows only, and who looks at those may think that no others are read. */
+    private void noteHiddenRows(List<FoundTable> tables) {
+        for (FoundTable table : tables) {
+            int[] hidden = IntStream.range(0, table.count())
+                    .map(table::row)
+                    .filter(table.grid::isHidden)
+                    .toArray();
+            if (hidden.length > 0 && !table.grid.hidden()) {
+                findings.add(Finding.note(
+                        table.address(hidden[0], table.firstColumn),
+                        Counted.of(hidden.length, "row") + " of "
+                                + table.roles.get(0).vocabulary().spec.name()
+                                + (hidden.length == 1 ? " is hidden; it is" : " are hidden, this the first; they are")
+                                + " read all the same. Delete what is not to count."));
             }
         }
     }

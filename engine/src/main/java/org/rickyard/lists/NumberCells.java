@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.rickyard.lists.ListRows.State;
 import org.rickyard.lists.text.BatterText;
 import org.rickyard.lists.text.CutText;
@@ -21,6 +22,10 @@ import org.rickyard.trade.Quantities;
 /** Reads cells that hold an amount: a number in the unit of its header or its row, or a text that says both. */
 final class NumberCells implements CellReader {
     private static final Set<String> NONE = Set.of("nil", "none", "zero");
+
+    /** What a figure may be written with beside digits and a point: thousands are set apart by spaces of many widths. */
+    private static final Pattern FIGURE_MARKS =
+            Pattern.compile("^[-+\u2212'\u2019]|,|(?<=\\d)[\\h'\u2019](?=\\d{3}(?!\\d))");
 
     private final ColumnSpec spec;
     private final CustomaryUnits customary;
@@ -129,22 +134,34 @@ final class NumberCells implements CellReader {
     private State nameOrAmount(CellRead cell) {
         String text = cell.trimmed();
         boolean amount =
-                !AmountText.of(text).howToWrite(spec.symbol().unit(), customary).isEmpty()
-                        || !Double.isNaN(BatterText.number(text.replace(",", "")));
+                !AmountText.of(text).howToWrite(spec.symbol().unit(), customary).isEmpty() || isFigure(text);
         return amount ? notANumber(cell, text) : State.GIVEN;
     }
 
+    /** Whether it is a figure and nothing else, if with a comma, a sign or thousands set apart. */
+    private static boolean isFigure(String text) {
+        return !Double.isNaN(BatterText.number(FIGURE_MARKS.matcher(text).replaceAll("")));
+    }
+
     private State notANumber(CellRead cell, String text) {
-        boolean digits = !Double.isNaN(BatterText.number(text.replace(",", "")));
+        boolean digits = isFigure(text);
         cell.bad(Words.quoted(text)
                 + (digits ? " is stored as text, not as a number" : " is not a number") + "; expected "
                 + CellFindings.expected(spec) + "."
                 + (digits
                         ? " Type it again as a number."
-                        : none(text)
-                                + AmountText.of(text)
-                                        .howToWrite(cell.binding().unit().unit(), customary)));
+                        : none(text) + instead(text, cell.binding().unit().unit())));
         return State.NOT_READABLE;
+    }
+
+    /** What to write in the place of a text that is no number; "" if it has no figure. */
+    private String instead(String text, Unit unit) {
+        AmountText amount = AmountText.of(text);
+        String how = amount.howToWrite(unit, customary);
+        if (!how.isEmpty() || unit == null || !amount.isWithUnit()) {
+            return how;
+        }
+        return " Write one figure alone" + (unit.symbol().isEmpty() ? "." : ", in " + unit + ".");
     }
 
     /** "nil" is as a rule 0, but it may be said of what is not known. */

@@ -76,4 +76,9 @@ record LoopGuard(Grid cells, Dependents dependents) implements Grid {
     public boolean hidden() {
         return cells.hidden();
     }
+
+    @Override
+    public boolean isHidden(int row) {
+        return cells.isHidden(row);
+    }
 }

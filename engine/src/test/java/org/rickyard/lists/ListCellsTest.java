@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.ListRows.State;
 import org.rickyard.lists.text.Words;
@@ -55,12 +56,28 @@ class ListCellsTest {
     }
 
     @ParameterizedTest
+    @ValueSource(
+            strings = {"6.4", "6,4", "1,250", "1 250", "1\u00a0250,5", "1\u202f250", "12'500", "\u22123.2", "'6.4"})
+    void aFigureInATextIsToBeTypedAsANumberHoweverItIsWritten(String text) {
+        assertThat(onlyMessage(areaOf(text), Severity.STOP))
+                .isEqualTo(
+                        "\"" + text + "\" is stored as text, not as a number; expected a number above 0, up to 5000 ha."
+                                + " Type it again as a number.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1/2", "3 1/2", "12 5", "5 or 6", "1 250 250x"})
+    void whatIsNoFigureIsNotSaidToBeOne(String text) {
+        assertThat(onlyMessage(areaOf(text), Severity.STOP)).startsWith("\"" + text + "\" is not a number;");
+    }
+
+    @ParameterizedTest
     @CsvSource({
         "6.4 ha, ' \"6.4 ha\" is 6.4 ha: write the figure 6.4 alone.'",
         "'6,4 ha', ' \"6,4 ha\" is 6.4 ha: write the figure 6.4 alone.'",
         "12.5 ac, ' \"12.5 ac\" is 5.059 ha: write the figure 5.059 alone, or put ac in the header if the whole column"
                 + " is in it.'",
-        "'1,250 ha', ''"
+        "'1,250 ha', ' Write one figure alone, in ha.'"
     })
     void anAmountWithItsUnitSaysWhichFigureToWrite(String text, String told) {
         assertThat(onlyMessage(areaOf(text), Severity.STOP))

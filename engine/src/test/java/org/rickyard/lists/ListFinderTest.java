@@ -146,6 +146,30 @@ class ListFinderTest {
     }
 
     @Test
+    void hiddenRowsAreReadAndSaid() {
+        SheetOf fields = new SheetOf("Fields")
+                .row("Field", "Area (ha)")
+                .row("A", 4)
+                .row("B", 5)
+                .row("C", 6)
+                .hideRow(2);
+        FoundLists found = find(fields);
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(3);
+        assertThat(found.findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.message()).startsWith("1 row of Fields is hidden; it is read all the same.");
+            assertThat(finding.cell()).contains(new CellAddress("Fields", 2, 0));
+        });
+        assertThat(messages(find(fields.hideRow(3)), Severity.NOTE))
+                .singleElement()
+                .asString()
+                .startsWith("2 rows of Fields are hidden, this the first; they are read all the same.");
+        assertThat(messages(find(fields.hide()), Severity.NOTE))
+                .singleElement()
+                .asString()
+                .contains("The sheet");
+    }
+
+    @Test
     void aTableOfTheClientsOwnIsNoList() {
         FoundLists found = find(
                 new SheetOf("Suppliers").row("Product", "Telephone").row("Seeds", 123),

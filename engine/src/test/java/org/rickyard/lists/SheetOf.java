@@ -21,6 +21,7 @@ final class SheetOf implements Grid {
     private final Set<Long> formulas = new HashSet<>();
     private final Map<Long, String> shown = new HashMap<>();
     private final List<TableRange> tables = new ArrayList<>();
+    private final Set<Integer> hiddenRows = new HashSet<>();
     private boolean hidden;
 
     SheetOf(String name) {
@@ -55,6 +56,11 @@ final class SheetOf implements Grid {
 
     SheetOf hide() {
         hidden = true;
+        return this;
+    }
+
+    SheetOf hideRow(int row) {
+        hiddenRows.add(row);
         return this;
     }
 
@@ -142,5 +148,10 @@ final class SheetOf implements Grid {
     @Override
     public boolean hidden() {
         return hidden;
+    }
+
+    @Override
+    public boolean isHidden(int row) {
+        return hiddenRows.contains(row);
     }
 }

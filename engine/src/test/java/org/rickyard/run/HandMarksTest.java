@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFComment;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -84,6 +85,35 @@ class HandMarksTest {
             assertThat(sheet.createDrawingPatriarch().getCharts()).hasSize(1);
             assertThat(sheet.getCellComments().values())
                     .anyMatch(note -> note.getString().getString().equals("ask the contractor"));
+        }
+    }
+
+    @Test
+    void looksAreNoMarkAndAboutSaysThatTheyGo() throws Exception {
+        Path in = folder.resolve("in.xlsx");
+        ListsAdded.to(SmallPackage.plain().writeTo(folder.resolve("original.xlsx")), in);
+        Path looked = folder.resolve("looked.xlsx");
+        Runs.Run first = Runs.run(in, folder.resolve("out.xlsx"));
+        try (ClientBook book = ClientBook.open(first.file())) {
+            var formats = book.poi().getSheet("Work rates").getSheetConditionalFormatting();
+            formats.addConditionalFormatting(
+                    new CellRangeAddress[] {CellRangeAddress.valueOf("F10:F12")},
+                    formats.createConditionalFormattingRule("F10>3"));
+            book.save(looked);
+        }
+        Runs.Run again = Runs.run(looked, folder.resolve("again.xlsx"));
+        assertThat(again.sheets()).contains("Work rates").doesNotContain("Work rates 2");
+        try (ClientBook book = ClientBook.open(again.file())) {
+            assertThat(book.poi()
+                            .getSheet("Work rates")
+                            .getSheetConditionalFormatting()
+                            .getNumConditionalFormattings())
+                    .isZero();
+            assertThat(book.poi().getSheet("About"))
+                    .anyMatch(row -> row.getCell(1) != null
+                            && row.getCell(1)
+                                    .toString()
+                                    .contains("conditional formats and validation rules that you give them go"));
         }
     }
 

@@ -72,6 +72,10 @@ final class CellReading {
                     row = number > 0 ? number - 1 : row + 1;
                     column = -1;
                     formulas.enterRow(row);
+                    String hidden = xml.attribute("hidden");
+                    if (hidden != null && (hidden.equals("1") || hidden.equals("true"))) {
+                        sink.hiddenRow(row);
+                    }
                 } else {
                     xml.skip();
                 }

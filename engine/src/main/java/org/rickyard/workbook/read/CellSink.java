@@ -31,6 +31,9 @@ public interface CellSink {
     /** That the formula of the cell to be given next is one over arrays or of a data table, said before the cell. */
     default void arrayFormula() {}
 
+    /** That a row is hidden, said before its cells. */
+    default void hiddenRow(int row) {}
+
     /** Whether formulas must be given in full; shared ones are then written out for each cell. */
     default boolean wantsFormulaText() {
         return true;
@@ -57,6 +60,12 @@ public interface CellSink {
             public void arrayFormula() {
                 first.arrayFormula();
                 second.arrayFormula();
+            }
+
+            @Override
+            public void hiddenRow(int row) {
+                first.hiddenRow(row);
+                second.hiddenRow(row);
             }
 
             @Override

@@ -2,6 +2,7 @@ package org.rickyard.workbook.read;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import org.rickyard.lists.Grid;
 
@@ -24,6 +25,7 @@ public final class SheetCells implements Grid, CellSink {
     private final Epoch epoch;
     private final List<TableRange> tables;
     private final ShownUnits shownUnits = new ShownUnits();
+    private final BitSet hiddenRows = new BitSet();
     private Column[] columns = new Column[16];
     private int rowCount;
     private int columnCount;
@@ -144,6 +146,18 @@ public final class SheetCells implements Grid, CellSink {
     @Override
     public boolean hidden() {
         return hidden;
+    }
+
+    @Override
+    public void hiddenRow(int row) {
+        if (CellReference.onGrid(row, 0)) {
+            hiddenRows.set(row);
+        }
+    }
+
+    @Override
+    public boolean isHidden(int row) {
+        return hiddenRows.get(row);
     }
 
     private int mark(int row, int column) {

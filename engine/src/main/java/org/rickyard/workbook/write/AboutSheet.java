@@ -41,7 +41,10 @@ final class AboutSheet {
                         + " sorting they say \"run again\" in the place of figures, and the check says SORTED, until a"
                         + " run has put the rows back into the order of your lists. If you edit one of"
                         + " these sheets by hand it is kept as yours at the next run, and a new one is written beside"
-                        + " it.")) {
+                        + " it.",
+                "How these sheets look is no edit and is written anew by each run: colours, widths, filters, conditional"
+                        + " formats and validation rules that you give them go. Give them to a sheet of your own that"
+                        + " refers to these.")) {
             page.line().text(Looks.TEXT, "-").text(Looks.TEXT, text);
         }
         page.line();

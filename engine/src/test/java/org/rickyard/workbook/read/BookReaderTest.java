@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.rickyard.workbook.open.SheetRef;
 
@@ -31,6 +32,18 @@ class BookReaderTest {
         assertThat(read).extracting(SheetCells::hidden).containsExactly(false, true, false);
         assertThat(read.get(2).rows()).isZero();
         assertThat(read.get(2).columns()).isZero();
+    }
+
+    @Test
+    void hiddenRowsAreTold() throws IOException {
+        Parts parts = parts().withRows(
+                        FIELDS,
+                        "<row><c><v>1</v></c></row><row hidden='1'><c><v>2</v></c></row>"
+                                + "<row hidden='0'><c><v>3</v></c></row><row r='9' hidden='true'><c><v>4</v></c></row>");
+        SheetCells fields = BookReader.read(
+                        parts, SHEETS, Optional.empty(), Optional.empty(), false, sheet -> sheet == FIELDS)
+                .get(0);
+        assertThat(IntStream.range(0, 10).filter(fields::isHidden)).containsExactly(1, 8);
     }
 
     @Test
