@@ -24,6 +24,27 @@ record AmountText(String text, double value, String unit) {
             Pattern.compile("(\\d+) ?(?:a|ac|acres?)[ ,.-]*(\\d+) ?(?:r|rds?|roods?)[ ,.-]*(\\d+(?:\\.\\d+)?) "
                     + "?(?:p|perch|perches|poles?)\\.?");
 
+    private static final String FIGURE = "\\d+(?:[.,]\\d+)?";
+
+    /** "~12", "approx 12 ac", "c. 12": near enough, or not; only who typed it knows. */
+    private static final Pattern ROUGHLY = Pattern.compile(
+            "(?i)(?:~|≈|±|\\+/-|(?:approx(?:imately)?|about|around|roughly|circa|ca|c|est|estimated|say)\\b\\.?) ?("
+                    + FIGURE + ".*)");
+
+    /** "10-12", "10 to 12 t": two figures. */
+    private static final Pattern RANGE = Pattern.compile(
+            "(?i)" + FIGURE + " ?[^\\d\\s.,/x*×+()-–]{0,6} ?(?:-|–|to) ?" + FIGURE + "(?: ?[^\\d\\s].*)?");
+
+    /** "8½", "8 1/2 ac", "¾". */
+    private static final Pattern FRACTION =
+            Pattern.compile("(?:(\\d+)(?: ?(?=[¼½¾⅓⅔⅛⅜⅝⅞])| ))?(?:([¼½¾⅓⅔⅛⅜⅝⅞])|([1-7])/([2-8]))((?: ?[^\\d\\s/].*)?)");
+
+    private static final String FRACTIONS = "¼½¾⅓⅔⅛⅜⅝⅞";
+
+    private static final double[] FRACTION_VALUES = {
+        1 / 4.0, 1 / 2.0, 3 / 4.0, 1 / 3.0, 2 / 3.0, 1 / 8.0, 3 / 8.0, 5 / 8.0, 7 / 8.0
+    };
+
     static AmountText of(String text) {
         int end = 0;
         while (end < text.length() && isOfNumber(text, end)) {
@@ -61,9 +82,29 @@ record AmountText(String text, double value, String unit) {
         if (money.isPresent()) {
             return " Write the figure alone, " + Words.digits(money.getAsDouble()) + ", without the currency.";
         }
-        if (!isWithUnit()) {
-            return "";
+        if (RANGE.matcher(Words.trim(text)).matches()) {
+            return " Write one figure, the one to reckon with.";
         }
+        Matcher roughly = ROUGHLY.matcher(Words.trim(text));
+        if (roughly.matches()) {
+            String rest = roughly.group(1);
+            String figure = of(rest).howToWrite(own, customary);
+            boolean alone = !Double.isNaN(BatterText.number(rest.replace(",", "")));
+            return figure.isEmpty() && alone
+                    ? " Write the figure alone, " + rest + ", if that is near enough."
+                    : figure;
+        }
+        AmountText fraction = fraction();
+        if (fraction != null) {
+            return fraction.unit().isEmpty()
+                    ? " Write " + Words.digits(fraction.value()) + "."
+                    : fraction.withUnit(own, customary);
+        }
+        return isWithUnit() ? withUnit(own, customary) : "";
+    }
+
+    /** What to write in the place of a number and what stands after it. */
+    private String withUnit(Unit own, CustomaryUnits customary) {
         if (own == null || own.symbol().startsWith("product unit")) {
             // Of "10 x 1 L" and "10-12 L" the figure at the beginning is not the amount.
             return !HeaderUnit.isUnit(Words.trim(unit))
@@ -90,6 +131,20 @@ record AmountText(String text, double value, String unit) {
                             : ", or put " + known.unit() + " in the header if the whole column is in it.");
         }
         return "";
+    }
+
+    /** An amount with a fraction as one with decimals; null if it has no fraction, or one of feet or inches. */
+    private AmountText fraction() {
+        Matcher found = FRACTION.matcher(Words.trim(text));
+        if (found.matches() && FeetText.read(text).isEmpty()) {
+            double whole = found.group(1) == null ? 0 : Double.parseDouble(found.group(1));
+            double part = found.group(2) != null
+                    ? FRACTION_VALUES[FRACTIONS.indexOf(found.group(2))]
+                    : Double.parseDouble(found.group(3)) / Double.parseDouble(found.group(4));
+            double rounded = Math.rint((whole + part) * 1000) / 1000;
+            return part < 1 ? new AmountText(text, rounded, found.group(5)) : null;
+        }
+        return null;
     }
 
     /** "$18.50", "€ 1,250": the figure behind a currency. */

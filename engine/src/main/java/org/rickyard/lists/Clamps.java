@@ -39,10 +39,11 @@ public final class Clamps {
     /** Floor width. */
     public static final ColumnSpec FLOOR_WIDTH = number("Floor width", Quantities.FLOOR_WIDTH)
             .needed()
-            .also("width between walls, "
-                    + "W, width, clamp width, bottom width, width at floor, base width, internal width, "
-                    + "inside width, pit width, bunker width, silo width, bay width, internal floor width, "
-                    + "width at base, width at bottom, width of floor, width of base")
+            .also(
+                    "width between walls, "
+                            + "W, width, clamp width, bottom width, width at floor, base width, internal width, "
+                            + "inside width, pit width, bunker width, silo width, bay width, internal floor width, "
+                            + "breadth, floor breadth, bottom breadth, width at base, width at bottom, width of floor, width of base")
             .help("Between the walls at the floor.");
     /** Wall height. */
     public static final ColumnSpec WALL_HEIGHT = number("Wall height", Quantities.WALL_HEIGHT)

@@ -25,7 +25,7 @@ public final class Fields {
                     "field name, name, parcel, parcel name, paddock, paddock name, enclosure, field no, "
                             + "field number, field id, field ref, field reference, parcel id, parcel ref, field name number, "
                             + "field name no, field paddock, parcel field, sheet parcel no, sheet parcel, OS no, OS field no, "
-                            + "parcel no, field parcel, land parcel, paddock no, paddock id, paddock ref, camp, lot, pivot, orchard, orchard name, vineyard, vineyard name")
+                            + "pdk, pdk name, pdk no, plot, plot name, plot no, plot number, plot id, parcel no, field parcel, land parcel, paddock no, paddock id, paddock ref, camp, lot, pivot, orchard, orchard name, vineyard, vineyard name")
             .help("The name you know it by; each name once on a holding.");
     /** What grows there. */
     public static final ColumnSpec CROP = text("Crop", Quantities.CROP)
@@ -98,7 +98,10 @@ public final class Fields {
                             + "crop yield, expected yield, fresh yield, wet yield, green yield, dry matter yield, DM yield, yield DM, "
                             + "yield dry matter, standing yield, yield as carted, est yield, estimated yield, average yield, "
                             + "t/ha, t/ac, t/acre, tonnes/ha, tonnes/ac, tonnes/acre, tonnes per hectare, tonnes per acre, "
-                            + "tons/ac, tons/acre, tons per acre, t per ha, t per acre")
+                            + "tons/ac, tons/acre, tons per acre, t per ha, t per acre, "
+                            + "t/ha fresh, t/ac fresh, t/acre fresh, tonnes/ha fresh, tonnes/ac fresh, tonnes/acre fresh, tons/ac fresh, "
+                            + "tons/acre fresh, fresh t/ha, fresh t/ac, fresh t/acre, fresh tonnes/ha, fresh tonnes/ac, fresh tonnes/acre, "
+                            + "fresh tons/ac, fresh tons/acre")
             .help("One cut; say what it was weighed as in Yield basis.");
     /** What the yield was weighed as. */
     public static final ColumnSpec YIELD_BASIS = choice("Yield basis", Quantities.YIELD_BASIS, Choices.YIELD_BASIS)
@@ -121,11 +124,11 @@ public final class Fields {
             .help("Orchards and bushes only.");
     /** Tree height. */
     public static final ColumnSpec TREE_HEIGHT = number("Tree height", Quantities.TREE_HEIGHT)
-            .also("canopy height, height of trees, crop height")
+            .also("canopy height, height of trees, crop height, vine height, canopy ht, tree ht, vine ht")
             .help("Orchards and bushes only.");
     /** Tree width. */
     public static final ColumnSpec TREE_WIDTH = number("Tree width", Quantities.TREE_WIDTH)
-            .also("canopy width, width of trees, tree spread, canopy depth")
+            .also("canopy width, width of trees, tree spread, canopy depth, vine width")
             .help("Orchards and bushes only; not more than the row spacing.");
     /** Whose law. */
     public static final ColumnSpec COUNTRY = choice("Country", Quantities.COUNTRY, Choices.COUNTRY)
@@ -176,6 +179,8 @@ public final class Fields {
                             NOTES))
             .identifiedBy(FIELD)
             .otherwise(HOLDING, Shared.WHOSE)
+            .otherwise(FIELD, Shared.SURVEYED_LAND)
+            .otherwise(FIELD, "land, land name")
             .qualifier(YIELD, YIELD_BASIS)
             .unclear(Shared.LONE_DM, DM_AT_CUTTING, DM_AT_ENSILING)
             .unclear(
@@ -187,7 +192,9 @@ public final class Fields {
             .unclear(List.of("distance"), DISTANCE_TO_CLAMP, DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
             .unclear(List.of("height"), TREE_HEIGHT)
             .unclear(List.of("gross area", "total area"), AREA)
-            .otherwiseMeasured(AREA, "net, cropped, tillable, planted, sown, drilled, fsa, sprayed, treated, worked")
+            .otherwiseMeasured(
+                    AREA,
+                    "net, cropped, tillable, planted, sown, drilled, fsa, sprayed, treated, worked, surface, surface area")
             .otherwise(
                     AREA, "planted area, sown area, drilled area, tillable area, crop area, area planted, area drilled")
             .otherwise(
@@ -198,7 +205,8 @@ public final class Fields {
             .otherwiseMeasured(
                     DISTANCE_TO_CLAMP,
                     "haul to pit, haul to clamp, haul to yard, haul to silo, haul to bunker, to pit, to clamp, to silo, to"
-                            + " bunker, to yard, carting, cart, draw, draw to pit")
+                            + " bunker, to yard, carting, cart, draw, draw to pit, farm field, farm to field, field farm, field to farm,"
+                            + " distance farm field, distance field farm, distance farm to field, distance field to farm")
             .otherwiseMeasured(DISTANCE_TO_FILL_POINT, "fill point, water point, bowser, tap")
             .otherwiseMeasured(DISTANCE_TO_WATERCOURSE, "watercourse, river, stream, ditch, water course");
 }

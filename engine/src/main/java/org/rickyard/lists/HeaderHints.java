@@ -65,6 +65,7 @@ final class HeaderHints {
         fieldsOrBlocks(match, headings);
         tasksThatAreNames(match, headings);
         refsThatNothingFollows(match, headings);
+        new KindsOfProduct(grid, headerRow, headers, findings).apply(match, headings);
         HeaderRow.Match hinted = match.with(headings);
         for (ListSpec.StandIn standIn : match.vocabulary().spec.hints().standIns()) {
             noteStandIn(standIn, match);
@@ -178,7 +179,11 @@ final class HeaderHints {
         if (place < 0) {
             return;
         }
-        match.headings()[place] = match.headings()[place].as(told.column(), match.headings()[place].rest());
+        // "L/ac" by itself is name and unit in one.
+        String header = headers[match.firstColumn() + place];
+        String rest = match.headings()[place].rest();
+        match.headings()[place] =
+                match.headings()[place].as(told.column(), rest.isEmpty() && HeaderUnit.isUnit(header) ? header : rest);
         List<String> beside = told.beside().stream()
                 .map(column -> Words.quoted(match.headerOf(column, headers)))
                 .toList();

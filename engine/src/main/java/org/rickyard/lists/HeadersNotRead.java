@@ -42,7 +42,8 @@ final class HeadersNotRead {
     void tell(HeaderRow.Match match) {
         ListSpec spec = match.vocabulary().spec;
         if (spec == Jobs.LIST && match.places(Jobs.PRODUCT) == 0) {
-            cautionProductsInColumns(match);
+            cautionProductsInColumns(match, NUMBERED_PRODUCT);
+            cautionProductsInColumns(match, KindsOfProduct.KIND);
             cautionTimings(match);
         }
         if (spec == Jobs.LIST) {
@@ -78,11 +79,14 @@ final class HeadersNotRead {
         }
     }
 
-    /** "Product 1" and "Product 2" in one row: told where they stand, since nothing of the products is worked out. */
-    private void cautionProductsInColumns(HeaderRow.Match match) {
+    /**
+     * "Product 1" and "Product 2", or "Herbicide" and "Fungicide", in one row: told where they stand, since nothing of the
+     * products is worked out.
+     */
+    private void cautionProductsInColumns(HeaderRow.Match match, Pattern kind) {
         cautionSeveral(
                 match,
-                NUMBERED_PRODUCT,
+                kind,
                 " stand beside each other in one row and are not read. Write one row for each product, with columns"
                         + " Product, Dose and Dose unit: rows of one job, field and machine are one tank mix.");
     }

@@ -28,7 +28,7 @@ public final class Herds {
             .needed()
             .also("head of cattle, number in group, group size, quantity, "
                     + "hd, number, no, count, number of head, no of head, head of stock, heads, "
-                    + "number of animals, "
+                    + "number of animals, nos, no of head, "
                     + "no of animals, cows, numbers, head count, cow numbers, number of cows, no of "
                     + "cows, herd size, stock numbers")
             .help("How many animals.");
@@ -88,7 +88,8 @@ public final class Herds {
             .otherwise(HEAD, "animals")
             .otherwiseMeasured(
                     INTAKE,
-                    "silage, forage, grass silage, maize silage, feed, fresh feed, eats, demand, feed demand, need")
+                    "silage, forage, grass silage, maize silage, feed, fresh feed, eats, demand, feed demand, need, silage needed, silage required, silage"
+                            + " requirement, forage needed, forage required, feed needed, feed required, requirement")
             .needsOneOf(List.of(DAYS), List.of(START, END))
             .needsHeaders(3);
 }

@@ -29,7 +29,7 @@ public final class Jobs {
             .needed()
             .also("field name, parcel, paddock, enclosure, fields, field ref, "
                     + "field reference, where, field no, field or crop, "
-                    + "field number, field id, paddock name, parcel name, field or block, field block crop, "
+                    + "pdk, pdk name, pdk no, plot, plot name, plot no, plot number, plot id, field number, field id, paddock name, parcel name, field or block, field block crop, "
                     + "field block or crop, field crop block, field or crop or block, crop or field, field crop, "
                     + "field crop or block, sheet parcel no, sheet parcel, OS no, OS field no, parcel no, parcel id, parcel ref, "
                     + "field parcel, parcel field, land parcel, paddock no, paddock id, paddock ref, field paddock, field name no, "
@@ -59,7 +59,9 @@ public final class Jobs {
     public static final ColumnSpec PRODUCT = Shared.PRODUCT.help("In place of a mix; several rows make a mix.");
     /** Its dose. */
     public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
-            .also("dose rate, product rate, rate of product")
+            .also("dose rate, product rate, rate of product, product dose, chem rate, chemical rate, herbicide rate, "
+                    + "fungicide rate, insecticide rate, chem dose, chemical dose, fertiliser rate, fertilizer rate, "
+                    + "spread rate, spreading rate")
             .help("With its unit: L/ha, g/ac, %, ml/100 L.");
     /** The dose's unit, row by row. */
     public static final ColumnSpec DOSE_UNIT =
@@ -189,18 +191,32 @@ public final class Jobs {
             .unitColumn(DOSE_UNIT, DOSE)
             .substitute(FIELD, BLOCK)
             .substitute(OPERATION, MIX, PRODUCT, DOSE, WATER_VOLUME)
-            .unclear(List.of("rate", "l/ha"), WATER_VOLUME, DOSE)
+            .unclear(List.of("rate", "l/ha", "l/ac", "l/acre"), WATER_VOLUME, DOSE)
             .unclear(List.of("fit days", "days fit", "suitable days", "days ok"), WORKABLE_DAYS, DAYS_AVAILABLE)
             .told("rate", DOSE, PRODUCT, WATER_VOLUME)
             .told("rate", DOSE, PRODUCT, DOSE_UNIT)
             .toldMeasured("rate", WATER_VOLUME, DOSE)
             .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")
             .told("l/ha", WATER_VOLUME, DOSE)
+            .told("l/ha", DOSE, PRODUCT, WATER_VOLUME)
+            .told("l/ac", WATER_VOLUME, DOSE)
+            .told("l/ac", DOSE, PRODUCT, WATER_VOLUME)
+            .told("l/acre", WATER_VOLUME, DOSE)
+            .told("l/acre", DOSE, PRODUCT, WATER_VOLUME)
             .toldWithout(PRODUCT, "l/ha", WATER_VOLUME, MIX)
             .otherwise(FIELD, "location")
+            .otherwise(FIELD, Shared.SURVEYED_LAND)
+            .otherwise(FIELD, "land, land name")
+            .otherwise(PRODUCT, "fert, fertiliser, fertilizer, fertiliser name, fertilizer name")
+            .otherwise(
+                    DOSE,
+                    "kg/ha product, kg product/ha, l/ha product, l product/ha, kg/ha, kg per ha, kg/ac, kg/acre, kg per acre, lb/ac, lb/acre, lb per acre, g/ha, g/ac, g/acre, ml/ha,"
+                            + " ml/ac, ml/acre, ml/l, g/l")
             .otherwiseWithout(BLOCK, FIELD, "crop, crop name")
             .otherwise(OPERATION, "task")
-            .otherwise(MACHINE, "rig, rig used, spray rig, sprayer rig, applicator, with, using")
+            .otherwise(
+                    MACHINE,
+                    "rig, rig used, spray rig, sprayer rig, applicator, with, using, spreader, slurry tanker, tanker, drill, planter, baler")
             .otherwise(JOB, "task, timing, spray timing, spray no, ref, reference, ref no")
             .otherwise(
                     EARLIEST,

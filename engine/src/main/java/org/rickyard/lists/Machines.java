@@ -441,11 +441,11 @@ public final class Machines {
                     WORKING_WIDTH,
                     "effective working width, pick up width, pickup width, eff width, eff working width, boom length, boom size, bout size, tramline"
                             + " width, sprayer width, implement width, spreading width, spread width, header width,"
-                            + " cutterbar width, nominal width")
+                            + " cutterbar width, nominal width, front width, comb width, platform width, working breadth")
             .otherwise(
                     SPEED,
                     "spray speed, average speed, average forward speed, typical speed, usual speed, normal speed, target"
-                            + " speed, work speed, op speed")
+                            + " speed, work speed, op speed, driving speed")
             .otherwiseMeasured(TIMED_DISTANCE, "distance")
             .unclear(List.of("time", "seconds", "secs"), TIMED_SECONDS)
             .unclear(List.of("turnaround", "turnaround time", "turnround"), TURN_TIME, ROUND_TIME, FILL_TIME)
@@ -454,7 +454,7 @@ public final class Machines {
             .told("secs", TIMED_SECONDS, TIMED_DISTANCE)
             .otherwise(
                     FUEL,
-                    "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, gal per hr, gal/hr, gal/h,"
+                    "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, gal per hr, gal/hr, gal/h, gph,"
                             + " l/hr, l/h, litres/hour, gallons/hour")
             .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
             .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full, road laden, road loaded, road full")
@@ -468,9 +468,21 @@ public final class Machines {
                     "filling, load time, loading time, mix and fill, mix fill, load and fill, load fill, mixing and filling, load"
                             + " and fill time, load fill time, mix and fill time, mix fill time")
             .otherwiseMeasured(
-                    PAYLOAD, "box capacity, box cap, truck capacity, trailer capacity, wagon capacity, body load, cap")
+                    PAYLOAD,
+                    "hopper, hopper capacity, hopper size, hopper load, bin, bin capacity, box capacity, box cap, truck capacity, trailer capacity, wagon capacity, body load, cap")
             .otherwise(MASS, "ballasted weight, ballasted mass, working weight")
-            .otherwise(LIST_PRICE, "cost new, new cost")
+            .otherwise(LIST_PRICE, "cost new, new cost, new value, value new, value when new")
+            .otherwiseMeasured(
+                    BODY_VOLUME,
+                    "loading volume, load volume, loading space, hopper, hopper capacity, hopper size,"
+                            + " hopper volume, bin, bin capacity")
+            .otherwiseMeasured(TANK, "content, contents")
+            .otherwise(
+                    HOURS_PER_YEAR,
+                    "use h/year, use h/yr, use hours/year, use hrs/yr, use hours per year, use hrs per year,"
+                            + " use hours/yr, usage h/yr, usage hours/year")
+            .otherwiseMeasured(FUEL, "consumption")
+            .otherwise(NUMBER, "pieces, pcs")
             .otherwise(HOURS_NOW, "engine hours, meter hours")
             .otherwise(CREW, "crew size, no of men, no of operators, no of people, gang size")
             .otherwiseMeasured(HOURS_PER_DAY, "work day, working hours, day length, daily hours")
@@ -481,7 +493,9 @@ public final class Machines {
                             + " value")
             .otherwise(
                     MACHINE,
-                    "rig, spray rig, sprayer rig, applicator, gear, kit, tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill")
+                    "rig, spray rig, sprayer rig, applicator, gear, kit, m/c, tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill, spreader,"
+                            + " fertiliser spreader, fertilizer spreader, muck spreader, manure spreader, tanker, slurry tanker, plough,"
+                            + " plow, cultivator, harvester, forage harvester, chopper, loader")
             .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)
             .otherwiseMeasured(RATE_OF_WORK, "work rate, capacity, output")

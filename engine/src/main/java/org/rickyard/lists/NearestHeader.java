@@ -1,11 +1,13 @@
 package org.rickyard.lists;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.rickyard.lists.text.Words;
 
-/** The header row of a sheet that came nearest to a list, told where no such list is found there. */
+/** The header rows of a sheet that came nearest to lists, told where no such list is found there. */
 final class NearestHeader {
     /** A row knowing so many headers of a list is hardly there by chance. */
     static final int LEAST = 4;
@@ -16,9 +18,10 @@ final class NearestHeader {
     private final HeaderRow headerRow;
     private final List<Vocabulary> vocabularies;
     private final List<Vocabulary> namedBySheet;
-    private HeaderRow.Match nearest;
-    private int row;
-    private String[] headers;
+    private final Map<ListSpec, Near> nearest = new LinkedHashMap<>();
+
+    /** A row of headers that begins no list, and what it comes near to. */
+    private record Near(HeaderRow.Match match, int row, String[] headers) {}
 
     NearestHeader(Grid grid, HeaderRow headerRow, List<Vocabulary> vocabularies, List<Vocabulary> namedBySheet) {
         this.grid = grid;
@@ -27,8 +30,9 @@ final class NearestHeader {
         this.namedBySheet = namedBySheet;
     }
 
-    /** Keeps a stretch of a row that begins no list, if it is nearer to one than those before it. */
+    /** Keeps a stretch of a row that begins no list, if it is nearer to the list it is nearest to than those before it. */
     void consider(String[] texts, int at, int first, int last, List<Vocabulary> named) {
+        HeaderRow.Match best = null;
         for (Vocabulary vocabulary : vocabularies) {
             boolean isNamed = named.contains(vocabulary);
             HeaderRow.Match match = headerRow.match(vocabulary, texts, first, last, isNamed);
@@ -38,55 +42,74 @@ final class NearestHeader {
             boolean near = (worth >= LEAST || own)
                     && match.score() > match.matched()
                     && !match.missing().isEmpty();
-            if (near && (nearest == null || match.score() > nearest.score())) {
-                nearest = match;
-                row = at;
-                headers = texts;
+            if (near && (best == null || match.score() > best.score())) {
+                best = match;
             }
         }
-    }
-
-    /** Whether it is a row of a form, which is told of as a whole. */
-    boolean isIn(ListOnItsSide form) {
-        return nearest != null && nearest.vocabulary().spec == form.spec() && form.spans(row);
+        if (best != null) {
+            Near before = nearest.get(best.vocabulary().spec);
+            if (before == null || best.score() > before.match().score()) {
+                nearest.put(best.vocabulary().spec, new Near(best, at, texts));
+            }
+        }
     }
 
     /**
-     * What to say of it; nothing where its list was found after all.
+     * What to say of them, one row for each list; nothing where its list was found after all.
      *
-     * @param otherSheet whether the sheet says that it holds something else, so that only its own list is missed
+     * @param otherSheet whether the sheet says that it holds something else, so that only its own lists are missed
+     * @param form a form on the sheet, which is told of as a whole and not by its rows; null if there is none
      */
-    Optional<Finding> told(List<FoundTable> tables, boolean otherSheet) {
-        boolean named = nearest != null && namedBySheet.contains(nearest.vocabulary());
-        if (nearest == null
-                || otherSheet && !named
-                || tables.stream().anyMatch(table -> table.role(nearest.vocabulary().spec) != null)) {
-            return Optional.empty();
-        }
-        String message = "This row looks like the header of the list "
-                + nearest.vocabulary().spec.name()
-                + ", but it has no column " + String.join(" and no column ", nearest.missing())
-                + ", so nothing of it is read." + notKnown()
-                + " Add the column, or name it in a sheet Layout (List, Column, Header in this workbook, Unit).";
-        CellAddress cell = new CellAddress(grid.sheet(), row, firstKnown());
-        return Optional.of(named ? Finding.stop(cell, message) : Finding.caution(cell, message));
-    }
-
-    private int firstKnown() {
-        for (int i = 0; i < nearest.headings().length; i++) {
-            if (nearest.headings()[i] != null) {
-                return nearest.firstColumn() + i;
+    List<Finding> told(List<FoundTable> tables, boolean otherSheet, ListOnItsSide form) {
+        List<Finding> told = new ArrayList<>();
+        for (Near near : nearest.values()) {
+            ListSpec spec = near.match().vocabulary().spec;
+            boolean named = namedBySheet.contains(near.match().vocabulary());
+            boolean ofForm = form != null && spec == form.spec() && form.spans(near.row());
+            if (!ofForm && (named || !otherSheet) && tables.stream().noneMatch(table -> table.role(spec) != null)) {
+                told.add(told(near, named));
             }
         }
-        return nearest.firstColumn();
+        return told;
+    }
+
+    private Finding told(Near near, boolean named) {
+        String message = "This row looks like the header of the list "
+                + near.match().vocabulary().spec.name()
+                + ", but it has no column "
+                + String.join(" and no column ", near.match().missing())
+                + ", so nothing of it is read." + notKnown(near)
+                + " Add the column, or name it in a sheet Layout (List, Column, Header in this workbook, Unit)."
+                + inWords(near.match());
+        CellAddress cell = new CellAddress(grid.sheet(), near.row(), firstKnown(near.match()));
+        return named ? Finding.stop(cell, message) : Finding.caution(cell, message);
+    }
+
+    /** What is written under missing columns that hold one of a few words. */
+    private static String inWords(HeaderRow.Match match) {
+        return match.vocabulary().spec.columns().stream()
+                .filter(column -> column.type() == ColumnSpec.Type.CHOICE
+                        && match.missing().contains(column.name()))
+                .map(column -> " In " + column.name() + " stands " + column.help())
+                .collect(Collectors.joining());
+    }
+
+    private static int firstKnown(HeaderRow.Match match) {
+        for (int i = 0; i < match.headings().length; i++) {
+            if (match.headings()[i] != null) {
+                return match.firstColumn() + i;
+            }
+        }
+        return match.firstColumn();
     }
 
     /** Which of its headers mean nothing: as a rule what is missed is one of them, in words that are not known. */
-    private String notKnown() {
+    private static String notKnown(Near near) {
         List<String> others = new ArrayList<>();
-        for (int i = 0; i < nearest.headings().length && others.size() < MOST_NAMED; i++) {
-            String header = headers[nearest.firstColumn() + i];
-            if (nearest.headings()[i] == null && header != null) {
+        HeaderRow.Match match = near.match();
+        for (int i = 0; i < match.headings().length && others.size() < MOST_NAMED; i++) {
+            String header = near.headers()[match.firstColumn() + i];
+            if (match.headings()[i] == null && header != null) {
                 others.add(Words.quoted(header));
             }
         }

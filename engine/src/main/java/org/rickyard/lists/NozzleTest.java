@@ -50,6 +50,7 @@ public final class NozzleTest {
                     List.of(SPRAYER, NOZZLE, FLOW, PRESSURE, NEW_FLOW, HOLDING))
             .identifiedBy(SPRAYER, NOZZLE)
             .otherwise(HOLDING, Shared.WHOSE)
+            .otherwise(NOZZLE, "no, number, tip no, tip number, jet number, nozzle position")
             .otherwise(
                     FLOW, "l/min, ml/min, litres per minute, measured, measured output, discharge, collected, caught")
             .otherwise(

@@ -22,11 +22,16 @@ final class Shared {
             "client name, customer name, grower, grower name, farmer, farmer name, member, member name,"
                     + " property, ranch, estate";
 
+    /** Land as it was surveyed in squares: a field where no other header names one. */
+    static final String SURVEYED_LAND =
+            "quarter, quarter section, land location, land loc, legal land location, legal land description, legal location,"
+                    + " legal description, legal";
+
     static final ColumnSpec BLOCK =
             text("Block", Quantities.BLOCK).also("block name, field block").help("Fields worked together.");
     static final ColumnSpec CLAMP = text("Clamp", Quantities.CLAMP)
             .also("clamp name, pit, pit name, silage pit, silage clamp, silage bay, silage bunker, bunker silo, "
-                    + "trench silo, horizontal silo, silo, silo name, bunker, bunker name, bay, slab, heap, "
+                    + "trench silo, horizontal silo, pit silo, silo, silo name, bunker, bunker name, bay, slab, heap, "
                     + "pile, clamp no, pit no, clamp number, clamp pit, pit clamp, clamp or pit, pit or "
                     + "clamp, goes to, carted to, ensiled in, "
                     + "goes to pit, goes to clamp, to clamp, to pit, into clamp, into pit, storage, "
@@ -67,7 +72,7 @@ final class Shared {
                     + "DM in clamp, clamp DM, moisture at ensiling, harvest DM, moisture at harvest, "
                     + "DM at harvest, dry matter at harvest, harvest dry matter, harvest moisture, DM in pit, "
                     + "DM at chopping, "
-                    + "DM as ensiled, dry matter as ensiled, DM when ensiled, DM as clamped, DM after wilting";
+                    + "DM at baling, dry matter at baling, moisture at baling, DM when baled, DM as ensiled, dry matter as ensiled, DM when ensiled, DM as clamped, DM after wilting";
     static final List<String> LONE_DM =
             List.of("DM", "dry matter", "DM content", "dry matter content", "moisture", "DM analysis");
 }

@@ -86,9 +86,7 @@ final class TableFinder {
         if (form) {
             findings.add(before, onItsSide.told(grid, tables));
         }
-        if (!form || !nearest.isIn(onItsSide)) {
-            nearest.told(tables, noLists.isOtherSheet()).ifPresent(findings::add);
-        }
+        findings.addAll(nearest.told(tables, noLists.isOtherSheet(), form ? onItsSide : null));
         tellBeyond(rows);
         return tables;
     }

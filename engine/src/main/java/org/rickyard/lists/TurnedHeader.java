@@ -1,6 +1,7 @@
 package org.rickyard.lists;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.rickyard.lists.text.Words;
@@ -12,6 +13,10 @@ import org.rickyard.quantity.Units;
 final class TurnedHeader {
     /** Two names for one thing: "Townland / field", "Field or paddock". */
     private static final Pattern OR = Pattern.compile("\\s*(?:/|\\\\|\\bor\\b)\\s*", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern DRY_MATTER_OF_YIELD =
+            Pattern.compile("(yield )?(dm|dry matter|moisture) ?(%|\\(%\\)|per ?cent)?( (of|at|in) )?(the )?(yield)?"
+                    + " ?(%|\\(%\\)|per ?cent)?");
 
     private TurnedHeader() {}
 
@@ -51,6 +56,18 @@ final class TurnedHeader {
                         .filter(name -> !name.isBlank())
                         .map(HeaderText::of)
                         .toList();
+    }
+
+    /**
+     * "Yield DM %" is what share of the yield is dry matter, and no yield that was weighed as dry matter: the same without
+     * the yield; null if it is nothing like it.
+     */
+    static HeaderText dryMatterOfYield(HeaderText header) {
+        String lower = header.raw().strip().toLowerCase(Locale.ROOT);
+        boolean share = lower.contains("yield") && (lower.contains("%") || lower.contains("cent"));
+        return share && DRY_MATTER_OF_YIELD.matcher(lower).matches()
+                ? HeaderText.of(lower.contains("moisture") ? "Moisture (%)" : "DM (%)")
+                : null;
     }
 
     /** "£/pack" in words, "Price per pack": it is money, and not the pack; null if it does not begin with money. */

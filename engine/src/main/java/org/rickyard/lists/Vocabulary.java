@@ -67,6 +67,8 @@ final class Vocabulary {
     /** How many words as "the" and "of" a header may have more than a name. */
     private static final int SMALL_WORDS = 3;
 
+    private static final Pattern PRODUCT_IN_UNIT = Pattern.compile("(?i) ?\\bproduct\\b");
+
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
     private static final int MOST_KEPT = 2000;
@@ -156,6 +158,10 @@ final class Vocabulary {
             return null;
         }
         String rest = rest(otherwise.column(), header, otherwise.words());
+        if (rest != null && rest.isEmpty() && otherwise.column().type() == ColumnSpec.Type.DOSE) {
+            // "kg/ha" and "ml/l product" are the dose and its unit in one.
+            rest = PRODUCT_IN_UNIT.matcher(header.raw()).replaceAll("").strip();
+        }
         return rest != null && (!otherwise.measured() || HeaderUnit.fits(otherwise.column(), rest))
                 ? new Heading(List.of(otherwise.column()), rest, 2, false, null)
                 : null;
@@ -201,6 +207,10 @@ final class Vocabulary {
         HeaderText price = TurnedHeader.price(header);
         if (price != null) {
             return spec.columns().contains(Products.PRICE) ? byName(price) : null;
+        }
+        HeaderText share = TurnedHeader.dryMatterOfYield(header);
+        if (share != null) {
+            return byName(share);
         }
         Heading measured = measured(header);
         Heading heading = measured == null ? byName(header) : measured;

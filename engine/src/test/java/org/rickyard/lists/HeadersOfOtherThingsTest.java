@@ -277,7 +277,7 @@ class HeadersOfOtherThingsTest {
                 .contains(
                         "CAUTION Grass!F1 This row looks like the header of the list Clamps, but it has no column Kind,"
                                 + " so nothing of it is read. Add the column, or name it in a sheet Layout (List, Column, Header"
-                                + " in this workbook, Unit).")
+                                + " in this workbook, Unit). In Kind stands walled, earth pit, heap, field heap or measured.")
                 .noneMatch(words -> words.contains("could all be"));
     }
 

@@ -77,7 +77,7 @@ class ListCellsTest {
         "'6,4 ha', ' \"6,4 ha\" is 6.4 ha: write the figure 6.4 alone.'",
         "12.5 ac, ' \"12.5 ac\" is 5.059 ha: write the figure 5.059 alone, or put ac in the header if the whole column"
                 + " is in it.'",
-        "'1,250 ha', ''"
+        "'1,250 ha', ' Write one figure alone, in ha.'"
     })
     void anAmountWithItsUnitSaysWhichFigureToWrite(String text, String told) {
         assertThat(onlyMessage(areaOf(text), Severity.STOP))

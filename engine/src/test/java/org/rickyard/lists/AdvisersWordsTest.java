@@ -1,0 +1,171 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.rickyard.lists.FoundIn.said;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+
+/** Lists in the words of advisers of several countries: what they say is read, or told with what to do. */
+class AdvisersWordsTest {
+    private static FoundLists fields(String name, String area, String further, Object value) {
+        return ListFinder.find(
+                List.of(new SheetOf("Sheet1").row(name, area, "Crop", further).row("A", 12, "Maize", value)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Yield DM%", "Yield DM (%)", "DM% of yield", "Yield dry matter %", "DM of yield (%)"})
+    void theDryMatterOfAYieldMakesItNoYieldOfDryMatter(String header) {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Fields")
+                .row("Field", "Area (ha)", "Yield (t/ha)", header)
+                .row("A", 12, 12, 35)));
+        assertThat(found.rows(Fields.LIST).unit(Fields.YIELD, 0)).contains(Units.T_PER_HA);
+        assertThat(said(found)).anyMatch(line -> line.contains("could mean DM at cutting or DM at ensiling"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Pdk, Ha",
+        "Plot, Area (acre)",
+        "Land, Size (m2)",
+        "Land loc., Acres",
+        "Legal description, Acres",
+        "Quarter, Acres",
+        "Parcel, Surface (ha)"
+    })
+    void fieldsAreKnownByTheWordsOfTheirCountry(String name, String area) {
+        ListRows fields = fields(name, area, "Variety", "x").rows(Fields.LIST);
+        assertThat(fields.text(Fields.FIELD, 0)).isEqualTo("A");
+        assertThat(fields.number(Fields.AREA, 0)).isEqualTo(12);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Tonnes/ac fresh, Yield", "Distance farm-field (km), Distance to clamp", "DM% at baling, DM at ensiling"
+    })
+    void whatIsToldOfAFieldIsKnownToo(String header, String column) {
+        ColumnSpec meant = Fields.LIST.columns().stream()
+                .filter(spec -> spec.name().equals(column))
+                .findFirst()
+                .orElseThrow();
+        assertThat(fields("Field", "ha", header, 10).rows(Fields.LIST).number(meant, 0))
+                .isEqualTo(10);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Spreader, Hopper (kg), Payload",
+        "Tanker, Content (m3), Tank",
+        "M/c, Loading volume (m3), Body volume",
+        "Machine, Driving speed (km/h), Speed",
+        "Machine, Front width (m), Working width",
+        "Machine, Consumption (l/h), Fuel",
+        "Machine, Use (h/year), Hours per year",
+        "Machine, New value, List price",
+        "Machine, Pieces, Number"
+    })
+    void machinesAreKnownByTheWordsOfTheirCountry(String name, String header, String column) {
+        ColumnSpec meant = Machines.LIST.columns().stream()
+                .filter(spec -> spec.name().equals(column))
+                .findFirst()
+                .orElseThrow();
+        ListRows machines = ListFinder.find(
+                        List.of(new SheetOf("Sheet1").row(name, "Type", header).row("M", "slurry tanker", 12)))
+                .rows(Machines.LIST);
+        assertThat(machines.text(Machines.MACHINE, 0)).isEqualTo("M");
+        assertThat(machines.number(meant, 0)).isEqualTo(12);
+    }
+
+    private static FoundLists jobs(String product, String water, String dose, Object amount) {
+        return ListFinder.find(List.of(new SheetOf("Sheet1")
+                .row("Field", "Operation", "Machine", product, water, dose)
+                .row("A", "spraying", "S", "Alpha", 200, amount)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "L/ha, 1",
+        "L/ac, 2.471053814671653",
+        "L/acre, 2.471053814671653",
+        "kg/ha, 1",
+        "kg/ha product, 1",
+        "g/ha, 0.001",
+        "ml/ac, 0.002471053814671653",
+        "lb/ac, 1.1208511561944561"
+    })
+    void aUnitBesideProductAndWaterIsTheDoseInThatUnit(String header, double perHectare) {
+        ListRows jobs = jobs("Product", "Water L/ha", header, 2).rows(Jobs.LIST);
+        assertThat(jobs.number(Jobs.DOSE, 0)).isEqualTo(2);
+        boolean litres = header.contains("L") || header.contains("ml");
+        Unit plain = jobs("Product", "Water L/ha", litres ? "Dose (L/ha)" : "Dose (kg/ha)", 2)
+                .rows(Jobs.LIST)
+                .unit(Jobs.DOSE, 0)
+                .orElseThrow();
+        assertThat(jobs.unit(Jobs.DOSE, 0).orElseThrow().convert(1, plain)).isCloseTo(perHectare, within(1e-12));
+    }
+
+    @Test
+    void aShareOfTheSprayIsNoDoseOfAHectare() {
+        FoundLists found = jobs("Product", "Water L/ha", "ml/l", 2);
+        assertThat(found.rows(Jobs.LIST).unit(Jobs.DOSE, 0).orElseThrow().toString())
+                .isEqualTo("ml/L");
+    }
+
+    @Test
+    void aHerbicideIsTheProductAndTwoKindsAreAsked() {
+        FoundLists one = jobs("Herbicide", "Water L/ha", "Dose (L/ha)", 2);
+        assertThat(one.rows(Jobs.LIST).text(Jobs.PRODUCT, 0)).isEqualTo("Alpha");
+        FoundLists two = ListFinder.find(List.of(new SheetOf("Sheet1")
+                .row("Field", "Operation", "Machine", "Herbicide", "Fungicide", "Water L/ha")
+                .row("A", "spraying", "S", "Alpha", "Beta", 200)));
+        assertThat(two.rows(Jobs.LIST).text(Jobs.PRODUCT, 0)).isNullOrEmpty();
+        assertThat(said(two))
+                .anyMatch(line -> line.contains("\"Herbicide\" and \"Fungicide\" stand beside each other"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "~12 | Write the figure alone, 12, if that is near enough.",
+                "approx 12 | Write the figure alone, 12, if that is near enough.",
+                "10-12 | Write one figure, the one to reckon with.",
+                "10 to 12 ha | Write one figure, the one to reckon with.",
+                "8½ | Write 8.5.",
+                "8 1/2 | Write 8.5.",
+                "8½ ac | write the figure 3.44 alone",
+                "12 (est) | Write one figure alone, in ha."
+            })
+    void whatIsNoNumberIsToldWithWhatToWrite(String typed, String told) {
+        assertThat(said(fields("Field", "Area (ha)", "Variety", "x", typed))).anyMatch(line -> line.contains(told));
+    }
+
+    private static FoundLists fields(String name, String area, String further, Object value, Object size) {
+        return ListFinder.find(
+                List.of(new SheetOf("Sheet1").row(name, area, "Crop", further).row("A", size, "Maize", value)));
+    }
+
+    @Test
+    void eachListOfASheetThatLacksAColumnIsTold() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Budget")
+                .row("Group", "Head", "Intake (kg DM/day)", "Days")
+                .row("Cows", 90, 11, 150)
+                .row()
+                .row("Pit", "Length (m)", "Width (m)", "Avg height (m)", "DM %")
+                .row("Main", 30, 12, 2.2, 25)
+                .row()
+                .row("Nozzle", "Flow (L/min)", "Pressure (bar)", "New flow (L/min)")
+                .row("1", 1.2, 3, 1.2)));
+        assertThat(said(found))
+                .anyMatch(line -> line.contains("Budget!A4")
+                        && line.contains("the list Clamps, but it has no column Kind")
+                        && line.contains("In Kind stands walled, earth pit, heap"))
+                .anyMatch(line -> line.contains("Budget!A7")
+                        && line.contains("the list Nozzle test, but it has no column Sprayer"));
+    }
+}
