@@ -70,7 +70,7 @@ public final class FieldChoice {
         for (ColumnSpec column : List.of(Fields.CROP, Fields.BLOCK)) {
             List<Integer> without = new ArrayList<>();
             for (int field = 0; namedBy.contains(column) && field < fields.size(); field++) {
-                if (!chosen.get(field) && !fields.isFilled(column, field)) {
+                if (!chosen.get(field) && fields.state(column, field) == ListRows.State.BLANK) {
                     without.add(field);
                 }
             }
@@ -82,9 +82,7 @@ public final class FieldChoice {
                 String what = column.name().toLowerCase(Locale.ROOT);
                 findings.add(
                         Finding.caution(
-                                fields.address(column, first)
-                                        .or(() -> fields.address(Fields.FIELD, first))
-                                        .orElse(null),
+                                fields.address(column, first).orElse(null),
                                 (more == 0
                                                 ? "this field has no " + what
                                                 : "this field and " + more + " more have no " + what)

@@ -106,6 +106,24 @@ class JobsOfBlocksTest {
                 });
     }
 
+    @Test
+    void aListWithoutAColumnOfBlocksIsNotAskedForThem() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Block", "Crop", "Area (ha)"), row("A", "North", "wheat", 10))
+                .sheet("Others", row("Field", "Crop", "Area (ha)"), row("B", "wheat", 5))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                        row("Sprayer", "sprayer", 24, 10, 3000))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Water volume (L/ha)"),
+                        row("North", "spray", "Sprayer", 200))
+                .run();
+        assertThat(worked.number("total-spray-mix", "North")).isEqualTo(2000);
+        assertThat(worked.findings()).extracting(Finding::message).noneMatch(message -> message.contains("no block"));
+    }
+
     private static List<String> leftOut(Object[]... jobs) {
         return new SeasonBook()
                         .sheet(
