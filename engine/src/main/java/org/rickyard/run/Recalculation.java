@@ -240,8 +240,11 @@ public final class Recalculation {
         if (dependents.size() > 0) {
             findings.add(Finding.note(
                     refs.mentions().get(0).cell(),
-                    dependents.size() + (dependents.size() == 1 ? " cell" : " cells")
-                            + " of yours depend on these results; they are recalculated when the workbook is opened."));
+                    dependents.size()
+                            + (dependents.size() == 1
+                                    ? " cell of yours depends on these results; it is"
+                                    : " cells of yours depend on these results; they are")
+                            + " recalculated when the workbook is opened."));
         }
         List<Grid> grids = new ArrayList<>();
         for (SheetCells sheet : cells) {

@@ -16,8 +16,10 @@ import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -443,6 +445,21 @@ class RerunTest {
         assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand or copied"));
         assertThat(again.sheets()).contains("Spray blocks").noneMatch(sheet -> sheet.endsWith(" 2"));
         assertThat(parity(again)).isEmpty();
+    }
+
+    /** In a template a total of ours is named before any run has brought it. */
+    @Test
+    void aTotalNamedBeforeTheFirstRunIsKnownInTheFirst() throws IOException {
+        Path template = changed(given, workbook -> {
+            Row row = workbook.createSheet("Dashboard").createRow(0);
+            XSSFCell total = (XSSFCell) row.createCell(0);
+            total.setCellErrorValue(FormulaError.NAME);
+            total.getCTCell().addNewF().setStringValue("Rickyard_hours");
+        });
+        Runs.Run once = Runs.run(template, folder.resolve("once.xlsx"));
+        assertThat(once.messages()).anyMatch(message -> message.startsWith("1 cell of yours depends on these results"));
+        Runs.Run again = Runs.run(once.file(), folder.resolve("twice.xlsx"));
+        assertThat(Files.mismatch(once.file(), again.file())).isEqualTo(-1);
     }
 
     @Test

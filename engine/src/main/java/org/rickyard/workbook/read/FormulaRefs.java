@@ -64,21 +64,15 @@ public final class FormulaRefs {
         words.add(BookScope.folded(OUR_NAMES));
     }
 
-    /** A sink for a client's sheet; it asks for the text of formulas only if there are sheets of ours. */
+    /** A sink for a client's sheet. Before a first run, too, a template may name totals that the run then brings. */
     public CellSink reading(String sheet) {
-        boolean any = !ours.isEmpty();
         return new CellSink() {
             @Override
             public void cell(
                     int row, int column, Kind kind, double number, String text, Format format, String formula) {
-                if (any && formula != null && mayMention(formula) && mentionsUs(formula, sheet)) {
+                if (formula != null && mayMention(formula) && mentionsUs(formula, sheet)) {
                     mentions.add(new Mention(new CellAddress(sheet, row, column), formula));
                 }
-            }
-
-            @Override
-            public boolean wantsFormulaText() {
-                return any;
             }
         };
     }

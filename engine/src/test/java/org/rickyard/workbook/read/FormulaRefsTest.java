@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Grid.Format;
+import org.rickyard.lists.Grid.Kind;
 import org.rickyard.lists.Grid.TableRange;
 import org.rickyard.workbook.open.SheetRef;
 
@@ -200,8 +202,12 @@ class FormulaRefsTest {
     }
 
     @Test
-    void withoutSheetsOfOursNoFormulaTextIsAskedFor() {
-        assertThat(new FormulaRefs(SCOPE, List.of()).reading("Fields").wantsFormulaText())
-                .isFalse();
+    void totalsOfOursAreKnownBeforeThereIsASheetOfOurs() {
+        FormulaRefs refs = new FormulaRefs(SCOPE, List.of());
+        refs.reading("Fields").cell(3, 1, Kind.ERROR, 0, "#NAME?", Format.GENERAL, "2*Rickyard_hours");
+        refs.reading("Fields").cell(4, 1, Kind.NUMBER, 4, "", Format.GENERAL, "2*A5");
+        assertThat(refs.mentions())
+                .extracting(FormulaRefs.Mention::cell)
+                .containsExactly(new CellAddress("Fields", 3, 1));
     }
 }
