@@ -96,6 +96,17 @@ final class NumberCells implements CellReader {
 
     private State numberFromText(CellRead cell) {
         String text = cell.trimmed();
+        if (spec.equals(Products.PACK_SIZE) || spec.equals(Products.STOCK)) {
+            AmountText amount = AmountText.of(text);
+            boolean unasked = cell.unit() != null && cell.unit().question() == null;
+            if (unasked
+                    && amount.isWithUnit()
+                    && DoseText.read(amount.unit(), customary) instanceof DoseText.Known known
+                    && !known.isPerArea()
+                    && !known.isPerSpray()) {
+                return amountOfProduct(cell, text, amount, known);
+            }
+        }
         Unit unit = cell.binding().unit().unit();
         if (unit != null && unit.isSameScale(Units.FT)) {
             OptionalDouble feet = FeetText.read(text);
@@ -156,6 +167,20 @@ final class NumberCells implements CellReader {
     /** "nil" is as a rule 0, but it may be said of what is not known. */
     private static String none(String text) {
         return NONE.contains(Words.normal(text)) ? " If there is none, write 0." : "";
+    }
+
+    /** "25 kg" or "10 l" of a product; one that is counted in the other kind of unit was mistaken for another, or the cell. */
+    private State amountOfProduct(CellRead cell, String text, AmountText amount, DoseText.Known known) {
+        String counted = cell.unit().productUnit();
+        if (counted != null && !counted.equals(known.productUnit())) {
+            cell.bad(Words.quoted(text) + " is in " + known.unit() + ", and this product is counted in " + counted
+                    + "; expected " + CellFindings.expected(spec) + ". Write its " + spec.name() + " in " + counted
+                    + ", or mend its Unit.");
+            return State.NOT_READABLE;
+        }
+        cell.inUnit(written.computeIfAbsent(
+                amount.unit(), key -> new RowUnits.At(known.unit(), known.productUnit(), null, null)));
+        return cell.readFromText(amount.value(), known.unit());
     }
 
     /** "2.5 L/ha" in one cell: the amount and its unit. */

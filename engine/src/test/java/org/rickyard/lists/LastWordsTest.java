@@ -107,7 +107,7 @@ class LastWordsTest {
                 new SheetOf("Fields")
                         .row("Field", "Area (ha)", "DM at cutting (%)")
                         .row("A", 2, "17%"),
-                new SheetOf("Products").row("Product", "Unit", "Pack size").row("P", "L", "5 L")));
+                new SheetOf("Products").row("Product", "Unit", "Price").row("P", "L", "5 L")));
         assertThat(messages(found))
                 .anyMatch(
                         message -> message.contains("\"17%\" is not a number") && message.contains("Write 17 without"))

@@ -111,6 +111,7 @@ public final class JobLines {
         for (int job = 0; job < jobs.size(); job++) {
             reading.job(job);
         }
+        fieldChoice.tellLeftOut();
         reading.lines();
     }
 

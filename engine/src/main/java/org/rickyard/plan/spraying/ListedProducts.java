@@ -25,6 +25,7 @@ import org.rickyard.quantity.DoseText;
 import org.rickyard.quantity.Unit;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.ProductOrder;
 
 /** The products that jobs and mixes name, found in the product list, and numbered for the joins. */
 final class ListedProducts {
@@ -48,6 +49,9 @@ final class ListedProducts {
     private final Set<Finding> told = new HashSet<>();
     private final Map<String, List<Integer>> mixRows = new HashMap<>();
     private final Map<String, Integer> productRows = new HashMap<>();
+    /** By the keys of products that are dosed in another unit than they are listed in: what they are listed in. */
+    private final Map<Integer, String> listedIn = new HashMap<>();
+
     private final Map<String, Integer> others = new HashMap<>();
     private Map<String, List<String>> unitsUsed;
 
@@ -100,11 +104,36 @@ final class ListedProducts {
                 ? unitOf(jobs, Jobs.DOSE, job, product, all, name, cell)
                 : unitOf(mixes, Mixes.DOSE, mix, product, all, name, cell);
         // A product dosed in another unit than it is measured in has no pack or limit to be held against.
-        int held = product >= 0 && agree(all, unit) ? product : -1;
-        int key = held >= 0
-                ? held + 1
+        String other = product < 0 ? "" : agree(all, unit) ? packedOtherwise(unit, product, name) : all;
+        boolean held = product >= 0 && other.isEmpty();
+        int key = held
+                ? product + 1
                 : others.computeIfAbsent(NameKey.key(name) + '\u0000' + unit, n -> products.size() + 1 + others.size());
-        return new Use(job, mix, held, key, unit);
+        if (!other.isEmpty()) {
+            listedIn.put(key, other);
+        }
+        return new Use(job, mix, held ? product : -1, key, unit);
+    }
+
+    /** The other unit that the cell of a pack or stock names than the product is dosed in, which is told; "" if none does. */
+    private String packedOtherwise(String unit, int product, String name) {
+        for (ColumnSpec column : List.of(Products.PACK_SIZE, Products.STOCK)) {
+            String own = ownUnit(column, product);
+            if (!agree(unit, own)) {
+                tell(Finding.stop(
+                        products.address(column, product).orElse(null),
+                        "'" + name + "' has its " + column.name() + " in " + own + " here and is dosed in " + unit
+                                + "; its packs and limits cannot be compared until both agree."));
+                return own;
+            }
+        }
+        return "";
+    }
+
+    private String ownUnit(ColumnSpec column, int product) {
+        return products.state(column, product) == ListRows.State.READ_FROM_TEXT
+                ? products.productUnit(column, product).orElse("")
+                : "";
     }
 
     /** The first names of the list, for a slip of the pen. */
@@ -163,7 +192,9 @@ final class ListedProducts {
             findings.add(Finding.stop(
                     cell.orElse(null),
                     "'" + name + "' is dosed in " + dosed.get() + " here but "
-                            + (listed ? "the product list measures it in " + all : "elsewhere in " + all)
+                            + (listed || !ownUnit(Products.PACK_SIZE, product).isEmpty()
+                                    ? "the product list measures it in " + all
+                                    : "elsewhere in " + all)
                             + "; its packs and limits cannot be compared until both agree."
                             + byDensity(product, dosed.get(), all)
                             + (isInOunces(list, dose, row)
@@ -196,7 +227,7 @@ final class ListedProducts {
     }
 
     /**
-     * What a product is measured in: in the product list, by its unit or its dose; or else what its doses in jobs and mixes
+     * What a product is measured in: in the product list, by its unit, its dose, or "10 l" in its pack or stock; or else what its doses in jobs and mixes
      * are in. A listed one is measured in what the first of them says, since its pack and stock are of one thing; "" for one
      * that is not listed and dosed in several, or where nothing says it.
      */
@@ -207,6 +238,13 @@ final class ListedProducts {
         }
         if (!listed.isEmpty()) {
             return listed;
+        }
+        if (product >= 0) {
+            listed = ownUnit(Products.PACK_SIZE, product);
+            listed = listed.isEmpty() ? ownUnit(Products.STOCK, product) : listed;
+            if (!listed.isEmpty()) {
+                return listed;
+            }
         }
         List<String> used = unitsUsed().getOrDefault(NameKey.key(name), List.of());
         return used.isEmpty() || product < 0 && used.size() > 1 ? "" : used.get(0);
@@ -239,6 +277,11 @@ final class ListedProducts {
         return row < 0 || !list.gives(column, row) ? Optional.empty() : list.productUnit(column, row);
     }
 
+    /** Whether any product used is dosed in another unit than it is listed in. */
+    boolean dosesOtherwise() {
+        return !listedIn.isEmpty();
+    }
+
     /** The sources of the order list: each product that is used once, listed ones first. */
     RowSources order(List<Use> uses) {
         Map<Integer, Use> firsts = new TreeMap<>();
@@ -252,6 +295,11 @@ final class ListedProducts {
                         products,
                         each.stream().mapToInt(Use::product).toArray())
                 .with(Keys.PRODUCT_KEY, each.stream().mapToInt(Use::key).toArray())
-                .with(Quantities.PRODUCT_UNIT, each.stream().map(Use::unit).toArray(String[]::new));
+                .with(Quantities.PRODUCT_UNIT, each.stream().map(Use::unit).toArray(String[]::new))
+                .with(
+                        ProductOrder.LISTED_IN,
+                        each.stream()
+                                .map(use -> listedIn.getOrDefault(use.key(), ""))
+                                .toArray(String[]::new));
     }
 }

@@ -80,7 +80,7 @@ public final class SprayFamily {
         SprayRecordRows records = new SprayRecordRows(plan, read, lines, products);
         plan.add(SpreadTables.PRODUCTS, spread.sources(), "no job of a spreader, tanker or drill names a product");
         plan.add(
-                SprayTankTables.order(!products.uses().isEmpty(), !spread.uses().isEmpty()),
+                SprayTankTables.order(!products.uses().isEmpty(), !spread.uses().isEmpty(), listed.dosesOtherwise()),
                 listed.order(Stream.concat(products.uses().stream(), spread.uses().stream())
                         .toList()),
                 "no job of a sprayer, spreader, tanker or drill names a product or mix");

@@ -8,6 +8,8 @@ import static org.rickyard.plan.spraying.SprayColumns.typedOrNot;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Jobs;
@@ -109,6 +111,11 @@ final class SprayTankTables {
     private static final CautionRule SPRAYED_LEFT_OUT = leftOut(ProductOrder.LEFT_OUT, "Tank mix");
     private static final CautionRule SPREAD_LEFT_OUT = leftOut(ProductOrder.SPREAD_LEFT_OUT, "Spread products");
 
+    private static final CautionRule LISTED_OTHERWISE = SprayRules.caution(
+            new Condition.Given(ProductOrder.LISTED_IN),
+            "the product list has this product in another unit (see listed in), so its stock, packs and price there are"
+                    + " not counted: what is to buy is all of the need. Make the dose and the list agree.");
+
     private static CautionRule leftOut(Symbol rows, String sheet) {
         return SprayRules.caution(
                 SprayRules.more(rows, Expr.number(0)),
@@ -120,8 +127,9 @@ final class SprayTankTables {
      *
      * @param sprayed whether anything is sprayed
      * @param spread whether anything is spread or drilled
+     * @param listedOtherwise whether any product is dosed in another unit than it is listed in
      */
-    static TableSpec order(boolean sprayed, boolean spread) {
+    static TableSpec order(boolean sprayed, boolean spread, boolean listedOtherwise) {
         TableColumn.Calculated need = new TableColumn.Calculated(ProductOrder.PRODUCT_NEED, true);
         TableColumn sprayedLeftOut = new TableColumn.Joined(ProductOrder.LEFT_OUT, ProductOrder.NEED_LEFT_OUT);
         TableColumn spreadLeftOut =
@@ -161,6 +169,10 @@ final class SprayTankTables {
                 result(ProductOrder.PACKS_TO_BUY),
                 result(ProductOrder.PRODUCT_LEFT_OVER),
                 step(ProductOrder.PRODUCT_COST)));
+        if (listedOtherwise) {
+            columns.add(new TableColumn.Word(ProductOrder.LISTED_IN, List.of()));
+            rules = Stream.concat(rules.stream(), Stream.of(LISTED_OTHERWISE)).toList();
+        }
         return new TableSpec(
                 "product-order",
                 "Order list",

@@ -43,6 +43,9 @@ public final class ProductOrder {
             Symbol.number("rows of spread products left out", Units.ONE).decimals(0);
     /** To be bought. */
     public static final Symbol TO_BUY = amount("to buy");
+    /** The unit that the product list has a product in, where it is dosed in another: its stock and packs are not counted. */
+    public static final Symbol LISTED_IN = Symbol.text("listed in");
+
     /** Whole packs to be bought. */
     public static final Symbol PACKS = Symbol.number("packs to buy", Units.ONE)
             .possible(Range.NOT_NEGATIVE)
