@@ -39,6 +39,9 @@ record AmountText(String text, double value, String unit) {
     private static final Pattern FRACTION =
             Pattern.compile("(?:(\\d+)(?: ?(?=[¼½¾⅓⅔⅛⅜⅝⅞])| ))?(?:([¼½¾⅓⅔⅛⅜⅝⅞])|([1-7])/([2-8]))((?: ?[^\\d\\s/].*)?)");
 
+    /** "1 in 8", as slopes are told. */
+    private static final Pattern ONE_IN = Pattern.compile("(?i)1 ?(?:in|:) ?(\\d+(?:\\.\\d+)?)");
+
     private static final String FRACTIONS = "¼½¾⅓⅔⅛⅜⅝⅞";
 
     private static final double[] FRACTION_VALUES = {
@@ -99,6 +102,10 @@ record AmountText(String text, double value, String unit) {
             return fraction.unit().isEmpty()
                     ? " Write " + Words.digits(fraction.value()) + "."
                     : fraction.withUnit(own, customary);
+        }
+        Matcher slope = ONE_IN.matcher(Words.trim(text));
+        if (slope.matches() && own != null && FoundRows.isPercent(own) && Double.parseDouble(slope.group(1)) >= 1) {
+            return is(100 / Double.parseDouble(slope.group(1)), own) + ".";
         }
         return isWithUnit() ? withUnit(own, customary) : "";
     }

@@ -22,6 +22,12 @@ final class Binder {
             Map<ColumnSpec, String> words,
             Map<ColumnSpec, CellAddress> wordsAt) {}
 
+    private static final String NO_UNIT = "No unit is written in the headers of ";
+
+    /** Who writes one of these beside a bare "Width" or "Tank" may well mean feet or gallons there too. */
+    private static final List<Unit> CUSTOMARY =
+            List.of(Units.FT, Units.IN, Units.MPH, Units.GAL_UK, Units.GAL_US, Units.LB, Units.PSI);
+
     private final FoundTable table;
     private final HeaderRow.Match match;
     private final ListSpec spec;
@@ -31,6 +37,9 @@ final class Binder {
     private final Map<ColumnSpec, String> words = new IdentityHashMap<>();
     private final Map<ColumnSpec, CellAddress> wordsAt = new IdentityHashMap<>();
     private final List<String> assumed = new ArrayList<>();
+
+    /** Of these, what is measured in feet, gallons or pounds as well. */
+    private final List<String> assumedMeasures = new ArrayList<>();
 
     Binder(FoundTable table, HeaderRow.Match match, CustomaryUnits customary, List<Finding> findings) {
         this.table = table;
@@ -52,13 +61,45 @@ final class Binder {
         }
         askAboutPower();
         new HerdIntake(table, bindings, findings).ask();
+        tellAssumed();
+        return new Bound(bindings, words, wordsAt);
+    }
+
+    /** What was taken for granted: a note, or a caution where the list measures otherwise beside it. */
+    private void tellAssumed() {
+        List<String> others = customaryHeaders();
+        List<String> measures =
+                others.isEmpty() && customary != CustomaryUnits.US ? List.of() : List.copyOf(assumedMeasures);
+        assumed.removeAll(measures);
+        if (!measures.isEmpty()) {
+            findings.add(Finding.caution(
+                    table.address(table.headerRow, table.firstColumn),
+                    NO_UNIT + spec.name() + " for " + String.join(", ", measures)
+                            + "; the units in brackets are taken, though "
+                            + (others.isEmpty()
+                                    ? "the customary units of this workbook are US"
+                                    : Words.quoted(others.get(0)) + " beside it is in other units")
+                            + ". If feet, inches, miles an hour, gallons or pounds are meant, these figures are wrong:"
+                            + " write the units into the headers."));
+        }
         if (!assumed.isEmpty()) {
             findings.add(Finding.note(
                     table.address(table.headerRow, table.firstColumn),
-                    "No unit is written in the headers of " + spec.name() + " for " + String.join(", ", assumed)
+                    NO_UNIT + spec.name() + " for " + String.join(", ", assumed)
                             + "; the units in brackets are taken. Write the units to be sure."));
         }
-        return new Bound(bindings, words, wordsAt);
+    }
+
+    /** The headers that say a customary unit of length, speed, volume, mass or pressure. */
+    private List<String> customaryHeaders() {
+        return spec.columns().stream()
+                .flatMap(column -> bindings.getOrDefault(column, List.of()).stream())
+                .filter(binding ->
+                        binding.unit().unit() != null && !binding.unit().assumed())
+                .filter(binding -> CUSTOMARY.stream()
+                        .anyMatch(unit -> unit.isSameScale(binding.unit().unit())))
+                .map(Binding::header)
+                .toList();
     }
 
     private void bindCertain(ColumnSpec column) {
@@ -286,6 +327,9 @@ final class Binder {
         boolean words = column.type() == ColumnSpec.Type.TEXT_OR_NUMBER;
         if (!words && !unit.symbol().isEmpty() && !unit.isSameScale(Units.MONEY_UNIT)) {
             assumed.add(column.name() + " (" + unit + ")");
+            if (CUSTOMARY.stream().anyMatch(unit::isCompatible)) {
+                assumedMeasures.add(column.name() + " (" + unit + ")");
+            }
         }
     }
 

@@ -18,6 +18,8 @@ final class HeaderHints {
     /** Operations by all their words. */
     private static final Map<String, String> OPERATIONS = Vocabulary.wordsOf(Jobs.OPERATION);
 
+    private static final Set<String> SPREADING = Set.of("spreading", "muck spreading", "slurry spreading");
+
     /** No boom has so many nozzles; 11004 is fan angle and size. */
     private static final int LEAST_CODE = 1000;
 
@@ -65,6 +67,7 @@ final class HeaderHints {
         fieldsOrBlocks(match, headings);
         tasksThatAreNames(match, headings);
         refsThatNothingFollows(match, headings);
+        ratesOfSpreading(match, headings);
         new KindsOfProduct(grid, headerRow, headers, findings).apply(match, headings);
         HeaderRow.Match hinted = match.with(headings);
         for (ListSpec.StandIn standIn : match.vocabulary().spec.hints().standIns()) {
@@ -123,6 +126,44 @@ final class HeaderHints {
                 headings[i] = null;
             }
         }
+    }
+
+    /** "Rate (gal/ac)" or "m3/ha" where all work is spreading is what is spread, and no water of a sprayer. */
+    private void ratesOfSpreading(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+        if (match.vocabulary().spec != Jobs.LIST || match.places(Jobs.DOSE) > 0 || !isAllSpreading(match)) {
+            return;
+        }
+        for (int i = 0; i < headings.length; i++) {
+            Vocabulary.Heading heading = headings[i];
+            String header = headers[match.firstColumn() + i];
+            if (heading != null
+                    && !heading.settled()
+                    && heading.candidates().contains(Jobs.WATER_VOLUME)
+                    && !HeaderText.normal(header).contains("water")) {
+                String rest = heading.rest().isEmpty() && HeaderUnit.isUnit(header) ? header : heading.rest();
+                headings[i] = heading.as(Jobs.DOSE, rest);
+                note(
+                        match.firstColumn() + i,
+                        " is read as the " + Jobs.DOSE.name() + " of " + Jobs.LIST.name()
+                                + ", since all work here is spreading. If it is something else, rename it.");
+                return;
+            }
+        }
+    }
+
+    private boolean isAllSpreading(HeaderRow.Match match) {
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            if (heading != null && heading.isCertain() && heading.column() == Jobs.OPERATION) {
+                List<String> work = TextsBelow.of(grid, headerRow, match.firstColumn() + i).stream()
+                        .map(Words::normal)
+                        .filter(text -> !text.isEmpty())
+                        .toList();
+                return !work.isEmpty()
+                        && work.stream().allMatch(text -> SPREADING.contains(OPERATIONS.getOrDefault(text, "")));
+            }
+        }
+        return false;
     }
 
     private boolean holdsOperations(int sheetColumn) {

@@ -59,9 +59,10 @@ public final class Jobs {
     public static final ColumnSpec PRODUCT = Shared.PRODUCT.help("In place of a mix; several rows make a mix.");
     /** Its dose. */
     public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
-            .also("dose rate, product rate, rate of product, product dose, chem rate, chemical rate, herbicide rate, "
-                    + "fungicide rate, insecticide rate, chem dose, chemical dose, fertiliser rate, fertilizer rate, "
-                    + "spread rate, spreading rate")
+            .also(
+                    "dose rate, product rate, rate of product, product dose, chem rate, chemical rate, herbicide rate, "
+                            + "fungicide rate, insecticide rate, chem dose, chemical dose, fertiliser rate, fertilizer rate, "
+                            + "spread rate, spreading rate, seed rate, seeding rate, sowing rate, slurry rate, manure rate, muck rate, lime rate")
             .help("With its unit: L/ha, g/ac, %, ml/100 L.");
     /** The dose's unit, row by row. */
     public static final ColumnSpec DOSE_UNIT =
@@ -204,6 +205,7 @@ public final class Jobs {
             .told("l/acre", WATER_VOLUME, DOSE)
             .told("l/acre", DOSE, PRODUCT, WATER_VOLUME)
             .toldWithout(PRODUCT, "l/ha", WATER_VOLUME, MIX)
+            .otherwise(DOSE_UNIT, "per, rate per, dose per")
             .otherwise(FIELD, "location")
             .otherwise(FIELD, Shared.SURVEYED_LAND)
             .otherwise(FIELD, "land, land name")

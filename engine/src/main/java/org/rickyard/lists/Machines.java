@@ -499,6 +499,9 @@ public final class Machines {
             .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)
             .otherwiseMeasured(RATE_OF_WORK, "work rate, capacity, output")
+            .otherwise(
+                    RATE_OF_WORK,
+                    "ha/day, ha per day, hectares/day, hectares per day, ac/day, acres/day, acres per day")
             .unclear(List.of("nozzle", "tip"), NOZZLES, NOZZLE_SIZE)
             .told("nozzle", NOZZLES, NOZZLE_SIZE)
             .told("tip", NOZZLES, NOZZLE_SIZE)

@@ -56,7 +56,7 @@ public final class NozzleTest {
             .otherwise(
                     NEW_FLOW,
                     "nominal, nominal output, rated flow, rated output, rated, chart, chart output, catalogue flow,"
-                            + " expected flow, expected output, expected, target flow, new output")
+                            + " expected flow, expected output, expected, target flow, new output, new tip, new nozzle, new jet, new tip flow, new tip output")
             .otherwise(PRESSURE, "bar, psi, kpa")
             .needsHeaders(3);
 }

@@ -21,6 +21,9 @@ final class TotalsRows {
             "farm total",
             "average",
             "mean",
+            "av",
+            "ave",
+            "avg",
             "total hectare",
             "total acre",
             "total tonne",
@@ -45,7 +48,8 @@ final class TotalsRows {
             "total t dm");
 
     /** Of these, words that tell what a thing is like as well, as a soil that is "average": totals only as a name. */
-    private static final Set<String> DESCRIBING = Set.of("average", "mean", "sum", "overall", "all field");
+    private static final Set<String> DESCRIBING =
+            Set.of("average", "mean", "av", "ave", "avg", "sum", "overall", "all field");
 
     /** How the name of a row ends that sums up a part of the rows above. */
     private static final List<String> ENDS_AS_TOTAL =
@@ -171,7 +175,7 @@ final class TotalsRows {
                     case 't' -> "total";
                     case 's' -> "su";
                     case 'g' -> "grand";
-                    case 'a' -> text.regionMatches(true, start, "all", 0, 3) ? "all" : "average";
+                    case 'a' -> text.regionMatches(true, start, "all", 0, 3) ? "all" : "av";
                     case 'm' -> "mean";
                     case 'o' -> "overall";
                     case 'f' -> "farm total";

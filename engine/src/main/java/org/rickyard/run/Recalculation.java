@@ -12,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListFinder;
@@ -83,7 +82,7 @@ public final class Recalculation {
         keepLedElsewhere();
         this.ourNames = new OurNames(ours, plan, scope);
         name();
-        tellKept();
+        findings.addAll(KeptSheets.told(ours));
         if (book.manualCalculation()) {
             findings.add(Finding.caution(
                     null,
@@ -204,28 +203,6 @@ public final class Recalculation {
             if (plan.table(id) != null && LedElsewhere.look(reader, scope, sheet, plan.table(id), plan.lists())) {
                 ours.release(id, OurSheets.Kept.CHANGED);
             }
-        }
-    }
-
-    /** Said on every run, so that a run over its own output changes nothing. */
-    private void tellKept() {
-        for (SheetRef sheet : ours.kept(OurSheets.Kept.CHANGED)) {
-            findings.add(Finding.caution(
-                    null,
-                    "the sheet '" + sheet.name() + "' was written by a run and then edited by hand or copied, so it is"
-                            + " kept as it is, as your own, and is not brought up to date; the results stand on new"
-                            + " sheets beside it."));
-        }
-        List<SheetRef> unrecorded = ours.kept(OurSheets.Kept.UNRECORDED);
-        if (!unrecorded.isEmpty()) {
-            String names =
-                    unrecorded.stream().map(sheet -> "'" + sheet.name() + "'").collect(Collectors.joining(", "));
-            findings.add(Finding.caution(
-                    null,
-                    "these sheets were written by a run, but the workbook no longer holds the record of how (some"
-                            + " programs drop it on saving), so it cannot be told whether they were edited since: "
-                            + names + ". They are kept as they are, as your own, and are not brought up to date; the"
-                            + " results stand on new sheets beside them. If nobody has edited them, delete them."));
         }
     }
 

@@ -168,4 +168,72 @@ class AdvisersWordsTest {
                 .anyMatch(line -> line.contains("Budget!A7")
                         && line.contains("the list Nozzle test, but it has no column Sprayer"));
     }
+
+    @Test
+    void aBareWidthBesideMilesAnHourIsACautionAndBesideKilometresANote() {
+        SheetOf mixed = new SheetOf("Kit").row("Machine", "Type", "Boom width", "MPH", "Efficiency");
+        assertThat(said(ListFinder.find(List.of(mixed.row("S", "sprayer", 40, 6, 65)))))
+                .anyMatch(
+                        line -> line.startsWith(
+                                "CAUTION 'Kit'!A1 No unit is written in the headers of Machines for"
+                                        + " Working width (m); the units in brackets are taken, though \"MPH\" beside it is in other units."))
+                .anyMatch(line -> line.startsWith(
+                        "NOTE 'Kit'!A1 No unit is written in the headers of Machines for" + " Field efficiency (%)"));
+        SheetOf metric = new SheetOf("Kit").row("Machine", "Type", "Boom width", "km/h");
+        assertThat(said(ListFinder.find(List.of(metric.row("S", "sprayer", 24, 12)))))
+                .noneMatch(line -> line.startsWith("CAUTION"))
+                .anyMatch(line -> line.startsWith("NOTE") && line.contains("Working width (m)"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Av.", "Avg", "Ave."})
+    void aMeanUnderTheFieldsIsNoField(String name) {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Fields")
+                .row("Field", "ha")
+                .row("A", 10)
+                .row("B", 4)
+                .row(name, 7)));
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ha/day", "ac/day", "Acres per day"})
+    void aRateOfADayIsAsked(String header) {
+        FoundLists found = ListFinder.find(
+                List.of(new SheetOf("Kit").row("Machine", "Type", header).row("D", "drill", 24)));
+        assertThat(said(found)).anyMatch(line -> line.contains("needs the hours of that day: write it per hour"));
+    }
+
+    @Test
+    void whatARateIsPerIsAskedWhereItStandsInItsOwnColumnAndNoUnit() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Jobs")
+                .row("Field", "Machine", "Operation", "Product", "Rate", "Per", "Water (l/ha)")
+                .row("A", "S", "spraying", "X", 200, "100 L", 400)));
+        assertThat(found.rows(Jobs.LIST).gives(Jobs.DOSE, 0)).isFalse();
+        assertThat(said(found)).anyMatch(line -> line.contains("\"100 L\" is not a dose unit known here"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Rate (m3/ha)", "Rate (gal(UK)/ac)", "Slurry rate (gal(UK)/ac)"})
+    void whatIsSpreadIsNoWaterOfASprayer(String header) {
+        ListRows spread = ListFinder.find(List.of(new SheetOf("Jobs")
+                        .row("Field", "Machine", "Operation", "Product", header)
+                        .row("A", "T", "slurry spreading", "Slurry", 30)
+                        .row("B", "T", "slurry", "Slurry", 35)))
+                .rows(Jobs.LIST);
+        assertThat(spread.number(Jobs.DOSE, 0)).isEqualTo(30);
+        ListRows sprayed = ListFinder.find(List.of(new SheetOf("Jobs")
+                        .row("Field", "Machine", "Operation", "Product", header)
+                        .row("A", "T", "slurry spreading", "Slurry", 30)
+                        .row("B", "S", "spraying", "X", 35)))
+                .rows(Jobs.LIST);
+        assertThat(sprayed.gives(Jobs.DOSE, 1) && !header.startsWith("Slurry")).isFalse();
+    }
+
+    @Test
+    void aSlopeToldAsOneInEightIsToldInPerCent() {
+        FoundLists found = ListFinder.find(
+                List.of(new SheetOf("Fields").row("Field", "ha", "Slope (%)").row("A", 10, "1 in 8")));
+        assertThat(said(found)).anyMatch(line -> line.contains("\"1 in 8\" is 12.5 %: write the figure 12.5 alone."));
+    }
 }

@@ -6,6 +6,7 @@ import static org.rickyard.testing.FarmBook.row;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -67,6 +68,30 @@ class EditedSheetsTest {
         assertThat(Files.mismatch(again.file(), third.file()))
                 .as("the next run changes nothing")
                 .isEqualTo(-1);
+    }
+
+    /** Some programs and scripts save values in place of all formulas; a line for each sheet would hide other cautions. */
+    @Test
+    void manyEditedSheetsAreToldInOneSentence() throws IOException {
+        Path edited = folder.resolve("edited.xlsx");
+        try (ClientBook book = ClientBook.open(first)) {
+            for (String name : List.of("Summary", "Work rates", "Trail", "Checks", "About", "As read")) {
+                Sheet sheet = book.poi().getSheet(name);
+                sheet.getRow(0).createCell(30).setCellValue("seen");
+            }
+            book.save(edited);
+        }
+        Runs.Run again = Runs.run(edited, folder.resolve("again.xlsx"));
+        assertThat(again.messages())
+                .filteredOn(message -> message.contains("written by a run and then edited"))
+                .singleElement()
+                .asString()
+                .startsWith("these sheets were written by a run and then edited by hand, copied, or saved without their"
+                        + " formulas: 'Summary', 'Work rates', ")
+                .contains("'Checks'", "'About'");
+        assertThat(again.sheets()).contains("Checks 2", "Work rates 2").doesNotContain("Checks", "Work rates");
+        Runs.Run third = Runs.run(again.file(), folder.resolve("third.xlsx"));
+        assertThat(Files.mismatch(again.file(), third.file())).isEqualTo(-1);
     }
 
     @Test

@@ -1,10 +1,14 @@
 package org.rickyard.plan.join;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Counted;
@@ -27,6 +31,8 @@ public final class FieldChoice {
     private final Map<String, List<Integer>> byCrop = new HashMap<>();
     private final Map<String, List<Integer>> byBlock = new HashMap<>();
     private final MissingList noFields;
+    private final BitSet chosen = new BitSet();
+    private final Set<ColumnSpec> namedBy = new HashSet<>();
     private boolean severalTold;
 
     /** Among these fields; what cannot be told is added to the findings. */
@@ -51,13 +57,52 @@ public final class FieldChoice {
 
     /** The fields of a job row, in list order; none, with a finding, if the words match nothing. */
     public List<Integer> find(ListRows jobs, int job) {
+        List<Integer> found = named(jobs, job);
+        found.forEach(chosen::set);
+        return found;
+    }
+
+    /**
+     * Tells of fields that no job so far is done on, and that have no crop where jobs name crops, or no block where they
+     * name blocks: written once for several rows, or in a merged cell, it stands in the first of them only.
+     */
+    void tellLeftOut() {
+        for (ColumnSpec column : List.of(Fields.CROP, Fields.BLOCK)) {
+            List<Integer> without = new ArrayList<>();
+            for (int field = 0; namedBy.contains(column) && field < fields.size(); field++) {
+                if (!chosen.get(field) && fields.state(column, field) == ListRows.State.BLANK) {
+                    without.add(field);
+                }
+            }
+            // Once is enough for a field that has neither.
+            without.forEach(chosen::set);
+            if (!without.isEmpty()) {
+                int first = without.get(0);
+                int more = without.size() - 1;
+                String what = column.name().toLowerCase(Locale.ROOT);
+                findings.add(
+                        Finding.caution(
+                                fields.address(column, first).orElse(null),
+                                (more == 0
+                                                ? "this field has no " + what
+                                                : "this field and " + more + " more have no " + what)
+                                        + ", and no job names " + (more == 0 ? "it" : "them") + ", so jobs that name a "
+                                        + what
+                                        + " leave " + (more == 0 ? "it" : "them")
+                                        + " out. A name stands for its own row only, in a"
+                                        + " merged cell for the first: write it in every row, or \"none\" where there is none."));
+            }
+        }
+    }
+
+    private List<Integer> named(ListRows jobs, int job) {
         String name = jobs.text(Jobs.FIELD, job);
         if (!name.isEmpty()) {
             return find(jobs, job, Jobs.FIELD, name);
         }
         String block = jobs.text(Jobs.BLOCK, job);
         if (!block.isEmpty()) {
-            List<Integer> fieldsOfBlock = byBlock.get(NameKey.key(block));
+            List<Integer> fieldsOfBlock = known(byBlock, Fields.BLOCK, NameKey.key(block));
             return fieldsOfBlock == null
                     ? find(jobs, job, Jobs.BLOCK, block)
                     : ofHolding(jobs, job, Jobs.BLOCK, fieldsOfBlock);
@@ -179,8 +224,16 @@ public final class FieldChoice {
             }
             return all;
         }
-        List<Integer> block = byBlock.get(plain);
-        return block != null ? block : byCrop.get(plain);
+        List<Integer> block = known(byBlock, Fields.BLOCK, plain);
+        return block != null ? block : known(byCrop, Fields.CROP, plain);
+    }
+
+    private List<Integer> known(Map<String, List<Integer>> groups, ColumnSpec column, String plain) {
+        List<Integer> group = groups.get(plain);
+        if (group != null) {
+            namedBy.add(column);
+        }
+        return group;
     }
 
     private static String several(String name, NameKey.Ambiguous ambiguous) {

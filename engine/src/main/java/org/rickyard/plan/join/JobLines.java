@@ -111,6 +111,7 @@ public final class JobLines {
         for (int job = 0; job < jobs.size(); job++) {
             reading.job(job);
         }
+        fieldChoice.tellLeftOut();
         reading.lines();
     }
 
@@ -310,6 +311,14 @@ public final class JobLines {
                             .orElse(null),
                     "this job names no machine, so nothing is worked out for it; write a name from the machine"
                             + " list."));
+        }
+        if (jobs.gives(Jobs.DOSE, job)
+                && jobs.text(Jobs.PRODUCT, job).isEmpty()
+                && jobs.text(Jobs.MIX, job).isEmpty()) {
+            findings.add(Finding.caution(
+                    jobs.address(Jobs.DOSE, job).orElse(null),
+                    "this job has a dose but names no product, so no loads and no amount are worked out for it; write"
+                            + " what is applied in a column Product."));
         }
         return gang;
     }

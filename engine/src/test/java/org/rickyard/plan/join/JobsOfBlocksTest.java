@@ -107,6 +107,67 @@ class JobsOfBlocksTest {
     }
 
     @Test
+    void aListWithoutAColumnOfBlocksIsNotAskedForThem() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Block", "Crop", "Area (ha)"), row("A", "North", "wheat", 10))
+                .sheet("Others", row("Field", "Crop", "Area (ha)"), row("B", "wheat", 5))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                        row("Sprayer", "sprayer", 24, 10, 3000))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Water volume (L/ha)"),
+                        row("North", "spray", "Sprayer", 200))
+                .run();
+        assertThat(worked.number("total-spray-mix", "North")).isEqualTo(2000);
+        assertThat(worked.findings()).extracting(Finding::message).noneMatch(message -> message.contains("no block"));
+    }
+
+    private static List<String> leftOut(Object[]... jobs) {
+        return new SeasonBook()
+                        .sheet(
+                                "Fields",
+                                row("Field", "Block", "Crop", "Area (ha)"),
+                                row("A", "North", "wheat", 10),
+                                row("B", null, null, 5),
+                                row("C", "South", null, 7),
+                                row("D", "South", "none", 8))
+                        .sheet(
+                                "Machines",
+                                row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                                row("Sprayer", "sprayer", 24, 10, 3000))
+                        .sheet("Jobs", jobs)
+                        .run()
+                        .findings()
+                        .stream()
+                        .filter(finding -> finding.message().contains("leave"))
+                        .map(finding -> finding.cell().orElseThrow() + " " + finding.message())
+                        .toList();
+    }
+
+    @Test
+    void aCropOrBlockWrittenOnceForSeveralRowsLeavesTheOthersOutAndIsTold() {
+        Object[] head = row("Field", "Operation", "Machine", "Water volume (L/ha)");
+        assertThat(leftOut(head, row("wheat", "spray", "Sprayer", 200)))
+                .containsExactly(
+                        "Fields!C3 this field and 1 more have no crop, and no job names them, so jobs that name a"
+                                + " crop leave them out. A name stands for its own row only, in a merged cell for the first: write"
+                                + " it in every row, or \"none\" where there is none.");
+        assertThat(leftOut(head, row("wheat", "spray", "Sprayer", 200), row("South", "spray", "Sprayer", 200)))
+                .singleElement()
+                .asString()
+                .startsWith("Fields!C3 this field has no crop, and no job names it");
+        assertThat(leftOut(head, row("South", "spray", "Sprayer", 200)))
+                .singleElement()
+                .asString()
+                .startsWith("Fields!B3 this field has no block, and no job names it");
+        assertThat(leftOut(head, row("A", "spray", "Sprayer", 200))).isEmpty();
+        assertThat(leftOut(head, row("wheat", "spray", "Sprayer", 200), row("all", "spray", "Sprayer", 200)))
+                .isEmpty();
+    }
+
+    @Test
     void jobsWithoutAListOfFieldsAreToldOnce() {
         SeasonBook.Worked worked = new SeasonBook()
                 .sheet("Fields", row("Parcel of the farm", "Hectares", "Crop"), row("A", 4, "wheat"))

@@ -63,6 +63,18 @@ class SpreadProductsTest {
     private static final double LB = 0.45359237;
 
     @Test
+    void aDoseOfNothingNamedIsTold() {
+        SeasonBook.Worked worked = book(
+                        row("Slurry", "Ley", "slurry", "Tanker", null, null, "30 m3/ha"),
+                        row("N1", "wheat", "spread", "Spinner", "Urea", null, "120 lb/ac"))
+                .run();
+        assertThat(worked.findings().stream()
+                        .filter(finding -> finding.message().startsWith("this job has a dose but names no product"))
+                        .map(finding -> finding.cell().orElseThrow().toString()))
+                .containsExactly("Jobs!G2");
+    }
+
+    @Test
     void anAmountOfEachFieldIsItsAreaTimesTheDose() {
         SeasonBook.Worked worked = book(
                         row("N1", "wheat", "spread", "Spinner", "Urea", null, "120 lb/ac"),
