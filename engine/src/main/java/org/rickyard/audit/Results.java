@@ -1,10 +1,12 @@
 package org.rickyard.audit;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.rickyard.audit.InputUsed.From;
@@ -88,6 +90,9 @@ public final class Results {
         return columns;
     }
 
+    /** What rows of the same names are told apart by. */
+    private static final String ROW = "Row";
+
     private static boolean isAside(TableColumn column) {
         return column instanceof Calculated calculated && calculated.aside();
     }
@@ -103,11 +108,12 @@ public final class Results {
     public void forEach(Consumer<Result> reader) {
         for (ResultTable table : plan.tables()) {
             List<TableColumn> columns = answers(table);
+            Set<String> alike = columns.isEmpty() ? Set.of() : alike(table);
             for (int row = 0; row < table.rows(); row++) {
                 Map<String, String> about = null;
                 for (TableColumn column : columns) {
                     if (isTold(table, column, row)) {
-                        about = about == null ? about(table, row) : about;
+                        about = about == null ? about(table, row, alike) : about;
                         reader.accept(of(table, column, row, about));
                     }
                 }
@@ -156,6 +162,33 @@ public final class Results {
                 .filter(read -> Inputs.of(read).stream()
                         .allMatch(symbol -> table.spec().column(symbol).isPresent()))
                 .toList();
+    }
+
+    /** The names that several rows of a table have in common, as two jobs of one sprayer without a name of their own. */
+    private static Set<String> alike(ResultTable table) {
+        Set<String> met = new HashSet<>();
+        Set<String> alike = new HashSet<>();
+        for (int row = 0; row < table.rows(); row++) {
+            String names = names(about(table, row));
+            if (!met.add(names)) {
+                alike.add(names);
+            }
+        }
+        return alike;
+    }
+
+    private static String names(Map<String, String> about) {
+        return about.toString();
+    }
+
+    /** What a row is about, with its place in the client's lists where its names are those of other rows too. */
+    private static Map<String, String> about(ResultTable table, int row, Set<String> alike) {
+        Map<String, String> about = about(table, row);
+        String place = alike.contains(names(about)) ? table.written(row) : "";
+        if (!place.isEmpty()) {
+            about.put(ROW, place);
+        }
+        return about;
     }
 
     /** What a row is about: its names, blank ones left out. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Values;
@@ -142,21 +143,30 @@ public final class Headlines {
         int shown = Math.min(table.rows(), MOST_ROWS_OF_A_TABLE);
         List<String> holdings = new ArrayList<>();
         List<String> abouts = new ArrayList<>();
-        Map<String, Integer> alike = new HashMap<>();
         for (int row = 0; row < shown; row++) {
             boolean held = table.spec().column(Quantities.HOLDING).isPresent();
             holdings.add(held ? table.name(Quantities.HOLDING, row) : "");
             abouts.add(about(table, row));
+        }
+        // Jobs without a name of their own are told apart by where they are done, and else by where they are typed.
+        tellApart(holdings, abouts, row -> fields(table, row));
+        tellApart(holdings, abouts, table::written);
+        for (int row = 0; row < shown; row++) {
+            for (Formula formula : formulas) {
+                headlines.add(new Headline(table, formula, row, holdings.get(row), abouts.get(row)));
+            }
+        }
+    }
+
+    private static void tellApart(List<String> holdings, List<String> abouts, IntFunction<String> more) {
+        Map<String, Integer> alike = new HashMap<>();
+        for (int row = 0; row < abouts.size(); row++) {
             alike.merge(holdings.get(row) + '\n' + abouts.get(row), 1, Integer::sum);
         }
-        for (int row = 0; row < shown; row++) {
+        for (int row = 0; row < abouts.size(); row++) {
             String about = abouts.get(row);
-            // Jobs without a name of their own are told apart by where they are done.
-            String where = alike.get(holdings.get(row) + '\n' + about) > 1 ? fields(table, row) : "";
-            for (Formula formula : formulas) {
-                headlines.add(new Headline(
-                        table, formula, row, holdings.get(row), where.isEmpty() ? about : where + ", " + about));
-            }
+            String told = alike.get(holdings.get(row) + '\n' + about) > 1 ? more.apply(row) : "";
+            abouts.set(row, told.isEmpty() ? about : told + ", " + about);
         }
     }
 

@@ -47,6 +47,18 @@ class HeadlinesTest {
     }
 
     @Test
+    void jobsOfOneFieldWithoutNamesAreToldApartByTheirRows() {
+        assertThat(about(
+                        row(null, "Pond", "spray", "Sprayer", "Fungicide", 1, 200),
+                        row(null, "Pond", "spray", "Sprayer", "Wetter", 1.5, 300)))
+                .containsExactly(
+                        "Jobs!2, Pond, spraying, Sprayer: total-spray-mix",
+                        "Jobs!3, Pond, spraying, Sprayer: total-spray-mix",
+                        "Fungicide, Sprayer: product-total",
+                        "Wetter, Sprayer: product-total");
+    }
+
+    @Test
     void jobsWithNamesAreCalledByThem() {
         assertThat(about(
                         row("T1", "wheat", "spray", "Sprayer", "Fungicide", 1, 200),

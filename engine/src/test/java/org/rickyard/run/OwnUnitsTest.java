@@ -224,6 +224,25 @@ class OwnUnitsTest {
                 .anyMatch(finding -> finding.message().contains("keep below 9.94-11.2 mph = 16-18 km/h"));
     }
 
+    /** 20 acres at 9 tons an acre are 180 tons, whichever ton it is. */
+    @ParameterizedTest
+    @Tag("derived")
+    @ValueSource(strings = {"short ton", "long ton"})
+    void whoSpreadsTonsIsToldTons(String ton) {
+        Runs.Run run = run(ClientBook.create()
+                .sheet("Fields", row("Field", "Acres"), row("Mill Piece", 20))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (ft)", "Speed (mph)"),
+                        row("Spreader", "muck spreader", 20, 4))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Product", "Dose", "Dose unit"),
+                        row("Muck", "Mill Piece", "muck spreading", "Spreader", "Manure", 9, ton + "/ac")));
+        answers(run, "product-spread", "Muck", 180, ton);
+        assertThat(run.result("product-spread", "Muck").unit()).isEqualTo("kg");
+    }
+
     /** Course notes: 1.5 gal/min from each nozzle 30 in apart at 9.9 mph are 30 gallons an acre. */
     @Test
     @Tag("published")

@@ -55,6 +55,34 @@ class ResultsJsonTest {
                 .containsEntry("workbook", "farm.xlsx");
     }
 
+    /** Two rounds of one sprayer over one field, without a name of their own: by the rows of Jobs one knows which is which. */
+    @Test
+    void rowsOfTheSameNamesAreToldApartByWhereTheyWereTyped() throws Exception {
+        Recalculation run = run(FarmBook.empty()
+                .sheet("Fields", FarmBook.row("Field", "Area (ha)", "Crop"), FarmBook.row("Top", 4, "wheat"))
+                .sheet(
+                        "Machines",
+                        FarmBook.row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Tank (L)"),
+                        FarmBook.row("Sprayer", "sprayer", 24, 10, 900),
+                        FarmBook.row("Mower", "mower", 3, 10, null))
+                .sheet(
+                        "Jobs",
+                        FarmBook.row("Field", "Operation", "Machine", "Water volume (L/ha)"),
+                        FarmBook.row("Top", "spraying", "Sprayer", 200),
+                        FarmBook.row("Top", "spraying", "Sprayer", 300),
+                        FarmBook.row("Top", "mowing", "Mower", null)));
+        Map<String, Object> json = json(run, Which.ALL);
+        assertThat(JsonText.objects(json, "results").stream()
+                        .filter(result -> result.get("id").equals("total-spray-mix"))
+                        .map(result -> ((Map<?, ?>) result.get("about")).get("Row") + " " + result.get("value")))
+                .containsExactly("Jobs!2 800.0", "Jobs!3 1200.0");
+        assertThat(((Map<?, ?>) result(json, "work-rate", "Mower").get("about")).get("Row"))
+                .isNull();
+        assertThat(JsonText.objects(json, "results").stream()
+                        .map(result -> result.get("id") + " " + result.get("sheet") + " " + result.get("about")))
+                .doesNotHaveDuplicates();
+    }
+
     @Test
     void resultCarriesItsDerivationInTheDeclaredOrder() throws Exception {
         Map<String, Object> rate = result(json(run(FarmBook.usual()), Which.ALL), "work-rate", "Mower 3 m");

@@ -325,7 +325,9 @@ public final class OwnUnits {
                 Units.FL_OZ_UK,
                 Units.FL_OZ_US,
                 Units.LB,
-                Units.OZ)) {
+                Units.OZ,
+                Units.SHORT_TON,
+                Units.LONG_TON)) {
             Unit own = unit.isCompatible(Units.L) ? Units.L : Units.KG;
             Unit amount = amount(unit, own);
             bases.forEach(basis -> asked.add(new Asked(amount.over(basis), amount, own)));

@@ -15,6 +15,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.TableColumn;
 import org.rickyard.plan.table.TableSpec;
+import org.rickyard.trade.Quantities;
 
 /**
  * Leaves out of fitted tables the inputs, keys and steps that serve only formulas which this workbook has no use for. What
@@ -97,6 +98,8 @@ public final class UnreadColumns {
                 || column instanceof TableColumn.Sentence
                 || column instanceof TableColumn.Method
                 || column instanceof TableColumn.Word word && word.identity()
+                // Without it nothing on the sheet would say what the amounts of its rows are in.
+                || column.symbol().equals(Quantities.PRODUCT_UNIT)
                 || column instanceof TableColumn.Calculated calculated && (calculated.result() || calculated.aside());
         return !shown && (column instanceof TableColumn.Key || meant.contains(column.symbol()));
     }

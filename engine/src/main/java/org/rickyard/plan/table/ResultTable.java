@@ -283,6 +283,11 @@ public final class ResultTable implements RowValues {
         return result;
     }
 
+    /** Where in the client's lists a row comes from, for rows that their names do not tell apart: "Jobs!7". */
+    public String written(int row) {
+        return sources.written(row);
+    }
+
     /** A name as people say it: without outer spaces, and an operation by its usual word. */
     public String name(Symbol symbol, int row) {
         return links(symbol).text(row);

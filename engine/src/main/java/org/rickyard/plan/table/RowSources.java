@@ -3,10 +3,13 @@ package org.rickyard.plan.table;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Herds;
 import org.rickyard.lists.ListRows;
@@ -130,6 +133,29 @@ public final class RowSources {
     /** The list row that plays a part in each row, -1 where none does; null if the part is played in no row. */
     public int[] rows(Role role) {
         return listRows.get(role);
+    }
+
+    /** Where the client wrote the row that tells one from others of the same names: its job, or else whatever else it is of. */
+    String written(int row) {
+        Set<String> all = new LinkedHashSet<>();
+        for (Role role : Role.values()) {
+            int[] at = listRows.get(role);
+            if (at != null && at[row] >= 0) {
+                Optional<String> place = place(lists.get(role), at[row]);
+                if (place.isPresent() && role == Role.JOB) {
+                    return place.get();
+                }
+                place.ifPresent(all::add);
+            }
+        }
+        return String.join(", ", all);
+    }
+
+    private static Optional<String> place(ListRows list, int listRow) {
+        return list.spec().columns().stream()
+                .flatMap(column -> list.address(column, listRow).stream())
+                .findFirst()
+                .map(cell -> CellAddress.quoted(cell.sheet()) + "!" + (cell.row() + 1));
     }
 
     int[] key(Symbol key) {
