@@ -89,6 +89,13 @@ public final class Recalculation {
                     "this workbook is set to calculate by hand only: press the recalculate key after changing a cell,"
                             + " or results will lag behind."));
         }
+        if (book.roundsToShown()) {
+            findings.add(Finding.caution(
+                    null,
+                    "this workbook is set to reckon with numbers as they are shown (\"precision as displayed\"): your"
+                            + " spreadsheet program will round every step of the result sheets to the decimals shown, so"
+                            + " its results differ from those of the run. Switch it off for this workbook."));
+        }
         watchReferences();
         this.sheets = new SheetSet(plan, names, findings);
     }

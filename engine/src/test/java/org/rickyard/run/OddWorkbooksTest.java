@@ -134,6 +134,17 @@ class OddWorkbooksTest {
     }
 
     @Test
+    void roundingToWhatIsShownIsSaid() throws Exception {
+        assertThat(run(SmallPackage.plain().edit(WORKBOOK, "</sheets>", "</sheets><calcPr fullPrecision=\"0\"/>"))
+                        .messages())
+                .anyMatch(
+                        message -> message.startsWith("this workbook is set to reckon with numbers as they are shown"));
+        assertThat(run(SmallPackage.plain().edit(WORKBOOK, "</sheets>", "</sheets><calcPr fullPrecision=\"1\"/>"))
+                        .messages())
+                .noneMatch(message -> message.contains("as they are shown"));
+    }
+
+    @Test
     void aNameThatTheClientHasTakenGetsANumber() throws Exception {
         assertThat(run(called("Summary")).sheets()).contains("Summary 2").doesNotContain("Summary");
         assertThat(run(called("work RATES")).sheets()).contains("Work rates 2").doesNotContain("Work rates");

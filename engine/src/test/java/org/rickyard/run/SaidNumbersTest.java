@@ -6,7 +6,6 @@ import static org.rickyard.testing.FarmBook.row;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.audit.BalanceCheck;
@@ -196,11 +195,9 @@ class SaidNumbersTest {
     @Test
     void aLineOfACardLeadsToWhatItShows() throws Exception {
         Recalculation run = run(FarmBook.usual());
-        Map<String, String> lines = Map.of("Spray cards!B4", "water volume = 200 L/ha @ ");
-        for (Map.Entry<String, String> line : lines.entrySet()) {
-            assertThat(ExplanationText.lines(ExplainedCell.of(run, line.getKey()))
-                            .get(0))
-                    .startsWith(line.getValue());
-        }
+        // Below the title of the sheet and of the card, two lines of cautions and status, quiet here.
+        assertThat(ExplanationText.lines(ExplainedCell.of(run, "Spray cards!B6"))
+                        .get(0))
+                .startsWith("water volume = 200 L/ha @ ");
     }
 }

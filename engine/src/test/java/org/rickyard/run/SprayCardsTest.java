@@ -7,10 +7,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -102,6 +104,28 @@ class SprayCardsTest {
         assertThat(number(card, "Herbicide A", 4)).isEqualTo(21.625, within(1e-9));
         assertThat(card.indexOf(line(card, "Herbicide A"))).isLessThan(card.indexOf(line(card, "Wetter")));
         assertThat(number(card, "Residue run-out", 1)).isEqualTo(62.5, within(1e-9));
+    }
+
+    @Test
+    void theCautionsOfABlockStandAboveItsFiguresAndAreAsWideAsTheCard() {
+        List<Row> lines = new ArrayList<>();
+        sheet.forEach(lines::add);
+        int told = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            Cell cell = lines.get(i).getCell(0);
+            if (cell != null && text(cell).contains("CAUTION: ")) {
+                told++;
+                // The next figure that is always there is the first of the card.
+                Iterator<String> after = lines.subList(i, lines.size()).stream()
+                        .map(row -> row.getCell(0) == null ? "" : text(row.getCell(0)))
+                        .filter(List.of("Water volume", "Part tankful")::contains)
+                        .iterator();
+                assertThat(after.next()).isEqualTo("Water volume");
+                assertThat(sheet.getMergedRegions())
+                        .contains(new CellRangeAddress(cell.getRowIndex(), cell.getRowIndex(), 0, 4));
+            }
+        }
+        assertThat(told).isPositive();
     }
 
     /** 17.3 ha at 200 L/ha are 3,460 L: less than 4,000, and twice 1,730. */

@@ -227,6 +227,11 @@ class SilageUnitsTest {
         return book.run();
     }
 
+    /** A sentence without what it says first for who measures in feet: "32.8 ft = 10 m" is "10 m". */
+    private static String inMetricAlone(String sentence) {
+        return sentence.replaceAll("[0-9.,]+ [a-z/]+ = (?=[0-9])", "");
+    }
+
     @Test
     void everySilageSheetGivesTheSameInFeetAcresPoundsAndMoisture() throws IOException {
         try (SilageBook metric = typed(true);
@@ -244,7 +249,7 @@ class SilageUnitsTest {
                         String where = sheet + ", " + symbol + ", row " + row;
                         assertThat(a.state(row)).as(where).isEqualTo(b.state(row));
                         if (symbol.type() == Symbol.Type.TEXT) {
-                            assertThat(a.word(row)).as(where).isEqualTo(b.word(row));
+                            assertThat(inMetricAlone(b.word(row))).as(where).isEqualTo(a.word(row));
                         } else if (a.has(row)) {
                             // Residuals of the solve are nought but for noise, so they are held against 1.
                             double size = Math.max(1, Math.abs(a.number(row)));

@@ -231,6 +231,11 @@ public final class BookPackage implements PartSource, Closeable {
         return workbook.manualCalculation();
     }
 
+    /** Whether the spreadsheet program reckons with numbers as they are shown (ISO/IEC 29500-1, 18.2.2, fullPrecision). */
+    public boolean roundsToShown() {
+        return workbook.roundsToShown();
+    }
+
     /** All defined names, in the order in which they stand. */
     public List<DefinedName> definedNames() {
         return definedNames;

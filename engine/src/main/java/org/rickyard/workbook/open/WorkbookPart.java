@@ -99,4 +99,11 @@ final class WorkbookPart {
         Optional<String> mode = root.child("calcPr").flatMap(calc -> calc.value("calcMode"));
         return mode.filter("manual"::equals).isPresent();
     }
+
+    boolean roundsToShown() {
+        Optional<String> full = root.child("calcPr").flatMap(calc -> calc.value("fullPrecision"));
+        return full.map(String::strip)
+                .filter(v -> v.equals("0") || v.equals("false"))
+                .isPresent();
+    }
 }

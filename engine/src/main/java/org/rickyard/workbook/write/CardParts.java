@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
+import org.rickyard.lists.Finding.Severity;
 import org.rickyard.plan.fit.OwnUnit;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.SheetPlaces;
@@ -166,7 +167,7 @@ final class CardParts {
         }
     }
 
-    /** The cautions taken up, live, in as few cells as hold them, so that what is quiet leaves no gap. */
+    /** The cautions taken up, live, each on a line in as few cells as hold them, so that what is quiet leaves no gap. */
     void tellCautions() {
         List<Caution> some = new ArrayList<>();
         Set<String> inPlace = new LinkedHashSet<>();
@@ -189,12 +190,19 @@ final class CardParts {
     }
 
     private void tell(List<Caution> some, Set<String> inPlace) {
-        String all = some.stream().map(one -> one.cell() + "&\" \"").collect(Collectors.joining("&"));
+        String all = "TRIM(" + some.stream().map(Caution::cell).collect(Collectors.joining("&\" \"&")) + ")";
+        String now = some.stream().map(Caution::now).collect(Collectors.joining(" "));
+        String told = now.strip().replaceAll(" +", " ");
+        for (Severity severity : List.of(Severity.CAUTION, Severity.STOP)) {
+            all = "SUBSTITUTE(" + all + ",\" " + severity + ": \",CHAR(10)&\"" + severity + ": \")";
+            told = told.replace(" " + severity + ": ", "\n" + severity + ": ");
+        }
         page.line()
                 .formula(
                         Looks.CAUTION_WRAPPED,
                         RowMarks.whileInPlace(List.copyOf(inPlace), all, "\"" + MOVED_CAUTIONS + "\""),
-                        some.stream().map(one -> one.now() + " ").collect(Collectors.joining()));
+                        told)
+                .across();
     }
 
     /** What a row lacks, live; nothing where it lacks nothing. */
@@ -208,6 +216,7 @@ final class CardParts {
                                 marks.of(table, row),
                                 "IF(" + cell + "=\"ok\",\"\"," + cell + "&\"\")",
                                 "\"" + RowMarks.MOVED_SENTENCE + "\""),
-                        status.equals("ok") ? "" : status);
+                        status.equals("ok") ? "" : status)
+                .across();
     }
 }

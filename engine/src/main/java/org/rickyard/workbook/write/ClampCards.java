@@ -134,7 +134,8 @@ final class ClampCards {
                 .text(
                         Looks.CAUTION_WRAPPED,
                         "No height here is a permission: the wall's loading notice, its installer, the regulator and"
-                                + " local code decide, and often allow less.");
+                                + " local code decide, and often allow less.")
+                .across();
         cautions(row);
         for (Entry entry : ENTRIES) {
             PlainSheet.Line line = entry(entry, row, false);

@@ -93,9 +93,10 @@ final class SprayCards {
     private void card(int row) {
         page.line().text(Looks.TITLE, title(row)).height(24);
         double key = blocks.of(Keys.BLOCK_KEY).number(row);
+        int nozzle = nozzle(row);
+        cautions(row, key, nozzle);
         figure(blocks, Quantities.WATER_VOLUME, row);
         figure(blocks, Quantities.SPEED, row);
-        int nozzle = nozzle(row);
         ResultTable nozzles = plan.table(NOZZLES);
         if (nozzle >= 0) {
             value(page.line().text(Looks.NAME, "Nozzle size (4 for 04)"), nozzles, Quantities.NOZZLE_SIZE, nozzle)
@@ -111,7 +112,7 @@ final class SprayCards {
         mix(row, key);
         loads(key);
         washing(key);
-        cautions(row, key, nozzle);
+        alwaysCautions();
         operator();
     }
 
@@ -259,9 +260,8 @@ final class SprayCards {
         }
     }
 
-    /** The block's own cautions, live, then those that always hold. */
+    /** The block's own cautions, live, above its figures. */
     private void cautions(int row, double block, int nozzle) {
-        page.line();
         parts.caution(blocks, row);
         parts.caution(plan.table(NOZZLES), nozzle);
         for (int product : rowsOf(plan.table(MIX), block)) {
@@ -274,14 +274,20 @@ final class SprayCards {
                 blocks.of(Keys.MACHINE_KEY).number(row),
                 blocks.name(Quantities.MACHINE, row),
                 rowsOf(plan.table(MIX), block));
+    }
+
+    /** Those that hold of all spraying. */
+    private void alwaysCautions() {
+        page.line();
         for (String caution : Cautions.TANK) {
-            page.line().text(Looks.CAUTION_WRAPPED, caution);
+            page.line().text(Looks.CAUTION_WRAPPED, "- " + caution).across();
         }
         page.line()
                 .text(
                         Looks.CAUTION_WRAPPED,
-                        "Look up before unfolding the boom: overhead lines kill without being touched. This card is no"
-                                + " leave to spray: the label, the law of the place and the day decide.");
+                        "- Look up before unfolding the boom: overhead lines kill without being touched. This card is no"
+                                + " leave to spray: the label, the law of the place and the day decide.")
+                .across();
     }
 
     private void operator() {
