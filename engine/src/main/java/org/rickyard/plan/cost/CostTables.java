@@ -164,7 +164,9 @@ final class CostTables {
                 new TableColumn.Calculated(FuelAndLabour.LABOUR_OF_DRIVER, true),
                 TableColumn.Calculated.aside(FuelAndLabour.DAY_OF_DRIVER),
                 TableColumn.Calculated.aside(FuelAndLabour.LABOUR_OF_DAY),
-                new TableColumn.Calculated(GangRates.CROP_OF_GANG, false)));
+                new TableColumn.Calculated(GangRates.CROP_OF_GANG, false),
+                // An answer of its own, money or not; Job costs has it as a step.
+                TableColumn.Calculated.aside(HireBill.BALES_MADE)));
         return new TableSpec(
                 FuelAndLabour.WORK_INPUTS,
                 "Fuel and labour",
@@ -302,7 +304,7 @@ final class CostTables {
                 new TableColumn.Calculated(JobCost.FUEL_ON_FIELD, true),
                 new TableColumn.Calculated(JobCost.LUBRICANT_ON_FIELD, true),
                 new TableColumn.Calculated(JobCost.LABOUR_ON_FIELD, true),
-                TableColumn.Calculated.aside(HireBill.BALES_MADE),
+                new TableColumn.Calculated(HireBill.BALES_MADE, false),
                 new TableColumn.Calculated(HireBill.HIRE_BILL, true),
                 new TableColumn.Calculated(JobCost.COST, true),
                 new TableColumn.Calculated(JobCost.COST_OF_HECTARE, true),

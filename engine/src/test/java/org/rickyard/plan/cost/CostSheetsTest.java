@@ -198,6 +198,25 @@ class CostSheetsTest {
                 .noneMatch(result -> result.id().equals("bales-made"));
     }
 
+    /** How many bales a crop makes is asked where nobody types a price too: 360 bales on Fuel and labour. */
+    @Test
+    void balesAreCountedWithoutMoneyAndWithoutAClamp() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Area (ha)", "Crop", "Yield (t/ha)", "Yield basis", "DM at ensiling (%)"),
+                        row("Top", 12, "grass", 20, "as carted fresh", 33))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Crew"),
+                        row("Baler", "baler", 3, 8, 1))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("Top", "bale", "Baler"))
+                .run();
+        assertThat(worked.number("bales-made", "Baler")).isEqualTo(360);
+        assertThat(worked.result("bales-made", "Baler").cell().sheet()).isEqualTo("Fuel and labour");
+        assertThat(worked.differences()).isEmpty();
+    }
+
     /** 79.2 t of dry matter are 3,600 bales of 22 kg or 198 of 400 kg, and not 360 as of round ones. */
     @Test
     void squareBalesAreCountedByWhatTheyHold() {
