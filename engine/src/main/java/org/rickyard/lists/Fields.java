@@ -181,6 +181,7 @@ public final class Fields {
             .otherwise(HOLDING, Shared.WHOSE)
             .otherwise(FIELD, Shared.SURVEYED_LAND)
             .otherwise(FIELD, "land, land name")
+            .otherwiseMeasured(YIELD, "harvest")
             .qualifier(YIELD, YIELD_BASIS)
             .unclear(Shared.LONE_DM, DM_AT_CUTTING, DM_AT_ENSILING)
             .unclear(

@@ -436,7 +436,7 @@ public final class Machines {
             .toldWithout(POWER, "basis", OUTPUT_BASIS, OUTPUT)
             .toldWithout(OUTPUT, "basis", POWER_BASIS, POWER)
             .told("rate", CHARGE, CHARGE_UNIT)
-            .otherwiseMeasured(WORKING_WIDTH, "swath, swathe, bout, cut")
+            .otherwiseMeasured(WORKING_WIDTH, "swath, swathe, bout, cut, front, comb")
             .otherwise(
                     WORKING_WIDTH,
                     "effective working width, pick up width, pickup width, eff width, eff working width, boom length, boom size, bout size, tramline"
@@ -482,6 +482,7 @@ public final class Machines {
                     "use h/year, use h/yr, use hours/year, use hrs/yr, use hours per year, use hrs per year,"
                             + " use hours/yr, usage h/yr, usage hours/year")
             .otherwiseMeasured(FUEL, "consumption")
+            .otherwiseMeasured(LIFE, "ownership, kept, keep")
             .otherwise(NUMBER, "pieces, pcs")
             .otherwise(HOURS_NOW, "engine hours, meter hours")
             .otherwise(CREW, "crew size, no of men, no of operators, no of people, gang size")
@@ -495,7 +496,7 @@ public final class Machines {
                     MACHINE,
                     "rig, spray rig, sprayer rig, applicator, gear, kit, m/c, tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill, spreader,"
                             + " fertiliser spreader, fertilizer spreader, muck spreader, manure spreader, tanker, slurry tanker, plough,"
-                            + " plow, cultivator, harvester, forage harvester, chopper, loader")
+                            + " plow, cultivator, harvester, forage harvester, chopper, loader, header")
             .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)
             .otherwiseMeasured(RATE_OF_WORK, "work rate, capacity, output")

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.rickyard.lists.text.Words;
@@ -258,9 +259,38 @@ final class RowUnits {
         return new At(Units.PRODUCT_UNIT, null, null, null);
     }
 
+    /** What products are sold in: a price of one is no price of a litre or kilogram. */
+    private static final Set<String> PACKS = Set.of(
+            "pack",
+            "container",
+            "can",
+            "bag",
+            "sack",
+            "drum",
+            "jug",
+            "bottle",
+            "keg",
+            "tub",
+            "box",
+            "carton",
+            "tote",
+            "ibc",
+            "pail",
+            "bucket",
+            "jerrycan",
+            "jerry can",
+            "package",
+            "pkg",
+            "packet",
+            "case",
+            "big bag",
+            "pallet");
+
+    private static final Set<String> UNIT_OF_PRODUCT = Set.of("unit", "product unit", "each", "one");
+
     private At price(String word) {
         String header = Words.normal(binding.header() + " " + binding.rest());
-        if (Words.holds(header, "pack") || Words.holds(header, "container") || Words.holds(header, "can")) {
+        if (PACKS.stream().anyMatch(pack -> Words.holds(header, pack))) {
             return At.of(Units.MONEY_UNIT);
         }
         String per = Basis.after(binding.rest().isEmpty() ? binding.header() : binding.rest());
@@ -269,6 +299,10 @@ final class RowUnits {
                 return At.asked(disagree(per, word));
             }
             return new At(Units.MONEY_UNIT.over(known.unit()), known.productUnit(), null, null);
+        }
+        if (!per.isEmpty() && !UNIT_OF_PRODUCT.contains(Words.normal(per)) && !HeaderUnit.isUnit(per)) {
+            return At.asked(Words.quoted(per)
+                    + " is not a unit or a pack known here: write Price per pack, or Price per L," + " kg or tablet.");
         }
         At own = ownUnit(word, " per ", " per %s");
         return own.unit() == null

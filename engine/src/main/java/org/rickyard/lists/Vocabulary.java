@@ -69,6 +69,9 @@ final class Vocabulary {
 
     private static final Pattern PRODUCT_IN_UNIT = Pattern.compile("(?i) ?\\bproduct\\b");
 
+    private static final Pattern FRESH =
+            Pattern.compile("(?i)[(\\[,]* ?\\b(wet|fresh|as fed|as is)( weight| matter)?\\b ?[)\\]]*");
+
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
     private static final int MOST_KEPT = 2000;
@@ -319,6 +322,12 @@ final class Vocabulary {
         if (fitting.contains(Clamps.FRESH_DENSITY) && saysFresh(header)) {
             return new Heading(List.of(Clamps.FRESH_DENSITY), rest, 2, false, null);
         }
+        if (fitting.isEmpty() && candidates.contains(Clamps.FRESH_DENSITY) && saysFresh(header)) {
+            String unit = FRESH.matcher(header.rest(count)).replaceAll("").strip();
+            if (HeaderUnit.fits(Clamps.FRESH_DENSITY, unit)) {
+                return new Heading(List.of(Clamps.FRESH_DENSITY), unit, 2, false, null);
+            }
+        }
         if (fitting.isEmpty()
                 && (HeaderUnit.isMoney(header.rest(count))
                         || isOtherwise(header, count)
@@ -344,7 +353,10 @@ final class Vocabulary {
     /** "Density (lb/ft3 as fed)" is no density of dry matter. */
     private static boolean saysFresh(HeaderText header) {
         String normal = header.normal();
-        return Words.holds(normal, "as fed") || Words.holds(normal, "fresh") || Words.holds(normal, "as is");
+        return Words.holds(normal, "as fed")
+                || Words.holds(normal, "fresh")
+                || Words.holds(normal, "as is")
+                || Words.holds(normal, "wet");
     }
 
     /** Whether a name that is unclear by itself means yet another column by its unit: "Work rate (ac/h)". */

@@ -236,4 +236,38 @@ class AdvisersWordsTest {
                 List.of(new SheetOf("Fields").row("Field", "ha", "Slope (%)").row("A", 10, "1 in 8")));
         assertThat(said(found)).anyMatch(line -> line.contains("\"1 in 8\" is 12.5 %: write the figure 12.5 alone."));
     }
+
+    private static FoundLists priced(String header) {
+        return ListFinder.find(List.of(new SheetOf("Products")
+                .row("Product", "Unit", "Pack size", header)
+                .row("Seed", "kg", 25, 1500)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"Price per bag", "Price/jug", "£/bag", "Price (£/drum)", "Price per drum (€)", "Cost per bottle"
+            })
+    void thePriceOfABagIsNoPriceOfAKilogram(String header) {
+        assertThat(priced(header).rows(Products.LIST).unit(Products.PRICE, 0)).contains(Units.MONEY_UNIT);
+    }
+
+    @Test
+    void thePriceOfWhatIsNoUnitIsAsked() {
+        FoundLists found = priced("Price per scoop");
+        assertThat(found.rows(Products.LIST).gives(Products.PRICE, 0)).isFalse();
+        assertThat(said(found)).anyMatch(line -> line.contains("\"scoop\" is not a unit or a pack known here"));
+        assertThat(priced("Price per unit").rows(Products.LIST).gives(Products.PRICE, 0))
+                .isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Density kg/m3 wet", "Density (kg/m3 wet)", "Bulk density (kg/m3, fresh)"})
+    void aWetDensityIsTheFreshOne(String header) {
+        ListRows clamps = ListFinder.find(List.of(new SheetOf("Pits")
+                        .row("Pit", "Type", "Length (m)", "Width (m)", "Wall height (m)", header)
+                        .row("P", "walled", 50, 12, 3, 650)))
+                .rows(Clamps.LIST);
+        assertThat(clamps.number(Clamps.FRESH_DENSITY, 0)).isEqualTo(650);
+        assertThat(clamps.unit(Clamps.FRESH_DENSITY, 0)).contains(Units.KG_PER_M3);
+    }
 }
