@@ -201,8 +201,7 @@ final class CardParts {
                 .formula(
                         Looks.CAUTION_WRAPPED,
                         RowMarks.whileInPlace(List.copyOf(inPlace), all, "\"" + MOVED_CAUTIONS + "\""),
-                        told)
-                .across();
+                        told);
     }
 
     /** What a row lacks, live; nothing where it lacks nothing. */
@@ -216,7 +215,6 @@ final class CardParts {
                                 marks.of(table, row),
                                 "IF(" + cell + "=\"ok\",\"\"," + cell + "&\"\")",
                                 "\"" + RowMarks.MOVED_SENTENCE + "\""),
-                        status.equals("ok") ? "" : status)
-                .across();
+                        status.equals("ok") ? "" : status);
     }
 }

@@ -72,17 +72,14 @@ final class FieldAndNozzleCautions {
         told.removeIf(t -> t.caution().isEmpty() || !said.add(t.name(t.names().get(0)) + t.caution()));
         told.sort(Comparator.comparing(t -> !t.caution().contains("STOP")));
         for (Told one : told.subList(0, Math.min(told.size(), MOST_TOLD))) {
-            page.line()
-                    .formula(Looks.CAUTION_WRAPPED, live(one), one.sentence())
-                    .across();
+            page.line().formula(Looks.CAUTION_WRAPPED, live(one), one.sentence());
         }
         if (told.size() > MOST_TOLD) {
             page.line()
                     .text(
                             Looks.CAUTION_WRAPPED,
                             "and " + Counted.more(told.size() - MOST_TOLD, "caution") + " on "
-                                    + places.sheet(told.get(MOST_TOLD).table().spec()))
-                    .across();
+                                    + places.sheet(told.get(MOST_TOLD).table().spec()));
         }
         for (int nozzle : byMachine.of(wear, NO_SINGLE_MACHINE)) {
             if (NameKey.key(wear.name(Quantities.SPRAYER, nozzle)).equals(NameKey.key(sprayer))) {
@@ -94,8 +91,7 @@ final class FieldAndNozzleCautions {
                                         + " so, and whose they are is not known: look at "
                                         + places.sheet(wear.spec())
                                         + ", and write the Holding in the nozzle test, or give each a name of its"
-                                        + " own.")
-                        .across();
+                                        + " own.");
                 break;
             }
         }

@@ -20,7 +20,6 @@ final class PlainSheet extends OurSheet {
     final class Line {
         private final List<Cell> cells = new ArrayList<>();
         private int height;
-        private boolean across;
 
         /** A text; the empty text leaves the cell out. */
         Line text(CellLook look, String text) {
@@ -54,15 +53,6 @@ final class PlainSheet extends OurSheet {
         /** Leaves a cell out. */
         Line skip() {
             cells.add(null);
-            return this;
-        }
-
-        /**
-         * Has its only cell, broken into lines, reach over all columns. For cards alone, which are read and printed: in a
-         * table cells that are merged are in the way of whoever sorts or copies it.
-         */
-        Line across() {
-            across = true;
             return this;
         }
 
@@ -139,9 +129,6 @@ final class PlainSheet extends OurSheet {
             }
             if (line.height > 0) {
                 sheet.row(row, line.height);
-            } else if (line.across) {
-                sheet.row(row, sheet.heightAcross(wrapped(line).get(0)));
-                sheet.across();
             } else {
                 sheet.row(row, sheet.heightFor(wrapped(line)));
             }

@@ -3,7 +3,6 @@ package org.rickyard.workbook.write;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.workbook.graft.CellText;
@@ -16,7 +15,8 @@ final class SheetXml {
             + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\">"
             + "<sheetPr><tabColor rgb=\"FF3D5A45\"/>";
     private static final String MARGINS =
-            "<pageMargins left=\"0.4\" right=\"0.4\" top=\"0.6\" bottom=\"0.6\"" + " header=\"0.3\" footer=\"0.3\"/>";
+            "</sheetData><pageMargins left=\"0.4\" right=\"0.4\" top=\"0.6\" bottom=\"0.6\""
+                    + " header=\"0.3\" footer=\"0.3\"/>";
     private static final String FOOTER =
             "<headerFooter><oddFooter>&amp;L&amp;F, &amp;A&amp;RPage &amp;P of &amp;N</oddFooter></headerFooter>";
     /** Upright cards of about 100 characters across. */
@@ -48,9 +48,6 @@ final class SheetXml {
     private final LinkTemplates links = new LinkTemplates();
     private List<Integer> widths = List.of();
     private PrintedExtent extent = new PrintedExtent(List.of(), 0);
-    /** Rows whose first cell reaches over all columns. */
-    private final List<Integer> across = new ArrayList<>();
-
     private int row = -1;
     /** Whether nothing in the row is broken into lines. */
     private boolean oneLine;
@@ -132,41 +129,18 @@ final class SheetXml {
         for (int i = 0; i < texts.size() && i < widths.size(); i++) {
             String text = texts.get(i);
             if (text != null && !text.isEmpty()) {
-                most = Math.max(most, linesIn(text, widths.get(i)));
+                int width = widths.get(i);
+                most = Math.max(
+                        most,
+                        text.lines().mapToInt(line -> linesIn(line, width)).sum());
             }
         }
         return Math.min(HIGHEST_ROW, most * LINE_HEIGHT);
     }
 
-    /** The same for one text that reaches over all columns; its own line breaks count. */
-    int heightAcross(String text) {
-        int total = widths.stream().mapToInt(Integer::intValue).sum();
-        int lines = text.lines().mapToInt(line -> linesIn(line, total)).sum();
-        return Math.min(HIGHEST_ROW, Math.max(1, lines) * LINE_HEIGHT);
-    }
-
     private static int linesIn(String text, int width) {
         int room = Math.max(4, width - 2);
         return (text.length() + room - 1) / room;
-    }
-
-    /** Has the first cell of the row reach over all columns, so that what is broken into lines has their whole width. */
-    void across() {
-        across.add(row);
-    }
-
-    private void endRows() throws IOException {
-        endRow();
-        out.put("</sheetData>");
-        if (!across.isEmpty() && widths.size() > 1) {
-            String last = CellAddress.letters(widths.size() - 1);
-            out.put("<mergeCells count=\"" + across.size() + "\">");
-            for (int merged : across) {
-                out.put("<mergeCell ref=\"A" + (merged + 1) + ":" + last + (merged + 1) + "\"/>");
-            }
-            out.put("</mergeCells>");
-        }
-        out.put(MARGINS);
     }
 
     /** A sheet too wide for one page in readable letters is fitted to two or more, with its names on each. */
@@ -314,7 +288,8 @@ final class SheetXml {
 
     /** Ends the part; with notes it refers to their drawing. */
     void end(boolean notes) throws IOException {
-        endRows();
+        endRow();
+        out.put(MARGINS);
         out.put("<pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"" + pagesAcross(widths)
                 + "\" fitToHeight=\"0\"/>");
         out.put(FOOTER);
@@ -327,7 +302,8 @@ final class SheetXml {
 
     /** Ends the part as cards for print, upright; each of these rows begins a page. */
     void endCards(List<Integer> firstRows) throws IOException {
-        endRows();
+        endRow();
+        out.put(MARGINS);
         out.put("<pageSetup paperSize=\"9\" scale=\"" + CARD_SCALE + "\" orientation=\"portrait\"/>");
         out.put(FOOTER);
         if (!firstRows.isEmpty()) {

@@ -26,6 +26,9 @@ import org.rickyard.trade.spraying.TankPlan;
  * live.
  */
 final class SprayCards {
+    /** Of lines that run over all columns, in characters. */
+    private static final int CARD_WIDTH = 100;
+
     private static final int MOST_CARDS = 200;
     private static final int MOST_TANKFULS = 16;
     private static final String BLOCKS = "spray-blocks";
@@ -280,14 +283,14 @@ final class SprayCards {
     private void alwaysCautions() {
         page.line();
         for (String caution : Cautions.TANK) {
-            page.line().text(Looks.CAUTION_WRAPPED, "- " + caution).across();
+            page.paragraph(page.line(), Looks.CAUTION, "- " + caution, CARD_WIDTH);
         }
-        page.line()
-                .text(
-                        Looks.CAUTION_WRAPPED,
-                        "- Look up before unfolding the boom: overhead lines kill without being touched. This card is no"
-                                + " leave to spray: the label, the law of the place and the day decide.")
-                .across();
+        page.paragraph(
+                page.line(),
+                Looks.CAUTION,
+                "- Look up before unfolding the boom: overhead lines kill without being touched. This card is no"
+                        + " leave to spray: the label, the law of the place and the day decide.",
+                CARD_WIDTH);
     }
 
     private void operator() {
