@@ -64,6 +64,9 @@ public final class JobLines {
     /** Of the sprayed lines that several rows of the job list are of, those rows. */
     private final Map<Line, List<Integer>> rowsOf = new HashMap<>();
 
+    /** Jobs that have a dose and name nothing that is dosed. */
+    private final List<Integer> dosesOfNothing = new ArrayList<>();
+
     private boolean joinsRows;
 
     /** Joins the lists of jobs, fields and machines; what cannot be joined is added to the findings. */
@@ -112,6 +115,7 @@ public final class JobLines {
             reading.job(job);
         }
         fieldChoice.tellLeftOut();
+        tellDosesOfNothing();
         reading.lines();
     }
 
@@ -315,12 +319,24 @@ public final class JobLines {
         if (jobs.gives(Jobs.DOSE, job)
                 && jobs.text(Jobs.PRODUCT, job).isEmpty()
                 && jobs.text(Jobs.MIX, job).isEmpty()) {
-            findings.add(Finding.caution(
-                    jobs.address(Jobs.DOSE, job).orElse(null),
-                    "this job has a dose but names no product, so no loads and no amount are worked out for it; write"
-                            + " what is applied in a column Product."));
+            dosesOfNothing.add(job);
         }
         return gang;
+    }
+
+    /** One sentence for all of them: a list without a column Product has a dose of nothing in each row. */
+    private void tellDosesOfNothing() {
+        if (!dosesOfNothing.isEmpty()) {
+            int more = dosesOfNothing.size() - 1;
+            findings.add(Finding.caution(
+                    jobs.address(Jobs.DOSE, dosesOfNothing.get(0)).orElse(null),
+                    (more == 0
+                                    ? "this job has a dose but names"
+                                    : "this job and " + more + " more have a dose but name")
+                            + " no product, so no loads and no amount are worked out for "
+                            + (more == 0 ? "it" : "them")
+                            + "; write what is applied in a column Product."));
+        }
     }
 
     /** The water volume a row tells; "" where it tells none that can be used. */

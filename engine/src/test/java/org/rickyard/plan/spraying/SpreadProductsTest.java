@@ -75,6 +75,21 @@ class SpreadProductsTest {
     }
 
     @Test
+    void dosesOfNothingNamedAreToldInOneSentence() {
+        SeasonBook.Worked worked = book(
+                        row("N1", "wheat", "spread", "Spinner", "Urea", null, "120 lb/ac"),
+                        row("Slurry", "Ley", "slurry", "Tanker", null, null, "30 m3/ha"),
+                        row("Slurry 2", "Ley", "slurry", "Tanker", null, null, "25 m3/ha"))
+                .run();
+        assertThat(worked.findings().stream()
+                        .filter(finding -> finding.message().contains("no product, so no loads"))
+                        .map(finding -> finding.cell().orElseThrow() + " " + finding.message()))
+                .singleElement()
+                .asString()
+                .startsWith("Jobs!G3 this job and 1 more have a dose but name no product");
+    }
+
+    @Test
     void anAmountOfEachFieldIsItsAreaTimesTheDose() {
         SeasonBook.Worked worked = book(
                         row("N1", "wheat", "spread", "Spinner", "Urea", null, "120 lb/ac"),
