@@ -33,7 +33,7 @@ record AmountText(String text, double value, String unit) {
 
     /** "10-12", "10 to 12 t": two figures. */
     private static final Pattern RANGE = Pattern.compile(
-            "(?i)" + FIGURE + " ?[^\\d\\s.,/x*×+()-–]{0,6} ?(?:-|–|to) ?" + FIGURE + "(?: ?[^\\d\\s].*)?");
+            "(?i)" + FIGURE + " ?[^\\d\\s.,/x*×+()\\-–]{0,6} ?(?:-|–|to) ?" + FIGURE + "(?: ?[^\\d\\s].*)?");
 
     /** "8½", "8 1/2 ac", "¾". */
     private static final Pattern FRACTION =

@@ -68,7 +68,9 @@ final class HeaderHints {
         tasksThatAreNames(match, headings);
         refsThatNothingFollows(match, headings);
         ratesOfSpreading(match, headings);
-        new KindsOfProduct(grid, headerRow, headers, findings).apply(match, headings);
+        KindsOfProduct kinds = new KindsOfProduct(grid, headerRow, headers, findings);
+        kinds.apply(match, headings);
+        kinds.partDoses(match, headings);
         HeaderRow.Match hinted = match.with(headings);
         for (ListSpec.StandIn standIn : match.vocabulary().spec.hints().standIns()) {
             noteStandIn(standIn, match);

@@ -288,13 +288,25 @@ final class RowUnits {
 
     private static final Set<String> UNIT_OF_PRODUCT = Set.of("unit", "product unit", "each", "one");
 
+    /** "kg, in bags": what the product comes in, behind what a price is for. */
+    private static final Pattern COMES_IN = Pattern.compile("(?i)\\s*[,;:].*|\\s+in\\s.*");
+
     private At price(String word) {
         String header = Words.normal(binding.header() + " " + binding.rest());
-        if (PACKS.stream().anyMatch(pack -> Words.holds(header, pack))) {
-            return At.of(Units.MONEY_UNIT);
-        }
         String per = Basis.after(binding.rest().isEmpty() ? binding.header() : binding.rest());
-        if (!per.isEmpty() && DoseText.read(per, customary) instanceof DoseText.Known known && !isFull(known)) {
+        if (PACKS.stream().anyMatch(pack -> Words.holds(header, pack))) {
+            String before = COMES_IN.matcher(per).replaceFirst("");
+            per = before.split(" ", 2)[0];
+            if (unitOfProduct(per) == null) {
+                return At.of(Units.MONEY_UNIT);
+            }
+            if (!per.equals(before) || isPerPack()) {
+                return At.asked("The header names both a pack and " + Words.quoted(per)
+                        + ": write Price per pack, or Price per " + per + ".");
+            }
+        }
+        DoseText.Known known = unitOfProduct(per);
+        if (known != null) {
             if (isForeign(known, word)) {
                 return At.asked(disagree(per, word));
             }
@@ -308,6 +320,21 @@ final class RowUnits {
         return own.unit() == null
                 ? own
                 : new At(Units.MONEY_UNIT.over(own.unit()), own.productUnit(), null, "prices are for one product unit");
+    }
+
+    /** What a price is for, if it is a unit of the product; null if it is a pack, or nothing known. */
+    private DoseText.Known unitOfProduct(String per) {
+        return !per.isEmpty()
+                        && !PACKS.contains(Words.normal(per))
+                        && DoseText.read(per, customary) instanceof DoseText.Known known
+                        && !isFull(known)
+                ? known
+                : null;
+    }
+
+    private boolean isPerPack() {
+        String bases = Words.normal((binding.header() + " " + binding.rest()).replace("/", " per "));
+        return PACKS.stream().anyMatch(pack -> Words.holds(bases, "per " + pack));
     }
 
     private At charge(String rest, String word) {

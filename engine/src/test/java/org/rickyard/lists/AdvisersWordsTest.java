@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.lists.FoundIn.said;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -129,6 +130,44 @@ class AdvisersWordsTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "Herbicide, Seed rate (kg/ha)",
+        "Chemical, Seed rate (kg/ha)",
+        "Fertiliser, Seed rate (kg/ha)",
+        "Fertiliser, Herbicide rate (L/ha)",
+        "Herbicide, Fungicide rate (L/ha)"
+    })
+    void aRateOfAnotherThingIsNoDoseOfTheProduct(String product, String rate) {
+        FoundLists found = jobs(product, "Water L/ha", rate, 180);
+        assertThat(found.rows(Jobs.LIST).text(Jobs.PRODUCT, 0)).isEqualTo("Alpha");
+        assertThat(found.rows(Jobs.LIST).gives(Jobs.DOSE, 0)).isFalse();
+        assertThat(said(found)).anyMatch(line -> line.contains("\"" + rate + "\" is not read as the Dose of"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Product, Seed rate (kg/ha)",
+        "Fertilizer, Fertiliser rate (kg/ha)",
+        "Herbicide, Chemical rate (L/ha)",
+        "Chemical, Herbicide rate (L/ha)",
+        "Herbicide, Herbicide rate (L/ha)"
+    })
+    void aRateOfTheSameThingIsItsDose(String product, String rate) {
+        assertThat(jobs(product, "Water L/ha", rate, 180).rows(Jobs.LIST).number(Jobs.DOSE, 0))
+                .isEqualTo(180);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"yes", "x", "2.5"})
+    void ticksAndFiguresUnderAHerbicideAreNoProducts(String typed) {
+        Object cell = typed.equals("2.5") ? (Object) 2.5 : typed;
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Sheet1")
+                .row("Field", "Operation", "Machine", "Herbicide", "Water L/ha")
+                .row("A", "spraying", "S", cell, 200)));
+        assertThat(found.rows(Jobs.LIST).has(Jobs.PRODUCT)).isFalse();
+    }
+
+    @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
@@ -136,6 +175,7 @@ class AdvisersWordsTest {
                 "approx 12 | Write the figure alone, 12, if that is near enough.",
                 "10-12 | Write one figure, the one to reckon with.",
                 "10 to 12 ha | Write one figure, the one to reckon with.",
+                "10 ha - 12 ha | Write one figure, the one to reckon with.",
                 "8½ | Write 8.5.",
                 "8 1/2 | Write 8.5.",
                 "8½ ac | write the figure 3.44 alone",
@@ -245,10 +285,36 @@ class AdvisersWordsTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"Price per bag", "Price/jug", "£/bag", "Price (£/drum)", "Price per drum (€)", "Cost per bottle"
+            strings = {
+                "Price per bag",
+                "Price/jug",
+                "£/bag",
+                "Price (£/drum)",
+                "Price per drum (€)",
+                "Cost per bottle",
+                "Price per 25 kg bag",
+                "Price/25kg bag",
+                "Price (£/10 L can)"
             })
     void thePriceOfABagIsNoPriceOfAKilogram(String header) {
         assertThat(priced(header).rows(Products.LIST).unit(Products.PRICE, 0)).contains(Units.MONEY_UNIT);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Price (£/kg) in bags", "Price, bags (£/kg)", "Price (£/kg, 25 kg bags)"})
+    void thePriceOfAKilogramIsThatWhateverItComesIn(String header) {
+        Optional<Unit> perKilogram = priced("Price (£/kg)").rows(Products.LIST).unit(Products.PRICE, 0);
+        assertThat(perKilogram).isPresent().isNotEqualTo(Optional.of(Units.MONEY_UNIT));
+        assertThat(priced(header).rows(Products.LIST).unit(Products.PRICE, 0).map(Unit::symbol))
+                .isEqualTo(perKilogram.map(Unit::symbol));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Price per bag (£/kg)", "Price (£/kg bag)", "Price (£/kg) box"})
+    void thePriceOfABagAndOfAKilogramInOneIsAsked(String header) {
+        FoundLists found = priced(header);
+        assertThat(found.rows(Products.LIST).gives(Products.PRICE, 0)).isFalse();
+        assertThat(said(found)).anyMatch(line -> line.contains("names both a pack and \"kg\""));
     }
 
     @Test
