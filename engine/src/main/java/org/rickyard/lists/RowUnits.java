@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -200,7 +201,7 @@ final class RowUnits {
             if (header instanceof DoseText.Known known && !isFull(known)) {
                 return isForeign(known, word)
                         ? At.asked(disagree(rest, word))
-                        : new At(known.unit(), known.productUnit(), null, null);
+                        : loosely(known, word).orElse(new At(known.unit(), known.productUnit(), null, null));
             }
             if (header instanceof DoseText.Ambiguous ambiguous) {
                 return At.asked(ambiguous.question());
@@ -219,6 +220,22 @@ final class RowUnits {
                 && !header.unit().factor().isOne()
                 && DoseText.read(word, customary) instanceof DoseText.Known row
                 && !row.productUnit().equals(header.productUnit());
+    }
+
+    /** Under "Pack size (L)" a pack of granules holds kilograms: taken so, and said. Empty where header and row agree. */
+    private Optional<At> loosely(DoseText.Known header, String word) {
+        if (!header.unit().factor().isOne()
+                || word.isEmpty()
+                || !(DoseText.read(word, customary) instanceof DoseText.Known row)
+                || row.productUnit().equals(header.productUnit())) {
+            return Optional.empty();
+        }
+        String own = row.productUnit();
+        return Optional.of(new At(
+                Unit.of(own, PRODUCT, Ratio.ONE),
+                own,
+                null,
+                "under a header in " + header.productUnit() + " products counted in " + own + " are in " + own));
     }
 
     private static String disagree(String header, String row) {
@@ -310,7 +327,8 @@ final class RowUnits {
             if (isForeign(known, word)) {
                 return At.asked(disagree(per, word));
             }
-            return new At(Units.MONEY_UNIT.over(known.unit()), known.productUnit(), null, null);
+            At amount = loosely(known, word).orElse(new At(known.unit(), known.productUnit(), null, null));
+            return new At(Units.MONEY_UNIT.over(amount.unit()), amount.productUnit(), null, amount.assumed());
         }
         if (!per.isEmpty() && !UNIT_OF_PRODUCT.contains(Words.normal(per)) && !HeaderUnit.isUnit(per)) {
             return At.asked(Words.quoted(per)

@@ -108,4 +108,20 @@ class DoseUnitHeadersTest {
                 .hasToString(unit);
         assertThat(found.findings()).isEmpty();
     }
+
+    /** Packs of granules under "Pack size (L)" hold kilograms, and their price per litre is one per kilogram: said. */
+    @Test
+    void productsCountedInKilogramsUnderAHeaderInLitresAreTakenInKilogramsAndThatIsSaid() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Products")
+                .row("Product", "Unit", "Pack size (L)", "Price (£/L)")
+                .row("Granules", "kg", 5, 12)
+                .row("Liquid", "L", 10, 20)));
+        ListRows products = found.rows(Products.LIST);
+        assertThat(products.unit(Products.PACK_SIZE, 0).map(Object::toString)).hasValue("kg");
+        assertThat(products.unit(Products.PACK_SIZE, 1).map(Object::toString)).hasValue("L");
+        assertThat(products.number(Products.PRICE, 0)).isEqualTo(12);
+        assertThat(found.findings().stream().map(Finding::message))
+                .hasSize(2)
+                .allMatch(message -> message.contains("under a header in L products counted in kg are in kg"));
+    }
 }

@@ -23,6 +23,7 @@ import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.Sentences;
 import org.rickyard.plan.table.TableColumn;
 import org.rickyard.plan.table.TableSpec;
+import org.rickyard.quantity.Units;
 import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
@@ -116,6 +117,15 @@ final class SprayTankTables {
             "the product list has this product in another unit (see listed in), so its stock, packs and price there are"
                     + " not counted: what is to buy is all of the need. Make the dose and the list agree.");
 
+    private static final CautionRule LOOSE = SprayRules.caution(
+            Condition.all(List.of(
+                    new Condition.Blank(Quantities.PACK_SIZE),
+                    new Condition.Given(Quantities.PRICE),
+                    new Condition.Blank(Quantities.PACK_PRICE),
+                    SprayRules.more(ProductOrder.TO_BUY, new Expr.AsUnit(Expr.number(0), Units.PRODUCT_UNIT)))),
+            "no pack size is typed, so the cost is that of the amount to buy, as where a product comes loose: in whole"
+                    + " packs it may be more.");
+
     private static CautionRule leftOut(Symbol rows, String sheet) {
         return SprayRules.caution(
                 SprayRules.more(rows, Expr.number(0)),
@@ -160,7 +170,7 @@ final class SprayTankTables {
                 new TableColumn.Word(Quantities.PRODUCT_UNIT, List.of()),
                 new TableColumn.Key(Keys.PRODUCT_KEY),
                 Names.optional(Quantities.STOCK, Candidate.typed(Role.PRODUCT, Products.STOCK)),
-                Names.link(Quantities.PACK_SIZE, Candidate.typed(Role.PRODUCT, Products.PACK_SIZE)),
+                Names.dispensable(Quantities.PACK_SIZE, Candidate.typed(Role.PRODUCT, Products.PACK_SIZE)),
                 Names.optional(Quantities.PACK_PRICE, Candidate.typed(Role.PRODUCT, Products.PRICE)),
                 Names.optional(Quantities.PRICE, Candidate.typed(Role.PRODUCT, Products.PRICE))));
         columns.addAll(needs);
@@ -169,6 +179,7 @@ final class SprayTankTables {
                 result(ProductOrder.PACKS_TO_BUY),
                 result(ProductOrder.PRODUCT_LEFT_OVER),
                 step(ProductOrder.PRODUCT_COST)));
+        rules = Stream.concat(rules.stream(), Stream.of(LOOSE)).toList();
         if (listedOtherwise) {
             columns.add(new TableColumn.Word(ProductOrder.LISTED_IN, List.of()));
             rules = Stream.concat(rules.stream(), Stream.of(LISTED_OTHERWISE)).toList();

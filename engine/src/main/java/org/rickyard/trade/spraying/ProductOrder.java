@@ -167,21 +167,30 @@ public final class ProductOrder {
                             .with(NEED, 21.625)
                             .gives(1.375, Units.PRODUCT_UNIT, 3)));
 
-    /** {@code product-cost}: packs × price of a pack, or × pack size × price of a unit. */
+    /** {@code product-cost}: packs × price of a pack, or × pack size × price of a unit; of what comes loose its amount. */
     public static final Formula PRODUCT_COST = new Formula(
             "product-cost",
             COST,
             choice(
                     new Condition.Given(PACK_PRICE),
                     value(PACKS).times(PACK_PRICE),
-                    value(PACKS).times(PACK_SIZE).times(PRICE)),
-            Source.derived("packs bought at the price typed, tax as typed"),
-            "of what is bought, not of what is used",
-            List.of(WorkedExample.from(Source.derived("5 packs of 5 L at 8 a litre"))
-                    .with(PACKS, 5)
-                    .with(PACK_SIZE, 5)
-                    .with(PRICE, 8)
-                    .gives(200, Units.MONEY_UNIT, 0)));
+                    choice(
+                            new Condition.Blank(PACK_SIZE),
+                            value(TO_BUY).times(PRICE),
+                            value(PACKS).times(PACK_SIZE).times(PRICE))),
+            Source.derived(
+                    "packs bought at the price typed, tax as typed; without a pack size the amount to buy at it"),
+            "of what is bought, not of what is used; loose fertiliser, seed and lime have no packs",
+            List.of(
+                    WorkedExample.from(Source.derived("5 packs of 5 L at 8 a litre"))
+                            .with(PACKS, 5)
+                            .with(PACK_SIZE, 5)
+                            .with(PRICE, 8)
+                            .gives(200, Units.MONEY_UNIT, 0),
+                    WorkedExample.from(Source.derived("10,570 kg loose at 0.4 a kilogram"))
+                            .with(TO_BUY, 10570)
+                            .with(PRICE, 0.4)
+                            .gives(4228, Units.MONEY_UNIT, 0)));
 
     private static Expr cut(Expr expr) {
         return call(Function.ROUND, expr, number(9));
