@@ -277,6 +277,15 @@ class AdvisersWordsTest {
         assertThat(said(found)).anyMatch(line -> line.contains("\"1 in 8\" is 12.5 %: write the figure 12.5 alone."));
     }
 
+    @Test
+    void aStockInGallonsOfWhatIsCountedInLitresIsNotToBeWrittenAsItsFigure() {
+        FoundLists found = ListFinder.find(
+                List.of(new SheetOf("Products").row("Product", "Unit", "Stock").row("Alpha", "L", "10 gal")));
+        assertThat(said(found))
+                .anyMatch(line -> line.contains("Write the figure alone, in the unit that stands in the header"))
+                .noneMatch(line -> line.contains("alone, 10"));
+    }
+
     private static FoundLists priced(String header) {
         return ListFinder.find(List.of(new SheetOf("Products")
                 .row("Product", "Unit", "Pack size", header)
