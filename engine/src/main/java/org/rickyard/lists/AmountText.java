@@ -116,7 +116,8 @@ record AmountText(String text, double value, String unit) {
             // Of "10 x 1 L" and "10-12 L" the figure at the beginning is not the amount.
             return !HeaderUnit.isUnit(Words.trim(unit))
                     ? ""
-                    : " Write the figure alone, in the unit that stands in the header or in a column of units.";
+                    : " Write the figure alone, " + Words.digits(value) + ", if " + Words.trim(unit)
+                            + " is the unit in the header or in the column of units; if not, what it is in that unit.";
         }
         if (Words.trim(unit).equals("%") && FoundRows.isPercent(own)) {
             return " Write " + Words.digits(value) + " without the sign, or give the cell a number format of per cent.";

@@ -213,7 +213,7 @@ public final class Jobs {
             .otherwise(
                     DOSE,
                     "kg/ha product, kg product/ha, l/ha product, l product/ha, kg/ha, kg per ha, kg/ac, kg/acre, kg per acre, lb/ac, lb/acre, lb per acre, g/ha, g/ac, g/acre, ml/ha,"
-                            + " ml/ac, ml/acre, ml/l, g/l, oz/ac, oz/acre,"
+                            + " ml/ac, ml/acre, ml/l, oz/ac, oz/acre,"
                             + " fl oz/ac, fl oz/acre, pt/ac, pt/acre, pts/ac, qt/ac, qt/acre, oz/100 gal, fl oz/100 gal, lb/100 gal,"
                             + " pt/100 gal, qt/100 gal, g/100 l, ml/100 l, l/100 l, kg/100 l")
             .otherwiseWithout(BLOCK, FIELD, "crop, crop name")

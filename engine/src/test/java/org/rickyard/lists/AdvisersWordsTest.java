@@ -117,6 +117,14 @@ class AdvisersWordsTest {
                 .isEqualTo("ml/L");
     }
 
+    /** "g/l" beside a product is as a rule what it holds of its active substance, 360, and no dose. */
+    @Test
+    void gramsInALitreAreNoDose() {
+        FoundLists found = jobs("Product", "Water L/ha", "g/l", 360);
+        assertThat(found.rows(Jobs.LIST).has(Jobs.DOSE)).isFalse();
+        assertThat(found.places().get(0).unrecognised()).containsExactly("g/l");
+    }
+
     @Test
     void aHerbicideIsTheProductAndTwoKindsAreAsked() {
         FoundLists one = jobs("Herbicide", "Water L/ha", "Dose (L/ha)", 2);
@@ -278,12 +286,13 @@ class AdvisersWordsTest {
     }
 
     @Test
-    void aStockInGallonsOfWhatIsCountedInLitresIsNotToBeWrittenAsItsFigure() {
+    void aStockInGallonsOfWhatIsCountedInLitresIsNotToBeWrittenAsItsBareFigure() {
         FoundLists found = ListFinder.find(
                 List.of(new SheetOf("Products").row("Product", "Unit", "Stock").row("Alpha", "L", "10 gal")));
         assertThat(said(found))
-                .anyMatch(line -> line.contains("Write the figure alone, in the unit that stands in the header"))
-                .noneMatch(line -> line.contains("alone, 10"));
+                .anyMatch(line ->
+                        line.contains("Write the figure alone, 10, if gal is the unit in the header or in the column of"
+                                + " units; if not, what it is in that unit."));
     }
 
     private static FoundLists priced(String header) {

@@ -311,6 +311,10 @@ class HeaderMatchingTest {
                     .filter(candidate -> candidate.list() == list)
                     .findFirst()
                     .orElseThrow(() -> new AssertionError(list + " " + headers + " " + found.findings()));
+            // By chance a lime rate stands beside an agrochemical, and is none of it: that is told.
+            if (found.findings().stream().anyMatch(told -> told.message().contains("is not read as the Dose of"))) {
+                columns.remove(Jobs.DOSE);
+            }
             assertThat(place.columns().stream()
                             .filter(column -> headers.get(column.sheetColumn()).equals(column.header()))
                             .map(Place.Column::column)
