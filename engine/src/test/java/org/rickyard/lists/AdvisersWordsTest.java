@@ -275,7 +275,7 @@ class AdvisersWordsTest {
                         .row("A", "T", "slurry spreading", "Slurry", 30)
                         .row("B", "S", "spraying", "X", 35)))
                 .rows(Jobs.LIST);
-        assertThat(sprayed.gives(Jobs.DOSE, 1) && !header.startsWith("Slurry")).isFalse();
+        assertThat(sprayed.gives(Jobs.DOSE, 1)).isEqualTo(header.startsWith("Slurry"));
     }
 
     @Test

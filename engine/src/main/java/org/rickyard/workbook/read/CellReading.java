@@ -58,7 +58,7 @@ final class CellReading {
         this.epoch = epoch;
         this.pool = pool;
         this.sink = sink;
-        this.formulas = new FormulaReading(xml, sink.wantsFormulaText());
+        this.formulas = new FormulaReading(xml, sink.wantsFormulaText(), sink::wantsShared);
     }
 
     /** From the start tag of the sheet data to its end tag. */

@@ -39,6 +39,16 @@ public interface CellSink {
         return true;
     }
 
+    /**
+     * Whether a shared formula must be given in full for each of its cells, or may be "" for all but the first. It differs
+     * from cell to cell by the rows and columns it names alone.
+     *
+     * @param first as its first cell has it
+     */
+    default boolean wantsShared(String first) {
+        return true;
+    }
+
     /** Gives every cell to both, in this order. */
     static CellSink both(CellSink first, CellSink second) {
         boolean wantsText = first.wantsFormulaText() || second.wantsFormulaText();
@@ -71,6 +81,12 @@ public interface CellSink {
             @Override
             public boolean wantsFormulaText() {
                 return wantsText;
+            }
+
+            @Override
+            public boolean wantsShared(String formula) {
+                return first.wantsFormulaText() && first.wantsShared(formula)
+                        || second.wantsFormulaText() && second.wantsShared(formula);
             }
         };
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import javax.xml.stream.XMLStreamConstants;
 
 /**
@@ -14,6 +15,7 @@ import javax.xml.stream.XMLStreamConstants;
 final class FormulaReading {
     private final PartXml xml;
     private final boolean wantsText;
+    private final Predicate<String> wantsShared;
     private final StringBuilder text = new StringBuilder();
     private final Map<String, Shared> shared = new HashMap<>();
     private final List<Spread> spreads = new ArrayList<>();
@@ -24,9 +26,15 @@ final class FormulaReading {
 
     private record Spread(CellArea area, String formula) {}
 
-    FormulaReading(PartXml xml, boolean wantsText) {
+    /**
+     * The formulas of the sheet that is being read.
+     *
+     * @param wantsShared of which shared formulas the text is wanted for each cell
+     */
+    FormulaReading(PartXml xml, boolean wantsText, Predicate<String> wantsShared) {
         this.xml = xml;
         this.wantsText = wantsText;
+        this.wantsShared = wantsShared;
     }
 
     void enterRow(int row) {
@@ -51,7 +59,7 @@ final class FormulaReading {
             Shared first = shared.get(index);
             if (written) {
                 formula = own;
-                if (first == null && wantsText) {
+                if (first == null && wantsText && wantsShared.test(own)) {
                     shared.put(index, new Shared(row, column, own));
                 }
             } else {

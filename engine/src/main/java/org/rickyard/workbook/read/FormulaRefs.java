@@ -74,6 +74,12 @@ public final class FormulaRefs {
                     mentions.add(new Mention(new CellAddress(sheet, row, column), formula));
                 }
             }
+
+            /** Sheets and names are the same in all its cells. */
+            @Override
+            public boolean wantsShared(String first) {
+                return mayMention(first);
+            }
         };
     }
 
