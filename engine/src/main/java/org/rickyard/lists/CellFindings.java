@@ -174,6 +174,13 @@ final class CellFindings {
         };
     }
 
+    /** The same where the header has a unit of its own: a range in hectares is no word on how to write acres. */
+    static String expected(ColumnSpec column, Unit unit) {
+        Unit ours = column.symbol().unit();
+        boolean other = unit != null && unit.isCompatible(ours) && !unit.isSameScale(ours);
+        return expected(column) + (other ? ", written in " + unit : "");
+    }
+
     private static String range(Range range, Unit unit) {
         // What a product is measured in differs from row to row.
         String shown = unit.symbol().replace("product unit", "L or kg");

@@ -147,7 +147,7 @@ final class NumberCells implements CellReader {
         boolean digits = isFigure(text);
         cell.bad(Words.quoted(text)
                 + (digits ? " is stored as text, not as a number" : " is not a number") + "; expected "
-                + CellFindings.expected(spec) + "."
+                + CellFindings.expected(spec, cell.binding().unit().unit()) + "."
                 + (digits
                         ? " Type it again as a number."
                         : none(text) + instead(text, cell.binding().unit().unit())));

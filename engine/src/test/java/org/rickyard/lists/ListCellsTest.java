@@ -85,6 +85,14 @@ class ListCellsTest {
     }
 
     @Test
+    void whoTypesAcresIsToldThatTheNumberIsInAcres() {
+        FoundLists found = find(new SheetOf("Fields").row("Field", "Acres").row("Long Acre", "12\u00bd"));
+        assertThat(onlyMessage(found, Severity.STOP))
+                .isEqualTo("\"12\u00bd\" is not a number; expected a number above 0, up to 5000 ha, written in ac."
+                        + " Write 12.5.");
+    }
+
+    @Test
     void aVolumeWrittenAsTextIsNoTanksName() {
         FoundLists found = find(new SheetOf("Clamps")
                 .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Effluent tank (m3)")
