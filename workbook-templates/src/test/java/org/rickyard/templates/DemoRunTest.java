@@ -3,6 +3,7 @@ package org.rickyard.templates;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,6 +19,9 @@ import org.rickyard.testing.LibreOffice;
 import org.rickyard.testing.OoxmlValidator;
 import org.rickyard.testing.PoiRecalculation;
 import org.rickyard.testing.StoredValues;
+import org.rickyard.workbook.open.BookPackage;
+import org.rickyard.workbook.open.RefusedException;
+import org.rickyard.workbook.open.SheetRef;
 
 /** The demo workbook as newcomers run it: each value stored is the one that other programs work out. */
 class DemoRunTest {
@@ -85,5 +89,23 @@ class DemoRunTest {
     void aSecondRunWritesTheSameBytes() throws IOException {
         Path again = Runs.run(run.file(), folder.resolve("demo again.xlsx")).file();
         assertThat(again).hasSameBinaryContentAs(run.file());
+    }
+
+    /** Merged cells are in the way of whoever sorts or copies, and what is hidden cannot be reviewed. */
+    @Test
+    void nothingOfOursIsHiddenOrMerged() throws IOException, RefusedException {
+        int looked = 0;
+        try (BookPackage book = BookPackage.open(run.file())) {
+            for (SheetRef sheet : book.sheets()) {
+                if (run.sheets().contains(sheet.name())) {
+                    looked++;
+                    assertThat(sheet.hidden()).as(sheet.name()).isFalse();
+                    assertThat(new String(book.bytes(sheet.part()), StandardCharsets.UTF_8))
+                            .as(sheet.name())
+                            .doesNotContain("<mergeCell", " hidden=\"", " zeroHeight=\"");
+                }
+            }
+        }
+        assertThat(looked).isEqualTo(run.sheets().size()).isGreaterThan(40);
     }
 }
