@@ -25,6 +25,9 @@ public final class ListFinder {
     /** Layout and Assumptions are short and stand high up; so the first look need not go down long lists. */
     private static final int FIRST_LOOK = 500;
 
+    /** What fields are called where holdings are small, and the pieces of a trial elsewhere. */
+    private static final String PLOT = "plot";
+
     private final List<? extends Grid> sheets;
     private final List<Finding> findings = new ArrayList<>();
     private final List<Vocabulary> vocabularies = new ArrayList<>();
@@ -164,7 +167,17 @@ public final class ListFinder {
         return kept;
     }
 
-    /** Where one table is the field list by its sheet's name, or the fullest, those that only repeat it are left out. */
+    private static boolean isOfPlots(FoundTable table) {
+        String header = table.role(Fields.LIST).headerOf(Fields.FIELD, table.headers);
+        return table.roles.size() == 1
+                && header != null
+                && HeaderText.of(header).normal().startsWith(PLOT);
+    }
+
+    /**
+     * Where one table is the field list by its sheet's name, or the fullest, those that only repeat it are left out, and
+     * the plots of trials.
+     */
     private List<FoundTable> withoutFieldsAgain(List<FoundTable> tables) {
         List<FoundTable> fields =
                 tables.stream().filter(table -> table.role(Fields.LIST) != null).toList();
@@ -180,7 +193,15 @@ public final class ListFinder {
         FieldsAgain again = new FieldsAgain(unnoted(proper));
         List<FoundTable> kept = new ArrayList<>(tables);
         for (FoundTable table : fields) {
-            if (table != proper && table.roles.size() == 1 && again.isRepeatedBy(unnoted(table))) {
+            if (isOfPlots(table) && !isOfPlots(proper)) {
+                kept.remove(table);
+                findings.add(Finding.caution(
+                        table.address(table.headerRow, table.firstColumn),
+                        "These are plots, and the workbook has a list of fields, which begins at "
+                                + proper.address(proper.headerRow, proper.firstColumn)
+                                + ": the plots of a trial lie within fields, so they are not read as more of them. If they"
+                                + " are fields, call their column Field."));
+            } else if (table != proper && table.roles.size() == 1 && again.isRepeatedBy(unnoted(table))) {
                 kept.remove(table);
                 findings.add(Finding.note(
                         table.address(table.headerRow, table.firstColumn),

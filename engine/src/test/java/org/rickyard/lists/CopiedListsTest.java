@@ -3,12 +3,13 @@ package org.rickyard.lists;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.rickyard.lists.FoundIn.find;
 import static org.rickyard.lists.FoundIn.messages;
+import static org.rickyard.lists.FoundIn.names;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.rickyard.lists.Finding.Severity;
 
-/** Sheets that were copied for the record, and lists that share names. */
+/** Second lists of fields that are none: copied for the record, sharing names by chance, plots of a trial. */
 class CopiedListsTest {
     private static SheetOf land(String name, String... fields) {
         SheetOf sheet = new SheetOf(name).row("Field", "Area (ha)", "Run length (m)");
@@ -67,5 +68,21 @@ class CopiedListsTest {
                 .containsExactly(
                         "Field \"Top\" stands already in 'Hill farm'!A3. Give each its own name, or its holding, so"
                                 + " that it is clear which is meant.");
+    }
+
+    /** Plots are fields where nothing else is; beside a list of fields they are pieces of a trial that lies within one. */
+    @Test
+    void thePlotsOfATrialAreNoMoreFields() {
+        SheetOf trial = new SheetOf("Trials")
+                .row("Plot", "Treatment", "Crop", "Area (m2)")
+                .row(1, "none", "wheat", 1200)
+                .row(2, "full", "wheat", 1200);
+        FoundLists found = find(land("Fields", "Long Acre", "Top"), trial);
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("Long Acre", "Top");
+        assertThat(messages(found, Severity.CAUTION))
+                .singleElement()
+                .asString()
+                .contains("These are plots, and the workbook has a list of fields, which begins at Fields!A1");
+        assertThat(names(find(trial).rows(Fields.LIST), Fields.FIELD)).containsExactly("1", "2");
     }
 }
