@@ -1,12 +1,12 @@
 package org.rickyard.audit;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.rickyard.audit.InputUsed.From;
@@ -108,7 +108,7 @@ public final class Results {
     public void forEach(Consumer<Result> reader) {
         for (ResultTable table : plan.tables()) {
             List<TableColumn> columns = answers(table);
-            Set<String> alike = columns.isEmpty() ? Set.of() : alike(table);
+            BitSet alike = columns.isEmpty() ? new BitSet() : alike(table);
             for (int row = 0; row < table.rows(); row++) {
                 Map<String, String> about = null;
                 for (TableColumn column : columns) {
@@ -164,27 +164,24 @@ public final class Results {
                 .toList();
     }
 
-    /** The names that several rows of a table have in common, as two jobs of one sprayer without a name of their own. */
-    private static Set<String> alike(ResultTable table) {
-        Set<String> met = new HashSet<>();
-        Set<String> alike = new HashSet<>();
+    /** The rows of a table that bear the same names as others, as two jobs of one sprayer without a name of their own. */
+    private static BitSet alike(ResultTable table) {
+        Map<Map<String, String>, Integer> firsts = new HashMap<>();
+        BitSet alike = new BitSet();
         for (int row = 0; row < table.rows(); row++) {
-            String names = names(about(table, row));
-            if (!met.add(names)) {
-                alike.add(names);
+            Integer first = firsts.putIfAbsent(about(table, row), row);
+            if (first != null) {
+                alike.set(first);
+                alike.set(row);
             }
         }
         return alike;
     }
 
-    private static String names(Map<String, String> about) {
-        return about.toString();
-    }
-
     /** What a row is about, with its place in the client's lists where its names are those of other rows too. */
-    private static Map<String, String> about(ResultTable table, int row, Set<String> alike) {
+    private static Map<String, String> about(ResultTable table, int row, BitSet alike) {
         Map<String, String> about = about(table, row);
-        String place = alike.contains(names(about)) ? table.written(row) : "";
+        String place = alike.get(row) ? table.written(row) : "";
         if (!place.isEmpty()) {
             about.put(ROW, place);
         }

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -45,6 +44,38 @@ final class RowUnits {
     private static final Pattern LITRES_OR_KILOGRAMS = Pattern.compile(
             "(?i)(l|lit(re|er)s?|kgs?)( ?(/|per) ?(ha|hectare|ac|acre))? ?(or|/|,|&) ?(l|lit(re|er)s?|kgs?)"
                     + " ?(/|per) ?(?<area>ha|hectare|ac|acre)");
+
+    /** What products are sold in: a price of one is no price of a litre or kilogram. */
+    private static final Set<String> PACKS = Set.of(
+            "pack",
+            "container",
+            "can",
+            "bag",
+            "sack",
+            "drum",
+            "jug",
+            "bottle",
+            "keg",
+            "tub",
+            "box",
+            "carton",
+            "tote",
+            "ibc",
+            "pail",
+            "bucket",
+            "jerrycan",
+            "jerry can",
+            "package",
+            "pkg",
+            "packet",
+            "case",
+            "big bag",
+            "pallet");
+
+    private static final Set<String> UNIT_OF_PRODUCT = Set.of("unit", "product unit", "each", "one");
+
+    /** "kg, in bags": what the product comes in, behind what a price is for. */
+    private static final Pattern COMES_IN = Pattern.compile("(?i)\\s*[,;:].*|\\s+in\\s.*");
 
     private final ListSpec spec;
     private final ColumnSpec column;
@@ -199,9 +230,7 @@ final class RowUnits {
         if (!rest.isEmpty()) {
             DoseText header = DoseText.read(rest, customary);
             if (header instanceof DoseText.Known known && !isFull(known)) {
-                return isForeign(known, word)
-                        ? At.asked(disagree(rest, word))
-                        : loosely(known, word).orElse(new At(known.unit(), known.productUnit(), null, null));
+                return isForeign(known, word) ? At.asked(disagree(rest, word)) : under(known, word);
             }
             if (header instanceof DoseText.Ambiguous ambiguous) {
                 return At.asked(ambiguous.question());
@@ -222,20 +251,23 @@ final class RowUnits {
                 && !row.productUnit().equals(header.productUnit());
     }
 
-    /** Under "Pack size (L)" a pack of granules holds kilograms: taken so, and said. Empty where header and row agree. */
-    private Optional<At> loosely(DoseText.Known header, String word) {
-        if (!header.unit().factor().isOne()
-                || word.isEmpty()
-                || !(DoseText.read(word, customary) instanceof DoseText.Known row)
-                || row.productUnit().equals(header.productUnit())) {
-            return Optional.empty();
+    /**
+     * What an amount under a header in litres, kilograms or parts of them is in. Under "Pack size (L)" a pack of granules
+     * holds kilograms: taken so, and said.
+     */
+    private At under(DoseText.Known header, String word) {
+        if (header.unit().factor().isOne()
+                && !word.isEmpty()
+                && DoseText.read(word, customary) instanceof DoseText.Known row
+                && !row.productUnit().equals(header.productUnit())) {
+            String own = row.productUnit();
+            return new At(
+                    Unit.of(own, PRODUCT, Ratio.ONE),
+                    own,
+                    null,
+                    "under a header in " + header.productUnit() + " products counted in " + own + " are in " + own);
         }
-        String own = row.productUnit();
-        return Optional.of(new At(
-                Unit.of(own, PRODUCT, Ratio.ONE),
-                own,
-                null,
-                "under a header in " + header.productUnit() + " products counted in " + own + " are in " + own));
+        return new At(header.unit(), header.productUnit(), null, null);
     }
 
     private static String disagree(String header, String row) {
@@ -276,38 +308,6 @@ final class RowUnits {
         return new At(Units.PRODUCT_UNIT, null, null, null);
     }
 
-    /** What products are sold in: a price of one is no price of a litre or kilogram. */
-    private static final Set<String> PACKS = Set.of(
-            "pack",
-            "container",
-            "can",
-            "bag",
-            "sack",
-            "drum",
-            "jug",
-            "bottle",
-            "keg",
-            "tub",
-            "box",
-            "carton",
-            "tote",
-            "ibc",
-            "pail",
-            "bucket",
-            "jerrycan",
-            "jerry can",
-            "package",
-            "pkg",
-            "packet",
-            "case",
-            "big bag",
-            "pallet");
-
-    private static final Set<String> UNIT_OF_PRODUCT = Set.of("unit", "product unit", "each", "one");
-
-    /** "kg, in bags": what the product comes in, behind what a price is for. */
-    private static final Pattern COMES_IN = Pattern.compile("(?i)\\s*[,;:].*|\\s+in\\s.*");
-
     private At price(String word) {
         String header = Words.normal(binding.header() + " " + binding.rest());
         String per = Basis.after(binding.rest().isEmpty() ? binding.header() : binding.rest());
@@ -327,12 +327,12 @@ final class RowUnits {
             if (isForeign(known, word)) {
                 return At.asked(disagree(per, word));
             }
-            At amount = loosely(known, word).orElse(new At(known.unit(), known.productUnit(), null, null));
+            At amount = under(known, word);
             return new At(Units.MONEY_UNIT.over(amount.unit()), amount.productUnit(), null, amount.assumed());
         }
         if (!per.isEmpty() && !UNIT_OF_PRODUCT.contains(Words.normal(per)) && !HeaderUnit.isUnit(per)) {
             return At.asked(Words.quoted(per)
-                    + " is not a unit or a pack known here: write Price per pack, or Price per L," + " kg or tablet.");
+                    + " is not a unit or a pack known here: write Price per pack, or Price per L, kg or tablet.");
         }
         At own = ownUnit(word, " per ", " per %s");
         return own.unit() == null

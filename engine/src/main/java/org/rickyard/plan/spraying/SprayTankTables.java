@@ -8,7 +8,6 @@ import static org.rickyard.plan.spraying.SprayColumns.typedOrNot;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Symbol;
@@ -145,7 +144,7 @@ final class SprayTankTables {
         TableColumn spreadLeftOut =
                 new TableColumn.Joined(ProductOrder.SPREAD_LEFT_OUT, ProductOrder.SPREAD_NEED_LEFT_OUT);
         List<TableColumn> needs;
-        List<CautionRule> rules;
+        List<CautionRule> rules = new ArrayList<>();
         if (sprayed && spread) {
             needs = List.of(
                     new TableColumn.Joined(ProductOrder.SPRAYED, ProductOrder.ALL_SPRAYED),
@@ -153,13 +152,13 @@ final class SprayTankTables {
                     new TableColumn.Joined(ProductOrder.SPREAD_NEED, ProductOrder.ALL_SPREAD),
                     spreadLeftOut,
                     need);
-            rules = List.of(SPRAYED_LEFT_OUT, SPREAD_LEFT_OUT);
+            rules.addAll(List.of(SPRAYED_LEFT_OUT, SPREAD_LEFT_OUT));
         } else if (spread) {
             needs = List.of(need.by(ProductOrder.ALL_SPREAD), spreadLeftOut);
-            rules = List.of(SPREAD_LEFT_OUT);
+            rules.add(SPREAD_LEFT_OUT);
         } else {
             needs = List.of(need.by(ProductOrder.ALL_SPRAYED), sprayedLeftOut);
-            rules = List.of(SPRAYED_LEFT_OUT);
+            rules.add(SPRAYED_LEFT_OUT);
         }
         List<TableColumn> columns = new ArrayList<>(List.of(
                 Names.name(
@@ -179,10 +178,10 @@ final class SprayTankTables {
                 result(ProductOrder.PACKS_TO_BUY),
                 result(ProductOrder.PRODUCT_LEFT_OVER),
                 step(ProductOrder.PRODUCT_COST)));
-        rules = Stream.concat(rules.stream(), Stream.of(LOOSE)).toList();
+        rules.add(LOOSE);
         if (listedOtherwise) {
             columns.add(new TableColumn.Word(ProductOrder.LISTED_IN, List.of()));
-            rules = Stream.concat(rules.stream(), Stream.of(LISTED_OTHERWISE)).toList();
+            rules.add(LISTED_OTHERWISE);
         }
         return new TableSpec(
                 "product-order",

@@ -28,6 +28,9 @@ final class CardParts {
     /** Characters of all that must hold for the cautions of a cell to be told. */
     private static final int LONGEST_MARKS = 4000;
 
+    /** Of lines that run over all columns of a card, in characters. */
+    private static final int WIDTH = 100;
+
     private final PlainSheet page;
     private final SheetPlaces places;
     private final RowMarks marks;
@@ -155,6 +158,11 @@ final class CardParts {
         return number.isPresent()
                 ? line.formula(look, formula, number.get())
                 : line.formula(look, formula, shown.withheld());
+    }
+
+    /** A caution that always holds, over the whole width of the card. */
+    void always(String caution) {
+        page.paragraph(page.line(), Looks.CAUTION, caution, WIDTH);
     }
 
     /** Takes the cautions of a row up for {@link #tellCautions}; rows of tables without cautions are passed over. */

@@ -32,8 +32,6 @@ final class ClampCards {
     private static final int MOST_CARDS = 200;
     /** Characters that stand in the cells right of the figures. */
     private static final int RIGHT = 48;
-    /** Of lines that run over the whole card, in characters. */
-    private static final int CARD_WIDTH = 100;
 
     private static final String INDENT = "   ";
 
@@ -132,12 +130,9 @@ final class ClampCards {
             limit.height(24);
             ownUnit(LIMIT, row);
         }
-        page.paragraph(
-                page.line(),
-                Looks.CAUTION,
-                "No height here is a permission: the wall's loading notice, its installer, the regulator and"
-                        + " local code decide, and often allow less.",
-                CARD_WIDTH);
+        parts.always(
+                "No height here is a permission: the wall's loading notice, its installer, the regulator and local code"
+                        + " decide, and often allow less.");
         cautions(row);
         for (Entry entry : ENTRIES) {
             PlainSheet.Line line = entry(entry, row, false);

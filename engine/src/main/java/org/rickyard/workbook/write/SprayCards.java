@@ -26,9 +26,6 @@ import org.rickyard.trade.spraying.TankPlan;
  * live.
  */
 final class SprayCards {
-    /** Of lines that run over all columns, in characters. */
-    private static final int CARD_WIDTH = 100;
-
     private static final int MOST_CARDS = 200;
     private static final int MOST_TANKFULS = 16;
     private static final String BLOCKS = "spray-blocks";
@@ -283,14 +280,11 @@ final class SprayCards {
     private void alwaysCautions() {
         page.line();
         for (String caution : Cautions.TANK) {
-            page.paragraph(page.line(), Looks.CAUTION, "- " + caution, CARD_WIDTH);
+            parts.always("- " + caution);
         }
-        page.paragraph(
-                page.line(),
-                Looks.CAUTION,
-                "- Look up before unfolding the boom: overhead lines kill without being touched. This card is no"
-                        + " leave to spray: the label, the law of the place and the day decide.",
-                CARD_WIDTH);
+        parts.always(
+                "- Look up before unfolding the boom: overhead lines kill without being touched. This card is no leave"
+                        + " to spray: the label, the law of the place and the day decide.");
     }
 
     private void operator() {
