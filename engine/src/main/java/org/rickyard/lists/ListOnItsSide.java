@@ -22,6 +22,9 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
     private static final int COLUMNS = 6;
     private static final int LEAST_HEADERS = 3;
     private static final int LEAST_FIGURES = 2;
+    /** So many on a sheet called as the list is, where one of them is what its rows are known by. */
+    private static final int LEAST_HEADERS_OF_ITS_OWN = 2;
+
     private static final int NAMED = 3;
     private static final int ROW_LOOKED_AT = 20;
 
@@ -59,7 +62,7 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
                 figures += beside == Grid.Kind.NUMBER ? 1 : 0;
             }
         }
-        return texts.size() < LEAST_HEADERS || figures < LEAST_FIGURES ? Map.of() : texts;
+        return texts.size() < LEAST_HEADERS_OF_ITS_OWN || figures == 0 ? Map.of() : texts;
     }
 
     private static ListOnItsSide of(Grid grid, int column, Vocabulary vocabulary, Map<String, Integer> texts) {
@@ -79,7 +82,10 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
                 figures++;
             }
         }
-        if (rows.size() < LEAST_HEADERS || figures < LEAST_FIGURES) {
+        boolean own = vocabulary.isCalled(grid.sheet())
+                && vocabulary.spec.identity().stream().anyMatch(rows::containsKey);
+        boolean few = rows.size() < LEAST_HEADERS || figures < LEAST_FIGURES;
+        if (own ? rows.size() < LEAST_HEADERS_OF_ITS_OWN || figures == 0 : few) {
             return null;
         }
         Map<Integer, String> headers = new LinkedHashMap<>();

@@ -46,6 +46,24 @@ class ListOnItsSideTest {
     }
 
     @Test
+    void onASheetOfItsNameTwoHeadersAreEnough() {
+        FoundLists found = ListFinder.find(
+                List.of(new SheetOf("Fields").row("Field", "A", "B", "C").row("Area (ha)", 10, 5.5, 7.25)));
+        assertThat(found.findings()).singleElement().satisfies(told -> assertThat(told.message())
+                .startsWith("The headers of Fields stand below one another here (\"Field\", \"Area (ha)\")"));
+        assertThat(ListFinder.find(List.of(
+                                new SheetOf("Sums").row("Field", "A", "B").row("Area (ha)", 10, 5.5)))
+                        .findings())
+                .isEmpty();
+        FoundLists proper = ListFinder.find(List.of(new SheetOf("Fields")
+                .row("Area (ha)", 15.5)
+                .row("Field", "Area (ha)", "Crop")
+                .row("Size", 10, "grass")
+                .row("Top", 5.5, "grass")));
+        assertThat(proper.rows(Fields.LIST).size()).isEqualTo(2);
+    }
+
+    @Test
     void aListProperOnTheSameSheetIsReadAllTheSame() {
         FoundLists found =
                 ListFinder.find(List.of(form().row().row("Field", "Area (ha)").row("Home Field", 4)));

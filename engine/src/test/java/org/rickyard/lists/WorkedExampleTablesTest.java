@@ -92,6 +92,28 @@ class WorkedExampleTablesTest {
         assertThat(fields.unit(Fields.DISTANCE_TO_CLAMP, 0)).hasValue(Units.MILE);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"To ditch (m)", "To stream (m)", "To watercourse (m)"})
+    void howFarItIsToADitchIsSaidAsHowFarToThePit(String header) {
+        ListRows fields = find(new SheetOf("Land")
+                        .row("Field", "Area (ha)", "Watercourse", header, "To hydrant (km)", "To pit (km)")
+                        .row("Top", 12.5, "stream", 4, 0.4, 1.5))
+                .rows(Fields.LIST);
+        assertThat(fields.number(Fields.DISTANCE_TO_WATERCOURSE, 0)).isEqualTo(4);
+        assertThat(fields.number(Fields.DISTANCE_TO_FILL_POINT, 0)).isEqualTo(0.4);
+        assertThat(fields.number(Fields.DISTANCE_TO_CLAMP, 0)).isEqualTo(1.5);
+    }
+
+    @Test
+    void aCostOfABaleIsAskedAsThatOfAnAcreIs() {
+        FoundLists found = find(new SheetOf("Kit")
+                .row("Machine", "Type", "Width (m)", "Cost/bale")
+                .row("Round", "round baler", 4.5, 9));
+        assertThat(messages(found, Severity.CAUTION)).singleElement().satisfies(told -> assertThat(told)
+                .contains("\"Cost/bale\"", "Charge"));
+        assertThat(found.rows(Machines.LIST).gives(Machines.CHARGE, 0)).isFalse();
+    }
+
     @Test
     void aUnitBelowThatIsOfSomethingElseGivesAHeaderNoMeaning() {
         ListRows machines = find(new SheetOf("Drills")
