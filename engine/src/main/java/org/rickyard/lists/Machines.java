@@ -455,7 +455,7 @@ public final class Machines {
             .told("secs", TIMED_SECONDS, TIMED_DISTANCE)
             .otherwise(
                     FUEL,
-                    "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, gal per hr, gal/hr, gal/h, gph,"
+                    "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, gal per hr, gal/hr, gal/h, gph, lph,"
                             + " l/hr, l/h, litres/hour, gallons/hour")
             .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
             .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full, road laden, road loaded, road full")
