@@ -378,4 +378,15 @@ class ListCellsTest {
                 .containsExactly("CAUTION Machines!C2 this is read as Body volume, which a sprayer has not, and"
                         + " \"Boom\" has no Tank. If it is what the sprayer holds, type it in a column Tank (L).");
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"LPH", "Diesel lph", "Fuel l/h", "Fuel (L/hr)"})
+    void fuelByTheHourIsReadHoweverItIsShortened(String header) {
+        ListRows machines = FoundIn.find(
+                        new SheetOf("Machines").row("Machine", "Type", header).row("Mower", "mower", 14))
+                .rows(Machines.LIST);
+        assertThat(machines.number(Machines.FUEL, 0)).isEqualTo(14);
+        assertThat(machines.unit(Machines.FUEL, 0).orElseThrow().isSameScale(Units.L_PER_H))
+                .isTrue();
+    }
 }
