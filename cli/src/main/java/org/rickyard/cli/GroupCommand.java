@@ -159,7 +159,7 @@ final class GroupCommand implements Callable<Integer> {
     }
 
     private Path goal(GroupFolder group, Path book) {
-        return to == null ? book : to.resolve(group.name(book));
+        return to == null ? book : to.resolve(group.within(book));
     }
 
     /** A file's folder is made where subfolders are taken in. */

@@ -152,8 +152,13 @@ final class GroupFolder {
         return astray;
     }
 
-    /** A file's name as seen from the folder. */
+    /** Where a file lies as seen from the folder. */
+    Path within(Path file) {
+        return folder.relativize(file);
+    }
+
+    /** The same as it is told, in one line: a file's name may hold line breaks and tabs. */
     String name(Path file) {
-        return folder.relativize(file).toString();
+        return OneLine.of(within(file).toString());
     }
 }

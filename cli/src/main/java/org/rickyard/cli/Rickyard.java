@@ -31,7 +31,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         mixinStandardHelpOptions = true,
         versionProvider = Rickyard.Version.class,
         header = {
-            "Works out sprayer rates, silage clamps and work rates from the lists of a workbook.",
+            "Works out sprayer rates, silage clamps, work rates, seasons and costs from the lists of a workbook.",
             "",
             "Examples:",
             "  rickyard new farm.xlsx --kind demo       a workbook to try everything on",
@@ -39,6 +39,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "  rickyard group clients                   recalculate every workbook of a folder",
             "  rickyard check farm.xlsx                 look it over and write nothing",
             "  rickyard explain farm.xlsx 'Summary!C9'  how one number came about",
+            "  rickyard compare farm.xlsx plan.xlsx     what is not the same in two workbooks",
             "  rickyard formulas work-rate              one formula with its source",
             ""
         },
@@ -115,6 +116,7 @@ final class Rickyard implements Callable<Integer> {
                         .addSubcommand(new GroupCommand(console, failures))
                         .addSubcommand(new CheckCommand(console))
                         .addSubcommand(new ExplainCommand(console))
+                        .addSubcommand(new CompareCommand(console))
                         .addSubcommand(new FormulasCommand(console))
                         .addSubcommand(new NewCommand(console))
                         .addSubcommand(new CompletionCommand(console))

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.testing.FarmBook;
 import org.rickyard.testing.Linted;
@@ -84,6 +86,23 @@ class GroupCommandTest {
         assertThat(second.err()).contains("3 workbooks: 3 up to date.");
         assertThat(second.out()).doesNotContain("a.before.xlsx");
         assertThat(files(folder)).isEqualTo(first);
+    }
+
+    @Test
+    @DisabledOnOs(value = OS.WINDOWS, disabledReason = "there no name of a file holds a line break")
+    void aLineBreakInANameMakesNoSecondLine() throws Exception {
+        invoice("one\nfarm\tand another.xlsx");
+        Path other = farm("plain.xlsx");
+        Path to = Files.createDirectory(folder.resolve("to"));
+        Path broken = Files.copy(other, folder.resolve("two\nfarms.xlsx"));
+
+        Ran ran = Ran.rickyard("group", folder, "--to", to);
+
+        assertThat(ran.out().lines())
+                .hasSize(3)
+                .anyMatch(line -> line.startsWith("one farm and another.xlsx  holds no list"))
+                .anyMatch(line -> line.startsWith("two farms.xlsx") && line.contains("  written"));
+        assertThat(to.resolve(broken.getFileName())).exists();
     }
 
     @Test

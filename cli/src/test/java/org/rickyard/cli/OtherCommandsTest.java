@@ -195,7 +195,7 @@ class OtherCommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"run", "check", "explain", "formulas", "new", "completion", "man"})
+    @ValueSource(strings = {"run", "check", "explain", "compare", "formulas", "new", "completion", "man"})
     void helpOfEachCommandShowsExamplesBeforeUsageAndTheExitCodes(String command) {
         Ran ran = Ran.rickyard(command, "--help");
 
@@ -209,15 +209,13 @@ class OtherCommandsTest {
 
     /** General help with a code of success would let a script go on as if the command had done its work. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {"compare --help", "watch -h", "--debug compare --help", "help compare", "compare run --help"})
+    @ValueSource(strings = {"mend --help", "watch -h", "--debug mend --help", "help mend", "mend run --help"})
     void aCommandThatThereIsNotIsRefusedWhateverElseIsAsked(String words) {
         Ran ran = Ran.rickyard((Object[]) words.split(" "));
 
         assertThat(ran.code()).isEqualTo(Exit.USAGE);
         assertThat(ran.out()).isEmpty();
-        assertThat(ran.err())
-                .contains("There is no command '" + (words.startsWith("watch") ? "watch" : "compare") + "'.");
+        assertThat(ran.err()).contains("There is no command '" + (words.startsWith("watch") ? "watch" : "mend") + "'.");
     }
 
     @Test

@@ -178,6 +178,16 @@ public final class Results {
         return alike;
     }
 
+    /** What each row of a table is about. */
+    static List<Map<String, String>> abouts(ResultTable table) {
+        BitSet alike = alike(table);
+        List<Map<String, String>> abouts = new ArrayList<>(table.rows());
+        for (int row = 0; row < table.rows(); row++) {
+            abouts.add(about(table, row, alike));
+        }
+        return abouts;
+    }
+
     /** What a row is about, with its place in the client's lists where its names are those of other rows too. */
     private static Map<String, String> about(ResultTable table, int row, BitSet alike) {
         Map<String, String> about = about(table, row);

@@ -25,6 +25,8 @@ import org.rickyard.quantity.Unit;
 final class RuleFigures {
     /** What rests on more typed cells than this is named by its value alone. */
     private static final int MOST_CELLS = 3;
+    /** What stands before them, after the sentence. */
+    static final String HERE = " Here ";
     /** Decimals more than the sheet shows. */
     private static final int FINER = 1;
 
@@ -54,7 +56,7 @@ final class RuleFigures {
                             : ranked.name() + " is " + table.of(ranked).word(row))
                     + where);
         }
-        return figures.isEmpty() ? "" : " Here " + String.join(", ", figures) + ".";
+        return figures.isEmpty() ? "" : HERE + String.join(", ", figures) + ".";
     }
 
     /** The word whose place in an order of words a figure is, for its place alone tells a reader nothing; else null. */

@@ -47,7 +47,8 @@ final class UnknownHeaders {
                     "not read as columns of " + place.list().name() + ": " + named + more
                             + ". If one of them is meant for this list, name it as About and the blank workbook do, or"
                             + " say on a sheet Layout (List | Column | Header in this workbook | Unit) which it is."
-                            + waterOfJobs(place, headers)));
+                            + waterOfJobs(place, headers)
+                            + fuelOfMachines(place, headers)));
         }
         return findings;
     }
@@ -63,6 +64,20 @@ final class UnknownHeaders {
                 .map(header -> " \"" + header + "\" may be the " + Jobs.WATER_VOLUME.name()
                         + ", which is a column of Jobs: with a row there for each job of the sprayer, its spray and"
                         + " tankfuls are worked out too.")
+                .orElse("");
+    }
+
+    /** Fuel is of the machine that burns it; a job may have several. */
+    private static String fuelOfMachines(Place place, List<String> headers) {
+        if (place.list() != Jobs.LIST) {
+            return "";
+        }
+        return headers.stream()
+                .filter(header -> Machines.LIST.columnsOf(header).contains(Machines.FUEL))
+                .findFirst()
+                .map(header -> " \"" + header + "\" may be the " + Machines.FUEL.name()
+                        + ", which is a column of Machines: what a machine or its tractor burns in an hour (or, if the"
+                        + " header says so, on a hectare) is typed there once for all its jobs.")
                 .orElse("");
     }
 

@@ -35,7 +35,7 @@ public final class Choices {
             "mower: self propelled windrower, sp windrower, mower conditioner, disc mower conditioner, disk mower conditioner, drum mower conditioner, "
                     + "disc mower, disk mower, drum mower, finger bar mower, reciprocating mower, "
                     + "conditioner mower, moco, mo co",
-            "tedder: tedding machine, shaker, hay tedder, spreader tedder",
+            "tedder: tedding machine, shaker, shake out, hay tedder, spreader tedder",
             "rake: rower, row up, hay rake, twin rotor rake, single rotor rake, grouper, merger, windrow merger",
             "forager: forage harvester, chopper, precision chop, precision chopper, self propelled forager, "
                     + "self propelled forage harvester, trailed forager, "

@@ -54,6 +54,11 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             if (moisture && isDryMatterShare(column.symbol())) {
                 return known(UnitText.PERCENT_MOISTURE);
             }
+            if (UnitText.read(header, customary) instanceof UnitText.Ambiguous several
+                    && several.candidates().isEmpty()) {
+                // "Acres, roods, perches" names acres, and its figures are none.
+                return asked(several.question());
+            }
             Unit named = named(column, header);
             if (named != null) {
                 return known(named);

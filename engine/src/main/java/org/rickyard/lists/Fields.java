@@ -38,7 +38,8 @@ public final class Fields {
             .also("field area, size, field size, ha, hectares, hectarage, ac, acres, acreage, "
                     + "statute acres, cropped area, net area, sprayable area, net cropped area, area net, "
                     + "worked area, effective area, area cropped, eff area, eff ha, effective ha, effective hectares, net ha, has, "
-                    + "hecs, hects")
+                    + "hecs, hects, arp, acres roods perches, "
+                    + "acres roods and perches")
             .help("Net area worked, without headlands left and buffer strips.");
     /** A group of fields. */
     public static final ColumnSpec BLOCK = Shared.BLOCK;

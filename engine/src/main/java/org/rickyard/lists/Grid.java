@@ -91,4 +91,7 @@ public interface Grid {
 
     /** Whether a row is hidden: by hand, by a filter or in a closed outline. */
     boolean isHidden(int row);
+
+    /** Whether a column is hidden: by hand or in a closed outline. */
+    boolean isHiddenColumn(int column);
 }

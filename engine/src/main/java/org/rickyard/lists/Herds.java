@@ -41,7 +41,7 @@ public final class Herds {
                     + "forage DM intake, DM per head, DM per day, DM per head per day, silage per head, silage per day, "
                     + "feed per day, daily ration, daily feed, daily DM, kg/head/day, kg/hd/day, kg/day, kg/cow/day, "
                     + "kg fresh/day, kg fresh/head/day, lb/head/day, lb/hd/day, lb/day, t/month, t/head/month, "
-                    + "tonnes/month, tonnes/head/month")
+                    + "tonnes/month, tonnes/head/month, % of liveweight, % liveweight, % of live weight, % LW")
             .help("Of this feed, one animal.");
     /** Dry matter of a fresh intake. */
     public static final ColumnSpec DM = number("DM", Quantities.INTAKE_DM)

@@ -192,7 +192,19 @@ public final class Jobs {
             .unitColumn(DOSE_UNIT, DOSE)
             .substitute(FIELD, BLOCK)
             .substitute(OPERATION, MIX, PRODUCT, DOSE, WATER_VOLUME)
-            .unclear(List.of("rate", "broadcast rate", "l/ha", "l/ac", "l/acre"), WATER_VOLUME, DOSE)
+            .unclear(
+                    List.of(
+                            "rate",
+                            "broadcast rate",
+                            "l/ha",
+                            "l/ac",
+                            "l/acre",
+                            "litres/ha",
+                            "litres per ha",
+                            "litres/acre",
+                            "litres per acre"),
+                    WATER_VOLUME,
+                    DOSE)
             .unclear(List.of("fit days", "days fit", "suitable days", "days ok"), WORKABLE_DAYS, DAYS_AVAILABLE)
             .told("rate", DOSE, PRODUCT, WATER_VOLUME)
             .told("rate", DOSE, PRODUCT, DOSE_UNIT)
@@ -206,6 +218,14 @@ public final class Jobs {
             .told("l/ac", DOSE, PRODUCT, WATER_VOLUME)
             .told("l/acre", WATER_VOLUME, DOSE)
             .told("l/acre", DOSE, PRODUCT, WATER_VOLUME)
+            .told("litres/ha", WATER_VOLUME, DOSE)
+            .told("litres/ha", DOSE, PRODUCT, WATER_VOLUME)
+            .told("litres/acre", WATER_VOLUME, DOSE)
+            .told("litres/acre", DOSE, PRODUCT, WATER_VOLUME)
+            .told("litres per ha", WATER_VOLUME, DOSE)
+            .told("litres per ha", DOSE, PRODUCT, WATER_VOLUME)
+            .told("litres per acre", WATER_VOLUME, DOSE)
+            .told("litres per acre", DOSE, PRODUCT, WATER_VOLUME)
             .toldWithout(PRODUCT, "l/ha", WATER_VOLUME, MIX)
             .otherwise(DOSE_UNIT, "per, rate per, dose per")
             .otherwise(FIELD, "location")

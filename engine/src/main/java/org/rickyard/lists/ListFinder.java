@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 
@@ -51,11 +50,11 @@ public final class ListFinder {
         OwnWords own = new OwnWords(vocabularies, findings);
         read(own);
         List<FoundTable> tables = HoldingAbove.parted(findTables(sheets, vocabularies, Integer.MAX_VALUE, findings));
-        noteHidden(tables);
+        findings.addAll(Hidden.sheets(sheets, tables));
         tables = withoutSecondFields(tables);
         holdings = HoldingAbove.of(tables, new ArrayList<>());
         tables = withoutFieldsAgain(tables);
-        noteHiddenRows(tables);
+        findings.addAll(Hidden.rowsAndColumns(tables));
         dashesAreNames = tables.stream().anyMatch(ListFinder::namesARowByADash);
         holdings = HoldingAbove.of(tables, findings);
         Map<String, ListRows> rows = new LinkedHashMap<>();
@@ -67,6 +66,7 @@ public final class ListFinder {
         noteBlankHoldings(rows.get(Fields.LIST.name()));
         findings.addAll(NamesTwice.in(rows.get(Fields.LIST.name()), Fields.FIELD));
         findings.addAll(NamesTwice.in(rows.get(Machines.LIST.name()), Machines.MACHINE));
+        findings.addAll(TankAsBody.in(rows.get(Machines.LIST.name())));
         findings.addAll(NamesTwice.in(rows.get(Products.LIST.name()), Products.PRODUCT));
         findings.addAll(NamesTwice.in(rows.get(Clamps.LIST.name()), Clamps.CLAMP));
         LocalDate dayZero =
@@ -116,35 +116,6 @@ public final class ListFinder {
         ListRows assumptions = rows(Assumptions.LIST, tables, new ArrayList<>(), ignored);
         customary = words.customary(assumptions);
         words.settle(rows(Layout.LIST, tables, new ArrayList<>(), ignored));
-    }
-
-    private void noteHidden(List<FoundTable> tables) {
-        for (Grid sheet : sheets) {
-            boolean read = tables.stream().anyMatch(table -> table.grid == sheet);
-            if (sheet.hidden() && read) {
-                findings.add(Finding.note(
-                        new CellAddress(sheet.sheet(), 0, 0),
-                        "The sheet " + Words.quoted(sheet.sheet()) + " is hidden; its lists are read all the same."));
-            }
-        }
-    }
-
-    /** A filter or a closed outline shows some rows only, and who looks at those may think that no others are read. */
-    private void noteHiddenRows(List<FoundTable> tables) {
-        for (FoundTable table : tables) {
-            int[] hidden = IntStream.range(0, table.count())
-                    .map(table::row)
-                    .filter(table.grid::isHidden)
-                    .toArray();
-            if (hidden.length > 0 && !table.grid.hidden()) {
-                findings.add(Finding.note(
-                        table.address(hidden[0], table.firstColumn),
-                        Counted.of(hidden.length, "row") + " of "
-                                + table.roles.get(0).vocabulary().spec.name()
-                                + (hidden.length == 1 ? " is hidden; it is" : " are hidden, this the first; they are")
-                                + " read all the same. Delete what is not to count."));
-            }
-        }
     }
 
     /** Where the workbook has a field list proper, the areas beside the jobs of a flat list are not a second one. */

@@ -22,9 +22,6 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
     private static final int COLUMNS = 6;
     private static final int LEAST_HEADERS = 3;
     private static final int LEAST_FIGURES = 2;
-    /** So many on a sheet called as the list is, where one of them is what its rows are known by. */
-    private static final int LEAST_HEADERS_OF_ITS_OWN = 2;
-
     private static final int NAMED = 3;
     private static final int ROW_LOOKED_AT = 20;
 
@@ -62,7 +59,7 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
                 figures += beside == Grid.Kind.NUMBER ? 1 : 0;
             }
         }
-        return texts.size() < LEAST_HEADERS_OF_ITS_OWN || figures == 0 ? Map.of() : texts;
+        return texts.size() < LEAST_HEADERS || figures == 0 ? Map.of() : texts;
     }
 
     private static ListOnItsSide of(Grid grid, int column, Vocabulary vocabulary, Map<String, Integer> texts) {
@@ -82,15 +79,26 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
                 figures++;
             }
         }
-        boolean own = vocabulary.isCalled(grid.sheet())
-                && vocabulary.spec.identity().stream().anyMatch(rows::containsKey);
-        boolean few = rows.size() < LEAST_HEADERS || figures < LEAST_FIGURES;
-        if (own ? rows.size() < LEAST_HEADERS_OF_ITS_OWN || figures == 0 : few) {
+        if (rows.size() < LEAST_HEADERS || figures < LEAST_FIGURES && !isWhole(grid, column, vocabulary.spec, rows)) {
             return null;
         }
         Map<Integer, String> headers = new LinkedHashMap<>();
         rows.values().stream().sorted().forEach(row -> headers.put(row, Words.trim(grid.text(row, column))));
         return new ListOnItsSide(vocabulary.spec, column, headers);
+    }
+
+    /**
+     * Whether its headers are all that a list cannot do without, with a name beside the one and a figure beside the other:
+     * many a field has no figure but its area.
+     */
+    private static boolean isWhole(Grid grid, int column, ListSpec spec, Map<ColumnSpec, Integer> rows) {
+        List<ColumnSpec> required =
+                spec.columns().stream().filter(ColumnSpec::required).toList();
+        return rows.keySet().containsAll(required)
+                && required.stream().anyMatch(ColumnSpec::isNumeric)
+                && required.stream()
+                        .allMatch(each -> grid.kind(rows.get(each), column + 1)
+                                == (each.isNumeric() ? Grid.Kind.NUMBER : Grid.Kind.TEXT));
     }
 
     /**

@@ -41,6 +41,7 @@ public final class Machines {
                     "roller",
                             "write clamp roller (packs silage by its weight) or field rolls (rolls land by its width)",
                     "spreader", "write fertiliser spreader, muck spreader or tedder",
+                    "spread", "write fertiliser spreader, muck spreader or tedder",
                     "harvester", "write forager or combine",
                     "self propelled harvester", "write forager or combine",
                     "sp harvester", "write forager or combine",
@@ -132,7 +133,7 @@ public final class Machines {
     public static final ColumnSpec POWER = number("Power", Quantities.POWER)
             .also("kW, hp, bhp, PTO power, engine power, horsepower, horse power, PTO hp, PTO kW, "
                     + "engine hp, engine kW, rated power, power requirement, power needed, power rating, "
-                    + "rated hp, rated kW, max hp, maximum hp, max power, maximum power, PS")
+                    + "rated hp, rated kW, max hp, maximum hp, max power, maximum power, PS, cv")
             .help("Say engine or PTO in Power basis.");
     /** Engine or PTO. */
     public static final ColumnSpec POWER_BASIS = choice("Power basis", Quantities.POWER_BASIS, Choices.POWER_BASIS)
@@ -456,7 +457,7 @@ public final class Machines {
             .told("secs", TIMED_SECONDS, TIMED_DISTANCE)
             .otherwise(
                     FUEL,
-                    "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, gal per hr, gal/hr, gal/h, gph,"
+                    "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, gal per hr, gal/hr, gal/h, gph, lph,"
                             + " l/hr, l/h, litres/hour, gallons/hour")
             .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
             .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full, road laden, road loaded, road full")

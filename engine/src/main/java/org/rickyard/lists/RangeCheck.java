@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Range;
@@ -12,6 +13,7 @@ import org.rickyard.trade.workrate.Suitability;
 /** Holds the numbers of one column against the possible and usual range of their quantity, in the quantity's unit. */
 final class RangeCheck {
     private static final String AIR_BLAST = "air-blast sprayer";
+    private static final Set<String> SPRAYING = Set.of("sprayer", AIR_BLAST, "knapsack", "wiper");
 
     private final ColumnSpec column;
     private final CellFindings findings;
@@ -45,13 +47,20 @@ final class RangeCheck {
         return true;
     }
 
-    /** What is usual for the crop of the row: ranges are those of silage, where nothing says that it is brought in dry. */
+    /**
+     * What is usual for the crop or the machine of the row: ranges are those of silage, where nothing says that it is
+     * brought in dry, and of sprayers, where nothing says what else it is.
+     */
     private Range usual(FoundTable table, int sheetRow) {
         boolean pressure = symbol.equals(Quantities.PRESSURE)
                 || symbol.equals(Quantities.LOWEST_PRESSURE)
                 || symbol.equals(Quantities.HIGHEST_PRESSURE);
         if (pressure && isAirBlast(table.word(sheetRow, List.of(Machines.TYPE)))) {
             return Quantities.PRESSURE_OF_AIR_BLAST;
+        }
+        boolean tank = symbol.equals(Quantities.TANK_VOLUME) || symbol.equals(Quantities.USABLE_TANK);
+        if (tank && carts(table.word(sheetRow, List.of(Machines.TYPE)))) {
+            return Quantities.TANK_OF_CARTING;
         }
         Range dry = symbol.equals(Quantities.YIELD)
                 ? Quantities.YIELD_OF_DRY_CROPS
@@ -65,7 +74,13 @@ final class RangeCheck {
         return AIR_BLAST.equals(Types.WORDS.get(Words.normal(typed)));
     }
 
-    /** Made ready only where a pressure is read. */
+    /** Whether it is known for a machine that sprays nothing. */
+    private static boolean carts(String typed) {
+        String type = Types.WORDS.get(Words.normal(typed));
+        return type != null && !SPRAYING.contains(type);
+    }
+
+    /** Made ready only where a pressure or a tank is not as usual. */
     private static final class Types {
         static final Map<String, String> WORDS = Vocabulary.wordsOf(Machines.TYPE);
     }

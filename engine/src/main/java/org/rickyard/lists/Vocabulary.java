@@ -217,6 +217,9 @@ final class Vocabulary {
         }
         Heading measured = measured(header);
         Heading heading = measured == null ? byName(header) : measured;
+        if (heading != null && !saysAll(heading) && isMeasuredOtherwise(heading, header)) {
+            return null;
+        }
         HeaderText distance = heading == null ? TurnedHeader.distance(header) : null;
         if (distance != null) {
             return byName(distance);
@@ -288,6 +291,16 @@ final class Vocabulary {
                 && (heading.rest().isEmpty()
                         || !heading.column().isNumeric()
                         || HeaderUnit.fits(heading.column(), heading.rest()));
+    }
+
+    /** "Output (ha/h)" is a rate of work, and no output: its unit measures another column that goes by the same name. */
+    private boolean isMeasuredOtherwise(Heading heading, HeaderText header) {
+        return heading.isCertain()
+                && heading.column().isNumeric()
+                && spec.hints().otherwise().stream()
+                        .anyMatch(otherwise -> otherwise.measured()
+                                && otherwise.column() != heading.column()
+                                && heading(otherwise, header) != null);
     }
 
     /** A name whose words stand in another order; null if there is none, or if the header is a name of its own. */

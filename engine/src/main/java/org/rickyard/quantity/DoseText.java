@@ -42,6 +42,14 @@ public sealed interface DoseText {
     /** Not a dose unit known here. */
     record Unknown(String text) implements DoseText {}
 
+    /** Amounts of what a fertiliser feeds with, an old unit of it among them. */
+    Pattern OF_NUTRIENT = Pattern.compile("units?( of)?( n| p| k)?/.*|(kgs?|g|lbs?|units?)( of)?"
+            + " (n|p|k|p2o5|k2o|so3|mgo|nitrogen|phosphate|potash|nutrient)/.*");
+
+    /** Amounts of what in a product works. */
+    Pattern OF_ACTIVE = Pattern.compile(
+            "(kgs?|g|lbs?|oz|ml|l)( of)? (a\\.?i\\.?|a\\.?s\\.?|active|active ingredient|active substance)/.*");
+
     /** Reads a dose unit; an amount without basis ("L") is known too. */
     static DoseText read(String text, CustomaryUnits customary) {
         String plain = UnitText.plain(text);
@@ -56,6 +64,20 @@ public sealed interface DoseText {
         if (plain.equals("% w/v") || plain.equals("%w/v") || plain.equals("w/v %")) {
             // A kilogram in a hundred litres is one per cent by weight in volume.
             return new Known("kg", Unit.of("% w/v", Units.CONCENTRATION.dimension(), perLitre(Ratio.of(1, 100))));
+        }
+        if (OF_NUTRIENT.matcher(plain).matches()) {
+            return new Ambiguous(
+                    List.of(),
+                    "\"" + text.strip() + "\""
+                            + " is an amount of nutrient (a unit per acre is 1.2554 kg/ha of it), not of product: divide it"
+                            + " by the product's share of the nutrient, and write the dose of product.");
+        }
+        if (OF_ACTIVE.matcher(plain).matches()) {
+            return new Ambiguous(
+                    List.of(),
+                    "\"" + text.strip() + "\""
+                            + " is an amount of active ingredient, not of product: divide it by what the label says is in a"
+                            + " litre or kilogram of product, and write the dose of product.");
         }
         int slash = plain.indexOf('/');
         String amountText = slash < 0 ? plain : plain.substring(0, slash);

@@ -37,6 +37,9 @@ public sealed interface UnitText {
     /** "L ha-1", as scientists write litres per hectare. */
     Pattern INVERSE = Pattern.compile("[ .\u00b7]+(ha|h|hr|min|d|ac)-1$");
 
+    /** What is asked where an area is in three units at once. */
+    String PERCHES = "Acres, roods and perches: write decimal acres (a rood is 0.25 ac, a perch 1/160 ac).";
+
     /**
      * Texts that need more than a choice of unit, with what to ask. Keys are in lower case. A unit of fertiliser is a
      * hundredth of a UK hundredweight, 1.12 lb.
@@ -53,9 +56,14 @@ public sealed interface UnitText {
             Map.entry("loads/ac", "Loads need a weight and a dry matter: write the yield in t/ha."),
             Map.entry("loads/ha", "Loads need a weight and a dry matter: write the yield in t/ha."),
             Map.entry("loads/acre", "Loads need a weight and a dry matter: write the yield in t/ha."),
-            Map.entry("a-r-p", "Acres, roods and perches: write decimal acres (a rood is 0.25 ac, a perch 1/160 ac)."),
-            Map.entry("arp", "Acres, roods and perches: write decimal acres (a rood is 0.25 ac, a perch 1/160 ac)."),
+            Map.entry("a-r-p", PERCHES),
+            Map.entry("a r p", PERCHES),
+            Map.entry("arp", PERCHES),
+            Map.entry("acres roods perches", PERCHES),
+            Map.entry("acres roods and perches", PERCHES),
             Map.entry("% of liveweight", "A share of liveweight needs the liveweight: write kg DM/day."),
+            Map.entry("% liveweight", "A share of liveweight needs the liveweight: write kg DM/day."),
+            Map.entry("% of live weight", "A share of liveweight needs the liveweight: write kg DM/day."),
             Map.entry("% lw", "A share of liveweight needs the liveweight: write kg DM/day."),
             Map.entry("deg", "Degrees are not proportional to a slope in per cent: write %, or 1 in 3."),
             Map.entry("degrees", "Degrees are not proportional to a slope in per cent: write %, or 1 in 3."),

@@ -105,6 +105,7 @@ final class UnitWords {
         add(Units.GAL_US.over(Units.AC), "us gpa");
         add(List.of(Units.GAL_UK.over(Units.MIN), Units.GAL_US.over(Units.MIN)), "gpm");
         add(List.of(Units.GAL_UK.over(Units.H), Units.GAL_US.over(Units.H)), "gph");
+        add(Units.L_PER_H, "lph");
     }
 
     private static Unit square(Unit length) {

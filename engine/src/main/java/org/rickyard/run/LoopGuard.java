@@ -81,4 +81,9 @@ record LoopGuard(Grid cells, Dependents dependents) implements Grid {
     public boolean isHidden(int row) {
         return cells.isHidden(row);
     }
+
+    @Override
+    public boolean isHiddenColumn(int column) {
+        return cells.isHiddenColumn(column);
+    }
 }

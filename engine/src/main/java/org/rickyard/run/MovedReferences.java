@@ -40,6 +40,7 @@ final class MovedReferences {
         SheetSet.Sheet page(String id);
     }
 
+    private final Map<String, String> names;
     private final Map<String, SheetRef> ours;
     private final BookReader reader;
     private final WorkPlan plan;
@@ -48,10 +49,13 @@ final class MovedReferences {
     /**
      * Ready to compare.
      *
-     * @param ours the sheets of ours that the workbook holds, by id
+     * @param names the names of the sheets to be written, by id
+     * @param ours those of them that the workbook holds, by id
      * @param pages gives the pages as they are to be written
      */
-    MovedReferences(Map<String, SheetRef> ours, BookReader reader, WorkPlan plan, Pages pages) {
+    MovedReferences(
+            Map<String, String> names, Map<String, SheetRef> ours, BookReader reader, WorkPlan plan, Pages pages) {
+        this.names = names;
         this.ours = ours;
         this.reader = reader;
         this.plan = plan;
@@ -66,7 +70,7 @@ final class MovedReferences {
      */
     void look(List<ClientReferences.Reference> references, List<WatchedReference> recorded) throws IOException {
         Map<String, String> ids = new HashMap<>();
-        ours.forEach((id, sheet) -> ids.put(sheet.name(), id));
+        names.forEach((id, name) -> ids.put(name, id));
         Map<String, List<ClientReferences.Reference>> bySheet = new LinkedHashMap<>();
         int count = 0;
         for (ClientReferences.Reference reference : references) {
@@ -107,7 +111,8 @@ final class MovedReferences {
         }
         ResultTable table = plan.table(id);
         SheetFace now = table != null ? TableFaces.now(table) : page(pages.page(id));
-        SheetFace before = unknown.isEmpty() ? null : before(table, ours.get(id), unknown);
+        // What refers to a sheet before a run has brought it means what it then finds there.
+        SheetFace before = unknown.isEmpty() ? null : ours.containsKey(id) ? before(table, ours.get(id), unknown) : now;
         for (ClientReferences.Reference reference : references) {
             WatchedReference then = stood.get(reference);
             if (then == null) {

@@ -69,6 +69,7 @@ public final class Recalculation {
     private BookScope scope;
     private FormulaRefs refs;
     private List<WatchedReference> watched = List.of();
+    private List<Finding> ofReading = List.of();
 
     private Recalculation(BookPackage book, RunOptions options) throws IOException, RefusedException {
         this.book = book;
@@ -77,11 +78,9 @@ public final class Recalculation {
         this.state = RunState.read(book.customXml(RunState.NAMESPACE));
         this.ours = OurSheets.find(book, state);
         keepEdited();
-        this.plan = WorkPlan.of(ListFinder.find(read()), options.allSheets());
-        SheetRoom.check(plan, book.displayName());
-        keepLedElsewhere();
+        this.plan = readAndPlan();
         this.ourNames = new OurNames(ours, plan, scope);
-        name();
+        findings.addAll(ofReading);
         findings.addAll(KeptSheets.told(ours));
         if (book.manualCalculation()) {
             findings.add(Finding.caution(
@@ -100,14 +99,31 @@ public final class Recalculation {
         this.sheets = new SheetSet(plan, names, findings);
     }
 
+    /**
+     * Which sheets there will be is known from the plan only, and what depends on them must be known before it is made. So
+     * where a formula names one that this run is to bring, all is read once more with that in mind.
+     */
+    private WorkPlan readAndPlan() throws IOException, RefusedException {
+        WorkPlan made = WorkPlan.of(ListFinder.find(read(List.of())), options.allSheets());
+        SheetRoom.check(made, book.displayName());
+        keepLedElsewhere(made);
+        name(made);
+        List<String> brought = new ArrayList<>(names.values());
+        ours.byId().keySet().forEach(id -> brought.remove(names.get(id)));
+        if (brought.stream().anyMatch(refs::awaits)) {
+            made = WorkPlan.of(ListFinder.find(read(brought)), options.allSheets());
+            names.clear();
+            name(made);
+        }
+        names.values().forEach(refs::bring);
+        return made;
+    }
+
     /** Says under which of the client's references something else stands than before. */
     private void watchReferences() throws IOException {
-        if (ours.byId().isEmpty()) {
-            return;
-        }
         List<SheetRef> clients = book.sheets().stream().filter(ours::isClients).toList();
         // Where a line of Summary stands depends on stops only, and those are all known by now.
-        MovedReferences moved = new MovedReferences(ours.byId(), reader, plan, this::page);
+        MovedReferences moved = new MovedReferences(names, ours.byId(), reader, plan, this::page);
         moved.look(ClientReferences.of(book, refs, clients, ourNames::isOurs), state.watched());
         watched = moved.watched();
         findings.addAll(moved.findings());
@@ -204,16 +220,16 @@ public final class Recalculation {
     }
 
     /** A link that was led by hand to another column of the client's is an edit too. */
-    private void keepLedElsewhere() throws IOException {
+    private void keepLedElsewhere(WorkPlan made) throws IOException {
         for (String id : moved) {
             SheetRef sheet = ours.byId().get(id);
-            if (plan.table(id) != null && LedElsewhere.look(reader, scope, sheet, plan.table(id), plan.lists())) {
+            if (made.table(id) != null && LedElsewhere.look(reader, scope, sheet, made.table(id), made.lists())) {
                 ours.release(id, OurSheets.Kept.CHANGED);
             }
         }
     }
 
-    private List<Grid> read() throws IOException, RefusedException {
+    private List<Grid> read(List<String> brought) throws IOException, RefusedException {
         List<TableParts.Table> tables = new ArrayList<>();
         for (SheetRef sheet : book.sheets()) {
             if (sheet.worksheet()) {
@@ -221,13 +237,15 @@ public final class Recalculation {
             }
         }
         scope = new BookScope(book.sheets(), definedNames(), tables);
-        refs = new FormulaRefs(
-                scope, ours.byId().values().stream().map(SheetRef::name).toList());
+        List<String> ourSheets = new ArrayList<>(brought);
+        ours.byId().values().forEach(sheet -> ourSheets.add(sheet.name()));
+        refs = new FormulaRefs(scope, ourSheets);
+        ofReading = new ArrayList<>();
         List<SheetCells> cells = reader.cells(book.sheets(), ours::isClients, sheet -> refs.reading(sheet.name()));
         List<SheetRef> clients = book.sheets().stream().filter(ours::isClients).toList();
         UnstoredFormulas.Done done = UnstoredFormulas.workOut(scope, reader, clients, cells);
         if (done.count() > 0) {
-            findings.add(Finding.note(
+            ofReading.add(Finding.note(
                     done.first(),
                     (done.count() == 1
                                     ? "1 formula of yours has no stored value in the file; it was worked out here, and is"
@@ -238,7 +256,7 @@ public final class Recalculation {
         }
         Dependents dependents = Dependents.trace(scope, reader, clients, refs);
         if (dependents.size() > 0) {
-            findings.add(Finding.note(
+            ofReading.add(Finding.note(
                     refs.mentions().get(0).cell(),
                     dependents.size()
                             + (dependents.size() == 1
@@ -265,13 +283,13 @@ public final class Recalculation {
     }
 
     /** A sheet of ours keeps the name it has; a new one takes a free name. */
-    private void name() {
+    private void name(WorkPlan made) {
         Set<String> taken = new HashSet<>();
         book.sheets().forEach(sheet -> taken.add(sheet.name()));
-        for (String id : SheetSet.wanted(plan, ours.byId().keySet())) {
+        for (String id : SheetSet.wanted(made, ours.byId().keySet())) {
             String name = ours.sheet(id)
                     .map(SheetRef::name)
-                    .orElseGet(() -> Graft.freeName(taken, SheetSet.usualName(plan, id)));
+                    .orElseGet(() -> Graft.freeName(taken, SheetSet.usualName(made, id)));
             taken.add(name);
             names.put(id, name);
         }

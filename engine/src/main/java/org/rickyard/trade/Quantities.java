@@ -215,6 +215,8 @@ public final class Quantities {
     public static final Symbol TANK_VOLUME = number("tank", Units.L, Range.of(5, 40000), Range.of(10, 12000), 0);
     /** Volume that is filled and can be sprayed out. */
     public static final Symbol USABLE_TANK = number("usable tank", Units.L, Range.of(5, 40000), Range.of(10, 12000), 0);
+    /** Tanks usual where slurry or water is carted and not sprayed, from memory: up to 30 m3. */
+    public static final Range TANK_OF_CARTING = Range.of(10, 30000);
     /** Volume of the clean-water rinse tank. */
     public static final Symbol RINSE_TANK = number("rinse tank", Units.L, Range.of(0, 2000), Range.of(0, 1000), 0);
     /** Volume left in tank, pump and lines when spraying ends. */

@@ -346,4 +346,47 @@ class ListCellsTest {
         assertThat(items.text(Assumptions.VALUE, 1)).isEqualTo("Ireland");
         assertThat(items.unit(Assumptions.VALUE, 1)).isEmpty();
     }
+
+    /** A tanker of 18 m3 is an ordinary one; a sprayer of that size is told, and so is one of which nothing is known. */
+    @Test
+    void whatTankIsUsualIsAskedOfTheMachine() {
+        FoundLists found = FoundIn.find(new SheetOf("Machines")
+                .row("Machine", "Type", "Tank (L)", "Usable tank (L)")
+                .row("Slurry", "slurry tanker", 18000, 17500)
+                .row("Water cart", "other", 18000, null)
+                .row("Boom", "sprayer", 18000, 17500)
+                .row("Blast", "air-blast sprayer", 18000, null)
+                .row("Not told", null, 18000, null));
+        assertThat(found.findings().stream()
+                        .filter(finding -> finding.message().contains("18000")
+                                || finding.message().contains("17500"))
+                        .map(finding -> finding.cell().orElseThrow().toString()))
+                .containsExactly("Machines!C4", "Machines!C5", "Machines!C6", "Machines!D4");
+    }
+
+    /** It is a spreader's word, and a sprayer without Tank has no tank plan: nothing said why. */
+    @Test
+    void aHopperOfASprayerIsAskedAbout() {
+        Object[] headers = {"Machine", "Type", "Hopper (l)", "Tank (L)"};
+        FoundLists found = FoundIn.find(new SheetOf("Machines")
+                .row(headers)
+                .row("Boom", "sprayer", 3000, null)
+                .row("Other boom", "sprayer", 100, 3000)
+                .row("Spinner", "fertiliser spreader", 1500, null));
+        assertThat(FoundIn.said(found))
+                .filteredOn(line -> line.contains("read as Body volume"))
+                .containsExactly("CAUTION Machines!C2 this is read as Body volume, which a sprayer has not, and"
+                        + " \"Boom\" has no Tank. If it is what the sprayer holds, type it in a column Tank (L).");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"LPH", "Diesel lph", "Fuel l/h", "Fuel (L/hr)"})
+    void fuelByTheHourIsReadHoweverItIsShortened(String header) {
+        ListRows machines = FoundIn.find(
+                        new SheetOf("Machines").row("Machine", "Type", header).row("Mower", "mower", 14))
+                .rows(Machines.LIST);
+        assertThat(machines.number(Machines.FUEL, 0)).isEqualTo(14);
+        assertThat(machines.unit(Machines.FUEL, 0).orElseThrow().isSameScale(Units.L_PER_H))
+                .isTrue();
+    }
 }

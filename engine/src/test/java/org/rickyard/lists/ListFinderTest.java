@@ -145,6 +145,28 @@ class ListFinderTest {
         assertThat(messages(found, Severity.NOTE)).singleElement().asString().contains("hidden");
     }
 
+    /** Not so where nothing is read from them. */
+    @Test
+    void hiddenColumnsAreReadAndSaid() {
+        SheetOf fields = new SheetOf("Fields")
+                .row("Field", "Area (ha)", "Where to turn", "Crop")
+                .row("A", 4, "left", "wheat")
+                .hideColumn(1)
+                .hideColumn(2);
+        FoundLists found = find(fields);
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(4);
+        assertThat(found.findings())
+                .filteredOn(finding -> finding.message().contains("hidden"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.message()).startsWith("1 column of Fields is hidden; it is read all the same.");
+                    assertThat(finding.cell()).contains(new CellAddress("Fields", 0, 1));
+                });
+        assertThat(messages(find(fields.hideColumn(3)), Severity.NOTE))
+                .anyMatch(message -> message.startsWith(
+                        "2 columns of Fields are hidden, this the first; they are read all the same."));
+    }
+
     @Test
     void hiddenRowsAreReadAndSaid() {
         SheetOf fields = new SheetOf("Fields")

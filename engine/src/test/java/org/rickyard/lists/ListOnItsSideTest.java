@@ -31,6 +31,37 @@ class ListOnItsSideTest {
                                 + " for each clamp below: copy the cells and paste them transposed."));
     }
 
+    /** A field has but one figure, and one field of a list has nobody to stand beside. */
+    @Test
+    void aFieldWithNothingButItsAreaIsOne() {
+        for (SheetOf fields : List.of(
+                new SheetOf("Fields")
+                        .row("Field", "Long Acre")
+                        .row("Crop", "grass")
+                        .row("Area (ha)", 4.2),
+                new SheetOf("Fields")
+                        .row("Field", "Long Acre", "Top")
+                        .row("Crop", "grass", "wheat")
+                        .row("Area (ha)", 4.2, 3))) {
+            assertThat(ListFinder.find(List.of(fields)).findings())
+                    .singleElement()
+                    .satisfies(told -> assertThat(told.message())
+                            .startsWith("The headers of Fields stand below one another here (\"Field\", \"Crop\","
+                                    + " \"Area (ha)\"), so they are not read."));
+        }
+        // What stands above a list proper and sums it up is no form.
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Fields")
+                .row("Fields", 2)
+                .row("Crop", "all")
+                .row("Area (ha)", 7.2)
+                .row()
+                .row("Field", "Crop", "Area (ha)")
+                .row("Long Acre", "grass", 4.2)
+                .row("Top", "wheat", 3)));
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(2);
+        assertThat(found.findings()).isEmpty();
+    }
+
     @Test
     void itsRowsAreNotTakenForHeaders() {
         FoundLists found = ListFinder.find(List.of(new SheetOf("Machines")
@@ -43,24 +74,6 @@ class ListOnItsSideTest {
             assertThat(told.cell()).hasValue(new CellAddress("Machines", 0, 0));
             assertThat(told.message()).startsWith("The headers of Machines stand below one another here");
         });
-    }
-
-    @Test
-    void onASheetOfItsNameTwoHeadersAreEnough() {
-        FoundLists found = ListFinder.find(
-                List.of(new SheetOf("Fields").row("Field", "A", "B", "C").row("Area (ha)", 10, 5.5, 7.25)));
-        assertThat(found.findings()).singleElement().satisfies(told -> assertThat(told.message())
-                .startsWith("The headers of Fields stand below one another here (\"Field\", \"Area (ha)\")"));
-        assertThat(ListFinder.find(List.of(
-                                new SheetOf("Sums").row("Field", "A", "B").row("Area (ha)", 10, 5.5)))
-                        .findings())
-                .isEmpty();
-        FoundLists proper = ListFinder.find(List.of(new SheetOf("Fields")
-                .row("Area (ha)", 15.5)
-                .row("Field", "Area (ha)", "Crop")
-                .row("Size", 10, "grass")
-                .row("Top", 5.5, "grass")));
-        assertThat(proper.rows(Fields.LIST).size()).isEqualTo(2);
     }
 
     @Test

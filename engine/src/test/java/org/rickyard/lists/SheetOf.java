@@ -22,6 +22,7 @@ final class SheetOf implements Grid {
     private final Map<Long, String> shown = new HashMap<>();
     private final List<TableRange> tables = new ArrayList<>();
     private final Set<Integer> hiddenRows = new HashSet<>();
+    private final Set<Integer> hiddenColumns = new HashSet<>();
     private boolean hidden;
 
     SheetOf(String name) {
@@ -56,6 +57,11 @@ final class SheetOf implements Grid {
 
     SheetOf hide() {
         hidden = true;
+        return this;
+    }
+
+    SheetOf hideColumn(int column) {
+        hiddenColumns.add(column);
         return this;
     }
 
@@ -153,5 +159,10 @@ final class SheetOf implements Grid {
     @Override
     public boolean isHidden(int row) {
         return hiddenRows.contains(row);
+    }
+
+    @Override
+    public boolean isHiddenColumn(int column) {
+        return hiddenColumns.contains(column);
     }
 }

@@ -17,6 +17,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -458,6 +459,49 @@ class RerunTest {
         });
         Runs.Run once = Runs.run(template, folder.resolve("once.xlsx"));
         assertThat(once.messages()).anyMatch(message -> message.startsWith("1 cell of yours depends on these results"));
+        Runs.Run again = Runs.run(once.file(), folder.resolve("twice.xlsx"));
+        assertThat(Files.mismatch(once.file(), again.file())).isEqualTo(-1);
+    }
+
+    /** So are sheets of ours: by cells, by names, and through a name; one of them we never bring. */
+    @Test
+    void sheetsNamedBeforeTheFirstRunAreKnownInTheFirst() throws IOException {
+        Path template = changed(given, workbook -> {
+            Row row = workbook.createSheet("Dashboard").createRow(0);
+            List<String> formulas = List.of(
+                    "'Work rates'!Q10*2", "Summary!C9", "SUM('work RATES'!Q10:Q12)", "MyHours+1", "'No such sheet'!A1");
+            for (int i = 0; i < formulas.size(); i++) {
+                XSSFCell cell = (XSSFCell) row.createCell(i);
+                cell.setCellValue(0);
+                cell.getCTCell().addNewF().setStringValue(formulas.get(i));
+            }
+            ((XSSFCell) row.createCell(5)).getCTCell().addNewF().setStringValue("'Work rates'!$Q$11");
+            Name name = workbook.createName();
+            name.setNameName("MyHours");
+            name.setRefersToFormula("'Work rates'!$Q$10");
+        });
+        Runs.Run once = Runs.run(template, folder.resolve("once.xlsx"));
+        assertThat(once.messages()).anyMatch(message -> message.startsWith("5 cells of yours depend on these results"));
+        Runs.Run again = Runs.run(once.file(), folder.resolve("twice.xlsx"));
+        assertThat(again.messages()).isEqualTo(once.messages());
+        assertThat(Files.mismatch(once.file(), again.file())).isEqualTo(-1);
+
+        Runs.Run moved = run(changed(once.file(), workbook -> swapRows(workbook.getSheet("Fields"), 1, 4)));
+        assertThat(moved.messages()).anyMatch(message -> message.contains("'Work rates'!Q10"));
+    }
+
+    /** An area that our own result feeds is as much of a loop in the first run as it is in the second. */
+    @Test
+    void anInputThatDependsOnASheetNotYetBroughtIsStopped() throws IOException {
+        Path template = changed(given, workbook -> {
+            XSSFCell area = workbook.getSheet("Fields").getRow(1).getCell(3);
+            area.getCTCell().addNewF().setStringValue("'Work rates'!Q10+1");
+        });
+        Runs.Run once = Runs.run(template, folder.resolve("once.xlsx"));
+        assertThat(once.findings()).anySatisfy(finding -> {
+            assertThat(finding.severity()).isEqualTo(Finding.Severity.STOP);
+            assertThat(finding.cell()).contains(new CellAddress("Fields", 1, 3));
+        });
         Runs.Run again = Runs.run(once.file(), folder.resolve("twice.xlsx"));
         assertThat(Files.mismatch(once.file(), again.file())).isEqualTo(-1);
     }

@@ -2,10 +2,12 @@ package org.rickyard.plan.cost;
 
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
@@ -68,6 +70,9 @@ public final class PriceRows {
 
     /** From here on a rate can only be in per cent: as a fraction it would be the whole of it in a year. */
     private static final double LEAST_PER_CENT = 1;
+
+    private static final Set<ListRows.State> NO_NUMBER =
+            EnumSet.of(ListRows.State.NOT_READABLE, ListRows.State.ERROR, ListRows.State.UNCOMPUTED);
 
     private final ListRows assumptions;
     private final Map<Role, Integer> rows = new LinkedHashMap<>();
@@ -144,12 +149,14 @@ public final class PriceRows {
 
     private boolean usable(Symbol symbol, int row, List<Finding> findings) {
         CellAddress cell = assumptions.address(Assumptions.VALUE, row).orElse(null);
-        if (assumptions.state(Assumptions.VALUE, row) == ListRows.State.BLANK) {
+        ListRows.State state = assumptions.state(Assumptions.VALUE, row);
+        if (state == ListRows.State.BLANK) {
             return true;
         }
         if (!ConstantsInForce.isNumber(assumptions, row)) {
             findings.add(Finding.stop(cell, "'" + symbol.name() + "' wants a number in " + symbol.unit() + "."));
-            return false;
+            // What is withheld for it then names the cell; as if nobody had typed it, it would be told missing.
+            return NO_NUMBER.contains(state) && fits(symbol, row);
         }
         Optional<Unit> unit = assumptions.unit(Assumptions.VALUE, row);
         if (unit.isEmpty()
@@ -160,7 +167,7 @@ public final class PriceRows {
                     "is '" + symbol.name() + "' in per cent or a fraction? Write % beside it in the column Unit."));
             return false;
         }
-        if (unit.isPresent() && !unit.get().isCompatible(symbol.unit())) {
+        if (!fits(symbol, row)) {
             findings.add(Finding.stop(
                     cell,
                     "'" + symbol.name() + "' is in " + unit.get() + " where " + symbol.unit() + " is expected; mend its"
@@ -168,5 +175,13 @@ public final class PriceRows {
             return false;
         }
         return true;
+    }
+
+    /** Whether its unit measures the like of the price, or it has none. */
+    private boolean fits(Symbol symbol, int row) {
+        return assumptions
+                .unit(Assumptions.VALUE, row)
+                .map(unit -> unit.isCompatible(symbol.unit()))
+                .orElse(true);
     }
 }

@@ -72,8 +72,7 @@ final class CellReading {
                     row = number > 0 ? number - 1 : row + 1;
                     column = -1;
                     formulas.enterRow(row);
-                    String hidden = xml.attribute("hidden");
-                    if (hidden != null && (hidden.equals("1") || hidden.equals("true"))) {
+                    if (SheetStream.isTrue(xml.attribute("hidden"))) {
                         sink.hiddenRow(row);
                     }
                 } else {

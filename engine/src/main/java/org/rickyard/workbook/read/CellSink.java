@@ -34,6 +34,9 @@ public interface CellSink {
     /** That a row is hidden, said before its cells. */
     default void hiddenRow(int row) {}
 
+    /** That columns are hidden, from one to another, said before all cells. */
+    default void hiddenColumns(int first, int last) {}
+
     /** Whether formulas must be given in full; shared ones are then written out for each cell. */
     default boolean wantsFormulaText() {
         return true;
@@ -76,6 +79,12 @@ public interface CellSink {
             public void hiddenRow(int row) {
                 first.hiddenRow(row);
                 second.hiddenRow(row);
+            }
+
+            @Override
+            public void hiddenColumns(int from, int to) {
+                first.hiddenColumns(from, to);
+                second.hiddenColumns(from, to);
             }
 
             @Override

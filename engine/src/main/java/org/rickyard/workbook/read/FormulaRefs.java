@@ -30,6 +30,10 @@ public final class FormulaRefs {
 
     private final Set<String> words = new HashSet<>();
     private final List<Mention> mentions = new ArrayList<>();
+    /** Sheets that formulas name and the workbook does not hold, folded. */
+    private final Set<String> missing = new HashSet<>();
+    /** The sheet prefix that was last found to be one of the workbook's, as it was written. */
+    private String present = "";
 
     /**
      * A client's cell that points to us.
@@ -43,7 +47,7 @@ public final class FormulaRefs {
      * A collector for one workbook.
      *
      * @param scope its sheets, names and tables
-     * @param ourSheets the names of our sheets
+     * @param ourSheets the names of our sheets, those that are only to be brought among them
      */
     public FormulaRefs(BookScope scope, Collection<String> ourSheets) {
         this.scope = scope;
@@ -60,8 +64,14 @@ public final class FormulaRefs {
             if (mentionsUs(name.getValue(), sheet)) {
                 words.add(name.getKey().substring(mark + 1));
             }
+            noteMissing(name.getValue());
         }
         words.add(BookScope.folded(OUR_NAMES));
+    }
+
+    /** Counts a sheet that the run brings as ours in {@link #pointed}, whether or not a formula has named it. */
+    public void bring(String sheet) {
+        ours.put(BookScope.folded(sheet), sheet.replace("'", "''"));
     }
 
     /** A sink for a client's sheet. Before a first run, too, a template may name totals that the run then brings. */
@@ -70,9 +80,13 @@ public final class FormulaRefs {
             @Override
             public void cell(
                     int row, int column, Kind kind, double number, String text, Format format, String formula) {
-                if (formula != null && mayMention(formula) && mentionsUs(formula, sheet)) {
+                if (formula == null) {
+                    return;
+                }
+                if (mayMention(formula) && mentionsUs(formula, sheet)) {
                     mentions.add(new Mention(new CellAddress(sheet, row, column), formula));
                 }
+                noteMissing(formula);
             }
 
             /** Sheets and names are the same in all its cells. */
@@ -86,6 +100,45 @@ public final class FormulaRefs {
     /** The cells found so far, in reading order. */
     public List<Mention> mentions() {
         return Collections.unmodifiableList(mentions);
+    }
+
+    /**
+     * Whether a formula or a name read so far leads to a sheet of this name, which the workbook does not hold: in a
+     * template, sheets that a run is to bring may be named before any has brought them.
+     */
+    public boolean awaits(String sheet) {
+        return missing.contains(BookScope.folded(sheet));
+    }
+
+    private void noteMissing(String formula) {
+        int mark = formula.indexOf('!');
+        if (mark < 0 || formula.indexOf('!', mark + 1) < 0 && leadsWhereTheLastDid(formula, mark)) {
+            return;
+        }
+        FormulaTokens tokens = new FormulaTokens(formula);
+        while (tokens.next()) {
+            String sheet = tokens.sheet();
+            if (sheet == null || sheet.indexOf('[') >= 0) {
+                continue;
+            }
+            if (scope.position(sheet) >= 0) {
+                present = sheet.replace("'", "''");
+            } else if (sheet.indexOf(':') < 0) {
+                missing.add(BookScope.folded(sheet));
+            }
+        }
+    }
+
+    /** Most formulas that lead to another sheet lead to the one that those above them lead to. */
+    private boolean leadsWhereTheLastDid(String formula, int mark) {
+        boolean quoted = mark > 0 && formula.charAt(mark - 1) == '\'';
+        int start = (quoted ? mark - 1 : mark) - present.length();
+        if (present.isEmpty() || start < (quoted ? 1 : 0) || !formula.startsWith(present, start)) {
+            return false;
+        }
+        return quoted
+                ? formula.charAt(start - 1) == '\'' && (start < 2 || formula.charAt(start - 2) != '\'')
+                : start == 0 || !FormulaText.isWordPart(formula.charAt(start - 1));
     }
 
     /** The areas on our sheets that a mention points at directly; empty if what it points at is gone (#REF!). */
@@ -112,6 +165,11 @@ public final class FormulaRefs {
             if (tokens.kind() != FormulaTokens.Kind.REFERENCE
                     || tokens.sheet() == null
                     || !ofACell && !tokens.isAbsolute()) {
+                continue;
+            }
+            String toBeBrought = scope.position(tokens.sheet()) < 0 ? ours.get(BookScope.folded(tokens.sheet())) : null;
+            if (toBeBrought != null) {
+                areas.add(tokens.area(toBeBrought.replace("''", "'"), 0, 0));
                 continue;
             }
             int[] span = scope.span(tokens.sheet(), "");

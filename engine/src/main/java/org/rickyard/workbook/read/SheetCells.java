@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Grid;
 
 /**
@@ -26,6 +27,7 @@ public final class SheetCells implements Grid, CellSink {
     private final List<TableRange> tables;
     private final ShownUnits shownUnits = new ShownUnits();
     private final BitSet hiddenRows = new BitSet();
+    private final BitSet hiddenColumns = new BitSet();
     private Column[] columns = new Column[16];
     private int rowCount;
     private int columnCount;
@@ -158,6 +160,18 @@ public final class SheetCells implements Grid, CellSink {
     @Override
     public boolean isHidden(int row) {
         return hiddenRows.get(row);
+    }
+
+    @Override
+    public void hiddenColumns(int first, int last) {
+        if (CellReference.onGrid(0, first) && first <= last) {
+            hiddenColumns.set(first, Math.min(last, CellAddress.COLUMNS - 1) + 1);
+        }
+    }
+
+    @Override
+    public boolean isHiddenColumn(int column) {
+        return hiddenColumns.get(column);
     }
 
     private int mark(int row, int column) {

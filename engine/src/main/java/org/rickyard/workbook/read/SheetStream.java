@@ -1,6 +1,7 @@
 package org.rickyard.workbook.read;
 
 import java.io.IOException;
+import javax.xml.stream.XMLStreamConstants;
 import org.rickyard.workbook.open.PartSource;
 import org.rickyard.workbook.open.SheetRef;
 
@@ -31,10 +32,23 @@ public final class SheetStream {
      */
     public void read(PartSource parts, SheetRef sheet, CellSink sink) throws IOException {
         try (PartXml xml = PartXml.open(parts, sheet.part(), "The sheet " + sheet.name())) {
-            if (xml.nextStart("sheetData")) {
-                new CellReading(xml, sheet, strings, formats, epoch, pool, sink).readRows();
-                xml.passOver();
+            for (int event = xml.next(); event != XMLStreamConstants.END_DOCUMENT; event = xml.next()) {
+                boolean start = event == XMLStreamConstants.START_ELEMENT;
+                if (start && xml.at.name().equals("col")) {
+                    if (isTrue(xml.attribute("hidden"))) {
+                        sink.hiddenColumns(xml.attribute("min", 0) - 1, xml.attribute("max", 0) - 1);
+                    }
+                } else if (start && xml.at.name().equals("sheetData")) {
+                    new CellReading(xml, sheet, strings, formats, epoch, pool, sink).readRows();
+                    xml.passOver();
+                    return;
+                }
             }
         }
+    }
+
+    /** As the format spells a mark that is set. */
+    static boolean isTrue(String mark) {
+        return mark != null && (mark.equals("1") || mark.equals("true"));
     }
 }

@@ -1,5 +1,6 @@
 package org.rickyard.workbook.write;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,8 @@ final class SummarySheet {
     private static final int MOST_STOPS = 12;
     /** Characters that the columns right of the first take together. */
     private static final int STOP_WIDTH = 140;
+
+    private static final String AS_ABOVE = "ok, with the cautions above";
 
     private SummarySheet() {}
 
@@ -57,8 +60,9 @@ final class SummarySheet {
         }
         for (Map.Entry<String, List<Headlines.Headline>> holding : headings.entrySet()) {
             page.line().text(Looks.HEADING, holding.getKey());
+            RowAbove above = new RowAbove();
             for (Headlines.Headline headline : holding.getValue()) {
-                answer(page, plan, places, marks, headline, own);
+                answer(page, plan, places, marks, headline, own, above.of(headline));
             }
         }
         int more = Headlines.leftOut(plan);
@@ -68,6 +72,29 @@ final class SummarySheet {
         page.line();
         contents(page, plan, places);
         return page;
+    }
+
+    /** The answers that stand above one and are of the same row, so that its cautions were said with them. */
+    private static final class RowAbove {
+        private Headlines.Headline last;
+        /** The cells that hold their values. */
+        private final List<String> cells = new ArrayList<>();
+
+        private boolean given;
+
+        RowAbove of(Headlines.Headline next) {
+            if (last == null || last.table() != next.table() || last.row() != next.row()) {
+                cells.clear();
+                given = false;
+            }
+            last = next;
+            return this;
+        }
+
+        void said(String cell, boolean isGiven) {
+            cells.add(cell);
+            given |= isGiven;
+        }
     }
 
     private static void contents(PlainSheet page, WorkPlan plan, SheetPlaces places) {
@@ -139,7 +166,8 @@ final class SummarySheet {
             SheetPlaces places,
             RowMarks marks,
             Headlines.Headline headline,
-            boolean own) {
+            boolean own,
+            RowAbove above) {
         ResultTable table = headline.table();
         Formula formula = headline.formula();
         int row = headline.row();
@@ -164,7 +192,8 @@ final class SummarySheet {
         }
         line.linkTo(cell);
         // Last, where nothing to its right cuts a long sentence off.
-        sentence(line, page, places, headline, inPlace);
+        sentence(line, page, places, headline, inPlace, above);
+        above.said("C" + page.next(), values.has(row));
     }
 
     /** The value beside it in the client's own unit, as live as that; empty cells where he measures as we do. */
@@ -179,13 +208,17 @@ final class SummarySheet {
                 .text(Looks.UNIT, wanted.get().unit().symbol());
     }
 
-    /** "ok", or the cautions that touch the row, or what it lacks; live like the value. */
+    /**
+     * "ok", or the cautions that touch the row, or what it lacks; live like the value. Cautions are of the row and not of
+     * one answer, so that they are said with the first that is given.
+     */
     private static void sentence(
             PlainSheet.Line line,
             PlainSheet page,
             SheetPlaces places,
             Headlines.Headline headline,
-            List<String> inPlace) {
+            List<String> inPlace,
+            RowAbove above) {
         ResultTable table = headline.table();
         int row = headline.row();
         String status = places.cell(table.spec(), TableSpec.STATUS, row).absolute();
@@ -193,9 +226,13 @@ final class SummarySheet {
         String givenNow = "ok";
         if (table.spec().column(TableSpec.CAUTIONS).isPresent()) {
             String cautions = places.cell(table.spec(), TableSpec.CAUTIONS, row).absolute();
-            given = "IF(" + cautions + "=\"\",\"ok\"," + cautions + ")";
+            String first = cautions;
+            for (String cell : above.cells) {
+                first = "IF(" + cell + "=\"\"," + first + ",\"" + AS_ABOVE + "\")";
+            }
+            given = "IF(" + cautions + "=\"\",\"ok\"," + first + ")";
             String now = table.of(TableSpec.CAUTIONS).word(row);
-            givenNow = now.isEmpty() ? "ok" : now;
+            givenNow = now.isEmpty() ? "ok" : above.given ? AS_ABOVE : now;
         }
         boolean has = table.of(headline.formula().result()).has(row);
         line.formula(

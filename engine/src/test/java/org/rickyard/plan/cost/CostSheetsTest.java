@@ -402,6 +402,22 @@ class CostSheetsTest {
         assertThat(worked.result("interest", "Mower").given()).isFalse();
     }
 
+    /** As if nobody had typed it, it was told missing, with the words how to type it. */
+    @Test
+    void aPriceThatIsNoNumberIsNamedWhereItIsMissed() {
+        for (Object[] interest : List.of(row("Interest rate", "6%", null), row("Interest rate", "6 %", "%"))) {
+            SeasonBook.Worked worked = farm("PTO", 60, interest).run();
+            assertThat(worked.result("interest", "Mower").given()).isFalse();
+            assertThat(worked.result("interest", "Mower").reason())
+                    .contains("interest rate is not readable: '" + interest[1] + "'", "Assumptions!B2");
+        }
+        assertThat(farm("PTO", 60, row("Interest rate", "6 kg", "kg"))
+                        .run()
+                        .result("interest", "Mower")
+                        .reason())
+                .contains("interest rate missing");
+    }
+
     /** 12 ha of 20 t/ha are 240 t: the job's cost over them. */
     @Test
     void aJobHasItsCostPerTonne() {

@@ -63,4 +63,26 @@ class TractorFuelTest {
         assertThat(worked.number("fuel-on-field", "2")).isCloseTo(72, within(1e-9));
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** A job may have several machines, so that it is no place for the fuel of one: told, with the place to type it. */
+    @Test
+    @Tag("derived")
+    void fuelBesideTheJobIsToldToBeOfTheMachine() {
+        for (String header : new String[] {"Fuel l/h", "Diesel (L/ha)"}) {
+            SeasonBook.Worked worked = new SeasonBook()
+                    .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 12, "grass"))
+                    .sheet(
+                            "Machines",
+                            row("Machine", "Type", "Width (m)", "Speed (km/h)", "Efficiency (%)"),
+                            row("Mower", "mower", 3, 10, 80))
+                    .sheet(
+                            "Jobs",
+                            row("Job", "Field", "Operation", "Machine", header),
+                            row("1", "A", "mow", "Mower", 9))
+                    .run();
+            assertThat(worked.messages())
+                    .anyMatch(message -> message.contains("not read as columns of Jobs: " + header)
+                            && message.contains("\"" + header + "\" may be the Fuel, which is a column of Machines"));
+        }
+    }
 }

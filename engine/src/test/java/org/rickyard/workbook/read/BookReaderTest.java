@@ -47,6 +47,21 @@ class BookReaderTest {
     }
 
     @Test
+    void hiddenColumnsAreTold() throws IOException {
+        Parts parts = parts().with(
+                        FIELDS.part(),
+                        "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><cols>"
+                                + "<col min='1' max='1' width='9'/><col min='3' max='4' hidden='1'/>"
+                                + "<col min='6' max='6' hidden='0'/><col min='9' max='16384' hidden='true'/></cols>"
+                                + "<sheetData><row><c><v>1</v></c></row></sheetData></worksheet>");
+        SheetCells fields = BookReader.read(
+                        parts, SHEETS, Optional.empty(), Optional.empty(), false, sheet -> sheet == FIELDS)
+                .get(0);
+        assertThat(IntStream.range(0, 10).filter(fields::isHiddenColumn)).containsExactly(2, 3, 8, 9);
+        assertThat(fields.number(0, 0)).isEqualTo(1);
+    }
+
+    @Test
     void unwantedSheetsAreNotEvenOpened() throws IOException {
         Parts parts = parts().with(NOTES.part(), "damaged");
         List<SheetCells> read =

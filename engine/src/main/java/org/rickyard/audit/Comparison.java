@@ -1,0 +1,167 @@
+package org.rickyard.audit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.rickyard.audit.Difference.Figure;
+import org.rickyard.formula.Symbol;
+import org.rickyard.formula.Values;
+import org.rickyard.lists.Finding;
+import org.rickyard.plan.Headlines;
+import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.TableColumn;
+import org.rickyard.trade.Quantities;
+
+/**
+ * Which results are not the same in two workbooks that were both worked out: last year's and this, or one before and
+ * after a change. Rows belong together that bear the same names, wherever they stand; what was renamed has results in
+ * one of them alone.
+ */
+public final class Comparison {
+    private static final String HOLDING = new TableColumn.Name(Quantities.HOLDING, List.of()).label();
+
+    private final Results before;
+    private final Results after;
+    private final List<Difference> differences = new ArrayList<>();
+    private long same;
+
+    private record Headline(String table, Map<String, String> row, Symbol answer) {}
+
+    private Comparison(Results before, Results after) {
+        this.before = before;
+        this.after = after;
+        Set<Headline> headlines = new LinkedHashSet<>();
+        headlines(before, headlines);
+        headlines(after, headlines);
+        for (ResultTable table : after.plan().tables()) {
+            table(before.plan().table(table.spec().id()), table, headlines);
+        }
+    }
+
+    /** Holds the results of one workbook against those of another. */
+    public static Comparison of(Results before, Results after) {
+        return new Comparison(before, after);
+    }
+
+    private static void headlines(Results results, Set<Headline> headlines) {
+        Map<ResultTable, List<Map<String, String>>> names = new HashMap<>();
+        for (Headlines.Headline line : Headlines.of(results.plan())) {
+            ResultTable table = line.table();
+            headlines.add(new Headline(
+                    table.spec().id(),
+                    names.computeIfAbsent(table, Results::abouts).get(line.row()),
+                    line.formula().result()));
+        }
+    }
+
+    private void table(ResultTable was, ResultTable is, Set<Headline> headlines) {
+        List<Map<String, String>> namesBefore = Results.abouts(was);
+        List<Map<String, String>> namesAfter = Results.abouts(is);
+        Map<Map<String, String>, Integer> rowsBefore = new LinkedHashMap<>();
+        for (int row = 0; row < was.rows(); row++) {
+            rowsBefore.putIfAbsent(namesBefore.get(row), row);
+        }
+        for (int row = 0; row < is.rows(); row++) {
+            Map<String, String> names = namesAfter.get(row);
+            Integer former = rowsBefore.remove(names);
+            for (TableColumn column : Results.answers(is)) {
+                boolean also =
+                        former != null && was.spec().column(column.symbol()).isPresent();
+                take(
+                        is,
+                        column.symbol(),
+                        names,
+                        also ? answer(before, was, column, former) : Optional.empty(),
+                        answer(after, is, column, row),
+                        headlines);
+            }
+        }
+        rowsBefore.forEach((names, row) -> {
+            for (TableColumn column : Results.answers(was)) {
+                take(was, column.symbol(), names, answer(before, was, column, row), Optional.empty(), headlines);
+            }
+        });
+    }
+
+    private void take(
+            ResultTable table,
+            Symbol symbol,
+            Map<String, String> names,
+            Optional<Figure> then,
+            Optional<Figure> now,
+            Set<Headline> headlines) {
+        if (then.isEmpty() && now.isEmpty()) {
+            return;
+        }
+        if (then.isPresent() && now.isPresent() && now.get().saysTheSameAs(then.get())) {
+            same++;
+            return;
+        }
+        String holding = "";
+        List<String> about = new ArrayList<>();
+        for (Map.Entry<String, String> name : names.entrySet()) {
+            if (name.getKey().equals(HOLDING)) {
+                holding = name.getValue();
+            } else {
+                about.add(name.getValue());
+            }
+        }
+        boolean headline = headlines.contains(new Headline(table.spec().id(), names, symbol));
+        differences.add(new Difference(holding, String.join(", ", about), symbol.name(), then, now, headline));
+    }
+
+    private static Optional<Figure> answer(Results results, ResultTable table, TableColumn column, int row) {
+        if (!Results.isTold(table, column, row)) {
+            return Optional.empty();
+        }
+        Symbol symbol = column.symbol();
+        Values values = table.of(symbol);
+        boolean given = values.has(row);
+        String words = given
+                ? Results.word(table, symbol, row)
+                : String.join(
+                        "; ",
+                        results.causes().of(table, symbol, row).stream()
+                                .map(Cause::what)
+                                .toList());
+        boolean number = given && words.isEmpty() && !values.words();
+        return Optional.of(new Figure(
+                results.places().cell(table.spec(), symbol, row),
+                number ? Optional.of(values.number(row)) : Optional.empty(),
+                words,
+                given,
+                table.unit(symbol, row),
+                symbol.decimals(),
+                number ? results.own(table, symbol, row, values.number(row)) : Optional.empty()));
+    }
+
+    /** Results that differ, those of one workbook alone among them, in the order of the sheets. */
+    public List<Difference> differences() {
+        return List.copyOf(differences);
+    }
+
+    /** How many results are the same in both. */
+    public long same() {
+        return same;
+    }
+
+    /** Findings of the one that are not among those of the other, wherever they stand and with whatever figures. */
+    public static List<Finding> without(List<Finding> findings, List<Finding> others) {
+        Set<String> known = new LinkedHashSet<>();
+        others.forEach(finding -> known.add(sentence(finding)));
+        return findings.stream()
+                .filter(finding -> !known.contains(sentence(finding)))
+                .toList();
+    }
+
+    private static String sentence(Finding finding) {
+        String message = finding.message();
+        int figures = message.indexOf(RuleFigures.HERE);
+        return finding.severity() + " " + (figures < 0 ? message : message.substring(0, figures));
+    }
+}
