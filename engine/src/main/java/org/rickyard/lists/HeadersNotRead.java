@@ -24,6 +24,10 @@ final class HeadersNotRead {
             "(?i)(time( taken)?|seconds?|secs?\\.?) (for|per|over|in|to (travel|cover|do)) ([0-9]+) ?(m|metres?|meters?|yds?|yards?|ft|feet)\\b( .*|\\(.*)?"
                     + "|([0-9]+) ?(m|metres?|meters?|yds?|yards?|ft|feet) in ?\\(?(s|secs?|seconds?)\\)?");
 
+    /** Seeds counted, not weighed: "Seeds/m2", "Plants per sq m", "Seed rate (seeds/m2)". */
+    private static final Pattern SEEDS = Pattern.compile(
+            "(?i).*\\b(seeds?|plants?|grains?|kernels?) ?(/|per) ?(m2|m²|sq\\.? ?m(et(re|er))?|square met(re|er))\\b?.*");
+
     private static final Pattern NUMBERED_PRODUCT =
             Pattern.compile("(product|chemical|pesticide|herbicide|fungicide|spray)( name)? ?[1-9]");
 
@@ -53,6 +57,7 @@ final class HeadersNotRead {
         }
         if (spec == Jobs.LIST) {
             cautionPasses(match);
+            cautionSeeds(match);
         } else if (spec == Fields.LIST) {
             cautionCuts(match);
         }
@@ -153,6 +158,16 @@ final class HeadersNotRead {
                         + ", which is in t/ha, t/ac or t DM/ha:"
                         + " multiply it by the weight of one, and say in Yield basis and DM at ensiling what it was"
                         + " weighed as.");
+    }
+
+    /** Seeds on a square metre weigh what a thousand of them do; a spreader and a drill are loaded by weight. */
+    private void cautionSeeds(HeaderRow.Match match) {
+        caution(
+                match,
+                header -> SEEDS.matcher(header.strip()).matches(),
+                " is not read as the " + Jobs.DOSE.name() + ": seed is drilled by weight here. Write kg/ha in a column"
+                        + " Seed rate (kg/ha): seeds/m2 × weight of a thousand in g ÷ 100, or plants/m2 wanted × that"
+                        + " weight ÷ the percentage that come up.");
     }
 
     /** The speed of a run by the watch asks for its length, which no formula could follow into a header. */

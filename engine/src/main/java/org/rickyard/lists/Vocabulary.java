@@ -72,6 +72,9 @@ final class Vocabulary {
     private static final Pattern FRESH =
             Pattern.compile("(?i)[(\\[,]* ?\\b(wet|fresh|as fed|as is)( weight| matter)?\\b ?[)\\]]*");
 
+    /** What an animal weighs: by itself, and not a share of it, it is nothing that is eaten. */
+    private static final Pattern LIVEWEIGHT = Pattern.compile("(live ?weight|lw)\\b.*");
+
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
     private static final int MOST_KEPT = 2000;
@@ -203,6 +206,11 @@ final class Vocabulary {
             }
         }
         Heading heading = unsettled(header);
+        if (heading != null
+                && LIVEWEIGHT.matcher(header.normal()).matches()
+                && !header.raw().contains("%")) {
+            return null;
+        }
         return heading == null ? ProductsInARow.read(this, header) : heading;
     }
 

@@ -205,4 +205,45 @@ class WorkedExampleTablesTest {
         assertThat(messages(open, Severity.CAUTION))
                 .anyMatch(told -> told.contains("\"Broadcast rate (L/ha)\" could mean Water volume or Dose"));
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Seeds/m2", "Seeds per m2", "Plants per sq m", "Target plants/m2", "Grains/m²"})
+    void seedsThatAreCountedAreToldToBeWeighed(String header) {
+        FoundLists found = find(new SheetOf("Drilling")
+                .row("Field", "Operation", "Drill", "Seed", header)
+                .row("Piece", "drilling", "Tine", "Wheat C2", 350));
+        assertThat(found.rows(Jobs.LIST).gives(Jobs.DOSE, 0)).isFalse();
+        assertThat(messages(found, Severity.CAUTION)).singleElement().satisfies(told -> assertThat(told)
+                .startsWith("\"" + header + "\" is not read as the Dose")
+                .contains("Seed rate (kg/ha)"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Seed rate (kg/ha)", "Seed cost/ha", "Plants", "Seed (kg/ha)", "Area m2"})
+    void whatIsNoCountOfSeedsIsNotToldToBeOne(String header) {
+        FoundLists found = find(new SheetOf("Drilling")
+                .row("Field", "Operation", "Drill", "Product", header)
+                .row("Piece", "drilling", "Tine", "Wheat C2", 175));
+        assertThat(messages(found, Severity.CAUTION)).noneMatch(told -> told.contains("drilled by weight"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Liveweight (kg)", "Live weight (kg)", "LW kg", "Liveweight"})
+    void whatAnAnimalWeighsIsNotWhatItEats(String header) {
+        FoundLists found = find(new SheetOf("Herds")
+                .row("Group", "Head", header, "Intake (kg DM/day)", "Days")
+                .row("Beef", 40, 550, 11, 150));
+        assertThat(found.rows(Herds.LIST).number(Herds.INTAKE, 0)).isEqualTo(11);
+        assertThat(messages(found, Severity.STOP)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"% of liveweight", "DMI (% LW)", "% LW"})
+    void aShareOfItIsAsked(String header) {
+        FoundLists found = find(new SheetOf("Herds")
+                .row("Group", "Head", "Liveweight (kg)", header, "Days")
+                .row("Beef", 40, 550, 2.2, 150));
+        assertThat(messages(found, Severity.STOP)).singleElement().satisfies(told -> assertThat(told)
+                .contains("A share of liveweight needs the liveweight: write kg DM/day"));
+    }
 }
