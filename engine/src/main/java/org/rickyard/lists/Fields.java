@@ -209,6 +209,11 @@ public final class Fields {
                     "haul to pit, haul to clamp, haul to yard, haul to silo, haul to bunker, to pit, to clamp, to silo, to"
                             + " bunker, to yard, carting, cart, draw, draw to pit, farm field, farm to field, field farm, field to farm,"
                             + " distance farm field, distance field farm, distance farm to field, distance field to farm")
-            .otherwiseMeasured(DISTANCE_TO_FILL_POINT, "fill point, water point, bowser, tap")
-            .otherwiseMeasured(DISTANCE_TO_WATERCOURSE, "watercourse, river, stream, ditch, water course");
+            .otherwiseMeasured(
+                    DISTANCE_TO_FILL_POINT,
+                    "fill point, fill pt, water point, water pt, bowser, tap, to fill point, to fill pt, to water point, to hydrant, to"
+                            + " bowser, to tap")
+            .otherwiseMeasured(
+                    DISTANCE_TO_WATERCOURSE,
+                    "watercourse, river, stream, ditch, water course, to watercourse, to river, to stream, to ditch, to brook, to beck");
 }

@@ -19,6 +19,11 @@ final class HeadersNotRead {
 
     private static final Pattern BALES = Pattern.compile("(?i)(bales?|loads?) ?(/|per|an?) ?(ha|hectare|ac|acre)\\b.*");
 
+    /** "Time for 100 m (s)", "100 m in (s)": how long is in the cell, how far in the header. */
+    private static final Pattern TIMED_RUN = Pattern.compile(
+            "(?i)(time( taken)?|seconds?|secs?\\.?) (for|per|over|in|to (travel|cover|do)) ([0-9]+) ?(m|metres?|meters?|yds?|yards?|ft|feet)\\b( .*|\\(.*)?"
+                    + "|([0-9]+) ?(m|metres?|meters?|yds?|yards?|ft|feet) in ?\\(?(s|secs?|seconds?)\\)?");
+
     private static final Pattern NUMBERED_PRODUCT =
             Pattern.compile("(product|chemical|pesticide|herbicide|fungicide|spray)( name)? ?[1-9]");
 
@@ -50,6 +55,9 @@ final class HeadersNotRead {
             cautionPasses(match);
         } else if (spec == Fields.LIST) {
             cautionCuts(match);
+        }
+        if (spec == Machines.LIST && match.places(Machines.TIMED_SECONDS) == 0) {
+            cautionTimedRun(match);
         }
         if (spec == Fields.LIST && match.places(Fields.YIELD) == 0
                 || spec == Cuts.LIST && match.places(Cuts.YIELD) == 0) {
@@ -145,6 +153,16 @@ final class HeadersNotRead {
                         + ", which is in t/ha, t/ac or t DM/ha:"
                         + " multiply it by the weight of one, and say in Yield basis and DM at ensiling what it was"
                         + " weighed as.");
+    }
+
+    /** The speed of a run by the watch asks for its length, which no formula could follow into a header. */
+    private void cautionTimedRun(HeaderRow.Match match) {
+        caution(
+                match,
+                header -> TIMED_RUN.matcher(header.strip()).matches(),
+                " is not read: a length in a header is no cell to reckon with. Name the column "
+                        + Machines.TIMED_SECONDS.name() + " (s), and type the length of the run in a column "
+                        + Machines.TIMED_DISTANCE.name() + " (m or ft): the speed is worked out from both.");
     }
 
     private void caution(HeaderRow.Match match, Predicate<String> isMeant, String what) {

@@ -195,6 +195,7 @@ public final class Jobs {
             .unclear(
                     List.of(
                             "rate",
+                            "broadcast rate",
                             "l/ha",
                             "l/ac",
                             "l/acre",
@@ -207,6 +208,8 @@ public final class Jobs {
             .unclear(List.of("fit days", "days fit", "suitable days", "days ok"), WORKABLE_DAYS, DAYS_AVAILABLE)
             .told("rate", DOSE, PRODUCT, WATER_VOLUME)
             .told("rate", DOSE, PRODUCT, DOSE_UNIT)
+            .told("broadcast rate", DOSE, PRODUCT, WATER_VOLUME)
+            .told("broadcast rate", DOSE, PRODUCT, DOSE_UNIT)
             .toldMeasured("rate", WATER_VOLUME, DOSE)
             .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")
             .told("l/ha", WATER_VOLUME, DOSE)
@@ -231,7 +234,10 @@ public final class Jobs {
             .otherwise(PRODUCT, "fert, fertiliser, fertilizer, fertiliser name, fertilizer name")
             .otherwise(
                     DOSE,
-                    "kg/ha product, kg product/ha, l/ha product, l product/ha, kg/ha, kg per ha, kg/ac, kg/acre, kg per acre, lb/ac, lb/acre, lb per acre, g/ha, g/ac, g/acre, ml/ha,"
+                    "pint/ac, pint/acre, pint per ac, pint per acre, quart/ac, quart/acre, quart per ac, quart per acre, ounce/ac,"
+                            + " ounce/acre, ounce per ac, ounce per acre, fluid ounce/ac, fluid ounce/acre, fluid ounce per ac,"
+                            + " fluid ounce per acre, pound/ac, pound/acre, pound per ac, pound per acre, lbs/ac, lbs/acre, lbs per acre,"
+                            + " kg/ha product, kg product/ha, l/ha product, l product/ha, kg/ha, kg per ha, kg/ac, kg/acre, kg per acre, lb/ac, lb/acre, lb per acre, g/ha, g/ac, g/acre, ml/ha,"
                             + " ml/ac, ml/acre, ml/l, oz/ac, oz/acre,"
                             + " fl oz/ac, fl oz/acre, pt/ac, pt/acre, pts/ac, qt/ac, qt/acre, oz/100 gal, fl oz/100 gal, lb/100 gal,"
                             + " pt/100 gal, qt/100 gal, g/100 l, ml/100 l, l/100 l, kg/100 l")

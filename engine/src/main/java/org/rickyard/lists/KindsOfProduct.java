@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -14,6 +15,9 @@ final class KindsOfProduct {
     /** What is sprayed, by what it is for: one of them is the product of its row, several are several products. */
     static final Pattern KIND = Pattern.compile(
             "(herbicide|fungicide|insecticide|desiccant|molluscicide|growth regulator|pgr|foliar feed)( name| used| applied)?");
+
+    /** What is sown: the product of its row where nothing sprayed stands beside it. */
+    private static final Pattern SOWN = Pattern.compile("seed( name| used| mix| mixture)?");
 
     private static final String SEED = "seed";
     private static final String MANURE = "manure";
@@ -65,28 +69,31 @@ final class KindsOfProduct {
         if (match.vocabulary().spec != Jobs.LIST || match.places(Jobs.PRODUCT) > 0 || match.places(Jobs.MIX) > 0) {
             return;
         }
-        int place = -1;
-        for (int i = 0; i < headings.length; i++) {
-            String header = headers[match.firstColumn() + i];
-            if (headings[i] == null
-                    && header != null
-                    && KIND.matcher(HeaderText.normal(header)).matches()
-                    && mayHoldNames(match.firstColumn() + i)) {
-                if (place >= 0) {
-                    return;
-                }
-                place = i;
-            }
+        List<Integer> places = places(match, headings, KIND);
+        if (places.isEmpty()) {
+            places = places(match, headings, SOWN);
         }
-        if (place < 0) {
+        if (places.size() != 1) {
             return;
         }
+        int place = places.get(0);
         int column = match.firstColumn() + place;
         headings[place] = new Vocabulary.Heading(List.of(Jobs.PRODUCT), "", 2, false, null);
         findings.add(Finding.note(
                 new CellAddress(grid.sheet(), headerRow, column),
                 Words.quoted(headers[column]) + " is read as the " + Jobs.PRODUCT.name() + " of " + Jobs.LIST.name()
                         + ", since no other header names one. If it is something else, rename it."));
+    }
+
+    private List<Integer> places(HeaderRow.Match match, Vocabulary.Heading[] headings, Pattern kind) {
+        return IntStream.range(0, headings.length)
+                .filter(i -> headings[i] == null)
+                .filter(i -> headers[match.firstColumn() + i] != null)
+                .filter(i -> kind.matcher(HeaderText.normal(headers[match.firstColumn() + i]))
+                        .matches())
+                .filter(i -> mayHoldNames(match.firstColumn() + i))
+                .boxed()
+                .toList();
     }
 
     /** "Seed rate" beside a "Herbicide" is of the seed, which has no column: read as the dose, it drowned a field in it. */

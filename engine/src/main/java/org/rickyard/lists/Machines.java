@@ -332,7 +332,9 @@ public final class Machines {
     public static final ColumnSpec NOZZLE_FLOW = number("Nozzle flow", Quantities.NOZZLE_FLOW)
             .also(
                     "nozzle output, flow per nozzle, output per nozzle, nozzle flow rate, nozzle discharge, nozzle delivery, "
-                            + "tip flow, tip output, l/min per nozzle, l/min/nozzle, litres per minute per nozzle, output of one nozzle, flow of one nozzle, flow rate per nozzle, discharge per nozzle")
+                            + "tip flow, tip output, l/min per nozzle, l/min/nozzle, litres per minute per nozzle, output of one nozzle, flow of one nozzle, flow rate per nozzle, discharge per nozzle, "
+                            + "average nozzle output, average nozzle flow, average output per nozzle, average flow per nozzle, mean nozzle output, mean nozzle flow, "
+                            + "mean output per nozzle, mean flow per nozzle, catch per nozzle, average catch per nozzle, collected per nozzle, caught per nozzle")
             .help("Caught from one nozzle in a minute, as a mean.");
     /** Flow of all. */
     public static final ColumnSpec TOTAL_FLOW = number("Total flow", Quantities.TOTAL_FLOW)
@@ -508,6 +510,7 @@ public final class Machines {
             .told("nozzle", NOZZLES, NOZZLE_SIZE)
             .told("tip", NOZZLES, NOZZLE_SIZE)
             .otherwise(WORKING_PRESSURE, "pressure, psi, bar")
+            .otherwiseMeasured(NOZZLE_FLOW, "nozzle catch, average catch, mean catch")
             .otherwiseMeasured(TOTAL_FLOW, "flow, flow rate, discharge, discharge rate, output")
             .unclear(
                     List.of("road speed", "transport speed", "travelling speed", "road travel speed"),
@@ -533,6 +536,12 @@ public final class Machines {
                             "cost per hour",
                             "cost h",
                             "cost per h",
+                            "cost bale",
+                            "cost per bale",
+                            "price per bale",
+                            "cost tonne",
+                            "cost per tonne",
+                            "price per tonne",
                             "price per ha",
                             "price per acre",
                             "price per hour"),

@@ -25,6 +25,12 @@ final class OtherwiseHeaders {
                                 && vocabulary.heading(otherwise, header) != null);
     }
 
+    /** Whether a header means a column where no other does, and by its unit. */
+    boolean isMeasured(HeaderText header) {
+        return hints.otherwise().stream()
+                .anyMatch(otherwise -> otherwise.measured() && vocabulary.heading(otherwise, header) != null);
+    }
+
     /**
      * Reads headers that mean a column only where no other header does.
      *

@@ -146,6 +146,8 @@ final class RowReader {
         if (!rows.isNamed(row)) {
             if (filled == 1 && !holdsFigures(row)) {
                 titles.add(row);
+            } else if (totals.isTotalOfNamed(row)) {
+                note(row, "This row of totals is not read as a row of " + name() + ".");
             } else {
                 tellNameless(row);
             }

@@ -150,6 +150,19 @@ final class TotalsRows {
         return false;
     }
 
+    /** Whether a row without a name is told to sum up a part of the list: "Hill Farm total" where farms stand. */
+    boolean isTotalOfNamed(int row) {
+        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT) {
+                String text = grid.text(row, column).strip().toLowerCase(Locale.ROOT);
+                if (ENDS_AS_TOTAL.stream().anyMatch(text::endsWith)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /** "Total insured": with a formula under the figures it sums them up, and is no name of a row of its own. */
     private boolean isCalledTotal(int row) {
         for (int column : identity) {

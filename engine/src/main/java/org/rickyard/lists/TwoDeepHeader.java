@@ -76,12 +76,20 @@ final class TwoDeepHeader {
         }
         String[] both = headers.clone();
         boolean better = false;
+        String over = null;
         for (int column = first; column <= last; column++) {
             String above = grid.kind(row - 1, column) == Grid.Kind.TEXT ? Words.trim(grid.text(row - 1, column)) : "";
+            boolean goesOn = above.isEmpty() && over != null && headers[column] != null;
+            if (goesOn && isOfHeading(headers, first, last, column, unitLast(over, headers[column]))) {
+                both[column] = unitLast(over, headers[column]);
+                continue;
+            }
+            over = null;
             if (headers[column] != null && !above.isEmpty() && (!isUnitAlone(above) || isUnitAlone(headers[column]))) {
                 String joined = above + " " + headers[column];
                 if (isUnitAlone(headers[column]) || begins(headers, first, last, column, joined)) {
                     both[column] = joined;
+                    over = above;
                     better = true;
                 }
             }
@@ -150,6 +158,28 @@ final class TwoDeepHeader {
                             .mapToObj(other -> vocabulary.read(HeaderText.of(headers[other])))
                             .noneMatch(other -> other != null && other.isCertain() && other.column() == both.column());
         });
+    }
+
+    /**
+     * Whether a heading with a unit goes on over a further column: "Density (kg/m3)" over "Fresh" and "DM", which by itself
+     * is a share and here is the other density. A column with a unit of its own, or of names, is none of the heading's.
+     */
+    private boolean isOfHeading(String[] headers, int first, int last, int column, String joined) {
+        HeaderText alone = HeaderText.of(headers[column]);
+        HeaderText text = HeaderText.of(joined);
+        return begins(headers, first, last, column, joined)
+                && vocabularies.stream().anyMatch(vocabulary -> {
+                    Vocabulary.Heading own = vocabulary.read(alone);
+                    Vocabulary.Heading both = vocabulary.read(text);
+                    return own != null
+                            && both != null
+                            && both.isCertain()
+                            && !both.rest().isEmpty()
+                            && HeaderUnit.fits(both.column(), both.rest())
+                            && own.rest().isEmpty()
+                            && own.candidates().stream().allMatch(ColumnSpec::isNumeric)
+                            && !own.candidates().contains(both.column());
+                });
     }
 
     /** By column, whether the rows are known by what stands under it; null if by none. */
@@ -323,7 +353,17 @@ final class TwoDeepHeader {
                 return joined;
             }
         }
+        if (!isKnown(above) && isMeasuredOtherwise(above + " " + below)) {
+            return above + " " + below;
+        }
         return !meansSomething(above) && meansSomething(below) ? below : above;
+    }
+
+    /** "Hopper capacity" over "kg" means what "Hopper capacity (kg)" does, which without its unit means nothing. */
+    private boolean isMeasuredOtherwise(String joined) {
+        HeaderText text = HeaderText.of(joined);
+        return vocabularies.stream()
+                .anyMatch(vocabulary -> vocabulary.otherwise().isMeasured(text));
     }
 
     /** Whether any list knows the header, be it that it has to be asked about. */

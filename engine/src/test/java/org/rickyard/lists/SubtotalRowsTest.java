@@ -41,6 +41,23 @@ class SubtotalRowsTest {
     }
 
     @Test
+    void aTotalWhereFarmsStandIsToldAsOneAndAsksForNoName() {
+        FoundLists found = find(new SheetOf("Land")
+                .row("Farm", "Field", "Area (ha)")
+                .row("Hill", "A", 10)
+                .row("Hill", "B", 5)
+                .row("Hill total", null, 15)
+                .row()
+                .row("Dale", "C", 7)
+                .row("Dale", null, 3)
+                .row("Dale total", null, 10));
+        assertThat(fields(found)).containsExactly("A", "B", "C");
+        assertThat(found.findings())
+                .extracting(Finding::severity)
+                .containsExactlyInAnyOrder(Severity.NOTE, Severity.NOTE, Severity.CAUTION);
+    }
+
+    @Test
     void aFarmsNameBesideTheSumsOfItsFieldsIsNoField() {
         FoundLists found = find(twoFarms("Home Farm", "Hill Farm", 2000.0));
         assertThat(fields(found)).containsExactly("Mill Close", "Long Acre", "Top", "Low");

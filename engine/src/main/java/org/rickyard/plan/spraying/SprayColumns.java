@@ -26,6 +26,12 @@ final class SprayColumns {
     static final TableColumn.Link AREA = Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA));
     static final TableColumn.Link ROW_SPACING =
             Names.link(Quantities.ROW_SPACING, Candidate.typed(Role.FIELD, Fields.ROW_SPACING));
+    /** Rows that are sprayed in bands are as far apart as those of the machine, where the field does not say. */
+    static final TableColumn.Link BAND_ROW_SPACING = Names.link(
+            Quantities.ROW_SPACING,
+            Candidate.typed(Role.FIELD, Fields.ROW_SPACING),
+            Candidate.typed(Role.MACHINE, Machines.ROW_WIDTH));
+
     static final TableColumn.Link BAND_WIDTH =
             Names.optional(Quantities.BAND_WIDTH, Candidate.typed(Role.JOB, Jobs.BAND_WIDTH));
     static final TableColumn.Link WATER_VOLUME =

@@ -60,7 +60,7 @@ final class SprayFieldTables {
                             new TableColumn.Key(Keys.MACHINE_KEY),
                             SprayColumns.AREA,
                             SprayColumns.BAND_WIDTH,
-                            SprayColumns.ROW_SPACING,
+                            SprayColumns.BAND_ROW_SPACING,
                             SprayColumns.WATER_VOLUME,
                             SprayColumns.SPEED,
                             SprayColumns.WORKING_WIDTH,

@@ -122,7 +122,7 @@ public final class SprayWork {
                                     Condition.compare(value(BAND_WIDTH), Relation.AT_MOST, value(ROW_SPACING)),
                                     "the band is wider than the row spacing")),
             Source.derived("band ÷ row is the share of the ground sprayed; doses and water volume hold on the band"),
-            "one band over each row, rows as far apart as typed for the field",
+            "one band over each row, rows as far apart as typed for the field or the machine",
             List.of(WorkedExample.from(Source.derived("a 25 cm band on rows 75 cm apart treats a third"))
                     .with(AREA, 9)
                     .with(BAND_WIDTH, 0.25)

@@ -1,0 +1,208 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.lists.FoundIn.find;
+import static org.rickyard.lists.FoundIn.messages;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.lists.Finding.Severity;
+import org.rickyard.quantity.Units;
+
+/** Worked examples as extension bulletins print them, typed into a table: their own headers, units in a row below. */
+class WorkedExampleTablesTest {
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Average output per nozzle (ml/min)",
+                "Avg. output per nozzle (ml/min)",
+                "Mean nozzle output (ml/min)",
+                "Average nozzle flow (ml/min)",
+                "Nozzle catch (ml/min)",
+                "Catch per nozzle (ml/min)",
+                "Average catch (ml/min)",
+                "Collected per nozzle (ml/min)"
+            })
+    void whatWasCaughtFromANozzleIsItsFlow(String header) {
+        ListRows machines = find(new SheetOf("Kit")
+                        .row("Machine", "Type", "Width (m)", "No. of nozzles", header)
+                        .row("Old boom", "sprayer", 12, 24, 1480))
+                .rows(Machines.LIST);
+        assertThat(machines.number(Machines.NOZZLE_FLOW, 0)).isEqualTo(1480);
+        assertThat(machines.isFilled(Machines.OUTPUT, 0)).isFalse();
+        assertThat(machines.number(Machines.NOZZLES, 0)).isEqualTo(24);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Average output (ac/h)", "Nozzle catch tray", "Average output", "Catch", "Nozzle cost"})
+    void whatIsOfSomethingElseIsNoNozzlesFlow(String header) {
+        ListRows machines = find(new SheetOf("Kit")
+                        .row("Machine", "Type", "Width (m)", "Speed (km/h)", header)
+                        .row("Old boom", "sprayer", 12, 8, 7))
+                .rows(Machines.LIST);
+        assertThat(machines.isFilled(Machines.NOZZLE_FLOW, 0)).isFalse();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Time for 100 m (s)",
+                "Seconds for 100 m",
+                "Secs per 100 m",
+                "100 m in (s)",
+                "Time to travel 300 ft (sec)",
+                "Seconds over 88 ft",
+                "Time taken for 100 metres"
+            })
+    void aRunTimedOverALengthInTheHeaderIsToldWithWhatToWrite(String header) {
+        FoundLists found = find(
+                new SheetOf("Kit").row("Machine", "Type", "Width (m)", header).row("Old boom", "sprayer", 12, 45));
+        assertThat(messages(found, Severity.CAUTION)).singleElement().satisfies(told -> assertThat(told)
+                .contains(header, "Timed distance", "Timed seconds (s)"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Time for 100 ha (h)", "Cost per 100 m", "Fuel for 100 m", "Time in field (h)", "Seconds"})
+    void otherTimesAreNoRuns(String header) {
+        FoundLists found = find(new SheetOf("Kit")
+                .row("Machine", "Type", "Width (m)", "Speed (km/h)", header)
+                .row("Old boom", "sprayer", 12, 8, 45));
+        assertThat(messages(found, Severity.CAUTION)).noneMatch(told -> told.contains("a length in a header"));
+    }
+
+    @Test
+    void aUnitBelowAHeaderTellsWhatItMeansAsOneBesideItDoes() {
+        ListRows machines = find(new SheetOf("Drills")
+                        .row("Drill", "Type", "Width", "Hopper capacity", "Work rate", "Filling")
+                        .row(null, null, "m", "kg", "ha/h", "min")
+                        .row("Combi", "drill", 3, 850, 1.6, 12))
+                .rows(Machines.LIST);
+        assertThat(machines.number(Machines.PAYLOAD, 0)).isEqualTo(850);
+        assertThat(machines.unit(Machines.PAYLOAD, 0)).hasValue(Units.KG);
+        assertThat(machines.number(Machines.RATE_OF_WORK, 0)).isEqualTo(1.6);
+        assertThat(machines.number(Machines.FILL_TIME, 0)).isEqualTo(12);
+        ListRows fields = find(new SheetOf("Land")
+                        .row("Field", "Crop", "Net", "Fill pt", "To pit")
+                        .row(null, null, "ac", "km", "miles")
+                        .row("Top", "Grass", 12.5, 0.4, 1.5))
+                .rows(Fields.LIST);
+        assertThat(fields.number(Fields.AREA, 0)).isEqualTo(12.5);
+        assertThat(fields.number(Fields.DISTANCE_TO_FILL_POINT, 0)).isEqualTo(0.4);
+        assertThat(fields.unit(Fields.DISTANCE_TO_CLAMP, 0)).hasValue(Units.MILE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"To ditch (m)", "To stream (m)", "To watercourse (m)"})
+    void howFarItIsToADitchIsSaidAsHowFarToThePit(String header) {
+        ListRows fields = find(new SheetOf("Land")
+                        .row("Field", "Area (ha)", "Watercourse", header, "To hydrant (km)", "To pit (km)")
+                        .row("Top", 12.5, "stream", 4, 0.4, 1.5))
+                .rows(Fields.LIST);
+        assertThat(fields.number(Fields.DISTANCE_TO_WATERCOURSE, 0)).isEqualTo(4);
+        assertThat(fields.number(Fields.DISTANCE_TO_FILL_POINT, 0)).isEqualTo(0.4);
+        assertThat(fields.number(Fields.DISTANCE_TO_CLAMP, 0)).isEqualTo(1.5);
+    }
+
+    @Test
+    void aCostOfABaleIsAskedAsThatOfAnAcreIs() {
+        FoundLists found = find(new SheetOf("Kit")
+                .row("Machine", "Type", "Width (m)", "Cost/bale")
+                .row("Round", "round baler", 4.5, 9));
+        assertThat(messages(found, Severity.CAUTION)).singleElement().satisfies(told -> assertThat(told)
+                .contains("\"Cost/bale\"", "Charge"));
+        assertThat(found.rows(Machines.LIST).gives(Machines.CHARGE, 0)).isFalse();
+    }
+
+    @Test
+    void aUnitBelowThatIsOfSomethingElseGivesAHeaderNoMeaning() {
+        ListRows machines = find(new SheetOf("Drills")
+                        .row("Drill", "Type", "Width", "Hopper capacity", "Filling", "Min")
+                        .row(null, null, "m", "years", "ha", "kW")
+                        .row("Combi", "drill", 3, 850, 12, 40))
+                .rows(Machines.LIST);
+        assertThat(machines.isFilled(Machines.PAYLOAD, 0)).isFalse();
+        assertThat(machines.isFilled(Machines.FILL_TIME, 0)).isFalse();
+        assertThat(machines.isFilled(Machines.LOWEST_SPEED, 0)).isFalse();
+    }
+
+    @Test
+    void aDensityOverFreshAndDmIsTheDensityOfEach() {
+        FoundLists found = find(new SheetOf("Clamps")
+                .row(null, null, "Dimensions (m)", null, null, "Density (kg/m3)", null, "Feeding")
+                .row("Clamp", "Type", "Length", "Width", "Height settled", "Fresh", "DM", "Feed-out m/week")
+                .row("North", "walled", 36, 12, 2.8, 700, null, 1.2)
+                .row("South", "walled", 30, 9, 2.5, null, 210, 1.5));
+        ListRows clamps = found.rows(Clamps.LIST);
+        assertThat(clamps.number(Clamps.FRESH_DENSITY, 0)).isEqualTo(700);
+        assertThat(clamps.number(Clamps.DRY_MATTER_DENSITY, 1)).isEqualTo(210);
+        assertThat(clamps.isFilled(Clamps.DM_TARGET, 1)).isFalse();
+        assertThat(clamps.number(Clamps.LENGTH, 1)).isEqualTo(30);
+    }
+
+    @Test
+    void aHeadingGoesOnOverNothingThatHasItsOwnMeaningOrUnit() {
+        FoundLists found = find(new SheetOf("Clamps")
+                .row(null, null, "Floor (m)", null, "Density (kg/m3)", null, null, null)
+                .row("Clamp", "Type", "Length", "Width", "Fresh", "DM (%)", "Wall height (m)", "Crown (m)")
+                .row("North", "walled", 36, 12, 700, 30, 2.4, 0.5));
+        ListRows clamps = found.rows(Clamps.LIST);
+        assertThat(clamps.number(Clamps.FRESH_DENSITY, 0)).isEqualTo(700);
+        assertThat(clamps.number(Clamps.DM_TARGET, 0)).isEqualTo(30);
+        assertThat(clamps.isFilled(Clamps.DRY_MATTER_DENSITY, 0)).isFalse();
+        assertThat(clamps.number(Clamps.WALL_HEIGHT, 0)).isEqualTo(2.4);
+        assertThat(clamps.number(Clamps.CROWN, 0)).isEqualTo(0.5);
+    }
+
+    @Test
+    void whatIsSownIsTheProductOfItsRow() {
+        FoundLists found = find(new SheetOf("Drilling")
+                .row("Field", "Operation", "Drill", "Seed", "Seed rate (kg/ha)")
+                .row("Piece", "drilling", "Tine", "Wheat C2", 175));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.text(Jobs.PRODUCT, 0)).isEqualTo("Wheat C2");
+        assertThat(jobs.number(Jobs.DOSE, 0)).isEqualTo(175);
+        assertThat(messages(found, Severity.NOTE)).anyMatch(told -> told.startsWith("\"Seed\" is read as the Product"));
+    }
+
+    @Test
+    void seedBesideASprayOrInFiguresIsNoProduct() {
+        ListRows both = find(new SheetOf("Work")
+                        .row("Field", "Operation", "Machine", "Seed", "Herbicide", "Dose (L/ha)")
+                        .row("Piece", "spraying", "Boom", "Wheat C2", "Herbicide A", 2))
+                .rows(Jobs.LIST);
+        assertThat(both.text(Jobs.PRODUCT, 0)).isEqualTo("Herbicide A");
+        ListRows figures = find(new SheetOf("Work")
+                        .row("Field", "Operation", "Machine", "Seed")
+                        .row("Piece", "drilling", "Tine", 175))
+                .rows(Jobs.LIST);
+        assertThat(figures.isFilled(Jobs.PRODUCT, 0)).isFalse();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"Pints/acre", "Pints per acre", "Quarts/acre", "Pounds/acre", "lbs/acre", "Ounces per acre"})
+    void wordsSpeltOutAreADoseAsTheirShortFormsAre(String header) {
+        FoundLists found = find(
+                new SheetOf("Jobs")
+                        .row("Field", "Operation", "Sprayer", "Gals/acre", "Product", header)
+                        .row("Croft", "spraying", "Old", 20, "Herbicide A", 3),
+                new SheetOf("Assumptions").row("Item", "Value").row("Customary units", "UK"));
+        assertThat(found.rows(Jobs.LIST).number(Jobs.DOSE, 0)).isEqualTo(3);
+        assertThat(found.rows(Jobs.LIST).number(Jobs.WATER_VOLUME, 0)).isEqualTo(20);
+    }
+
+    @Test
+    void aBroadcastRateIsADoseBesideAProductAndIsAskedWithoutOne() {
+        FoundLists product = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Product", "Broadcast rate", "Rate unit", "Band width (cm)")
+                .row("Low", "spraying", "Planter", "Herbicide A", 2, "L/ha", 25));
+        assertThat(product.rows(Jobs.LIST).number(Jobs.DOSE, 0)).isEqualTo(2);
+        FoundLists open = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Product", "Broadcast rate (L/ha)", "Band width (cm)")
+                .row("Low", "spraying", "Planter", "Herbicide A", 2, 25));
+        assertThat(open.rows(Jobs.LIST).gives(Jobs.WATER_VOLUME, 0)).isFalse();
+        assertThat(messages(open, Severity.CAUTION))
+                .anyMatch(told -> told.contains("\"Broadcast rate (L/ha)\" could mean Water volume or Dose"));
+    }
+}
