@@ -111,6 +111,10 @@ public final class Products {
             .or(Quantities.PACK_PRICE)
             .also("unit price, cost, price per unit, price per litre, price per kg, price per pack, pack price")
             .help("For one product unit; write Price per pack if it is that.");
+    /** Nitrogen in it. */
+    public static final ColumnSpec NITROGEN = number("Nitrogen", Quantities.NITROGEN_SHARE)
+            .also("nitrogen content, N content, nitrogen in product, share of nitrogen, total nitrogen")
+            .help("Of a fertiliser, % by weight; one in litres needs its Density too.");
 
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
@@ -143,12 +147,14 @@ public final class Products {
                             DENSITY,
                             PACK_SIZE,
                             STOCK,
-                            PRICE))
+                            PRICE,
+                            NITROGEN))
             .identifiedBy(PRODUCT)
             .needsHeaders(3)
             .unitColumn(UNIT, DOSE, HIGHEST_DOSE, HIGHEST_TOTAL_DOSE, PACK_SIZE, STOCK, PRICE)
             .unclear(List.of("rate"), DOSE, LOWEST_WATER_VOLUME)
             .otherwise(PRODUCT, "name")
+            .otherwiseMeasured(NITROGEN, "n")
             .ifNamed(PRODUCT, "chemical name, spray, item, description, herbicide, name of product")
             .told("rate", DOSE, UNIT)
             .told("rate", DOSE, HIGHEST_DOSE)

@@ -70,7 +70,8 @@ public sealed interface DoseText {
                     List.of(),
                     "\"" + text.strip() + "\""
                             + " is an amount of nutrient (a unit per acre is 1.2554 kg/ha of it), not of product: divide it"
-                            + " by the product's share of the nutrient, and write the dose of product.");
+                            + " by the product's share of the nutrient by weight for kilograms of product (and those of a"
+                            + " liquid by its density in kg/L for litres), and write the dose of product.");
         }
         if (OF_ACTIVE.matcher(plain).matches()) {
             return new Ambiguous(

@@ -1,15 +1,18 @@
 package org.rickyard.run;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.plan.WorkPlan;
-import org.rickyard.plan.table.TableSpec;
 import org.rickyard.workbook.graft.LocalName;
+import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
+import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.read.BookScope;
 import org.rickyard.workbook.read.CellArea;
@@ -23,14 +26,35 @@ final class OurNames {
 
     private final OurSheets ours;
     private final BookScope scope;
-    private final Set<String> totals = new HashSet<>();
+    /** The usual name of the sheet of each total. */
+    private final Map<String, String> totals = new HashMap<>();
 
     OurNames(OurSheets ours, WorkPlan plan, BookScope scope) {
         this.ours = ours;
         this.scope = scope;
-        plan.tables().forEach(table -> table.spec().totals().stream()
-                .map(TableSpec.TotalName::name)
-                .forEach(totals::add));
+        plan.tables().forEach(table -> table.spec()
+                .totals()
+                .forEach(total -> totals.put(total.name(), table.spec().sheet())));
+    }
+
+    /**
+     * Looks for a name of the client's that is to the letter that of a total which the run brings: it would be led
+     * elsewhere, and his formulas with it.
+     *
+     * @param brought the names of the totals of the run
+     * @throws RefusedException if there is one
+     */
+    void refuseTaken(BookPackage book, Set<String> brought) throws RefusedException {
+        for (DefinedName name : book.definedNames()) {
+            if (name.localSheetId() == null
+                    && brought.stream().anyMatch(name.name()::equalsIgnoreCase)
+                    && !isOurs(name)) {
+                throw new RefusedException(
+                        RefusedException.Reason.NAME_TAKEN,
+                        book.displayName(),
+                        "'" + name.name() + "', which stands for " + name.formula());
+            }
+        }
     }
 
     /** The names that belong to a sheet of ours. */
@@ -55,7 +79,7 @@ final class OurNames {
     boolean isOurs(DefinedName name) {
         if (name.localSheetId() == null) {
             return name.name().startsWith(FormulaRefs.OUR_NAMES)
-                    && (totals.contains(name.name()) || !leadsToClients(name.formula()));
+                    && !isClients(name.formula(), totals.getOrDefault(name.name(), ""));
         }
         boolean onOurs = ours.byId().values().stream().anyMatch(sheet -> sheet.position() == name.localSheetId());
         return onOurs && Stream.of(PRINT_AREA, PRINT_TITLES).anyMatch(name.name()::startsWith)
@@ -63,13 +87,23 @@ final class OurNames {
                 || name.name().equals(OurSheets.KEPT_MARKER);
     }
 
-    /** A name of the client's may begin as ours do. A total of ours whose sheet is gone leads nowhere. */
-    private boolean leadsToClients(String formula) {
+    /**
+     * A name of the client's may begin as ours do. A total of ours whose sheet is gone leads nowhere; one whose sheet has
+     * lost the mark that it was ours leads to a sheet that is called as the total's.
+     */
+    private boolean isClients(String formula, String usualSheet) {
+        if (formula.indexOf('!') < 0 && !formula.startsWith("#")) {
+            return true;
+        }
         List<CellArea> areas = scope.areas(formula, new CellAddress("", 0, 0));
         Set<String> written = new HashSet<>();
         Stream.concat(ours.byId().values().stream(), ours.kept().keySet().stream())
                 .map(SheetRef::name)
                 .forEach(written::add);
-        return !areas.isEmpty() && areas.stream().map(CellArea::sheet).noneMatch(written::contains);
+        return !areas.isEmpty()
+                && areas.stream()
+                        .map(CellArea::sheet)
+                        .noneMatch(sheet ->
+                                written.contains(sheet) || !usualSheet.isEmpty() && sheet.startsWith(usualSheet));
     }
 }

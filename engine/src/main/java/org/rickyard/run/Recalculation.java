@@ -97,6 +97,7 @@ public final class Recalculation {
         }
         watchReferences();
         this.sheets = new SheetSet(plan, names, findings);
+        ourNames.refuseTaken(book, sheets.totals().keySet());
     }
 
     /**

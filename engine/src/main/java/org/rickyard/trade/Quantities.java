@@ -324,6 +324,9 @@ public final class Quantities {
     /** Mass of a litre of product, or of what is spread as it lies in the hopper; seed and urea are lighter than water. */
     public static final Symbol PRODUCT_DENSITY =
             number("density of the product", Units.KG.over(Units.L), Range.of(0.3, 2.5), Range.of(0.6, 1.6), 2);
+    /** Nitrogen by weight in a product; none in many, half in the strongest solid ones. */
+    public static final Symbol NITROGEN_SHARE =
+            number("nitrogen in the product", Units.PERCENT, Range.of(0, 100), Range.of(0, 50), 1);
     /** Product in one pack. */
     public static final Symbol PACK_SIZE =
             number("pack size", Units.PRODUCT_UNIT, Range.above(0, 2000), Range.above(0, 1000), 2);

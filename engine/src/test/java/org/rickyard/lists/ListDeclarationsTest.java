@@ -39,7 +39,7 @@ class ListDeclarationsTest {
                         Products.LIST,
                         "Product*|Unit|Dose|Highest dose|Highest total dose|Most applications|Least interval|Harvest"
                                 + " interval|Latest stage|Lowest water volume|Highest water volume|Spray quality|Buffer"
-                                + " category|Authorisation no.|Density|Pack size|Stock|Price"),
+                                + " category|Authorisation no.|Density|Pack size|Stock|Price|Nitrogen"),
                 Arguments.of(Mixes.LIST, "Mix*|Product*|Dose*|Dose unit|Order in tank"),
                 Arguments.of(
                         Jobs.LIST,

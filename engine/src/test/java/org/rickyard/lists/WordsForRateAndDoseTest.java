@@ -69,7 +69,10 @@ class WordsForRateAndDoseTest {
         for (FoundLists found :
                 List.of(jobs("Water L/ha", "Dose (" + unit + ")", 60), jobs("Water L/ha", "Dose", "60 " + unit))) {
             assertThat(found.rows(Jobs.LIST).state(Jobs.DOSE, 0)).isEqualTo(ListRows.State.ASKED);
-            assertThat(said(found)).anyMatch(line -> line.contains("is an amount of nutrient"));
+            // The share is by weight: 40 kg of N as a liquid of 30 % and 1.28 kg/L are 133 kg, and 104 L.
+            assertThat(said(found))
+                    .anyMatch(line -> line.contains("is an amount of nutrient")
+                            && line.contains("for kilograms of product (and those of a liquid by its density in kg/L"));
         }
     }
 

@@ -207,7 +207,8 @@ final class FullFarm {
             Product = Product A | Unit = L | Dose = 1 | Highest dose = 1.2 | Highest total dose = 3 |
                 Most applications = 2 | Least interval (d) = 14 | Harvest interval (d) = 35 |
                 Lowest water volume (L/ha) = 100 | Highest water volume (L/ha) = 400 | Spray quality = medium |
-                Pack size = 5 | Stock = 12 | Price = 18 | Density (kg/L) = 1.1
+                Pack size = 5 | Stock = 12 | Price = 18 | Density (kg/L) = 1.1 |
+                Nitrogen (%) = 8
             Product = Product B | Unit = L | Dose = 0.5 | Highest dose = 0.8 | Highest total dose = 1.6 |
                 Most applications = 3 | Least interval (d) = 10 | Harvest interval (d) = 28 |
                 Lowest water volume (L/ha) = 80 | Highest water volume (L/ha) = 300 | Pack size = 10 |

@@ -1,6 +1,7 @@
 package org.rickyard.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -33,6 +34,7 @@ import org.rickyard.testing.PoiRecalculation;
 import org.rickyard.testing.StoredValues;
 import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.open.BookPackage;
+import org.rickyard.workbook.open.DefinedName;
 import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.read.BookReader;
@@ -549,5 +551,30 @@ class RerunTest {
         assertThat(values(again).values()).noneMatch(value -> value instanceof org.rickyard.testing.CellError);
         assertThat(parity(again)).isEmpty();
         assertThat(again.result("hours", "Long Acre", "Second cut").reason()).contains("area");
+    }
+
+    /** The name was led to our total and the client's formulas with it, and a number by a name was gone: not a word. */
+    @Test
+    void aNameOfTheClientsThatIsThatOfATotalIsLeftAlone() throws Exception {
+        Path out = folder.resolve("once.xlsx");
+        for (String formula : List.of("Fields!$B$1", "250", "\"ten\"")) {
+            Path named = named("Rickyard_hours", formula);
+            assertThatThrownBy(() -> Runs.tried(named, out, RunOptions.usual()))
+                    .isInstanceOf(RefusedException.class)
+                    .hasMessageContaining("'Rickyard_hours', which stands for " + formula);
+            assertThat(out).doesNotExist();
+        }
+        Runs.run(named("Rickyard_factor", "0.25"), out);
+        try (BookPackage book = BookPackage.open(out)) {
+            assertThat(book.definedNames()).extracting(DefinedName::name).contains("Rickyard_factor", "Rickyard_hours");
+        }
+    }
+
+    private Path named(String name, String formula) {
+        return changed(given, workbook -> {
+            Name added = workbook.createName();
+            added.setNameName(name);
+            added.setRefersToFormula(formula);
+        });
     }
 }

@@ -155,7 +155,8 @@ final class ListGuide {
                     Density: 1.05
                     Pack size: 5
                     Stock: 20
-                    Price: 14.5"""),
+                    Price: 14.5
+                    Nitrogen: 0"""),
             new ListGuide(
                     Mixes.LIST,
                     "one row for each product in a tank mix",

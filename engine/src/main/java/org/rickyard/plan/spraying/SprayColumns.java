@@ -49,6 +49,8 @@ final class SprayColumns {
     static final TableColumn.Link HIGHEST_PRESSURE = typedOrNot(Quantities.HIGHEST_PRESSURE, Machines.HIGHEST_PRESSURE);
     static final TableColumn.Link SPRAY_DENSITY =
             Names.optional(Quantities.SPRAY_DENSITY, Candidate.typed(Role.JOB, Jobs.SPRAY_DENSITY));
+    static final TableColumn.Link NITROGEN_SHARE =
+            Names.dispensable(Quantities.NITROGEN_SHARE, Candidate.typed(Role.PRODUCT, Products.NITROGEN));
     static final TableColumn.Word LABEL_QUALITY =
             new TableColumn.Word(SprayQuality.ON_LABEL, List.of(Candidate.typed(Role.PRODUCT, Products.SPRAY_QUALITY)));
     static final TableColumn.Word NOZZLE_QUALITY = new TableColumn.Word(

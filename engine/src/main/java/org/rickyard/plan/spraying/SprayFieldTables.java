@@ -29,6 +29,7 @@ import org.rickyard.quantity.Units;
 import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.Nitrogen;
 import org.rickyard.trade.spraying.SeasonDose;
 import org.rickyard.trade.spraying.SprayWork;
 import org.rickyard.trade.spraying.TankLoads;
@@ -162,7 +163,8 @@ final class SprayFieldTables {
                             + " measured from the top of the bank, and are to be recorded."),
             SprayRules.caution(
                     Condition.is(Quantities.OVERHEAD_LINES, "yes"),
-                    "overhead lines cross the field: look up before unfolding or raising the boom."));
+                    "overhead lines cross the field: look up before unfolding or raising the boom."),
+            SprayRules.NITROGEN_UNTOLD);
 
     /** One row per job, field and product. */
     static final TableSpec APPLICATIONS = new TableSpec(
@@ -222,7 +224,11 @@ final class SprayFieldTables {
                                     new Expr.From(
                                             SeasonDose.APPLICATION_TABLE, Quantities.EARLIEST, Keys.PREVIOUS_POSITION)),
                             step(SeasonDose.DAYS_SINCE),
-                            step(SeasonDose.DAYS_TO_HARVEST)),
+                            step(SeasonDose.DAYS_TO_HARVEST),
+                            Names.dispensable(
+                                    Quantities.PRODUCT_DENSITY, Candidate.typed(Role.PRODUCT, Products.DENSITY)),
+                            SprayColumns.NITROGEN_SHARE,
+                            TableColumn.Calculated.aside(Nitrogen.NITROGEN_SPRAYED)),
                     RECORD_RULES),
             List.of(),
             Cautions.APPLICATIONS,

@@ -32,6 +32,15 @@ final class SprayRules {
             "number of nozzles × spacing is not the boom width (more than the tolerance on Basis): one of the three is"
                     + " wrong; measure.");
 
+    /** A share by weight says nothing of a litre. */
+    static final CautionRule NITROGEN_UNTOLD = caution(
+            Condition.all(List.of(
+                    new Condition.Given(Quantities.NITROGEN_SHARE),
+                    Condition.is(Quantities.PRODUCT_UNIT, "L"),
+                    new Condition.Blank(Quantities.PRODUCT_DENSITY))),
+            "its nitrogen is not reckoned: the product goes by litres and its share of nitrogen is by weight. Type"
+                    + " Density of the product (kg/L).");
+
     /** A rule of booms, in a table of sprayers of any type: nozzles above each other make no width. */
     static CautionRule ofBooms(CautionRule rule) {
         return caution(

@@ -16,6 +16,7 @@ import org.rickyard.plan.table.TableSpec;
 import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.spraying.Nitrogen;
 import org.rickyard.trade.spraying.Spreading;
 import org.rickyard.trade.spraying.TankPlan;
 
@@ -38,7 +39,8 @@ final class SpreadTables {
                                                     Condition.is(Quantities.MACHINE_TYPE, "fertiliser spreader"),
                                                     Condition.is(Quantities.MACHINE_TYPE, "drill"))),
                                             SprayRules.more(Quantities.SPREAD_DOSE, Expr.constant(Spreading.HIGH)))),
-                                    "the dose is high for fertiliser or seed: lime, or an amount or unit mistyped?")))
+                                    "the dose is high for fertiliser or seed: lime, or an amount or unit mistyped?"),
+                            SprayRules.NITROGEN_UNTOLD))
             .toList();
 
     /** One row per job, field and product. */
@@ -68,7 +70,9 @@ final class SpreadTables {
                             SprayColumns.step(TankPlan.TANK),
                             Names.optional(Quantities.PRODUCT_DENSITY, Candidate.typed(Role.PRODUCT, Products.DENSITY)),
                             SprayColumns.step(Spreading.PRODUCT_IN_LOAD),
-                            TableColumn.Calculated.aside(Spreading.LOADS_SPREAD)),
+                            TableColumn.Calculated.aside(Spreading.LOADS_SPREAD),
+                            SprayColumns.NITROGEN_SHARE,
+                            TableColumn.Calculated.aside(Nitrogen.NITROGEN_SPREAD)),
                     RULES),
             List.of(),
             Cautions.SPREADING,

@@ -17,8 +17,9 @@ public final class SilageCautions {
 
     /** Gas, covering and additives. */
     public static final List<String> COVERING = List.of(
-            "Silage gas (nitrogen dioxide) forms within hours, peaks in days 1-5 and may be invisible: published"
-                    + " keep-out times are 14, 21 and 28-42 days; take the longest. Nobody under the sheet.",
+            "Silage gas (nitrogen dioxide) forms within hours, peaks in days 1-5, may be invisible and sinks to low places;"
+                    + " harm may show only 12 h later (Alberta Agdex 726-1). Published keep-out times are 14, 21 and 28-42"
+                    + " days; take the longest. Nobody under the sheet.",
             "Sheeting and taking off tyres: falls from the edge kill. Work in daylight, not alone, back from the edge."
                     + " Acids used as additives burn: label, goggles, gloves, water at hand.");
 

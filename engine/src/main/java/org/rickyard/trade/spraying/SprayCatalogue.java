@@ -56,6 +56,8 @@ public final class SprayCatalogue {
             Spreading.PRODUCT_SPREAD,
             Spreading.PRODUCT_IN_LOAD,
             Spreading.LOADS_SPREAD,
+            Nitrogen.NITROGEN_SPRAYED,
+            Nitrogen.NITROGEN_SPREAD,
             ProductOrder.PRODUCT_NEED,
             ProductOrder.PRODUCT_TO_BUY,
             ProductOrder.PACKS_TO_BUY,
