@@ -22,10 +22,12 @@ final class TwoDeepHeader {
 
     private final Grid grid;
     private final List<Vocabulary> vocabularies;
+    private final UnitBelowHeader units;
 
     TwoDeepHeader(Grid grid, List<Vocabulary> vocabularies) {
         this.grid = grid;
         this.vocabularies = vocabularies;
+        this.units = new UnitBelowHeader(grid, vocabularies);
     }
 
     /**
@@ -142,7 +144,7 @@ final class TwoDeepHeader {
     }
 
     /** Whether a text is a unit and cannot be a name, as "Count", "Nozzle" and "Hours per day" are. */
-    private static boolean isUnitAlone(String text) {
+    static boolean isUnitAlone(String text) {
         boolean inBrackets = text.startsWith("(") || text.startsWith("[");
         return HeaderUnit.measures(text) || HeaderUnit.isUnit(text) && (inBrackets || text.contains("%"));
     }
@@ -238,7 +240,7 @@ final class TwoDeepHeader {
             }
         }
         keepStrangers(above, both, first, names.length);
-        return better ? both : null;
+        return better ? units.withUnits(above, both, row, first) : null;
     }
 
     /** "km/h" under a word that means nothing measures that word, where another column is the speed already. */
@@ -353,17 +355,10 @@ final class TwoDeepHeader {
                 return joined;
             }
         }
-        if (!isKnown(above) && isMeasuredOtherwise(above + " " + below)) {
+        if (!isKnown(above) && units.isMeasuredOtherwise(above + " " + below)) {
             return above + " " + below;
         }
         return !meansSomething(above) && meansSomething(below) ? below : above;
-    }
-
-    /** "Hopper capacity" over "kg" means what "Hopper capacity (kg)" does, which without its unit means nothing. */
-    private boolean isMeasuredOtherwise(String joined) {
-        HeaderText text = HeaderText.of(joined);
-        return vocabularies.stream()
-                .anyMatch(vocabulary -> vocabulary.otherwise().isMeasured(text));
     }
 
     /** Whether any list knows the header, be it that it has to be asked about. */

@@ -1,0 +1,69 @@
+package org.rickyard.lists;
+
+import java.util.List;
+import org.rickyard.lists.text.Words;
+
+/** Names that mean a column only by their unit, where the unit stands in a row below and not beside them. */
+final class UnitBelowHeader {
+    private final Grid grid;
+    private final List<Vocabulary> vocabularies;
+
+    UnitBelowHeader(Grid grid, List<Vocabulary> vocabularies) {
+        this.grid = grid;
+        this.vocabularies = vocabularies;
+    }
+
+    /** "Hopper capacity" over "kg" means what "Hopper capacity (kg)" does, which without its unit means nothing. */
+    boolean isMeasuredOtherwise(String joined) {
+        HeaderText text = HeaderText.of(joined);
+        return vocabularies.stream()
+                .anyMatch(vocabulary -> vocabulary.otherwise().isMeasured(text));
+    }
+
+    /** "Road" over "Laden" over "km/h": names that mean nothing without their unit, which stands a row lower. */
+    String[] withUnits(String[] above, String[] both, int row, int first) {
+        if (row + 2 >= grid.rows() || !isUnitsRow(row + 2, first, both.length)) {
+            return both;
+        }
+        for (int column = first; column < both.length; column++) {
+            String unit = text(row + 2, column);
+            String name = text(row + 1, column);
+            if (!unit.isEmpty() && !name.isEmpty() && both[column] != null && !isKnown(both[column])) {
+                String whole = above[column] == null ? name : above[column] + " " + name;
+                for (String joined : List.of(whole + " " + unit, name + " " + unit)) {
+                    if (isMeasuredOtherwise(joined)) {
+                        both[column] = joined;
+                        break;
+                    }
+                }
+            }
+        }
+        return both;
+    }
+
+    private boolean isUnitsRow(int row, int first, int end) {
+        int units = 0;
+        for (int column = first; column < end; column++) {
+            Grid.Kind kind = grid.kind(row, column);
+            String text = text(row, column);
+            if (kind != Grid.Kind.BLANK && kind != Grid.Kind.TEXT
+                    || !text.isEmpty() && !TwoDeepHeader.isUnitAlone(text)) {
+                return false;
+            }
+            units += text.isEmpty() ? 0 : 1;
+        }
+        return units > 1;
+    }
+
+    private boolean isKnown(String header) {
+        HeaderText text = HeaderText.of(header);
+        return vocabularies.stream().anyMatch(vocabulary -> {
+            Vocabulary.Heading heading = vocabulary.read(text);
+            return heading != null && heading.isCertain();
+        });
+    }
+
+    private String text(int row, int column) {
+        return grid.kind(row, column) == Grid.Kind.TEXT ? Words.trim(grid.text(row, column)) : "";
+    }
+}
