@@ -47,7 +47,7 @@ final class UnitBelowHeader {
             Grid.Kind kind = grid.kind(row, column);
             String text = text(row, column);
             if (kind != Grid.Kind.BLANK && kind != Grid.Kind.TEXT
-                    || !text.isEmpty() && !TwoDeepHeader.isUnitAlone(text)) {
+                    || !text.isEmpty() && !TwoDeepHeader.isUnitAlone(text) && !HeaderUnit.isMoney(text)) {
                 return false;
             }
             units += text.isEmpty() ? 0 : 1;

@@ -117,11 +117,20 @@ class WorkedExampleTablesTest {
     @Test
     void aUnitTwoRowsBelowAHeadingIsThatOfTheNameBetweenThem() {
         ListRows machines = find(new SheetOf("Machines")
-                        .row("Machine", null, "Field work", null, null, "Road", null, "Turns")
-                        .row("Name", "Type", "Width", "Speed", "Efficiency", "Laden", "Empty", "Turn time")
-                        .row(null, null, "m", "km/h", "%", "km/h", "km/h", "s")
-                        .row("Trailer", "trailer", null, null, null, 25, 32, null)
-                        .row("Mower", "mower", 3.2, 13, 80, null, null, 18))
+                        .row("Machine", null, "Field work", null, null, "Road", null, "Turns", "New")
+                        .row(
+                                "Name",
+                                "Type",
+                                "Width",
+                                "Speed",
+                                "Efficiency",
+                                "Laden",
+                                "Empty",
+                                "Turn time",
+                                "List price")
+                        .row(null, null, "m", "km/h", "%", "km/h", "km/h", "s", "£")
+                        .row("Trailer", "trailer", null, null, null, 25, 32, null, 14000)
+                        .row("Mower", "mower", 3.2, 13, 80, null, null, 18, 12000))
                 .rows(Machines.LIST);
         assertThat(machines.size()).isEqualTo(2);
         assertThat(machines.number(Machines.ROAD_SPEED_LADEN, 0)).isEqualTo(25);
@@ -129,6 +138,7 @@ class WorkedExampleTablesTest {
         assertThat(machines.number(Machines.WORKING_WIDTH, 1)).isEqualTo(3.2);
         assertThat(machines.number(Machines.FIELD_EFFICIENCY, 1)).isEqualTo(80);
         assertThat(machines.number(Machines.TURN_TIME, 1)).isEqualTo(18);
+        assertThat(machines.number(Machines.LIST_PRICE, 0)).isEqualTo(14000);
     }
 
     @Test
