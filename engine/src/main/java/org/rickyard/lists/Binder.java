@@ -7,7 +7,6 @@ import java.util.Map;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;
-import org.rickyard.quantity.Units;
 
 /** Settles, for one table and one list, which column of the sheet is which column of the list and in which unit. */
 final class Binder {
@@ -22,12 +21,6 @@ final class Binder {
             Map<ColumnSpec, String> words,
             Map<ColumnSpec, CellAddress> wordsAt) {}
 
-    private static final String NO_UNIT = "No unit is written in the headers of ";
-
-    /** Who writes one of these beside a bare "Width" or "Tank" may well mean feet or gallons there too. */
-    private static final List<Unit> CUSTOMARY =
-            List.of(Units.FT, Units.IN, Units.MPH, Units.GAL_UK, Units.GAL_US, Units.LB, Units.PSI);
-
     private final FoundTable table;
     private final HeaderRow.Match match;
     private final ListSpec spec;
@@ -36,10 +29,8 @@ final class Binder {
     private final Map<ColumnSpec, List<Binding>> bindings = new IdentityHashMap<>();
     private final Map<ColumnSpec, String> words = new IdentityHashMap<>();
     private final Map<ColumnSpec, CellAddress> wordsAt = new IdentityHashMap<>();
-    private final List<String> assumed = new ArrayList<>();
-
-    /** Of these, what is measured in feet, gallons or pounds as well. */
-    private final List<String> assumedMeasures = new ArrayList<>();
+    private final HeaderMeasure measure;
+    private final UnitsAssumed assumed;
 
     Binder(FoundTable table, HeaderRow.Match match, CustomaryUnits customary, List<Finding> findings) {
         this.table = table;
@@ -47,6 +38,8 @@ final class Binder {
         this.spec = match.vocabulary().spec;
         this.customary = customary;
         this.findings = findings;
+        this.measure = new HeaderMeasure(table, spec, customary);
+        this.assumed = new UnitsAssumed(spec, customary);
     }
 
     Bound bind() {
@@ -61,45 +54,8 @@ final class Binder {
         }
         askAboutPower();
         new HerdIntake(table, bindings, findings).ask();
-        tellAssumed();
+        assumed.tell(table, bindings, findings);
         return new Bound(bindings, words, wordsAt);
-    }
-
-    /** What was taken for granted: a note, or a caution where the list measures otherwise beside it. */
-    private void tellAssumed() {
-        List<String> others = customaryHeaders();
-        List<String> measures =
-                others.isEmpty() && customary != CustomaryUnits.US ? List.of() : List.copyOf(assumedMeasures);
-        assumed.removeAll(measures);
-        if (!measures.isEmpty()) {
-            findings.add(Finding.caution(
-                    table.address(table.headerRow, table.firstColumn),
-                    NO_UNIT + spec.name() + " for " + String.join(", ", measures)
-                            + "; the units in brackets are taken, though "
-                            + (others.isEmpty()
-                                    ? "the customary units of this workbook are US"
-                                    : Words.quoted(others.get(0)) + " beside it is in other units")
-                            + ". If feet, inches, miles an hour, gallons or pounds are meant, these figures are wrong:"
-                            + " write the units into the headers."));
-        }
-        if (!assumed.isEmpty()) {
-            findings.add(Finding.note(
-                    table.address(table.headerRow, table.firstColumn),
-                    NO_UNIT + spec.name() + " for " + String.join(", ", assumed)
-                            + "; the units in brackets are taken. Write the units to be sure."));
-        }
-    }
-
-    /** The headers that say a customary unit of length, speed, volume, mass or pressure. */
-    private List<String> customaryHeaders() {
-        return spec.columns().stream()
-                .flatMap(column -> bindings.getOrDefault(column, List.of()).stream())
-                .filter(binding ->
-                        binding.unit().unit() != null && !binding.unit().assumed())
-                .filter(binding -> CUSTOMARY.stream()
-                        .anyMatch(unit -> unit.isSameScale(binding.unit().unit())))
-                .map(Binding::header)
-                .toList();
     }
 
     private void bindCertain(ColumnSpec column) {
@@ -219,7 +175,7 @@ final class Binder {
 
     private Binding binding(ColumnSpec column, Vocabulary.Heading heading, int sheetColumn) {
         String header = table.headers[sheetColumn];
-        String inRow = inUnitsRow(sheetColumn);
+        String inRow = measure.inUnitsRow(sheetColumn);
         String rest = heading.rest().isEmpty() ? inRow : heading.rest();
         ColumnSpec qualifier = spec.qualifiers().get(column);
         if (qualifier != null && heading.word() != null) {
@@ -235,39 +191,15 @@ final class Binder {
         }
         rest = column.isNumeric() ? HeaderUnit.whole(column, rest) : rest;
         HeaderText bare = heading.dated() ? HeaderText.of(header).withoutYear() : null;
-        ColumnUnit unit = unit(column, bare == null ? header : Words.trim(bare.raw()), rest);
+        ColumnUnit unit = measure.unit(column, bare == null ? header : Words.trim(bare.raw()), rest);
         String doubt = shown.doubt(unit.unit(), rest, customary);
         if (doubt == null && !heading.settled()) {
-            doubt = contradiction(column, header, heading.rest(), inRow);
+            doubt = measure.contradiction(column, header, heading.rest(), inRow);
         }
         if (doubt != null && unit.question() == null) {
             unit = new ColumnUnit(null, false, doubt);
         }
         return new Binding(sheetColumn, header, rest, unit, unit.question() != null);
-    }
-
-    /** What the row of units says of a column; "" if nothing. */
-    private String inUnitsRow(int sheetColumn) {
-        int row = table.unitsRow < 0 ? table.secondHeaderRow : table.unitsRow;
-        String said = row < 0 ? "" : Words.trim(table.grid.text(row, sheetColumn));
-        if (row == table.secondHeaderRow && (table.headers[sheetColumn].endsWith(said) || !HeaderUnit.isUnit(said))) {
-            // It is in the header already, or no unit.
-            return "";
-        }
-        return said.equals("-") || said.equals("–") ? "" : said;
-    }
-
-    /** What must be asked where the header says one unit and the row of units another; null if they agree. */
-    private String contradiction(ColumnSpec column, String header, String rest, String inRow) {
-        boolean both = !rest.isEmpty() && !inRow.isEmpty();
-        if (!both || column.type() != ColumnSpec.Type.NUMBER || RowUnits.isByRow(spec, column)) {
-            return null;
-        }
-        Unit said = ColumnUnit.of(column, header, rest, customary).unit();
-        Unit below = ColumnUnit.of(column, header, inRow, customary).unit();
-        return said == null || below == null || said.isSameScale(below)
-                ? null
-                : "The header says " + rest + ", and the row of units " + inRow + ": which is right? Make them agree.";
     }
 
     /** What must be asked, or was taken for granted, about the unit of a header that is read. */
@@ -279,57 +211,7 @@ final class Binder {
                     "The unit of " + Words.quoted(binding.header()) + " is not certain. " + unit.question()
                             + " Until then its cells are not used."));
         } else if (unit.assumed()) {
-            noteAssumed(column, unit.unit());
-        }
-    }
-
-    private ColumnUnit unit(ColumnSpec column, String header, String rest) {
-        return switch (column.type()) {
-            case TEXT, CHOICE, DATE, NOZZLE, DOSE -> new ColumnUnit(null, false, null);
-            case BATTER -> batterUnit(rest);
-            case NUMBER, TEXT_OR_NUMBER ->
-                RowUnits.isByRow(spec, column)
-                        ? new ColumnUnit(null, false, null)
-                        : ColumnUnit.of(column, header, rest, customary);
-        };
-    }
-
-    private static ColumnUnit batterUnit(String rest) {
-        return switch (Words.normal(rest)) {
-            case "",
-                    "h v",
-                    "horizontal per vertical",
-                    "m m",
-                    "1 in",
-                    "1 in x",
-                    "1 in n",
-                    "out per up",
-                    "ratio",
-                    "h per v",
-                    "horizontal vertical",
-                    "deg",
-                    "degree",
-                    "run per rise",
-                    "m per m" -> new ColumnUnit(Units.ONE, false, null);
-            default ->
-                rest.strip().equals("°")
-                        ? new ColumnUnit(Units.ONE, false, null)
-                        : new ColumnUnit(
-                                null,
-                                false,
-                                Words.quoted(rest)
-                                        + " is not a way to write a batter known here: write metres out for each"
-                                        + " metre up, 1 in 3, or degrees.");
-        };
-    }
-
-    private void noteAssumed(ColumnSpec column, Unit unit) {
-        boolean words = column.type() == ColumnSpec.Type.TEXT_OR_NUMBER;
-        if (!words && !unit.symbol().isEmpty() && !unit.isSameScale(Units.MONEY_UNIT)) {
-            assumed.add(column.name() + " (" + unit + ")");
-            if (CUSTOMARY.stream().anyMatch(unit::isCompatible)) {
-                assumedMeasures.add(column.name() + " (" + unit + ")");
-            }
+            assumed.add(column, unit.unit());
         }
     }
 
