@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.rickyard.formula.Checked;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.FormulaPage;
+import org.rickyard.lists.text.Spelling;
 import org.rickyard.trade.catalogue.Catalogue;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import org.rickyard.lists.text.Spelling;
 import org.rickyard.run.Recalculation;
 import org.rickyard.run.ResultsJson.Which;
 import org.rickyard.templates.TemplateKind;

@@ -188,7 +188,7 @@ class SilageBadInputTest {
                     .anyMatch(stop -> stop.message()
                                     .contains(
                                             "there is no clamp 'Bigg' in the clamp list; add it there or mend the name."
-                                                    + " This crop is allotted to none.")
+                                                    + " Did you mean 'Big'? This crop is allotted to none.")
                             && stop.cell().orElseThrow().toString().equals("Fields!G2"))
                     .anyMatch(stop -> stop.message().contains("counts for the farm, but for no clamp")
                             && stop.cell().orElseThrow().toString().equals("Herds!E2"));

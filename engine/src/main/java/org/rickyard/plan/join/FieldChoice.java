@@ -17,6 +17,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.NearNames;
 import org.rickyard.lists.RepeatedKey;
 
 /** Which fields a job row means: one field by its name, the fields of a crop or block, or all of its holding. */
@@ -27,6 +28,7 @@ public final class FieldChoice {
 
     private final ListRows fields;
     private final NameKey names;
+    private final NearNames near;
     private final List<Finding> findings;
     private final Map<String, List<Integer>> byCrop = new HashMap<>();
     private final Map<String, List<Integer>> byBlock = new HashMap<>();
@@ -41,6 +43,7 @@ public final class FieldChoice {
         this.noFields = new MissingList(fields);
         this.findings = findings;
         this.names = NameKey.of(fields, Fields.FIELD);
+        this.near = NearNames.of(fields, Fields.FIELD, Fields.BLOCK, Fields.CROP);
         RepeatedKey crops = new RepeatedKey();
         RepeatedKey blocks = new RepeatedKey();
         for (int field = 0; field < fields.size(); field++) {
@@ -151,7 +154,8 @@ public final class FieldChoice {
                     !part.isBlank() && (!(names.resolve(holding, part) instanceof NameKey.None) || group(part) != null);
             if (!known) {
                 return "there is no field, crop or block '" + name + "'" + (holding.isEmpty() ? "" : " on " + holding)
-                        + " in the field list; write a name from that list, or \"all\".";
+                        + " in the field list; write a name from that list, or \"all\"."
+                        + near.meant(name);
             }
             several++;
         }

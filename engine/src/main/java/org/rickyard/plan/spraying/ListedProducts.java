@@ -17,6 +17,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Mixes;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.NearNames;
 import org.rickyard.lists.Products;
 import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.RowSources;
@@ -43,6 +44,7 @@ final class ListedProducts {
 
     private final ListRows jobs;
     private final ListRows mixes;
+    private final NearNames nearMixes;
     private final ListRows products;
     private final CustomaryUnits customary;
     private final List<Finding> findings;
@@ -59,6 +61,7 @@ final class ListedProducts {
         this.jobs = lists.rows(Jobs.LIST);
         this.mixes = lists.rows(Mixes.LIST);
         this.products = lists.rows(Products.LIST);
+        this.nearMixes = NearNames.of(mixes, Mixes.MIX);
         this.customary = lists.customary();
         this.findings = findings;
         for (int mix = 0; mix < mixes.size(); mix++) {
@@ -84,8 +87,9 @@ final class ListedProducts {
                         ? "'" + mix
                                 + "' is a product, not a mix: write it in the Product column. Its amounts are left out."
                         : "there is no mix '" + mix
-                                + "' in the list of mixes; add its lines there or mend the name. Its"
-                                + " products are left out."));
+                                + "' in the list of mixes; add its lines there or mend the name."
+                                + nearMixes.meant(mix)
+                                + " Its products are left out."));
         return List.of();
     }
 

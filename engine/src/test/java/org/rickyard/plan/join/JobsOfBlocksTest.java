@@ -54,6 +54,21 @@ class JobsOfBlocksTest {
     }
 
     @Test
+    void aSlipInANameIsToldWithTheNameThatIsLikeIt() {
+        SeasonBook.Worked worked = farm(
+                row("Field", "Operation", "Machine", "Water volume (L/ha)"),
+                row("Nroth", "spray", "Sprayer", 200),
+                row("North", "spray", "Spreyer", 200));
+        assertThat(worked.findings())
+                .extracting(Finding::message)
+                .contains(
+                        "there is no field, crop or block 'Nroth' in the field list; write a name from that list, or"
+                                + " \"all\". Did you mean 'North'? The row is left out.",
+                        "there is no machine 'Spreyer' in the machine list; add it there or mend the name here. Did you"
+                                + " mean 'Sprayer'? Its work on this job is left out.");
+    }
+
+    @Test
     void severalFieldsInOneCellAreToldApart() {
         for (String both : List.of("A, B", "A and North", "A + barley", "a; B")) {
             SeasonBook.Worked worked = farm(

@@ -1,26 +1,27 @@
-package org.rickyard.cli;
+package org.rickyard.lists.text;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /** Finds the words one may have meant. */
-final class Spelling {
+public final class Spelling {
     private static final int MOST = 3;
 
     private Spelling() {}
 
     /** The known words nearest to a mistyped one: a slip or two, or the beginning or a part of it; best first. */
-    static List<String> near(String typed, Iterable<String> known) {
+    public static List<String> near(String typed, Iterable<String> known) {
         String word = typed.toLowerCase(Locale.ROOT);
-        int allowed = word.length() <= 4 ? 2 : Math.max(2, word.length() / 3);
+        int allowed = word.length() <= 4 ? 1 : Math.max(2, word.length() / 3);
         List<List<String>> byDistance = new ArrayList<>();
         for (int i = 0; i <= allowed + 1; i++) {
             byDistance.add(new ArrayList<>());
         }
         for (String candidate : known) {
             int distance = distance(word, candidate.toLowerCase(Locale.ROOT));
-            boolean part = word.replace("-", "").length() > 2 && candidate.contains(word);
+            boolean part = word.replace("-", "").length() > 2
+                    && candidate.toLowerCase(Locale.ROOT).contains(word);
             if (distance <= allowed && distance < candidate.replace("-", "").length()) {
                 byDistance.get(distance).add(candidate);
             } else if (part) {
