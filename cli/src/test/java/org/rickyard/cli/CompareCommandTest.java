@@ -89,6 +89,30 @@ class CompareCommandTest {
     }
 
     @Test
+    void aResultThatTheLaterWorkbookHasNothingForIsToldAsGone() {
+        Path with = spread("with.xlsx", "N (%)");
+        Path without = spread("without.xlsx", "Remarks");
+
+        assertThat(Ran.rickyard("compare", with, without, "--all").out())
+                .contains("nitrogen spread: 40.0 kg/ha -> none");
+    }
+
+    private static Path spread(String name, String header) {
+        return ClientBook.create()
+                .sheet("Fields", row("Field", "Area (ha)"), row("Top", 10))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)"),
+                        row("Spinner", "fertiliser spreader", 24, 10))
+                .sheet("Products", row("Product", "Unit", "Dose", header), row("Prills", "kg", 100, 20))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Product", "Dose (kg/ha)"),
+                        row("Top", "spreading", "Spinner", "Prills", 200))
+                .save(folder.resolve(name));
+    }
+
+    @Test
     void aWorkbookAndWhatARunMadeOfItAreTheSame() throws Exception {
         Path run = folder.resolve("run.xlsx");
         Ran.rickyard("run", before, "--to", run);

@@ -66,6 +66,10 @@ public final class Comparison {
         for (int row = 0; row < was.rows(); row++) {
             rowsBefore.putIfAbsent(namesBefore.get(row), row);
         }
+        // A table lacks the columns that its workbook has nothing for.
+        List<TableColumn> left = Results.answers(was).stream()
+                .filter(column -> is.spec().column(column.symbol()).isEmpty())
+                .toList();
         for (int row = 0; row < is.rows(); row++) {
             Map<String, String> names = namesAfter.get(row);
             Integer former = rowsBefore.remove(names);
@@ -80,12 +84,19 @@ public final class Comparison {
                         answer(after, is, column, row),
                         headlines);
             }
-        }
-        rowsBefore.forEach((names, row) -> {
-            for (TableColumn column : Results.answers(was)) {
-                take(was, column.symbol(), names, answer(before, was, column, row), Optional.empty(), headlines);
+            if (former != null) {
+                gone(was, former, names, left, headlines);
             }
-        });
+        }
+        rowsBefore.forEach((names, row) -> gone(was, row, names, Results.answers(was), headlines));
+    }
+
+    /** Takes what a row of the earlier workbook alone tells. */
+    private void gone(
+            ResultTable was, int row, Map<String, String> names, List<TableColumn> columns, Set<Headline> headlines) {
+        for (TableColumn column : columns) {
+            take(was, column.symbol(), names, answer(before, was, column, row), Optional.empty(), headlines);
+        }
     }
 
     private void take(

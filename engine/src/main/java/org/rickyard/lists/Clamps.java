@@ -231,6 +231,7 @@ public final class Clamps {
                     DRY_MATTER_DENSITY)
             .unclear(List.of("effluent"), EFFLUENT_TANK)
             .unclear(List.of("slope"), BATTER, RAMP_RUN)
+            .otherwise(CLAMP, "drive over pile, field clamp, field heap")
             .otherwise(KIND, "style, built as")
             .otherwiseMeasured(
                     ROLLER_MASS,

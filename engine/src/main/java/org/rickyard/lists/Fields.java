@@ -38,8 +38,7 @@ public final class Fields {
             .also("field area, size, field size, ha, hectares, hectarage, ac, acres, acreage, "
                     + "statute acres, cropped area, net area, sprayable area, net cropped area, area net, "
                     + "worked area, effective area, area cropped, eff area, eff ha, effective ha, effective hectares, net ha, has, "
-                    + "hecs, hects, arp, acres roods perches, "
-                    + "acres roods and perches")
+                    + "hecs, hects")
             .help("Net area worked, without headlands left and buffer strips.");
     /** A group of fields. */
     public static final ColumnSpec BLOCK = Shared.BLOCK;
@@ -209,6 +208,7 @@ public final class Fields {
                     "haul to pit, haul to clamp, haul to yard, haul to silo, haul to bunker, to pit, to clamp, to silo, to"
                             + " bunker, to yard, carting, cart, draw, draw to pit, farm field, farm to field, field farm, field to farm,"
                             + " distance farm field, distance field farm, distance farm to field, distance field to farm")
+            .otherwise(AREA, "arp, acres roods perches, acres roods and perches")
             .otherwiseMeasured(
                     DISTANCE_TO_FILL_POINT,
                     "fill point, fill pt, water point, water pt, bowser, tap, to fill point, to fill pt, to water point, to hydrant, to"

@@ -61,7 +61,7 @@ final class HeadersNotRead {
         } else if (spec == Fields.LIST) {
             cautionCuts(match);
         }
-        if (spec == Machines.LIST && match.places(Machines.TIMED_SECONDS) == 0) {
+        if (spec == Machines.LIST && match.places(Machines.TIMED_SECONDS) == 0 && match.places(Machines.SPEED) == 0) {
             cautionTimedRun(match);
         }
         if (spec == Fields.LIST && match.places(Fields.YIELD) == 0
@@ -162,12 +162,21 @@ final class HeadersNotRead {
 
     /** Seeds on a square metre weigh what a thousand of them do; a spreader and a drill are loaded by weight. */
     private void cautionSeeds(HeaderRow.Match match) {
+        String dose = match.headerOf(Jobs.DOSE, headers);
+        if (dose != null && !isSeeds(dose)) {
+            // The weight stands beside the count.
+            return;
+        }
         caution(
                 match,
-                header -> SEEDS.matcher(header.strip()).matches(),
+                HeadersNotRead::isSeeds,
                 " is not read as the " + Jobs.DOSE.name() + ": seed is drilled by weight here. Write kg/ha in a column"
                         + " Seed rate (kg/ha): seeds/m2 × weight of a thousand in g ÷ 100, or plants/m2 wanted × that"
                         + " weight ÷ the percentage that come up.");
+    }
+
+    private static boolean isSeeds(String header) {
+        return SEEDS.matcher(header.strip()).matches();
     }
 
     /** The speed of a run by the watch asks for its length, which no formula could follow into a header. */

@@ -163,9 +163,13 @@ public final class ListChanges {
         if (!rows.isFilled(column, row)) {
             return new Shown("", "");
         }
-        if (!rows.gives(column, row) || isWords(rows, column, row)) {
-            String text = rows.text(column, row);
+        String text = rows.text(column, row);
+        if (isWords(rows, column, row)) {
             return new Shown(text, text);
+        }
+        if (!rows.gives(column, row)) {
+            // "10 ha" in a cell of hectares reads as the number does, and is none.
+            return new Shown('"' + text + '"', text);
         }
         double number = rows.number(column, row);
         if (column.type() == ColumnSpec.Type.DATE) {

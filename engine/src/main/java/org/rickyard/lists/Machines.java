@@ -133,7 +133,7 @@ public final class Machines {
     public static final ColumnSpec POWER = number("Power", Quantities.POWER)
             .also("kW, hp, bhp, PTO power, engine power, horsepower, horse power, PTO hp, PTO kW, "
                     + "engine hp, engine kW, rated power, power requirement, power needed, power rating, "
-                    + "rated hp, rated kW, max hp, maximum hp, max power, maximum power, PS, cv")
+                    + "rated hp, rated kW, max hp, maximum hp, max power, maximum power, PS")
             .help("Say engine or PTO in Power basis.");
     /** Engine or PTO. */
     public static final ColumnSpec POWER_BASIS = choice("Power basis", Quantities.POWER_BASIS, Choices.POWER_BASIS)
@@ -435,6 +435,7 @@ public final class Machines {
             .qualifier(CHARGE, CHARGE_UNIT)
             .unitColumn(CHARGE_UNIT, CHARGE)
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
+            .unclear(List.of("cv"), POWER)
             .unclear(List.of("basis"), OUTPUT_BASIS, POWER_BASIS)
             .toldWithout(POWER, "basis", OUTPUT_BASIS, OUTPUT)
             .toldWithout(OUTPUT, "basis", POWER_BASIS, POWER)

@@ -35,7 +35,7 @@ final class Shared {
                     + "pile, clamp no, pit no, clamp number, clamp pit, pit clamp, clamp or pit, pit or "
                     + "clamp, goes to, carted to, ensiled in, "
                     + "goes to pit, goes to clamp, to clamp, to pit, into clamp, into pit, storage, "
-                    + "stored in, stack, stack name, stack no, drive over pile, field clamp, field heap");
+                    + "stored in, stack, stack name, stack no");
     static final ColumnSpec PRODUCT = text("Product", Quantities.PRODUCT)
             .also("product name, chemical, chem, pesticide, material, spray product, trade name, "
                     + "plant protection product, fertiliser product, agrochemical")

@@ -150,9 +150,12 @@ final class TotalsRows {
         return false;
     }
 
-    /** Whether a row without a name is told to sum up a part of the list: "Hill Farm total" where farms stand. */
+    /**
+     * Whether a row without a name is told to sum up a part of the list: "Hill Farm total" where farms stand. Elsewhere a
+     * text may end so and sum up nothing: a weedkiller, or a note.
+     */
     boolean isTotalOfNamed(int row) {
-        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
+        for (int column : table.columnsOf(List.of(Shared.HOLDING, Shared.BLOCK))) {
             if (grid.kind(row, column) == Grid.Kind.TEXT) {
                 String text = grid.text(row, column).strip().toLowerCase(Locale.ROOT);
                 if (ENDS_AS_TOTAL.stream().anyMatch(text::endsWith)) {

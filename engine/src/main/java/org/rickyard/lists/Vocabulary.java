@@ -206,9 +206,7 @@ final class Vocabulary {
             }
         }
         Heading heading = unsettled(header);
-        if (heading != null
-                && LIVEWEIGHT.matcher(header.normal()).matches()
-                && !header.raw().contains("%")) {
+        if (heading != null && isShareOrNot(header)) {
             return null;
         }
         return heading == null ? ProductsInARow.read(this, header) : heading;
@@ -299,6 +297,16 @@ final class Vocabulary {
                 && (heading.rest().isEmpty()
                         || !heading.column().isNumeric()
                         || HeaderUnit.fits(heading.column(), heading.rest()));
+    }
+
+    /**
+     * What an animal weighs is no share of it, and eaten is a share; how evenly a spreader spreads, "CV (%)", is a share,
+     * and the continent's horse power is none.
+     */
+    private static boolean isShareOrNot(HeaderText header) {
+        return header.raw().contains("%")
+                ? Words.holds(header.normal(), "cv")
+                : LIVEWEIGHT.matcher(header.normal()).matches();
     }
 
     /** "Output (ha/h)" is a rate of work, and no output: its unit measures another column that goes by the same name. */

@@ -135,4 +135,12 @@ class ListChangesTest {
         assertThat(changes.added()).isEmpty();
         assertThat(changes.gone()).isEmpty();
     }
+
+    @Test
+    void aTextThatReadsAsTheNumberDoesIsToldAsAText() {
+        SheetOf typed = sheet("Fields", row("Field", "Area (ha)"), row("Top", 10));
+        SheetOf text = sheet("Fields", row("Field", "Area (ha)"), row("Top", "10 ha"));
+        assertThat(told(ListChanges.of(find(typed), find(text))))
+                .containsExactly("Fields!B2 | Top | Area | 10 ha | \"10 ha\"");
+    }
 }

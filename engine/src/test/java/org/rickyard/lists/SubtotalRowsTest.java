@@ -58,6 +58,22 @@ class SubtotalRowsTest {
     }
 
     @Test
+    void whatEndsAsATotalElsewhereDoesNotMakeARowWithoutANameOne() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Area (ha)", "Notes")
+                .row("A", 10, null)
+                .row(null, 12, "by the map in total")
+                .row("B", 5, null));
+        assertThat(fields(found)).containsExactly("A", "B");
+        assertThat(found.findings())
+                .filteredOn(finding -> finding.severity() == Severity.CAUTION)
+                .singleElement()
+                .extracting(Finding::message)
+                .asString()
+                .contains("no Field");
+    }
+
+    @Test
     void aFarmsNameBesideTheSumsOfItsFieldsIsNoField() {
         FoundLists found = find(twoFarms("Home Farm", "Hill Farm", 2000.0));
         assertThat(fields(found)).containsExactly("Mill Close", "Long Acre", "Top", "Low");

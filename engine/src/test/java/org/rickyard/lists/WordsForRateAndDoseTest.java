@@ -41,10 +41,19 @@ class WordsForRateAndDoseTest {
     }
 
     @Test
-    void theContinentsHorsePowerIsAHeader() {
-        ListRows rows = machines("Machine", "Type", "cv").rows(Machines.LIST);
+    void theContinentsHorsePowerIsAUnitAndByItselfAskedAbout() {
+        ListRows rows = machines("Machine", "Type", "Power (cv)").rows(Machines.LIST);
         assertThat(rows.unit(Machines.POWER, 0)).hasValueSatisfying(unit -> assertThat(unit.isSameScale(Units.PS))
                 .isTrue());
+        // A spreader has one as well, of how evenly it spreads.
+        FoundLists asked = machines("Machine", "Type", "Width (m)", "CV");
+        assertThat(asked.rows(Machines.LIST).state(Machines.POWER, 0)).isNotEqualTo(ListRows.State.GIVEN);
+        assertThat(said(asked)).anyMatch(line -> line.contains("may or may not be the Power"));
+        for (String variation : List.of("CV (%)", "CV %", "% CV")) {
+            FoundLists found = machines("Machine", "Type", "Width (m)", variation);
+            assertThat(found.rows(Machines.LIST).has(Machines.POWER)).isFalse();
+            assertThat(said(found)).noneMatch(line -> line.contains(variation));
+        }
     }
 
     private static FoundLists jobs(String water, String dose, Object amount) {
@@ -96,6 +105,13 @@ class WordsForRateAndDoseTest {
     }
 
     @Test
+    void acresRoodsAndPerchesOfTheDeedsStandBesideAnAreaWithoutTakingItAway() {
+        FoundLists found = ListFinder.find(List.of(
+                new SheetOf("Fields").row("Field", "Area (ha)", "ARP", "Crop").row("A", 5, "12-1-20", "Maize")));
+        assertThat(found.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(ListRows.State.GIVEN);
+    }
+
+    @Test
     void aShareOfLiveweightAsksForTheLiveweight() {
         FoundLists found = ListFinder.find(List.of(new SheetOf("Herds")
                 .row("Group", "Head", "% of liveweight", "Days")
@@ -111,6 +127,15 @@ class WordsForRateAndDoseTest {
                 .row(header, "Kind", "Length (m)", "Floor width (m)", "Wall height (m)")
                 .row("North", "heap", 30, 10, 2)));
         assertThat(found.rows(Clamps.LIST).text(Clamps.CLAMP, 0)).isEqualTo("North");
+    }
+
+    @Test
+    void whetherAHeapIsOnTheFieldIsNoNameOfAClamp() {
+        for (String header : List.of("Field heap", "Field clamp", "Drive over pile")) {
+            FoundLists found = ListFinder.find(List.of(
+                    new SheetOf("Fields").row("Field", "Area (ha)", header).row("A", 5, "yes")));
+            assertThat(found.rows(Fields.LIST).has(Fields.CLAMP)).as(header).isFalse();
+        }
     }
 
     @Test

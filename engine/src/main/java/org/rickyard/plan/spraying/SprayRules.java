@@ -35,7 +35,7 @@ final class SprayRules {
     /** A share by weight says nothing of a litre. */
     static final CautionRule NITROGEN_UNTOLD = caution(
             Condition.all(List.of(
-                    new Condition.Given(Quantities.NITROGEN_SHARE),
+                    more(Quantities.NITROGEN_SHARE, Expr.number(0)),
                     Condition.is(Quantities.PRODUCT_UNIT, "L"),
                     new Condition.Blank(Quantities.PRODUCT_DENSITY))),
             "its nitrogen is not reckoned: the product goes by litres and its share of nitrogen is by weight. Type"

@@ -24,7 +24,8 @@ class NitrogenTest {
                         row("Product", "Unit", "N %", "Density (kg/L)"),
                         row("Liquid 28", "L", 28, density),
                         row("Prills", "kg", 20, null),
-                        row("Weedkiller", "L", null, null))
+                        row("Weedkiller", "L", null, null),
+                        row("Growth regulator", "L", 0, null))
                 .sheet(
                         "Jobs",
                         row(
@@ -38,7 +39,8 @@ class NitrogenTest {
                                 "Water volume (L/ha)"),
                         row("1", "Hill", "spray", "Sprayer", "Liquid 28", 25.151, "US gal/ac", 235.3),
                         row("2", "Hill", "spread", "Spinner", "Prills", 200, "lb/ac", null),
-                        row("3", "Hill", "spray", "Sprayer", "Weedkiller", 1, "L/ha", 200))
+                        row("3", "Hill", "spray", "Sprayer", "Weedkiller", 1, "L/ha", 200),
+                        row("4", "Hill", "spray", "Sprayer", "Growth regulator", 1, "L/ha", 200))
                 .run();
     }
 
@@ -69,6 +71,7 @@ class NitrogenTest {
                         one.id().equals("nitrogen-sprayed") && one.number().isPresent());
         assertThat(worked.messages())
                 .anyMatch(message -> message.contains("Liquid 28") && message.contains("Type Density of the product"))
-                .noneMatch(message -> message.contains("Weedkiller") && message.contains("nitrogen"));
+                .noneMatch(message -> message.contains("Weedkiller") && message.contains("nitrogen"))
+                .noneMatch(message -> message.contains("Growth regulator") && message.contains("nitrogen is not"));
     }
 }
