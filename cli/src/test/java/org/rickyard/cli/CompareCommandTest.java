@@ -89,6 +89,20 @@ class CompareCommandTest {
     }
 
     @Test
+    void jobsWithoutANameBelongTogetherWhereTheyTellTheSame() {
+        Object[] first = row(null, "Top", "spraying", "Sprayer", 150);
+        Object[] second = row(null, "Top", "spraying", "Sprayer", 100);
+        Path one = book("one.xlsx", 10, 2000, first);
+        Path two = book("two.xlsx", 10, 2000, second, first);
+
+        String more = Ran.rickyard("compare", one, two, "--all").out();
+        assertThat(more).contains("total spray mix: none -> 1000 L").doesNotContain("total spray mix: 1500 L");
+        assertThat(Ran.rickyard("compare", two, one, "--all").out())
+                .contains("total spray mix: 1000 L -> none")
+                .doesNotContain("1500 L");
+    }
+
+    @Test
     void aResultThatTheLaterWorkbookHasNothingForIsToldAsGone() {
         Path with = spread("with.xlsx", "N (%)");
         Path without = spread("without.xlsx", "Remarks");

@@ -1,6 +1,11 @@
 package org.rickyard.audit;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.rickyard.audit.Difference.Figure;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
@@ -24,6 +31,11 @@ import org.rickyard.trade.Quantities;
  */
 public final class Comparison {
     private static final String HOLDING = new TableColumn.Name(Quantities.HOLDING, List.of()).label();
+
+    /** Where no row of the earlier table belongs to one. */
+    private static final int NONE = -1;
+
+    private static final MathContext ALIKE = new MathContext(9);
 
     private final Results before;
     private final Results after;
@@ -62,20 +74,18 @@ public final class Comparison {
     private void table(ResultTable was, ResultTable is, Set<Headline> headlines) {
         List<Map<String, String>> namesBefore = Results.abouts(was);
         List<Map<String, String>> namesAfter = Results.abouts(is);
-        Map<Map<String, String>, Integer> rowsBefore = new LinkedHashMap<>();
-        for (int row = 0; row < was.rows(); row++) {
-            rowsBefore.putIfAbsent(namesBefore.get(row), row);
-        }
+        SortedSet<Integer> alone = new TreeSet<>();
+        int[] formers = formers(was, is, alone);
         // A table lacks the columns that its workbook has nothing for.
         List<TableColumn> left = Results.answers(was).stream()
                 .filter(column -> is.spec().column(column.symbol()).isEmpty())
                 .toList();
         for (int row = 0; row < is.rows(); row++) {
             Map<String, String> names = namesAfter.get(row);
-            Integer former = rowsBefore.remove(names);
+            int former = formers[row];
             for (TableColumn column : Results.answers(is)) {
                 boolean also =
-                        former != null && was.spec().column(column.symbol()).isPresent();
+                        former != NONE && was.spec().column(column.symbol()).isPresent();
                 take(
                         is,
                         column.symbol(),
@@ -84,11 +94,72 @@ public final class Comparison {
                         answer(after, is, column, row),
                         headlines);
             }
-            if (former != null) {
+            if (former != NONE) {
                 gone(was, former, names, left, headlines);
             }
         }
-        rowsBefore.forEach((names, row) -> gone(was, row, names, Results.answers(was), headlines));
+        alone.forEach(row -> gone(was, row, namesBefore.get(row), Results.answers(was), headlines));
+    }
+
+    /**
+     * The row of the earlier table that each of the later belongs to. Of rows with the same names, as two jobs of one
+     * sprayer without a name of their own, those that tell the same belong together first, the others in their order.
+     *
+     * @param alone filled with the rows of the earlier table that none belongs to
+     */
+    private int[] formers(ResultTable was, ResultTable is, SortedSet<Integer> alone) {
+        Map<Map<String, String>, List<Integer>> rowsBefore = byName(was);
+        int[] formers = new int[is.rows()];
+        Arrays.fill(formers, NONE);
+        byName(is).forEach((name, rows) -> {
+            List<Integer> theirs = rowsBefore.getOrDefault(name, List.of());
+            rowsBefore.remove(name);
+            SortedSet<Integer> open = new TreeSet<>(theirs);
+            if (rows.size() > 1 || theirs.size() > 1) {
+                Map<List<String>, Deque<Integer>> alike = new HashMap<>();
+                theirs.forEach(row -> alike.computeIfAbsent(told(before, was, row), t -> new ArrayDeque<>())
+                        .add(row));
+                for (int row : rows) {
+                    Deque<Integer> same = alike.get(told(after, is, row));
+                    if (same != null && !same.isEmpty()) {
+                        formers[row] = same.poll();
+                        open.remove(formers[row]);
+                    }
+                }
+            }
+            for (int row : rows) {
+                if (formers[row] == NONE && !open.isEmpty()) {
+                    formers[row] = open.first();
+                    open.remove(formers[row]);
+                }
+            }
+            alone.addAll(open);
+        });
+        rowsBefore.values().forEach(alone::addAll);
+        return formers;
+    }
+
+    private static Map<Map<String, String>, List<Integer>> byName(ResultTable table) {
+        Map<Map<String, String>, List<Integer>> named = new LinkedHashMap<>();
+        for (int row = 0; row < table.rows(); row++) {
+            named.computeIfAbsent(Results.about(table, row), n -> new ArrayList<>())
+                    .add(row);
+        }
+        return named;
+    }
+
+    /** What a row tells, in as many digits as two programs agree on. */
+    private static List<String> told(Results results, ResultTable table, int row) {
+        List<String> told = new ArrayList<>();
+        for (TableColumn column : Results.answers(table)) {
+            answer(results, table, column, row)
+                    .ifPresent(figure -> told.add(column.symbol().name()
+                            + ' '
+                            + figure.number()
+                                    .map(number -> new BigDecimal(number, ALIKE).doubleValue() + "")
+                                    .orElse(figure.words())));
+        }
+        return told;
     }
 
     /** Takes what a row of the earlier workbook alone tells. */
