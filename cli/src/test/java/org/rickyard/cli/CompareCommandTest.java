@@ -96,7 +96,11 @@ class CompareCommandTest {
         Path two = book("two.xlsx", 10, 2000, second, first);
 
         String more = Ran.rickyard("compare", one, two, "--all").out();
-        assertThat(more).contains("total spray mix: none -> 1000 L").doesNotContain("total spray mix: 1500 L");
+        assertThat(more)
+                .contains("total spray mix: none -> 1000 L")
+                .doesNotContain("total spray mix: 1500 L")
+                // Of more rows more is withheld, for want of the same.
+                .doesNotContain("number of nozzles missing: no list has a column for it here, so ");
         assertThat(Ran.rickyard("compare", two, one, "--all").out())
                 .contains("total spray mix: 1000 L -> none")
                 .doesNotContain("1500 L");

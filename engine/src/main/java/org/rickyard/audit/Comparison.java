@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.rickyard.audit.Difference.Figure;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
@@ -36,6 +37,9 @@ public final class Comparison {
     private static final int NONE = -1;
 
     private static final MathContext ALIKE = new MathContext(9);
+
+    /** How much a want withholds follows from how many rows there are, and is no news of its own. */
+    private static final Pattern HOW_MANY = Pattern.compile(", so [0-9]+ results? .*");
 
     private final Results before;
     private final Results after;
@@ -244,6 +248,7 @@ public final class Comparison {
     private static String sentence(Finding finding) {
         String message = finding.message();
         int figures = message.indexOf(RuleFigures.HERE);
-        return finding.severity() + " " + (figures < 0 ? message : message.substring(0, figures));
+        String sentence = figures < 0 ? message : message.substring(0, figures);
+        return finding.severity() + " " + HOW_MANY.matcher(sentence).replaceAll("");
     }
 }

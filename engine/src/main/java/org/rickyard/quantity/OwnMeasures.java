@@ -71,7 +71,8 @@ public final class OwnMeasures {
             Units.T_PER_H,
             Units.T_DM,
             Units.T_DM_PER_HA,
-            Units.M3);
+            Units.M3,
+            Units.KG.over(Units.HA));
 
     private final Map<Kind, Unit> units = new EnumMap<>(Kind.class);
     private final String words;
@@ -130,7 +131,8 @@ public final class OwnMeasures {
                 mass.over(Units.H),
                 dry,
                 dry.over(area),
-                volume());
+                volume(),
+                small());
         for (int i = 0; i < OURS.size(); i++) {
             if (ours.isSameScale(OURS.get(i))) {
                 return customary.get(i);
@@ -142,6 +144,13 @@ public final class OwnMeasures {
     private Unit volume() {
         Unit length = the(Kind.LENGTH);
         return length.isSameScale(Units.FT) ? Units.FT3 : length.isSameScale(Units.YD) ? Units.YD3 : Units.M3;
+    }
+
+    /** What is little on a hectare: pounds an acre are usual where gallons and tons are American, kilograms elsewhere. */
+    private Unit small() {
+        boolean american =
+                the(Kind.LIQUID).isSameScale(Units.GAL_US) || the(Kind.MASS).isSameScale(Units.SHORT_TON);
+        return american && the(Kind.AREA).isSameScale(Units.AC) ? Units.LB.over(Units.AC) : Units.KG.over(Units.HA);
     }
 
     private Unit the(Kind kind) {

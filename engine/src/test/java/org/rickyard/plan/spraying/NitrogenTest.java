@@ -12,6 +12,10 @@ import org.rickyard.testing.SeasonBook;
 /** Nitrogen of what is sprayed and spread, through a whole workbook. */
 class NitrogenTest {
     private static SeasonBook.Worked worked(Object density) {
+        return worked(density, "Water volume (L/ha)");
+    }
+
+    private static SeasonBook.Worked worked(Object density, String water) {
         return new SeasonBook()
                 .sheet("Fields", row("Field", "Crop", "Area (ac)"), row("Hill", "wheat", 20))
                 .sheet(
@@ -28,15 +32,7 @@ class NitrogenTest {
                         row("Growth regulator", "L", 0, null))
                 .sheet(
                         "Jobs",
-                        row(
-                                "Job",
-                                "Field",
-                                "Operation",
-                                "Machine",
-                                "Product",
-                                "Dose",
-                                "Dose unit",
-                                "Water volume (L/ha)"),
+                        row("Job", "Field", "Operation", "Machine", "Product", "Dose", "Dose unit", water),
                         row("1", "Hill", "spray", "Sprayer", "Liquid 28", 25.151, "US gal/ac", 235.3),
                         row("2", "Hill", "spread", "Spinner", "Prills", 200, "lb/ac", null),
                         row("3", "Hill", "spray", "Sprayer", "Weedkiller", 1, "L/ha", 200),
@@ -73,5 +69,21 @@ class NitrogenTest {
                 .anyMatch(message -> message.contains("Liquid 28") && message.contains("Type Density of the product"))
                 .noneMatch(message -> message.contains("Weedkiller") && message.contains("nitrogen"))
                 .noneMatch(message -> message.contains("Growth regulator") && message.contains("nitrogen is not"));
+    }
+
+    /** 200 lb an acre at 20 %, as above; who carries water by the American gallon reads pounds an acre beside it. */
+    @Test
+    void whoMeasuresInAmericanUnitsReadsPoundsAnAcre() {
+        Result result = worked(1.28, "Water volume (US gal/ac)").results().stream()
+                .filter(one -> one.id().equals("nitrogen-spread"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(result.own()).hasValueSatisfying(own -> {
+            assertThat(own.unit()).isEqualTo("lb/ac");
+            assertThat(own.number()).isCloseTo(40, within(1e-9));
+        });
+        assertThat(worked(1.28).results())
+                .filteredOn(one -> one.id().startsWith("nitrogen"))
+                .allMatch(one -> one.own().isEmpty());
     }
 }
