@@ -9,6 +9,9 @@ import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.Crop;
 import org.rickyard.trade.silage.FeedBalance;
+import org.rickyard.trade.spraying.Nitrogen;
+import org.rickyard.trade.spraying.SeasonDose;
+import org.rickyard.trade.spraying.Spreading;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.WorkTotals;
@@ -32,5 +35,9 @@ final class ChiefAnswers {
             "clamp-heights",
             List.of(ClampHeights.HEIGHT_ON_DAY, ClampHeights.HIGHEST),
             "feed-balance",
-            List.of(FeedBalance.SURPLUS));
+            List.of(FeedBalance.SURPLUS),
+            SeasonDose.APPLICATION_TABLE,
+            List.of(Nitrogen.SPRAYED),
+            Spreading.TABLE,
+            List.of(Nitrogen.SPREAD));
 }

@@ -74,7 +74,9 @@ class NitrogenTest {
     /** 200 lb an acre at 20 %, as above; who carries water by the American gallon reads pounds an acre beside it. */
     @Test
     void whoMeasuresInAmericanUnitsReadsPoundsAnAcre() {
-        Result result = worked(1.28, "Water volume (US gal/ac)").results().stream()
+        SeasonBook.Worked american = worked(1.28, "Water volume (US gal/ac)");
+        assertThat(american.differences()).isEmpty();
+        Result result = american.results().stream()
                 .filter(one -> one.id().equals("nitrogen-spread"))
                 .findFirst()
                 .orElseThrow();
