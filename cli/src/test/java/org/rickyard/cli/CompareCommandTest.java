@@ -83,7 +83,7 @@ class CompareCommandTest {
         Ran ran = Ran.rickyard("compare", tankless, before);
 
         assertThat(ran.out())
-                .contains("Machines!F2  Sprayer, Tank: big -> 2000 L")
+                .contains("Machines!F2  Sprayer, Tank: \"big\" (not used) -> 2000 L")
                 .contains("full tankfuls: withheld: ")
                 .contains("STOP in the first workbook only (1)");
     }

@@ -19,6 +19,7 @@ import java.util.regex.Pattern;
 import org.rickyard.audit.Difference.Figure;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
+import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.plan.Headlines;
 import org.rickyard.plan.table.ResultTable;
@@ -208,13 +209,7 @@ public final class Comparison {
         Symbol symbol = column.symbol();
         Values values = table.of(symbol);
         boolean given = values.has(row);
-        String words = given
-                ? Results.word(table, symbol, row)
-                : String.join(
-                        "; ",
-                        results.causes().of(table, symbol, row).stream()
-                                .map(Cause::what)
-                                .toList());
+        String words = given ? Results.word(table, symbol, row) : why(results, table, symbol, row);
         boolean number = given && words.isEmpty() && !values.words();
         return Optional.of(new Figure(
                 results.places().cell(table.spec(), symbol, row),
@@ -224,6 +219,11 @@ public final class Comparison {
                 table.unit(symbol, row),
                 symbol.decimals(),
                 number ? results.own(table, symbol, row, values.number(row)) : Optional.empty()));
+    }
+
+    private static String why(Results results, ResultTable table, Symbol symbol, int row) {
+        List<Cause> causes = results.causes().of(table, symbol, row);
+        return causes.isEmpty() ? "see its Status" : causes.get(0).what() + Counted.andMore(causes.size() - 1);
     }
 
     /** Results that differ, those of one workbook alone among them, in the order of the sheets. */

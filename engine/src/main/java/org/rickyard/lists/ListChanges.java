@@ -169,7 +169,8 @@ public final class ListChanges {
         }
         if (!rows.gives(column, row)) {
             // "10 ha" in a cell of hectares reads as the number does, and is none.
-            return new Shown('"' + text + '"', text);
+            String unused = Words.quoted(text) + " (not used)";
+            return new Shown(unused, unused);
         }
         double number = rows.number(column, row);
         if (column.type() == ColumnSpec.Type.DATE) {

@@ -87,7 +87,7 @@ class ListChangesTest {
         assertThat(told(ListChanges.of(find(FIELDS), find(other))))
                 .containsExactly(
                         "Fields!D2 | Elm, Top | Area | 6.4 ha | 6.4 ac",
-                        "Fields!E2 | Elm, Top | Slope | 3 % | steep",
+                        "Fields!E2 | Elm, Top | Slope | 3 % | \"steep\" (not used)",
                         "Fields!D3 | Elm, Low | Area | 0.3 ha | 0.3 ac",
                         "Fields!D4 | Ash, Top | Area | 5 ha | 5 ac");
     }
@@ -141,6 +141,6 @@ class ListChangesTest {
         SheetOf typed = sheet("Fields", row("Field", "Area (ha)"), row("Top", 10));
         SheetOf text = sheet("Fields", row("Field", "Area (ha)"), row("Top", "10 ha"));
         assertThat(told(ListChanges.of(find(typed), find(text))))
-                .containsExactly("Fields!B2 | Top | Area | 10 ha | \"10 ha\"");
+                .containsExactly("Fields!B2 | Top | Area | 10 ha | \"10 ha\" (not used)");
     }
 }
