@@ -139,6 +139,16 @@ class WordsForRateAndDoseTest {
     }
 
     @Test
+    void nitrogenInAPlanOfWhatIsSpreadMakesNoListOfProductsOfIt() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Plan")
+                .row("Field", "Product", "Unit", "Rate", "Nitrogen")
+                .row("A", "Prills", "kg", 200, 69)
+                .row("B", "Prills", "kg", 150, 52)));
+        assertThat(found.rows(Products.LIST).size()).isZero();
+        assertThat(said(found)).anyMatch(line -> line.contains("looks like the header of the list Jobs"));
+    }
+
+    @Test
     void aTedderShakesOutAndASpreaderIsAsked() {
         assertThat(Vocabulary.wordsOf(Machines.TYPE)).containsEntry(Words.normal("shake out"), "tedder");
         assertThat(Machines.TYPE.unclear()).containsKey("spread");
