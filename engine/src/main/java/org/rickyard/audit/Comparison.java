@@ -2,25 +2,20 @@ package org.rickyard.audit;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Deque;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.rickyard.audit.Difference.Figure;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
+import org.rickyard.lists.RowPairs;
 import org.rickyard.plan.Headlines;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.TableColumn;
@@ -28,14 +23,10 @@ import org.rickyard.trade.Quantities;
 
 /**
  * Which results are not the same in two workbooks that were both worked out: last year's and this, or one before and
- * after a change. Rows belong together that bear the same names, wherever they stand; what was renamed has results in
- * one of them alone.
+ * after a change. Rows belong together as {@link RowPairs} has it; what was renamed has results in one of them alone.
  */
 public final class Comparison {
     private static final String HOLDING = new TableColumn.Name(Quantities.HOLDING, List.of()).label();
-
-    /** Where no row of the earlier table belongs to one. */
-    private static final int NONE = -1;
 
     private static final MathContext ALIKE = new MathContext(9);
 
@@ -79,18 +70,17 @@ public final class Comparison {
     private void table(ResultTable was, ResultTable is, Set<Headline> headlines) {
         List<Map<String, String>> namesBefore = Results.abouts(was);
         List<Map<String, String>> namesAfter = Results.abouts(is);
-        SortedSet<Integer> alone = new TreeSet<>();
-        int[] formers = formers(was, is, alone);
+        RowPairs pairs = RowPairs.of(rows(before, was), rows(after, is));
         // A table lacks the columns that its workbook has nothing for.
         List<TableColumn> left = Results.answers(was).stream()
                 .filter(column -> is.spec().column(column.symbol()).isEmpty())
                 .toList();
         for (int row = 0; row < is.rows(); row++) {
             Map<String, String> names = namesAfter.get(row);
-            int former = formers[row];
+            int former = pairs.former(row);
             for (TableColumn column : Results.answers(is)) {
-                boolean also =
-                        former != NONE && was.spec().column(column.symbol()).isPresent();
+                boolean also = former != RowPairs.NONE
+                        && was.spec().column(column.symbol()).isPresent();
                 take(
                         is,
                         column.symbol(),
@@ -99,58 +89,15 @@ public final class Comparison {
                         answer(after, is, column, row),
                         headlines);
             }
-            if (former != NONE) {
+            if (former != RowPairs.NONE) {
                 gone(was, former, names, left, headlines);
             }
         }
-        alone.forEach(row -> gone(was, row, namesBefore.get(row), Results.answers(was), headlines));
+        pairs.alone().forEach(row -> gone(was, row, namesBefore.get(row), Results.answers(was), headlines));
     }
 
-    /**
-     * The row of the earlier table that each of the later belongs to. Of rows with the same names, as two jobs of one
-     * sprayer without a name of their own, those that tell the same belong together first, the others in their order.
-     *
-     * @param alone filled with the rows of the earlier table that none belongs to
-     */
-    private int[] formers(ResultTable was, ResultTable is, SortedSet<Integer> alone) {
-        Map<Map<String, String>, List<Integer>> rowsBefore = byName(was);
-        int[] formers = new int[is.rows()];
-        Arrays.fill(formers, NONE);
-        byName(is).forEach((name, rows) -> {
-            List<Integer> theirs = rowsBefore.getOrDefault(name, List.of());
-            rowsBefore.remove(name);
-            SortedSet<Integer> open = new TreeSet<>(theirs);
-            if (rows.size() > 1 || theirs.size() > 1) {
-                Map<List<String>, Deque<Integer>> alike = new HashMap<>();
-                theirs.forEach(row -> alike.computeIfAbsent(told(before, was, row), t -> new ArrayDeque<>())
-                        .add(row));
-                for (int row : rows) {
-                    Deque<Integer> same = alike.get(told(after, is, row));
-                    if (same != null && !same.isEmpty()) {
-                        formers[row] = same.poll();
-                        open.remove(formers[row]);
-                    }
-                }
-            }
-            for (int row : rows) {
-                if (formers[row] == NONE && !open.isEmpty()) {
-                    formers[row] = open.first();
-                    open.remove(formers[row]);
-                }
-            }
-            alone.addAll(open);
-        });
-        rowsBefore.values().forEach(alone::addAll);
-        return formers;
-    }
-
-    private static Map<Map<String, String>, List<Integer>> byName(ResultTable table) {
-        Map<Map<String, String>, List<Integer>> named = new LinkedHashMap<>();
-        for (int row = 0; row < table.rows(); row++) {
-            named.computeIfAbsent(Results.about(table, row), n -> new ArrayList<>())
-                    .add(row);
-        }
-        return named;
+    private static RowPairs.Rows rows(Results results, ResultTable table) {
+        return new RowPairs.Rows(table.rows(), row -> Results.about(table, row), row -> told(results, table, row));
     }
 
     /** What a row tells, in as many digits as two programs agree on. */

@@ -36,7 +36,7 @@ public record Difference(
             int decimals,
             Optional<Result.Own> own) {
 
-        /** Half the last of the digits to which two programs agree on what they have reckoned. */
+        /** Two programs agree on what they have reckoned to about this share of it. */
         private static final double ALIKE = 1e-9;
 
         /** Whether both say the same, wherever they stand and whatever unit is shown beside them. */

@@ -2,10 +2,7 @@ package org.rickyard.lists;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,9 +13,8 @@ import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Unit;
 
 /**
- * What was typed otherwise in the lists of one workbook than in those of another. Rows belong together that bear the
- * same names, wherever they stand; so a list may be sorted, and what was renamed is gone from the one and new in the
- * other. Of rows with the same names those that are alike throughout belong together first, the others in their order.
+ * What was typed otherwise in the lists of one workbook than in those of another. Rows belong together as
+ * {@link RowPairs} has it; so a list may be sorted, and what was renamed is gone from the one and new in the other.
  */
 public final class ListChanges {
     /**
@@ -71,21 +67,20 @@ public final class ListChanges {
     private void list(ListSpec spec) {
         ListRows was = before.rows(spec);
         ListRows is = after.rows(spec);
-        Map<String, List<Integer>> rowsBefore = byName(was);
-        byName(is).forEach((name, rows) -> {
-            List<Integer> former = rowsBefore.getOrDefault(name, List.of());
-            rowsBefore.remove(name);
-            pair(was, former, is, rows);
-        });
-        rowsBefore.forEach((name, rows) -> rows.forEach(row -> alone(was, row, gone)));
+        RowPairs pairs = RowPairs.of(rows(was, before), rows(is, after));
+        for (int row = 0; row < is.size(); row++) {
+            int former = pairs.former(row);
+            if (former == RowPairs.NONE) {
+                alone(is, row, added);
+            } else {
+                cells(was, former, is, row);
+            }
+        }
+        pairs.alone().forEach(row -> alone(was, row, gone));
     }
 
-    private static Map<String, List<Integer>> byName(ListRows rows) {
-        Map<String, List<Integer>> named = new LinkedHashMap<>();
-        for (int row = 0; row < rows.size(); row++) {
-            named.computeIfAbsent(name(rows, row), n -> new ArrayList<>()).add(row);
-        }
-        return named;
+    private static RowPairs.Rows rows(ListRows rows, FoundLists lists) {
+        return new RowPairs.Rows(rows.size(), row -> name(rows, row), row -> contents(rows, lists, row));
     }
 
     private static String name(ListRows rows, int row) {
@@ -97,28 +92,6 @@ public final class ListChanges {
         }
         names.removeIf(String::isEmpty);
         return String.join(", ", names);
-    }
-
-    private void pair(ListRows was, List<Integer> former, ListRows is, List<Integer> rows) {
-        Deque<Integer> left = new ArrayDeque<>(former);
-        List<Integer> open = new ArrayList<>(rows);
-        if (former.size() > 1 || rows.size() > 1) {
-            Map<List<String>, Deque<Integer>> alike = new HashMap<>();
-            former.forEach(row -> alike.computeIfAbsent(contents(was, before, row), c -> new ArrayDeque<>())
-                    .add(row));
-            open.removeIf(row -> {
-                Deque<Integer> same = alike.get(contents(is, after, row));
-                return same != null && !same.isEmpty() && left.remove(same.poll());
-            });
-        }
-        for (int row : open) {
-            if (left.isEmpty()) {
-                alone(is, row, added);
-            } else {
-                cells(was, left.poll(), is, row);
-            }
-        }
-        left.forEach(row -> alone(was, row, gone));
     }
 
     private static List<String> contents(ListRows rows, FoundLists lists, int row) {
