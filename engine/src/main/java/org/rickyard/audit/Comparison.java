@@ -70,15 +70,18 @@ public final class Comparison {
     private void table(ResultTable was, ResultTable is, Set<Headline> headlines) {
         List<Map<String, String>> namesBefore = Results.abouts(was);
         List<Map<String, String>> namesAfter = Results.abouts(is);
-        RowPairs pairs = RowPairs.of(rows(before, was), rows(after, is));
+        List<TableColumn> answersBefore = Results.answers(was);
+        List<TableColumn> answersAfter = Results.answers(is);
+        RowPairs pairs =
+                RowPairs.of(rows(before, was, answersBefore, namesBefore), rows(after, is, answersAfter, namesAfter));
         // A table lacks the columns that its workbook has nothing for.
-        List<TableColumn> left = Results.answers(was).stream()
+        List<TableColumn> left = answersBefore.stream()
                 .filter(column -> is.spec().column(column.symbol()).isEmpty())
                 .toList();
         for (int row = 0; row < is.rows(); row++) {
             Map<String, String> names = namesAfter.get(row);
             int former = pairs.former(row);
-            for (TableColumn column : Results.answers(is)) {
+            for (TableColumn column : answersAfter) {
                 boolean also = former != RowPairs.NONE
                         && was.spec().column(column.symbol()).isPresent();
                 take(
@@ -93,17 +96,19 @@ public final class Comparison {
                 gone(was, former, names, left, headlines);
             }
         }
-        pairs.alone().forEach(row -> gone(was, row, namesBefore.get(row), Results.answers(was), headlines));
+        pairs.alone().forEach(row -> gone(was, row, namesBefore.get(row), answersBefore, headlines));
     }
 
-    private static RowPairs.Rows rows(Results results, ResultTable table) {
-        return new RowPairs.Rows(table.rows(), row -> Results.about(table, row), row -> told(results, table, row));
+    private static RowPairs.Rows rows(
+            Results results, ResultTable table, List<TableColumn> answers, List<Map<String, String>> abouts) {
+        return new RowPairs.Rows(
+                table.rows(), row -> Results.names(abouts.get(row)), row -> told(results, table, answers, row));
     }
 
     /** What a row tells, in as many digits as two programs agree on. */
-    private static List<String> told(Results results, ResultTable table, int row) {
+    private static List<String> told(Results results, ResultTable table, List<TableColumn> answers, int row) {
         List<String> told = new ArrayList<>();
-        for (TableColumn column : Results.answers(table)) {
+        for (TableColumn column : answers) {
             answer(results, table, column, row)
                     .ifPresent(figure -> told.add(column.symbol().name()
                             + ' '

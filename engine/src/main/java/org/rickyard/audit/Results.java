@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.rickyard.audit.InputUsed.From;
 import org.rickyard.formula.Constant;
@@ -108,7 +109,7 @@ public final class Results {
     public void forEach(Consumer<Result> reader) {
         for (ResultTable table : plan.tables()) {
             List<TableColumn> columns = answers(table);
-            BitSet alike = columns.isEmpty() ? new BitSet() : alike(table);
+            BitSet alike = columns.isEmpty() ? new BitSet() : alike(table.rows(), each -> about(table, each));
             for (int row = 0; row < table.rows(); row++) {
                 Map<String, String> about = null;
                 for (TableColumn column : columns) {
@@ -165,11 +166,11 @@ public final class Results {
     }
 
     /** The rows of a table that bear the same names as others, as two jobs of one sprayer without a name of their own. */
-    private static BitSet alike(ResultTable table) {
+    private static BitSet alike(int rows, IntFunction<Map<String, String>> names) {
         Map<Map<String, String>, Integer> firsts = new HashMap<>();
         BitSet alike = new BitSet();
-        for (int row = 0; row < table.rows(); row++) {
-            Integer first = firsts.putIfAbsent(about(table, row), row);
+        for (int row = 0; row < rows; row++) {
+            Integer first = firsts.putIfAbsent(names.apply(row), row);
             if (first != null) {
                 alike.set(first);
                 alike.set(row);
@@ -180,22 +181,38 @@ public final class Results {
 
     /** What each row of a table is about. */
     static List<Map<String, String>> abouts(ResultTable table) {
-        BitSet alike = alike(table);
         List<Map<String, String>> abouts = new ArrayList<>(table.rows());
         for (int row = 0; row < table.rows(); row++) {
-            abouts.add(about(table, row, alike));
+            abouts.add(about(table, row));
         }
+        alike(table.rows(), abouts::get).stream().forEach(row -> place(abouts.get(row), table, row));
         return abouts;
+    }
+
+    /** What a row is about by its names alone, wherever it stands. */
+    static Map<String, String> names(Map<String, String> about) {
+        if (!about.containsKey(ROW)) {
+            return about;
+        }
+        Map<String, String> names = new LinkedHashMap<>(about);
+        names.remove(ROW);
+        return names;
     }
 
     /** What a row is about, with its place in the client's lists where its names are those of other rows too. */
     private static Map<String, String> about(ResultTable table, int row, BitSet alike) {
         Map<String, String> about = about(table, row);
-        String place = alike.get(row) ? table.written(row) : "";
+        if (alike.get(row)) {
+            place(about, table, row);
+        }
+        return about;
+    }
+
+    private static void place(Map<String, String> about, ResultTable table, int row) {
+        String place = table.written(row);
         if (!place.isEmpty()) {
             about.put(ROW, place);
         }
-        return about;
     }
 
     /** What a row is about: its names, blank ones left out. */

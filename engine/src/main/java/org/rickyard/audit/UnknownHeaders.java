@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Place;
 
@@ -55,29 +57,38 @@ final class UnknownHeaders {
 
     /** Many keep the water volume beside the sprayer, but it belongs to each job. */
     private static String waterOfJobs(Place place, List<String> headers) {
-        if (place.list() != Machines.LIST) {
-            return "";
-        }
-        return headers.stream()
-                .filter(header -> Jobs.LIST.columnsOf(header).contains(Jobs.WATER_VOLUME))
-                .findFirst()
-                .map(header -> " \"" + header + "\" may be the " + Jobs.WATER_VOLUME.name()
-                        + ", which is a column of Jobs: with a row there for each job of the sprayer, its spray and"
-                        + " tankfuls are worked out too.")
-                .orElse("");
+        return ofAnother(
+                place,
+                headers,
+                Machines.LIST,
+                Jobs.LIST,
+                Jobs.WATER_VOLUME,
+                "with a row there for each job of the sprayer, its spray and tankfuls are worked out too.");
     }
 
     /** Fuel is of the machine that burns it; a job may have several. */
     private static String fuelOfMachines(Place place, List<String> headers) {
-        if (place.list() != Jobs.LIST) {
+        return ofAnother(
+                place,
+                headers,
+                Jobs.LIST,
+                Machines.LIST,
+                Machines.FUEL,
+                "what a machine or its tractor burns in an hour (or, if the header says so, on a hectare) is typed there"
+                        + " once for all its jobs.");
+    }
+
+    /** That a header in one list may be a column of another; empty if none may. */
+    private static String ofAnother(
+            Place place, List<String> headers, ListSpec here, ListSpec there, ColumnSpec column, String what) {
+        if (place.list() != here) {
             return "";
         }
         return headers.stream()
-                .filter(header -> Machines.LIST.columnsOf(header).contains(Machines.FUEL))
+                .filter(header -> there.columnsOf(header).contains(column))
                 .findFirst()
-                .map(header -> " \"" + header + "\" may be the " + Machines.FUEL.name()
-                        + ", which is a column of Machines: what a machine or its tractor burns in an hour (or, if the"
-                        + " header says so, on a hectare) is typed there once for all its jobs.")
+                .map(header -> " \"" + header + "\" may be the " + column.name() + ", which is a column of "
+                        + there.name() + ": " + what)
                 .orElse("");
     }
 

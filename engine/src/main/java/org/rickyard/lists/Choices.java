@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The words that columns of words take: canonical word to the further British, Irish and American words for it. */
 public final class Choices {
@@ -77,6 +78,8 @@ public final class Choices {
             "tractor: four wheel drive tractor, tractor 2wd, tractor 4wd, crawler",
             "other: miscellaneous, misc, potato harvester, potato lifter, beet harvester, sugar beet harvester, "
                     + "destoner, stone picker, bed former, ridger");
+
+    private static final Set<String> SPRAYERS = Set.of("sprayer", "air-blast sprayer", "knapsack");
 
     /** Where power is measured. */
     public static final Map<String, List<String>> POWER_BASIS =
@@ -201,5 +204,10 @@ public final class Choices {
             map.put(line.substring(0, colon), List.of(line.substring(colon + 2).split(", ")));
         }
         return Collections.unmodifiableMap(map);
+    }
+
+    /** Whether a canonical type of machine sprays. */
+    public static boolean sprays(String machineType) {
+        return SPRAYERS.contains(machineType);
     }
 }

@@ -143,6 +143,10 @@ public final class Jobs {
                     + "suitable field days, available field days, field days")
             .help("Days fit for the work, where you count them; else Earliest, Latest and Workable days.");
 
+    /** Litres on an area are of water or of product. */
+    private static final String LITRES_ON_AREA =
+            "l/ha, l/ac, l/acre, litres/ha, litres per ha, litres/acre, litres per acre";
+
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
                     "Jobs",
@@ -192,40 +196,15 @@ public final class Jobs {
             .unitColumn(DOSE_UNIT, DOSE)
             .substitute(FIELD, BLOCK)
             .substitute(OPERATION, MIX, PRODUCT, DOSE, WATER_VOLUME)
-            .unclear(
-                    List.of(
-                            "rate",
-                            "broadcast rate",
-                            "l/ha",
-                            "l/ac",
-                            "l/acre",
-                            "litres/ha",
-                            "litres per ha",
-                            "litres/acre",
-                            "litres per acre"),
-                    WATER_VOLUME,
-                    DOSE)
+            .unclear(List.of("rate", "broadcast rate"), WATER_VOLUME, DOSE)
+            .unclear(List.of(LITRES_ON_AREA.split(", ")), WATER_VOLUME, DOSE)
             .unclear(List.of("fit days", "days fit", "suitable days", "days ok"), WORKABLE_DAYS, DAYS_AVAILABLE)
-            .told("rate", DOSE, PRODUCT, WATER_VOLUME)
-            .told("rate", DOSE, PRODUCT, DOSE_UNIT)
-            .told("broadcast rate", DOSE, PRODUCT, WATER_VOLUME)
-            .told("broadcast rate", DOSE, PRODUCT, DOSE_UNIT)
+            .told("rate, broadcast rate", DOSE, PRODUCT, WATER_VOLUME)
+            .told("rate, broadcast rate", DOSE, PRODUCT, DOSE_UNIT)
             .toldMeasured("rate", WATER_VOLUME, DOSE)
             .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")
-            .told("l/ha", WATER_VOLUME, DOSE)
-            .told("l/ha", DOSE, PRODUCT, WATER_VOLUME)
-            .told("l/ac", WATER_VOLUME, DOSE)
-            .told("l/ac", DOSE, PRODUCT, WATER_VOLUME)
-            .told("l/acre", WATER_VOLUME, DOSE)
-            .told("l/acre", DOSE, PRODUCT, WATER_VOLUME)
-            .told("litres/ha", WATER_VOLUME, DOSE)
-            .told("litres/ha", DOSE, PRODUCT, WATER_VOLUME)
-            .told("litres/acre", WATER_VOLUME, DOSE)
-            .told("litres/acre", DOSE, PRODUCT, WATER_VOLUME)
-            .told("litres per ha", WATER_VOLUME, DOSE)
-            .told("litres per ha", DOSE, PRODUCT, WATER_VOLUME)
-            .told("litres per acre", WATER_VOLUME, DOSE)
-            .told("litres per acre", DOSE, PRODUCT, WATER_VOLUME)
+            .told(LITRES_ON_AREA, WATER_VOLUME, DOSE)
+            .told(LITRES_ON_AREA, DOSE, PRODUCT, WATER_VOLUME)
             .toldWithout(PRODUCT, "l/ha", WATER_VOLUME, MIX)
             .otherwise(DOSE_UNIT, "per, rate per, dose per")
             .otherwise(FIELD, "location")

@@ -204,9 +204,13 @@ public record ListSpec(
                 name, synonyms, columns, identity, oneOf, least, unclear, qualifiers, unitColumns, all, hints);
     }
 
-    /** The same, a header being one column where all of the others stand in the same table. */
-    ListSpec told(String header, ColumnSpec column, ColumnSpec... beside) {
-        return told(new Told(HeaderText.normal(header), column, List.of(beside), false, null));
+    /** The same, each of these headers (parted by commas) being one column where all of the others are in the table. */
+    ListSpec told(String headers, ColumnSpec column, ColumnSpec... beside) {
+        ListSpec spec = this;
+        for (String header : headers.split(", ")) {
+            spec = spec.told(new Told(HeaderText.normal(header), column, List.of(beside), false, null));
+        }
+        return spec;
     }
 
     /** The same, if it says a unit. */

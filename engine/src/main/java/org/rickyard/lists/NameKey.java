@@ -53,6 +53,7 @@ public final class NameKey {
     private final ListRows rows;
     private final ColumnSpec name;
     private final ColumnSpec holding;
+    private final NearNames near;
     /** Made when first asked: many a list has rows that nothing names. */
     private Map<String, int[]> byName;
 
@@ -60,6 +61,7 @@ public final class NameKey {
         this.rows = rows;
         this.name = name;
         this.holding = rows.spec().column("Holding").orElse(null);
+        this.near = NearNames.of(rows, name);
     }
 
     private int[] rowsOf(String key) {
@@ -141,6 +143,11 @@ public final class NameKey {
     public boolean knows(String name) {
         String key = Words.key(name);
         return !key.isEmpty() && rowsOf(key).length > 0;
+    }
+
+    /** A question that follows a sentence on a name that no row has, as {@link NearNames#meant} asks it. */
+    public String meant(String name) {
+        return near.meant(name);
     }
 
     /** The form of a name by which it is compared: without outer spaces and case. */

@@ -2,7 +2,6 @@ package org.rickyard.lists;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Range;
@@ -13,7 +12,8 @@ import org.rickyard.trade.workrate.Suitability;
 /** Holds the numbers of one column against the possible and usual range of their quantity, in the quantity's unit. */
 final class RangeCheck {
     private static final String AIR_BLAST = "air-blast sprayer";
-    private static final Set<String> SPRAYING = Set.of("sprayer", AIR_BLAST, "knapsack", "wiper");
+    /** It sprays nothing, and is filled as a sprayer is. */
+    private static final String WIPER = "wiper";
 
     private final ColumnSpec column;
     private final CellFindings findings;
@@ -77,7 +77,7 @@ final class RangeCheck {
     /** Whether it is known for a machine that sprays nothing. */
     private static boolean carts(String typed) {
         String type = Types.WORDS.get(Words.normal(typed));
-        return type != null && !SPRAYING.contains(type);
+        return type != null && !Choices.sprays(type) && !type.equals(WIPER);
     }
 
     /** Made ready only where a pressure or a tank is not as usual. */

@@ -3,13 +3,10 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.rickyard.lists.text.Words;
 
 /** Sprayers that have a body volume and no tank: a hopper is a spreader's, and what a sprayer holds is its tank. */
 final class TankAsBody {
-    private static final Set<String> SPRAYERS = Set.of("sprayer", "air-blast sprayer", "knapsack");
-
     private TankAsBody() {}
 
     /** A caution for each. */
@@ -22,7 +19,7 @@ final class TankAsBody {
             Optional<CellAddress> cell = machines.address(Machines.BODY_VOLUME, row);
             if (cell.isPresent()
                     && machines.state(Machines.BODY_VOLUME, row) == ListRows.State.GIVEN
-                    && SPRAYERS.contains(machines.text(Machines.TYPE, row))
+                    && Choices.sprays(machines.text(Machines.TYPE, row))
                     && !isTyped(machines.state(Machines.TANK, row))
                     && !isTyped(machines.state(Machines.USABLE_TANK, row))) {
                 findings.add(Finding.caution(

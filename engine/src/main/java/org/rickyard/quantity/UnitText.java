@@ -37,6 +37,9 @@ public sealed interface UnitText {
     /** "L ha-1", as scientists write litres per hectare. */
     Pattern INVERSE = Pattern.compile("[ .\u00b7]+(ha|h|hr|min|d|ac)-1$");
 
+    /** What is asked where a feed is a share of what eats it. */
+    String LIVEWEIGHT = "A share of liveweight needs the liveweight: write kg DM/day.";
+
     /** What is asked where an area is in three units at once. */
     String PERCHES = "Acres, roods and perches: write decimal acres (a rood is 0.25 ac, a perch 1/160 ac).";
 
@@ -61,10 +64,10 @@ public sealed interface UnitText {
             Map.entry("arp", PERCHES),
             Map.entry("acres roods perches", PERCHES),
             Map.entry("acres roods and perches", PERCHES),
-            Map.entry("% of liveweight", "A share of liveweight needs the liveweight: write kg DM/day."),
-            Map.entry("% liveweight", "A share of liveweight needs the liveweight: write kg DM/day."),
-            Map.entry("% of live weight", "A share of liveweight needs the liveweight: write kg DM/day."),
-            Map.entry("% lw", "A share of liveweight needs the liveweight: write kg DM/day."),
+            Map.entry("% of liveweight", LIVEWEIGHT),
+            Map.entry("% liveweight", LIVEWEIGHT),
+            Map.entry("% of live weight", LIVEWEIGHT),
+            Map.entry("% lw", LIVEWEIGHT),
             Map.entry("deg", "Degrees are not proportional to a slope in per cent: write %, or 1 in 3."),
             Map.entry("degrees", "Degrees are not proportional to a slope in per cent: write %, or 1 in 3."),
             Map.entry("°", "Degrees are not proportional to a slope in per cent: write %, or 1 in 3."));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Choices;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -159,10 +160,10 @@ public final class JobLines {
                         int place = works.of(name, field, machine);
                         Work known = place < before ? byPlace.get(place) : null;
                         if (known == null) {
-                            known = work(job, field, machine, name, sprays(type));
+                            known = work(job, field, machine, name, Choices.sprays(type));
                             byPlace.add(known);
                         }
-                        if (sprays(type)) {
+                        if (Choices.sprays(type)) {
                             tanks.add(spraying(known, job).spraying, content, job);
                         }
                     }
@@ -175,7 +176,7 @@ public final class JobLines {
         /** The machine that spreads or drills what a job row names; -1 if none does, or a sprayer puts it out. */
         private int spreader(int job, List<Integer> gang) {
             if (!jobs.isFilled(Jobs.PRODUCT, job) && !jobs.isFilled(Jobs.MIX, job)
-                    || gang.stream().anyMatch(machine -> sprays(machines.text(Machines.TYPE, machine)))) {
+                    || gang.stream().anyMatch(machine -> Choices.sprays(machines.text(Machines.TYPE, machine)))) {
                 return -1;
             }
             return gang.stream()
@@ -429,9 +430,5 @@ public final class JobLines {
     /** Whether a type of machine spreads or drills the product that its job names. */
     public static boolean spreads(String type) {
         return SPREADERS.contains(type);
-    }
-
-    private static boolean sprays(String type) {
-        return type.equals("sprayer") || type.equals("air-blast sprayer") || type.equals("knapsack");
     }
 }

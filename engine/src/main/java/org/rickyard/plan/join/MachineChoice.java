@@ -6,14 +6,12 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
-import org.rickyard.lists.NearNames;
 import org.rickyard.lists.text.MachineMention;
 
 /** Which machine a job row means by a name. */
 public final class MachineChoice {
     private final ListRows machines;
     private final NameKey names;
-    private final NearNames near;
     private final MissingList noMachines;
     private final List<Finding> findings;
     private String lastText = "";
@@ -24,7 +22,6 @@ public final class MachineChoice {
         this.machines = machines;
         this.noMachines = new MissingList(machines);
         this.names = NameKey.of(machines, Machines.MACHINE);
-        this.near = NearNames.of(machines, Machines.MACHINE);
         this.findings = findings;
     }
 
@@ -60,7 +57,7 @@ public final class MachineChoice {
         String why = resolution instanceof NameKey.Ambiguous ambiguous
                 ? ambiguous.why("machine", name, "the Holding column of this job") + "."
                 : "there is no machine '" + name + "' in the machine list; add it there or mend the name here."
-                        + near.meant(name);
+                        + names.meant(name);
         findings.add(
                 Finding.stop(jobs.address(Jobs.MACHINE, job).orElse(null), why + " Its work on this job is left out."));
         return List.of();

@@ -20,7 +20,6 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
-import org.rickyard.lists.NearNames;
 import org.rickyard.plan.join.FieldYields;
 import org.rickyard.plan.join.MissingList;
 import org.rickyard.plan.table.Role;
@@ -47,8 +46,6 @@ final class CropRows {
     private final ListRows clamps;
     private final NameKey fieldNames;
     private final NameKey clampNames;
-    private final NearNames nearFields;
-    private final NearNames nearClamps;
     private final List<Finding> findings;
     private final List<Row> rows;
     private final Set<Integer> filled = new TreeSet<>();
@@ -66,8 +63,6 @@ final class CropRows {
         this.noClamps = new MissingList(clamps);
         this.findings = findings;
         this.fieldNames = NameKey.of(fields, Fields.FIELD);
-        this.nearFields = NearNames.of(fields, Fields.FIELD);
-        this.nearClamps = NearNames.of(clamps, Clamps.CLAMP);
         this.clampNames = NameKey.of(clamps, Clamps.CLAMP);
         this.rows = new ArrayList<>();
         Set<Integer> cutFields = new HashSet<>();
@@ -99,8 +94,6 @@ final class CropRows {
         this.noClamps = before.noClamps;
         this.fieldNames = before.fieldNames;
         this.clampNames = before.clampNames;
-        this.nearFields = before.nearFields;
-        this.nearClamps = before.nearClamps;
         this.findings = before.findings;
         this.rows = rows;
     }
@@ -189,7 +182,7 @@ final class CropRows {
                     resolution instanceof NameKey.Ambiguous ambiguous
                             ? ambiguous.why("field", name, "the Holding column of this cut") + ". This cut is left out."
                             : "there is no field '" + name + "' in the field list; mend the name here or there."
-                                    + nearFields.meant(name)
+                                    + fieldNames.meant(name)
                                     + " This cut is left out."));
             return List.of();
         }
@@ -359,7 +352,7 @@ final class CropRows {
                     resolution instanceof NameKey.Ambiguous several
                             ? several(name, holding, several) + " This crop is allotted to none."
                             : "there is no clamp '" + name + "' in the clamp list; add it there or mend the name."
-                                    + nearClamps.meant(name)
+                                    + clampNames.meant(name)
                                     + " This crop is allotted to none."));
             return 0;
         }

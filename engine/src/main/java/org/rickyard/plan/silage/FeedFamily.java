@@ -15,7 +15,6 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Herds;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
-import org.rickyard.lists.NearNames;
 import org.rickyard.lists.RepeatedKey;
 import org.rickyard.lists.Stocks;
 import org.rickyard.plan.fit.PlanContext;
@@ -35,7 +34,6 @@ final class FeedFamily {
     private final ListRows stocks;
     private final ListRows clamps;
     private final NameKey clampNames;
-    private final NearNames nearClamps;
     private final MissingList noClamps;
     private final FeedHoldings holdings;
 
@@ -46,7 +44,6 @@ final class FeedFamily {
         this.clamps = plan.rows(Clamps.LIST);
         this.noClamps = new MissingList(clamps);
         this.clampNames = NameKey.of(clamps, Clamps.CLAMP);
-        this.nearClamps = NearNames.of(clamps, Clamps.CLAMP);
         this.holdings = holdings;
     }
 
@@ -156,7 +153,7 @@ final class FeedFamily {
                                 ? "more than one clamp is called '" + name + "'; give each its own name. This group"
                                         + " counts for the farm, but for no clamp."
                                 : "there is no clamp '" + name + "' in the clamp list; add it there or mend the name."
-                                        + nearClamps.meant(name)
+                                        + clampNames.meant(name)
                                         + " This group counts for the farm, but for no clamp."));
         return 0;
     }

@@ -15,7 +15,6 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
-import org.rickyard.lists.NearNames;
 import org.rickyard.lists.text.MachineMention;
 import org.rickyard.plan.fit.PlanContext;
 import org.rickyard.plan.join.JobLines;
@@ -38,7 +37,6 @@ public final class WorkRows {
     private final ListRows jobs;
     private final ListRows machines;
     private final NameKey names;
-    private final NearNames near;
     private final KindsOfMachines kinds;
     private final List<Finding> findings;
     private final List<Work> works = new ArrayList<>();
@@ -57,7 +55,6 @@ public final class WorkRows {
         machines = plan.rows(Machines.LIST);
         findings = plan.findings();
         names = NameKey.of(machines, Machines.MACHINE);
-        near = NearNames.of(machines, Machines.MACHINE);
         this.kinds = kinds;
         Map<Long, GangRows.Gang> gangAt = new HashMap<>();
         gangs.gangs().forEach(gang -> gangAt.put((long) gang.job() << 32 | gang.field(), gang));
@@ -220,7 +217,7 @@ public final class WorkRows {
                         ? ambiguous.why("machine", name, "the Holding column of this job")
                                 + ". This job is reckoned without a tractor."
                         : "there is no tractor '" + name + "' in the machine list; add it there or mend the name here."
-                                + near.meant(name)
+                                + names.meant(name)
                                 + " This job is reckoned without a tractor."));
         return -1;
     }

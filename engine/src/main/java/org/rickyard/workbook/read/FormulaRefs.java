@@ -51,7 +51,7 @@ public final class FormulaRefs {
      */
     public FormulaRefs(BookScope scope, Collection<String> ourSheets) {
         this.scope = scope;
-        ourSheets.forEach(sheet -> ours.put(BookScope.folded(sheet), sheet.replace("'", "''")));
+        ourSheets.forEach(this::bring);
         scope.tables().forEach((name, table) -> {
             if (isOurs(table.sheet()) && !name.isEmpty()) {
                 words.add(name);
