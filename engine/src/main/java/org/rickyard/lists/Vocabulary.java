@@ -233,8 +233,8 @@ final class Vocabulary {
     }
 
     /**
-     * "kg DM/m3" or "kg/hd/day": a header that is nothing but a unit of dry matter, or of a mass in a time, means the one
-     * column of the list that is measured so; null if it is no such unit, or if there are several such columns.
+     * "kg DM/m3" or "kg/hd/day": a header that is nothing but a unit that tells means the one column of the list that is
+     * measured so, or the one that the list is useless without; null if it is no such unit, or several would do.
      */
     private Heading measured(HeaderText header) {
         if (!header.tellsColumn()) {
@@ -243,6 +243,9 @@ final class Vocabulary {
         List<ColumnSpec> measured = spec.columns().stream()
                 .filter(column -> HeaderUnit.fits(column, header.raw()))
                 .toList();
+        if (measured.size() > 1) {
+            measured = measured.stream().filter(ColumnSpec::required).toList();
+        }
         return measured.size() == 1
                 ? new Heading(measured, header.raw(), 2, false, word(measured.get(0), header))
                 : null;
