@@ -29,6 +29,8 @@ import org.rickyard.trade.cost.Prices;
  * these asks after row upon row of a run, and remembers what each expression needs. Not for several threads.
  */
 public final class Causes {
+    private static final Expr NOTHING = Expr.text("");
+
     private final Set<Cause> found = new LinkedHashSet<>();
     /** By the expression itself: the same one stands in every row. */
     private final Map<Expr, Plain> plain = new IdentityHashMap<>();
@@ -127,7 +129,12 @@ public final class Causes {
             if (taken == null) {
                 Needed.quantities(e.when()).forEach(symbol -> symbol(table, symbol, row));
             } else {
-                expr(table, taken ? e.then() : e.otherwise(), row);
+                Expr branch = taken ? e.then() : e.otherwise();
+                if (branch.equals(NOTHING)) {
+                    // Nothing is said where what it would be said of is not there, and that is why.
+                    Inputs.of(e.when()).forEach(symbol -> symbol(table, symbol, row));
+                }
+                expr(table, branch, row);
             }
         } else if (expr instanceof Expr.GivenElse e) {
             if (table.of(e.given()).state(row) == Values.State.UNUSABLE) {
