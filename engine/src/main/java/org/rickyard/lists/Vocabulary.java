@@ -166,6 +166,12 @@ final class Vocabulary {
             return null;
         }
         String rest = rest(otherwise.column(), header, otherwise.words());
+        if (rest != null
+                && otherwise.column() == Machines.WORKING_PRESSURE
+                && END_OF_RANGE.contains(Words.normal(rest))) {
+            // "PSI min" is an end of the nozzle's range, and no pressure in minutes.
+            return null;
+        }
         if (rest != null && rest.isEmpty() && otherwise.column().type() == ColumnSpec.Type.DOSE) {
             // "kg/ha" and "ml/l product" are the dose and its unit in one.
             rest = PRODUCT_IN_UNIT.matcher(header.raw()).replaceAll("").strip();
@@ -341,6 +347,12 @@ final class Vocabulary {
     }
 
     private Heading unclear(List<ColumnSpec> candidates, HeaderText header, int count) {
+        List<ColumnSpec> doses = candidates.stream()
+                .filter(candidate -> candidate.type() == ColumnSpec.Type.DOSE)
+                .toList();
+        if (doses.size() == 1 && HeaderUnit.isPerSpray(header.rest(count))) {
+            return new Heading(doses, header.rest(count), 2, false, null);
+        }
         List<ColumnSpec> fitting = new ArrayList<>();
         String rest = "";
         for (ColumnSpec candidate : candidates) {
