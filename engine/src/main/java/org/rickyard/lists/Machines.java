@@ -84,7 +84,7 @@ public final class Machines {
     /** Turn time. */
     public static final ColumnSpec TURN_TIME = number("Turn time", Quantities.TURN_TIME)
             .also("headland turning time, turn round time, turning time at headland, "
-                    + "turning time, headland turn, time per turn, turn, headland turn time")
+                    + "turning time, turning, headland turn, time per turn, turn, headland turn time")
             .help("One headland turn.");
     /** Other lost time. */
     public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)

@@ -282,4 +282,23 @@ class OtherTradesTest {
                 .anyMatch(
                         line -> line.startsWith("CAUTION Wheat!E1 \"" + one + "\" and \"" + other + "\" stand beside"));
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "twin disc spreader, fertiliser spreader",
+        "pneumatic spreader, fertiliser spreader",
+        "umbilical dribble bar, slurry tanker",
+        "trailing shoe, slurry tanker",
+        "FYM spreader, muck spreader"
+    })
+    void spreadersAreCalledByHowTheySpread(String typed, String type) {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Width (m)", "Turning", "Charge", "Charge unit")
+                .row(null, null, null, "sec", null, null)
+                .row("X", typed, 12, 20, 90, "EUR/h"));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.text(Machines.TYPE, 0)).isEqualTo(type);
+        assertThat(machines.number(Machines.TURN_TIME, 0)).isEqualTo(20);
+        assertThat(machines.text(Machines.CHARGE_UNIT, 0)).isEqualTo("h");
+    }
 }
