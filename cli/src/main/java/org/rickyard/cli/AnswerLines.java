@@ -57,8 +57,7 @@ final class AnswerLines {
         Values values = headline.table().of(symbol);
         int row = headline.row();
         if (!values.has(row)) {
-            List<Cause> causes = new Causes().of(headline.table(), symbol, row);
-            String why = causes.isEmpty() ? "see its Status" : causes.get(0).toString();
+            Cause why = new Causes().of(headline.table(), symbol, row).get(0);
             return new Line(headline.about(), symbol.name(), "withheld: " + why, "");
         }
         if (values.words()) {

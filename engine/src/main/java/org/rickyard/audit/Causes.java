@@ -29,8 +29,6 @@ import org.rickyard.trade.cost.Prices;
  * these asks after row upon row of a run, and remembers what each expression needs. Not for several threads.
  */
 public final class Causes {
-    private static final Expr NOTHING = Expr.text("");
-
     private final Set<Cause> found = new LinkedHashSet<>();
     /** By the expression itself: the same one stands in every row. */
     private final Map<Expr, Plain> plain = new IdentityHashMap<>();
@@ -59,10 +57,21 @@ public final class Causes {
         }
     }
 
-    /** The causes for a row of a column; empty if there is a value. */
+    /**
+     * The causes for a row of a column, the first to look at first; empty if there is a value, or if the column only
+     * repeats a name, which is nobody's duty to type. What is worked out and has no value has at least one.
+     */
     public List<Cause> of(ResultTable table, Symbol symbol, int row) {
         found.clear();
         symbol(table, symbol, row);
+        boolean name = table.spec().column(symbol).orElse(null) instanceof TableColumn.Name
+                || table.of(symbol).has(row);
+        if (found.isEmpty() && !name) {
+            found.add(new Cause(
+                    symbol.name() + " is withheld: see Status in its row of '"
+                            + table.spec().sheet() + "'",
+                    Optional.empty()));
+        }
         return new ArrayList<>(found);
     }
 
@@ -129,12 +138,12 @@ public final class Causes {
             if (taken == null) {
                 Needed.quantities(e.when()).forEach(symbol -> symbol(table, symbol, row));
             } else {
-                Expr branch = taken ? e.then() : e.otherwise();
-                if (branch.equals(NOTHING)) {
-                    // Nothing is said where what it would be said of is not there, and that is why.
+                expr(table, taken ? e.then() : e.otherwise(), row);
+                if (found.isEmpty()) {
+                    // "Without a gang rate no bottleneck": the branch lacks nothing, but is empty for want of the
+                    // other.
                     Inputs.of(e.when()).forEach(symbol -> symbol(table, symbol, row));
                 }
-                expr(table, branch, row);
             }
         } else if (expr instanceof Expr.GivenElse e) {
             if (table.of(e.given()).state(row) == Values.State.UNUSABLE) {

@@ -175,7 +175,7 @@ public final class Comparison {
 
     private static String why(Results results, ResultTable table, Symbol symbol, int row) {
         List<Cause> causes = results.causes().of(table, symbol, row);
-        return causes.isEmpty() ? "see its Status" : causes.get(0).what() + Counted.andMore(causes.size() - 1);
+        return causes.get(0).what() + Counted.andMore(causes.size() - 1);
     }
 
     /** Results that differ, those of one workbook alone among them, in the order of the sheets. */

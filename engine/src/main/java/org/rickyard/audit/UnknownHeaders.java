@@ -3,6 +3,8 @@ package org.rickyard.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Counted;
@@ -50,7 +52,8 @@ final class UnknownHeaders {
                             + ". If one of them is meant for this list, name it as About and the blank workbook do, or"
                             + " say on a sheet Layout (List | Column | Header in this workbook | Unit) which it is."
                             + waterOfJobs(place, headers)
-                            + fuelOfMachines(place, headers)));
+                            + fuelOfMachines(place, headers)
+                            + outputOfMachines(place, headers)));
         }
         return findings;
     }
@@ -76,6 +79,19 @@ final class UnknownHeaders {
                 Machines.FUEL,
                 "what a machine or its tractor burns in an hour (or, if the header says so, on a hectare) is typed there"
                         + " once for all its jobs.");
+    }
+
+    /** What is got through in an hour is of the machine too; a job has its speed at most. */
+    private static String outputOfMachines(Place place, List<String> headers) {
+        return Stream.of(Machines.OUTPUT, Machines.RATE_OF_WORK)
+                .map(column -> ofAnother(
+                        place,
+                        headers,
+                        Jobs.LIST,
+                        Machines.LIST,
+                        column,
+                        "what a machine gets through in an hour is typed there once for all its jobs."))
+                .collect(Collectors.joining());
     }
 
     /** That a header in one list may be a column of another; empty if none may. */

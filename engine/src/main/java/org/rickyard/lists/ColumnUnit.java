@@ -63,7 +63,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             if (named != null) {
                 return known(named);
             }
-            if (saysShare(header)) {
+            if (HeaderText.saysShare(header)) {
                 return share(column);
             }
             return isNoUnitOf(column, UnitText.read(header, customary))
@@ -108,15 +108,6 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                     + ".");
         }
         return asked(Words.quoted(rest) + " is not a unit known here: write for example " + example(column) + ".");
-    }
-
-    /** "% overlap" and "Percent overlap" are shares, of whatever. */
-    private static boolean saysShare(String header) {
-        String normal = Words.normal(header);
-        return header.contains("%")
-                || Words.holds(normal, "percent")
-                || Words.holds(normal, "percentage")
-                || Words.holds(normal, "per cent");
     }
 
     private static ColumnUnit share(ColumnSpec column) {

@@ -16,6 +16,8 @@ final class HeaderText {
     private static final Pattern YEAR = Pattern.compile(
             "(?<![\\p{L}\\d.,])(?:19|20)\\d\\d(?:\\s?[/–-]\\s?(?:(?:19|20)\\d\\d|\\d\\d))?(?![\\p{L}\\d])");
 
+    private static final Pattern SHARE = Pattern.compile("(?i)%|per ?cent|percentage|pct");
+
     /** Words that advisers cut short in a header, and what they stand for. */
     private static final Map<String, String> CUT_SHORT = Map.ofEntries(
             Map.entry("dist", "distance"),
@@ -141,6 +143,20 @@ final class HeaderText {
             tells = HeaderUnit.tellsColumn(raw);
         }
         return tells;
+    }
+
+    /** "% overlap" and "Percent overlap" are shares, of whatever. */
+    static boolean saysShare(String header) {
+        if (header.indexOf('%') >= 0) {
+            return true;
+        }
+        String normal = Words.normal(header);
+        return Words.holds(normal, "percent") || Words.holds(normal, "percentage") || Words.holds(normal, "per cent");
+    }
+
+    /** Whether it is a share of what its first {@code count} words name: "% CV", "CV (%)". */
+    boolean isShareOf(int count) {
+        return raw.startsWith("%") || SHARE.matcher(rest(count)).matches();
     }
 
     /** A text without the first year in it. */

@@ -32,11 +32,12 @@ final class HeaderUnit {
     }
 
     /**
-     * Whether a unit alone tells what is measured in it: one of dry matter, or of a mass in a time, as "kg DM/m3" and
-     * "kg/hd/day" are.
+     * Whether a unit alone tells what is measured in it: one of dry matter, of a mass in a time, or of what is caught in one,
+     * as "kg DM/m3", "kg/hd/day" and "ml in 30 s" are.
      */
     static boolean tellsColumn(String text) {
-        return units(UnitText.read(text, CustomaryUnits.UNSET)).stream().anyMatch(HeaderUnit::isTelling);
+        return UnitText.isCaughtInATime(text)
+                || units(UnitText.read(text, CustomaryUnits.UNSET)).stream().anyMatch(HeaderUnit::isTelling);
     }
 
     private static boolean isTelling(Unit unit) {

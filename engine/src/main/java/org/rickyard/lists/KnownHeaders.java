@@ -26,6 +26,10 @@ final class KnownHeaders {
 
     private final Map<String, Known> certain = new HashMap<>();
     private final Map<String, Known> joined = new HashMap<>();
+
+    /** Those of names that say "%", by what is left of the name without it: "% LW" is a share, and "LW" what it is of. */
+    private final Map<String, Known> ofShares = new HashMap<>();
+
     private final Map<String, List<ColumnSpec>> unclear = new HashMap<>();
     private final Map<ColumnSpec, Map<String, String>> words = new LinkedHashMap<>();
     private final List<String> names = new ArrayList<>();
@@ -62,6 +66,7 @@ final class KnownHeaders {
         learnOtherwise(spec.hints().ifNamed());
         spec.hints().otherwise().forEach(one -> firstWords.add(firstWord(one.header())));
         certain.keySet().forEach(header -> firstWords.add(firstWord(header)));
+        ofShares.keySet().forEach(header -> firstWords.add(firstWord(header)));
         unclear.keySet().forEach(header -> firstWords.add(firstWord(header)));
         joined.keySet().stream().filter(header -> header.length() > 5).forEach(firstWords::add);
     }
@@ -74,10 +79,14 @@ final class KnownHeaders {
 
     private void learn(String header, ColumnSpec column) {
         String normal = HeaderText.normal(header);
+        longest = Math.max(longest, normal.split(" ").length);
+        if (HeaderText.saysShare(header)) {
+            ofShares.putIfAbsent(normal, new Known(column, 2));
+            return;
+        }
         String one = normal.replace(" ", "");
         certain.putIfAbsent(normal, new Known(column, normal.equals(canonical.get(column)) ? 3 : 2));
         joined.putIfAbsent(one, new Known(column, one.equals(canonical.get(column)) ? 3 : 2));
-        longest = Math.max(longest, normal.split(" ").length);
     }
 
     /** "Engine/PTO" is "Engine or PTO", where it is no name of its own. */
@@ -104,7 +113,12 @@ final class KnownHeaders {
         return certain.get(name);
     }
 
-    /** The same for a name written without the spaces between its words. */
+    /** The column of a name that says "%" beside these words; null if it is none. */
+    Known ofShare(String name) {
+        return ofShares.get(name);
+    }
+
+    /** The same as {@link #certain} for a name written without the spaces between its words. */
     Known joined(String name) {
         return joined.get(name);
     }

@@ -294,9 +294,20 @@ public record ListSpec(
         return name;
     }
 
-    /** The columns of this list that a header could mean by its own words; empty if it means none. */
+    /**
+     * The columns of this list that a header could mean by its own words, or those that it would mean where no other header
+     * does; empty if it means none.
+     */
     public List<ColumnSpec> columnsOf(String header) {
-        Vocabulary.Heading heading = new Vocabulary(this).read(HeaderText.of(header));
-        return heading == null ? List.of() : heading.candidates();
+        Vocabulary vocabulary = new Vocabulary(this);
+        HeaderText text = HeaderText.of(header);
+        Vocabulary.Heading heading = vocabulary.read(text);
+        return heading != null
+                ? heading.candidates()
+                : hints.otherwise().stream()
+                        .filter(otherwise -> vocabulary.heading(otherwise, text) != null)
+                        .map(Otherwise::column)
+                        .distinct()
+                        .toList();
     }
 }

@@ -240,13 +240,14 @@ public final class Machines {
     /** Road speed with a load. */
     public static final ColumnSpec ROAD_SPEED_LADEN = number("Road speed laden", Quantities.ROAD_SPEED_LADEN)
             .also("loaded road speed, road speed full, laden travel speed, "
-                    + "laden speed, laden road speed, loaded speed, speed laden, speed loaded, road speed loaded")
+                    + "laden speed, laden road speed, loaded speed, speed laden, speed loaded, road speed loaded, "
+                    + "road laden, road loaded, road full")
             .help("Average with a load.");
     /** Road speed without. */
     public static final ColumnSpec ROAD_SPEED_EMPTY = number("Road speed empty", Quantities.ROAD_SPEED_EMPTY)
             .also("unladen road speed, "
                     + "empty speed, empty road speed, unladen speed, speed empty, road speed unladen, "
-                    + "speed unladen")
+                    + "speed unladen, road empty, road unladen")
             .help("Average without a load.");
     /** Hours per day. */
     public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
@@ -461,8 +462,8 @@ public final class Machines {
                     "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, gal per hr, gal/hr, gal/h, gph, lph,"
                             + " l/hr, l/h, litres/hour, gallons/hour")
             .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
-            .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full, road laden, road loaded, road full")
-            .otherwiseMeasured(ROAD_SPEED_EMPTY, "empty, road empty, return, returning")
+            .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full")
+            .otherwiseMeasured(ROAD_SPEED_EMPTY, "empty, return, returning")
             .otherwiseMeasured(LOWEST_PRESSURE, "min, lowest")
             .otherwiseMeasured(HIGHEST_PRESSURE, "max, highest")
             .otherwiseMeasured(LOWEST_SPEED, "min, lowest")

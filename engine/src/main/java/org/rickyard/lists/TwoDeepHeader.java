@@ -82,8 +82,8 @@ final class TwoDeepHeader {
         for (int column = first; column <= last; column++) {
             String above = grid.kind(row - 1, column) == Grid.Kind.TEXT ? Words.trim(grid.text(row - 1, column)) : "";
             boolean goesOn = above.isEmpty() && over != null && headers[column] != null;
-            if (goesOn && isOfHeading(headers, first, last, column, unitLast(over, headers[column]))) {
-                both[column] = unitLast(over, headers[column]);
+            if (goesOn && isOfHeading(headers, first, last, column, UnitBelowHeader.unitLast(over, headers[column]))) {
+                both[column] = UnitBelowHeader.unitLast(over, headers[column]);
                 continue;
             }
             over = null;
@@ -321,23 +321,20 @@ final class TwoDeepHeader {
 
     /** "Road speed (km/h)" over "Laden" and "Empty" is the heading of both, though it stands over the first alone. */
     private String under(String over, String below) {
-        if (over == null || meansSomething(below)) {
+        if (over == null) {
             return below;
         }
-        for (String joined : List.of(over + " " + below, unitLast(over, below))) {
+        if (meansSomething(below)) {
+            // "Road laden" under "Speed mph" is in miles.
+            String whole = UnitBelowHeader.unitLast(over, below);
+            return units.takesUnit(below, whole) ? whole : below;
+        }
+        for (String joined : List.of(UnitBelowHeader.unitLast(over, below), over + " " + below)) {
             if (isKnown(joined)) {
                 return joined;
             }
         }
         return below;
-    }
-
-    /** "Road speed (km/h)" and "laden" as "Road speed laden (km/h)". */
-    private static String unitLast(String above, String below) {
-        int open = above.lastIndexOf('(');
-        return open > 0 && above.endsWith(")")
-                ? above.substring(0, open).strip() + " " + below + " " + above.substring(open)
-                : above + " " + below;
     }
 
     private String together(String above, String below) {
@@ -349,7 +346,7 @@ final class TwoDeepHeader {
             return above + " " + below;
         }
         HeaderText alone = HeaderText.of(above);
-        for (String joined : List.of(above + " " + below, unitLast(above, below))) {
+        for (String joined : List.of(above + " " + below, UnitBelowHeader.unitLast(above, below))) {
             HeaderText both = HeaderText.of(joined);
             if (vocabularies.stream().anyMatch(vocabulary -> isBetter(vocabulary, alone, both))) {
                 return joined;

@@ -41,6 +41,41 @@ final class UnitBelowHeader {
         return both;
     }
 
+    /** "Road speed (km/h)" and "laden" as "Road speed laden (km/h)", "Speed km/h" and "laden" as "Speed laden (km/h)". */
+    static String unitLast(String above, String below) {
+        int open = above.lastIndexOf('(');
+        if (open > 0 && above.endsWith(")")) {
+            return above.substring(0, open).strip() + " " + below + " " + above.substring(open);
+        }
+        HeaderText text = HeaderText.of(above);
+        for (int count = 1; count < text.words().size(); count++) {
+            String rest = text.rest(count);
+            if (HeaderUnit.measures(rest)) {
+                return text.raw().substring(0, text.ends().get(count - 1)) + " " + below + " (" + rest + ")";
+            }
+        }
+        return above + " " + below;
+    }
+
+    /** Whether a header is the same column as a name without a unit, and has one. */
+    boolean takesUnit(String name, String whole) {
+        HeaderText bare = HeaderText.of(name);
+        HeaderText measured = HeaderText.of(whole);
+        return vocabularies.stream().anyMatch(vocabulary -> {
+            Vocabulary.Heading own = vocabulary.read(bare);
+            Vocabulary.Heading both = vocabulary.read(measured);
+            return own != null
+                    && both != null
+                    && own.isCertain()
+                    && both.isCertain()
+                    && own.column() == both.column()
+                    && own.column().isNumeric()
+                    && own.rest().isEmpty()
+                    && !both.rest().isEmpty()
+                    && HeaderUnit.fits(both.column(), both.rest());
+        });
+    }
+
     private boolean isUnitsRow(int row, int first, int end) {
         int units = 0;
         for (int column = first; column < end; column++) {

@@ -72,9 +72,6 @@ final class Vocabulary {
     private static final Pattern FRESH =
             Pattern.compile("(?i)[(\\[,]* ?\\b(wet|fresh|as fed|as is)( weight| matter)?\\b ?[)\\]]*");
 
-    /** What an animal weighs: by itself, and not a share of it, it is nothing that is eaten. */
-    private static final Pattern LIVEWEIGHT = Pattern.compile("(live ?weight|lw)\\b.*");
-
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
     private static final Set<String> END_OF_RANGE = Set.of("min", "minimum", "lowest", "max", "maximum", "highest");
@@ -214,9 +211,6 @@ final class Vocabulary {
             }
         }
         Heading heading = unsettled(header);
-        if (heading != null && isShareOrNot(header)) {
-            return null;
-        }
         return heading == null ? ProductsInARow.read(this, header) : heading;
     }
 
@@ -247,8 +241,8 @@ final class Vocabulary {
     }
 
     /**
-     * "kg DM/m3" or "kg/hd/day": a header that is nothing but a unit of dry matter, or of a mass in a time, means the one
-     * column of the list that is measured so; null if it is no such unit, or if there are several such columns.
+     * "kg DM/m3" or "kg/hd/day": a header that is nothing but a unit that tells means the one column of the list that is
+     * measured so, or the one that the list is useless without; null if it is no such unit, or several would do.
      */
     private Heading measured(HeaderText header) {
         if (!header.tellsColumn()) {
@@ -257,6 +251,9 @@ final class Vocabulary {
         List<ColumnSpec> measured = spec.columns().stream()
                 .filter(column -> HeaderUnit.fits(column, header.raw()))
                 .toList();
+        if (measured.size() > 1) {
+            measured = measured.stream().filter(ColumnSpec::required).toList();
+        }
         return measured.size() == 1
                 ? new Heading(measured, header.raw(), 2, false, word(measured.get(0), header))
                 : null;
@@ -265,9 +262,11 @@ final class Vocabulary {
     /** What a header means by the words it begins with; null if nothing. */
     Heading byName(HeaderText header) {
         int most = Math.min(known.longest(), header.words().size());
+        boolean share = HeaderText.saysShare(header.raw());
         for (int count = most; count > 0; count--) {
             String name = header.name(count);
-            KnownHeaders.Known sure = known.certain(name);
+            KnownHeaders.Known sure = share ? known.ofShare(name) : null;
+            sure = sure == null ? known.certain(name) : sure;
             if (sure == null && count == 1 && header.words().size() == 1 && name.length() > 5) {
                 sure = known.joined(name);
             }
@@ -305,16 +304,6 @@ final class Vocabulary {
                 && (heading.rest().isEmpty()
                         || !heading.column().isNumeric()
                         || HeaderUnit.fits(heading.column(), heading.rest()));
-    }
-
-    /**
-     * What an animal weighs is no share of it, and eaten is a share; how evenly a spreader spreads, "CV (%)", is a share,
-     * and the continent's horse power is none.
-     */
-    private static boolean isShareOrNot(HeaderText header) {
-        return header.raw().contains("%")
-                ? Words.holds(header.normal(), "cv")
-                : LIVEWEIGHT.matcher(header.normal()).matches();
     }
 
     /** "Output (ha/h)" is a rate of work, and no output: its unit measures another column that goes by the same name. */
@@ -357,7 +346,8 @@ final class Vocabulary {
         String rest = "";
         for (ColumnSpec candidate : candidates) {
             String read = rest(candidate, header, count);
-            if (read != null && (read.isEmpty() || HeaderUnit.fits(candidate, read))) {
+            boolean noShare = header.isShareOf(count) && !HeaderUnit.fits(candidate, "%");
+            if (read != null && !noShare && (read.isEmpty() || HeaderUnit.fits(candidate, read))) {
                 fitting.add(candidate);
                 rest = read;
             }
@@ -373,6 +363,7 @@ final class Vocabulary {
         }
         if (fitting.isEmpty()
                 && (HeaderUnit.isMoney(header.rest(count))
+                        || header.isShareOf(count)
                         || isOtherwise(header, count)
                         || isGivenPerArea(header.rest(count)))) {
             return null;
@@ -428,8 +419,9 @@ final class Vocabulary {
                 || column.type() == ColumnSpec.Type.DATE
                 || column.type() == ColumnSpec.Type.NOZZLE;
         boolean plural = rest.equals("s");
-        if (text && !plural && HeaderUnit.measures(rest) && !mayBeUnits(column)) {
-            // "Tractor hours" and "Buffer (m)" are figures, and no tractor or category.
+        boolean figure = HeaderUnit.measures(rest) || header.isShareOf(count);
+        if (text && !plural && figure && !mayBeUnits(column)) {
+            // "Tractor hours", "Buffer (m)" and "Crop (%)" are figures, and no tractor, category or crop.
             return null;
         }
         if (text) {

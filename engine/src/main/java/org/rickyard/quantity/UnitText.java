@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -36,6 +37,11 @@ public sealed interface UnitText {
 
     /** "L ha-1", as scientists write litres per hectare. */
     Pattern INVERSE = Pattern.compile("[ .\u00b7]+(ha|h|hr|min|d|ac)-1$");
+
+    /** "ml in 30 s" and "30 s, ml": what is caught in a time that is no unit of its own. */
+    Pattern IN_A_TIME = Pattern.compile("(?:(?<amount>[^/0-9]+?) ?(?:/| in | for | over |, ?| )"
+            + "(?<time>[1-9][0-9]{0,2}) ?(?<unit>s|secs?|seconds?|mins?|minutes?)"
+            + "|(?<first>[1-9][0-9]{0,2}) ?(?<of>s|secs?|seconds?|mins?|minutes?),? (?<then>[^/0-9]+))");
 
     /** What is asked where a feed is a share of what eats it. */
     String LIVEWEIGHT = "A share of liveweight needs the liveweight: write kg DM/day.";
@@ -85,12 +91,42 @@ public sealed interface UnitText {
         if (plain.equals("lb/in2") || plain.equals("lb/sq in") || plain.equals("lbs/sq in")) {
             return new Known(Units.PSI);
         }
-        List<Unit> meanings = compound(plain, customary);
+        List<Unit> meanings = inATime(plain, customary);
+        if (meanings.isEmpty()) {
+            meanings = compound(plain, customary);
+        }
         return switch (meanings.size()) {
             case 0 -> ofCountry(text);
             case 1 -> new Known(meanings.get(0));
             default -> new Ambiguous(meanings, question(text, meanings));
         };
+    }
+
+    /** Whether a text is an amount caught in a time, as "ml in 30 s" is, and no amount in a unit of time. */
+    static boolean isCaughtInATime(String text) {
+        return !inATime(plain(text), CustomaryUnits.UNSET).isEmpty();
+    }
+
+    /** What "ml in 30 s" could be: the amount over the time as it is written; empty if it is no volume in a time. */
+    private static List<Unit> inATime(String plain, CustomaryUnits customary) {
+        Matcher matcher = IN_A_TIME.matcher(plain);
+        if (!matcher.matches()) {
+            return List.of();
+        }
+        boolean behind = matcher.group("amount") != null;
+        String number = matcher.group(behind ? "time" : "first");
+        Unit unit = UnitWords.meanings(matcher.group(behind ? "unit" : "of"), customary)
+                .get(0);
+        Unit time = number.equals("1")
+                ? unit
+                : Unit.of(
+                        number + " " + unit.symbol(),
+                        unit.dimension(),
+                        unit.factor().times(Ratio.of(Long.parseLong(number))));
+        return compound(matcher.group(behind ? "amount" : "then").strip(), customary).stream()
+                .filter(amount -> amount.dimension().equals(Units.L.dimension()))
+                .map(amount -> amount.over(time))
+                .toList();
     }
 
     /** "gal/ac (US)": a unit with the country whose it is behind it. */

@@ -3,6 +3,7 @@ package org.rickyard.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.rickyard.testing.SeasonBook.row;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.rickyard.testing.SeasonBook;
 
@@ -64,6 +65,27 @@ class CausesTest {
         SeasonBook.Worked worked = gang(20, null);
         assertThat(worked.result("planned-start", "Mower").reason()).isEqualTo("speed missing (Machines!D4)");
         assertThat(worked.messages()).noneMatch(message -> message.contains("see Season"));
+    }
+
+    /** The branch that is taken without a gang rate lacks nothing itself, but has nothing to say either. */
+    @Test
+    void whatIsEmptyForWantOfAnotherResultIsToldByTheCauseOfThatOne() {
+        SeasonBook.Worked worked = gang(null, 12);
+        assertThat(worked.result("bottleneck").reason())
+                .isNotBlank()
+                .isEqualTo(worked.result("gang-rate").reason());
+    }
+
+    /** A result without a value always has a reason: JSON, the terminal and the comparison lean on it. */
+    @Test
+    void whatHasNoValueHasACause() {
+        for (SeasonBook.Worked worked : List.of(gang(null, 12), gang(20, null), gang(null, null))) {
+            assertThat(worked.results())
+                    .filteredOn(
+                            result -> result.number().isEmpty() && result.word().isEmpty())
+                    .isNotEmpty()
+                    .allSatisfy(result -> assertThat(result.reason()).isNotBlank());
+        }
     }
 
     private static SeasonBook.Worked gang(Integer laden, Integer mowing) {

@@ -3,8 +3,10 @@ package org.rickyard.lists;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.rickyard.lists.FoundIn.find;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.quantity.Units;
 
@@ -25,6 +27,40 @@ class TwoDeepHeaderTest {
         assertThat(fields.text(Fields.CLAMP, 0)).isEqualTo("Top");
         assertThat(found.findings()).singleElement().satisfies(asked -> assertThat(asked.message())
                 .startsWith("The header \"DM %\" could mean DM at cutting or DM at ensiling of Fields."));
+    }
+
+    /** What stands under a heading is none of a name's own: without it the lower row was a row without a machine. */
+    @ParameterizedTest
+    @CsvSource({
+        "Rate, Road, Laden, Empty",
+        "Speed (km/h), Road, Laden, Empty",
+        "Width (m), Road, Loaded, Empty",
+        "Width (m), Speed km/h, Laden, Empty",
+        "Width (m), Speed km/h, Road laden, Road empty",
+        "Width (m), Speed (km/h), Road laden, Road empty"
+    })
+    void ladenAndEmptyUnderTheirHeadingAreSpeedsOnTheRoad(String beside, String heading, String laden, String empty) {
+        FoundLists found = find(new SheetOf("Kit")
+                .row("Machine", "Type", beside, heading, null)
+                .row(null, null, null, laden, empty)
+                .row("Carrier", "trailer", 2.5, 20, 30));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.size()).isEqualTo(1);
+        assertThat(machines.number(Machines.ROAD_SPEED_LADEN, 0)).isEqualTo(20);
+        assertThat(machines.number(Machines.ROAD_SPEED_EMPTY, 0)).isEqualTo(30);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Speed mph, Road laden, Road empty", "Speed (mph), Road laden, Road empty", "Speed mph, Laden, Empty"})
+    void theUnitOfAHeadingIsThatOfTheNamesUnderIt(String heading, String laden, String empty) {
+        FoundLists found = find(new SheetOf("Kit")
+                .row("Machine", "Type", heading, null, null)
+                .row(null, null, "Field", laden, empty)
+                .row("Carrier", "trailer", 5, 20, 30));
+        ListRows machines = found.rows(Machines.LIST);
+        for (ColumnSpec speed : List.of(Machines.SPEED, Machines.ROAD_SPEED_LADEN, Machines.ROAD_SPEED_EMPTY)) {
+            assertThat(machines.unit(speed, 0)).hasValue(Units.MPH);
+        }
     }
 
     @Test

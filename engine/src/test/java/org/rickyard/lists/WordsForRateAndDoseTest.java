@@ -49,7 +49,7 @@ class WordsForRateAndDoseTest {
         FoundLists asked = machines("Machine", "Type", "Width (m)", "CV");
         assertThat(asked.rows(Machines.LIST).state(Machines.POWER, 0)).isNotEqualTo(ListRows.State.GIVEN);
         assertThat(said(asked)).anyMatch(line -> line.contains("may or may not be the Power"));
-        for (String variation : List.of("CV (%)", "CV %", "% CV")) {
+        for (String variation : List.of("CV (%)", "CV %", "% CV", "CV percent", "Type (%)")) {
             FoundLists found = machines("Machine", "Type", "Width (m)", variation);
             assertThat(found.rows(Machines.LIST).has(Machines.POWER)).isFalse();
             assertThat(said(found)).noneMatch(line -> line.contains(variation));

@@ -255,7 +255,7 @@ class WorkedExampleTablesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Liveweight (kg)", "Live weight (kg)", "LW kg", "Liveweight"})
+    @ValueSource(strings = {"Liveweight (kg)", "Live weight (kg)", "LW kg", "Liveweight", "Of liveweight", "Lw, start"})
     void whatAnAnimalWeighsIsNotWhatItEats(String header) {
         FoundLists found = find(new SheetOf("Herds")
                 .row("Group", "Head", header, "Intake (kg DM/day)", "Days")

@@ -6,6 +6,8 @@ import static org.rickyard.testing.SeasonBook.row;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.testing.SeasonBook;
 
 /** Fuel that is typed beside the tractor and not beside the machine that it pulls. */
@@ -68,7 +70,7 @@ class TractorFuelTest {
     @Test
     @Tag("derived")
     void fuelBesideTheJobIsToldToBeOfTheMachine() {
-        for (String header : new String[] {"Fuel l/h", "Diesel (L/ha)"}) {
+        for (String header : new String[] {"Fuel l/h", "Diesel (L/ha)", "GPH", "gal/h"}) {
             SeasonBook.Worked worked = new SeasonBook()
                     .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 12, "grass"))
                     .sheet(
@@ -84,5 +86,26 @@ class TractorFuelTest {
                     .anyMatch(message -> message.contains("not read as columns of Jobs: " + header)
                             && message.contains("\"" + header + "\" may be the Fuel, which is a column of Machines"));
         }
+    }
+
+    /** Nor for what one gets through in an hour. */
+    @ParameterizedTest
+    @Tag("derived")
+    @ValueSource(strings = {"Output (t/h)", "Work rate (ac/h)", "Rate of work ha/h"})
+    void anOutputBesideTheJobIsToldToBeOfTheMachine(String header) {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 12, "grass"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Width (m)", "Speed (km/h)", "Efficiency (%)"),
+                        row("Mower", "mower", 3, 10, 80))
+                .sheet("Jobs", row("Job", "Field", "Operation", "Machine", header), row("1", "A", "mow", "Mower", 2))
+                .run();
+        assertThat(worked.messages())
+                .filteredOn(message -> message.contains("not read as columns of Jobs: " + header))
+                .singleElement()
+                .satisfies(message -> assertThat(message)
+                        .contains("\"" + header + "\" may be the ")
+                        .contains("gets through in an hour is typed there"));
     }
 }
