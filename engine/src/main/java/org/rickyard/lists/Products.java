@@ -155,6 +155,7 @@ public final class Products {
             .unclear(List.of("rate"), DOSE, LOWEST_WATER_VOLUME)
             .otherwise(PRODUCT, "name")
             .otherwiseMeasured(NITROGEN, "n")
+            .otherwise(PACK_SIZE, "bag, sack, tub, keg, big bag, bag weight, sack weight")
             .ifNamed(PRODUCT, "chemical name, spray, item, description, herbicide, name of product")
             .told("rate", DOSE, UNIT)
             .told("rate", DOSE, HIGHEST_DOSE)

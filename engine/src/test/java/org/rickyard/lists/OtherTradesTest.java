@@ -301,4 +301,16 @@ class OtherTradesTest {
         assertThat(machines.number(Machines.TURN_TIME, 0)).isEqualTo(20);
         assertThat(machines.text(Machines.CHARGE_UNIT, 0)).isEqualTo("h");
     }
+
+    @ParameterizedTest
+    @CsvSource({"Bag kg, 600", "Big bag (kg), 600", "Sack weight (kg), 600"})
+    void aBagOfSoManyKilogramsIsThePack(String header, double kilograms) {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", header, "Price £/t")
+                .row("Nitrogen 34", "kg", 600, 360));
+        assertThat(found.rows(Products.LIST).number(Products.PACK_SIZE, 0)).isEqualTo(kilograms);
+        // Pounds for a bag are no weight of it.
+        found = find(new SheetOf("Products").row("Product", "Unit", "Bag £").row("Nitrogen 34", "kg", 216));
+        assertThat(found.rows(Products.LIST).gives(Products.PACK_SIZE, 0)).isFalse();
+    }
 }
