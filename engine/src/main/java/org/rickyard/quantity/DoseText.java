@@ -154,10 +154,7 @@ public sealed interface DoseText {
         Ratio count = letters == 0 ? Ratio.ONE : Ratio.of(digits);
         String word = text.substring(letters).strip().replaceAll("( of)? (spray|water|mix)$", "");
         List<Unit> results = new ArrayList<>();
-        List<Unit> meanings = word.equals("hl")
-                ? List.of(Unit.of("hl", Units.L.dimension(), Units.L.factor().times(Ratio.of(100))))
-                : UnitWords.meanings(word, customary);
-        for (Unit unit : meanings) {
+        for (Unit unit : UnitWords.meanings(word, customary)) {
             boolean fits = letters == 0
                     ? unit.isCompatible(Units.HA) || unit.isCompatible(Units.L)
                     : unit.isCompatible(Units.L) && count.numerator().signum() > 0;

@@ -59,7 +59,7 @@ class ProductsNotSprayedTest {
 
     @Test
     void aProductPutOutByAMachineOfNoKnownTypeIsToldAndItsWorkIsWithheld() {
-        for (String type : new String[] {null, "Dribble bar"}) {
+        for (String type : new String[] {null, "Thingamajig"}) {
             SeasonBook.Worked worked = new SeasonBook()
                     .sheet("Fields", row("Field", "Area (ha)"), row("A", 10), row("B", 5))
                     .sheet(
