@@ -87,9 +87,10 @@ public final class Jobs {
             .help("Hours between the job before and this one.");
     /** First day. */
     public static final ColumnSpec EARLIEST = date("Earliest", Quantities.EARLIEST)
-            .also("first day, date from, from date, begin, "
-                    + "earliest date, earliest start, start, start date, not before, from, date, planned date, "
-                    + "date planned, spray date, application date, date of application, date applied")
+            .also(
+                    "first day, date from, from date, begin, "
+                            + "earliest date, earliest start, start, start date, not before, from, date, planned date, "
+                            + "date planned, spray date, application date, date of application, date applied, treated on, applied on, sprayed on, treatment date")
             .help("First day it may be done.");
     /** Last day. */
     public static final ColumnSpec LATEST = date("Latest", Quantities.LATEST)

@@ -313,4 +313,19 @@ class OtherTradesTest {
         found = find(new SheetOf("Products").row("Product", "Unit", "Bag £").row("Nitrogen 34", "kg", 216));
         assertThat(found.rows(Products.LIST).gives(Products.PACK_SIZE, 0)).isFalse();
     }
+
+    @Test
+    void passesTapsAndDaysOfTreatmentAreKnown() {
+        ListRows fields = find(new SheetOf("Fields")
+                        .row("Field", "Area (ac)", "Pass length (ft)", "Dist to water tap (miles)")
+                        .row("A", 20, 1000, 0.5))
+                .rows(Fields.LIST);
+        assertThat(fields.number(Fields.RUN_LENGTH, 0)).isEqualTo(1000);
+        assertThat(fields.number(Fields.DISTANCE_TO_FILL_POINT, 0)).isEqualTo(0.5);
+        ListRows jobs = find(new SheetOf("Treatments")
+                        .row("Field", "Operation", "Sprayer", "Product", "Dose (L/ha)", "Treated on")
+                        .row("A", "spraying", "S", "Herbicide", 1, "2026-05-10"))
+                .rows(Jobs.LIST);
+        assertThat(jobs.isFilled(Jobs.EARLIEST, 0)).isTrue();
+    }
 }
