@@ -128,11 +128,12 @@ final class HoldingAbove {
         if (above != null) {
             holdings.add(NameKey.key(above.name()));
         }
+        RepeatedKey key = new RepeatedKey();
         for (int column : fields.columnsOf(List.of(Shared.HOLDING))) {
             for (int index = 0; index < fields.count(); index++) {
                 String name = FoundRows.cellText(fields.grid, fields.row(index), column);
                 if (!name.isEmpty()) {
-                    holdings.add(NameKey.key(name));
+                    holdings.add(key.of(name));
                 }
             }
         }

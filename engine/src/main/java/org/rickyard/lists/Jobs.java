@@ -60,7 +60,7 @@ public final class Jobs {
     /** Its dose. */
     public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
             .also(
-                    "dose rate, product rate, rate of product, product dose, chem rate, chemical rate, herbicide rate, "
+                    "dosage, dosage rate, dose rate, product rate, rate of product, product dose, chem rate, chemical rate, herbicide rate, "
                             + "fungicide rate, insecticide rate, chem dose, chemical dose, fertiliser rate, fertilizer rate, "
                             + "spread rate, spreading rate, seed rate, seeding rate, sowing rate, slurry rate, manure rate, muck rate, lime rate")
             .help("With its unit: L/ha, g/ac, %, ml/100 L.");

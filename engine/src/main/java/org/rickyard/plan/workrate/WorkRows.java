@@ -128,12 +128,14 @@ public final class WorkRows {
 
     /** Machines of one job on one field stand together, jobs in list order, fields as the job has them. */
     private static List<Work> ordered(List<Work> works) {
-        Map<Long, Integer> place = new LinkedHashMap<>();
-        works.forEach(work -> place.putIfAbsent((long) work.job() << 32 | work.field(), place.size()));
-        List<Work> ordered = new ArrayList<>(works);
-        ordered.sort(Comparator.comparingInt(Work::job)
-                .thenComparingInt(work -> place.get((long) work.job() << 32 | work.field())));
-        return ordered;
+        Map<Long, List<Work>> together = new LinkedHashMap<>();
+        works.forEach(
+                work -> together.computeIfAbsent((long) work.job() << 32 | work.field(), any -> new ArrayList<>(1))
+                        .add(work));
+        return together.values().stream()
+                .sorted(Comparator.comparingInt(each -> each.get(0).job()))
+                .flatMap(List::stream)
+                .toList();
     }
 
     private static int alike(GangRows.Gang gang, int machine) {

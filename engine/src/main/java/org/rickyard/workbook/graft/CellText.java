@@ -4,6 +4,14 @@ import java.util.HexFormat;
 
 /** Text as it may stand between tags of a sheet or a note. */
 public final class CellText {
+    private static final boolean[] PLAIN_BYTES = new boolean[0x80];
+
+    static {
+        for (char letter = 0; letter < PLAIN_BYTES.length; letter++) {
+            PLAIN_BYTES[letter] = isPlain(letter);
+        }
+    }
+
     private CellText() {}
 
     /**
@@ -23,9 +31,23 @@ public final class CellText {
         return letter >= ' ' && letter < 0xD800 && letter != '&' && letter != '<' && letter != '>' && letter != '_';
     }
 
-    /** Whether a letter stands for itself and is one byte in a part. */
-    public static boolean isPlainByte(char letter) {
-        return letter < 0x80 && isPlain(letter);
+    /**
+     * Copies a text of which every letter stands for itself and is one byte in a part.
+     *
+     * @param at where in the bytes; there must be room
+     * @return false if it is no such text; what stands from there on is then of no meaning
+     */
+    public static boolean copyPlain(String text, byte[] bytes, int at) {
+        boolean[] plain = PLAIN_BYTES;
+        int length = text.length();
+        for (int i = 0; i < length; i++) {
+            char letter = text.charAt(i);
+            if (letter >= 0x80 || !plain[letter]) {
+                return false;
+            }
+            bytes[at + i] = (byte) letter;
+        }
+        return true;
     }
 
     private static String escaped(String text, int from) {

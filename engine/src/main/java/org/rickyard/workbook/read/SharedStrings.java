@@ -85,11 +85,11 @@ public final class SharedStrings {
                 switch (xml.next()) {
                     case XMLStreamConstants.START_ELEMENT -> {
                         String name = xml.at.name();
-                        if (name.equals("rPh") || name.equals("rPr") || name.equals("phoneticPr")) {
+                        inText = name.equals("t");
+                        if (!inText && (name.equals("rPh") || name.equals("rPr") || name.equals("phoneticPr"))) {
                             xml.skip();
                         } else {
                             depth++;
-                            inText = name.equals("t");
                         }
                     }
                     case XMLStreamConstants.END_ELEMENT -> {

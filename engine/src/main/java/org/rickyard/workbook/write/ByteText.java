@@ -48,14 +48,10 @@ final class ByteText {
         if (length > SIZE) {
             return put(CellText.escaped(text));
         }
-        for (int i = 0; i < length; i++) {
-            char letter = text.charAt(i);
-            if (!CellText.isPlainByte(letter)) {
-                return put(CellText.escaped(text));
-            }
-            // Counted as written only once all of it is.
-            buffer[filled + i] = (byte) letter;
+        if (!CellText.copyPlain(text, buffer, filled)) {
+            return put(CellText.escaped(text));
         }
+        // Counted as written only once all of it is.
         filled += length;
         return this;
     }

@@ -193,7 +193,8 @@ final class ColumnWriters {
      */
     private static String mark(LinkCells links, ListRows.State state, int row) {
         String typed = state == ListRows.State.BLANK ? links.typed(row) : "";
-        return typed.chars().anyMatch(Character::isISOControl) ? "" : typed;
+        // Most blanks are empty; a stream for each of them would be a twentieth of the writing.
+        return typed.isEmpty() || typed.chars().anyMatch(Character::isISOControl) ? "" : typed;
     }
 
     /** The formulas of a column's links: one for each unit and mark met, and nearly all rows are in one. */

@@ -48,6 +48,16 @@ final class XmlAttributes {
         return ends[attribute];
     }
 
+    /** Whether there are few so far, none of that name; to be asked where none of them has a prefix. */
+    boolean fewWithout(String name) {
+        for (int i = 0; i < count; i++) {
+            if (names[i].equals(name)) {
+                return false;
+            }
+        }
+        return count < FEW;
+    }
+
     /** Whether every prefix is declared. */
     boolean known(XmlPrefixes declared) {
         for (int i = 0; i < count; i++) {

@@ -50,6 +50,30 @@ class XmlCharacters {
         return c < 128 ? PLAIN[c] : c < Character.MIN_SURROGATE;
     }
 
+    /** The first character from there on that does not stand for itself in text, or the limit. */
+    static int endOfPlainText(char[] characters, int start, int limit) {
+        boolean[] plain = PLAIN;
+        int i = start;
+        while (i < limit && (characters[i] < 128 ? plain[characters[i]] : characters[i] < Character.MIN_SURROGATE)) {
+            i++;
+        }
+        return i;
+    }
+
+    /** The first character from there on that is no letter, digit or the like of a value, or the limit. */
+    static int endOfPlainValue(char[] characters, int start, int limit) {
+        boolean[] plain = PLAIN;
+        int i = start;
+        while (i < limit) {
+            char c = characters[i];
+            if (c >= 128 || c == '"' || c == '\t' || !plain[c]) {
+                return i;
+            }
+            i++;
+        }
+        return i;
+    }
+
     static boolean isSpace(char c) {
         return c == ' ' || c == '\n' || c == '\r' || c == '\t';
     }

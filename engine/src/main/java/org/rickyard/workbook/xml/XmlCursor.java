@@ -82,16 +82,16 @@ public final class XmlCursor extends XmlCharacters {
                 }
                 return text();
             }
-            at++;
-            char c = peek();
-            at--;
+            char c = charAfter(1);
             if (c == '/') {
                 endTag();
                 return XMLStreamConstants.END_ELEMENT;
             } else if (c == '?') {
                 instruction();
             } else if (c != '!') {
-                startTag();
+                if (!plainTag()) {
+                    startTag();
+                }
                 return XMLStreamConstants.START_ELEMENT;
             } else if (starts("<!--")) {
                 comment();
@@ -129,10 +129,57 @@ public final class XmlCursor extends XmlCharacters {
     }
 
     private char charAfter(int count) throws IOException, XmlFault {
+        if (limit - at > count) {
+            return buffer[at + count];
+        }
         at += count;
         char c = peek();
         at -= count;
         return c;
+    }
+
+    /**
+     * Reads a start tag as nearly all of them are: whole in the window, one space before each attribute, no prefix, no
+     * declaration, no value with anything in it to put right. False for any other, which is then read step by step.
+     */
+    private boolean plainTag() {
+        if (depth == 0 || depth == open.length) {
+            return false;
+        }
+        char[] characters = buffer;
+        int start = at + 1;
+        int i = XmlNames.endOfPlain(characters, start, limit);
+        if (i < 0) {
+            return false;
+        }
+        String element = names.name(characters, start, i);
+        attributes.clear();
+        while (characters[i] == ' ') {
+            start = i + 1;
+            i = XmlNames.endOfPlain(characters, start, limit);
+            if (i < 0 || limit - i < 2 || characters[i] != '=' || characters[i + 1] != '"') {
+                return false;
+            }
+            String name = names.name(characters, start, i);
+            start = i + 2;
+            i = endOfPlainValue(characters, start, limit);
+            if (limit - i < 2 || characters[i] != '"' || name.equals("xmlns") || !attributes.fewWithout(name)) {
+                return false;
+            }
+            attributes.add("", name, start - from, i - from);
+            i++;
+        }
+        boolean closed = characters[i] == '/';
+        i += closed ? 1 : 0;
+        if (i == limit || characters[i] != '>') {
+            return false;
+        }
+        at = i + 1;
+        selfClosed = closed;
+        open[depth] = element;
+        openLocal[depth++] = element;
+        local = element;
+        return true;
     }
 
     private int text() throws IOException, XmlFault {
@@ -153,11 +200,12 @@ public final class XmlCursor extends XmlCharacters {
                     throw fault();
                 }
                 brackets = 0;
+                int end = endOfPlainText(buffer, at, limit);
                 if (to != at) {
-                    buffer[to] = c;
+                    System.arraycopy(buffer, at, buffer, to, end - at);
                 }
-                to++;
-                at++;
+                to += end - at;
+                at = end;
             } else if (c == '<') {
                 return XMLStreamConstants.CHARACTERS;
             } else if (c == ']') {
@@ -233,6 +281,14 @@ public final class XmlCursor extends XmlCharacters {
     private void endTag() throws IOException, XmlFault {
         at += 2;
         String name = depth == 0 ? null : open[depth - 1];
+        if (name != null
+                && limit - at > name.length()
+                && buffer[at + name.length()] == '>'
+                && XmlNames.matches(name, buffer, at)) {
+            at += name.length() + 1;
+            leave();
+            return;
+        }
         if (name == null || !starts(name)) {
             throw fault();
         }

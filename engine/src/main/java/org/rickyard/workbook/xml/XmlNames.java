@@ -39,6 +39,25 @@ final class XmlNames {
                         || c == '\u2040';
     }
 
+    /** Where a name of nothing but ASCII ends, before the limit; -1 where there is none such, or it is long. */
+    static int endOfPlain(char[] characters, int start, int limit) {
+        byte[] kinds = ASCII;
+        int end = Math.min(limit, start + LONGEST);
+        if (start >= end || characters[start] >= 128 || kinds[characters[start]] != START) {
+            return -1;
+        }
+        for (int i = start + 1; i < end; i++) {
+            char c = characters[i];
+            if (c >= 128) {
+                return -1;
+            }
+            if (kinds[c] == 0) {
+                return c == ':' ? -1 : i;
+            }
+        }
+        return -1;
+    }
+
     /** XML 1.0, fifth edition, production 4. */
     private static boolean isFurtherStart(char c) {
         return c >= '\u00c0' && c <= '\u02ff' && c != '\u00d7' && c != '\u00f7'
