@@ -129,6 +129,53 @@ class FillingTest {
         }
     }
 
+    /** A forager of 60 t/h and a delivery of 60 t/h are one figure, though tonnes over hours give 59.99999999999999. */
+    @Test
+    void aDeliveryThatIsWhatTheForagerChopsIsNotMoreThanTheGangBrings() throws IOException {
+        try (SilageBook book = new SilageBook(folder)
+                .list(
+                        "Fields",
+                        row(
+                                "Field",
+                                "Crop",
+                                "Area (ac)",
+                                "Distance to clamp (km)",
+                                "Yield (t/ha)",
+                                "Yield basis",
+                                "DM at cutting (%)",
+                                "DM at ensiling (%)",
+                                "Clamp"),
+                        row("Home", "grass", 20, 0.4, 22, "standing fresh", 17, 28, "Big"),
+                        row("Bog", "grass", 11.5, 1.6, 17.6, "standing fresh", 17, 28, "Big"),
+                        row("Upper", "grass", 33, 2.3, 22, "standing fresh", 17, 28, "Big"))
+                .list(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Output (t/h)",
+                                "Payload (t)",
+                                "Road speed laden (km/h)",
+                                "Road speed empty (km/h)"),
+                        row("Forager", "forager", 60, null, null, null),
+                        row("Trailer", "trailer", null, 12, 25, 35))
+                .list(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine"),
+                        row("First cut", "all", "forage", "Forager; Trailer x 3"))
+                .list(
+                        "Clamps",
+                        row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Delivery (t/h)"),
+                        row("Big", "walled", 40, 12, 2.5, 60))
+                .run()) {
+            double hours = book.number("clamp-rolling", Filling.GANG_HOURS_UNHELD, 0);
+            assertThat(book.number("clamp-rolling", Filling.GANG_CROP, 0) / hours)
+                    .isLessThan(60);
+            assertThat(book.cautions("clamp-rolling", 0)).doesNotContain("more than the gangs");
+            assertThat(book.disagreements()).isEmpty();
+        }
+    }
+
     @Test
     void theOnlyClampRollerOfTheMachineListRollsAsManyTimesAsThereAreOfIt() throws IOException {
         try (SilageBook book = gang(null, null)) {

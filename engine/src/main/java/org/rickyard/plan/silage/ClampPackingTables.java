@@ -87,10 +87,8 @@ public final class ClampPackingTables {
                     "more crop arrives than the rolling weight takes even by the lenient rule: slow down or add weight."),
             new CautionRule(
                     Severity.CAUTION,
-                    Condition.compare(
-                            value(Quantities.DELIVERY),
-                            Relation.MORE,
-                            value(Filling.GANG_CROP).over(Filling.GANG_HOURS_UNHELD)),
+                    Condition.above(
+                            value(Quantities.DELIVERY), value(Filling.GANG_CROP).over(Filling.GANG_HOURS_UNHELD)),
                     "the delivery typed is more than the gangs of the job list bring (sheet Gangs)."),
             new CautionRule(
                     Severity.CAUTION,
