@@ -8,11 +8,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
+import org.rickyard.lists.text.Spelling;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.workbook.graft.LocalName;
 import org.rickyard.workbook.open.BookPackage;
@@ -109,6 +112,48 @@ final class OurNames {
                         null,
                         "the total that is called '" + total + "' elsewhere is still called '" + numbered
                                 + "' here: formulas may read it by that name.");
+    }
+
+    /**
+     * Tells of names that formulas of the client's say as if they were totals, and that the workbook will not hold: a
+     * template may name the total of a list that this client has not got, or one may be mistyped.
+     *
+     * @param mentions the client's cells that point to us
+     * @param totals what the totals of the run go by
+     */
+    List<Finding> unknown(BookPackage book, List<FormulaRefs.Mention> mentions, Collection<String> totals) {
+        Set<String> known = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        known.addAll(totals);
+        book.definedNames().stream().filter(name -> !isOurs(name)).forEach(name -> known.add(name.name()));
+        Map<String, CellAddress> unknown = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        for (FormulaRefs.Mention mention : mentions) {
+            FormulaRefs.totalsNamed(mention.formula()).stream()
+                    .filter(name -> !known.contains(name))
+                    .forEach(name -> unknown.putIfAbsent(name, mention.cell()));
+        }
+        return unknown.entrySet().stream()
+                .map(name -> Finding.caution(
+                        name.getValue(),
+                        "this workbook has no total called '" + name.getKey()
+                                + "', so a formula that says it gives #NAME?. Mend the name"
+                                + (totals.isEmpty()
+                                        ? ", or type the lists that the total is reckoned from (here there are no totals)."
+                                        : ", or type the lists that the total is reckoned from."
+                                                + meant(name.getKey(), totals))))
+                .toList();
+    }
+
+    /** What all of them begin with makes none like another. */
+    private static String meant(String name, Collection<String> totals) {
+        int start = FormulaRefs.OUR_NAMES.length();
+        List<String> near = Spelling.near(
+                name.substring(start),
+                totals.stream().map(total -> total.substring(start)).sorted().toList());
+        return near.isEmpty()
+                ? ""
+                : near.stream()
+                        .map(FormulaRefs.OUR_NAMES::concat)
+                        .collect(Collectors.joining("' or '", " Did you mean '", "'?"));
     }
 
     /** The names that belong to a sheet of ours. */

@@ -101,6 +101,7 @@ public final class Recalculation {
         watchReferences();
         this.totalNames = ourNames.inWorkbook(book, SheetSet.totals(plan, names.keySet()));
         findings.addAll(ourNames.told(book, totalNames));
+        findings.addAll(ourNames.unknown(book, refs.mentions(), totalNames.values()));
         this.sheets = new SheetSet(plan, names, findings);
     }
 

@@ -36,6 +36,36 @@ class ClientFormulasTest extends AfterAFirstRun {
         assertThat(Files.mismatch(once.file(), again.file())).isEqualTo(-1);
     }
 
+    /** One that no run of this workbook brings leaves #NAME? in the client's cell, so it is not passed over. */
+    @Test
+    void aTotalThatTheWorkbookDoesNotHaveIsTold() throws IOException {
+        Path template = changed(given, workbook -> {
+            Row row = workbook.createSheet("Dashboard").createRow(0);
+            List<String> formulas = List.of("Rickyard_hours", "RICKYARD_HOURS+0", "Rickyard_hour/2", "Rickyard_tea");
+            for (int i = 0; i < formulas.size(); i++) {
+                XSSFCell cell = (XSSFCell) row.createCell(i);
+                cell.setCellErrorValue(FormulaError.NAME);
+                cell.getCTCell().addNewF().setStringValue(formulas.get(i));
+            }
+        });
+        Runs.Run once = Runs.run(template, folder.resolve("once.xlsx"));
+        assertThat(once.findings())
+                .filteredOn(finding -> finding.message().contains("has no total called"))
+                .satisfiesExactly(
+                        mistyped -> {
+                            assertThat(mistyped.cell()).contains(new CellAddress("Dashboard", 0, 2));
+                            assertThat(mistyped.message()).contains("'Rickyard_hour'", "Did you mean 'Rickyard_hours");
+                        },
+                        unheardOf -> {
+                            assertThat(unheardOf.cell()).contains(new CellAddress("Dashboard", 0, 3));
+                            assertThat(unheardOf.message())
+                                    .contains("'Rickyard_tea'")
+                                    .doesNotContain("Did you mean");
+                        });
+        Runs.Run again = Runs.run(once.file(), folder.resolve("twice.xlsx"));
+        assertThat(Files.mismatch(once.file(), again.file())).isEqualTo(-1);
+    }
+
     /** So are sheets of ours: by cells, by names, and through a name; one of them we never bring. */
     @Test
     void sheetsNamedBeforeTheFirstRunAreKnownInTheFirst() throws IOException {

@@ -149,6 +149,20 @@ public final class FormulaRefs {
                 : start == 0 || !FormulaText.isWordPart(formula.charAt(start - 1));
     }
 
+    /** The names in a formula that begin as our totals' do and stand without a sheet, as they are written there. */
+    public static List<String> totalsNamed(String formula) {
+        List<String> names = new ArrayList<>();
+        FormulaTokens tokens = new FormulaTokens(formula);
+        while (tokens.next()) {
+            if (tokens.kind() == FormulaTokens.Kind.NAME
+                    && tokens.sheet() == null
+                    && tokens.name().regionMatches(true, 0, OUR_NAMES, 0, OUR_NAMES.length())) {
+                names.add(tokens.name());
+            }
+        }
+        return names;
+    }
+
     /** The areas on our sheets that a mention points at directly; empty if what it points at is gone (#REF!). */
     public List<CellArea> targets(Mention mention) {
         List<CellArea> targets = new ArrayList<>();
