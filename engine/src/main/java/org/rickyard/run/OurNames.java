@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -125,11 +125,11 @@ final class OurNames {
         Set<String> known = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
         known.addAll(totals);
         book.definedNames().stream().filter(name -> !isOurs(name)).forEach(name -> known.add(name.name()));
-        Map<String, CellAddress> unknown = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        Map<String, CellAddress> unknown = new LinkedHashMap<>();
         for (FormulaRefs.Mention mention : mentions) {
             FormulaRefs.totalsNamed(mention.formula()).stream()
-                    .filter(name -> !known.contains(name))
-                    .forEach(name -> unknown.putIfAbsent(name, mention.cell()));
+                    .filter(known::add)
+                    .forEach(name -> unknown.put(name, mention.cell()));
         }
         return unknown.entrySet().stream()
                 .map(name -> Finding.caution(

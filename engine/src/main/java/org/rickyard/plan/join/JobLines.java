@@ -351,10 +351,13 @@ public final class JobLines {
                 : "";
     }
 
+    /** Two doses that cannot be read are the same only if the same is typed: what is in one tank hangs on it. */
     private String doseOf(int job) {
-        return jobs.gives(Jobs.DOSE, job)
-                ? jobs.number(Jobs.DOSE, job) + " " + jobs.unit(Jobs.DOSE, job)
-                : jobs.state(Jobs.DOSE, job).name();
+        if (jobs.gives(Jobs.DOSE, job)) {
+            return jobs.number(Jobs.DOSE, job) + " " + jobs.unit(Jobs.DOSE, job);
+        }
+        String state = jobs.state(Jobs.DOSE, job).name();
+        return jobs.isFilled(Jobs.DOSE, job) ? state + ' ' + jobs.typed(Jobs.DOSE, job) : state;
     }
 
     /** Without jobs, each machine once over the fields of its holding whose crop its type works. */

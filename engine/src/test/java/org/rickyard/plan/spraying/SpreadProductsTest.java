@@ -153,6 +153,21 @@ class SpreadProductsTest {
                 .noneMatch(m -> m.contains("says the same"));
     }
 
+    /** Pints may be of two sizes, but 1 and 2 of them are not the same: no tank is filled for both, no row is one too many. */
+    @Test
+    void dosesThatCannotBeReadAreAsDifferentAsTheyAreTyped() {
+        SeasonBook.Worked worked = book(
+                        row("N1", "Ley", "spread", "Spinner", "Trace", null, "1 pt/ac"),
+                        row("N1", "Ley", "spread", "Spinner", "Trace", null, "2 pt/ac"),
+                        row("T1", "Hill", "spray", "Sprayer", "Trace", null, "1 pt/ac"),
+                        row("T1", "Dale", "spray", "Sprayer", "Trace", null, "2 pt/ac"),
+                        row("T2", "Hill", "spray", "Sprayer", "Trace", null, "1 pt/ac"),
+                        row("T2", "Dale", "spray", "Sprayer", "Trace", null, "1 pt/ac"))
+                .run();
+        assertThat(worked.messages()).anyMatch(m -> m.contains("could be")).noneMatch(m -> m.contains("says the same"));
+        assertThat(worked.plan().table("spray-blocks").rows()).isEqualTo(3);
+    }
+
     /** Of each product one row is left out: the same figure, and another cause. */
     @Test
     void productsThatLackAmountsAreEachNamed() {
