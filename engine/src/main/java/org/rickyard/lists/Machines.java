@@ -84,7 +84,7 @@ public final class Machines {
     /** Turn time. */
     public static final ColumnSpec TURN_TIME = number("Turn time", Quantities.TURN_TIME)
             .also("headland turning time, turn round time, turning time at headland, "
-                    + "turning time, turning, headland turn, time per turn, turn, headland turn time")
+                    + "turning time, headland turn, time per turn, turn, headland turn time")
             .help("One headland turn.");
     /** Other lost time. */
     public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)
@@ -462,6 +462,7 @@ public final class Machines {
                     "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, gal per hr, gal/hr, gal/h, gph, lph,"
                             + " l/hr, l/h, litres/hour, gallons/hour")
             .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
+            .otherwise(TURN_TIME, "turning")
             .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full")
             .otherwiseMeasured(ROAD_SPEED_EMPTY, "empty, return, returning")
             .otherwiseMeasured(LOWEST_PRESSURE, "min, lowest")
