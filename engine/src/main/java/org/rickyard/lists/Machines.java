@@ -119,7 +119,7 @@ public final class Machines {
     /** One round. */
     public static final ColumnSpec ROUND_TIME = number("Round time", Quantities.ROUND_TIME)
             .also("cycle time, time per round, time per load, minutes per load")
-            .help("Loaders and buckrakes: one load, there and back.");
+            .help("Loaders, buckrakes, tankers, spreaders: one load, there and back.");
     /** Mass. */
     public static final ColumnSpec MASS = number("Mass", Quantities.MASS)
             .also("weight, machine weight, machine mass, operating weight, rolling weight, "

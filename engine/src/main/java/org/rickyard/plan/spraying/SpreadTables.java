@@ -72,7 +72,10 @@ final class SpreadTables {
                             SprayColumns.step(Spreading.PRODUCT_IN_LOAD),
                             TableColumn.Calculated.aside(Spreading.LOADS_SPREAD),
                             SprayColumns.NITROGEN_SHARE,
-                            TableColumn.Calculated.aside(Nitrogen.NITROGEN_SPREAD)),
+                            TableColumn.Calculated.aside(Nitrogen.NITROGEN_SPREAD),
+                            Names.dispensable(
+                                    Quantities.ROUND_TIME, Candidate.typed(Role.MACHINE, Machines.ROUND_TIME)),
+                            TableColumn.Calculated.aside(Spreading.HOURS_OF_LOADS)),
                     RULES),
             List.of(),
             Cautions.SPREADING,

@@ -56,6 +56,7 @@ public final class SprayCatalogue {
             Spreading.PRODUCT_SPREAD,
             Spreading.PRODUCT_IN_LOAD,
             Spreading.LOADS_SPREAD,
+            Spreading.HOURS_OF_LOADS,
             Nitrogen.NITROGEN_SPRAYED,
             Nitrogen.NITROGEN_SPREAD,
             ProductOrder.PRODUCT_NEED,

@@ -6,6 +6,7 @@ import static org.rickyard.trade.Quantities.AREA;
 import static org.rickyard.trade.Quantities.PAYLOAD;
 import static org.rickyard.trade.Quantities.PRODUCT_DENSITY;
 import static org.rickyard.trade.Quantities.PRODUCT_UNIT;
+import static org.rickyard.trade.Quantities.ROUND_TIME;
 import static org.rickyard.trade.Quantities.SPREAD_DOSE;
 import static org.rickyard.trade.Quantities.TANK_VOLUME;
 import static org.rickyard.trade.Quantities.USABLE_TANK;
@@ -42,6 +43,11 @@ public final class Spreading {
     /** Loads that a field takes. */
     public static final Symbol LOADS =
             Symbol.number("loads spread", Units.ONE).possible(Range.POSITIVE).decimals(0);
+
+    /** Hours that the loads take, one after another. */
+    public static final Symbol ROUND_HOURS = Symbol.number("hours of the loads", Units.H)
+            .possible(Range.POSITIVE)
+            .decimals(1);
 
     /** More than this is unusual of what spreaders and drills are filled with from bags. */
     public static final Constant HIGH = new Constant(
@@ -171,4 +177,16 @@ public final class Spreading {
                             .with(SPREAD, 150000)
                             .with(HELD, 10000)
                             .gives(15, Units.ONE, 0)));
+
+    /** {@code hours-of-loads}: loads spread × round time. */
+    public static final Formula HOURS_OF_LOADS = new Formula(
+            "hours-of-loads",
+            ROUND_HOURS,
+            value(LOADS).times(ROUND_TIME),
+            Source.commonPractice("each load takes one round: filling, the way there, spreading, the way back"),
+            "machine hours: of several alike each does its share; the last load is a whole round, however small",
+            List.of(WorkedExample.from(Source.derived("16 rounds of 15 min are 4 h"))
+                    .with(LOADS, 16)
+                    .with(ROUND_TIME, 15)
+                    .gives(4, Units.H, 6)));
 }

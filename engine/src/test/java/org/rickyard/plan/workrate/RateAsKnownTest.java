@@ -155,4 +155,31 @@ class RateAsKnownTest {
         assertThat(worked.number("work-rate", "Forager")).isCloseTo(2, within(1e-9));
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** 4 m × 9 km/h × 70 % are 2.52 ha/h: 25.2 ha in ten hours, 63 ha in 2.5 days; of the job in eight hours, 3.125. */
+    @Test
+    @Tag("derived")
+    void hoursOfADayGiveItsAreaAndTheDaysWithoutAnyDeadline() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 63, "wheat"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Width (m)", "Speed (km/h)", "Efficiency (%)", "Hours per day (h)"),
+                        row("Drill", "drill", 4, 9, 70, 10),
+                        row("Other", "drill", 4, 9, 70, 10),
+                        row("Roll", "field rolls", 4, 9, 70, null))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Hours per day (h)"),
+                        row("A", "drilling", "Drill", null),
+                        row("A", "drilling", "Other", 8),
+                        row("A", "rolling", "Roll", null))
+                .run();
+        assertThat(worked.number("area-per-day", "Drill")).isCloseTo(25.2, within(1e-9));
+        assertThat(worked.number("days-of-one-machine", "Drill")).isCloseTo(2.5, within(1e-9));
+        assertThat(worked.number("area-per-day", "Other")).isCloseTo(20.16, within(1e-9));
+        assertThat(worked.number("days-of-one-machine", "Other")).isCloseTo(3.125, within(1e-9));
+        assertThat(worked.messages()).noneMatch(m -> m.contains("hours per day missing"));
+        assertThat(worked.differences()).isEmpty();
+    }
 }
