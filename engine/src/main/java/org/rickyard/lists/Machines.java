@@ -445,7 +445,7 @@ public final class Machines {
             .otherwise(
                     WORKING_WIDTH,
                     "effective working width, pick up width, pickup width, eff width, eff working width, boom length, boom size, bout size, tramline"
-                            + " width, sprayer width, implement width, spreading width, spread width, header width,"
+                            + " width, sprayer width, implement width, spreading width, spread width, header width, head width,"
                             + " cutterbar width, nominal width, front width, comb width, platform width, working breadth")
             .otherwise(
                     SPEED,

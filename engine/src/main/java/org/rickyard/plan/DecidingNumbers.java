@@ -34,6 +34,7 @@ final class DecidingNumbers {
             Machines.PURCHASE_PRICE,
             Machines.LIST_PRICE,
             Machines.RATE_OF_WORK,
+            Machines.ROUND_TIME,
             Machines.ROWS,
             Machines.ROW_WIDTH,
             Machines.TIMED_DISTANCE,

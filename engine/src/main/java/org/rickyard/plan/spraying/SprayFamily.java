@@ -78,7 +78,10 @@ public final class SprayFamily {
 
     private void records() {
         SprayRecordRows records = new SprayRecordRows(plan, read, lines, products);
-        plan.add(SpreadTables.PRODUCTS, spread.sources(), "no job of a spreader, tanker or drill names a product");
+        plan.add(
+                SpreadTables.products(spread.inRounds()),
+                spread.sources(),
+                "no job of a spreader, tanker or drill names a product");
         plan.add(
                 SprayTankTables.order(!products.uses().isEmpty(), !spread.uses().isEmpty(), listed.dosesOtherwise()),
                 listed.order(Stream.concat(products.uses().stream(), spread.uses().stream())

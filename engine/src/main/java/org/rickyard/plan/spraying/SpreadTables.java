@@ -43,41 +43,55 @@ final class SpreadTables {
                             SprayRules.NITROGEN_UNTOLD))
             .toList();
 
-    /** One row per job, field and product. */
-    static final TableSpec PRODUCTS = new TableSpec(
-            Spreading.TABLE,
-            "Spread products",
-            "Spread products: what is spread or drilled on each field",
-            "one row per job, field and product",
-            Sentences.appended(
-                    List.of(
-                            Names.FIELD_HOLDING,
-                            Names.JOB,
-                            Names.FIELD,
-                            SprayColumns.PRODUCT_OF_JOB,
-                            Names.MACHINE,
-                            Names.MACHINE_TYPE,
-                            SprayColumns.UNIT_OF_PRODUCT,
-                            new TableColumn.Key(Keys.PRODUCT_KEY),
-                            SprayColumns.AREA,
-                            SprayColumns.dose(Quantities.SPREAD_DOSE),
-                            Names.optional(
-                                    Quantities.HIGHEST_DOSE, Candidate.typed(Role.PRODUCT, Products.HIGHEST_DOSE)),
-                            SprayColumns.result(Spreading.PRODUCT_SPREAD),
-                            SprayColumns.typedOrNot(Quantities.PAYLOAD, Machines.PAYLOAD),
-                            SprayColumns.typedOrNot(Quantities.TANK_VOLUME, Machines.TANK),
-                            SprayColumns.USABLE_TANK,
-                            SprayColumns.step(TankPlan.TANK),
-                            Names.optional(Quantities.PRODUCT_DENSITY, Candidate.typed(Role.PRODUCT, Products.DENSITY)),
-                            SprayColumns.step(Spreading.PRODUCT_IN_LOAD),
-                            TableColumn.Calculated.aside(Spreading.LOADS_SPREAD),
-                            SprayColumns.NITROGEN_SHARE,
-                            TableColumn.Calculated.aside(Nitrogen.NITROGEN_SPREAD),
-                            Names.dispensable(
-                                    Quantities.ROUND_TIME, Candidate.typed(Role.MACHINE, Machines.ROUND_TIME)),
-                            TableColumn.Calculated.aside(Spreading.HOURS_OF_LOADS)),
-                    RULES),
-            List.of(),
-            Cautions.SPREADING,
-            RULES);
+    private static final List<TableColumn> COLUMNS = List.of(
+            Names.FIELD_HOLDING,
+            Names.JOB,
+            Names.FIELD,
+            SprayColumns.PRODUCT_OF_JOB,
+            Names.MACHINE,
+            Names.MACHINE_TYPE,
+            SprayColumns.UNIT_OF_PRODUCT,
+            new TableColumn.Key(Keys.PRODUCT_KEY),
+            SprayColumns.AREA,
+            SprayColumns.dose(Quantities.SPREAD_DOSE),
+            Names.optional(Quantities.HIGHEST_DOSE, Candidate.typed(Role.PRODUCT, Products.HIGHEST_DOSE)),
+            SprayColumns.result(Spreading.PRODUCT_SPREAD),
+            SprayColumns.typedOrNot(Quantities.PAYLOAD, Machines.PAYLOAD),
+            SprayColumns.typedOrNot(Quantities.TANK_VOLUME, Machines.TANK),
+            SprayColumns.USABLE_TANK,
+            SprayColumns.step(TankPlan.TANK),
+            Names.optional(Quantities.PRODUCT_DENSITY, Candidate.typed(Role.PRODUCT, Products.DENSITY)),
+            SprayColumns.step(Spreading.PRODUCT_IN_LOAD),
+            TableColumn.Calculated.aside(Spreading.LOADS_SPREAD),
+            SprayColumns.NITROGEN_SHARE,
+            TableColumn.Calculated.aside(Nitrogen.NITROGEN_SPREAD));
+
+    private static final List<TableColumn> ROUNDS = List.of(
+            Names.dispensable(Quantities.ROUND_TIME, Candidate.typed(Role.MACHINE, Machines.ROUND_TIME)),
+            TableColumn.Calculated.aside(Spreading.HOURS_OF_LOADS));
+
+    private static final TableSpec PRODUCTS = products(COLUMNS);
+    private static final TableSpec PRODUCTS_IN_ROUNDS =
+            products(Stream.concat(COLUMNS.stream(), ROUNDS.stream()).toList());
+
+    /**
+     * One row per job, field and product.
+     *
+     * @param rounds whether the round of any of the machines is timed; buckrakes have theirs under the same header
+     */
+    static TableSpec products(boolean rounds) {
+        return rounds ? PRODUCTS_IN_ROUNDS : PRODUCTS;
+    }
+
+    private static TableSpec products(List<TableColumn> columns) {
+        return new TableSpec(
+                Spreading.TABLE,
+                "Spread products",
+                "Spread products: what is spread or drilled on each field",
+                "one row per job, field and product",
+                Sentences.appended(columns, RULES),
+                List.of(),
+                Cautions.SPREADING,
+                RULES);
+    }
 }

@@ -81,7 +81,9 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
         }
         // Tonnes an hour of what is spread say nothing of hectares, as long as nobody says how much goes on one.
         sources.only(Quantities.OUTPUT, withCrop);
-        FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field), row -> withCrop[row]);
+        int[] cut = cuts.rows(job, field);
+        FieldYields.apply(sources, plan.lists(), field, cut, row -> withCrop[row]);
+        YieldWithoutBasis.tell(plan, lines, cut);
         plan.add(
                 WorkRateTables.rates(hasJobs, Arrays.stream(atWork).anyMatch(one -> isKnown(types, one))),
                 sources,

@@ -182,4 +182,33 @@ class RateAsKnownTest {
         assertThat(worked.messages()).noneMatch(m -> m.contains("hours per day missing"));
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** 7.5 m × 5 km/h × 75 % are 2.8125 ha/h, of 8.5 t/ha 23.9 t/h: told where the yield says what it was weighed as. */
+    @Test
+    @Tag("derived")
+    void aYieldOfGrainThatDoesNotSayWhatItWasWeighedAsIsToldToBeUnused() {
+        for (String basis : new String[] {null, "as carted fresh"}) {
+            SeasonBook.Worked worked = new SeasonBook()
+                    .sheet(
+                            "Fields",
+                            row("Field", "Area (ha)", "Crop", "Yield (t/ha)", "Yield basis"),
+                            row("A", 120, "wheat", 8.5, basis),
+                            row("B", 20, "wheat", 8.5, basis))
+                    .sheet(
+                            "Machines",
+                            row("Machine", "Type", "Width (m)", "Speed (km/h)", "Efficiency (%)"),
+                            row("Combine", "combine", 7.5, 5, 75))
+                    .sheet("Jobs", row("Field", "Operation", "Machine"), row("wheat", "combining", "Combine"))
+                    .run();
+            if (basis == null) {
+                assertThat(worked.messages())
+                        .anyMatch(m -> m.contains("the yield of 'A' (and 1 more field) is used for"
+                                + " nothing, since it does not say what it was weighed as. Write it in Yield basis"));
+            } else {
+                assertThat(worked.number("material-rate", "A")).isCloseTo(23.90625, within(1e-9));
+                assertThat(worked.messages()).noneMatch(m -> m.contains("is used for nothing"));
+            }
+            assertThat(worked.differences()).isEmpty();
+        }
+    }
 }
