@@ -237,6 +237,11 @@ public final class Machines {
     public static final ColumnSpec TEST_VOLUME = number("Test volume", Quantities.TEST_VOLUME)
             .also("water used in test, water used, volume used in test, volume sprayed in test")
             .help("Water used on the test area.");
+    /** What a spreader or drill put out in it. */
+    public static final ColumnSpec TEST_WEIGHT = number("Test weight", Quantities.TEST_WEIGHT)
+            .also(
+                    "weight caught, weight collected, weight used in test, weight spread in test, test mass, catch weight")
+            .help("Spreaders and drills: put out or caught on the test area.");
     /** Road speed with a load. */
     public static final ColumnSpec ROAD_SPEED_LADEN = number("Road speed laden", Quantities.ROAD_SPEED_LADEN)
             .also("loaded road speed, road speed full, laden travel speed, "
@@ -428,7 +433,8 @@ public final class Machines {
                             ROW_WIDTH,
                             NOZZLE_FLOW,
                             TOTAL_FLOW,
-                            WORKING_PRESSURE))
+                            WORKING_PRESSURE,
+                            TEST_WEIGHT))
             .identifiedBy(MACHINE)
             .otherwise(HOLDING, Shared.WHOSE)
             .qualifier(OUTPUT, OUTPUT_BASIS)

@@ -45,6 +45,7 @@ final class DecidingNumbers {
             Machines.NOZZLE_SPACING,
             Machines.TEST_AREA,
             Machines.TEST_VOLUME,
+            Machines.TEST_WEIGHT,
             Jobs.DOSE,
             Jobs.DAYS_AVAILABLE,
             Jobs.WIND_SPEED,

@@ -279,6 +279,9 @@ public final class Quantities {
     /** Water used in that test. */
     public static final Symbol TEST_VOLUME =
             number("test volume", Units.L, Range.above(0, 5000), Range.of(0.2, 500), 1);
+    /** What a spreader or drill put out on it. */
+    public static final Symbol TEST_WEIGHT =
+            number("test weight", Units.KG, Range.above(0, 5000), Range.of(0.1, 500), 1);
 
     // Products
 

@@ -62,6 +62,7 @@ public final class OwnUnits {
             new Telling(Kind.MASS, Clamps.LIST, Clamps.FRESH_DENSITY),
             new Telling(Kind.MASS, Clamps.LIST, Clamps.DRY_MATTER_DENSITY),
             new Telling(Kind.MASS, Stocks.LIST, Stocks.WEIGHT_EACH),
+            new Telling(Kind.MASS, Machines.LIST, Machines.TEST_WEIGHT),
             new Telling(Kind.LENGTH, Clamps.LIST, Clamps.LENGTH),
             new Telling(Kind.LENGTH, Clamps.LIST, Clamps.FLOOR_WIDTH),
             new Telling(Kind.LENGTH, Clamps.LIST, Clamps.WALL_HEIGHT),

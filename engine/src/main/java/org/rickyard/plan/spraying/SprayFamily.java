@@ -51,6 +51,7 @@ public final class SprayFamily {
         SprayNozzleFamily.build(plan, family.blocks, family.lines, family.products);
         family.hours();
         SprayerTests.tell(plan, family.blocks);
+        MeasuredVolumes.tell(plan, family.blocks);
         HoursOfSprayers.tell(plan, jobLines.lines());
         HoursOfSprayers.tellOfSeveral(plan, family.blocks);
         SprayAsideFamily.build(plan);

@@ -83,6 +83,24 @@ final class SpreadTables {
         return rounds ? PRODUCTS_IN_ROUNDS : PRODUCTS;
     }
 
+    /** One row per machine whose output was weighed on an area. */
+    static final TableSpec TESTS = new TableSpec(
+            "spreader-tests",
+            "Spreader tests",
+            "Spreader tests: what was weighed on an area",
+            "one row per machine with a test weight",
+            Sentences.appended(
+                    List.of(
+                            Names.MACHINE_HOLDING,
+                            Names.MACHINE,
+                            Names.link(Quantities.TEST_AREA, Candidate.typed(Role.MACHINE, Machines.TEST_AREA)),
+                            Names.link(Quantities.TEST_WEIGHT, Candidate.typed(Role.MACHINE, Machines.TEST_WEIGHT)),
+                            SprayColumns.result(Spreading.TEST_RATE)),
+                    List.of()),
+            List.of(),
+            List.of(),
+            List.of());
+
     private static TableSpec products(List<TableColumn> columns) {
         return new TableSpec(
                 Spreading.TABLE,

@@ -41,7 +41,7 @@ final class YieldWithoutBasis {
                     && line.job() >= 0
                     && cut[i] < 0
                     && BRING_IN_DRY.contains(machines.text(Machines.TYPE, line.machine()))
-                    && fields.isFilled(Fields.YIELD, line.field())
+                    && fields.gives(Fields.YIELD, line.field())
                     && FieldYields.basis(fields, line.field(), cuts, cut[i]).isEmpty()) {
                 unsaid.add(line.field());
             }

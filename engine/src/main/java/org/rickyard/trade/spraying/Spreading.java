@@ -9,6 +9,8 @@ import static org.rickyard.trade.Quantities.PRODUCT_UNIT;
 import static org.rickyard.trade.Quantities.ROUND_TIME;
 import static org.rickyard.trade.Quantities.SPREAD_DOSE;
 import static org.rickyard.trade.Quantities.TANK_VOLUME;
+import static org.rickyard.trade.Quantities.TEST_AREA;
+import static org.rickyard.trade.Quantities.TEST_WEIGHT;
 import static org.rickyard.trade.Quantities.USABLE_TANK;
 
 import java.util.List;
@@ -48,6 +50,14 @@ public final class Spreading {
     public static final Symbol ROUND_HOURS = Symbol.number("hours of the loads", Units.H)
             .possible(Range.POSITIVE)
             .decimals(1);
+
+    /** What a test shows to go on a hectare. */
+    public static final Symbol TESTED = Symbol.number("tested rate by weight", Units.KG.over(Units.HA))
+            .possible(Range.POSITIVE)
+            .decimals(1);
+
+    private static final Source FLORIDA =
+            Source.published("University of Florida, UF00067504, table 1: 20 lb on 10 × 435 ft are 200 lb an acre");
 
     /** More than this is unusual of what spreaders and drills are filled with from bags. */
     public static final Constant HIGH = new Constant(
@@ -189,4 +199,16 @@ public final class Spreading {
                     .with(LOADS, 16)
                     .with(ROUND_TIME, 15)
                     .gives(4, Units.H, 6)));
+
+    /** {@code spreader-test-rate}: weight ÷ area. */
+    public static final Formula TEST_RATE = new Formula(
+            "spreader-test-rate",
+            TESTED,
+            value(TEST_WEIGHT).over(TEST_AREA),
+            FLORIDA,
+            "the product that is to be spread, at the speed and setting of the work; width between bouts, not the throw",
+            List.of(WorkedExample.from(FLORIDA)
+                    .with(TEST_AREA, 4350, Units.FT.pow(2))
+                    .with(TEST_WEIGHT, 20, Units.LB)
+                    .gives(200, Units.LB.over(Units.AC), 0)));
 }

@@ -331,4 +331,27 @@ class SpreadProductsTest {
                 .noneMatch(m -> m.contains("round time missing"));
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** University of Florida, UF00067504, table 1: 20 lb on 10 × 435 ft are 200 lb an acre (200.28 before rounding). */
+    @Test
+    @Tag("published")
+    void aTestByWeightGivesTheRate() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Test area (ft2)", "Test weight (lb)", "Test volume (L)"),
+                        row("Spinner", "fertilizer spreader", 4350, 20, null),
+                        row("Back pack", "knapsack", 1000, null, 2))
+                .sheet("Fields", row("Field", "Area (ac)"), row("Hill", 20))
+                .sheet("Assumptions", row("Item", "Value"), row("Customary units", "US"))
+                .run();
+        Result.Own own = worked.result("spreader-test-rate", "Spinner").own().orElseThrow();
+        assertThat(Math.round(own.number())).isEqualTo(200);
+        assertThat(own.unit()).isEqualTo("lb/ac");
+        assertThat(worked.results().stream().filter(result -> result.id().equals("area-test-rate")))
+                .singleElement()
+                .satisfies(result -> assertThat(result.about()).containsEntry("Machine", "Back pack"));
+        assertThat(worked.messages()).noneMatch(m -> m.contains("test volume missing"));
+        assertThat(worked.differences()).isEmpty();
+    }
 }
