@@ -20,7 +20,7 @@ import javax.management.ObjectName;
  */
 final class SecondCompiler {
     /** Files of more bytes than this in all take long enough for optimised code to pay. */
-    static final long SMALL = 40L << 20;
+    static final long SMALL = 160L << 20;
 
     /** The file behind these is written, so what it held before takes no time. */
     private static final Set<String> WRITTEN = Set.of("--to", "--json");

@@ -327,6 +327,10 @@ public final class Evaluator {
             WordAt then = word(e.then());
             WordAt otherwise = word(e.otherwise());
             return row -> guard.at(row) ? (when.at(row) ? then : otherwise).at(row) : "";
+        } else if (expr instanceof Expr.Only e) {
+            Truth guard = guard(Needs.of(e));
+            WordAt then = word(e.then());
+            return row -> guard.at(row) ? then.at(row) : "";
         } else if (expr instanceof Expr.From e) {
             Values column = values.of(e.table(), e.symbol());
             Values position = values.of(e.position());

@@ -62,9 +62,12 @@ public final class Choices {
             "fertiliser spreader: fertilizer spreader, fert spreader, lime spreader, fertiliser applicator, fertilizer "
                     + "applicator, anhydrous applicator, anhydrous ammonia applicator, ammonia applicator, "
                     + "nh3 applicator, spinner, fertiliser broadcaster, spinning disc"
-                    + " spreader, top dresser",
-            "muck spreader: muckspreader, manure spreader, dung spreader, rear discharge spreader, side discharge spreader",
-            "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker, slurry tank",
+                    + " spreader, top dresser, disc spreader, disk spreader, twin disc spreader, twin disk spreader, twin"
+                    + " spinner spreader, centrifugal spreader, pneumatic spreader",
+            "muck spreader: muckspreader, manure spreader, dung spreader, rear discharge spreader, side discharge spreader, farmyard manure"
+                    + " spreader, fym spreader",
+            "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker, slurry tank, dribble bar,"
+                    + " trailing shoe, trailing hose, slurry injector, umbilical system",
             "plough: plow, reversible plough, mouldboard plough, moldboard plow, moldboard plough",
             "cultivator: harrow, power harrow, rotavator, rotary cultivator, disc harrow, discs, disk harrow, "
                     + "disk, disc, tandem disc, tandem disk, offset disc, offset disk, heavy disk, field cultivator, "
@@ -92,11 +95,11 @@ public final class Choices {
 
     /** What a charge is counted by. */
     public static final Map<String, List<String>> CHARGE_UNIT = of(
-            "h: hour, hr, per hour, per h, per hr, hourly, an hour",
-            "ha: hectare, per hectare, per ha",
-            "ac: acre, per acre, per ac, an acre",
-            "t: tonne, per tonne, per t",
-            "bale: per bale, each, a bale");
+            "h: hour, hr, per hour, per h, per hr, hourly, an hour, eur h, gbp h",
+            "ha: hectare, per hectare, per ha, eur ha, gbp ha",
+            "ac: acre, per acre, per ac, an acre, eur ac, gbp ac",
+            "t: tonne, per tonne, per t, eur t, gbp t",
+            "bale: per bale, each, a bale, eur bale, gbp bale");
 
     /** What a charge includes. */
     public static final Map<String, List<String>> CHARGE_INCLUDES = of(

@@ -105,8 +105,9 @@ public final class Clamps {
             .help("Measured; without it a published table is used.");
     /** Dry matter aimed at. */
     public static final ColumnSpec DM_TARGET = number("DM target", Quantities.DM_TARGET)
-            .also("target DM, dry matter target, target dry matter, aim DM, target moisture, moisture target, "
-                    + "silage DM, DM of silage, DM, dry matter, DM content, dry matter content, moisture")
+            .also(
+                    "target DM, dry matter target, target dry matter, aim DM, target moisture, moisture target, "
+                            + "silage moisture, moisture of silage, silage DM, DM of silage, DM, dry matter, DM content, dry matter content, moisture")
             .help("At ensiling, or of the silage in it; the crop listed for the clamp goes before it.");
     /** Roller mass. */
     public static final ColumnSpec ROLLER_MASS = number("Roller mass", Quantities.ROLLER_MASS)

@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -31,6 +32,11 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
     private static final Pattern HOW_KNOWN = Pattern.compile(
             "(?i)(?<![\\p{L}\\d])(gps|rpa|lpis|map|mapped|measured|surveyed|official|actual|approx|approximate|est|estimated"
                     + "|planned)(?![\\p{L}\\d])");
+
+    private static final Pattern TONS = Pattern.compile("(?i)\\b((long|short|us|uk|imperial) )?tons?\\b");
+
+    /** What says that feed is weighed as it lies, and nothing of the unit. */
+    private static final Pattern AS_IT_LIES = Pattern.compile("(?i)as[ -]?fed|as[ -]?is|(fresh|wet)( weight)?|fw");
 
     private static final Pattern AT_EITHER_END = Pattern.compile("^[\\s,;:.()\\[\\]-]+|[\\s,;:.()\\[\\]-]+$");
 
@@ -63,12 +69,21 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             if (named != null) {
                 return known(named);
             }
+            Matcher tons = column.measuredBy(Units.T) ? TONS.matcher(header) : null;
+            if (tons != null && tons.find()) {
+                // "Tons left" are no tonnes.
+                return of(column, "", tons.group(), customary);
+            }
             if (HeaderText.saysShare(header)) {
                 return share(column);
             }
             return isNoUnitOf(column, UnitText.read(header, customary))
                     ? new ColumnUnit(column.symbol().unit(), true, null)
                     : of(column, "", header, customary);
+        }
+        if (column.measuredBy(Units.T) && AS_IT_LIES.matcher(rest).matches()) {
+            // "Tons (as fed)".
+            return of(column, header, "", customary);
         }
         UnitText text = UnitText.read(rest, customary);
         if (text instanceof UnitText.Unknown

@@ -44,8 +44,9 @@ public final class Fields {
     public static final ColumnSpec BLOCK = Shared.BLOCK;
     /** Length of a run. */
     public static final ColumnSpec RUN_LENGTH = number("Run length", Quantities.RUN_LENGTH)
-            .also("mean run length, average run length, average length of run, "
-                    + "bout length, row length, length of run, length of work, average run, run, bout")
+            .also(
+                    "mean run length, average run length, average length of run, "
+                            + "bout length, row length, pass length, length of pass, furrow length, length of run, length of work, average run, run, bout")
             .help("Average length of one run between turns.");
     /** To the clamp. */
     public static final ColumnSpec DISTANCE_TO_CLAMP = number("Distance to clamp", Quantities.DISTANCE_TO_CLAMP)
@@ -59,7 +60,8 @@ public final class Fields {
     public static final ColumnSpec DISTANCE_TO_FILL_POINT = number(
                     "Distance to fill point", Quantities.DISTANCE_TO_FILL_POINT)
             .also("distance to hydrant, distance to sprayer fill, "
-                    + "fill point distance, distance to fill pt, fill pt distance, distance to water point, distance to bowser, distance to tap, "
+                    + "fill point distance, distance to fill pt, fill pt distance, distance to water point, distance to bowser, distance to tap, distance to water tap, "
+                    + "distance to standpipe, distance to mains water, "
                     + "distance to filling point, distance to fill, fill distance, "
                     + "distance to sprayer fill point")
             .help("One way, to where the sprayer is filled.");

@@ -35,6 +35,9 @@ final class FoundTable {
     /** The holding that is named above its rows and below its header; null if none is. */
     HoldingAbove.Named heading;
 
+    /** The names of fields whose crop is brought in dry, for a list of cuts that names the field alone. */
+    Set<String> dryFields = Set.of();
+
     private int[] rows = new int[64];
     private int count;
 
@@ -57,6 +60,7 @@ final class FoundTable {
         part.secondHeaderRow = secondHeaderRow;
         part.lastHeaderRow = lastHeaderRow;
         part.heading = named;
+        part.dryFields = dryFields;
         part.rows = Arrays.copyOfRange(rows, from, to);
         part.count = to - from;
         return part;

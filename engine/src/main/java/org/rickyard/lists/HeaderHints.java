@@ -68,6 +68,7 @@ final class HeaderHints {
         tasksThatAreNames(match, headings);
         refsThatNothingFollows(match, headings);
         ratesOfSpreading(match, headings);
+        new DoseUnitAlone(headers).apply(match, headings, () -> isAllSpreading(match));
         KindsOfProduct kinds = new KindsOfProduct(grid, headerRow, headers, findings);
         kinds.apply(match, headings);
         kinds.partDoses(match, headings);
@@ -153,16 +154,18 @@ final class HeaderHints {
         }
     }
 
+    /** By its operations, or where it has none by what its jobs are called. */
     private boolean isAllSpreading(HeaderRow.Match match) {
+        ColumnSpec work = match.places(Jobs.OPERATION) > 0 ? Jobs.OPERATION : Jobs.JOB;
         for (int i = 0; i < match.headings().length; i++) {
             Vocabulary.Heading heading = match.headings()[i];
-            if (heading != null && heading.isCertain() && heading.column() == Jobs.OPERATION) {
-                List<String> work = TextsBelow.of(grid, headerRow, match.firstColumn() + i).stream()
+            if (heading != null && heading.isCertain() && heading.column() == work) {
+                List<String> texts = TextsBelow.of(grid, headerRow, match.firstColumn() + i).stream()
                         .map(Words::normal)
                         .filter(text -> !text.isEmpty())
                         .toList();
-                return !work.isEmpty()
-                        && work.stream().allMatch(text -> SPREADING.contains(OPERATIONS.getOrDefault(text, "")));
+                return !texts.isEmpty()
+                        && texts.stream().allMatch(text -> SPREADING.contains(OPERATIONS.getOrDefault(text, "")));
             }
         }
         return false;

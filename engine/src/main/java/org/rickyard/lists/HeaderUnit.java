@@ -1,6 +1,7 @@
 package org.rickyard.lists;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
@@ -11,6 +12,9 @@ import org.rickyard.quantity.Units;
 
 /** What stands beside the name in a header, taken as a unit. */
 final class HeaderUnit {
+    private static final Pattern PER_SPRAY =
+            Pattern.compile("/ ?(\\d+ ?(l|lt|ltr|litres?|liters?|gals?|gallons?)|hl)([ ,(].*)?");
+
     private HeaderUnit() {}
 
     /** Tells units from other words, whatever country they are from. */
@@ -91,7 +95,8 @@ final class HeaderUnit {
         if (!isBasis(rest)) {
             return false;
         }
-        String area = rest.substring(rest.startsWith("/") ? 1 : "per ".length()).strip();
+        // "/A" is for an acre here, where a lone a would be a year.
+        String area = UnitText.plain(rest).substring(1).strip();
         return UnitText.read(area, CustomaryUnits.UNSET) instanceof UnitText.Known known
                 && known.unit().isCompatible(Units.HA);
     }
@@ -139,6 +144,11 @@ final class HeaderUnit {
         String per = slash < 0 ? "" : plain.substring(slash + 1).strip().split("[ (]")[0];
         return UnitText.read(per, CustomaryUnits.UNSET) instanceof UnitText.Known known
                 && known.unit().isCompatible(Units.HA);
+    }
+
+    /** "per 100 L" or "/100 litres": for so much spray, and nothing of what. */
+    static boolean isPerSpray(String rest) {
+        return isBasis(rest) && PER_SPRAY.matcher(UnitText.plain(rest)).matches();
     }
 
     static boolean isBasis(String rest) {

@@ -79,6 +79,8 @@ public final class Herds {
                             "stock numbers",
                             "feeding groups",
                             "cattle",
+                            "animals",
+                            "stock to feed",
                             "feed demand"),
                     List.of(HOLDING, GROUP, HEAD, INTAKE, DM, DAYS, START, END, CLAMP))
             .identifiedBy(GROUP)

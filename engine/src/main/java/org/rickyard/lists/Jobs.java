@@ -60,7 +60,7 @@ public final class Jobs {
     /** Its dose. */
     public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
             .also(
-                    "dose rate, product rate, rate of product, product dose, chem rate, chemical rate, herbicide rate, "
+                    "dosage, dosage rate, dose rate, product rate, rate of product, product dose, chem rate, chemical rate, herbicide rate, "
                             + "fungicide rate, insecticide rate, chem dose, chemical dose, fertiliser rate, fertilizer rate, "
                             + "spread rate, spreading rate, seed rate, seeding rate, sowing rate, slurry rate, manure rate, muck rate, lime rate")
             .help("With its unit: L/ha, g/ac, %, ml/100 L.");
@@ -87,9 +87,10 @@ public final class Jobs {
             .help("Hours between the job before and this one.");
     /** First day. */
     public static final ColumnSpec EARLIEST = date("Earliest", Quantities.EARLIEST)
-            .also("first day, date from, from date, begin, "
-                    + "earliest date, earliest start, start, start date, not before, from, date, planned date, "
-                    + "date planned, spray date, application date, date of application, date applied")
+            .also(
+                    "first day, date from, from date, begin, "
+                            + "earliest date, earliest start, start, start date, not before, from, date, planned date, "
+                            + "date planned, spray date, application date, date of application, date applied, treated on, applied on, sprayed on, treatment date")
             .help("First day it may be done.");
     /** Last day. */
     public static final ColumnSpec LATEST = date("Latest", Quantities.LATEST)

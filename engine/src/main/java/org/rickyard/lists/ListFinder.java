@@ -57,6 +57,7 @@ public final class ListFinder {
         findings.addAll(Hidden.rowsAndColumns(tables));
         dashesAreNames = tables.stream().anyMatch(ListFinder::namesARowByADash);
         holdings = HoldingAbove.of(tables, findings);
+        DryFields.tell(tables);
         Map<String, ListRows> rows = new LinkedHashMap<>();
         List<Place> places = new ArrayList<>();
         for (ListSpec list : Lists.ALL) {

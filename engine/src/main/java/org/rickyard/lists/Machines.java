@@ -84,7 +84,7 @@ public final class Machines {
     /** Turn time. */
     public static final ColumnSpec TURN_TIME = number("Turn time", Quantities.TURN_TIME)
             .also("headland turning time, turn round time, turning time at headland, "
-                    + "turning time, headland turn, time per turn, turn, headland turn time")
+                    + "turning time, turning, headland turn, time per turn, turn, headland turn time")
             .help("One headland turn.");
     /** Other lost time. */
     public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)
@@ -181,17 +181,17 @@ public final class Machines {
             .help("Along the boom.");
     /** Nozzle size. */
     public static final ColumnSpec NOZZLE_SIZE = special("Nozzle size", ColumnSpec.Type.NOZZLE, Quantities.NOZZLE_SIZE)
-            .also("jet size, tip size, nozzle type, ISO size, nozzle code")
+            .also("jet size, tip size, ISO size, nozzle code")
             .help("04, ISO 04, 11004, F110/1.6/3.0; not the colour alone.");
     /** Lowest pressure. */
     public static final ColumnSpec LOWEST_PRESSURE = number("Lowest pressure", Quantities.LOWEST_PRESSURE)
             .also("min nozzle pressure, min working pressure, min operating pressure, "
-                    + "minimum pressure, min pressure, pressure min, lowest nozzle pressure, min bar")
+                    + "minimum pressure, min pressure, pressure min, lowest nozzle pressure")
             .help("The nozzle's lowest.");
     /** Highest pressure. */
     public static final ColumnSpec HIGHEST_PRESSURE = number("Highest pressure", Quantities.HIGHEST_PRESSURE)
             .also("max nozzle pressure, max working pressure, max operating pressure, "
-                    + "maximum pressure, max pressure, pressure max, highest nozzle pressure, max bar")
+                    + "maximum pressure, max pressure, pressure max, highest nozzle pressure")
             .help("The nozzle's highest.");
     /** Droplet class. */
     public static final ColumnSpec SPRAY_QUALITY = Shared.SPRAY_QUALITY.help("The nozzle's, at the pressure used.");
@@ -518,6 +518,7 @@ public final class Machines {
             .told("nozzle", NOZZLES, NOZZLE_SIZE)
             .told("tip", NOZZLES, NOZZLE_SIZE)
             .otherwise(WORKING_PRESSURE, "pressure, psi, bar")
+            .otherwise(NOZZLE_SIZE, "nozzle type")
             .otherwiseMeasured(NOZZLE_FLOW, "nozzle catch, average catch, mean catch")
             .otherwiseMeasured(TOTAL_FLOW, "flow, flow rate, discharge, discharge rate, output")
             .unclear(

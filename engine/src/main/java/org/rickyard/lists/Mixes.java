@@ -21,7 +21,7 @@ public final class Mixes {
     /** Its dose. */
     public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
             .needed()
-            .also("product dose, dose per ha, dose rate, product rate, amount, rate of product")
+            .also("dosage, dosage rate, product dose, dose per ha, dose rate, product rate, amount, rate of product")
             .help("With its unit: L/ha, g/ac, %, ml/100 L.");
     /** The dose's unit, row by row. */
     public static final ColumnSpec DOSE_UNIT = text("Dose unit", Quantities.UNIT)

@@ -1,9 +1,11 @@
 package org.rickyard.lists;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.rickyard.lists.text.Words;
 
@@ -13,6 +15,8 @@ final class NearestHeader {
     static final int LEAST = 4;
 
     private static final int MOST_NAMED = 6;
+
+    private static final Pattern FIGURE = Pattern.compile("\\s*-?\\d+(?:[.,]\\d+)?\\s*");
 
     private final Grid grid;
     private final HeaderRow headerRow;
@@ -33,9 +37,16 @@ final class NearestHeader {
     /** Keeps a stretch of a row that begins no list, if it is nearer to the list it is nearest to than those before it. */
     void consider(String[] texts, int at, int first, int last, List<Vocabulary> named) {
         HeaderRow.Match best = null;
+        long figures = Arrays.stream(texts, first, last + 1)
+                .filter(text -> text != null && FIGURE.matcher(text).matches())
+                .count();
         for (Vocabulary vocabulary : vocabularies) {
             boolean isNamed = named.contains(vocabulary);
             HeaderRow.Match match = headerRow.match(vocabulary, texts, first, last, isNamed);
+            if (figures >= match.matched()) {
+                // "Bunker | bunker | 40 | 12 | 3" is what stands under a header.
+                continue;
+            }
             int worth = match.matched() + (isNamed ? 2 : 0);
             // On a sheet of the list's own name, what it is known by is enough to miss the rest of it.
             boolean own = vocabulary.isCalled(grid.sheet()) && vocabulary.isKnownIn(match);

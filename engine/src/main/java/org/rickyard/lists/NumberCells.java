@@ -191,6 +191,16 @@ final class NumberCells implements CellReader {
             return notANumber(cell, text);
         }
         DoseText unit = DoseText.read(amount.unit(), customary);
+        String basis = cell.binding().rest();
+        boolean ofNothing = unit instanceof DoseText.Known alone && !alone.isPerArea() && !alone.isPerSpray();
+        if (ofNothing && HeaderUnit.isBasis(basis)) {
+            // "200 g" under "Rate per 100 L".
+            unit = DoseText.read(amount.unit().strip() + UnitText.plain(basis), customary);
+        } else if (ofNothing) {
+            cell.bad(Words.quoted(text) + " does not say on what: write for example \"" + text + "/ha\" or \"" + text
+                    + "/100 L\", or a number, with its unit in the header or in Dose unit.");
+            return State.NOT_READABLE;
+        }
         if (unit instanceof DoseText.Known known && (known.isPerArea() || known.isPerSpray())) {
             RowUnits.At at = written.computeIfAbsent(
                     amount.unit(), key -> new RowUnits.At(known.unit(), known.productUnit(), null, null));

@@ -28,7 +28,7 @@ public final class Products {
     /** Dose where no job or mix gives one. */
     public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
             .also("usual rate, standard dose, standard rate, typical dose, recommended rate, normal rate, "
-                    + "dose rate, product rate, usual dose, label rate, label dose, normal dose, "
+                    + "dosage, dosage rate, dose rate, product rate, usual dose, label rate, label dose, normal dose, "
                     + "recommended dose, rate of product")
             .help("Used where neither job nor mix says a dose, and shown as a default.");
     /** Highest dose at one application. */
@@ -155,6 +155,7 @@ public final class Products {
             .unclear(List.of("rate"), DOSE, LOWEST_WATER_VOLUME)
             .otherwise(PRODUCT, "name")
             .otherwiseMeasured(NITROGEN, "n")
+            .otherwise(PACK_SIZE, "bag, sack, tub, keg, big bag, bag weight, sack weight")
             .ifNamed(PRODUCT, "chemical name, spray, item, description, herbicide, name of product")
             .told("rate", DOSE, UNIT)
             .told("rate", DOSE, HIGHEST_DOSE)

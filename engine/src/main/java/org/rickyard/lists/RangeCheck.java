@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Range;
@@ -14,6 +15,8 @@ final class RangeCheck {
     private static final String AIR_BLAST = "air-blast sprayer";
     /** It sprays nothing, and is filled as a sprayer is. */
     private static final String WIPER = "wiper";
+
+    private static final Set<String> WITH_A_HOPPER = Set.of("drill", "fertiliser spreader", "loader", "buckrake");
 
     private final ColumnSpec column;
     private final CellFindings findings;
@@ -62,16 +65,30 @@ final class RangeCheck {
         if (tank && carts(table.word(sheetRow, List.of(Machines.TYPE)))) {
             return Quantities.TANK_OF_CARTING;
         }
+        if (symbol.equals(Quantities.PAYLOAD) && isNoTrailer(table.word(sheetRow, List.of(Machines.TYPE)))) {
+            return Quantities.PAYLOAD_OF_HOPPERS;
+        }
         Range dry = symbol.equals(Quantities.YIELD)
                 ? Quantities.YIELD_OF_DRY_CROPS
                 : symbol.equals(Quantities.DM_AT_ENSILING) ? Quantities.DM_OF_DRY_CROPS : null;
-        return dry != null && Suitability.isBroughtInDry(table.word(sheetRow, List.of(Fields.CROP, Cuts.CROP)))
-                ? dry
-                : symbol.usual();
+        return dry != null && isBroughtInDry(table, sheetRow) ? dry : symbol.usual();
+    }
+
+    private static boolean isBroughtInDry(FoundTable table, int sheetRow) {
+        String crop = table.word(sheetRow, List.of(Fields.CROP, Cuts.CROP));
+        return crop.isEmpty()
+                ? table.dryFields.contains(Words.key(table.word(sheetRow, List.of(Cuts.FIELD))))
+                : Suitability.isBroughtInDry(crop);
     }
 
     private static boolean isAirBlast(String typed) {
         return AIR_BLAST.equals(Types.WORDS.get(Words.normal(typed)));
+    }
+
+    /** Whether its payload is a hopper's or a bucket's, and no trailer's. */
+    private static boolean isNoTrailer(String typed) {
+        String type = Types.WORDS.get(Words.normal(typed));
+        return type != null && WITH_A_HOPPER.contains(type);
     }
 
     /** Whether it is known for a machine that sprays nothing. */

@@ -203,7 +203,8 @@ final class RowUnits {
         if (whole instanceof DoseText.Ambiguous ambiguous) {
             return At.asked(ambiguous.question());
         }
-        return At.asked(Words.quoted(rest) + " is not a dose unit known here: write L/ha, g/ha, % or ml/100 L.");
+        return At.asked(Words.quoted(word.isEmpty() ? rest : word)
+                + " is not a dose unit known here: write L/ha, g/ha, % or ml/100 L.");
     }
 
     private static boolean isFull(DoseText.Known known) {

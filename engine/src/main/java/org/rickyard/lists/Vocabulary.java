@@ -72,7 +72,12 @@ final class Vocabulary {
     private static final Pattern FRESH =
             Pattern.compile("(?i)[(\\[,]* ?\\b(wet|fresh|as fed|as is)( weight| matter)?\\b ?[)\\]]*");
 
+    private static final Pattern FEED = Pattern.compile(
+            "(?i)[( ]*\\b(of )?(grass|maize|corn|wholecrop|silage|forage|haylage|hay|straw)\\b( silage\\b)?[) ]*");
+
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
+
+    private static final Set<String> END_OF_RANGE = Set.of("min", "minimum", "lowest", "max", "maximum", "highest");
 
     private static final int MOST_KEPT = 2000;
 
@@ -161,6 +166,12 @@ final class Vocabulary {
             return null;
         }
         String rest = rest(otherwise.column(), header, otherwise.words());
+        if (rest != null
+                && otherwise.column() == Machines.WORKING_PRESSURE
+                && END_OF_RANGE.contains(Words.normal(rest))) {
+            // "PSI min" is an end of the nozzle's range, and no pressure in minutes.
+            return null;
+        }
         if (rest != null && rest.isEmpty() && otherwise.column().type() == ColumnSpec.Type.DOSE) {
             // "kg/ha" and "ml/l product" are the dose and its unit in one.
             rest = PRODUCT_IN_UNIT.matcher(header.raw()).replaceAll("").strip();
@@ -237,18 +248,26 @@ final class Vocabulary {
      * measured so, or the one that the list is useless without; null if it is no such unit, or several would do.
      */
     private Heading measured(HeaderText header) {
-        if (!header.tellsColumn()) {
+        String unit = header.tellsColumn() ? header.raw() : withoutFeed(header.raw());
+        if (unit.isEmpty()) {
             return null;
         }
         List<ColumnSpec> measured = spec.columns().stream()
-                .filter(column -> HeaderUnit.fits(column, header.raw()))
+                .filter(column -> HeaderUnit.fits(column, unit))
                 .toList();
         if (measured.size() > 1) {
             measured = measured.stream().filter(ColumnSpec::required).toList();
         }
-        return measured.size() == 1
-                ? new Heading(measured, header.raw(), 2, false, word(measured.get(0), header))
-                : null;
+        return measured.size() == 1 ? new Heading(measured, unit, 2, false, word(measured.get(0), header)) : null;
+    }
+
+    /** "kg DM silage/hd/day" and "kg DM/day grass" without what is eaten; "" where that leaves no unit that tells. */
+    private String withoutFeed(String header) {
+        if (spec != Herds.LIST) {
+            return "";
+        }
+        String without = FEED.matcher(header).replaceAll(" ").strip();
+        return without.length() < header.strip().length() && HeaderUnit.tellsColumn(without) ? without : "";
     }
 
     /** What a header means by the words it begins with; null if nothing. */
@@ -328,6 +347,12 @@ final class Vocabulary {
     }
 
     private Heading unclear(List<ColumnSpec> candidates, HeaderText header, int count) {
+        List<ColumnSpec> doses = candidates.stream()
+                .filter(candidate -> candidate.type() == ColumnSpec.Type.DOSE)
+                .toList();
+        if (doses.size() == 1 && HeaderUnit.isPerSpray(header.rest(count))) {
+            return new Heading(doses, header.rest(count), 2, false, null);
+        }
         List<ColumnSpec> fitting = new ArrayList<>();
         String rest = "";
         for (ColumnSpec candidate : candidates) {

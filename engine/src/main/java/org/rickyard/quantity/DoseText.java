@@ -43,6 +43,9 @@ public sealed interface DoseText {
     /** Not a dose unit known here. */
     record Unknown(String text) implements DoseText {}
 
+    /** "fl oz (US)", whose unit it is in brackets behind it. */
+    Pattern COUNTRY_BEHIND = Pattern.compile(" \\((us|uk)\\)$");
+
     /** Amounts of what a fertiliser feeds with, an old unit of it among them. */
     Pattern OF_NUTRIENT = Pattern.compile("units?( of)?( n| p| k)?/.*|(kgs?|g|lbs?|units?)( of)?"
             + " (n|p|k|p2o5|k2o|so3|mgo|nitrogen|phosphate|potash|nutrient)/.*");
@@ -95,7 +98,7 @@ public sealed interface DoseText {
         }
         int slash = plain.indexOf('/');
         String amountText = slash < 0 ? plain : plain.substring(0, slash);
-        List<Known> amounts = amounts(amountText.strip(), customary);
+        List<Known> amounts = amounts(COUNTRY_BEHIND.matcher(amountText.strip()).replaceFirst("($1)"), customary);
         List<Known> results = new ArrayList<>();
         if (slash < 0) {
             results = amounts;
@@ -178,10 +181,7 @@ public sealed interface DoseText {
         Ratio count = letters == 0 ? Ratio.ONE : Ratio.of(digits);
         String word = text.substring(letters).strip().replaceAll("( of)? (spray|water|mix)$", "");
         List<Unit> results = new ArrayList<>();
-        List<Unit> meanings = word.equals("hl")
-                ? List.of(Unit.of("hl", Units.L.dimension(), Units.L.factor().times(Ratio.of(100))))
-                : UnitWords.meanings(word, customary);
-        for (Unit unit : meanings) {
+        for (Unit unit : UnitWords.meanings(word, customary)) {
             boolean fits = letters == 0
                     ? unit.isCompatible(Units.HA) || unit.isCompatible(Units.L)
                     : unit.isCompatible(Units.L) && count.numerator().signum() > 0;

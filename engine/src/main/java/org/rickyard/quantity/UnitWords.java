@@ -13,6 +13,12 @@ final class UnitWords {
 
     private UnitWords() {}
 
+    /** What tanks and wine are measured in on the continent. */
+    private static final Unit HECTOLITRE =
+            Unit.of("hl", Units.L.dimension(), Units.L.factor().times(Ratio.of(100)));
+    /** What continental yields are told in: 100 kg. */
+    private static final Unit DECITONNE =
+            Unit.of("dt", Units.KG.dimension(), Units.KG.factor().times(Ratio.of(100)));
     /** Square foot and the like are built from lengths. */
     private static final Unit MONTH =
             Unit.of("month", Units.S.dimension(), Units.YR.factor().times(Ratio.of(1, 12)));
@@ -46,6 +52,8 @@ final class UnitWords {
         add(Units.LB, "lb, lbs, pound, pounds");
         add(Units.OZ, "oz, ozs, ounce, ounces");
         add(Units.LONG_TON, "long ton, long tons, imperial ton, imperial tons, uk ton, uk tons");
+        add(HECTOLITRE, "hl, hectolitre, hectolitres, hectoliter, hectoliters");
+        add(DECITONNE, "dt, decitonne, decitonnes");
         add(Units.SHORT_TON, "short ton, short tons, us ton, us tons");
         add(Units.S, "s, sec, secs, second, seconds");
         add(Units.MIN, "min, mins, minute, minutes");

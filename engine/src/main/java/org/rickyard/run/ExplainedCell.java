@@ -83,7 +83,7 @@ public final class ExplainedCell {
 
     /** Where the total stands that goes by a workbook name; names do not mind capitals. */
     private Optional<String> total(String asked) throws NotExplainedException {
-        for (Map.Entry<String, String> total : run.sheets().totals().entrySet()) {
+        for (Map.Entry<String, String> total : run.totals().entrySet()) {
             if (total.getKey().equalsIgnoreCase(asked)) {
                 return Optional.of(total.getValue());
             }
@@ -91,7 +91,7 @@ public final class ExplainedCell {
         if (asked.regionMatches(true, 0, FormulaRefs.OUR_NAMES, 0, FormulaRefs.OUR_NAMES.length())
                 && asked.indexOf('!') < 0) {
             throw new NotExplainedException("No total goes by the name '" + asked + "'. There are: "
-                    + String.join(", ", run.sheets().totals().keySet()) + ".");
+                    + String.join(", ", run.totals().keySet()) + ".");
         }
         return Optional.empty();
     }

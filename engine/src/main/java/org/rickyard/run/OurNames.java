@@ -1,18 +1,22 @@
 package org.rickyard.run;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Finding;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.workbook.graft.LocalName;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
-import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.read.BookScope;
 import org.rickyard.workbook.read.CellArea;
@@ -23,6 +27,11 @@ import org.rickyard.workbook.write.SheetSet;
 final class OurNames {
     private static final String PRINT_AREA = "_xlnm.Print_Area";
     private static final String PRINT_TITLES = "_xlnm.Print_Titles";
+
+    /** Up to which number a name of ours is looked for where a lower one is free. */
+    private static final int LAST_LOOKED_FOR = 9;
+
+    private static final Pattern NUMBER = Pattern.compile("_[0-9]+$");
 
     private final OurSheets ours;
     private final BookScope scope;
@@ -37,24 +46,69 @@ final class OurNames {
                 .forEach(total -> totals.put(total.name(), table.spec().sheet())));
     }
 
-    /**
-     * Looks for a name of the client's that is to the letter that of a total which the run brings: it would be led
-     * elsewhere, and his formulas with it.
-     *
-     * @param brought the names of the totals of the run
-     * @throws RefusedException if there is one
-     */
-    void refuseTaken(BookPackage book, Set<String> brought) throws RefusedException {
+    /** The names of the client's that begin as ours do. */
+    Set<String> ofClient(BookPackage book) {
+        Set<String> names = new HashSet<>();
         for (DefinedName name : book.definedNames()) {
-            if (name.localSheetId() == null
-                    && brought.stream().anyMatch(name.name()::equalsIgnoreCase)
-                    && !isOurs(name)) {
-                throw new RefusedException(
-                        RefusedException.Reason.NAME_TAKEN,
-                        book.displayName(),
-                        "'" + name.name() + "', which stands for " + name.formula());
+            boolean alike = name.localSheetId() == null
+                    && name.name().regionMatches(true, 0, FormulaRefs.OUR_NAMES, 0, FormulaRefs.OUR_NAMES.length());
+            if (alike && !isOurs(name)) {
+                names.add(name.name());
             }
         }
+        return names;
+    }
+
+    /**
+     * What each total goes by in the workbook: its own name, or that with a number where the client has a name to the
+     * letter so, which would be led elsewhere, and his formulas with it. A number once given stays, for his formulas may
+     * read it.
+     *
+     * @param brought the names of the totals of the run
+     */
+    Map<String, String> inWorkbook(BookPackage book, Collection<String> brought) {
+        Map<String, DefinedName> present = new HashMap<>();
+        book.definedNames().stream()
+                .filter(name -> name.localSheetId() == null)
+                .forEach(name -> present.put(name.name().toLowerCase(Locale.ROOT), name));
+        Map<String, String> names = new HashMap<>();
+        for (String total : brought) {
+            String free = null;
+            String ours = null;
+            for (int number = 1; ours == null && (free == null || number <= LAST_LOOKED_FOR); number++) {
+                String name = number == 1 ? total : total + "_" + number;
+                DefinedName there = present.get(name.toLowerCase(Locale.ROOT));
+                free = free == null && there == null ? name : free;
+                ours = there != null && isOurs(there) ? name : null;
+            }
+            names.put(total, ours == null ? free : ours);
+        }
+        return names;
+    }
+
+    /** Tells of totals that go by a number, so that nobody takes the client's name for one. */
+    List<Finding> told(BookPackage book, Map<String, String> inWorkbook) {
+        Set<String> clients = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        clients.addAll(ofClient(book));
+        return inWorkbook.entrySet().stream()
+                .filter(total -> !total.getValue().equals(total.getKey()))
+                .sorted(Map.Entry.comparingByKey())
+                .map(total -> told(total.getKey(), total.getValue(), clients.contains(total.getKey())))
+                .toList();
+    }
+
+    private static Finding told(String total, String numbered, boolean taken) {
+        return taken
+                ? Finding.caution(
+                        null,
+                        "the name '" + total
+                                + "' of this workbook leads to no sheet that this run writes, so it was left"
+                                + " as it is, and formulas that say it go on meaning what it stands for. The total that is"
+                                + " called so elsewhere is called '" + numbered + "' here: use that name for it.")
+                : Finding.note(
+                        null,
+                        "the total that is called '" + total + "' elsewhere is still called '" + numbered
+                                + "' here: formulas may read it by that name.");
     }
 
     /** The names that belong to a sheet of ours. */
@@ -78,13 +132,18 @@ final class OurNames {
     /** Whether a name that the workbook holds was brought by a run, and is brought again or goes. */
     boolean isOurs(DefinedName name) {
         if (name.localSheetId() == null) {
-            return name.name().startsWith(FormulaRefs.OUR_NAMES)
-                    && !isClients(name.formula(), totals.getOrDefault(name.name(), ""));
+            return name.name().startsWith(FormulaRefs.OUR_NAMES) && !isClients(name.formula(), usualSheet(name.name()));
         }
         boolean onOurs = ours.byId().values().stream().anyMatch(sheet -> sheet.position() == name.localSheetId());
         return onOurs && Stream.of(PRINT_AREA, PRINT_TITLES).anyMatch(name.name()::startsWith)
                 || name.name().equals(OurSheets.MARKER)
                 || name.name().equals(OurSheets.KEPT_MARKER);
+    }
+
+    /** The usual name of the sheet that a total stands on, with a number or without; "" if it is no total's name. */
+    private String usualSheet(String name) {
+        String sheet = totals.get(name);
+        return sheet == null ? totals.getOrDefault(NUMBER.matcher(name).replaceFirst(""), "") : sheet;
     }
 
     /**

@@ -63,6 +63,9 @@ public final class Recalculation {
 
     private final WorkPlan plan;
     private final OurNames ourNames;
+    /** What totals are called in this workbook, by their names. */
+    private final Map<String, String> totalNames;
+
     private final SheetSet sheets;
     private final Map<String, String> names = new LinkedHashMap<>();
     private final RunOptions options;
@@ -96,23 +99,32 @@ public final class Recalculation {
                             + " its results differ from those of the run. Switch it off for this workbook."));
         }
         watchReferences();
+        this.totalNames = ourNames.inWorkbook(book, SheetSet.totals(plan, names.keySet()));
+        findings.addAll(ourNames.told(book, totalNames));
         this.sheets = new SheetSet(plan, names, findings);
-        ourNames.refuseTaken(book, sheets.totals().keySet());
     }
 
     /**
      * Which sheets there will be is known from the plan only, and what depends on them must be known before it is made. So
-     * where a formula names one that this run is to bring, all is read once more with that in mind.
+     * where a formula names one that this run is to bring, all is read once more with that in mind. So it is where a name
+     * of the client's begins as those of totals do: which they are is known from the plan too.
      */
     private WorkPlan readAndPlan() throws IOException, RefusedException {
-        WorkPlan made = WorkPlan.of(ListFinder.find(read(List.of())), options.allSheets());
+        WorkPlan made = WorkPlan.of(ListFinder.find(read(List.of(), Set.of())), options.allSheets());
         SheetRoom.check(made, book.displayName());
         keepLedElsewhere(made);
         name(made);
         List<String> brought = new ArrayList<>(names.values());
         ours.byId().keySet().forEach(id -> brought.remove(names.get(id)));
-        if (brought.stream().anyMatch(refs::awaits)) {
-            made = WorkPlan.of(ListFinder.find(read(brought)), options.allSheets());
+        Set<String> clients = new OurNames(ours, made, scope).ofClient(book);
+        if (brought.stream().anyMatch(refs::awaits) || !clients.isEmpty()) {
+            made = WorkPlan.of(ListFinder.find(read(brought, clients)), options.allSheets());
+            Set<String> still = new OurNames(ours, made, scope).ofClient(book);
+            if (!still.containsAll(clients)) {
+                // More lists were read than before, and one of the names is that of a total which they bring.
+                clients.retainAll(still);
+                made = WorkPlan.of(ListFinder.find(read(brought, clients)), options.allSheets());
+            }
             names.clear();
             name(made);
         }
@@ -230,7 +242,7 @@ public final class Recalculation {
         }
     }
 
-    private List<Grid> read(List<String> brought) throws IOException, RefusedException {
+    private List<Grid> read(List<String> brought, Set<String> clientsNames) throws IOException, RefusedException {
         List<TableParts.Table> tables = new ArrayList<>();
         for (SheetRef sheet : book.sheets()) {
             if (sheet.worksheet()) {
@@ -240,7 +252,7 @@ public final class Recalculation {
         scope = new BookScope(book.sheets(), definedNames(), tables);
         List<String> ourSheets = new ArrayList<>(brought);
         ours.byId().values().forEach(sheet -> ourSheets.add(sheet.name()));
-        refs = new FormulaRefs(scope, ourSheets);
+        refs = new FormulaRefs(scope, ourSheets, clientsNames);
         ofReading = new ArrayList<>();
         List<SheetCells> cells = reader.cells(book.sheets(), ours::isClients, sheet -> refs.reading(sheet.name()));
         List<SheetRef> clients = book.sheets().stream().filter(ours::isClients).toList();
@@ -309,6 +321,13 @@ public final class Recalculation {
     /** The sheets to be written, without looks: for those who ask what a cell means. */
     List<SheetSet.Sheet> sheetsUnstyled() {
         return sheets.unstyled(options.mostTrailRows(), VERSION);
+    }
+
+    /** The workbook names of totals, each with what it stands for. */
+    Map<String, String> totals() {
+        Map<String, String> totals = new LinkedHashMap<>();
+        sheets.totals().forEach((name, cell) -> totals.put(totalNames.get(name), cell));
+        return totals;
     }
 
     /** The names of sheets that runs have written and that are the client's now, in the order of their tabs. */
@@ -394,7 +413,7 @@ public final class Recalculation {
             fingerprints.add(sheet, existing != null ? existing.sheetId() : nextSheetId++);
         }
         ours.kept().forEach((sheet, why) -> graft.localName(sheet, new LocalName(OurSheets.KEPT_MARKER, why.value())));
-        sheets.totals().forEach(graft::globalName);
+        totals().forEach(graft::globalName);
         long cells = 0;
         for (var table : plan.tables()) {
             cells += (long) table.rows() * table.spec().columns().size();

@@ -140,6 +140,8 @@ public final class Quantities {
     public static final Symbol OUTPUT_BASIS = Symbol.text("output basis");
     /** Load carried. The law of the road and the plate on the axle decide what may be carried. */
     public static final Symbol PAYLOAD = number("payload", Units.T, Range.above(0, 80), Range.of(1, 18), 1);
+    /** Payloads of hoppers, buckets and buckrakes that are nothing unusual, tonnes; common practice, from memory. */
+    public static final Range PAYLOAD_OF_HOPPERS = Range.of(0.1, 18);
     /** Volume a body or bucket holds, level or heaped as the client means it. */
     public static final Symbol BODY_VOLUME = number("body volume", Units.M3, Range.above(0, 100), Range.of(0.3, 60), 0);
     /** Mass of a cubic metre of crop as it lies in a trailer. */

@@ -1,9 +1,11 @@
 package org.rickyard.lists;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.lists.FoundIn.find;
 import static org.rickyard.lists.FoundIn.said;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -346,5 +348,31 @@ class HeaderHintsTest {
                 .row("a", "Top", "spray", "Sprayer", "Alpha", 1)
                 .row("b", "Top", "spray", "Sprayer", "Beta", 1));
         assertThat(numbered.rows(Jobs.LIST).has(Jobs.JOB)).isFalse();
+    }
+
+    /** 1 psi = 0.06894757293168 bar. */
+    @ParameterizedTest
+    @CsvSource({
+        "PSI min, PSI max, 0.06894757293168",
+        "Min psi, Max psi, 0.06894757293168",
+        "Min bar, Max bar, 1",
+        "Bar min, Bar max, 1",
+        "Min (bar), Max (bar), 1"
+    })
+    void theEndsOfANozzlesRangeAreInTheUnitThatTheirHeadersSay(String least, String most, double bar) {
+        FoundLists found = find(new SheetOf("Sprayers")
+                .row("Sprayer", "Type", "Width (m)", "Nozzle size", "Nozzle type", least, most)
+                .row("S1", "sprayer", 24, "04", "air inclusion", 2, 4));
+        ListRows machines = found.rows(Machines.LIST);
+        for (ColumnSpec end : List.of(Machines.LOWEST_PRESSURE, Machines.HIGHEST_PRESSURE)) {
+            double typed = end == Machines.LOWEST_PRESSURE ? 2 : 4;
+            assertThat(machines.unit(end, 0).orElseThrow().convert(machines.number(end, 0), Units.BAR))
+                    .as(least)
+                    .isCloseTo(typed * bar, within(1e-9));
+        }
+        assertThat(machines.number(Machines.NOZZLE_SIZE, 0))
+                .as("of which make it is, is no size")
+                .isEqualTo(4);
+        assertThat(found.findings()).noneMatch(finding -> finding.message().contains("No unit is written"));
     }
 }

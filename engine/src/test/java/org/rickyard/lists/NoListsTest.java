@@ -179,4 +179,27 @@ class NoListsTest {
                 .row("Total mower", "mower", 3));
         assertThat(found.rows(Machines.LIST).size()).isEqualTo(1);
     }
+
+    @Test
+    void aRowOfFiguresIsNoHeaderThatLacksAColumn() {
+        FoundLists found = find(
+                fields(),
+                new SheetOf("Stores")
+                        .row(
+                                "Store",
+                                "Type",
+                                "Diameter ft",
+                                "Height ft",
+                                "Length m",
+                                "Width m",
+                                "Wall height m",
+                                "DM %")
+                        .row("Tower 1", "tower silo", 20, 60, null, null, null, 35)
+                        .row("Bunker", "bunker", null, null, 40, 12, 3, 30));
+        assertThat(found.findings())
+                .as("the header above is told, and no row under it")
+                .allSatisfy(finding ->
+                        assertThat(finding.cell().orElseThrow().toString()).doesNotEndWith("A3"));
+        assertThat(severities(found)).contains(Severity.CAUTION).doesNotContain(Severity.STOP);
+    }
 }

@@ -282,4 +282,50 @@ class OtherTradesTest {
                 .anyMatch(
                         line -> line.startsWith("CAUTION Wheat!E1 \"" + one + "\" and \"" + other + "\" stand beside"));
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "twin disc spreader, fertiliser spreader",
+        "pneumatic spreader, fertiliser spreader",
+        "umbilical dribble bar, slurry tanker",
+        "trailing shoe, slurry tanker",
+        "FYM spreader, muck spreader"
+    })
+    void spreadersAreCalledByHowTheySpread(String typed, String type) {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Width (m)", "Turning", "Charge", "Charge unit")
+                .row(null, null, null, "sec", null, null)
+                .row("X", typed, 12, 20, 90, "EUR/h"));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.text(Machines.TYPE, 0)).isEqualTo(type);
+        assertThat(machines.number(Machines.TURN_TIME, 0)).isEqualTo(20);
+        assertThat(machines.text(Machines.CHARGE_UNIT, 0)).isEqualTo("h");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Bag kg, 600", "Big bag (kg), 600", "Sack weight (kg), 600"})
+    void aBagOfSoManyKilogramsIsThePack(String header, double kilograms) {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", header, "Price £/t")
+                .row("Nitrogen 34", "kg", 600, 360));
+        assertThat(found.rows(Products.LIST).number(Products.PACK_SIZE, 0)).isEqualTo(kilograms);
+        // Pounds for a bag are no weight of it.
+        found = find(new SheetOf("Products").row("Product", "Unit", "Bag £").row("Nitrogen 34", "kg", 216));
+        assertThat(found.rows(Products.LIST).gives(Products.PACK_SIZE, 0)).isFalse();
+    }
+
+    @Test
+    void passesTapsAndDaysOfTreatmentAreKnown() {
+        ListRows fields = find(new SheetOf("Fields")
+                        .row("Field", "Area (ac)", "Pass length (ft)", "Dist to water tap (miles)")
+                        .row("A", 20, 1000, 0.5))
+                .rows(Fields.LIST);
+        assertThat(fields.number(Fields.RUN_LENGTH, 0)).isEqualTo(1000);
+        assertThat(fields.number(Fields.DISTANCE_TO_FILL_POINT, 0)).isEqualTo(0.5);
+        ListRows jobs = find(new SheetOf("Treatments")
+                        .row("Field", "Operation", "Sprayer", "Product", "Dose (L/ha)", "Treated on")
+                        .row("A", "spraying", "S", "Herbicide", 1, "2026-05-10"))
+                .rows(Jobs.LIST);
+        assertThat(jobs.isFilled(Jobs.EARLIEST, 0)).isTrue();
+    }
 }

@@ -58,4 +58,25 @@ class RealSizesTest {
         assertThat(symbol.possible().contains(unit.convert(value, symbol.unit())))
                 .isFalse();
     }
+
+    /** A hopper or a bucket is no trailer; a trailer of its size is still asked about. */
+    @ParameterizedTest
+    @CsvSource({
+        "drill, 0.85, false",
+        "fertiliser spreader, 0.6, false",
+        "loader, 0.9, false",
+        "buckrake, 0.8, false",
+        "trailer, 0.85, true",
+        "muck spreader, 0.4, true",
+        "drill, 20, true",
+        "'', 0.85, true"
+    })
+    void aHopperIsHeldAgainstHoppers(String type, double tonnes, boolean unusual) {
+        FoundLists found = FoundIn.find(new SheetOf("Kit")
+                .row("Machine", "Type", "Working width (m)", "Payload (t)")
+                .row("Old", type, 4, tonnes));
+        assertThat(found.findings().stream()
+                        .anyMatch(finding -> finding.message().startsWith("Payload")))
+                .isEqualTo(unusual);
+    }
 }

@@ -1,6 +1,7 @@
 package org.rickyard.lists;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.lists.FoundIn.find;
 
 import java.util.ArrayList;
@@ -226,5 +227,64 @@ class UnitInHeaderTest {
                                 + " round too, and write for example Load density (kg/m3)."));
         assertThat(FoundIn.said(dry))
                 .anyMatch(words -> words.contains("\"m3/t\" runs the other way round than dry matter density"));
+    }
+
+    /** 1 short ton = 907.18474 kg, 1 long ton = 1016.0469088 kg. */
+    @ParameterizedTest
+    @CsvSource({
+        "Tons left, US, 907.18474",
+        "Tons as fed, US, 907.18474",
+        "Tons (as fed), US, 907.18474",
+        "Wet tons, UK, 1016.0469088",
+        "Tonnes left, US, 1000",
+        "Amount (fresh), US, 1000"
+    })
+    void tonsInTheNameOfAStockAreNoTonnes(String header, String customary, double kilograms) {
+        FoundLists found = find(
+                new SheetOf("Feed inventory")
+                        .row("Storage", "Kind", header, "DM %")
+                        .row("Bunker 1", "bunker", 1, 35),
+                new SheetOf("Assumptions").row("Item", "Value").row("Customary units", customary));
+        ListRows stocks = found.rows(Stocks.LIST);
+        assertThat(stocks.unit(Stocks.AMOUNT, 0).orElseThrow().convert(1, Units.KG))
+                .as(header)
+                .isCloseTo(kilograms, within(1e-6));
+    }
+
+    @Test
+    void tonsOfWhichNothingSaysWhoseTheyAreAreAsked() {
+        FoundLists found = find(new SheetOf("Feed inventory")
+                .row("Storage", "Kind", "Tons left", "DM %")
+                .row("Bunker 1", "bunker", 1, 35));
+        assertThat(found.rows(Stocks.LIST).state(Stocks.AMOUNT, 0)).isEqualTo(ListRows.State.ASKED);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Yield (dt/ha), 8.5", "Yield dt/ha, 8.5"})
+    void continentalUnitsAreKnown(String yield, double tonnes) {
+        ListRows fields = find(new SheetOf("Fields")
+                        .row("Field", "Area (ha)", yield)
+                        .row("A", 1, 85))
+                .rows(Fields.LIST);
+        assertThat(fields.unit(Fields.YIELD, 0).orElseThrow().convert(fields.number(Fields.YIELD, 0), Units.T_PER_HA))
+                .isCloseTo(tonnes, within(1e-9));
+        ListRows machines = find(new SheetOf("Machines")
+                        .row("Machine", "Type", "Tank (hl)")
+                        .row("S", "sprayer", 30))
+                .rows(Machines.LIST);
+        assertThat(machines.unit(Machines.TANK, 0).orElseThrow().convert(machines.number(Machines.TANK, 0), Units.L))
+                .isCloseTo(3000, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"kg DM silage/hd/d", "kg DM/day grass", "kg DM maize silage/head/day", "kg DM/hd/day (silage)"})
+    void anIntakeMaySayOfWhatItIsAmongItsUnit(String header) {
+        ListRows herds = find(new SheetOf("Animals")
+                        .row("Animal group", "Number", header, "Days")
+                        .row("Cows", 110, 8, 200))
+                .rows(Herds.LIST);
+        assertThat(herds.size()).isEqualTo(1);
+        assertThat(herds.number(Herds.INTAKE, 0)).isEqualTo(8);
     }
 }

@@ -1,11 +1,11 @@
 package org.rickyard.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.FormulaError;
@@ -18,8 +18,6 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.testing.PoiRecalculation;
 import org.rickyard.workbook.open.BookPackage;
-import org.rickyard.workbook.open.DefinedName;
-import org.rickyard.workbook.open.RefusedException;
 
 /** Formulas and names of the client's that lead to results, before and after a first run. */
 class ClientFormulasTest extends AfterAFirstRun {
@@ -129,17 +127,103 @@ class ClientFormulasTest extends AfterAFirstRun {
     /** The name was led to our total and the client's formulas with it, and a number by a name was gone: not a word. */
     @Test
     void aNameOfTheClientsThatIsThatOfATotalIsLeftAlone() throws Exception {
-        Path out = folder.resolve("once.xlsx");
         for (String formula : List.of("Fields!$B$1", "250", "\"ten\"")) {
-            Path named = named("Rickyard_hours", formula);
-            assertThatThrownBy(() -> Runs.tried(named, out, RunOptions.usual()))
-                    .isInstanceOf(RefusedException.class)
-                    .hasMessageContaining("'Rickyard_hours', which stands for " + formula);
-            assertThat(out).doesNotExist();
+            Runs.Run once = Runs.run(named("Rickyard_hours", formula), folder.resolve("once.xlsx"));
+            assertThat(once.messages())
+                    .anyMatch(
+                            message -> message.contains("the name 'Rickyard_hours' of this workbook leads to no sheet")
+                                    && message.contains("called 'Rickyard_hours_2' here"));
+            assertThat(names(once.file()))
+                    .containsEntry("Rickyard_hours", formula)
+                    .hasEntrySatisfying(
+                            "Rickyard_hours_2", total -> assertThat(total).startsWith("'Work rates'!"));
+            Runs.Run again = Runs.run(once.file(), folder.resolve("twice.xlsx"));
+            assertThat(Files.mismatch(once.file(), again.file())).isEqualTo(-1);
         }
+        Path out = folder.resolve("once.xlsx");
         Runs.run(named("Rickyard_factor", "0.25"), out);
-        try (BookPackage book = BookPackage.open(out)) {
-            assertThat(book.definedNames()).extracting(DefinedName::name).contains("Rickyard_factor", "Rickyard_hours");
+        assertThat(names(out)).containsEntry("Rickyard_factor", "0.25").containsKey("Rickyard_hours");
+    }
+
+    /** A number once given stays, though the name without it is free again: formulas may read it. */
+    @Test
+    void aTotalKeepsTheNumberOfItsName() throws Exception {
+        Runs.Run once = Runs.run(named("rickyard_HOURS", "Fields!$B$1"), folder.resolve("once.xlsx"));
+        Path freed = changed(once.file(), workbook -> workbook.removeName(workbook.getName("rickyard_HOURS")));
+        Runs.Run again = Runs.run(freed, folder.resolve("twice.xlsx"));
+        assertThat(names(again.file())).containsKey("Rickyard_hours_2").doesNotContainKey("Rickyard_hours");
+        assertThat(again.messages()).anyMatch(message -> message.contains("is still called 'Rickyard_hours_2' here"));
+    }
+
+    /** Without the marks that make them ours, and one of them renamed, the sheets are the client's: a refusal till now. */
+    @Test
+    void aTotalsSheetThatLostItsMarkAndItsNameKeepsTheNameOfTheTotal() throws Exception {
+        Path lost = changed(out(), workbook -> {
+            for (Name name : List.copyOf(workbook.getAllNames())) {
+                if (name.getNameName().equals(OurSheets.MARKER)) {
+                    workbook.removeName(name);
+                }
+            }
+            workbook.setSheetName(workbook.getSheetIndex("Work rates"), "My rates");
+        });
+        Runs.Run again = Runs.run(lost, folder.resolve("again.xlsx"));
+        assertThat(names(again.file()))
+                .hasEntrySatisfying("Rickyard_hours", his -> assertThat(his).contains("My rates"))
+                .hasEntrySatisfying(
+                        "Rickyard_hours_2", total -> assertThat(total).startsWith("'Work rates'!"));
+        Runs.Run thrice = Runs.run(again.file(), folder.resolve("thrice.xlsx"));
+        assertThat(Files.mismatch(again.file(), thrice.file())).isEqualTo(-1);
+    }
+
+    /** His name begins as ours do and leads to his own cell: an area that reads it goes round in no circle. */
+    @Test
+    void aNameThatBeginsAsOursDoButIsTheClientsIsNoResult() throws Exception {
+        for (String name : List.of("Rickyard_factor", "Rickyard_hours")) {
+            Path template = changed(given, workbook -> {
+                workbook.createSheet("Own").createRow(0).createCell(0).setCellValue(4.2);
+                Name own = workbook.createName();
+                own.setNameName(name);
+                own.setRefersToFormula("Own!$A$1");
+                XSSFCell area = workbook.getSheet("Fields").getRow(1).getCell(3);
+                area.setCellFormula(name);
+                area.setCellValue(4.2);
+            });
+            Runs.Run once = Runs.run(template, folder.resolve("once.xlsx"));
+            assertThat(once.findings()).noneMatch(finding -> finding.cell()
+                    .filter(new CellAddress("Fields", 1, 3)::equals)
+                    .isPresent());
+            assertThat(once.messages()).noneMatch(message -> message.contains("depends on these results"));
+            Runs.Run again = Runs.run(once.file(), folder.resolve("twice.xlsx"));
+            assertThat(Files.mismatch(once.file(), again.file())).isEqualTo(-1);
+        }
+    }
+
+    /** A sheet that lost its mark alone is brought anew, and the name goes with it: what reads it is a loop as before. */
+    @Test
+    void anInputThatReadsATotalWhoseSheetLostItsMarkIsStopped() {
+        Path looped = changed(out(), workbook -> {
+            for (Name name : List.copyOf(workbook.getAllNames())) {
+                if (name.getNameName().equals(OurSheets.MARKER)) {
+                    workbook.removeName(name);
+                }
+            }
+            XSSFCell area = workbook.getSheet("Fields").getRow(1).getCell(3);
+            area.setCellFormula("Rickyard_hours");
+            area.setCellValue(4.2);
+        });
+        assertThat(run(looped).findings()).anySatisfy(finding -> {
+            assertThat(finding.severity()).isEqualTo(Finding.Severity.STOP);
+            assertThat(finding.cell()).contains(new CellAddress("Fields", 1, 3));
+        });
+    }
+
+    private static Map<String, String> names(Path file) throws Exception {
+        try (BookPackage book = BookPackage.open(file)) {
+            Map<String, String> names = new HashMap<>();
+            book.definedNames().stream()
+                    .filter(name -> name.localSheetId() == null)
+                    .forEach(name -> names.put(name.name(), name.formula()));
+            return names;
         }
     }
 

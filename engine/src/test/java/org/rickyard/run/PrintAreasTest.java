@@ -14,6 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTHeaderFooter;
 
 /** What is printed of each sheet of ours is said in the file and holds all of it; the client's sheets print as before. */
 class PrintAreasTest {
@@ -65,6 +66,34 @@ class PrintAreasTest {
                         .isGreaterThanOrEqualTo(last);
             }
         }
+    }
+
+    /** Beside the repeated columns the lines of the head are cut off: a second page across says whose it is by itself. */
+    @Test
+    void aFurtherPageAcrossIsTitled() throws IOException {
+        Runs.Run run = Runs.run(FullFarm.write(folder.resolve("farm.xlsx")), folder.resolve("out.xlsx"));
+        int several = 0;
+        try (XSSFWorkbook book = open(run.file())) {
+            for (String name : run.sheets()) {
+                XSSFSheet sheet = book.getSheet(name);
+                CTHeaderFooter printed = sheet.getCTWorksheet().getHeaderFooter();
+                boolean across = sheet.getCTWorksheet().getPageSetup().getFitToWidth() > 1;
+                several += across ? 1 : 0;
+                assertThat(printed.getDifferentFirst()).as(name).isEqualTo(across);
+                assertThat(printed.isSetFirstHeader()).as(name).isFalse();
+                assertThat(printed.getOddFooter()).contains("&P of &N");
+                if (across) {
+                    assertThat(printed.getFirstFooter()).isEqualTo(printed.getOddFooter());
+                    assertThat(printed.getOddHeader().replace("&&", "&"))
+                            .as(name)
+                            .startsWith("&L" + sheet.getRow(0).getCell(0).getStringCellValue() + " (")
+                            .hasSizeLessThan(255);
+                } else {
+                    assertThat(printed.isSetOddHeader()).as(name).isFalse();
+                }
+            }
+        }
+        assertThat(several).isGreaterThan(20);
     }
 
     @Test

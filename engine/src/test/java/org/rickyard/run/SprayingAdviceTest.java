@@ -243,7 +243,8 @@ class SprayingAdviceTest {
         FarmBook.Run run = book().row("Jobs", "Spots", "Rushes", "spraying", "Sprayer", null, "B", 1, "L/ha", 200)
                 .row("Fields", "Moor End", "Over the border", "wheat", 9, null, "Scotland")
                 .run(folder);
-        assertThat(run.result("record-items", "Rushes").reason()).contains("country is not in the table");
+        assertThat(run.result("record-items", "Rushes").reason())
+                .contains("no country is typed, or none that items are held for");
         assertThat(run.at(Severity.CAUTION))
                 .filteredOn(message -> message.contains("in which country"))
                 .singleElement()
@@ -262,8 +263,8 @@ class SprayingAdviceTest {
         book.with("Fields", 1, 5, null);
         FarmBook.Run none = book.run(folder);
         assertThat(none.result("record-items", "Rushes").reason())
-                .contains("country is not in the table")
-                .contains("column Country of Fields");
+                .contains("no country is typed, or none that items are held for")
+                .contains("Country of Fields");
         book.sheet("Assumptions", "Item", "Value", "Unit").row("Assumptions", "Country", "Scotland");
         assertThat(book.run(folder).word("record-items", "Rushes"))
                 .contains("kept in Great Britain")

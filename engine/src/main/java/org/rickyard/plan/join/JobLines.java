@@ -155,7 +155,8 @@ public final class JobLines {
                 }
                 for (int machine : gang) {
                     String type = machines.text(Machines.TYPE, machine);
-                    if (type.isEmpty() || Suitability.worksByWidth(type)) {
+                    // A type that is blank or not known here withholds the row, and does not take it away.
+                    if (!machines.gives(Machines.TYPE, machine) || Suitability.worksByWidth(type)) {
                         int before = works.count();
                         int place = works.of(name, field, machine);
                         Work known = place < before ? byPlace.get(place) : null;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.rickyard.formula.Numbers;
 import org.rickyard.lists.CellAddress;
@@ -206,6 +207,9 @@ final class CropRows {
     /** The word for a crop that the density table of grass is not for. */
     static final String OTHER_CROP = "not grass";
 
+    private static final Pattern OTHER_IN_NAME =
+            Pattern.compile("(?i)\\b(maize|corn|whole ?-?crop|wholecrop|lucerne|alfalfa)\\b");
+
     private static final List<String> NOT_GRASS = List.of(
             "maize",
             "corn",
@@ -324,9 +328,15 @@ final class CropRows {
     String[] crops() {
         String[] crops = new String[clamps.size()];
         for (int clamp = 0; clamp < crops.length; clamp++) {
-            crops[clamp] = otherCrop.contains(clamp) ? OTHER_CROP : filled.contains(clamp) ? "grass" : "";
+            boolean other = otherCrop.contains(clamp) || !filled.contains(clamp) && isNamedByOtherCrop(clamp);
+            crops[clamp] = other ? OTHER_CROP : filled.contains(clamp) ? "grass" : "";
         }
         return crops;
+    }
+
+    /** A "Maize clamp" that no listed crop goes to is not of grass; a "Corner clamp" may be. */
+    private boolean isNamedByOtherCrop(int clamp) {
+        return OTHER_IN_NAME.matcher(clamps.text(Clamps.CLAMP, clamp)).find();
     }
 
     private int clamp(int field, int cut) {

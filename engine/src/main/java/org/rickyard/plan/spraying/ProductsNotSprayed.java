@@ -12,8 +12,9 @@ import org.rickyard.plan.fit.PlanContext;
 import org.rickyard.plan.join.JobLines;
 
 /**
- * Says which products of the job list no machine puts out that is known to: nothing of them is worked out, which would
- * otherwise be seen by nobody who looks for them among the products to be ordered.
+ * Says which products of the job list no machine puts out that is known to, and which are put out by a machine of no known
+ * type: nothing of them is worked out, which would otherwise be seen by nobody who looks for them among the products to be
+ * ordered.
  */
 final class ProductsNotSprayed {
     private ProductsNotSprayed() {}
@@ -24,14 +25,20 @@ final class ProductsNotSprayed {
         BitSet sprayed = new BitSet();
         read.blocks().forEach(block -> block.jobs().forEach(sprayed::set));
         Map<String, Integer> first = new LinkedHashMap<>();
+        Map<Integer, Integer> ofNoType = new LinkedHashMap<>();
         for (JobLines.Line line : read.lines()) {
             int job = line.job();
-            String type = machines.text(Machines.TYPE, line.machine());
-            boolean otherMachine = line.block() == 0 && !type.isEmpty() && !JobLines.spreads(type);
-            if (job >= 0 && otherMachine && !sprayed.get(job) && jobs.isFilled(Jobs.PRODUCT, job)) {
+            if (job < 0 || line.block() > 0 || sprayed.get(job) || !jobs.isFilled(Jobs.PRODUCT, job)) {
+                continue;
+            }
+            if (!machines.gives(Machines.TYPE, line.machine())) {
+                ofNoType.putIfAbsent(line.machine(), job);
+            } else if (!JobLines.spreads(machines.text(Machines.TYPE, line.machine()))) {
                 first.putIfAbsent(jobs.text(Jobs.PRODUCT, job), job);
             }
         }
+        read.spreads().forEach(spread -> ofNoType.values().remove(spread.job()));
+        ofNoType.forEach((machine, job) -> tellNoType(plan, machine, job));
         if (first.isEmpty()) {
             return;
         }
@@ -44,5 +51,22 @@ final class ProductsNotSprayed {
                                 + " is not on the order list: only what a sprayer, knapsack, spreader, tanker or drill puts"
                                 + " out is. Reckon it as area × dose; what a fill of a wiper takes stands on 'Weed"
                                 + " wiper'."));
+    }
+
+    private static void tellNoType(PlanContext plan, int machine, int job) {
+        ListRows jobs = plan.rows(Jobs.LIST);
+        ListRows machines = plan.rows(Machines.LIST);
+        plan.findings()
+                .add(Finding.caution(
+                        jobs.address(Jobs.PRODUCT, job).orElse(null),
+                        "the machine of this job, '" + machines.text(Machines.MACHINE, machine)
+                                + "', has no Type that is"
+                                + " known here, so what its jobs put out of '" + jobs.text(Jobs.PRODUCT, job)
+                                + "' or another product is not worked out and is missing from the order list. Write its"
+                                + " Type"
+                                + machines.address(Machines.TYPE, machine)
+                                        .map(cell -> " (" + cell + ")")
+                                        .orElse("")
+                                + ": sprayer, fertiliser spreader, slurry tanker, drill or what it is."));
     }
 }

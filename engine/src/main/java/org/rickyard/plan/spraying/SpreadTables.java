@@ -57,7 +57,11 @@ final class SpreadTables {
             Names.optional(Quantities.HIGHEST_DOSE, Candidate.typed(Role.PRODUCT, Products.HIGHEST_DOSE)),
             SprayColumns.result(Spreading.PRODUCT_SPREAD),
             SprayColumns.typedOrNot(Quantities.PAYLOAD, Machines.PAYLOAD),
-            SprayColumns.typedOrNot(Quantities.TANK_VOLUME, Machines.TANK),
+            // What a tanker or hopper holds may be told as its body volume, in m3.
+            Names.optional(
+                    Quantities.TANK_VOLUME,
+                    Candidate.typed(Role.MACHINE, Machines.TANK),
+                    Candidate.typed(Role.MACHINE, Machines.BODY_VOLUME)),
             SprayColumns.USABLE_TANK,
             SprayColumns.step(TankPlan.TANK),
             Names.optional(Quantities.PRODUCT_DENSITY, Candidate.typed(Role.PRODUCT, Products.DENSITY)),

@@ -200,7 +200,11 @@ public final class SeasonDose {
     public static final Formula RECORD_ITEMS = new Formula(
             "record-items",
             LAW,
-            new Expr.Lookup(LAWS, value(COUNTRY), Expr.Lookup.Mode.EXACT),
+            new Expr.Lookup(LAWS, value(COUNTRY), Expr.Lookup.Mode.EXACT)
+                    .onlyWhen(
+                            new Condition.InTable(LAWS, value(COUNTRY), Expr.Lookup.Mode.EXACT),
+                            "no country is typed, or none that items are held for: write it in Country of Fields, or"
+                                    + " 'other'"),
             Source.published("Regulation (EC) 1107/2009 Art. 67(1)"),
             "a help to memory, not legal advice; the law in force decides",
             LAWS.rows().stream()

@@ -78,8 +78,8 @@ public final class MeasuredMachine {
                             .times(NOZZLE_SPACING)
                             .onlyWhen(
                                     Condition.is(MACHINE_TYPE, "sprayer"),
-                                    "only a boom's nozzles make a width: type its Working width (in an orchard the row"
-                                            + " spacing, where every row is driven)")),
+                                    "it has no working width, nor rows: type its Working width (of an orchard sprayer the"
+                                            + " row spacing, where every row is driven; a boom's may be made of its nozzles)")),
             Source.commonPractice(
                     "rows or furrows × the width of each; that a boom's width is the count of its nozzles ×"
                             + " their spacing is published: GRDC, Spray Application Manual, module 8.3"),

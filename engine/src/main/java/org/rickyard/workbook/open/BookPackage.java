@@ -339,6 +339,11 @@ public final class BookPackage implements PartSource, Closeable {
         return new CheckedEntryStream(zip.getInputStream(entry), part, entry.getSize(), entry.getCrc());
     }
 
+    @Override
+    public long size(String part) throws IOException {
+        return entry(part).getSize();
+    }
+
     private ZipArchiveEntry entry(String part) throws FileNotFoundException {
         ZipArchiveEntry entry = directory.find(part);
         if (entry == null) {

@@ -14,4 +14,11 @@ public interface PartSource {
      * @throws java.io.FileNotFoundException if there is no such part
      */
     InputStream open(String part) throws IOException;
+
+    /**
+     * How large a part is, in bytes unpacked, by what the package says of itself.
+     *
+     * @throws java.io.FileNotFoundException if there is no such part
+     */
+    long size(String part) throws IOException;
 }

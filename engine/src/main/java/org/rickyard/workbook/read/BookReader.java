@@ -2,6 +2,8 @@ package org.rickyard.workbook.read;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -88,14 +90,23 @@ public final class BookReader {
      * Gives the cells of each of these worksheets to a sink of its own, those of two sheets at a time, and keeps nothing.
      *
      * @param sinks must know nothing of each other
-     * @throws UnreadablePartException if a part is damaged; of several the first
+     * @throws UnreadablePartException if a part is damaged; of several the largest
      */
     public void stream(Map<SheetRef, ? extends CellSink> sinks) throws IOException {
+        Map<SheetRef, Long> sizes = new HashMap<>();
+        for (SheetRef sheet : sinks.keySet()) {
+            sizes.put(sheet, parts.exists(sheet.part()) ? parts.size(sheet.part()) : 0);
+        }
+        // The largest first: were one of them the last, only one thread would be reading to the end.
+        List<SheetRef> ordered = new ArrayList<>(sinks.keySet());
+        ordered.sort(Comparator.comparing(sizes::get).reversed());
         List<Callable<Void>> readings = new ArrayList<>();
-        sinks.forEach((sheet, sink) -> readings.add(() -> {
-            new SheetStream(strings, formats, epoch).read(parts, sheet, sink);
-            return null;
-        }));
+        for (SheetRef sheet : ordered) {
+            readings.add(() -> {
+                new SheetStream(strings, formats, epoch).read(parts, sheet, sinks.get(sheet));
+                return null;
+            });
+        }
         SideBySide.run(readings);
     }
 }

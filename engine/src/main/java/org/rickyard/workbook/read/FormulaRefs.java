@@ -30,6 +30,8 @@ public final class FormulaRefs {
 
     private final Set<String> words = new HashSet<>();
     private final List<Mention> mentions = new ArrayList<>();
+    /** Names of the client's that begin as ours do, folded. */
+    private final Set<String> clients = new HashSet<>();
     /** Sheets that formulas name and the workbook does not hold, folded. */
     private final Set<String> missing = new HashSet<>();
     /** The sheet prefix that was last found to be one of the workbook's, as it was written. */
@@ -44,13 +46,19 @@ public final class FormulaRefs {
     public record Mention(CellAddress cell, String formula) {}
 
     /**
-     * A collector for one workbook.
+     * A collector for one workbook in which every name that begins as ours do is ours.
      *
      * @param scope its sheets, names and tables
      * @param ourSheets the names of our sheets, those that are only to be brought among them
      */
     public FormulaRefs(BookScope scope, Collection<String> ourSheets) {
+        this(scope, ourSheets, Set.of());
+    }
+
+    /** The same, these names being the client's own though they begin as ours do. */
+    public FormulaRefs(BookScope scope, Collection<String> ourSheets, Set<String> clientsNames) {
         this.scope = scope;
+        clientsNames.forEach(name -> clients.add(BookScope.folded(name)));
         ourSheets.forEach(this::bring);
         scope.tables().forEach((name, table) -> {
             if (isOurs(table.sheet()) && !name.isEmpty()) {
@@ -272,7 +280,8 @@ public final class FormulaRefs {
         if (BookScope.isOtherWorkbook(tokens.sheet())) {
             return false;
         }
-        if (name.regionMatches(true, 0, OUR_NAMES, 0, OUR_NAMES.length())) {
+        if (name.regionMatches(true, 0, OUR_NAMES, 0, OUR_NAMES.length())
+                && !clients.contains(BookScope.folded(name))) {
             return true;
         }
         TableParts.Table table = scope.tables().get(BookScope.folded(name));

@@ -91,7 +91,7 @@ final class AsReadSheet extends OurSheet {
             rowByRow.take(column);
         }
         lists.forEach(rowByRow);
-        sheet.end(false);
+        sheet.end();
     }
 
     /** The rows of the table, written one after another. */

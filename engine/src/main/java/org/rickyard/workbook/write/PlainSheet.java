@@ -139,7 +139,7 @@ final class PlainSheet extends OurSheet {
         if (cards) {
             sheet.endCards(pages);
         } else {
-            sheet.end(false);
+            sheet.end();
         }
     }
 

@@ -85,7 +85,7 @@ final class ResultSheet extends OurSheet {
         } else {
             rows(sheet);
         }
-        sheet.end(!notes().isEmpty());
+        sheet.end(!notes().isEmpty(), spec.title());
     }
 
     private List<Integer> widths() {

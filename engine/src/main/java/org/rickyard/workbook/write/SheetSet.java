@@ -203,7 +203,16 @@ public final class SheetSet {
         return sheets(plain, mostTrailRows, version);
     }
 
-    /** The workbook names of totals, each with what it stands for. */
+    /** The names of the totals on sheets of a plan that are written. */
+    public static List<String> totals(WorkPlan plan, Set<String> ids) {
+        return plan.tables().stream()
+                .filter(table -> ids.contains(table.spec().id()))
+                .flatMap(table -> table.spec().totals().stream())
+                .map(TableSpec.TotalName::name)
+                .toList();
+    }
+
+    /** The names of totals, each with what it stands for. */
     public Map<String, String> totals() {
         Map<String, String> totals = new LinkedHashMap<>();
         for (ResultTable table : plan.tables()) {

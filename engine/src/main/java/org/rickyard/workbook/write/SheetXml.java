@@ -17,8 +17,14 @@ final class SheetXml {
     private static final String MARGINS =
             "</sheetData><pageMargins left=\"0.4\" right=\"0.4\" top=\"0.6\" bottom=\"0.6\""
                     + " header=\"0.3\" footer=\"0.3\"/>";
-    private static final String FOOTER =
-            "<headerFooter><oddFooter>&amp;L&amp;F, &amp;A&amp;RPage &amp;P of &amp;N</oddFooter></headerFooter>";
+    private static final String PAGE = "&amp;L&amp;F, &amp;A&amp;RPage &amp;P of &amp;N";
+    private static final String FOOTER = "<headerFooter><oddFooter>" + PAGE + "</oddFooter></headerFooter>";
+    /**
+     * Printed over the pages behind the first, where the cells beside the repeated columns cut the head's lines off;
+     * LibreOffice prints it over the first of a sheet too, unless that is the first of the workbook.
+     */
+    private static final String HEAD_IS_WHOLE = " (lines cut off below stand whole on the sheet's first page)";
+
     /** Upright cards of about 100 characters across. */
     private static final int CARD_SCALE = 75;
 
@@ -286,13 +292,25 @@ final class SheetXml {
         out.put(lastBytes[column]);
     }
 
-    /** Ends the part; with notes it refers to their drawing. */
-    void end(boolean notes) throws IOException {
+    /** Ends the part. */
+    void end() throws IOException {
+        end(false, "");
+    }
+
+    /** Ends the part; with notes it refers to their drawing. A title goes over further pages of a sheet several wide. */
+    void end(boolean notes, String title) throws IOException {
         endRow();
         out.put(MARGINS);
         out.put("<pageSetup paperSize=\"9\" orientation=\"landscape\" fitToWidth=\"" + pagesAcross(widths)
                 + "\" fitToHeight=\"0\"/>");
-        out.put(FOOTER);
+        if (title.isEmpty() || pagesAcross(widths) == 1) {
+            out.put(FOOTER);
+        } else {
+            out.put("<headerFooter differentFirst=\"1\"><oddHeader>&amp;L");
+            out.putEscaped(title.replace("&", "&&") + HEAD_IS_WHOLE);
+            out.put("</oddHeader><oddFooter>" + PAGE + "</oddFooter><firstFooter>" + PAGE
+                    + "</firstFooter></headerFooter>");
+        }
         if (notes) {
             out.put("<legacyDrawing r:id=\"" + NewSheet.NOTES_RELATIONSHIP + "\"/>");
         }

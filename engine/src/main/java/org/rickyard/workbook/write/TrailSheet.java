@@ -88,7 +88,7 @@ final class TrailSheet extends OurSheet {
         } else {
             columns(sheet);
         }
-        sheet.end(false);
+        sheet.end();
     }
 
     private void rows(SheetXml sheet) throws IOException {

@@ -183,12 +183,6 @@ public final class XmlCursor extends XmlCharacters {
     }
 
     private int text() throws IOException, XmlFault {
-        int plain = endOfPlainText(buffer, at, limit);
-        if (plain < limit && buffer[plain] == '<') {
-            at = plain;
-            to = plain;
-            return XMLStreamConstants.CHARACTERS;
-        }
         to = at;
         int brackets = 0;
         while (true) {
@@ -206,11 +200,12 @@ public final class XmlCursor extends XmlCharacters {
                     throw fault();
                 }
                 brackets = 0;
+                int end = endOfPlainText(buffer, at, limit);
                 if (to != at) {
-                    buffer[to] = c;
+                    System.arraycopy(buffer, at, buffer, to, end - at);
                 }
-                to++;
-                at++;
+                to += end - at;
+                at = end;
             } else if (c == '<') {
                 return XMLStreamConstants.CHARACTERS;
             } else if (c == ']') {

@@ -2,103 +2,17 @@ package org.rickyard.plan.cost;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.rickyard.plan.cost.CostFarm.PRICES;
+import static org.rickyard.plan.cost.CostFarm.farm;
 import static org.rickyard.testing.SeasonBook.row;
 
-import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.rickyard.plan.table.TableColumn;
-import org.rickyard.plan.table.TableSpec;
 import org.rickyard.testing.SeasonBook;
 
 /** Fuel, labour and money from typed prices to the grid. Figures: derived arithmetic. */
 @Tag("derived")
 class CostSheetsTest {
-
-    private static SeasonBook farm(Object basis, Object charge, Object[]... prices) {
-        Object[][] assumptions = new Object[prices.length + 1][];
-        assumptions[0] = row("Item", "Value", "Unit");
-        System.arraycopy(prices, 0, assumptions, 1, prices.length);
-        return new SeasonBook()
-                .sheet(
-                        "Fields",
-                        row("Holding", "Field", "Crop", "Area (ha)", "Yield (t/ha)", "Yield basis"),
-                        row("Hill Top", "Long Acre", "grass", 12, 20, "as carted fresh"))
-                .sheet(
-                        "Machines",
-                        row(
-                                "Machine",
-                                "Type",
-                                "Working width (m)",
-                                "Speed (km/h)",
-                                "Field efficiency (%)",
-                                "Power (kW)",
-                                "Power basis",
-                                "Purchase price",
-                                "List price",
-                                "Trade-in value",
-                                "Life (yr)",
-                                "Hours per year (h)",
-                                "Hours now (h)",
-                                "Own or hired",
-                                "Charge",
-                                "Charge unit",
-                                "Charge includes",
-                                "Fuel (L/h)"),
-                        row(
-                                "Mower",
-                                "mower",
-                                3,
-                                10,
-                                80,
-                                null,
-                                null,
-                                10000,
-                                12000,
-                                1000,
-                                10,
-                                100,
-                                500,
-                                "own",
-                                charge,
-                                "ha",
-                                "everything"),
-                        row(
-                                "Rake",
-                                "rake",
-                                6,
-                                10,
-                                80,
-                                null,
-                                null,
-                                null,
-                                null,
-                                null,
-                                null,
-                                null,
-                                null,
-                                "hired",
-                                20,
-                                "ha",
-                                "everything",
-                                5),
-                        row("Old red", "tractor", null, null, null, 75, basis, 40000, 60000, 10000, 15, 400))
-                .sheet(
-                        "Jobs",
-                        row("Job", "Field", "Operation", "Machine", "Tractor"),
-                        row("Cut", "grass", "mow", "Mower", "Old red"),
-                        row("Row up", "grass", "rake", "Rake", null))
-                .sheet("Assumptions", assumptions);
-    }
-
-    private static final Object[][] PRICES = {
-        row("Wage", 15, "£/h"),
-        row("Fuel price", 0.9, "£/L"),
-        row("Interest rate", 6, "%"),
-        row("Insurance and housing", 1, "%"),
-        row("Loads in the carting simulation", 500, null)
-    };
-
     @Test
     void everyLineOfACostIsThere() {
         SeasonBook.Worked worked = farm("PTO", 60, PRICES).run();
@@ -122,93 +36,6 @@ class CostSheetsTest {
         assertThat(worked.word("own-or-hire", "Mower")).isEqualTo("at this area hiring costs less than owning");
         assertThat(worked.number("break-even-area", "Mower")).isGreaterThan(12);
         assertThat(worked.differences()).isEmpty();
-    }
-
-    @Test
-    void aChargeBelowRunningCostHasNoBreakEvenAndSaysSo() {
-        SeasonBook.Worked worked = farm("PTO", 2, PRICES).run();
-        assertThat(worked.result("break-even-area", "Mower").given()).isFalse();
-        assertThat(worked.result("break-even-area", "Mower").reason()).contains("hiring is cheaper at any area");
-        assertThat(worked.word("own-or-hire", "Mower")).isEqualTo("no break-even: hiring costs less at any area");
-        assertThat(worked.differences()).isEmpty();
-    }
-
-    @Test
-    void whatNeedsAPriceThatIsMissingIsWithheldAndNothingElse() {
-        SeasonBook.Worked worked = farm("PTO", 60, row("Wage", 15, "£/h")).run();
-        assertThat(worked.result("fuel-cost", "Mower").given()).isFalse();
-        assertThat(worked.result("fuel-cost", "Mower").reason()).contains("fuel price");
-        assertThat(worked.result("interest", "Mower").given()).isFalse();
-        assertThat(worked.number("labour-cost", "Mower")).isCloseTo(82.5, within(1e-9));
-        assertThat(worked.number("depreciation", "Mower")).isCloseTo(900, within(1e-9));
-        assertThat(worked.differences()).isEmpty();
-    }
-
-    @Test
-    void thatNoMachineHasAPriceIsSaidWithoutAWordAboutWagesThatAreTyped() {
-        SeasonBook.Worked worked = new SeasonBook()
-                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 12))
-                .sheet(
-                        "Machines",
-                        row(
-                                "Machine",
-                                "Type",
-                                "Working width (m)",
-                                "Speed (km/h)",
-                                "Field efficiency (%)",
-                                "Fuel (L/h)"),
-                        row("Mower", "mower", 3, 10, 80, 9))
-                .sheet("Jobs", row("Job", "Field", "Operation", "Machine"), row("Cut", "grass", "mow", "Mower"))
-                .sheet(
-                        "Assumptions",
-                        row("Item", "Value", "Unit"),
-                        row("Wage", 15, "£/h"),
-                        row("Fuel price", 0.9, "£/L"))
-                .run();
-        assertThat(worked.result("machine-cost", "Mower").reason())
-                .contains("no machine has a price")
-                .doesNotContain("wage")
-                .doesNotContain("fuel price");
-    }
-
-    /** Sheets of an earlier run stay and say why they are empty; wages and prices are typed here, and there is power. */
-    @Test
-    void withoutWorkTheSheetsOfCostsSayThatAndNotThatNoPriceIsTyped() {
-        SeasonBook.Worked worked = new SeasonBook()
-                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 12))
-                .sheet("Machines", row("Machine", "Type", "Power (kW)", "List price"), row("Tug", "tractor", 90, 60000))
-                .sheet("Jobs", row("Field", "Operation", "Machine"), row("Long Acre", "mow", "Mower"))
-                .sheet("Assumptions", row("Item", "Value", "Unit"), row("Wage", 15, "£/h"))
-                .run();
-        for (TableSpec table : List.of(CostTables.JOB_COSTS, CostTables.INPUTS)) {
-            assertThat(worked.plan().table(table.id()).emptyBecause())
-                    .isEqualTo(
-                            "no machine of the machine list has work on a field; what jobs name and lists lack is on Checks");
-        }
-    }
-
-    /** The kind says the type too, so what was to be seen of the type stands in the same place and nothing moves. */
-    @Test
-    void workThatMakesNoBalesIsToldOfNone() {
-        assertThat(farm("PTO", 60, PRICES).run().results())
-                .noneMatch(result -> result.id().equals("bales-made"));
-    }
-
-    @Test
-    void whatAMachineIsIsToldOnce() {
-        assertThat(labels(CostTables.MACHINE_COSTS))
-                .startsWith("Holding", "Machine", "Kind of machine", "Purchase price")
-                .doesNotContain("Machine type");
-        assertThat(labels(CostTables.INPUTS))
-                .startsWith("Holding", "Job", "Field", "Machine", "Tractor", "Kind of machine", "Power basis")
-                .doesNotContain("Machine type");
-    }
-
-    private static List<String> labels(TableSpec table) {
-        return table.columns().stream()
-                .filter(column -> !column.joinsRows())
-                .map(TableColumn::label)
-                .toList();
     }
 
     /** Its price was typed to be told what it costs; nothing said that a job had to name it for that. */
@@ -236,33 +63,6 @@ class CostSheetsTest {
     }
 
     @Test
-    void anOwnMachineWithoutAPriceNamesTheBlankCell() {
-        SeasonBook.Worked worked = farm("PTO", 60, PRICES)
-                .sheet(
-                        "Machines",
-                        row(
-                                "Machine",
-                                "Type",
-                                "Working width (m)",
-                                "Speed (km/h)",
-                                "Field efficiency (%)",
-                                "Purchase price",
-                                "List price",
-                                "Trade-in value",
-                                "Life (yr)",
-                                "Hours per year (h)",
-                                "Fuel (L/h)"),
-                        row("Mower", "mower", 3, 10, 80, null, 12000, 1000, 10, 100, 10),
-                        row("Rake", "rake", 6, 10, 80, 9000, 10000, 1000, 10, 100, 5),
-                        row("Old red", "tractor", null, null, null, 40000, 60000, 10000, 15, 400))
-                .run();
-        assertThat(worked.result("machine-cost", "Mower").given()).isFalse();
-        assertThat(worked.result("machine-cost", "Mower").reason()).contains("purchase price missing (Machines!F2)");
-        assertThat(worked.number("machine-cost", "Rake")).isPositive();
-        assertThat(worked.differences()).isEmpty();
-    }
-
-    @Test
     void aJobsAreaCountsEachFieldOnceAndEachDriverHisHours() {
         SeasonBook.Worked worked = farm("PTO", 60, PRICES).run();
         assertThat(worked.number("job-area", "Cut")).isCloseTo(12, within(1e-9));
@@ -282,34 +82,6 @@ class CostSheetsTest {
         assertThat(worked.number("labour", "Mower")).isCloseTo(1.1 * hours, within(1e-9));
         assertThat(worked.number("labour-per-driver", "Mower")).isCloseTo(1.1 * hours / 2, within(1e-9));
         assertThat(worked.differences()).isEmpty();
-    }
-
-    /** Each machine alike has a driver, so that more of them than there are would share the work out too thinly. */
-    @Test
-    void moreMachinesAlikeThanThereAreAreSaidOnceForTheJob() {
-        SeasonBook.Worked worked = new SeasonBook()
-                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 10, "grass"), row("B", 8, "grass"))
-                .sheet(
-                        "Machines",
-                        row("Machine", "Type", "Number", "Working width (m)", "Speed (km/h)"),
-                        row("Mower", "mower", 2, 3, 10),
-                        row("Rake", "rake", null, 6, 10))
-                .sheet(
-                        "Jobs",
-                        row("Job", "Field", "Operation", "Machine"),
-                        row("Cut", "grass", "mowing", "Mower x 3"),
-                        row("Again", "A", "mowing", "Mower x 2"),
-                        row("Rows", "A", "raking", "Rake x 2"))
-                .run();
-        assertThat(worked.findings())
-                .filteredOn(finding -> finding.message().contains("this job uses"))
-                .singleElement()
-                .satisfies(finding -> {
-                    assertThat(finding.cell().orElseThrow()).hasToString("Jobs!D2");
-                    assertThat(finding.message())
-                            .isEqualTo("this job uses 3 of 'Mower' and the machine list has 2; it cannot use more than"
-                                    + " there are.");
-                });
     }
 
     /** The curve held is the tractors' (ASAE D497): what else has an engine loses its value in another way. */
@@ -387,37 +159,6 @@ class CostSheetsTest {
                 .hasSize(2);
     }
 
-    @Test
-    void powerWithoutBasisIsAskedFor() {
-        SeasonBook.Worked worked = farm(null, 60, PRICES).run();
-        assertThat(worked.result("fuel", "Mower").given()).isFalse();
-        assertThat(worked.result("fuel", "Mower").reason()).contains("Power basis");
-    }
-
-    @Test
-    void aRateWithoutUnitIsAskedFor() {
-        SeasonBook.Worked worked =
-                farm("PTO", 60, row("Interest rate", 0.06, null)).run();
-        assertThat(worked.messages()).anyMatch(m -> m.contains("in per cent or a fraction"));
-        assertThat(worked.result("interest", "Mower").given()).isFalse();
-    }
-
-    /** As if nobody had typed it, it was told missing, with the words how to type it. */
-    @Test
-    void aPriceThatIsNoNumberIsNamedWhereItIsMissed() {
-        for (Object[] interest : List.of(row("Interest rate", "6%", null), row("Interest rate", "6 %", "%"))) {
-            SeasonBook.Worked worked = farm("PTO", 60, interest).run();
-            assertThat(worked.result("interest", "Mower").given()).isFalse();
-            assertThat(worked.result("interest", "Mower").reason())
-                    .contains("interest rate is not readable: '" + interest[1] + "'", "Assumptions!B2");
-        }
-        assertThat(farm("PTO", 60, row("Interest rate", "6 kg", "kg"))
-                        .run()
-                        .result("interest", "Mower")
-                        .reason())
-                .contains("interest rate missing");
-    }
-
     /** 12 ha of 20 t/ha are 240 t: the job's cost over them. */
     @Test
     void aJobHasItsCostPerTonne() {
@@ -426,42 +167,6 @@ class CostSheetsTest {
         assertThat(worked.number("job-cost-per-tonne", "Cut"))
                 .isCloseTo(worked.number("job-cost", "Cut") / 240, within(1e-9));
         assertThat(worked.number("job-cost-per-tonne", "Row up")).isCloseTo(1, within(1e-9));
-    }
-
-    @Test
-    void aMachineThatNeedsATractorAndHasNoneIsCautioned() {
-        Object[] ownWithout = {"own", null, null};
-        assertThat(withoutTractor(ownWithout).messages())
-                .anyMatch(m -> m.contains("no tractor is named for it, so none is in its cost")
-                        && m.contains("Name one in Tractor on the job")
-                        && m.contains("Rake"));
-        assertThat(withoutTractor("hired", "machine only", null).messages())
-                .anyMatch(m -> m.contains("no tractor is named for it"));
-        assertThat(withoutTractor("hired", "everything", null).messages())
-                .noneMatch(m -> m.contains("no tractor is named for it"));
-        assertThat(withoutTractor("own", null, 60).messages()).noneMatch(m -> m.contains("no tractor is named for it"));
-    }
-
-    private static SeasonBook.Worked withoutTractor(Object... hire) {
-        return farm("PTO", 60, PRICES)
-                .sheet(
-                        "Machines",
-                        row(
-                                "Machine",
-                                "Type",
-                                "Working width (m)",
-                                "Speed (km/h)",
-                                "Fuel (L/h)",
-                                "Charge",
-                                "Charge unit",
-                                "Own or hired",
-                                "Charge includes",
-                                "Power (kW)",
-                                "Power basis",
-                                "Purchase price"),
-                        row("Rake", "rake", 6, 10, 5, 20, "ha", hire[0], hire[1], hire[2], "engine", 9000))
-                .sheet("Jobs", row("Job", "Field", "Operation", "Machine"), row("Row up", "grass", "rake", "Rake"))
-                .run();
     }
 
     /** What the charge leaves out is paid either way, so it weighs on neither side. */

@@ -30,6 +30,31 @@ class DryCropsTest {
                 .noneMatch(message -> message.contains("is unusual"));
     }
 
+    /** A list of cuts names the field; what grows there stands in the list of fields. */
+    @Test
+    void aCutOfHayIsNotHeldAgainstSilage() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Area (ha)", "Crop"),
+                        row("A", 4, "hay"),
+                        row("B", 4, "grass"),
+                        row("C", 4, "hay"),
+                        row("C", 4, "grass"))
+                .sheet(
+                        "Cuts",
+                        row("Field", "Cut", "Yield (t/ha)", "Yield basis", "DM at ensiling (%)"),
+                        row("a", 1, 4, "as carted fresh", 85),
+                        row("A", 2, 0.4, "as carted fresh", 85),
+                        row("B", 1, 4, "as carted fresh", 30),
+                        row("C", 1, 4, "as carted fresh", 30))
+                .run();
+        assertThat(worked.findings())
+                .filteredOn(finding -> finding.message().contains("is unusual"))
+                .extracting(finding -> finding.cell().orElseThrow().toString())
+                .containsExactlyInAnyOrder("Cuts!C3", "Cuts!C4", "Cuts!C5");
+    }
+
     @Test
     void silageIsHeldAgainstItStill() {
         assertThat(fields(

@@ -56,4 +56,43 @@ class ProductsNotSprayedTest {
                         row("X", "A", "spread", "Odd one", "Potash", 100, "kg/ha", null)))
                 .isEmpty();
     }
+
+    @Test
+    void aProductPutOutByAMachineOfNoKnownTypeIsToldAndItsWorkIsWithheld() {
+        for (String type : new String[] {null, "Thingamajig"}) {
+            SeasonBook.Worked worked = new SeasonBook()
+                    .sheet("Fields", row("Field", "Area (ha)"), row("A", 10), row("B", 5))
+                    .sheet(
+                            "Machines",
+                            row("Machine", "Type", "Working width (m)", "Speed (km/h)"),
+                            row("Tanker", "slurry tanker", 12, 8),
+                            row("Hose", type, 12, 8))
+                    .sheet(
+                            "Jobs",
+                            row("Field", "Operation", "Machine", "Product", "Dose (m3/ha)"),
+                            row("A", "slurry", "Tanker", "Slurry", 30),
+                            row("B", "slurry", "Hose", "Slurry", 30),
+                            row("A", "slurry", "Hose", "Slurry", 20))
+                    .run();
+            assertThat(worked.plan().findings())
+                    .filteredOn(finding -> finding.message().contains("has no Type"))
+                    .as(String.valueOf(type))
+                    .singleElement()
+                    .satisfies(finding -> {
+                        assertThat(finding.cell().orElseThrow()).hasToString("Jobs!D3");
+                        assertThat(finding.message())
+                                .contains("'Hose'")
+                                .contains("'Slurry'")
+                                .contains("missing from the order list")
+                                .contains("(Machines!B3)");
+                    });
+            assertThat(worked.results())
+                    .filteredOn(result -> result.id().equals("hours"))
+                    .as("a row for each work of the hose, withheld, beside the tanker's")
+                    .hasSize(3)
+                    .noneMatch(result -> result.about().get("Machine").equals("Hose")
+                            && result.number().isPresent());
+            assertThat(worked.differences()).isEmpty();
+        }
+    }
 }

@@ -354,4 +354,24 @@ class SpreadProductsTest {
         assertThat(worked.messages()).noneMatch(m -> m.contains("test volume missing"));
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** 3.2 ha × 25 m3 are 80 m3: 6 loads of 14 m3. */
+    @Test
+    void whatATankerHoldsMayBeToldAsItsVolume() {
+        for (String header : List.of("Volume (m3)", "Body volume (m3)", "Tank (m3)")) {
+            SeasonBook.Worked worked = new SeasonBook()
+                    .sheet("Fields", row("Field", "Area (ha)"), row("A", 3.2))
+                    .sheet(
+                            "Machines",
+                            row("Machine", "Type", header, "Working width (m)", "Speed (km/h)"),
+                            row("Tanker", "slurry tanker", 14, 12, 6))
+                    .sheet(
+                            "Jobs",
+                            row("Field", "Operation", "Machine", "Product", "Dose (m3/ha)"),
+                            row("A", "slurry", "Tanker", "Slurry", 25))
+                    .run();
+            assertThat(given(worked, "loads-spread", "Field")).as(header).containsExactly(entry("A", 6.0));
+            assertThat(worked.differences()).isEmpty();
+        }
+    }
 }

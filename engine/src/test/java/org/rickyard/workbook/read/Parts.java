@@ -81,6 +81,13 @@ final class Parts implements PartSource {
     }
 
     @Override
+    public long size(String part) throws IOException {
+        try (InputStream in = open(part)) {
+            return in.readAllBytes().length;
+        }
+    }
+
+    @Override
     public InputStream open(String part) throws IOException {
         byte[] bytes = contents.get(part.toLowerCase(Locale.ROOT));
         if (bytes == null) {
