@@ -31,10 +31,10 @@ final class OurNames {
     /** Up to which number a name of ours is looked for where a lower one is free. */
     private static final int LAST_LOOKED_FOR = 9;
 
-    private final OurSheets ours;
-    private final BookScope scope;
     private static final Pattern NUMBER = Pattern.compile("_[0-9]+$");
 
+    private final OurSheets ours;
+    private final BookScope scope;
     /** The usual name of the sheet of each total. */
     private final Map<String, String> totals = new HashMap<>();
 

@@ -22,6 +22,9 @@ import org.xml.sax.ext.DefaultHandler2;
 
 /** The part of the linter that looks into a worksheet, as it is read: a sheet may be large and is looked at once. */
 final class SheetLinter extends DefaultHandler2 {
+    /** What is printed over or under a page, codes and all. */
+    private static final int MOST_OF_HEADER = 255;
+
     private static final List<String> ORDER = List.of(
             "sheetPr",
             "dimension",
@@ -88,6 +91,7 @@ final class SheetLinter extends DefaultHandler2 {
     private String row;
     private int lastColumn;
 
+    private boolean inHeader;
     private boolean inCell;
     private String reference;
     private String type;
@@ -171,6 +175,8 @@ final class SheetLinter extends DefaultHandler2 {
             inData = "sheetData".equals(name);
         } else if (depth == 3) {
             childElements++;
+            inHeader = name.endsWith("Header") || name.endsWith("Footer");
+            text.setLength(0);
         }
         if (!inData) {
             references(name, attributes);
@@ -192,6 +198,11 @@ final class SheetLinter extends DefaultHandler2 {
     public void endElement(String uri, String name, String qualified) {
         if (depth == 2) {
             endOfChild();
+        } else if (depth == 3 && inHeader) {
+            if (text.length() > MOST_OF_HEADER) {
+                add(name + " is too long");
+            }
+            inHeader = false;
         } else if (inData && depth == 4 && inCell) {
             endOfCell();
         } else if (inData && depth == 5) {
@@ -208,7 +219,7 @@ final class SheetLinter extends DefaultHandler2 {
     @Override
     public void characters(char[] from, int start, int length) {
         childIsEmpty = false;
-        if (inCell && depth >= 5) {
+        if (inCell && depth >= 5 || inHeader) {
             text.append(from, start, length);
         }
     }

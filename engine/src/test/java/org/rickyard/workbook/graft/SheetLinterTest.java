@@ -46,6 +46,9 @@ class SheetLinterTest {
                         "<tableParts><tablePart r:id=\"rId2\"/></tableParts>",
                         "tablePart refers to rId2, which does not exist"),
                 Arguments.of("<hyperlinks>" + "<hyperlink/>".repeat(65_531) + "</hyperlinks>", "too many hyperlinks"),
+                Arguments.of(
+                        "<headerFooter><oddHeader>" + "a".repeat(256) + "</oddHeader></headerFooter>",
+                        "oddHeader is too long"),
                 Arguments.of(data("<row r=\"2\"/><row r=\"1\"/>"), "row 1 is out of order"),
                 Arguments.of(data("<row r=\"1048577\"/>"), "row 1048577 is out of order"),
                 Arguments.of(data("<row r=\"1\"><c r=\"B1\"/><c r=\"A1\"/></row>"), "cell A1 is out of order"),
