@@ -77,4 +77,31 @@ class UnitsToldByWeightsTest {
         answers(worked.result("product-spread", "Potash"), 105, "cwt(US)");
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** 60 cows at 24 lb DM of 14 lb DM/ft3 take 102.86 ft3 a day; of a face of 24 × 8 ft that is 3.75 ft a week. */
+    @Test
+    void aFaceMeasuredInFeetIsFedInFeet() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Bunkers",
+                        row(
+                                "Bunker",
+                                "Kind",
+                                "Length (ft)",
+                                "Width (ft)",
+                                "Wall height (ft)",
+                                "Settled height (ft)",
+                                "Ramps",
+                                "Density (lb DM/ft3)",
+                                "DM %"),
+                        row("B", "walled", 100, 24, 8, 8, 0, 14, 33))
+                .sheet(
+                        "Herds",
+                        row("Group", "Head", "Intake (lb DM/day)", "Days", "Bunker"),
+                        row("Cows", 60, 24, 180, "B"))
+                .sheet("Assumptions", ITEMS, US)
+                .run();
+        answers(worked.result("silage-per-day", "B"), 60 * 24 / 14.0, "ft3/d");
+        answers(worked.result("feed-out-rate", "B"), 60 * 24 / 14.0 / (24 * 8) * 7, "ft/week");
+    }
 }

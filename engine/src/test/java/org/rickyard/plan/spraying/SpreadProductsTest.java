@@ -374,4 +374,23 @@ class SpreadProductsTest {
             assertThat(worked.differences()).isEmpty();
         }
     }
+
+    /** "Rate" over "spreading slurry" is what is spread, as it is over "slurry spreading": 25 ac of 2,500 gal, 25 loads. */
+    @Test
+    @Tag("derived")
+    void spreadingIsSpreadingWhicheverWordComesFirst() {
+        for (String operation : List.of("spreading slurry", "slurry spreading", "applying slurry")) {
+            SeasonBook.Worked worked = new SeasonBook()
+                    .sheet("Fields", row("Field", "Acres"), row("A", 25))
+                    .sheet("Machines", row("Machine", "Type", "Tank (gal)"), row("Tanker", "slurry tanker", 2500))
+                    .sheet(
+                            "Jobs",
+                            row("Field", "Operation", "Machine", "Product", "Rate (gal/ac)"),
+                            row("A", operation, "Tanker", "Slurry", 2500))
+                    .sheet("Assumptions", row("Item", "Value"), row("Customary units", "UK"))
+                    .run();
+            assertThat(given(worked, "loads-spread", "Field")).as(operation).containsExactly(entry("A", 25.0));
+            assertThat(worked.messages()).noneMatch(m -> m.contains("Water volume"));
+        }
+    }
 }
