@@ -3,8 +3,10 @@ package org.rickyard.audit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.rickyard.formula.Days;
@@ -29,12 +31,15 @@ final class RuleFigures {
     static final String HERE = " Here ";
     /** Decimals more than the sheet shows. */
     private static final int FINER = 1;
+    /** No more than so many, for what differs by less is one number. */
+    private static final int FINEST = 6;
 
     private RuleFigures() {}
 
     /** A sentence such as "Here dose per hectare is 1250 L/ha (Jobs!F2)."; empty if there is nothing to name. */
     static String of(ResultTable table, CautionRule rule, int row, SheetPlaces places) {
         List<String> figures = new ArrayList<>();
+        int finer = finer(table, rule, row);
         for (Symbol symbol : Inputs.of(rule.when())) {
             Values values = table.of(symbol);
             // A key of ours joins rows and tells a reader nothing.
@@ -52,11 +57,36 @@ final class RuleFigures {
                                     cells.stream().map(CellAddress::toString).toList()) + ")";
             Symbol ranked = ranked(table, symbol);
             figures.add((ranked == null
-                            ? symbol.name() + " is " + value(table, symbol, row)
+                            ? symbol.name() + " is " + value(table, symbol, row, finer)
                             : ranked.name() + " is " + table.of(ranked).word(row))
                     + where);
         }
         return figures.isEmpty() ? "" : HERE + String.join(", ", figures) + ".";
+    }
+
+    /** So many decimals more that no two of the figures read alike: "does not fit" beside "2 d" and "2 d" explains nothing. */
+    private static int finer(ResultTable table, CautionRule rule, int row) {
+        List<Symbol> numbers = Inputs.of(rule.when()).stream()
+                .filter(symbol -> symbol.type() == Symbol.Type.NUMBER)
+                .filter(symbol -> !table.of(symbol).words() && table.of(symbol).has(row))
+                .toList();
+        int finer = FINER;
+        while (finer < FINEST && readAlike(table, numbers, row, finer)) {
+            finer++;
+        }
+        return finer == FINEST ? FINER : finer;
+    }
+
+    private static boolean readAlike(ResultTable table, List<Symbol> numbers, int row, int finer) {
+        Map<String, Double> read = new HashMap<>();
+        for (Symbol symbol : numbers) {
+            double number = table.of(symbol).number(row);
+            Double other = read.putIfAbsent(value(table, symbol, row, finer), number);
+            if (other != null && other != number) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The word whose place in an order of words a figure is, for its place alone tells a reader nothing; else null. */
@@ -80,14 +110,14 @@ final class RuleFigures {
         return "";
     }
 
-    private static String value(ResultTable table, Symbol symbol, int row) {
+    private static String value(ResultTable table, Symbol symbol, int row, int finer) {
         double number = table.of(symbol).number(row);
         if (symbol.type() == Symbol.Type.DATE) {
             return Days.text(number, table.dayZero());
         }
         // What was worked out is told as finely as it is shown and a little more: Trail has it in full.
         String figure = Numbers.readable(BigDecimal.valueOf(number)
-                .setScale(symbol.decimals() + FINER, RoundingMode.HALF_UP)
+                .setScale(symbol.decimals() + finer, RoundingMode.HALF_UP)
                 .doubleValue());
         if (symbol.unit().symbol().contains("product unit")) {
             // A product's own unit where the row tells it.

@@ -189,9 +189,11 @@ public final class Choices {
             "baling: bale",
             "wrapping: wrap",
             "spraying: spray",
-            "spreading: spread, fertilising, fertilizing, fertiliser",
-            "muck spreading: spread muck, manure spreading, dung spreading",
-            "slurry spreading: slurry, spread slurry",
+            "spreading: spread, fertilising, fertilizing, fertiliser, spreading fertiliser, spreading fertilizer, fertiliser"
+                    + " spreading, fertilizer spreading, liming, spreading lime, lime spreading",
+            "muck spreading: spread muck, manure spreading, dung spreading, spreading muck, spreading manure, spread manure, "
+                    + "spreading dung",
+            "slurry spreading: slurry, spread slurry, spreading slurry, slurry application, applying slurry",
             "ploughing: plough, plow, plowing",
             "cultivating: cultivate, cultivation, harrowing, harrow, tillage",
             "drilling: drill, sowing, sow, planting, plant, seeding",

@@ -33,7 +33,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             "(?i)(?<![\\p{L}\\d])(gps|rpa|lpis|map|mapped|measured|surveyed|official|actual|approx|approximate|est|estimated"
                     + "|planned)(?![\\p{L}\\d])");
 
-    private static final Pattern TONS = Pattern.compile("(?i)\\b((long|short|us|uk|imperial) )?tons?\\b");
+    private static final Pattern TONS = Pattern.compile("(?i)\\b(((long|short|us|uk|imperial) )?tons?|tonnes?)\\b");
 
     /** What says that feed is weighed as it lies, and nothing of the unit. */
     private static final Pattern AS_IT_LIES = Pattern.compile("(?i)as[ -]?fed|as[ -]?is|(fresh|wet)( weight)?|fw");
@@ -71,7 +71,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             }
             Matcher tons = column.measuredBy(Units.T) ? TONS.matcher(header) : null;
             if (tons != null && tons.find()) {
-                // "Tons left" are no tonnes.
+                // "Tons left" are no tonnes, and "Tonnes left" say their unit.
                 return of(column, "", tons.group(), customary);
             }
             if (HeaderText.saysShare(header)) {

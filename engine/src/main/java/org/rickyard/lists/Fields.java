@@ -44,9 +44,8 @@ public final class Fields {
     public static final ColumnSpec BLOCK = Shared.BLOCK;
     /** Length of a run. */
     public static final ColumnSpec RUN_LENGTH = number("Run length", Quantities.RUN_LENGTH)
-            .also(
-                    "mean run length, average run length, average length of run, "
-                            + "bout length, row length, pass length, length of pass, furrow length, length of run, length of work, average run, run, bout")
+            .also("mean run length, average run length, average length of run, "
+                    + "bout length, row length, length of run, length of work, average run, run, bout")
             .help("Average length of one run between turns.");
     /** To the clamp. */
     public static final ColumnSpec DISTANCE_TO_CLAMP = number("Distance to clamp", Quantities.DISTANCE_TO_CLAMP)
@@ -60,8 +59,7 @@ public final class Fields {
     public static final ColumnSpec DISTANCE_TO_FILL_POINT = number(
                     "Distance to fill point", Quantities.DISTANCE_TO_FILL_POINT)
             .also("distance to hydrant, distance to sprayer fill, "
-                    + "fill point distance, distance to fill pt, fill pt distance, distance to water point, distance to bowser, distance to tap, distance to water tap, "
-                    + "distance to standpipe, distance to mains water, "
+                    + "fill point distance, distance to fill pt, fill pt distance, distance to water point, distance to bowser, distance to tap, distance to water tap, distance to standpipe, "
                     + "distance to filling point, distance to fill, fill distance, "
                     + "distance to sprayer fill point")
             .help("One way, to where the sprayer is filled.");
@@ -190,6 +188,8 @@ public final class Fields {
                     List.of("distance to water", "distance from water", "water distance"),
                     DISTANCE_TO_FILL_POINT,
                     DISTANCE_TO_WATERCOURSE)
+            .otherwise(RUN_LENGTH, "pass length, length of pass, furrow length")
+            .otherwise(DISTANCE_TO_FILL_POINT, "distance to mains water")
             .otherwise(WATERCOURSE, "near watercourse, near water")
             .otherwise(AREA, "mapped area, mapped ha, ha mapped, mapped acres")
             .unclear(List.of("distance"), DISTANCE_TO_CLAMP, DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)

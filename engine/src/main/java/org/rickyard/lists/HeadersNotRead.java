@@ -2,9 +2,13 @@ package org.rickyard.lists;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.rickyard.lists.text.Words;
+import org.rickyard.quantity.DoseText;
 
 /** Headers that are not read and without which the plan is a wrong one: each is told, with what to write instead. */
 final class HeadersNotRead {
@@ -24,9 +28,13 @@ final class HeadersNotRead {
             "(?i)(time( taken)?|seconds?|secs?\\.?) (for|per|over|in|to (travel|cover|do)) ([0-9]+) ?(m|metres?|meters?|yds?|yards?|ft|feet)\\b( .*|\\(.*)?"
                     + "|([0-9]+) ?(m|metres?|meters?|yds?|yards?|ft|feet) in ?\\(?(s|secs?|seconds?)\\)?");
 
-    /** Seeds counted, not weighed: "Seeds/m2", "Plants per sq m", "Seed rate (seeds/m2)". */
+    /** Seeds counted, not weighed: "Seeds/m2", "Plants per sq m", "Seed rate (seeds/ac)", "Population". */
     private static final Pattern SEEDS = Pattern.compile(
-            "(?i).*\\b(seeds?|plants?|grains?|kernels?) ?(/|per) ?(m2|m²|sq\\.? ?m(et(re|er))?|square met(re|er))\\b?.*");
+            "(?i).*\\b(seeds?|plants?|grains?|kernels?) ?(/|per) ?(m2|m²|sq\\.? ?m(et(re|er))?|square met(re|er)|ha|hectare|ac"
+                    + "|acre)\\b?.*|((seed|seeding|plant|planting|target|final) )?populations?\\b.*");
+
+    /** What they are counted on, where it is no square metre. */
+    private static final Pattern HECTARE_OR_ACRE = Pattern.compile("(?i)\\b(ha|hectares?|ac|acres?)\\b");
 
     private static final Pattern NUMBERED_PRODUCT =
             Pattern.compile("(product|chemical|pesticide|herbicide|fungicide|spray)( name)? ?[1-9]");
@@ -163,20 +171,24 @@ final class HeadersNotRead {
     /** Seeds on a square metre weigh what a thousand of them do; a spreader and a drill are loaded by weight. */
     private void cautionSeeds(HeaderRow.Match match) {
         String dose = match.headerOf(Jobs.DOSE, headers);
-        if (dose != null && !isSeeds(dose)) {
-            // The weight stands beside the count.
+        boolean weighed = dose != null && !isSeeds(dose);
+        if (weighed || dose == null && match.headerOf(Jobs.WATER_VOLUME, headers) != null) {
+            // The weight stands beside the count, or what is listed is sprayed.
             return;
         }
         caution(
                 match,
                 HeadersNotRead::isSeeds,
-                " is not read as the " + Jobs.DOSE.name() + ": seed is drilled by weight here. Write kg/ha in a column"
-                        + " Seed rate (kg/ha): seeds/m2 × weight of a thousand in g ÷ 100, or plants/m2 wanted × that"
-                        + " weight ÷ the percentage that come up.");
+                header -> " is not read as the " + Jobs.DOSE.name() + ". " + drilledByWeight(header));
     }
 
     private static boolean isSeeds(String header) {
         return SEEDS.matcher(header.strip()).matches();
+    }
+
+    private static String drilledByWeight(String header) {
+        Matcher area = HECTARE_OR_ACRE.matcher(header);
+        return DoseText.drilledByWeight(area.find() ? area.group().toLowerCase(Locale.ROOT) : "m2");
     }
 
     /** The speed of a run by the watch asks for its length, which no formula could follow into a header. */
@@ -190,10 +202,15 @@ final class HeadersNotRead {
     }
 
     private void caution(HeaderRow.Match match, Predicate<String> isMeant, String what) {
+        caution(match, isMeant, header -> what);
+    }
+
+    private void caution(HeaderRow.Match match, Predicate<String> isMeant, UnaryOperator<String> what) {
         for (int column = match.firstColumn(); column <= match.lastColumn(); column++) {
             if (headers[column] != null && isMeant.test(headers[column])) {
                 findings.add(Finding.caution(
-                        new CellAddress(grid.sheet(), headerRow, column), Words.quoted(headers[column]) + what));
+                        new CellAddress(grid.sheet(), headerRow, column),
+                        Words.quoted(headers[column]) + what.apply(headers[column])));
             }
         }
     }

@@ -87,10 +87,9 @@ public final class Jobs {
             .help("Hours between the job before and this one.");
     /** First day. */
     public static final ColumnSpec EARLIEST = date("Earliest", Quantities.EARLIEST)
-            .also(
-                    "first day, date from, from date, begin, "
-                            + "earliest date, earliest start, start, start date, not before, from, date, planned date, "
-                            + "date planned, spray date, application date, date of application, date applied, treated on, applied on, sprayed on, treatment date")
+            .also("first day, date from, from date, begin, "
+                    + "earliest date, earliest start, start, start date, not before, from, date, planned date, "
+                    + "date planned, spray date, application date, date of application, date applied")
             .help("First day it may be done.");
     /** Last day. */
     public static final ColumnSpec LATEST = date("Latest", Quantities.LATEST)
@@ -229,7 +228,8 @@ public final class Jobs {
             .otherwise(JOB, "task, timing, spray timing, spray no, ref, reference, ref no")
             .otherwise(
                     EARLIEST,
-                    "start by, window start, window opens, window from, earliest day, first date, planned start, planned, target date, when")
+                    "start by, window start, window opens, window from, earliest day, first date, planned start, planned, target date, when,"
+                            + " treatment date, treated on, applied on, sprayed on")
             .otherwise(
                     LATEST,
                     "window end, window closes, window to, latest day, last date, finish date, must finish by, must be"

@@ -84,7 +84,7 @@ public final class Machines {
     /** Turn time. */
     public static final ColumnSpec TURN_TIME = number("Turn time", Quantities.TURN_TIME)
             .also("headland turning time, turn round time, turning time at headland, "
-                    + "turning time, turning, headland turn, time per turn, turn, headland turn time")
+                    + "turning time, headland turn, time per turn, turn, headland turn time")
             .help("One headland turn.");
     /** Other lost time. */
     public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)
@@ -119,7 +119,7 @@ public final class Machines {
     /** One round. */
     public static final ColumnSpec ROUND_TIME = number("Round time", Quantities.ROUND_TIME)
             .also("cycle time, time per round, time per load, minutes per load")
-            .help("Loaders and buckrakes: one load, there and back.");
+            .help("Loaders, buckrakes, tankers, spreaders: one load, there and back.");
     /** Mass. */
     public static final ColumnSpec MASS = number("Mass", Quantities.MASS)
             .also("weight, machine weight, machine mass, operating weight, rolling weight, "
@@ -237,6 +237,11 @@ public final class Machines {
     public static final ColumnSpec TEST_VOLUME = number("Test volume", Quantities.TEST_VOLUME)
             .also("water used in test, water used, volume used in test, volume sprayed in test")
             .help("Water used on the test area.");
+    /** What a spreader or drill put out in it. */
+    public static final ColumnSpec TEST_WEIGHT = number("Test weight", Quantities.TEST_WEIGHT)
+            .also(
+                    "weight caught, weight collected, weight used in test, weight spread in test, test mass, catch weight")
+            .help("Spreaders and drills: put out or caught on the test area.");
     /** Road speed with a load. */
     public static final ColumnSpec ROAD_SPEED_LADEN = number("Road speed laden", Quantities.ROAD_SPEED_LADEN)
             .also("loaded road speed, road speed full, laden travel speed, "
@@ -428,7 +433,8 @@ public final class Machines {
                             ROW_WIDTH,
                             NOZZLE_FLOW,
                             TOTAL_FLOW,
-                            WORKING_PRESSURE))
+                            WORKING_PRESSURE,
+                            TEST_WEIGHT))
             .identifiedBy(MACHINE)
             .otherwise(HOLDING, Shared.WHOSE)
             .qualifier(OUTPUT, OUTPUT_BASIS)
@@ -445,7 +451,7 @@ public final class Machines {
             .otherwise(
                     WORKING_WIDTH,
                     "effective working width, pick up width, pickup width, eff width, eff working width, boom length, boom size, bout size, tramline"
-                            + " width, sprayer width, implement width, spreading width, spread width, header width,"
+                            + " width, sprayer width, implement width, spreading width, spread width, header width, head width,"
                             + " cutterbar width, nominal width, front width, comb width, platform width, working breadth")
             .otherwise(
                     SPEED,
@@ -462,6 +468,7 @@ public final class Machines {
                     "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, gal per hr, gal/hr, gal/h, gph, lph,"
                             + " l/hr, l/h, litres/hour, gallons/hour")
             .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
+            .otherwise(TURN_TIME, "turning")
             .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full")
             .otherwiseMeasured(ROAD_SPEED_EMPTY, "empty, return, returning")
             .otherwiseMeasured(LOWEST_PRESSURE, "min, lowest")

@@ -2,11 +2,16 @@ package org.rickyard.lists;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.rickyard.lists.Vocabulary.Heading;
 
 /** The headers of a list that mean a column only where no other header does: rare names, and names turned round. */
 final class OtherwiseHeaders {
+    /** What is fed out of a clamp; hay and straw are not. */
+    private static final Pattern FEED = Pattern.compile(
+            "(?i)[( ]*\\b(of )?(grass|maize|corn|wholecrop|silage|forage|haylage)\\b( silage\\b)?[) ]*");
+
     private final Vocabulary vocabulary;
     private final ListSpec.Hints hints;
 
@@ -42,6 +47,7 @@ final class OtherwiseHeaders {
     int read(Heading[] headings, HeaderText[] unread, boolean named) {
         int read = unread == null ? 0 : readAll(hints.otherwise(), headings, unread);
         read += unread == null || !named ? 0 : readAll(hints.ifNamed(), headings, unread);
+        read += unread == null ? 0 : readFeeds(headings, unread);
         read += unread == null ? 0 : readTurned(headings, unread);
         for (ListSpec.StandIn standIn : hints.standIns()) {
             if (!means(headings, standIn.column())
@@ -73,6 +79,32 @@ final class OtherwiseHeaders {
 
     private static boolean isBarred(Heading[] headings, ListSpec.Otherwise otherwise) {
         return otherwise.without() != null && means(headings, otherwise.without());
+    }
+
+    /** Whether a header is what a herd eats in a time and of what, as "kg DM silage/hd/day" is. */
+    boolean isFeed(HeaderText header) {
+        return vocabulary.spec == Herds.LIST && !withoutFeed(header.raw()).isEmpty();
+    }
+
+    /** "kg DM silage/hd/day" and "kg DM/day grass" without what is eaten; "" where that leaves no unit that tells. */
+    private static String withoutFeed(String header) {
+        String without = FEED.matcher(header).replaceAll(" ").strip();
+        return without.length() < header.strip().length() && HeaderUnit.tellsColumn(without) ? without : "";
+    }
+
+    /** All of them, where no other header is the intake: of two feeds beside each other it is asked which. */
+    private int readFeeds(Heading[] headings, HeaderText[] unread) {
+        if (vocabulary.spec != Herds.LIST || means(headings, Herds.INTAKE)) {
+            return 0;
+        }
+        int read = 0;
+        for (int i = 0; i < unread.length; i++) {
+            if (headings[i] == null && unread[i] != null && isFeed(unread[i])) {
+                headings[i] = new Heading(List.of(Herds.INTAKE), withoutFeed(unread[i].raw()), 2, false, null);
+                read++;
+            }
+        }
+        return read;
     }
 
     private int readTurned(Heading[] headings, HeaderText[] unread) {

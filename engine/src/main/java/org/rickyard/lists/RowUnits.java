@@ -203,7 +203,8 @@ final class RowUnits {
         if (whole instanceof DoseText.Ambiguous ambiguous) {
             return At.asked(ambiguous.question());
         }
-        return At.asked(Words.quoted(word.isEmpty() ? rest : word)
+        // What the row says alone was read; with it, it is what the header says that is no unit.
+        return At.asked(Words.quoted(rest.isEmpty() ? word : rest)
                 + " is not a dose unit known here: write L/ha, g/ha, % or ml/100 L.");
     }
 

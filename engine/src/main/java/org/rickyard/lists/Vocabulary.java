@@ -72,9 +72,6 @@ final class Vocabulary {
     private static final Pattern FRESH =
             Pattern.compile("(?i)[(\\[,]* ?\\b(wet|fresh|as fed|as is)( weight| matter)?\\b ?[)\\]]*");
 
-    private static final Pattern FEED = Pattern.compile(
-            "(?i)[( ]*\\b(of )?(grass|maize|corn|wholecrop|silage|forage|haylage|hay|straw)\\b( silage\\b)?[) ]*");
-
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
     private static final Set<String> END_OF_RANGE = Set.of("min", "minimum", "lowest", "max", "maximum", "highest");
@@ -152,7 +149,7 @@ final class Vocabulary {
 
     /** Whether a header begins with one of the names that count only where no other header means the column. */
     boolean mayMeanOtherwise(HeaderText header) {
-        return known.mayMeanOtherwise(header) || header.mayBeTurned();
+        return known.mayMeanOtherwise(header) || header.mayBeTurned() || otherwise.isFeed(header);
     }
 
     /** The headers that mean a column only where no other header does. */
@@ -165,19 +162,26 @@ final class Vocabulary {
         if (!header.begins(otherwise.header())) {
             return null;
         }
-        String rest = rest(otherwise.column(), header, otherwise.words());
-        if (rest != null
-                && otherwise.column() == Machines.WORKING_PRESSURE
-                && END_OF_RANGE.contains(Words.normal(rest))) {
+        ColumnSpec column = otherwise.column();
+        String rest = rest(column, header, otherwise.words());
+        if (rest != null && column == Machines.WORKING_PRESSURE && END_OF_RANGE.contains(Words.normal(rest))) {
             // "PSI min" is an end of the nozzle's range, and no pressure in minutes.
             return null;
         }
-        if (rest != null && rest.isEmpty() && otherwise.column().type() == ColumnSpec.Type.DOSE) {
+        if (rest != null && !spec.unitColumns().containsKey(column) && HeaderUnit.measuresOther(column, rest)) {
+            // "Turning (m)" is no time.
+            return null;
+        }
+        if (column == Products.PACK_SIZE && "".equals(rest) && header.raw().matches("(?i).*s\\s*")) {
+            // "Bags" are so many.
+            return null;
+        }
+        if (rest != null && rest.isEmpty() && column.type() == ColumnSpec.Type.DOSE) {
             // "kg/ha" and "ml/l product" are the dose and its unit in one.
             rest = PRODUCT_IN_UNIT.matcher(header.raw()).replaceAll("").strip();
         }
-        return rest != null && (!otherwise.measured() || HeaderUnit.fits(otherwise.column(), rest))
-                ? new Heading(List.of(otherwise.column()), rest, 2, false, null)
+        return rest != null && (!otherwise.measured() || HeaderUnit.fits(column, rest))
+                ? new Heading(List.of(column), rest, 2, false, null)
                 : null;
     }
 
@@ -248,26 +252,18 @@ final class Vocabulary {
      * measured so, or the one that the list is useless without; null if it is no such unit, or several would do.
      */
     private Heading measured(HeaderText header) {
-        String unit = header.tellsColumn() ? header.raw() : withoutFeed(header.raw());
-        if (unit.isEmpty()) {
+        if (!header.tellsColumn()) {
             return null;
         }
         List<ColumnSpec> measured = spec.columns().stream()
-                .filter(column -> HeaderUnit.fits(column, unit))
+                .filter(column -> HeaderUnit.fits(column, header.raw()))
                 .toList();
         if (measured.size() > 1) {
             measured = measured.stream().filter(ColumnSpec::required).toList();
         }
-        return measured.size() == 1 ? new Heading(measured, unit, 2, false, word(measured.get(0), header)) : null;
-    }
-
-    /** "kg DM silage/hd/day" and "kg DM/day grass" without what is eaten; "" where that leaves no unit that tells. */
-    private String withoutFeed(String header) {
-        if (spec != Herds.LIST) {
-            return "";
-        }
-        String without = FEED.matcher(header).replaceAll(" ").strip();
-        return without.length() < header.strip().length() && HeaderUnit.tellsColumn(without) ? without : "";
+        return measured.size() == 1
+                ? new Heading(measured, header.raw(), 2, false, word(measured.get(0), header))
+                : null;
     }
 
     /** What a header means by the words it begins with; null if nothing. */
@@ -445,6 +441,11 @@ final class Vocabulary {
                 return "";
             }
             bare = ColumnUnit.withoutWords(rest, qualifier.choices());
+        }
+        boolean onTheRoad = column == Machines.ROAD_SPEED_LADEN || column == Machines.ROAD_SPEED_EMPTY;
+        if (onTheRoad && header.name(count).startsWith("road ") && HeaderUnit.measuresOther(column, rest)) {
+            // "Road laden (min)" is a time, and no speed.
+            return null;
         }
         if (column == Products.PRICE && HeaderUnit.isPerArea(rest)) {
             // "Cost/ha" is what a spraying costs, and no price of the product.

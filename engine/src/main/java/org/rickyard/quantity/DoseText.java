@@ -2,6 +2,7 @@ package org.rickyard.quantity;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -49,6 +50,13 @@ public sealed interface DoseText {
     Pattern OF_NUTRIENT = Pattern.compile("units?( of)?( n| p| k)?/.*|(kgs?|g|lbs?|units?)( of)?"
             + " (n|p|k|p2o5|k2o|so3|mgo|nitrogen|phosphate|potash|nutrient)/.*");
 
+    /** A share of what is in the tank, whatever it is called. */
+    Pattern SHARE_OF_SPRAY = Pattern.compile("% (of )?(the )?(spray|mix|solution|tank)( volume| mix)?");
+
+    /** Seeds that are counted, and on what area. */
+    Pattern OF_SEEDS = Pattern.compile(
+            "(?:seeds?|plants?|grains?|kernels?)/(?<area>m2|sq ?m|square met(?:re|er)|ha|hectare|ac|acre)");
+
     /** Amounts of what in a product works. */
     Pattern OF_ACTIVE = Pattern.compile(
             "(kgs?|g|lbs?|oz|ml|l)( of)? (a\\.?i\\.?|a\\.?s\\.?|active|active ingredient|active substance)/.*");
@@ -61,7 +69,7 @@ public sealed interface DoseText {
                 || plain.equals("%v/v")
                 || plain.equals("% vol")
                 || plain.equals("v/v %")
-                || plain.equals("% of spray")) {
+                || SHARE_OF_SPRAY.matcher(plain).matches()) {
             return new Known("L", Unit.of("%", Units.CONCENTRATION.dimension(), perLitre(Ratio.of(1, 100))));
         }
         if (plain.equals("% w/v") || plain.equals("%w/v") || plain.equals("w/v %")) {
@@ -83,6 +91,11 @@ public sealed interface DoseText {
                             + " is an amount of active ingredient, not of product: divide it by what the label says is in a"
                             + " litre or kilogram of product, and write the dose of product.");
         }
+        Matcher seeds = OF_SEEDS.matcher(plain);
+        if (seeds.matches()) {
+            return new Ambiguous(
+                    List.of(), "\"" + text.strip() + "\" counts seeds. " + drilledByWeight(seeds.group("area")));
+        }
         int slash = plain.indexOf('/');
         String amountText = slash < 0 ? plain : plain.substring(0, slash);
         List<Known> amounts = amounts(COUNTRY_BEHIND.matcher(amountText.strip()).replaceFirst("($1)"), customary);
@@ -101,6 +114,20 @@ public sealed interface DoseText {
             case 1 -> results.get(0);
             default -> new Ambiguous(List.copyOf(results), question(text, results));
         };
+    }
+
+    /**
+     * How a count of seeds is made the weight that a drill is filled with.
+     *
+     * @param area what they are counted on, as it is written
+     */
+    static String drilledByWeight(String area) {
+        String on = area.startsWith("h") ? "ha" : area.startsWith("a") ? "ac" : "m2";
+        String weight = on.equals("ac") ? "kg/ac" : "kg/ha";
+        return "Seed is drilled by weight here. Write " + weight + " in a column Seed rate (" + weight + "): seeds/"
+                + on
+                + " × weight of a thousand in g ÷ " + (on.equals("m2") ? "100" : "1,000,000") + ", or plants/" + on
+                + " wanted × that weight ÷ " + (on.equals("m2") ? "" : "10,000 ÷ ") + "the percentage that come up.";
     }
 
     /** "fl oz/ac (US)": a dose unit with the country whose it is behind it. */

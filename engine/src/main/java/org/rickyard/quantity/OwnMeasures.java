@@ -72,6 +72,8 @@ public final class OwnMeasures {
             Units.T_DM,
             Units.T_DM_PER_HA,
             Units.M3,
+            Units.M3.over(Units.D),
+            Units.M.over(Units.WEEK),
             Units.KG.over(Units.HA));
 
     private final Map<Kind, Unit> units = new EnumMap<>(Kind.class);
@@ -132,6 +134,8 @@ public final class OwnMeasures {
                 dry,
                 dry.over(area),
                 volume(),
+                volume().over(Units.D),
+                the(Kind.LENGTH).over(Units.WEEK),
                 small());
         for (int i = 0; i < OURS.size(); i++) {
             if (ours.isSameScale(OURS.get(i))) {

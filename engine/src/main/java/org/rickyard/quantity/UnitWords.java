@@ -19,18 +19,11 @@ final class UnitWords {
     /** What continental yields are told in: 100 kg. */
     private static final Unit DECITONNE =
             Unit.of("dt", Units.KG.dimension(), Units.KG.factor().times(Ratio.of(100)));
-    /** US hundredweight of 100 lb. */
-    static final Unit CWT_US =
-            Unit.of("cwt(US)", Units.KG.dimension(), Units.LB.factor().times(Ratio.of(100)));
     /** Square foot and the like are built from lengths. */
     private static final Unit MONTH =
             Unit.of("month", Units.S.dimension(), Units.YR.factor().times(Ratio.of(1, 12)));
 
     private static final Unit PENNY = Unit.of("p", Units.MONEY_UNIT.dimension(), Ratio.of(1, 100));
-    private static final Unit QT_UK =
-            Unit.of("qt(UK)", Units.L.dimension(), Units.PT_UK.factor().times(Ratio.of(2)));
-    private static final Unit QT_US =
-            Unit.of("qt(US)", Units.L.dimension(), Units.PT_US.factor().times(Ratio.of(2)));
 
     private static final Map<String, List<Unit>> WORDS = new HashMap<>();
 
@@ -96,17 +89,17 @@ final class UnitWords {
         add(Units.GAL_US, "gal(us), us gal, us gallon, us gallons, gal us");
         add(Units.PT_UK, "pt(uk), uk pt, uk pint, uk pints, imperial pint, imperial pints, pt uk");
         add(Units.PT_US, "pt(us), us pt, us pint, us pints, pt us");
-        add(QT_UK, "qt(uk), uk qt, uk quart, uk quarts, imperial quart, imperial quarts, qt uk");
-        add(QT_US, "qt(us), us qt, us quart, us quarts, qt us");
+        add(Units.QT_UK, "qt(uk), uk qt, uk quart, uk quarts, imperial quart, imperial quarts, qt uk");
+        add(Units.QT_US, "qt(us), us qt, us quart, us quarts, qt us");
         add(Units.FL_OZ_UK, "fl oz(uk), uk fl oz, imperial fl oz, fl oz uk");
         add(Units.FL_OZ_US, "fl oz(us), us fl oz, fl oz us");
         add(Units.CWT, "cwt(uk), uk cwt, long cwt, cwt uk");
-        add(CWT_US, "cwt(us), us cwt, short cwt, cwt us");
+        add(Units.CWT_US, "cwt(us), us cwt, short cwt, cwt us");
         add(List.of(Units.GAL_UK, Units.GAL_US), "gal, gals, gallon, gallons, gall, galls");
         add(List.of(Units.PT_UK, Units.PT_US), "pt, pts, pint, pints");
-        add(List.of(QT_UK, QT_US), "qt, qts, quart, quarts");
+        add(List.of(Units.QT_UK, Units.QT_US), "qt, qts, quart, quarts");
         add(List.of(Units.FL_OZ_UK, Units.FL_OZ_US), "fl oz, floz, fluid oz, fluid ounce, fluid ounces, fl ozs");
-        add(List.of(Units.CWT, CWT_US), "cwt, cwts, hundredweight, hundredweights");
+        add(List.of(Units.CWT, Units.CWT_US), "cwt, cwts, hundredweight, hundredweights");
         add(List.of(Units.LONG_TON, Units.SHORT_TON, Units.T), "ton, tons");
         add(List.of(Units.GAL_UK.over(Units.AC), Units.GAL_US.over(Units.AC)), "gpa");
         add(Units.GAL_UK.over(Units.AC), "uk gpa, imp gpa, imperial gpa");

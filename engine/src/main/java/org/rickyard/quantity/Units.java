@@ -57,6 +57,10 @@ public final class Units {
     public static final Unit PT_UK = scaled("pt(UK)", L, "0.56826125");
     /** US pint. */
     public static final Unit PT_US = scaled("pt(US)", L, "0.473176473");
+    /** UK quart. */
+    public static final Unit QT_UK = scaled("qt(UK)", PT_UK, "2");
+    /** US quart. */
+    public static final Unit QT_US = scaled("qt(US)", PT_US, "2");
     /** UK fluid ounce. */
     public static final Unit FL_OZ_UK = scaled("fl oz(UK)", L, "0.0284130625");
     /** US fluid ounce. */
@@ -78,6 +82,8 @@ public final class Units {
     public static final Unit OZ = scaled("oz", KG, "0.028349523125");
     /** UK hundredweight. */
     public static final Unit CWT = scaled("cwt(UK)", KG, "50.80234544");
+    /** US hundredweight of 100 lb. */
+    public static final Unit CWT_US = scaled("cwt(US)", LB, "100");
     /** Long ton. */
     public static final Unit LONG_TON = scaled("long ton", KG, "1016.0469088");
     /** Short ton. */

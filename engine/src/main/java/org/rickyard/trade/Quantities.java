@@ -148,7 +148,7 @@ public final class Quantities {
     public static final Symbol LOAD_DENSITY =
             number("load density", Units.KG_PER_M3, Range.above(0, 1150), Range.of(150, 700), 0);
     /** One round of a loader or buckrake: filling, running, emptying, back. */
-    public static final Symbol ROUND_TIME = number("round time", Units.MIN, Range.above(0, 240), Range.of(0.3, 20), 1);
+    public static final Symbol ROUND_TIME = number("round time", Units.MIN, Range.above(0, 240), Range.of(0.3, 60), 1);
     /** Mass of the machine in working order. */
     public static final Symbol MASS = number("mass", Units.T, Range.above(0, 150), Range.of(0.05, 30), 1);
     /** Mass of the machine empty. */
@@ -281,6 +281,9 @@ public final class Quantities {
     /** Water used in that test. */
     public static final Symbol TEST_VOLUME =
             number("test volume", Units.L, Range.above(0, 5000), Range.of(0.2, 500), 1);
+    /** What a spreader or drill put out on it. */
+    public static final Symbol TEST_WEIGHT =
+            number("test weight", Units.KG, Range.above(0, 5000), Range.of(0.1, 500), 1);
 
     // Products
 

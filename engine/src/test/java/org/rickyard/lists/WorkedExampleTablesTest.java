@@ -6,6 +6,7 @@ import static org.rickyard.lists.FoundIn.messages;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.quantity.Units;
@@ -243,6 +244,35 @@ class WorkedExampleTablesTest {
         assertThat(messages(found, Severity.CAUTION)).singleElement().satisfies(told -> assertThat(told)
                 .startsWith("\"" + header + "\" is not read as the Dose")
                 .contains("Seed rate (kg/ha)"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Population (seeds/ac), kg/ac, seeds/ac",
+        "Seeds per acre, kg/ac, seeds/ac",
+        "Plant population/ha, kg/ha, seeds/ha",
+        "Population, kg/ha, seeds/m2"
+    })
+    void seedsThatAreCountedOnAnAcreOrAHectareToo(String header, String weight, String count) {
+        FoundLists found = find(new SheetOf("Planting")
+                .row("Field", "Operation", "Planter", "Product", header)
+                .row("Piece", "planting", "Twelve rows", "Maize seed", 34000));
+        assertThat(found.rows(Jobs.LIST).gives(Jobs.DOSE, 0)).isFalse();
+        assertThat(messages(found, Severity.CAUTION)).singleElement().satisfies(told -> assertThat(told)
+                .startsWith("\"" + header + "\" is not read as the Dose")
+                .contains("Seed rate (" + weight + "): " + count + " ×"));
+    }
+
+    /** 34,000 seeds an acre of 300 g a thousand are 10.2 kg/ac; 300 plants/m2 of 46 g, 92 % of them up, are 150 kg/ha. */
+    @Test
+    void aSeedRateInSeedsIsAskedWithTheWayToItsWeight() {
+        FoundLists found = find(new SheetOf("Planting")
+                .row("Field", "Operation", "Planter", "Product", "Seeding rate (seeds/ac)")
+                .row("Piece", "planting", "Twelve rows", "Maize seed", 34000));
+        assertThat(found.rows(Jobs.LIST).gives(Jobs.DOSE, 0)).isFalse();
+        assertThat(messages(found, Severity.STOP)).singleElement().satisfies(told -> assertThat(told)
+                .contains("\"seeds/ac\" counts seeds")
+                .contains("seeds/ac × weight of a thousand in g ÷ 1,000,000"));
     }
 
     @ParameterizedTest

@@ -50,8 +50,19 @@ class DoseTextTest {
 
     @ParameterizedTest
     @CsvSource({
-        "%, L, 0.01", "% v/v, L, 0.01", "ml/100 L, L, 0.00001", "ml per 100 litres, L, 0.00001", "g/100 L, kg, 0.00001",
-        "L/100 L, L, 0.01", "ml/100l, L, 0.00001", "ml/L, L, 0.001", "L/1000 L, L, 0.001", "ml/hl, L, 0.00001",
+        "%, L, 0.01",
+        "% v/v, L, 0.01",
+        "% of mix, L, 0.01",
+        "% of the spray, L, 0.01",
+        "% solution, L, 0.01",
+        "ml/100 L, L, 0.00001",
+        "ml per 100 litres, L, 0.00001",
+        "g/100 L, kg, 0.00001",
+        "L/100 L, L, 0.01",
+        "ml/100l, L, 0.00001",
+        "ml/L, L, 0.001",
+        "L/1000 L, L, 0.001",
+        "ml/hl, L, 0.00001",
         "L/100 L water, L, 0.01"
     })
     void concentrationsInTheSpray(String text, String productUnit, double perLitre) {

@@ -133,7 +133,8 @@ final class ListGuide {
                     Row width: 0.5
                     Nozzle flow: 1.2
                     Total flow: 28.8
-                    Working pressure: 3"""),
+                    Working pressure: 3
+                    Test weight: 12"""),
             new ListGuide(
                     Products.LIST,
                     "one row for each product, its limits copied from the label you hold",

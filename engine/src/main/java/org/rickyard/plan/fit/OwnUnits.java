@@ -31,6 +31,7 @@ import org.rickyard.quantity.OwnMeasures;
 import org.rickyard.quantity.OwnMeasures.Kind;
 import org.rickyard.quantity.Ratio;
 import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampShape;
@@ -58,6 +59,10 @@ public final class OwnUnits {
             new Telling(Kind.MASS, Machines.LIST, Machines.OUTPUT),
             new Telling(Kind.MASS, Machines.LIST, Machines.PAYLOAD),
             new Telling(Kind.MASS, Clamps.LIST, Clamps.ROLLER_MASS),
+            new Telling(Kind.MASS, Clamps.LIST, Clamps.FRESH_DENSITY),
+            new Telling(Kind.MASS, Clamps.LIST, Clamps.DRY_MATTER_DENSITY),
+            new Telling(Kind.MASS, Stocks.LIST, Stocks.WEIGHT_EACH),
+            new Telling(Kind.MASS, Machines.LIST, Machines.TEST_WEIGHT),
             new Telling(Kind.LENGTH, Clamps.LIST, Clamps.LENGTH),
             new Telling(Kind.LENGTH, Clamps.LIST, Clamps.FLOOR_WIDTH),
             new Telling(Kind.LENGTH, Clamps.LIST, Clamps.WALL_HEIGHT),
@@ -157,7 +162,9 @@ public final class OwnUnits {
     private static boolean isOfPounds(Unit unit) {
         return unit.isSameScale(Units.LB)
                 || unit.isSameScale(Units.LB.over(Units.AC))
-                || unit.isSameScale(Units.LB.over(Units.H));
+                || unit.isSameScale(Units.LB.over(Units.H))
+                || unit.isSameScale(Units.LB.over(Units.FT3))
+                || unit.isSameScale(UnitText.ofDryMatter(Units.LB).over(Units.FT3));
     }
 
     private void hear(Telling telling) {
@@ -289,7 +296,7 @@ public final class OwnUnits {
                 .or(() -> typedIn(table, Quantities.SPREAD_DOSE, row))
                 .or(() -> typedIn(table, Quantities.CONCENTRATION, row));
         if (dose.isEmpty()) {
-            return Optional.empty();
+            return ofPacks(table, symbol, row);
         }
         boolean onAnArea = dose.get().isCompatible(Units.DOSE);
         for (Asked asked : onAnArea ? ON_AN_AREA : IN_SPRAY) {
@@ -307,6 +314,17 @@ public final class OwnUnits {
                 : of(table, row).of(Units.L).map(unit -> OwnUnit.of(symbol, amount(unit, Units.L)));
     }
 
+    /** Where jobs of several doses are one order, it is wanted in the unit that its packs, or else its stock, are in. */
+    private static Optional<OwnUnit> ofPacks(ResultTable table, Symbol symbol, int row) {
+        Optional<Unit> pack = typedIn(table, Quantities.PACK_SIZE, row).or(() -> typedIn(table, Quantities.STOCK, row));
+        return ON_AN_AREA.stream()
+                .filter(asked ->
+                        pack.filter(unit -> unit.isSameScale(asked.amount())).isPresent()
+                                && table.unit(symbol, row).equals(asked.own().symbol()))
+                .findFirst()
+                .map(asked -> OwnUnit.of(symbol, asked.amount()));
+    }
+
     private static Unit amount(Unit unit, Unit own) {
         return Unit.of(unit.symbol(), Units.PRODUCT_UNIT.dimension(), unit.ratioTo(own));
     }
@@ -320,12 +338,16 @@ public final class OwnUnits {
         for (Unit unit : List.of(
                 Units.GAL_UK,
                 Units.GAL_US,
+                Units.QT_UK,
+                Units.QT_US,
                 Units.PT_UK,
                 Units.PT_US,
                 Units.FL_OZ_UK,
                 Units.FL_OZ_US,
                 Units.LB,
                 Units.OZ,
+                Units.CWT,
+                Units.CWT_US,
                 Units.SHORT_TON,
                 Units.LONG_TON)) {
             Unit own = unit.isCompatible(Units.L) ? Units.L : Units.KG;

@@ -38,10 +38,19 @@ final class SprayAsideFamily {
                 family.machinesWith(Machines.TIMED_DISTANCE, Machines.TIMED_SECONDS),
                 "no machine has a timed run typed");
         plan.add(SprayHourTables.FLOW_RATES, family.withFlow(), "no machine has a flow typed");
+        boolean weighed = family.machines.has(Machines.TEST_WEIGHT);
         plan.add(
                 SprayHourTables.AREA_TESTS,
-                family.machinesWith(Machines.TEST_AREA, Machines.TEST_VOLUME),
+                weighed
+                        ? family.machinesWith(Machines.TEST_VOLUME)
+                        : family.machinesWith(Machines.TEST_AREA, Machines.TEST_VOLUME),
                 "no machine has a test area typed");
+        if (weighed) {
+            plan.add(
+                    SpreadTables.TESTS,
+                    family.machinesWith(Machines.TEST_WEIGHT),
+                    "no machine has a test weight typed");
+        }
     }
 
     private RowSources withFlow() {

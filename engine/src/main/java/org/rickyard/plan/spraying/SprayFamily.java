@@ -51,6 +51,7 @@ public final class SprayFamily {
         SprayNozzleFamily.build(plan, family.blocks, family.lines, family.products);
         family.hours();
         SprayerTests.tell(plan, family.blocks);
+        MeasuredVolumes.tell(plan, family.blocks);
         HoursOfSprayers.tell(plan, jobLines.lines());
         HoursOfSprayers.tellOfSeveral(plan, family.blocks);
         SprayAsideFamily.build(plan);
@@ -78,7 +79,10 @@ public final class SprayFamily {
 
     private void records() {
         SprayRecordRows records = new SprayRecordRows(plan, read, lines, products);
-        plan.add(SpreadTables.PRODUCTS, spread.sources(), "no job of a spreader, tanker or drill names a product");
+        plan.add(
+                SpreadTables.products(spread.inRounds()),
+                spread.sources(),
+                "no job of a spreader, tanker or drill names a product");
         plan.add(
                 SprayTankTables.order(!products.uses().isEmpty(), !spread.uses().isEmpty(), listed.dosesOtherwise()),
                 listed.order(Stream.concat(products.uses().stream(), spread.uses().stream())

@@ -89,6 +89,12 @@ final class SpreadRows {
         return uses;
     }
 
+    /** Whether it is timed of any machine how long a load takes it. */
+    boolean inRounds() {
+        ListRows machines = lists.rows(Machines.LIST);
+        return spreads.stream().anyMatch(spread -> machines.isFilled(Machines.ROUND_TIME, spread.machine()));
+    }
+
     /** The sources of the table, one row per job, field and product. */
     RowSources sources() {
         return new RowSources(uses.size())

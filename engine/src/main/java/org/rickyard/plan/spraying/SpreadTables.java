@@ -43,42 +43,77 @@ final class SpreadTables {
                             SprayRules.NITROGEN_UNTOLD))
             .toList();
 
-    /** One row per job, field and product. */
-    static final TableSpec PRODUCTS = new TableSpec(
-            Spreading.TABLE,
-            "Spread products",
-            "Spread products: what is spread or drilled on each field",
-            "one row per job, field and product",
+    private static final List<TableColumn> COLUMNS = List.of(
+            Names.FIELD_HOLDING,
+            Names.JOB,
+            Names.FIELD,
+            SprayColumns.PRODUCT_OF_JOB,
+            Names.MACHINE,
+            Names.MACHINE_TYPE,
+            SprayColumns.UNIT_OF_PRODUCT,
+            new TableColumn.Key(Keys.PRODUCT_KEY),
+            SprayColumns.AREA,
+            SprayColumns.dose(Quantities.SPREAD_DOSE),
+            Names.optional(Quantities.HIGHEST_DOSE, Candidate.typed(Role.PRODUCT, Products.HIGHEST_DOSE)),
+            SprayColumns.result(Spreading.PRODUCT_SPREAD),
+            SprayColumns.typedOrNot(Quantities.PAYLOAD, Machines.PAYLOAD),
+            // What a tanker or hopper holds may be told as its body volume, in m3.
+            Names.optional(
+                    Quantities.TANK_VOLUME,
+                    Candidate.typed(Role.MACHINE, Machines.TANK),
+                    Candidate.typed(Role.MACHINE, Machines.BODY_VOLUME)),
+            SprayColumns.USABLE_TANK,
+            SprayColumns.step(TankPlan.TANK),
+            Names.optional(Quantities.PRODUCT_DENSITY, Candidate.typed(Role.PRODUCT, Products.DENSITY)),
+            SprayColumns.step(Spreading.PRODUCT_IN_LOAD),
+            TableColumn.Calculated.aside(Spreading.LOADS_SPREAD),
+            SprayColumns.NITROGEN_SHARE,
+            TableColumn.Calculated.aside(Nitrogen.NITROGEN_SPREAD));
+
+    private static final List<TableColumn> ROUNDS = List.of(
+            Names.dispensable(Quantities.ROUND_TIME, Candidate.typed(Role.MACHINE, Machines.ROUND_TIME)),
+            TableColumn.Calculated.aside(Spreading.HOURS_OF_LOADS));
+
+    private static final TableSpec PRODUCTS = products(COLUMNS);
+    private static final TableSpec PRODUCTS_IN_ROUNDS =
+            products(Stream.concat(COLUMNS.stream(), ROUNDS.stream()).toList());
+
+    /**
+     * One row per job, field and product.
+     *
+     * @param rounds whether the round of any of the machines is timed; buckrakes have theirs under the same header
+     */
+    static TableSpec products(boolean rounds) {
+        return rounds ? PRODUCTS_IN_ROUNDS : PRODUCTS;
+    }
+
+    /** One row per machine whose output was weighed on an area. */
+    static final TableSpec TESTS = new TableSpec(
+            "spreader-tests",
+            "Spreader tests",
+            "Spreader tests: what was weighed on an area",
+            "one row per machine with a test weight",
             Sentences.appended(
                     List.of(
-                            Names.FIELD_HOLDING,
-                            Names.JOB,
-                            Names.FIELD,
-                            SprayColumns.PRODUCT_OF_JOB,
+                            Names.MACHINE_HOLDING,
                             Names.MACHINE,
-                            Names.MACHINE_TYPE,
-                            SprayColumns.UNIT_OF_PRODUCT,
-                            new TableColumn.Key(Keys.PRODUCT_KEY),
-                            SprayColumns.AREA,
-                            SprayColumns.dose(Quantities.SPREAD_DOSE),
-                            Names.optional(
-                                    Quantities.HIGHEST_DOSE, Candidate.typed(Role.PRODUCT, Products.HIGHEST_DOSE)),
-                            SprayColumns.result(Spreading.PRODUCT_SPREAD),
-                            SprayColumns.typedOrNot(Quantities.PAYLOAD, Machines.PAYLOAD),
-                            // What a tanker or hopper holds may be told as its body volume, in m3.
-                            Names.optional(
-                                    Quantities.TANK_VOLUME,
-                                    Candidate.typed(Role.MACHINE, Machines.TANK),
-                                    Candidate.typed(Role.MACHINE, Machines.BODY_VOLUME)),
-                            SprayColumns.USABLE_TANK,
-                            SprayColumns.step(TankPlan.TANK),
-                            Names.optional(Quantities.PRODUCT_DENSITY, Candidate.typed(Role.PRODUCT, Products.DENSITY)),
-                            SprayColumns.step(Spreading.PRODUCT_IN_LOAD),
-                            TableColumn.Calculated.aside(Spreading.LOADS_SPREAD),
-                            SprayColumns.NITROGEN_SHARE,
-                            TableColumn.Calculated.aside(Nitrogen.NITROGEN_SPREAD)),
-                    RULES),
+                            Names.link(Quantities.TEST_AREA, Candidate.typed(Role.MACHINE, Machines.TEST_AREA)),
+                            Names.link(Quantities.TEST_WEIGHT, Candidate.typed(Role.MACHINE, Machines.TEST_WEIGHT)),
+                            SprayColumns.result(Spreading.TEST_RATE)),
+                    List.of()),
             List.of(),
-            Cautions.SPREADING,
-            RULES);
+            List.of(),
+            List.of());
+
+    private static TableSpec products(List<TableColumn> columns) {
+        return new TableSpec(
+                Spreading.TABLE,
+                "Spread products",
+                "Spread products: what is spread or drilled on each field",
+                "one row per job, field and product",
+                Sentences.appended(columns, RULES),
+                List.of(),
+                Cautions.SPREADING,
+                RULES);
+    }
 }

@@ -2,6 +2,7 @@ package org.rickyard.plan.workrate;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
@@ -29,6 +30,8 @@ import org.rickyard.trade.workrate.Suitability;
  * @param holdings the holdings of the fields worked on
  */
 public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
+    private static final Set<String> SPREADS = Set.of("slurry tanker", "muck spreader", "fertiliser spreader");
+
     /** Makes them, with the cuts that jobs meet and what rolls each clamp. */
     public static WorkRateFamily build(PlanContext plan, JobLines jobLines, FieldCuts cuts, ClampRollers rollers) {
         boolean hasJobs = plan.rows(Jobs.LIST).size() > 0;
@@ -48,6 +51,7 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
         int[] atWork = Arrays.stream(machine).distinct().sorted().toArray();
         mixed(plan, atWork);
         pumps(plan, atWork);
+        rounds(plan, atWork);
         widthInOrchards(plan, atWork);
         KindsOfMachines kinds = new KindsOfMachines(plan.rows(Machines.LIST), plan.rows(Jobs.LIST));
         kinds.ask(plan.findings());
@@ -77,7 +81,9 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
         }
         // Tonnes an hour of what is spread say nothing of hectares, as long as nobody says how much goes on one.
         sources.only(Quantities.OUTPUT, withCrop);
-        FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field), row -> withCrop[row]);
+        int[] cut = cuts.rows(job, field);
+        FieldYields.apply(sources, plan.lists(), field, cut, row -> withCrop[row]);
+        YieldWithoutBasis.tell(plan, lines, cut);
         plan.add(
                 WorkRateTables.rates(hasJobs, Arrays.stream(atWork).anyMatch(one -> isKnown(types, one))),
                 sources,
@@ -151,6 +157,25 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
                                         + "' has no working width, so its hours are left out. Type in Working width what it"
                                         + " sprays in one pass: the row spacing where it goes down every row, twice that"
                                         + " where it goes down every other."));
+            }
+        }
+    }
+
+    /** Says once of each spreader or tanker at work that the time of its rounds is not in these hours. */
+    private static void rounds(PlanContext plan, int[] atWork) {
+        ListRows machines = plan.rows(Machines.LIST);
+        for (int machine : atWork) {
+            if (SPREADS.contains(machines.text(Machines.TYPE, machine))
+                    && machines.isFilled(Machines.ROUND_TIME, machine)
+                    && !machines.isFilled(Machines.RATE_OF_WORK, machine)) {
+                plan.findings()
+                        .add(Finding.note(
+                                machines.address(Machines.ROUND_TIME, machine).orElse(null),
+                                "the round time of '" + machines.text(Machines.MACHINE, machine)
+                                        + "' gives the hours of its loads on Spread products, where a job names a product"
+                                        + " and its dose. Work rates, Machine hours, Season, fuel and cost go by width,"
+                                        + " speed and efficiency. To have them go by the loads, type its Rate of work"
+                                        + " (ha/h): the hectares that a load covers, over the hours of a round."));
             }
         }
     }

@@ -221,7 +221,13 @@ public final class WorkRateTables {
                 TableColumn.Calculated.aside(FieldRates.LIMIT),
                 byWidth(FieldRates.ACHIEVED, known),
                 TableColumn.Calculated.aside(Throughput.MATERIAL),
-                new TableColumn.Calculated(FieldRates.HOURS, true));
+                new TableColumn.Calculated(FieldRates.HOURS, true),
+                Names.dispensable(
+                        Quantities.HOURS_PER_DAY,
+                        Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY),
+                        Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY)),
+                TableColumn.Calculated.aside(FieldRates.AREA_PER_DAY),
+                TableColumn.Calculated.aside(FieldRates.DAYS));
         boolean once = title.equals(ONCE);
         return new TableSpec(
                 WorkTotals.WORK_RATES,

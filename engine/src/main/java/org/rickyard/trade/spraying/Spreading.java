@@ -6,8 +6,11 @@ import static org.rickyard.trade.Quantities.AREA;
 import static org.rickyard.trade.Quantities.PAYLOAD;
 import static org.rickyard.trade.Quantities.PRODUCT_DENSITY;
 import static org.rickyard.trade.Quantities.PRODUCT_UNIT;
+import static org.rickyard.trade.Quantities.ROUND_TIME;
 import static org.rickyard.trade.Quantities.SPREAD_DOSE;
 import static org.rickyard.trade.Quantities.TANK_VOLUME;
+import static org.rickyard.trade.Quantities.TEST_AREA;
+import static org.rickyard.trade.Quantities.TEST_WEIGHT;
 import static org.rickyard.trade.Quantities.USABLE_TANK;
 
 import java.util.List;
@@ -42,6 +45,19 @@ public final class Spreading {
     /** Loads that a field takes. */
     public static final Symbol LOADS =
             Symbol.number("loads spread", Units.ONE).possible(Range.POSITIVE).decimals(0);
+
+    /** Hours that the loads take, one after another. */
+    public static final Symbol ROUND_HOURS = Symbol.number("hours of the loads", Units.H)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+
+    /** What a test shows to go on a hectare. */
+    public static final Symbol TESTED = Symbol.number("tested rate by weight", Units.KG.over(Units.HA))
+            .possible(Range.POSITIVE)
+            .decimals(1);
+
+    private static final Source FLORIDA =
+            Source.published("University of Florida, UF00067504, table 1: 20 lb on 10 × 435 ft are 200 lb an acre");
 
     /** More than this is unusual of what spreaders and drills are filled with from bags. */
     public static final Constant HIGH = new Constant(
@@ -171,4 +187,28 @@ public final class Spreading {
                             .with(SPREAD, 150000)
                             .with(HELD, 10000)
                             .gives(15, Units.ONE, 0)));
+
+    /** {@code hours-of-loads}: loads spread × round time. */
+    public static final Formula HOURS_OF_LOADS = new Formula(
+            "hours-of-loads",
+            ROUND_HOURS,
+            value(LOADS).times(ROUND_TIME),
+            Source.commonPractice("each load takes one round: filling, the way there, spreading, the way back"),
+            "machine hours: of several alike each does its share; the last load is a whole round, however small",
+            List.of(WorkedExample.from(Source.derived("16 rounds of 15 min are 4 h"))
+                    .with(LOADS, 16)
+                    .with(ROUND_TIME, 15)
+                    .gives(4, Units.H, 6)));
+
+    /** {@code spreader-test-rate}: weight ÷ area. */
+    public static final Formula TEST_RATE = new Formula(
+            "spreader-test-rate",
+            TESTED,
+            value(TEST_WEIGHT).over(TEST_AREA),
+            FLORIDA,
+            "the product that is to be spread, at the speed and setting of the work; width between bouts, not the throw",
+            List.of(WorkedExample.from(FLORIDA)
+                    .with(TEST_AREA, 4350, Units.FT.pow(2))
+                    .with(TEST_WEIGHT, 20, Units.LB)
+                    .gives(200, Units.LB.over(Units.AC), 0)));
 }

@@ -5,6 +5,7 @@ import static org.rickyard.formula.Expr.given;
 import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.AREA;
 import static org.rickyard.trade.Quantities.FIELD_EFFICIENCY;
+import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
 import static org.rickyard.trade.Quantities.KIND_OF_MACHINE;
 import static org.rickyard.trade.Quantities.OUTPUT;
 import static org.rickyard.trade.Quantities.SPEED;
@@ -53,6 +54,14 @@ public final class FieldRates {
     /** Hours one field takes. */
     public static final Symbol FIELD_HOURS =
             Symbol.number("hours", Units.H).possible(Range.POSITIVE).decimals(1);
+
+    /** Area one machine covers in a day. */
+    public static final Symbol DAY_AREA =
+            Symbol.number("area per day", Units.HA).possible(Range.POSITIVE).decimals(1);
+    /** Days one field takes one machine. */
+    public static final Symbol FIELD_DAYS = Symbol.number("days of one machine", Units.D)
+            .possible(Range.POSITIVE)
+            .decimals(1);
 
     private static final Source SRIVASTAVA = Source.published(
             "Srivastava et al. 2006, Engineering Principles of Agricultural Machines, 2nd ed., ASABE, eq. 15.1");
@@ -250,6 +259,34 @@ public final class FieldRates {
                     .with(AREA, 15, Units.AC)
                     .with(RATE, 1.25, Units.AC_PER_H)
                     .gives(12, Units.H, 0)));
+
+    /** {@code area-per-day}: work rate × hours per day. */
+    public static final Formula AREA_PER_DAY = new Formula(
+            "area-per-day",
+            DAY_AREA,
+            value(RATE).times(HOURS_PER_DAY),
+            Source.published(
+                    "South African DAFF and KwaZulu-Natal, Guide to Machinery Costs 2015/16: hectares in ten hours"
+                            + " are km/h × m × efficiency"),
+            "one machine, on a day fit for the work; hours in the field, road and service not among them",
+            List.of(WorkedExample.from(
+                            Source.derived("the guide's first example, 5 km/h × 2 m with 17 % of the time lost, whose"
+                                    + " printed answer was not read: 0.83 ha/h are 8.3 ha in ten hours"))
+                    .with(RATE, 0.83)
+                    .with(HOURS_PER_DAY, 10)
+                    .gives(8.3, Units.HA, 1)));
+
+    /** {@code days-of-one-machine}: hours ÷ hours per day. */
+    public static final Formula DAYS = new Formula(
+            "days-of-one-machine",
+            FIELD_DAYS,
+            new Expr.AsUnit(value(FIELD_HOURS).over(HOURS_PER_DAY), Units.D),
+            Source.published("Iowa State University AgDM A3-25: days are area over area a day"),
+            "days fit for the work, one machine by itself: of several alike each does its share",
+            List.of(WorkedExample.from(Source.derived("50 ha at 0.83 ha/h take 60.2 h, 6.0 days of 8.3 ha"))
+                    .with(FIELD_HOURS, 50 / 0.83)
+                    .with(HOURS_PER_DAY, 10)
+                    .gives(6.0, Units.D, 1)));
 
     private static List<WorkedExample> limitedExamples() {
         List<WorkedExample> examples = new ArrayList<>(rateExamples());

@@ -29,6 +29,8 @@ public final class WorkRateCatalogue {
             FieldRates.ACHIEVED,
             Throughput.MATERIAL,
             FieldRates.HOURS,
+            FieldRates.AREA_PER_DAY,
+            FieldRates.DAYS,
             WorkTotals.MACHINE_HOURS,
             WorkTotals.MACHINE_AREA,
             WorkTotals.HOLDING_HOURS);

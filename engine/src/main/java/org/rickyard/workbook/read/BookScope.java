@@ -146,9 +146,18 @@ public final class BookScope {
 
     /** What a name stands for as seen from a sheet; null if it is not defined. */
     String nameFormula(String prefix, String name, String fromSheet) {
-        String sheet = prefix == null || prefix.startsWith("[") ? fromSheet : prefix;
-        String local = names.get(folded(sheet) + "!" + folded(name));
+        String local = names.get(ofOneSheet(prefix, name, fromSheet));
         return local != null ? local : names.get(folded(name));
+    }
+
+    /** Whether a name as seen from a sheet is one of that sheet alone, which goes before one of the workbook. */
+    boolean isOfOneSheet(String prefix, String name, String fromSheet) {
+        return names.containsKey(ofOneSheet(prefix, name, fromSheet));
+    }
+
+    private static String ofOneSheet(String prefix, String name, String fromSheet) {
+        String sheet = prefix == null || prefix.startsWith("[") ? fromSheet : prefix;
+        return folded(sheet) + "!" + folded(name);
     }
 
     /**

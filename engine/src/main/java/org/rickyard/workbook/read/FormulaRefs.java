@@ -295,7 +295,8 @@ public final class FormulaRefs {
             return false;
         }
         if (name.regionMatches(true, 0, OUR_NAMES, 0, OUR_NAMES.length())
-                && !clients.contains(BookScope.folded(name))) {
+                && !clients.contains(BookScope.folded(name))
+                && !scope.isOfOneSheet(tokens.sheet(), name, sheet)) {
             return true;
         }
         TableParts.Table table = scope.tables().get(BookScope.folded(name));

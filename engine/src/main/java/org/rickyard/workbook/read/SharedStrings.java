@@ -85,11 +85,12 @@ public final class SharedStrings {
                 switch (xml.next()) {
                     case XMLStreamConstants.START_ELEMENT -> {
                         String name = xml.at.name();
-                        inText = name.equals("t");
-                        if (!inText && (name.equals("rPh") || name.equals("rPr") || name.equals("phoneticPr"))) {
+                        boolean text = name.equals("t");
+                        if (!text && (name.equals("rPh") || name.equals("rPr") || name.equals("phoneticPr"))) {
                             xml.skip();
                         } else {
                             depth++;
+                            inText = text;
                         }
                     }
                     case XMLStreamConstants.END_ELEMENT -> {

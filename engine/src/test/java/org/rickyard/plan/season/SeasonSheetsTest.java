@@ -164,4 +164,31 @@ class SeasonSheetsTest {
         }
         return areas;
     }
+
+    /** 300 ha at 18.72 ha/h take 16.026 h, 2.003 days of eight hours: more than two, and not "2 d" beside "2 d". */
+    @Test
+    @Tag("derived")
+    void aHairTooLongIsSaidSoFinelyThatItShows() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)"), row("All", 300))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)",
+                                "Hours per day (h)"),
+                        row("Roll", "field rolls", 24, 12, 65, 8))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Days available (d)"),
+                        row("All", "rolling", "Roll", 2))
+                .run();
+        assertThat(worked.messages())
+                .filteredOn(m -> m.contains("the job does not fit its days"))
+                .singleElement()
+                .satisfies(m -> assertThat(m).contains("days needed is 2.003 d").contains("days available is 2 d"));
+    }
 }

@@ -143,4 +143,26 @@ class FlowRatesTest {
         assertThat(worked.result("rate-from-flow").reason()).contains("number of nozzles missing (Sprayers!F2)");
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** What a test gave is not what a job wants until somebody says so; where it stands is told. */
+    @Test
+    void whereNoWaterVolumeIsTypedTheTestThatTellsOneIsNamed() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)"), row("Corner", 0.6))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Tank (L)", "Test area (m2)", "Test volume (L)"),
+                        row("Back pack", "knapsack", 15, 100, 2),
+                        row("Other", "knapsack", 15, 100, 2))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Product", "Dose (L/ha)", "Water volume (L/ha)"),
+                        row("Corner", "spraying", "Back pack", "Herbicide", 3, null),
+                        row("Corner", "spraying", "Other", "Herbicide", 3, 200))
+                .run();
+        assertThat(worked.messages())
+                .filteredOn(m -> m.contains("What it was found to put out stands on Area tests"))
+                .singleElement()
+                .satisfies(m -> assertThat(m).contains("'Back pack'").contains("Water volume of Jobs"));
+    }
 }

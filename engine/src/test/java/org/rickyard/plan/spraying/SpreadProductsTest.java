@@ -7,6 +7,7 @@ import static org.rickyard.testing.SeasonBook.row;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.rickyard.audit.Result;
 import org.rickyard.lists.Finding;
@@ -320,6 +321,55 @@ class SpreadProductsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** 28 ha × 35 m3 are 980 m3, 86 loads of 11.4 m3; of 24 min each they take 34.4 h. Nothing is asked of the spinner. */
+    @Test
+    @Tag("derived")
+    void loadsTakeARoundEach() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Ley", "grass", 28))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Tank (m3)", "Payload (t)", "Round time (min)"),
+                        row("Tanker", "slurry tanker", 11.4, null, 24),
+                        row("Spinner", "fertilizer spreader", null, 1, null))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Product", "Dose", "Dose unit"),
+                        row("Ley", "slurry", "Tanker", "Slurry", 35, "m3/ha"),
+                        row("Ley", "spreading", "Spinner", "Urea", 100, "kg/ha"))
+                .run();
+        assertThat(given(worked, "hours-of-loads", "Product")).containsOnlyKeys("Slurry");
+        assertClose(given(worked, "hours-of-loads", "Product").get("Slurry"), 86 * 24 / 60.0);
+        assertThat(worked.messages())
+                .anyMatch(m -> m.contains("the round time of 'Tanker' gives the hours of its loads on Spread products"))
+                .noneMatch(m -> m.contains("Round time 24 min is unusual"))
+                .noneMatch(m -> m.contains("round time missing"));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** University of Florida, UF00067504, table 1: 20 lb on 10 × 435 ft are 200 lb an acre (200.28 before rounding). */
+    @Test
+    @Tag("published")
+    void aTestByWeightGivesTheRate() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Test area (ft2)", "Test weight (lb)", "Test volume (L)"),
+                        row("Spinner", "fertilizer spreader", 4350, 20, null),
+                        row("Back pack", "knapsack", 1000, null, 2))
+                .sheet("Fields", row("Field", "Area (ac)"), row("Hill", 20))
+                .sheet("Assumptions", row("Item", "Value"), row("Customary units", "US"))
+                .run();
+        Result.Own own = worked.result("spreader-test-rate", "Spinner").own().orElseThrow();
+        assertThat(Math.round(own.number())).isEqualTo(200);
+        assertThat(own.unit()).isEqualTo("lb/ac");
+        assertThat(worked.results().stream().filter(result -> result.id().equals("area-test-rate")))
+                .singleElement()
+                .satisfies(result -> assertThat(result.about()).containsEntry("Machine", "Back pack"));
+        assertThat(worked.messages()).noneMatch(m -> m.contains("test volume missing"));
+        assertThat(worked.differences()).isEmpty();
+    }
+
     /** 3.2 ha × 25 m3 are 80 m3: 6 loads of 14 m3. */
     @Test
     void whatATankerHoldsMayBeToldAsItsVolume() {
@@ -337,6 +387,25 @@ class SpreadProductsTest {
                     .run();
             assertThat(given(worked, "loads-spread", "Field")).as(header).containsExactly(entry("A", 6.0));
             assertThat(worked.differences()).isEmpty();
+        }
+    }
+
+    /** "Rate" over "spreading slurry" is what is spread, as it is over "slurry spreading": 25 ac of 2,500 gal, 25 loads. */
+    @Test
+    @Tag("derived")
+    void spreadingIsSpreadingWhicheverWordComesFirst() {
+        for (String operation : List.of("spreading slurry", "slurry spreading", "applying slurry")) {
+            SeasonBook.Worked worked = new SeasonBook()
+                    .sheet("Fields", row("Field", "Acres"), row("A", 25))
+                    .sheet("Machines", row("Machine", "Type", "Tank (gal)"), row("Tanker", "slurry tanker", 2500))
+                    .sheet(
+                            "Jobs",
+                            row("Field", "Operation", "Machine", "Product", "Rate (gal/ac)"),
+                            row("A", operation, "Tanker", "Slurry", 2500))
+                    .sheet("Assumptions", row("Item", "Value"), row("Customary units", "UK"))
+                    .run();
+            assertThat(given(worked, "loads-spread", "Field")).as(operation).containsExactly(entry("A", 25.0));
+            assertThat(worked.messages()).noneMatch(m -> m.contains("Water volume"));
         }
     }
 }

@@ -155,4 +155,60 @@ class RateAsKnownTest {
         assertThat(worked.number("work-rate", "Forager")).isCloseTo(2, within(1e-9));
         assertThat(worked.differences()).isEmpty();
     }
+
+    /** 4 m × 9 km/h × 70 % are 2.52 ha/h: 25.2 ha in ten hours, 63 ha in 2.5 days; of the job in eight hours, 3.125. */
+    @Test
+    @Tag("derived")
+    void hoursOfADayGiveItsAreaAndTheDaysWithoutAnyDeadline() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 63, "wheat"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Width (m)", "Speed (km/h)", "Efficiency (%)", "Hours per day (h)"),
+                        row("Drill", "drill", 4, 9, 70, 10),
+                        row("Other", "drill", 4, 9, 70, 10),
+                        row("Roll", "field rolls", 4, 9, 70, null))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Hours per day (h)"),
+                        row("A", "drilling", "Drill", null),
+                        row("A", "drilling", "Other", 8),
+                        row("A", "rolling", "Roll", null))
+                .run();
+        assertThat(worked.number("area-per-day", "Drill")).isCloseTo(25.2, within(1e-9));
+        assertThat(worked.number("days-of-one-machine", "Drill")).isCloseTo(2.5, within(1e-9));
+        assertThat(worked.number("area-per-day", "Other")).isCloseTo(20.16, within(1e-9));
+        assertThat(worked.number("days-of-one-machine", "Other")).isCloseTo(3.125, within(1e-9));
+        assertThat(worked.messages()).noneMatch(m -> m.contains("hours per day missing"));
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** 7.5 m × 5 km/h × 75 % are 2.8125 ha/h, of 8.5 t/ha 23.9 t/h: told where the yield says what it was weighed as. */
+    @Test
+    @Tag("derived")
+    void aYieldOfGrainThatDoesNotSayWhatItWasWeighedAsIsToldToBeUnused() {
+        for (String basis : new String[] {null, "as carted fresh"}) {
+            SeasonBook.Worked worked = new SeasonBook()
+                    .sheet(
+                            "Fields",
+                            row("Field", "Area (ha)", "Crop", "Yield (t/ha)", "Yield basis"),
+                            row("A", 120, "wheat", 8.5, basis),
+                            row("B", 20, "wheat", 8.5, basis))
+                    .sheet(
+                            "Machines",
+                            row("Machine", "Type", "Width (m)", "Speed (km/h)", "Efficiency (%)"),
+                            row("Combine", "combine", 7.5, 5, 75))
+                    .sheet("Jobs", row("Field", "Operation", "Machine"), row("wheat", "combining", "Combine"))
+                    .run();
+            if (basis == null) {
+                assertThat(worked.messages())
+                        .anyMatch(m -> m.contains("the yield of 'A' (and 1 more field) is used for"
+                                + " nothing, since it does not say what it was weighed as. Write it in Yield basis"));
+            } else {
+                assertThat(worked.number("material-rate", "A")).isCloseTo(23.90625, within(1e-9));
+                assertThat(worked.messages()).noneMatch(m -> m.contains("is used for nothing"));
+            }
+            assertThat(worked.differences()).isEmpty();
+        }
+    }
 }

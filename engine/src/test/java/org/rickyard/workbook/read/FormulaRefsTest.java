@@ -56,6 +56,31 @@ class FormulaRefsTest {
         return refs;
     }
 
+    /** A name of one sheet goes before one of the workbook, and ours are of the workbook. */
+    @Test
+    void aNameOfOneSheetThatBeginsAsOursDoIsTheClients() throws IOException {
+        BookScope scope = new BookScope(
+                SHEETS,
+                Map.of(
+                        "Rickyard_hours", "Summary!$C$3",
+                        "Fields!Rickyard_hours", "Fields!$B$2",
+                        "Fields!Rickyard_end", "Summary!$A$1"),
+                List.of());
+        FormulaRefs refs = new FormulaRefs(scope, OURS);
+        new BookReader(
+                        new Parts()
+                                .withRows(
+                                        "<row r=\"1\"><c><f>rickyard_hours*2</f></c><c><f>Fields!Rickyard_hours</f></c>"
+                                                + "<c><f>Notes!Rickyard_hours</f></c><c><f>Rickyard_end</f></c></row>"),
+                        Optional.empty(),
+                        Optional.empty(),
+                        false)
+                .stream(Parts.SHEET, refs.reading("Fields"));
+        assertThat(refs.mentions())
+                .extracting(FormulaRefs.Mention::formula)
+                .containsExactly("Notes!Rickyard_hours", "Rickyard_end");
+    }
+
     @Test
     void namesThatLeadToManyNamesAreEachFollowedOnce() throws IOException {
         Map<String, String> names =

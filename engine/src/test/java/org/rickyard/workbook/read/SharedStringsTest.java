@@ -19,15 +19,17 @@ class SharedStringsTest {
                                         + " </t></si><si><r><rPr><sz val=\"9\"/></rPr><t>Long </t></r>\n"
                                         + "<r><t>Acre</t></r><rPh sb=\"0\""
                                         + " eb=\"1\"><t>no</t></rPh></si>"
-                                        + "<si><t>tab_x0009_&amp;_x005F_x0009_</t></si></sst>"),
+                                        + "<si><t>tab_x0009_&amp;_x005F_x0009_</t></si>"
+                                        + "<si><t>Long<rPh><t>no</t></rPh> Acre</t></si></sst>"),
                 Parts.STRINGS);
-        assertThat(strings.size()).isEqualTo(5);
+        assertThat(strings.size()).isEqualTo(6);
         assertThat(strings.text(0)).isEqualTo("Mower");
         assertThat(strings.text(1)).isEmpty();
         assertThat(strings.text(2)).isEqualTo(" a ");
         assertThat(strings.text(3)).isEqualTo("Long Acre");
         assertThat(strings.text(4)).isEqualTo("tab\t&_x0009_");
-        assertThat(strings.text(5)).isNull();
+        assertThat(strings.text(5)).isEqualTo("Long Acre");
+        assertThat(strings.text(6)).isNull();
         assertThat(strings.text(-1)).isNull();
     }
 
