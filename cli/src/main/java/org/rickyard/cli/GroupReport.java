@@ -11,7 +11,8 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.run.Recalculation;
 
-/** What became of the workbooks of a folder: a line each with its stops under it, and their number in the end. */
+/** What became of the workbooks of a folder: a line each with its stops and the sheets kept under it, and their
+ * number in the end. */
 final class GroupReport {
     private static final int MOST_STOPS = 3;
     private static final int MOST_NAMES = 10;
@@ -31,6 +32,7 @@ final class GroupReport {
     private String what;
     private String figures;
     private List<Finding> stops;
+    private List<String> kept;
     private long withheld;
 
     GroupReport(Console console, GroupFolder group) {
@@ -49,6 +51,7 @@ final class GroupReport {
         what = NOT_DONE;
         figures = "";
         stops = List.of();
+        kept = List.of();
     }
 
     /** The workbook that is at hand holds no list. */
@@ -62,6 +65,7 @@ final class GroupReport {
         stops = run.sheets().findings().stream()
                 .filter(finding -> finding.severity() == Severity.STOP)
                 .toList();
+        kept = run.keptSheets();
         long missing = WithheldResults.of(run.plan()).count();
         withheld += missing;
         figures = Counted.of(Results.count(run.plan()), "result")
@@ -78,8 +82,8 @@ final class GroupReport {
         console.answers()
                 .println(figures.isEmpty() ? line : line + " ".repeat(WIDEST_WORDS - what.length()) + "  " + figures);
         console.answers().flush();
-        if (!stops.isEmpty()) {
-            // Messages may go elsewhere than answers, and then nothing else would say whose stops these are.
+        if (!stops.isEmpty() || !kept.isEmpty()) {
+            // Messages may go elsewhere than answers, and then nothing else would say whose these are.
             console.say(name + ":");
         }
         stops.stream()
@@ -88,6 +92,9 @@ final class GroupReport {
         if (stops.size() > MOST_STOPS) {
             console.say("  and " + Counted.more(stops.size() - MOST_STOPS, "stop")
                     + ": see the sheet Checks of this workbook");
+        }
+        if (!kept.isEmpty()) {
+            console.say("  " + Report.kept(kept) + ".");
         }
         begin();
     }

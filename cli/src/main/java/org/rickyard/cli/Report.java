@@ -66,8 +66,7 @@ final class Report {
         }
         List<String> kept = run.keptSheets();
         if (!kept.isEmpty()) {
-            console.say("Kept as your own, not brought up to date: " + String.join(", ", kept) + ". Why: see the sheet "
-                    + sheet("Checks") + ".");
+            console.say(kept(kept) + ". Why: see the sheet " + sheet("Checks") + ".");
         }
         long cautions = findings.stream()
                 .filter(finding -> finding.severity() == Severity.CAUTION)
@@ -77,6 +76,11 @@ final class Report {
                     + sheet("Checks") + ".");
         }
         console.say(NO_CLEARANCE);
+    }
+
+    /** Which sheets a run had written and the client has made his own; without a full stop. */
+    static String kept(List<String> sheets) {
+        return "Kept as your own, not brought up to date: " + String.join(", ", sheets);
     }
 
     private void more(int count, String what) {

@@ -281,6 +281,27 @@ class GroupCommandTest {
         assertThat(Opening.holdsOurSheets(farm)).isTrue();
     }
 
+    /** Its figures stay as they were, beside new ones: among many workbooks nobody would look for that. */
+    @Test
+    void aSheetThatIsKeptIsSaidUnderItsWorkbook() throws Exception {
+        Path farm = farm("farm.xlsx");
+        farm("other.xlsx");
+        assertThat(Ran.rickyard("group", folder).err()).doesNotContain("Kept as your own");
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(farm))) {
+            book.getSheet("Work rates").getRow(9).createCell(3).setCellValue("typed over");
+            try (var out = Files.newOutputStream(farm)) {
+                book.write(out);
+            }
+        }
+
+        Ran ran = Ran.rickyard("group", folder);
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err().lines().toList())
+                .startsWith("farm.xlsx:", "  Kept as your own, not brought up to date: Work rates.");
+        assertThat(ran.err()).doesNotContain("other.xlsx:");
+    }
+
     @Test
     void wrongFoldersAreSaid() throws Exception {
         Path farm = farm("farm.xlsx");
