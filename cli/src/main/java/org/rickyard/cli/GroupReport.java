@@ -11,8 +11,10 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.run.Recalculation;
 
-/** What became of the workbooks of a folder: a line each with its stops and the sheets kept under it, and their
- * number in the end. */
+/**
+ * What became of the workbooks of a folder: a line each, with its stops and the sheets kept under it, and their number in
+ * the end.
+ */
 final class GroupReport {
     private static final int MOST_STOPS = 3;
     private static final int MOST_NAMES = 10;
