@@ -108,6 +108,8 @@ class UnitsAgainstGnuUnitsTest {
         units.put("ML", "milliliter");
         units.put("GAL_UK", "brgallon");
         units.put("GAL_US", "usgallon");
+        units.put("QT_UK", "brquart");
+        units.put("QT_US", "usquart");
         units.put("PT_UK", "brpint");
         units.put("PT_US", "uspint");
         units.put("FL_OZ_UK", "brfluidounce");
@@ -120,6 +122,7 @@ class UnitsAgainstGnuUnitsTest {
         units.put("LB", "pound");
         units.put("OZ", "ounce");
         units.put("CWT", "brhundredweight");
+        units.put("CWT_US", "ushundredweight");
         units.put("LONG_TON", "longton");
         units.put("SHORT_TON", "shortton");
         units.put("KG_DM", "kgdrymatter");

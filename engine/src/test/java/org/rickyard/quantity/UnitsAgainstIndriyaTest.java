@@ -78,6 +78,8 @@ class UnitsAgainstIndriyaTest {
         units.put("ML", times(litre, 1, 1000));
         units.put("GAL_UK", gallonUk);
         units.put("GAL_US", gallonUs);
+        units.put("QT_UK", times(gallonUk, 1, 4));
+        units.put("QT_US", times(gallonUs, 1, 4));
         units.put("PT_UK", times(gallonUk, 1, 8));
         units.put("PT_US", times(gallonUs, 1, 8));
         units.put("FL_OZ_UK", times(gallonUk, 1, 160));
@@ -90,6 +92,7 @@ class UnitsAgainstIndriyaTest {
         units.put("LB", pound);
         units.put("OZ", times(pound, 1, 16));
         units.put("CWT", times(pound, 112, 1));
+        units.put("CWT_US", times(pound, 100, 1));
         units.put("LONG_TON", times(pound, 2240, 1));
         units.put("SHORT_TON", times(pound, 2000, 1));
         units.put("KG_DM", KG_DM);
