@@ -64,9 +64,9 @@ public final class Causes {
     public List<Cause> of(ResultTable table, Symbol symbol, int row) {
         found.clear();
         symbol(table, symbol, row);
-        boolean name = table.spec().column(symbol).orElse(null) instanceof TableColumn.Name
-                || table.of(symbol).has(row);
-        if (found.isEmpty() && !name) {
+        boolean owed =
+                !table.of(symbol).has(row) && !(table.spec().column(symbol).orElse(null) instanceof TableColumn.Name);
+        if (found.isEmpty() && owed) {
             found.add(new Cause(
                     symbol.name() + " is withheld: see Status in its row of '"
                             + table.spec().sheet() + "'",

@@ -208,7 +208,7 @@ final class CropRows {
     static final String OTHER_CROP = "not grass";
 
     private static final Pattern OTHER_IN_NAME =
-            Pattern.compile("(?i)\\b(maize|corn|whole ?-?crop|wholecrop|lucerne|alfalfa)\\b");
+            Pattern.compile("(?i)\\b(maize|corn|whole ?-?crop|lucerne|alfalfa)\\b");
 
     private static final List<String> NOT_GRASS = List.of(
             "maize",

@@ -2,7 +2,6 @@ package org.rickyard.plan.workrate;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
@@ -30,8 +29,6 @@ import org.rickyard.trade.workrate.Suitability;
  * @param holdings the holdings of the fields worked on
  */
 public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
-    private static final Set<String> SPREADS = Set.of("slurry tanker", "muck spreader", "fertiliser spreader");
-
     /** Makes them, with the cuts that jobs meet and what rolls each clamp. */
     public static WorkRateFamily build(PlanContext plan, JobLines jobLines, FieldCuts cuts, ClampRollers rollers) {
         boolean hasJobs = plan.rows(Jobs.LIST).size() > 0;
@@ -161,11 +158,11 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
         }
     }
 
-    /** Says once of each spreader or tanker at work that the time of its rounds is not in these hours. */
+    /** Says once of each spreader, tanker or drill at work that the time of its rounds is not in these hours. */
     private static void rounds(PlanContext plan, int[] atWork) {
         ListRows machines = plan.rows(Machines.LIST);
         for (int machine : atWork) {
-            if (SPREADS.contains(machines.text(Machines.TYPE, machine))
+            if (JobLines.spreads(machines.text(Machines.TYPE, machine))
                     && machines.isFilled(Machines.ROUND_TIME, machine)
                     && !machines.isFilled(Machines.RATE_OF_WORK, machine)) {
                 plan.findings()

@@ -52,9 +52,8 @@ class XmlCharacters {
 
     /** The first character from there on that does not stand for itself in text, or the limit. */
     static int endOfPlainText(char[] characters, int start, int limit) {
-        boolean[] plain = PLAIN;
         int i = start;
-        while (i < limit && (characters[i] < 128 ? plain[characters[i]] : characters[i] < Character.MIN_SURROGATE)) {
+        while (i < limit && isPlain(characters[i])) {
             i++;
         }
         return i;
