@@ -451,6 +451,10 @@ final class Vocabulary {
             // "Cost/ha" is what a spraying costs, and no price of the product.
             return null;
         }
+        if (column == Fields.TREES && HeaderUnit.isBasis(rest)) {
+            // "Trees/ha" and "Trees per row" are not those of the field.
+            return null;
+        }
         if (HeaderUnit.isMoney(bare) && !HeaderUnit.isMoney(column)) {
             return null;
         }

@@ -74,7 +74,8 @@ public final class OwnMeasures {
             Units.M3,
             Units.M3.over(Units.D),
             Units.M.over(Units.WEEK),
-            Units.KG.over(Units.HA));
+            Units.KG.over(Units.HA),
+            Units.ONE.over(Units.HA));
 
     private final Map<Kind, Unit> units = new EnumMap<>(Kind.class);
     private final String words;
@@ -136,7 +137,8 @@ public final class OwnMeasures {
                 volume(),
                 volume().over(Units.D),
                 the(Kind.LENGTH).over(Units.WEEK),
-                small());
+                small(),
+                Units.ONE.over(area).named("per " + area));
         for (int i = 0; i < OURS.size(); i++) {
             if (ours.isSameScale(OURS.get(i))) {
                 return customary.get(i);
