@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;

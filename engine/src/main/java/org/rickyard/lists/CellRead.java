@@ -85,7 +85,7 @@ final class CellRead {
 
     /** What is shown in it, a number too. */
     String text() {
-        return FoundRows.cellText(grid, sheetRow, binding.sheetColumn());
+        return grid.words(sheetRow, binding.sheetColumn());
     }
 
     /** Its text without outer spaces. */

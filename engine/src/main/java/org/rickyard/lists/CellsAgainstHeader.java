@@ -2,6 +2,7 @@ package org.rickyard.lists;
 
 import java.util.List;
 import java.util.Set;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 
 /** Headers that are not what their words say, as the cells under them tell: numbers of rows, names of people. */

@@ -159,7 +159,7 @@ final class ColumnReader {
         }
         if (spec.type() == ColumnSpec.Type.TEXT && !hasChoices) {
             CellAddress header = rows.bound[tableIndex].wordsAt().get(spec);
-            boolean whole = headerWord.equals(FoundRows.cellText(grid, header.row(), header.column()));
+            boolean whole = headerWord.equals(grid.words(header.row(), header.column()));
             return whole ? State.GIVEN : State.READ_FROM_TEXT;
         }
         column.word[row] = column.wordIndex(headerWord);

@@ -8,6 +8,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
@@ -115,7 +117,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             return of(column, header, plain, customary);
         }
         String[] units = OR.split(rest);
-        if (units.length > 1 && Stream.of(units).allMatch(HeaderUnit::isUnit)) {
+        if (units.length > 1 && Stream.of(units).allMatch(UnitWords::isUnit)) {
             return asked("Its rows are in " + rest + ": turn them into one of these, or give each a column of its own, "
                     + Stream.of(units)
                             .map(unit -> column.name() + " (" + unit + ")")

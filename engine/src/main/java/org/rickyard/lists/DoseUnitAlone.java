@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
 import org.rickyard.quantity.UnitText;

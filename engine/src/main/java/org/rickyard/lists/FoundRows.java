@@ -119,7 +119,7 @@ final class FoundRows implements ListRows {
             Binding binding = binding(row);
             return binding == null
                     ? rows.bound[rows.tableOf[row]].words().getOrDefault(spec, "")
-                    : cellText(grid(row), rows.sheetRow[row], binding.sheetColumn());
+                    : grid(row).words(rows.sheetRow[row], binding.sheetColumn());
         }
 
         @Override
@@ -165,9 +165,11 @@ final class FoundRows implements ListRows {
         @Override
         public int cellScale(int row) {
             Binding binding = isMeasured ? binding(row) : null;
+            Unit unit = unit(row);
             return binding != null
+                            && unit != null
                             && grid(row).format(rows.sheetRow[row], binding.sheetColumn()) == Grid.Format.PERCENT
-                            && isPercent(unit(row))
+                            && unit.isPerCent()
                     ? 100
                     : 1;
         }
@@ -258,13 +260,6 @@ final class FoundRows implements ListRows {
         return found == null ? "" : found.typed(row);
     }
 
-    /** A cell as words: trimmed text, or the digits of a number. */
-    static String cellText(Grid grid, int row, int column) {
-        return grid.kind(row, column) == Grid.Kind.NUMBER
-                ? Words.digits(grid.number(row, column))
-                : Words.trim(grid.text(row, column));
-    }
-
     @Override
     public Optional<Unit> unit(ColumnSpec column, int row) {
         Column found = columns.get(column);
@@ -281,14 +276,6 @@ final class FoundRows implements ListRows {
     public int cellScale(ColumnSpec column, int row) {
         Column found = columns.get(column);
         return found == null ? 1 : found.cellScale(row);
-    }
-
-    /** Whether a unit counts in hundredths, so that a cell shown as per cent holds a hundredth of its number. */
-    static boolean isPercent(Unit unit) {
-        return unit != null
-                && (unit.isSameScale(Units.PERCENT)
-                        || unit.isSameScale(Units.PERCENT_DM)
-                        || unit.symbol().startsWith("%"));
     }
 
     @Override

@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.NozzleText;
+import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -143,7 +145,7 @@ final class HeaderHints {
                     && !heading.settled()
                     && heading.candidates().contains(Jobs.WATER_VOLUME)
                     && !HeaderText.normal(header).contains("water")) {
-                String rest = heading.rest().isEmpty() && HeaderUnit.isUnit(header) ? header : heading.rest();
+                String rest = heading.rest().isEmpty() && UnitWords.isUnit(header) ? header : heading.rest();
                 headings[i] = heading.as(Jobs.DOSE, rest);
                 note(
                         match.firstColumn() + i,
@@ -229,7 +231,7 @@ final class HeaderHints {
         String header = headers[match.firstColumn() + place];
         String rest = match.headings()[place].rest();
         match.headings()[place] =
-                match.headings()[place].as(told.column(), rest.isEmpty() && HeaderUnit.isUnit(header) ? header : rest);
+                match.headings()[place].as(told.column(), rest.isEmpty() && UnitWords.isUnit(header) ? header : rest);
         List<String> beside = told.beside().stream()
                 .map(column -> Words.quoted(match.headerOf(column, headers)))
                 .toList();
@@ -254,7 +256,7 @@ final class HeaderHints {
                 return false;
             }
             if (kind == Grid.Kind.TEXT || kind == Grid.Kind.NUMBER) {
-                String text = FoundRows.cellText(grid, row, sheetColumn);
+                String text = grid.words(row, sheetColumn);
                 sizes += !COUNT.matcher(text.strip()).matches()
                                 && NozzleText.read(text).isPresent()
                         ? 1

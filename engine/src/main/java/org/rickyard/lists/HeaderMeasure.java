@@ -1,5 +1,6 @@
 package org.rickyard.lists;
 
+import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;
@@ -62,7 +63,7 @@ final class HeaderMeasure {
     String inUnitsRow(int sheetColumn) {
         int row = table.unitsRow < 0 ? table.secondHeaderRow : table.unitsRow;
         String said = row < 0 ? "" : Words.trim(table.grid.text(row, sheetColumn));
-        if (row == table.secondHeaderRow && (table.headers[sheetColumn].endsWith(said) || !HeaderUnit.isUnit(said))) {
+        if (row == table.secondHeaderRow && (table.headers[sheetColumn].endsWith(said) || !UnitWords.isUnit(said))) {
             // It is in the header already, or no unit.
             return "";
         }

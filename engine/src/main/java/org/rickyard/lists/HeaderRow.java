@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.rickyard.lists.text.HeaderText;
 
 /** One row of a sheet, or a part of it, read as the header of a list. */
 final class HeaderRow {

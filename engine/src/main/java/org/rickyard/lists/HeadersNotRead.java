@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.DoseText;
 

@@ -131,7 +131,7 @@ final class HoldingAbove {
         RepeatedKey key = new RepeatedKey();
         for (int column : fields.columnsOf(List.of(Shared.HOLDING))) {
             for (int index = 0; index < fields.count(); index++) {
-                String name = FoundRows.cellText(fields.grid, fields.row(index), column);
+                String name = fields.grid.words(fields.row(index), column);
                 if (!name.isEmpty()) {
                     holdings.add(key.of(name));
                 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 
 /**

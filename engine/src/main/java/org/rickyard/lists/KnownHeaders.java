@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 
 /**

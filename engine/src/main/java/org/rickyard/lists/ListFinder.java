@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 
@@ -301,7 +302,7 @@ public final class ListFinder {
         List<Binding> bindings = bound.bindings().get(column);
         return bindings == null
                 ? bound.words().getOrDefault(column, "")
-                : FoundRows.cellText(table.grid, row, bindings.get(0).sheetColumn());
+                : table.grid.words(row, bindings.get(0).sheetColumn());
     }
 
     /** A name written once over several rows, or in a merged cell, stands in the first of them only. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 
 /**

@@ -7,9 +7,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.rickyard.lists.ListRows.State;
+import org.rickyard.lists.text.AmountText;
 import org.rickyard.lists.text.BatterText;
 import org.rickyard.lists.text.CutText;
 import org.rickyard.lists.text.FeetText;
+import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.WatchText;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
@@ -71,7 +73,7 @@ final class NumberCells implements CellReader {
         double value = cell.number();
         Grid.Format format = cell.format();
         if (format == Grid.Format.PERCENT) {
-            if (FoundRows.isPercent(unit)) {
+            if (unit != null && unit.isPerCent()) {
                 value *= 100;
             } else if (unit != null
                     && !unit.symbol().equals(UnitText.DECIMAL.symbol())
@@ -193,7 +195,7 @@ final class NumberCells implements CellReader {
         DoseText unit = DoseText.read(amount.unit(), customary);
         String basis = cell.binding().rest();
         boolean ofNothing = unit instanceof DoseText.Known alone && !alone.isPerArea() && !alone.isPerSpray();
-        if (ofNothing && HeaderUnit.isBasis(basis)) {
+        if (ofNothing && UnitWords.isBasis(basis)) {
             // "200 g" under "Rate per 100 L".
             unit = DoseText.read(amount.unit().strip() + UnitText.plain(basis), customary);
         } else if (ofNothing) {

@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -117,8 +118,8 @@ final class OrchardBlocks {
         Set<String> blocks = new HashSet<>();
         int rows = 0;
         for (int row = firstRow; row < Math.min(grid.rows(), firstRow + MOST_ROWS); row++) {
-            String name = Words.normal(FoundRows.cellText(grid, row, orchard));
-            String part = Words.normal(FoundRows.cellText(grid, row, block));
+            String name = Words.normal(grid.words(row, orchard));
+            String part = Words.normal(grid.words(row, block));
             if (!name.isEmpty() && !part.isEmpty()) {
                 rows++;
                 orchards.add(name);

@@ -63,7 +63,7 @@ final class OtherUnitBeside {
     /** What a cell says: its number with the unit of its header, or its words. */
     static String said(Grid grid, int row, Binding column) {
         Unit unit = column.unit().unit();
-        String text = FoundRows.cellText(grid, row, column.sheetColumn());
+        String text = grid.words(row, column.sheetColumn());
         return unit == null || grid.kind(row, column.sheetColumn()) != Grid.Kind.NUMBER
                 ? Words.quoted(text)
                 : text + " " + unit;

@@ -5,6 +5,9 @@ import java.util.Objects;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.rickyard.lists.Vocabulary.Heading;
+import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.TurnedHeader;
+import org.rickyard.lists.text.UnitWords;
 
 /** The headers of a list that mean a column only where no other header does: rare names, and names turned round. */
 final class OtherwiseHeaders {
@@ -89,7 +92,7 @@ final class OtherwiseHeaders {
     /** "kg DM silage/hd/day" and "kg DM/day grass" without what is eaten; "" where that leaves no unit that tells. */
     private static String withoutFeed(String header) {
         String without = FEED.matcher(header).replaceAll(" ").strip();
-        return without.length() < header.strip().length() && HeaderUnit.tellsColumn(without) ? without : "";
+        return without.length() < header.strip().length() && UnitWords.tellsColumn(without) ? without : "";
     }
 
     /** All of them, where no other header is the intake: of two feeds beside each other it is asked which. */

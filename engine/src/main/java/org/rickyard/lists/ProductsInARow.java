@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -187,7 +188,7 @@ final class ProductsInARow {
     }
 
     private static boolean names(HeaderRow.Match match, Grid grid, int row) {
-        String name = FoundRows.cellText(grid, row, productAt(match));
+        String name = grid.words(row, productAt(match));
         return !name.isBlank() && !Words.marksBlank(Words.trim(name));
     }
 

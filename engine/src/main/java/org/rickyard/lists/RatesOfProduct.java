@@ -1,6 +1,8 @@
 package org.rickyard.lists;
 
 import java.util.List;
+import org.rickyard.lists.text.AmountText;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;

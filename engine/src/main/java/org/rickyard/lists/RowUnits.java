@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
@@ -184,7 +185,7 @@ final class RowUnits {
             return At.asked(Words.quoted(word.isEmpty() ? rest : word)
                     + " is not a dose unit known here: write L/ha, g/ha, % or ml/100 L.");
         }
-        String basis = !basisSaid ? "/ha" : HeaderUnit.isBasis(rest) ? Basis.of(rest) : "/?";
+        String basis = !basisSaid ? "/ha" : UnitWords.isBasis(rest) ? Basis.of(rest) : "/?";
         DoseText whole = DoseText.read((amount.isEmpty() ? "L" : amount) + basis, customary);
         if (whole instanceof DoseText.Known known && isFull(known)) {
             if (amount.isEmpty()) {
@@ -332,7 +333,7 @@ final class RowUnits {
             At amount = under(known, word);
             return new At(Units.MONEY_UNIT.over(amount.unit()), amount.productUnit(), null, amount.assumed());
         }
-        if (!per.isEmpty() && !UNIT_OF_PRODUCT.contains(Words.normal(per)) && !HeaderUnit.isUnit(per)) {
+        if (!per.isEmpty() && !UNIT_OF_PRODUCT.contains(Words.normal(per)) && !UnitWords.isUnit(per)) {
             return At.asked(Words.quoted(per)
                     + " is not a unit or a pack known here: write Price per pack, or Price per L, kg or tablet.");
         }

@@ -6,6 +6,8 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -146,7 +148,7 @@ final class TwoDeepHeader {
     /** Whether a text is a unit and cannot be a name, as "Count", "Nozzle" and "Hours per day" are. */
     static boolean isUnitAlone(String text) {
         boolean inBrackets = text.startsWith("(") || text.startsWith("[");
-        return HeaderUnit.measures(text) || HeaderUnit.isUnit(text) && (inBrackets || text.contains("%"));
+        return UnitWords.measures(text) || UnitWords.isUnit(text) && (inBrackets || text.contains("%"));
     }
 
     private boolean begins(String[] headers, int first, int last, int column, String joined) {
@@ -249,7 +251,7 @@ final class TwoDeepHeader {
             boolean unitAlone = above[column] != null
                     && both[column] != null
                     && !both[column].contains(above[column])
-                    && HeaderUnit.isUnit(both[column]);
+                    && UnitWords.isUnit(both[column]);
             if (unitAlone && isKnownBeside(both, first, end, column)) {
                 both[column] = above[column];
             }

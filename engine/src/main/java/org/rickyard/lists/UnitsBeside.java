@@ -4,6 +4,8 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
 
 /** Columns that say the unit of another: "Unit" on its right, "Yield unit" anywhere in the row of headers. */
@@ -66,7 +68,7 @@ final class UnitsBeside {
         int others = 0;
         for (String cell : TextsBelow.of(grid, headerRow, sheetColumn)) {
             String text = Words.trim(cell);
-            boolean unit = HeaderUnit.isUnit(text);
+            boolean unit = UnitWords.isUnit(text);
             units += unit ? 1 : 0;
             others += unit || text.isEmpty() || Words.marksBlank(text) ? 0 : 1;
         }
@@ -155,7 +157,7 @@ final class UnitsBeside {
         int last = TextsBelow.end(grid, headerRow);
         for (int row = headerRow + 1; row < last; row++) {
             String text = grid.kind(row, sheetColumn) == Grid.Kind.TEXT ? Words.trim(grid.text(row, sheetColumn)) : "";
-            if (HeaderUnit.isUnit(text)) {
+            if (UnitWords.isUnit(text)) {
                 all.add(text);
                 if (grid.kind(row, of) == Grid.Kind.NUMBER) {
                     units.add(text);

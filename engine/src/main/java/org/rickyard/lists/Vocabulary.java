@@ -8,10 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.TurnedHeader;
+import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
 
 /** The headers one list understands. */
-final class Vocabulary {
+public final class Vocabulary {
     /**
      * A header read for one list.
      *
@@ -346,7 +349,7 @@ final class Vocabulary {
         List<ColumnSpec> doses = candidates.stream()
                 .filter(candidate -> candidate.type() == ColumnSpec.Type.DOSE)
                 .toList();
-        if (doses.size() == 1 && HeaderUnit.isPerSpray(header.rest(count))) {
+        if (doses.size() == 1 && UnitWords.isPerSpray(header.rest(count))) {
             return new Heading(doses, header.rest(count), 2, false, null);
         }
         List<ColumnSpec> fitting = new ArrayList<>();
@@ -369,7 +372,7 @@ final class Vocabulary {
             }
         }
         if (fitting.isEmpty()
-                && (HeaderUnit.isMoney(header.rest(count))
+                && (UnitWords.isMoney(header.rest(count))
                         || header.isShareOf(count)
                         || isOtherwise(header, count)
                         || isGivenPerArea(header.rest(count)))) {
@@ -377,9 +380,8 @@ final class Vocabulary {
         }
         if (fitting.isEmpty()) {
             // "Rate/ac" tells of what it is a rate no more than "Rate" does.
-            boolean empty = header.rest(count).isEmpty()
-                    || header.isSetOff(count)
-                    || HeaderUnit.isAreaAlone(header.rest(count));
+            boolean empty =
+                    header.rest(count).isEmpty() || header.isSetOff(count) || UnitWords.isAreaAlone(header.rest(count));
             return empty ? new Heading(candidates, header.rest(count), 1, false, null) : null;
         }
         boolean told = fitting.size() == 1 && candidates.size() > 1 && !rest.isEmpty();
@@ -388,7 +390,7 @@ final class Vocabulary {
 
     /** "Rate (L/ha)" is no speed, output or charge of a sprayer; "Rate/ha" does not tell what it is a rate of. */
     private static boolean isGivenPerArea(String rest) {
-        return HeaderUnit.isUnit(rest) && HeaderUnit.isPerArea(rest) && !HeaderUnit.isAreaAlone(rest);
+        return UnitWords.isUnit(rest) && UnitWords.isPerArea(rest) && !UnitWords.isAreaAlone(rest);
     }
 
     /** "Density (lb/ft3 as fed)" is no density of dry matter. */
@@ -426,17 +428,17 @@ final class Vocabulary {
                 || column.type() == ColumnSpec.Type.DATE
                 || column.type() == ColumnSpec.Type.NOZZLE;
         boolean plural = rest.equals("s");
-        boolean figure = HeaderUnit.measures(rest) || header.isShareOf(count);
+        boolean figure = UnitWords.measures(rest) || header.isShareOf(count);
         if (text && !plural && figure && !mayBeUnits(column)) {
             // "Tractor hours", "Buffer (m)" and "Crop (%)" are figures, and no tractor, category or crop.
             return null;
         }
         if (text) {
-            return header.isSetOff(count) || HeaderUnit.isUnit(rest) ? "" : null;
+            return header.isSetOff(count) || UnitWords.isUnit(rest) ? "" : null;
         }
         ColumnSpec qualifier = spec.qualifiers().get(column);
         String bare = rest;
-        if (qualifier != null && !HeaderUnit.isUnit(rest)) {
+        if (qualifier != null && !UnitWords.isUnit(rest)) {
             if (known.qualifying(column).containsKey(Words.normal(rest))) {
                 return "";
             }
@@ -447,18 +449,18 @@ final class Vocabulary {
             // "Road laden (min)" is a time, and no speed.
             return null;
         }
-        if (column == Products.PRICE && HeaderUnit.isPerArea(rest)) {
+        if (column == Products.PRICE && UnitWords.isPerArea(rest)) {
             // "Cost/ha" is what a spraying costs, and no price of the product.
             return null;
         }
-        if (column == Fields.TREES && HeaderUnit.isBasis(rest)) {
+        if (column == Fields.TREES && UnitWords.isBasis(rest)) {
             // "Trees/ha" and "Trees per row" are not those of the field.
             return null;
         }
-        if (HeaderUnit.isMoney(bare) && !HeaderUnit.isMoney(column)) {
+        if (UnitWords.isMoney(bare) && !HeaderUnit.isMoney(column)) {
             return null;
         }
-        boolean readable = header.isSetOff(count) || HeaderUnit.isUnit(bare) || HeaderUnit.isBasis(bare);
+        boolean readable = header.isSetOff(count) || UnitWords.isUnit(bare) || UnitWords.isBasis(bare);
         return readable ? bare : null;
     }
 
@@ -495,5 +497,22 @@ final class Vocabulary {
             }
         }
         return found.size() == 1 ? found.iterator().next() : null;
+    }
+
+    /**
+     * The columns of a list that a header could mean by its own words, or those that it would mean where no other header
+     * does; empty if it means none.
+     */
+    public static List<ColumnSpec> columnsOf(ListSpec list, String header) {
+        Vocabulary vocabulary = new Vocabulary(list);
+        HeaderText text = HeaderText.of(header);
+        Heading heading = vocabulary.read(text);
+        return heading != null
+                ? heading.candidates()
+                : list.hints().otherwise().stream()
+                        .filter(otherwise -> vocabulary.heading(otherwise, text) != null)
+                        .map(ListSpec.Otherwise::column)
+                        .distinct()
+                        .toList();
     }
 }

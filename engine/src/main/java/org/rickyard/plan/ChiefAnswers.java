@@ -42,5 +42,5 @@ final class ChiefAnswers {
             Spreading.TABLE,
             List.of(Nitrogen.SPREAD),
             "tree-areas",
-            List.of(TreeCounts.TREE_AREA));
+            List.of(TreeCounts.DENSITY, TreeCounts.TREE_AREA));
 }

@@ -122,7 +122,8 @@ public final class OwnMeasures {
         Unit liquid = the(Kind.LIQUID);
         Unit mass = the(Kind.MASS);
         Unit dry = UnitText.ofDryMatter(mass);
-        // Each in place of one of OURS, in the same order; volumes of earth and silage follow the lengths.
+        // Each in place of one of OURS, in the same order; volumes of earth and silage follow the lengths. Only trees
+        // are counted on an area.
         List<Unit> customary = List.of(
                 area.over(Units.H),
                 Units.H.over(area),
@@ -138,7 +139,7 @@ public final class OwnMeasures {
                 volume().over(Units.D),
                 the(Kind.LENGTH).over(Units.WEEK),
                 small(),
-                Units.ONE.over(area).named("per " + area));
+                Units.ONE.over(area).named("trees/" + area));
         for (int i = 0; i < OURS.size(); i++) {
             if (ours.isSameScale(OURS.get(i))) {
                 return customary.get(i);

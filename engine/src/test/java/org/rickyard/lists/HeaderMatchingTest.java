@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.quantity.Units;
 
 class HeaderMatchingTest {

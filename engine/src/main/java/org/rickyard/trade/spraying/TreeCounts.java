@@ -21,11 +21,11 @@ import org.rickyard.quantity.Units;
 public final class TreeCounts {
     private TreeCounts() {}
 
-    private static final Unit PER_HA = Units.ONE.over(Units.HA).named("per ha");
+    private static final Unit ON_HA = Units.ONE.over(Units.HA).named("trees/ha");
 
     /** Trees on a hectare. */
     public static final Symbol DENSITY =
-            Symbol.number("trees on a hectare", PER_HA).possible(Range.POSITIVE).decimals(0);
+            Symbol.number("tree density", ON_HA).possible(Range.POSITIVE).decimals(0);
     /** Ground that the counted trees take, ha. */
     public static final Symbol TREE_AREA =
             Symbol.number("area by trees", Units.HA).possible(Range.POSITIVE).decimals(2);
@@ -67,11 +67,11 @@ public final class TreeCounts {
                     WorkedExample.from(Source.derived("2,560 trees on the 3.872 ha of the printed example"))
                             .with(ROW_SPACING, 5.5)
                             .with(TREE_SPACING, 2.75)
-                            .gives(661, PER_HA, 0),
+                            .gives(661, ON_HA, 0),
                     WorkedExample.from(Source.derived("4 × 1 m: 2,500"))
                             .with(ROW_SPACING, 4)
                             .with(TREE_SPACING, 1)
-                            .gives(2500, PER_HA, 6)));
+                            .gives(2500, ON_HA, 6)));
 
     /** {@code area-by-trees}: trees × row spacing × tree spacing. */
     public static final Formula AREA_BY_TREES = new Formula(
@@ -104,7 +104,7 @@ public final class TreeCounts {
                     .with(AREA, 4.4)
                     .gives(88, Units.PERCENT, 6)));
 
-    /** {@code trees-for-area}: area × trees on a hectare. */
+    /** {@code trees-for-area}: area × tree density. */
     public static final Formula TREES_FOR_AREA = new Formula(
             "trees-for-area",
             FOR_AREA,

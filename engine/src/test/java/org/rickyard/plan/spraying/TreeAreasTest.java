@@ -48,7 +48,7 @@ class TreeAreasTest {
         assertThat(own.unit()).isEqualTo("ac");
         assertThat(own.number()).isCloseTo(9.52, within(0.005));
         Result.Own onAnAcre = worked.result("trees-per-hectare").own().orElseThrow();
-        assertThat(onAnAcre.unit()).isEqualTo("per ac");
+        assertThat(onAnAcre.unit()).isEqualTo("trees/ac");
         assertThat(onAnAcre.number()).isCloseTo(2560 / 9.52, within(0.3));
         assertThat(worked.differences()).isEmpty();
     }

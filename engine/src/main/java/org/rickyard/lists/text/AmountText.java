@@ -1,12 +1,9 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.rickyard.lists.text.BatterText;
-import org.rickyard.lists.text.FeetText;
-import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
@@ -19,7 +16,7 @@ import org.rickyard.quantity.Units;
  * @param value the number it begins with; NaN if it begins with none
  * @param unit what follows the number
  */
-record AmountText(String text, double value, String unit) {
+public record AmountText(String text, double value, String unit) {
     private static final Pattern ACRES_ROODS_PERCHES =
             Pattern.compile("(\\d+) ?(?:a|ac|acres?)[ ,.-]*(\\d+) ?(?:r|rds?|roods?)[ ,.-]*(\\d+(?:\\.\\d+)?) "
                     + "?(?:p|perch|perches|poles?)\\.?");
@@ -48,7 +45,7 @@ record AmountText(String text, double value, String unit) {
         1 / 4.0, 1 / 2.0, 3 / 4.0, 1 / 3.0, 2 / 3.0, 1 / 8.0, 3 / 8.0, 5 / 8.0, 7 / 8.0
     };
 
-    static AmountText of(String text) {
+    public static AmountText of(String text) {
         int end = 0;
         while (end < text.length() && isOfNumber(text, end)) {
             end++;
@@ -70,7 +67,7 @@ record AmountText(String text, double value, String unit) {
     }
 
     /** Whether it is a number and something after it. */
-    boolean isWithUnit() {
+    public boolean isWithUnit() {
         return !unit.isEmpty() && !Double.isNaN(value);
     }
 
@@ -80,7 +77,7 @@ record AmountText(String text, double value, String unit) {
      *
      * @param own the unit of the column; null if it differs from row to row
      */
-    String howToWrite(Unit own, CustomaryUnits customary) {
+    public String howToWrite(Unit own, CustomaryUnits customary) {
         OptionalDouble money = money(text);
         if (money.isPresent()) {
             return " Write the figure alone, " + Words.digits(money.getAsDouble()) + ", without the currency.";
@@ -104,7 +101,7 @@ record AmountText(String text, double value, String unit) {
                     : fraction.withUnit(own, customary);
         }
         Matcher slope = ONE_IN.matcher(Words.trim(text));
-        if (slope.matches() && own != null && FoundRows.isPercent(own) && Double.parseDouble(slope.group(1)) >= 1) {
+        if (slope.matches() && own != null && own.isPerCent() && Double.parseDouble(slope.group(1)) >= 1) {
             return is(100 / Double.parseDouble(slope.group(1)), own) + ".";
         }
         return isWithUnit() ? withUnit(own, customary) : "";
@@ -114,12 +111,12 @@ record AmountText(String text, double value, String unit) {
     private String withUnit(Unit own, CustomaryUnits customary) {
         if (own == null || own.symbol().startsWith("product unit")) {
             // Of "10 x 1 L" and "10-12 L" the figure at the beginning is not the amount.
-            return !HeaderUnit.isUnit(Words.trim(unit))
+            return !UnitWords.isUnit(Words.trim(unit))
                     ? ""
                     : " Write the figure alone, " + Words.digits(value) + ", if " + Words.trim(unit)
                             + " is the unit in the header or in the column of units; if not, what it is in that unit.";
         }
-        if (Words.trim(unit).equals("%") && FoundRows.isPercent(own)) {
+        if (Words.trim(unit).equals("%") && own.isPerCent()) {
             return " Write " + Words.digits(value) + " without the sign, or give the cell a number format of per cent.";
         }
         OptionalDouble acres = own.isCompatible(Units.AC) ? acres(text) : OptionalDouble.empty();

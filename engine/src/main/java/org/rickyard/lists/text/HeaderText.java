@@ -1,14 +1,13 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.rickyard.lists.text.Words;
 
 /** A header cut into words, so that its first words can be taken as a name and the rest as a unit: "Working width (m)". */
-final class HeaderText {
+public final class HeaderText {
     private static final Pattern BRACKETS = Pattern.compile("[\\[\\](){}]");
     private static final Pattern MARKS = Pattern.compile("^[\\s,:;.*#_?–—-]+|[\\s,:;.*#_?–—-]+$");
 
@@ -65,7 +64,7 @@ final class HeaderText {
     private HeaderText withoutYear;
     private boolean lookedForYear;
 
-    /** Whether it {@link HeaderUnit#tellsColumn tells} a column; null until it is asked. */
+    /** Whether it {@link UnitWords#tellsColumn tells} a column; null until it is asked. */
     private Boolean tells;
 
     private HeaderText(String raw, List<String> words, List<Integer> ends) {
@@ -74,7 +73,7 @@ final class HeaderText {
         this.ends = ends;
     }
 
-    static HeaderText of(String header) {
+    public static HeaderText of(String header) {
         // "# nozzles" is how many there are; a lone # numbers the rows.
         String plain = header.replace('\u00a0', ' ').replace('\u202f', ' ');
         String raw = plain.startsWith("#") && plain.length() > 1
@@ -99,27 +98,27 @@ final class HeaderText {
     }
 
     /** A name in the form in which headers are compared: as a header's words are, whole words for those cut short. */
-    static String normal(String name) {
+    public static String normal(String name) {
         return of(name).normal();
     }
 
     /** As it stands in the cell, spaces that do not break as plain ones. */
-    String raw() {
+    public String raw() {
         return raw;
     }
 
     /** Where each word ends in {@link #raw}. */
-    List<Integer> ends() {
+    public List<Integer> ends() {
         return ends;
     }
 
     /** Its words, each in the form of {@link Words#normal}. */
-    List<String> words() {
+    public List<String> words() {
         return words;
     }
 
     /** Whether it may mean something by one of two names, or with its unit at the end; every list asks. */
-    boolean mayBeTurned() {
+    public boolean mayBeTurned() {
         if (turned == null) {
             turned = TurnedHeader.unitLast(this) != null
                     || TurnedHeader.alternatives(this).size() > 1;
@@ -128,7 +127,7 @@ final class HeaderText {
     }
 
     /** The header without its year, or null if it names none. */
-    HeaderText withoutYear() {
+    public HeaderText withoutYear() {
         if (!lookedForYear) {
             String without = withoutYear(raw);
             withoutYear = without.equals(raw) ? null : of(without);
@@ -138,15 +137,15 @@ final class HeaderText {
     }
 
     /** Whether it is nothing but a unit that tells what is measured in it; every list asks. */
-    boolean tellsColumn() {
+    public boolean tellsColumn() {
         if (tells == null) {
-            tells = HeaderUnit.tellsColumn(raw);
+            tells = UnitWords.tellsColumn(raw);
         }
         return tells;
     }
 
     /** "% overlap" and "Percent overlap" are shares, of whatever. */
-    static boolean saysShare(String header) {
+    public static boolean saysShare(String header) {
         if (header.indexOf('%') >= 0) {
             return true;
         }
@@ -155,17 +154,17 @@ final class HeaderText {
     }
 
     /** Whether it is a share of what its first {@code count} words name: "% CV", "CV (%)". */
-    boolean isShareOf(int count) {
+    public boolean isShareOf(int count) {
         return raw.startsWith("%") || SHARE.matcher(rest(count)).matches();
     }
 
     /** A text without the first year in it. */
-    static String withoutYear(String text) {
+    public static String withoutYear(String text) {
         return YEAR.matcher(text).replaceFirst(" ");
     }
 
     /** The first {@code count} words. */
-    String name(int count) {
+    public String name(int count) {
         if (names == null) {
             names = new String[words.size() + 1];
         }
@@ -176,7 +175,7 @@ final class HeaderText {
     }
 
     /** Whether its first words are this name, given in normal form. */
-    boolean begins(String name) {
+    public boolean begins(String name) {
         if (!normal().startsWith(name)) {
             return false;
         }
@@ -188,12 +187,12 @@ final class HeaderText {
     }
 
     /** The whole header in normal form. */
-    String normal() {
+    public String normal() {
         return name(words.size());
     }
 
     /** What follows the first {@code count} words, brackets and leading marks taken off; a leading slash is kept. */
-    String rest(int count) {
+    public String rest(int count) {
         String tail = count == 0 ? raw : raw.substring(ends.get(count - 1));
         String open = BRACKETS.matcher(tail).replaceAll(" ").strip();
         String cut = MARKS.matcher(open).replaceAll("");
@@ -201,7 +200,7 @@ final class HeaderText {
     }
 
     /** Whether the first {@code count} words end in the plural of what is counted: "Layers", "No. of cuts". */
-    boolean counts(int count) {
+    public boolean counts(int count) {
         String last = words.get(count - 1);
         return COUNTED.contains(last)
                 && !raw.substring(0, ends.get(count - 1))
@@ -210,7 +209,7 @@ final class HeaderText {
     }
 
     /** Whether what follows the first {@code count} words is set off by a bracket, comma, colon or new line. */
-    boolean isSetOff(int count) {
+    public boolean isSetOff(int count) {
         String tail = raw.substring(ends.get(count - 1));
         int i = 0;
         while (i < tail.length() && (tail.charAt(i) == ' ' || tail.charAt(i) == '.' || tail.charAt(i) == '*')) {

@@ -1,16 +1,15 @@
-package org.rickyard.lists;
+package org.rickyard.lists.text;
 
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
 
 /** Headers whose words stand in another order than is usual, which is the name, then the unit. */
-final class TurnedHeader {
+public final class TurnedHeader {
     /** Two names for one thing: "Townland / field", "Field or paddock". */
     private static final Pattern OR = Pattern.compile("\\s*(?:/|\\\\|\\bor\\b)\\s*", Pattern.CASE_INSENSITIVE);
 
@@ -24,13 +23,13 @@ final class TurnedHeader {
      * "Haul mi. one way" with its unit at the end, "Haul one way (mi)", and so "mph laden"; null if no unit stands between
      * its words or before them.
      */
-    static HeaderText unitLast(HeaderText header) {
+    public static HeaderText unitLast(HeaderText header) {
         List<Integer> ends = header.ends();
         for (int word = 1; word + 1 < ends.size(); word++) {
             String said = header.raw().substring(ends.get(word - 1), ends.get(word));
             String unit = said.replaceFirst("^[\\s,;:.(\\[]+", "");
             // "Distance in km": what stands before a unit as a rule is none.
-            if (unit.length() < said.length() && !unit.equalsIgnoreCase("in") && HeaderUnit.measures(unit)) {
+            if (unit.length() < said.length() && !unit.equalsIgnoreCase("in") && UnitWords.measures(unit)) {
                 String behind = header.raw().substring(ends.get(word)).replaceFirst("^[.)\\]]+", "");
                 return HeaderText.of(
                         header.raw().substring(0, ends.get(word - 1)) + " " + behind.strip() + " (" + unit + ")");
@@ -42,13 +41,13 @@ final class TurnedHeader {
     private static HeaderText unitFirst(String raw) {
         int end = raw.indexOf(' ');
         String unit = end < 1 ? "" : raw.substring(0, end).replaceFirst("[.,:]$", "");
-        return !unit.isEmpty() && !unit.equalsIgnoreCase("in") && HeaderUnit.measures(unit)
+        return !unit.isEmpty() && !unit.equalsIgnoreCase("in") && UnitWords.measures(unit)
                 ? HeaderText.of(raw.substring(end).strip() + " (" + unit + ")")
                 : null;
     }
 
     /** The names that a header gives as one or the other; empty if it is one name. */
-    static List<HeaderText> alternatives(HeaderText header) {
+    public static List<HeaderText> alternatives(HeaderText header) {
         String[] names = OR.split(header.raw().strip());
         return names.length < 2
                 ? List.of()
@@ -62,7 +61,7 @@ final class TurnedHeader {
      * "Yield DM %" is what share of the yield is dry matter, and no yield that was weighed as dry matter: the same without
      * the yield; null if it is nothing like it.
      */
-    static HeaderText dryMatterOfYield(HeaderText header) {
+    public static HeaderText dryMatterOfYield(HeaderText header) {
         String lower = header.raw().strip().toLowerCase(Locale.ROOT);
         boolean share = lower.contains("yield") && (lower.contains("%") || lower.contains("cent"));
         return share && DRY_MATTER_OF_YIELD.matcher(lower).matches()
@@ -71,7 +70,7 @@ final class TurnedHeader {
     }
 
     /** "£/pack" in words, "Price per pack": it is money, and not the pack; null if it does not begin with money. */
-    static HeaderText price(HeaderText header) {
+    public static HeaderText price(HeaderText header) {
         String raw = header.raw().strip();
         String per = Words.beginsWithCurrency(raw) ? raw.substring(1).strip() : "";
         if (per.startsWith("/")) {
@@ -81,7 +80,7 @@ final class TurnedHeader {
     }
 
     /** "Miles to bowser" with its words in the usual order, "Distance to bowser (Miles)"; null if it is nothing like it. */
-    static HeaderText distance(HeaderText header) {
+    public static HeaderText distance(HeaderText header) {
         List<String> words = header.words();
         boolean goes =
                 words.size() > 2 && (words.get(1).equals("to") || words.get(1).equals("from"));
