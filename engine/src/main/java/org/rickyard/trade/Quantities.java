@@ -177,6 +177,12 @@ public final class Quantities {
             number("road speed empty", Units.KM_PER_H, Range.above(0, 110), Range.of(5, 50), 1);
     /** Hours worked in a day. */
     public static final Symbol HOURS_PER_DAY = number("hours per day", Units.H, Range.above(0, 24), Range.of(3, 12), 1);
+    /** Turns of a driving wheel over a distance, at work. */
+    public static final Symbol TURNS_LOADED =
+            number("wheel turns loaded", Units.ONE, Range.above(0, 1000), Range.of(5, 50), 1);
+    /** Turns of the same wheel over the same distance, without the load. */
+    public static final Symbol TURNS_UNLOADED =
+            number("wheel turns unloaded", Units.ONE, Range.above(0, 1000), Range.of(4, 50), 2);
 
     // What machines cost
 

@@ -93,6 +93,37 @@ class PumpsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** 24 nozzles 50 cm apart are 12 m, and 100 m in 51.43 s are 7 km/h. */
+    @Test
+    @Tag("derived")
+    void nozzlesMakeTheWidthAndTheWatchTheSpeed() {
+        SeasonBook.Worked worked = book(
+                        row(
+                                "Machine",
+                                "Type",
+                                "Number of nozzles",
+                                "Nozzle spacing (m)",
+                                "Tank (L)",
+                                "Pump flow (L/min)",
+                                "Timed distance (m)",
+                                "Timed seconds"),
+                        "Boom",
+                        "sprayer",
+                        24,
+                        0.5,
+                        700,
+                        70,
+                        100,
+                        360 / 7.0)
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Water volume (L/ha)"),
+                        row("Long Acre", "spraying", "Boom", 200))
+                .run();
+        assertThat(worked.number("boom-flow")).isCloseTo(28, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
+
     /** 16 bands of 25 cm are sprayed, not the 12 m between the ends of the boom: 200 × 6 × 4 ÷ 600. */
     @Test
     @Tag("derived")
