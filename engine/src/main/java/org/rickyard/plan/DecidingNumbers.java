@@ -46,6 +46,7 @@ final class DecidingNumbers {
             Machines.TEST_AREA,
             Machines.TEST_VOLUME,
             Machines.TEST_WEIGHT,
+            Machines.PUMP_FLOW,
             Jobs.DOSE,
             Jobs.DAYS_AVAILABLE,
             Jobs.WIND_SPEED,

@@ -256,6 +256,9 @@ public final class Quantities {
     /** Flow of all nozzles together. */
     public static final Symbol TOTAL_FLOW =
             number("total flow", Units.L_PER_MIN, Range.above(0, 2000), Range.of(0.2, 400), 1);
+    /** What a sprayer's pump gives at the pressure and speed of the work. */
+    public static final Symbol PUMP_FLOW =
+            number("pump flow", Units.L_PER_MIN, Range.above(0, 5000), Range.of(2, 1000), 0);
     /** Flow of the same nozzle when new, at the same pressure. */
     public static final Symbol NEW_NOZZLE_FLOW =
             number("new nozzle flow", Units.L_PER_MIN, Range.above(0, 30), Range.of(0.1, 10), 2);

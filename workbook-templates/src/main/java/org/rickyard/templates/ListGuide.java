@@ -134,7 +134,8 @@ final class ListGuide {
                     Nozzle flow: 1.2
                     Total flow: 28.8
                     Working pressure: 3
-                    Test weight: 12"""),
+                    Test weight: 12
+                    Pump flow: 250"""),
             new ListGuide(
                     Products.LIST,
                     "one row for each product, its limits copied from the label you hold",
