@@ -27,6 +27,8 @@ final class DecidingNumbers {
     private static final Set<ColumnSpec> ROWS = Set.of(
             Fields.DM_AT_ENSILING,
             Fields.PERIMETER,
+            Fields.TREE_SPACING,
+            Fields.TREES,
             Machines.CHARGE,
             Machines.FUEL,
             Machines.POWER,

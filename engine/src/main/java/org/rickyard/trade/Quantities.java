@@ -62,6 +62,11 @@ public final class Quantities {
     public static final Symbol TREE_HEIGHT = number("tree height", Units.M, Range.of(0.5, 12), Range.of(1, 6), 1);
     /** Width of the tree wall that is sprayed. */
     public static final Symbol TREE_WIDTH = number("tree width", Units.M, Range.of(0.3, 10), Range.of(0.5, 5), 1);
+    /** Between trees, bushes or vines along their row. */
+    public static final Symbol TREE_SPACING = number("tree spacing", Units.M, Range.above(0, 20), Range.of(0.3, 12), 2);
+    /** How many trees, bushes or vines stand in the field. */
+    public static final Symbol TREES =
+            number("number of trees", Units.ONE, Range.above(0, 10_000_000), Range.of(1, 200_000), 0);
 
     // Yield and dry matter
 

@@ -23,7 +23,7 @@ class ListDeclarationsTest {
                         Fields.LIST,
                         "Holding|Field*|Crop|Area*|Block|Run length|Distance to clamp|Distance to fill"
                                 + " point|Watercourse|Distance to watercourse|Overhead lines|Slope|Perimeter|Yield|Yield"
-                                + " basis|DM at cutting|DM at ensiling|Clamp|Row spacing|Tree height|Tree width|Country|Notes"),
+                                + " basis|DM at cutting|DM at ensiling|Clamp|Row spacing|Tree height|Tree width|Country|Notes|Tree spacing|Number of trees"),
                 Arguments.of(
                         Cuts.LIST,
                         "Holding|Field|Crop|Cut*|Start|End|Yield|Yield basis|DM at cutting|DM at ensiling|Clamp"),

@@ -466,6 +466,10 @@ public final class Vocabulary {
             // "Cost/ha" is what a spraying costs, and no price of the product.
             return null;
         }
+        if (column == Fields.TREES && UnitWords.isBasis(rest)) {
+            // "Trees/ha" and "Trees per row" are not those of the field.
+            return null;
+        }
         if (UnitWords.isMoney(bare) && !HeaderUnit.isMoney(column)) {
             return null;
         }
