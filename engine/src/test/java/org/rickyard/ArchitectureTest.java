@@ -127,12 +127,30 @@ class ArchitectureTest {
                     resideInAPackage("org.rickyard..").and(not(resideInAPackage("org.rickyard.workbook.xml.."))));
 
     @ArchTest
-    static final ArchRule WHAT_A_TEXT_SAYS_IS_READ_WITHOUT_KNOWING_ITS_LIST = noClasses()
-            .that()
-            .resideInAPackage("org.rickyard.lists.text")
-            .should()
-            .dependOnClassesThat()
-            .resideInAPackage("org.rickyard.lists");
+    static final ArchRule LISTS_ARE_FOUND_FROM_WORDS_TO_ROWS = Architectures.layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("text")
+            .definedBy("org.rickyard.lists.text")
+            .layer("declared")
+            .definedBy("org.rickyard.lists")
+            .layer("header")
+            .definedBy("org.rickyard.lists.header")
+            .layer("table")
+            .definedBy("org.rickyard.lists.table")
+            .layer("read")
+            .definedBy("org.rickyard.lists.read")
+            .whereLayer("text")
+            .mayNotAccessAnyLayer()
+            .whereLayer("declared")
+            .mayOnlyAccessLayers("text")
+            .whereLayer("header")
+            .mayOnlyAccessLayers("text", "declared")
+            .whereLayer("table")
+            .mayOnlyAccessLayers("text", "declared", "header")
+            .whereLayer("read")
+            .mayOnlyAccessLayers("text", "declared", "header", "table")
+            .because(
+                    "what a text says is read without knowing its list, and a list is declared once, however it is found");
 
     @ArchTest
     static final ArchRule READING_KNOWS_NOTHING_OF_WRITING = noClasses()

@@ -14,7 +14,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Place;
-import org.rickyard.lists.Vocabulary;
+import org.rickyard.lists.header.Vocabulary;
 
 /** Columns of the client's lists whose headers mean nothing here: a header a little off must not go unnoticed. */
 final class UnknownHeaders {

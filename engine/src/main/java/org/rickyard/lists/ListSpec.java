@@ -71,7 +71,7 @@ public record ListSpec(
      */
     public record Otherwise(String header, ColumnSpec column, boolean measured, ColumnSpec without) {
         /** How many words the header has. */
-        int words() {
+        public int words() {
             int words = 1;
             for (int i = 0; i < header.length(); i++) {
                 words += header.charAt(i) == ' ' ? 1 : 0;

@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
-import org.rickyard.lists.ListFinder;
+import org.rickyard.lists.read.ListFinder;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.workbook.graft.Graft;
 import org.rickyard.workbook.graft.GraftPlan;

@@ -1,6 +1,9 @@
 package org.rickyard.lists.text;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
@@ -86,5 +89,36 @@ public final class UnitWords {
 
     public static boolean isBasis(String rest) {
         return rest.startsWith("/") || rest.regionMatches(true, 0, "per ", 0, 4);
+    }
+
+    /** The rest of a header without the words that belong to a qualifying column: "t/ha as carted" gives "t/ha". */
+    public static String without(String rest, Map<String, List<String>> choices) {
+        String best = rest;
+        for (Map.Entry<String, List<String>> entry : choices.entrySet()) {
+            List<String> phrases = new ArrayList<>(entry.getValue());
+            phrases.add(entry.getKey());
+            for (String phrase : phrases) {
+                String without = without(rest, phrase);
+                if (without.length() < best.length()
+                        && !(UnitText.read(without, CustomaryUnits.UNSET) instanceof UnitText.Unknown)) {
+                    best = without;
+                }
+            }
+        }
+        return best;
+    }
+
+    private static String without(String rest, String phrase) {
+        String lower = rest.toLowerCase(Locale.ROOT);
+        String wanted = phrase.toLowerCase(Locale.ROOT);
+        int at = lower.indexOf(wanted);
+        if (at < 0 || at > 0 && Character.isLetterOrDigit(lower.charAt(at - 1))) {
+            return rest;
+        }
+        int end = at + wanted.length();
+        if (end < rest.length() && Character.isLetterOrDigit(lower.charAt(end))) {
+            return rest;
+        }
+        return (rest.substring(0, at) + " " + rest.substring(end)).replaceAll("^[\\s,;-]+|[\\s,;-]+$", "");
     }
 }
