@@ -180,6 +180,19 @@ class PumpsTest {
         assertThat(worked.results()).noneMatch(result -> result.id().equals("boom-flow"));
     }
 
+    /** The vacuum pump of a tanker moves thousands of litres of air; it feeds no nozzles. */
+    @Test
+    void thePumpOfATankerIsNothingUnusual() {
+        SeasonBook.Worked worked = book(
+                        row("Machine", "Type", "Tank (L)", "Pump flow (L/min)"), "Cart", "slurry tanker", 11000, 9000)
+                .run();
+        assertThat(worked.messages()).noneMatch(m -> m.contains("ump flow"));
+        assertThat(book(row("Machine", "Type", "Tank (L)", "Pump flow (L/min)"), "Boom", "sprayer", 3000, 9000)
+                        .run()
+                        .messages())
+                .anyMatch(m -> m.contains("Pump flow 9000 L/min is unusual"));
+    }
+
     @Test
     void withoutThatColumnNothingIsAddedToAWorkbook() {
         SeasonBook.Worked worked = book(row("Machine", "Type", "Boom (m)", "Tank (L)"), "Boom", "sprayer", 12, 700)
