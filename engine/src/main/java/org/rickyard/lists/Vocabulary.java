@@ -74,7 +74,8 @@ final class Vocabulary {
 
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
-    private static final Set<String> END_OF_RANGE = Set.of("min", "minimum", "lowest", "max", "maximum", "highest");
+    private static final Set<String> END_OF_RANGE =
+            Set.of("min", "minimum", "lowest", "low", "max", "maximum", "highest", "high");
 
     private static final int MOST_KEPT = 2000;
 
