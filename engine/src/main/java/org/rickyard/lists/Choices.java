@@ -90,7 +90,7 @@ public final class Choices {
 
     /** Whether soil is measured before it is dug or after. */
     public static final Map<String, List<String>> OUTPUT_BASIS = of(
-            "in ground: bank, bank measure, in the ground, in situ, solid, bcm",
+            "in ground: ground, bank, bank measure, in the ground, in situ, solid, bcm",
             "loose: bulked, loose measure, in the bucket, heaped, lcm");
 
     /** What a charge is counted by. */

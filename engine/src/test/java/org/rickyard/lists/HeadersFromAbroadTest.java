@@ -160,6 +160,35 @@ class HeadersFromAbroadTest {
         assertThat(found.rows(Fields.LIST).text(Fields.YIELD_BASIS, 0)).isEqualTo("as carted fresh");
     }
 
+    /** A unit that is the name keeps its meaning beside what the yield was weighed as: "t/ac" was taken for t/ha. */
+    @ParameterizedTest
+    @CsvSource({
+        "t/ac as carted, t/ac, as carted fresh",
+        "t/acre (as carted), t/ac, as carted fresh",
+        "tonnes/ac standing, t/ac, standing fresh",
+        "Tonnes per acre as ensiled, t/ac, as carted fresh",
+        "t/ac: delivered, t/ac, as carted fresh",
+        "t/ha as carted, t/ha, as carted fresh",
+        "Yield t/ac as carted, t/ac, as carted fresh",
+    })
+    void yieldsOnAnAcreBesideTheirBasis(String header, String unit, String basis) {
+        FoundLists found =
+                find(new SheetOf("Fields").row("Field", "Acres", header).row("A", 20, 10));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.unit(Fields.YIELD, 0).map(Unit::symbol)).contains(unit);
+        assertThat(fields.text(Fields.YIELD_BASIS, 0)).isEqualTo(basis);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"m3/h loose, m3/h, loose", "m3/h in ground, m3/h, in ground", "Output (m3/h loose), m3/h, loose"})
+    void outputsBesideTheirBasis(String header, String unit, String basis) {
+        FoundLists found =
+                find(new SheetOf("Machines").row("Machine", "Type", header).row("Digger", "excavator", 60));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.unit(Machines.OUTPUT, 0).map(Unit::symbol)).contains(unit);
+        assertThat(machines.text(Machines.OUTPUT_BASIS, 0)).isEqualTo(basis);
+    }
+
     @Test
     void aJobIsTheOperationWhereNothingElseIs() {
         SheetOf work = new SheetOf("Work")
