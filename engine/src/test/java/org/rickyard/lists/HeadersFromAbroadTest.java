@@ -179,6 +179,34 @@ class HeadersFromAbroadTest {
         assertThat(fields.text(Fields.YIELD_BASIS, 0)).isEqualTo(basis);
     }
 
+    /** How a figure is known says nothing of its unit: "mph (actual)" was taken for kilometres an hour. */
+    @ParameterizedTest
+    @CsvSource({"mph (actual), mph", "MPH (measured), mph", "km/h (approx), km/h", "Speed (mph GPS), mph"})
+    void speedsBesideHowTheyAreKnown(String header, String unit) {
+        FoundLists found =
+                find(new SheetOf("Machines").row("Machine", "Type", header).row("M", "mower", 7.5));
+        assertThat(found.rows(Machines.LIST).unit(Machines.SPEED, 0).map(Unit::symbol))
+                .contains(unit);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"t/ac (est), t/ac", "t/ac (actual), t/ac", "Yield (est), t/ha", "t/ha (est.), t/ha"})
+    void yieldsBesideHowTheyAreKnown(String header, String unit) {
+        FoundLists found =
+                find(new SheetOf("Fields").row("Field", "Acres", header).row("A", 20, 10));
+        assertThat(found.rows(Fields.LIST).unit(Fields.YIELD, 0).map(Unit::symbol))
+                .contains(unit);
+    }
+
+    @Test
+    void aChargeOnAnAcre() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Charge/£/ac", "Own or hired")
+                .row("M", "mower", 8.5, "hired"));
+        assertThat(found.rows(Machines.LIST).unit(Machines.CHARGE, 0).map(Unit::symbol))
+                .contains("money/ac");
+    }
+
     @ParameterizedTest
     @CsvSource({"m3/h loose, m3/h, loose", "m3/h in ground, m3/h, in ground", "Output (m3/h loose), m3/h, loose"})
     void outputsBesideTheirBasis(String header, String unit, String basis) {
