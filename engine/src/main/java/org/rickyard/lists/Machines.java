@@ -354,6 +354,13 @@ public final class Machines {
                     + "nozzle pressure")
             .help("At the nozzle, at work.");
 
+    /** What the pump gives. */
+    public static final ColumnSpec PUMP_FLOW = number("Pump flow", Quantities.PUMP_FLOW)
+            .also(
+                    "pump output, pump capacity, pump delivery, pump flow rate, pump rate, pump discharge, pump size, flow of pump, "
+                            + "output of pump, capacity of pump, spray pump flow, spray pump capacity, spray pump output")
+            .help("Sprayers: what the pump gives at working pressure.");
+
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
                     "Machines",
@@ -434,7 +441,8 @@ public final class Machines {
                             NOZZLE_FLOW,
                             TOTAL_FLOW,
                             WORKING_PRESSURE,
-                            TEST_WEIGHT))
+                            TEST_WEIGHT,
+                            PUMP_FLOW))
             .identifiedBy(MACHINE)
             .otherwise(HOLDING, Shared.WHOSE)
             .qualifier(OUTPUT, OUTPUT_BASIS)
@@ -457,6 +465,7 @@ public final class Machines {
                     SPEED,
                     "spray speed, average speed, average forward speed, typical speed, usual speed, normal speed, target"
                             + " speed, work speed, op speed, driving speed")
+            .otherwiseMeasured(PUMP_FLOW, "pump, spray pump")
             .otherwiseMeasured(TIMED_DISTANCE, "distance")
             .unclear(List.of("time", "seconds", "secs"), TIMED_SECONDS)
             .unclear(List.of("turnaround", "turnaround time", "turnround"), TURN_TIME, ROUND_TIME, FILL_TIME)

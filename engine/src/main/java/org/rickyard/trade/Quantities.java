@@ -62,6 +62,11 @@ public final class Quantities {
     public static final Symbol TREE_HEIGHT = number("tree height", Units.M, Range.of(0.5, 12), Range.of(1, 6), 1);
     /** Width of the tree wall that is sprayed. */
     public static final Symbol TREE_WIDTH = number("tree width", Units.M, Range.of(0.3, 10), Range.of(0.5, 5), 1);
+    /** Between trees, bushes or vines along their row. */
+    public static final Symbol TREE_SPACING = number("tree spacing", Units.M, Range.above(0, 20), Range.of(0.3, 12), 2);
+    /** How many trees, bushes or vines stand in the field. */
+    public static final Symbol TREES =
+            number("number of trees", Units.ONE, Range.above(0, 10_000_000), Range.of(1, 200_000), 0);
 
     // Yield and dry matter
 
@@ -256,6 +261,9 @@ public final class Quantities {
     /** Flow of all nozzles together. */
     public static final Symbol TOTAL_FLOW =
             number("total flow", Units.L_PER_MIN, Range.above(0, 2000), Range.of(0.2, 400), 1);
+    /** What a sprayer's pump gives at the pressure and speed of the work. */
+    public static final Symbol PUMP_FLOW =
+            number("pump flow", Units.L_PER_MIN, Range.above(0, 5000), Range.of(2, 1000), 0);
     /** Flow of the same nozzle when new, at the same pressure. */
     public static final Symbol NEW_NOZZLE_FLOW =
             number("new nozzle flow", Units.L_PER_MIN, Range.above(0, 30), Range.of(0.1, 10), 2);

@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.List;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Grid;
+import org.rickyard.workbook.notation.CellReference;
 
 /**
  * The cells of one sheet, held by column: a byte of kind, format and formula mark for each cell, 8 bytes for a number,
@@ -70,12 +71,12 @@ public final class SheetCells implements Grid, CellSink {
     }
 
     /** How many formulas there are for which the file stores no value. */
-    int uncomputed() {
+    public int uncomputed() {
         return uncomputed;
     }
 
     /** Takes what a formula without stored value comes to. */
-    void comesTo(int row, int column, Kind kind, double number, String text) {
+    public void comesTo(int row, int column, Kind kind, double number, String text) {
         cell(row, column, kind, number, text, format(row, column), "");
         uncomputed--;
     }
