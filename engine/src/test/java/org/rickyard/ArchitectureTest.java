@@ -29,7 +29,7 @@ class ArchitectureTest {
     /** Classes that may use POI, each with its reason; the ordinary path of a run uses none of it. */
     private static final String MAY_USE_POI =
             // formulas for which the file stores no value are worked out by POI's evaluator, of which alone it has need
-            "org\\.rickyard\\.workbook\\.read\\.(EvaluatedBook|CertainFunctions)(\\$.*)?";
+            "org\\.rickyard\\.workbook\\.follow\\.(EvaluatedBook|CertainFunctions)(\\$.*)?";
 
     @ArchTest
     static final ArchRule DEPENDENCIES_POINT_ONE_WAY = Architectures.layeredArchitecture()
@@ -109,14 +109,41 @@ class ArchitectureTest {
             slices().matching("org.rickyard.(**)").should().beFreeOfCycles().allowEmptyShould(true);
 
     @ArchTest
-    static final ArchRule READING_WRITING_AND_GRAFTING_LEAN_ON_OPENING_ALONE = noClasses()
-            .that()
-            .resideInAPackage("org.rickyard.workbook.open..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "org.rickyard.workbook.read..", "org.rickyard.workbook.write..", "org.rickyard.workbook.graft..")
-            .allowEmptyShould(true);
+    static final ArchRule A_WORKBOOK_IS_OPENED_READ_AND_WRITTEN_APART = Architectures.layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("xml")
+            .definedBy("org.rickyard.workbook.xml")
+            .layer("open")
+            .definedBy("org.rickyard.workbook.open")
+            .layer("notation")
+            .definedBy("org.rickyard.workbook.notation")
+            .layer("read")
+            .definedBy("org.rickyard.workbook.read")
+            .layer("meaning")
+            .definedBy("org.rickyard.workbook.meaning")
+            .layer("follow")
+            .definedBy("org.rickyard.workbook.follow")
+            .layer("graft")
+            .definedBy("org.rickyard.workbook.graft")
+            .layer("write")
+            .definedBy("org.rickyard.workbook.write")
+            .whereLayer("xml")
+            .mayNotAccessAnyLayer()
+            .whereLayer("notation")
+            .mayNotAccessAnyLayer()
+            .whereLayer("open")
+            .mayOnlyAccessLayers("xml")
+            .whereLayer("read")
+            .mayOnlyAccessLayers("open", "xml", "notation")
+            .whereLayer("meaning")
+            .mayOnlyAccessLayers("read", "notation")
+            .whereLayer("follow")
+            .mayOnlyAccessLayers("read", "open", "xml", "notation")
+            .whereLayer("graft")
+            .mayOnlyAccessLayers("open", "xml")
+            .whereLayer("write")
+            .mayOnlyAccessLayers("graft", "open", "xml")
+            .because("what is read must not rest on what is written, nor the other way about");
 
     @ArchTest
     static final ArchRule THE_READING_OF_XML_LEANS_ON_NOTHING = noClasses()
@@ -127,30 +154,30 @@ class ArchitectureTest {
                     resideInAPackage("org.rickyard..").and(not(resideInAPackage("org.rickyard.workbook.xml.."))));
 
     @ArchTest
-    static final ArchRule WHAT_A_TEXT_SAYS_IS_READ_WITHOUT_KNOWING_ITS_LIST = noClasses()
-            .that()
-            .resideInAPackage("org.rickyard.lists.text")
-            .should()
-            .dependOnClassesThat()
-            .resideInAPackage("org.rickyard.lists");
-
-    @ArchTest
-    static final ArchRule READING_KNOWS_NOTHING_OF_WRITING = noClasses()
-            .that()
-            .resideInAPackage("org.rickyard.workbook.read..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage("org.rickyard.workbook.write..", "org.rickyard.workbook.graft..")
-            .allowEmptyShould(true);
-
-    @ArchTest
-    static final ArchRule WRITING_KNOWS_NOTHING_OF_READING = noClasses()
-            .that()
-            .resideInAnyPackage("org.rickyard.workbook.write..", "org.rickyard.workbook.graft..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAPackage("org.rickyard.workbook.read..")
-            .allowEmptyShould(true);
+    static final ArchRule LISTS_ARE_FOUND_FROM_WORDS_TO_ROWS = Architectures.layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("text")
+            .definedBy("org.rickyard.lists.text")
+            .layer("declared")
+            .definedBy("org.rickyard.lists")
+            .layer("header")
+            .definedBy("org.rickyard.lists.header")
+            .layer("table")
+            .definedBy("org.rickyard.lists.table")
+            .layer("read")
+            .definedBy("org.rickyard.lists.read")
+            .whereLayer("text")
+            .mayNotAccessAnyLayer()
+            .whereLayer("declared")
+            .mayOnlyAccessLayers("text")
+            .whereLayer("header")
+            .mayOnlyAccessLayers("text", "declared")
+            .whereLayer("table")
+            .mayOnlyAccessLayers("text", "declared", "header")
+            .whereLayer("read")
+            .mayOnlyAccessLayers("text", "declared", "header", "table")
+            .because(
+                    "what a text says is read without knowing its list, and a list is declared once, however it is found");
 
     @ArchTest
     static final ArchRule POI_IS_USED_ONLY_WHERE_LISTED = noClasses()

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.rickyard.audit.Comparison;
 import org.rickyard.audit.Difference;
 import org.rickyard.audit.Difference.Figure;
@@ -122,14 +123,14 @@ final class ComparisonLines {
 
     private static String one(Figure figure) {
         return figure.number().isPresent()
-                ? told(figure, figure.decimals())
+                ? told(figure, number -> ReadingNumber.of(number, figure.decimals()))
                 : figure.given() ? figure.words() : "withheld: " + figure.words();
     }
 
-    private static String told(Figure figure, int decimals) {
-        return withUnit(ReadingNumber.of(figure.number().orElseThrow(), decimals), figure.unit())
+    private static String told(Figure figure, DoubleFunction<String> reading) {
+        return withUnit(reading.apply(figure.number().orElseThrow()), figure.unit())
                 + figure.own()
-                        .map(own -> " = " + withUnit(ReadingNumber.of(own.number(), decimals), own.unit()))
+                        .map(own -> " = " + withUnit(reading.apply(own.number()), own.unit()))
                         .orElse("");
     }
 
@@ -139,10 +140,12 @@ final class ComparisonLines {
 
     private static String numbers(Figure before, Figure after) {
         int decimals = after.decimals();
-        while (decimals < MOST_DECIMALS && told(before, decimals).equals(told(after, decimals))) {
-            decimals++;
+        DoubleFunction<String> reading = number -> ReadingNumber.of(number, decimals);
+        for (int more = decimals; more <= MOST_DECIMALS && told(before, reading).equals(told(after, reading)); more++) {
+            int enough = more;
+            reading = number -> ReadingNumber.rounded(number, enough);
         }
-        return told(before, decimals) + TO + told(after, decimals) + share(before, after);
+        return told(before, reading) + TO + told(after, reading) + share(before, after);
     }
 
     /** By how much of what it was; of nothing, of what is short, and of a share itself, a share says nothing. */

@@ -14,12 +14,20 @@ final class ReadingNumber {
 
     /**
      * The number with so many decimals; one so small that nothing would be left keeps its first two digits. What is told
-     * in hundredths is not, from a hundred upwards: nobody tips 11205.00 L.
+     * in hundredths or finer is told in four digits at the most: nobody tips 11205.00 L or spreads 91.0000 tons.
      */
     static String of(double number, int decimals) {
-        double size = Math.abs(number);
-        int shown = decimals < 2 || size < 100 ? Math.min(MOST_DECIMALS, decimals) : size < 1000 ? 1 : 0;
-        BigDecimal rounded = BigDecimal.valueOf(number).setScale(shown, RoundingMode.HALF_UP);
+        return rounded(number, decimals < 2 ? decimals : Math.min(decimals, behindThePoint(Math.abs(number))));
+    }
+
+    /** How many decimals are left to four digits, so long as the number is none below one. */
+    private static int behindThePoint(double size) {
+        return size < 1 ? MOST_DECIMALS : size < 10 ? 3 : size < 100 ? 2 : size < 1000 ? 1 : 0;
+    }
+
+    /** The number with so many decimals, however large: for numbers that are told apart by what stands last. */
+    static String rounded(double number, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
         if (rounded.signum() == 0) {
             return number == 0
                     ? rounded.toPlainString()

@@ -64,6 +64,16 @@ class CompareCommandTest {
     }
 
     @Test
+    void amountsThatDifferByLittleAreToldToWhereTheyDiffer() {
+        Path little = book("little.xlsx", 10.002, 2000);
+
+        Ran ran = Ran.rickyard("compare", before, little);
+
+        // 10.002 ha at 200 L/ha are 2,000.4 L: both read "2000" as amounts of such size do.
+        assertThat(ran.out()).contains("T1, spraying, Sprayer, total spray mix: 2000.0 L -> 2000.4 L");
+    }
+
+    @Test
     void allTellsEveryResultThatDiffers() {
         String some = Ran.rickyard("compare", before, after).out();
         String all = Ran.rickyard("compare", before, after, "--all").out();

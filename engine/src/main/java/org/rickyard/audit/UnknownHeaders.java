@@ -14,6 +14,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Place;
+import org.rickyard.lists.header.Vocabulary;
 
 /** Columns of the client's lists whose headers mean nothing here: a header a little off must not go unnoticed. */
 final class UnknownHeaders {
@@ -101,7 +102,7 @@ final class UnknownHeaders {
             return "";
         }
         return headers.stream()
-                .filter(header -> there.columnsOf(header).contains(column))
+                .filter(header -> Vocabulary.columnsOf(there, header).contains(column))
                 .findFirst()
                 .map(header -> " \"" + header + "\" may be the " + column.name() + ", which is a column of "
                         + there.name() + ": " + what)

@@ -13,12 +13,12 @@ public final class CopiedResults {
     private CopiedResults() {}
 
     /** Whether a row holds the labels of results. */
-    static boolean areLabels(Grid grid, int row, int columns) {
+    public static boolean areLabels(Grid grid, int row, int columns) {
         return isOfLinks(grid, row + ROWS_BELOW, columns);
     }
 
     /** Whether a row is the head of results: labels, units, or what each column is. */
-    static boolean isHead(Grid grid, int row, int columns) {
+    public static boolean isHead(Grid grid, int row, int columns) {
         for (int below = 0; below <= ROWS_BELOW; below++) {
             if (isOfLinks(grid, row + below, columns)) {
                 return true;

@@ -13,7 +13,7 @@ public final class FoundLists {
     private final List<Place> places;
     private final LocalDate dayZero;
 
-    FoundLists(
+    public FoundLists(
             Map<String, ListRows> rows,
             List<Finding> findings,
             CustomaryUnits customary,

@@ -3,6 +3,7 @@ package org.rickyard.lists;
 import java.time.LocalDate;
 import java.util.List;
 import org.rickyard.formula.Days;
+import org.rickyard.lists.text.Words;
 
 /** The cells of one sheet of the client's workbook, as they were read. Rows and columns are zero-based. */
 public interface Grid {
@@ -70,6 +71,11 @@ public interface Grid {
 
     /** The text of a TEXT cell, the code of an ERROR cell, "TRUE" or "FALSE"; "" of any other. */
     String text(int row, int column);
+
+    /** What the cell says as words: its text without blanks around it, or the digits of its number. */
+    default String words(int row, int column) {
+        return kind(row, column) == Kind.NUMBER ? Words.digits(number(row, column)) : Words.trim(text(row, column));
+    }
 
     /** How a NUMBER cell is shown. */
     Format format(int row, int column);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.rickyard.lists.text.HeaderText;
 
 /**
  * An input list, declared once.
@@ -70,7 +71,7 @@ public record ListSpec(
      */
     public record Otherwise(String header, ColumnSpec column, boolean measured, ColumnSpec without) {
         /** How many words the header has. */
-        int words() {
+        public int words() {
             int words = 1;
             for (int i = 0; i < header.length(); i++) {
                 words += header.charAt(i) == ' ' ? 1 : 0;
@@ -292,22 +293,5 @@ public record ListSpec(
     @Override
     public String toString() {
         return name;
-    }
-
-    /**
-     * The columns of this list that a header could mean by its own words, or those that it would mean where no other header
-     * does; empty if it means none.
-     */
-    public List<ColumnSpec> columnsOf(String header) {
-        Vocabulary vocabulary = new Vocabulary(this);
-        HeaderText text = HeaderText.of(header);
-        Vocabulary.Heading heading = vocabulary.read(text);
-        return heading != null
-                ? heading.candidates()
-                : hints.otherwise().stream()
-                        .filter(otherwise -> vocabulary.heading(otherwise, text) != null)
-                        .map(Otherwise::column)
-                        .distinct()
-                        .toList();
     }
 }

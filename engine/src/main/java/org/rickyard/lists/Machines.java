@@ -354,6 +354,25 @@ public final class Machines {
                     + "nozzle pressure")
             .help("At the nozzle, at work.");
 
+    /** What the pump gives. */
+    public static final ColumnSpec PUMP_FLOW = number("Pump flow", Quantities.PUMP_FLOW)
+            .also(
+                    "pump output, pump capacity, pump delivery, pump flow rate, pump rate, pump discharge, pump size, flow of pump, "
+                            + "output of pump, capacity of pump, spray pump flow, spray pump capacity, spray pump output")
+            .help("Sprayers: what the pump gives at working pressure.");
+    /** Wheel turns at work. */
+    public static final ColumnSpec TURNS_LOADED = number("Wheel turns loaded", Quantities.TURNS_LOADED)
+            .also("wheel revs loaded, loaded wheel revs, loaded revs, wheel revolutions loaded,"
+                    + " loaded wheel revolutions, wheel turns at work, wheel turns with load, wheel turns under load, turns"
+                    + " loaded, revs loaded")
+            .help("Tractors: turns of a driving wheel over a distance, at work; usually 10.");
+    /** Wheel turns without the load. */
+    public static final ColumnSpec TURNS_UNLOADED = number("Wheel turns unloaded", Quantities.TURNS_UNLOADED)
+            .also("wheel revs unloaded, unloaded wheel revs, unloaded revs, wheel"
+                    + " revolutions unloaded, unloaded wheel revolutions, wheel turns without load, turns unloaded, revs"
+                    + " unloaded")
+            .help("Over the same distance without the load, to the quarter turn.");
+
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
                     "Machines",
@@ -434,7 +453,10 @@ public final class Machines {
                             NOZZLE_FLOW,
                             TOTAL_FLOW,
                             WORKING_PRESSURE,
-                            TEST_WEIGHT))
+                            TEST_WEIGHT,
+                            PUMP_FLOW,
+                            TURNS_LOADED,
+                            TURNS_UNLOADED))
             .identifiedBy(MACHINE)
             .otherwise(HOLDING, Shared.WHOSE)
             .qualifier(OUTPUT, OUTPUT_BASIS)
@@ -457,6 +479,7 @@ public final class Machines {
                     SPEED,
                     "spray speed, average speed, average forward speed, typical speed, usual speed, normal speed, target"
                             + " speed, work speed, op speed, driving speed")
+            .otherwiseMeasured(PUMP_FLOW, "pump, spray pump")
             .otherwiseMeasured(TIMED_DISTANCE, "distance")
             .unclear(List.of("time", "seconds", "secs"), TIMED_SECONDS)
             .unclear(List.of("turnaround", "turnaround time", "turnround"), TURN_TIME, ROUND_TIME, FILL_TIME)

@@ -9,10 +9,10 @@ import java.util.List;
 import org.rickyard.trade.Quantities;
 
 /** Columns and header words that several lists have alike. */
-final class Shared {
+public final class Shared {
     private Shared() {}
 
-    static final ColumnSpec HOLDING = text("Holding", Quantities.HOLDING)
+    public static final ColumnSpec HOLDING = text("Holding", Quantities.HOLDING)
             .also("farm, farm name, holding name, farmstead, business, unit, site, herd no, "
                     + "herd number, steading, holding no, holding number, client, customer")
             .help("Needed only where two holdings use the same name.");
@@ -27,7 +27,7 @@ final class Shared {
             "quarter, quarter section, land location, land loc, legal land location, legal land description, legal location,"
                     + " legal description, legal";
 
-    static final ColumnSpec BLOCK =
+    public static final ColumnSpec BLOCK =
             text("Block", Quantities.BLOCK).also("block name, field block").help("Fields worked together.");
     static final ColumnSpec CLAMP = text("Clamp", Quantities.CLAMP)
             .also("clamp name, pit, pit name, silage pit, silage clamp, silage bay, silage bunker, bunker silo, "
@@ -49,7 +49,7 @@ final class Shared {
             .also("forward speed, working speed, field speed, ground speed, km/h, kph, mph, km/hr, "
                     + "travel speed, spraying speed, operating speed, walking speed, walking pace, pace")
             .help("At work in the field.");
-    static final ColumnSpec HOURS_PER_DAY = number("Hours per day", Quantities.HOURS_PER_DAY)
+    public static final ColumnSpec HOURS_PER_DAY = number("Hours per day", Quantities.HOURS_PER_DAY)
             .also("hours/day, h/day, working day, hours a day, hrs per day, hrs/day, daily hours")
             .help("Hours worked in a day.");
     static final ColumnSpec START = date("Start", Quantities.CUT_START).also("start date, from, first day, begin");

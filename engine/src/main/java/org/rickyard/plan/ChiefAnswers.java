@@ -13,6 +13,7 @@ import org.rickyard.trade.spraying.Nitrogen;
 import org.rickyard.trade.spraying.SeasonDose;
 import org.rickyard.trade.spraying.Spreading;
 import org.rickyard.trade.spraying.TankPlan;
+import org.rickyard.trade.spraying.TreeCounts;
 import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.WorkTotals;
 
@@ -39,5 +40,7 @@ final class ChiefAnswers {
             SeasonDose.APPLICATION_TABLE,
             List.of(Nitrogen.SPRAYED),
             Spreading.TABLE,
-            List.of(Nitrogen.SPREAD));
+            List.of(Nitrogen.SPREAD),
+            "tree-areas",
+            List.of(TreeCounts.DENSITY, TreeCounts.TREE_AREA));
 }

@@ -27,6 +27,8 @@ final class DecidingNumbers {
     private static final Set<ColumnSpec> ROWS = Set.of(
             Fields.DM_AT_ENSILING,
             Fields.PERIMETER,
+            Fields.TREE_SPACING,
+            Fields.TREES,
             Machines.CHARGE,
             Machines.FUEL,
             Machines.POWER,
@@ -46,6 +48,9 @@ final class DecidingNumbers {
             Machines.TEST_AREA,
             Machines.TEST_VOLUME,
             Machines.TEST_WEIGHT,
+            Machines.PUMP_FLOW,
+            Machines.TURNS_LOADED,
+            Machines.TURNS_UNLOADED,
             Jobs.DOSE,
             Jobs.DAYS_AVAILABLE,
             Jobs.WIND_SPEED,

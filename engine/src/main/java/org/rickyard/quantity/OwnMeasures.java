@@ -74,7 +74,8 @@ public final class OwnMeasures {
             Units.M3,
             Units.M3.over(Units.D),
             Units.M.over(Units.WEEK),
-            Units.KG.over(Units.HA));
+            Units.KG.over(Units.HA),
+            Units.ONE.over(Units.HA));
 
     private final Map<Kind, Unit> units = new EnumMap<>(Kind.class);
     private final String words;
@@ -121,7 +122,8 @@ public final class OwnMeasures {
         Unit liquid = the(Kind.LIQUID);
         Unit mass = the(Kind.MASS);
         Unit dry = UnitText.ofDryMatter(mass);
-        // Each in place of one of OURS, in the same order; volumes of earth and silage follow the lengths.
+        // Each in place of one of OURS, in the same order; volumes of earth and silage follow the lengths. Only trees
+        // are counted on an area.
         List<Unit> customary = List.of(
                 area.over(Units.H),
                 Units.H.over(area),
@@ -136,7 +138,8 @@ public final class OwnMeasures {
                 volume(),
                 volume().over(Units.D),
                 the(Kind.LENGTH).over(Units.WEEK),
-                small());
+                small(),
+                Units.ONE.over(area).named("trees/" + area));
         for (int i = 0; i < OURS.size(); i++) {
             if (ours.isSameScale(OURS.get(i))) {
                 return customary.get(i);

@@ -49,6 +49,11 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, Ratio offse
         return isCompatible(other) && factor.equals(other.factor) && offset.equals(other.offset);
     }
 
+    /** Whether it counts in hundredths of what it is a share of: %, % DM and the like. */
+    public boolean isPerCent() {
+        return symbol.startsWith("%") || isSameScale(Units.PERCENT) || isSameScale(Units.PERCENT_DM);
+    }
+
     /**
      * The exact number by which a value in this unit is multiplied to give the value in the other.
      *

@@ -8,13 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.workbook.follow.FormulaRefs;
+import org.rickyard.workbook.notation.CellArea;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
 import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.Relationship;
 import org.rickyard.workbook.open.SheetRef;
-import org.rickyard.workbook.read.CellArea;
-import org.rickyard.workbook.read.FormulaRefs;
 import org.rickyard.workbook.read.PartReferences;
 
 /** Where the client's cells, names, charts and pivot tables refer to cells of ours in so many letters. */

@@ -18,7 +18,7 @@ import org.rickyard.lists.Place;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.plan.table.TableColumn.Calculated;
-import org.rickyard.workbook.read.FormulaRefs;
+import org.rickyard.workbook.follow.FormulaRefs;
 import org.rickyard.workbook.write.CellFormula;
 import org.rickyard.workbook.write.Meaning;
 import org.rickyard.workbook.write.SheetSet;

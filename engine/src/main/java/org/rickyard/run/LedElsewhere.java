@@ -16,10 +16,10 @@ import org.rickyard.plan.table.LinkCells;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.plan.table.TableColumn;
+import org.rickyard.workbook.follow.BookScope;
+import org.rickyard.workbook.notation.CellArea;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.read.BookReader;
-import org.rickyard.workbook.read.BookScope;
-import org.rickyard.workbook.read.CellArea;
 import org.rickyard.workbook.read.CellSink;
 
 /**

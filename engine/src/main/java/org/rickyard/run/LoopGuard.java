@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Grid;
-import org.rickyard.workbook.read.Dependents;
+import org.rickyard.workbook.follow.Dependents;
 
 /** A sheet in which cells that depend on our own results are no inputs: linking them would go round in a circle. */
 record LoopGuard(Grid cells, Dependents dependents) implements Grid {

@@ -10,7 +10,7 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Counted;
 import org.rickyard.workbook.graft.WatchedReference;
 import org.rickyard.workbook.graft.WatchedReference.Stood;
-import org.rickyard.workbook.read.CellArea;
+import org.rickyard.workbook.notation.CellArea;
 
 /**
  * What is to be said of one reference: which it is, what stood there and what stands there now. Nothing is said of an

@@ -12,9 +12,9 @@ import org.rickyard.lists.Finding;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.workbook.graft.WatchedReference;
+import org.rickyard.workbook.notation.CellArea;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.read.BookReader;
-import org.rickyard.workbook.read.CellArea;
 import org.rickyard.workbook.write.SheetSet;
 
 /**

@@ -1,7 +1,7 @@
 package org.rickyard.run;
 
 import org.rickyard.lists.Grid;
-import org.rickyard.workbook.read.MeaningFingerprint;
+import org.rickyard.workbook.meaning.MeaningFingerprint;
 
 /** A fingerprint of what the notes of a sheet say, and where. White space does not count: programs lay lines out anew. */
 final class NotesFingerprint {

@@ -17,13 +17,13 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.text.Spelling;
 import org.rickyard.plan.WorkPlan;
+import org.rickyard.workbook.follow.BookScope;
+import org.rickyard.workbook.follow.FormulaRefs;
 import org.rickyard.workbook.graft.LocalName;
+import org.rickyard.workbook.notation.CellArea;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
 import org.rickyard.workbook.open.SheetRef;
-import org.rickyard.workbook.read.BookScope;
-import org.rickyard.workbook.read.CellArea;
-import org.rickyard.workbook.read.FormulaRefs;
 import org.rickyard.workbook.write.SheetSet;
 
 /** The defined names of ours: those that a run brings with its sheets, and which of those it meets are its own. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
 import org.rickyard.workbook.graft.WatchedReference.Stood;
-import org.rickyard.workbook.read.CellArea;
+import org.rickyard.workbook.notation.CellArea;
 
 /**
  * What stands where on a sheet of ours, in words: what each column holds and what each row is about.

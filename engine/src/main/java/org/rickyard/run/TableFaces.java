@@ -12,7 +12,7 @@ import org.rickyard.lists.Grid.Kind;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.plan.table.TableColumn;
-import org.rickyard.workbook.read.CellArea;
+import org.rickyard.workbook.notation.CellArea;
 import org.rickyard.workbook.read.CellSink;
 
 /** The face of a result sheet, as it is to be written and as it was found in the file. */

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.rickyard.workbook.graft.WatchedReference;
-import org.rickyard.workbook.read.CellArea;
+import org.rickyard.workbook.notation.CellArea;
 
 /** What former runs recorded of the client's references; a cell that refers may have been moved by the client since. */
 final class WatchMemory {

@@ -62,6 +62,11 @@ public final class Quantities {
     public static final Symbol TREE_HEIGHT = number("tree height", Units.M, Range.of(0.5, 12), Range.of(1, 6), 1);
     /** Width of the tree wall that is sprayed. */
     public static final Symbol TREE_WIDTH = number("tree width", Units.M, Range.of(0.3, 10), Range.of(0.5, 5), 1);
+    /** Between trees, bushes or vines along their row. */
+    public static final Symbol TREE_SPACING = number("tree spacing", Units.M, Range.above(0, 20), Range.of(0.3, 12), 2);
+    /** How many trees, bushes or vines stand in the field. */
+    public static final Symbol TREES =
+            number("number of trees", Units.ONE, Range.above(0, 10_000_000), Range.of(1, 200_000), 0);
 
     // Yield and dry matter
 
@@ -172,6 +177,12 @@ public final class Quantities {
             number("road speed empty", Units.KM_PER_H, Range.above(0, 110), Range.of(5, 50), 1);
     /** Hours worked in a day. */
     public static final Symbol HOURS_PER_DAY = number("hours per day", Units.H, Range.above(0, 24), Range.of(3, 12), 1);
+    /** Turns of a driving wheel over a distance, at work. */
+    public static final Symbol TURNS_LOADED =
+            number("wheel turns loaded", Units.ONE, Range.above(0, 1000), Range.of(5, 50), 1);
+    /** Turns of the same wheel over the same distance, without the load. */
+    public static final Symbol TURNS_UNLOADED =
+            number("wheel turns unloaded", Units.ONE, Range.above(0, 1000), Range.of(4, 50), 2);
 
     // What machines cost
 
@@ -256,6 +267,9 @@ public final class Quantities {
     /** Flow of all nozzles together. */
     public static final Symbol TOTAL_FLOW =
             number("total flow", Units.L_PER_MIN, Range.above(0, 2000), Range.of(0.2, 400), 1);
+    /** What a sprayer's pump gives at the pressure and speed of the work. */
+    public static final Symbol PUMP_FLOW =
+            number("pump flow", Units.L_PER_MIN, Range.above(0, 5000), Range.of(2, 1000), 0);
     /** Flow of the same nozzle when new, at the same pressure. */
     public static final Symbol NEW_NOZZLE_FLOW =
             number("new nozzle flow", Units.L_PER_MIN, Range.above(0, 30), Range.of(0.1, 10), 2);

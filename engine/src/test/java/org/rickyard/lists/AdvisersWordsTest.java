@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.lists.read.ListFinder;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.rickyard.lists.read.ListFinder;
 
 /** A lone "Basis" is that of what stands beside it. */
 class BasisHeaderTest {

@@ -8,6 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Finding.Severity;
+import org.rickyard.lists.read.ListFinder;
 
 /** A dose in millilitres that is read in litres is a thousand times too much. */
 class DoseUnitHeadersTest {

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.rickyard.lists.header.Vocabulary;
+import org.rickyard.lists.read.ListFinder;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 
 /** Headers and words as handbooks, bulletins and their worked examples write them. */

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Range;
 
@@ -22,7 +23,7 @@ class ListDeclarationsTest {
                         Fields.LIST,
                         "Holding|Field*|Crop|Area*|Block|Run length|Distance to clamp|Distance to fill"
                                 + " point|Watercourse|Distance to watercourse|Overhead lines|Slope|Perimeter|Yield|Yield"
-                                + " basis|DM at cutting|DM at ensiling|Clamp|Row spacing|Tree height|Tree width|Country|Notes"),
+                                + " basis|DM at cutting|DM at ensiling|Clamp|Row spacing|Tree height|Tree width|Country|Notes|Tree spacing|Number of trees"),
                 Arguments.of(
                         Cuts.LIST,
                         "Holding|Field|Crop|Cut*|Start|End|Yield|Yield basis|DM at cutting|DM at ensiling|Clamp"),
@@ -34,7 +35,7 @@ class ListDeclarationsTest {
                                 + " tank|Residual|Number of nozzles|Nozzle spacing|Nozzle size|Lowest pressure|Highest"
                                 + " pressure|Spray quality|Last tested|Fill time|Priming|Move time|Cleaning time|Timed distance|Timed seconds|Test area|Test volume|Road speed laden|Road speed empty|Hours"
                                 + " per day|Own or hired|Charge|Charge unit|Charge includes|List price|Purchase price|Trade-in"
-                                + " value|Age|Hours now|Life|Hours per year|Rate of work|Rows|Row width|Nozzle flow|Total flow|Working pressure|Test weight"),
+                                + " value|Age|Hours now|Life|Hours per year|Rate of work|Rows|Row width|Nozzle flow|Total flow|Working pressure|Test weight|Pump flow|Wheel turns loaded|Wheel turns unloaded"),
                 Arguments.of(
                         Products.LIST,
                         "Product*|Unit|Dose|Highest dose|Highest total dose|Most applications|Least interval|Harvest"

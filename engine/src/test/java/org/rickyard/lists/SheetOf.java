@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Set;
 
 /** A small sheet in memory: numbers, texts, and nulls for blanks. */
-final class SheetOf implements Grid {
+public final class SheetOf implements Grid {
     /** An error cell. */
-    record Fault(String code) {}
+    public record Fault(String code) {}
 
     /** A formula without a stored value. */
-    static final Object NOT_CALCULATED = new Object();
+    public static final Object NOT_CALCULATED = new Object();
 
     private final String name;
     private final List<Object[]> rows = new ArrayList<>();
@@ -25,47 +25,47 @@ final class SheetOf implements Grid {
     private final Set<Integer> hiddenColumns = new HashSet<>();
     private boolean hidden;
 
-    SheetOf(String name) {
+    public SheetOf(String name) {
         this.name = name;
     }
 
-    SheetOf row(Object... cells) {
+    public SheetOf row(Object... cells) {
         rows.add(cells);
         return this;
     }
 
-    SheetOf format(int row, int column, Format format) {
+    public SheetOf format(int row, int column, Format format) {
         formats.put(key(row, column), format);
         return this;
     }
 
     /** A number whose format shows a text behind it. */
-    SheetOf shown(int row, int column, String unit) {
+    public SheetOf shown(int row, int column, String unit) {
         shown.put(key(row, column), unit);
         return this;
     }
 
-    SheetOf formula(int row, int column) {
+    public SheetOf formula(int row, int column) {
         formulas.add(key(row, column));
         return this;
     }
 
-    SheetOf table(TableRange range) {
+    public SheetOf table(TableRange range) {
         tables.add(range);
         return this;
     }
 
-    SheetOf hide() {
+    public SheetOf hide() {
         hidden = true;
         return this;
     }
 
-    SheetOf hideColumn(int column) {
+    public SheetOf hideColumn(int column) {
         hiddenColumns.add(column);
         return this;
     }
 
-    SheetOf hideRow(int row) {
+    public SheetOf hideRow(int row) {
         hiddenRows.add(row);
         return this;
     }

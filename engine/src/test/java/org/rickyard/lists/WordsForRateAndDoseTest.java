@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.lists.header.Vocabulary;
+import org.rickyard.lists.read.ListFinder;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Units;
 

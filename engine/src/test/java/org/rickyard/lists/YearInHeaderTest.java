@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.ListRows.State;
+import org.rickyard.lists.read.ListFinder;
 import org.rickyard.quantity.Units;
 
 /** "Crop 2026" is the crop; of two years none is taken. */

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.graft.WatchedReference;
-import org.rickyard.workbook.read.CellArea;
+import org.rickyard.workbook.notation.CellArea;
 
 /** What is said when columns of ours come or go, and how what stood there is kept. */
 class MoveSentenceTest {

@@ -24,11 +24,11 @@ import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.testing.FarmBook;
 import org.rickyard.testing.StoredValues;
 import org.rickyard.workbook.graft.RunState;
+import org.rickyard.workbook.meaning.MeaningFingerprint;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.read.BookReader;
-import org.rickyard.workbook.read.MeaningFingerprint;
 import org.rickyard.workbook.write.SheetSet;
 
 /** What a client does to the workbook between two runs. */

@@ -50,7 +50,9 @@ final class ListGuide {
                     Tree height: 3
                     Tree width: 2
                     Country: England
-                    Notes: gate in the north corner"""),
+                    Notes: gate in the north corner
+                    Tree spacing: 1.5
+                    Number of trees: 1200"""),
             new ListGuide(
                     Cuts.LIST,
                     "one row for each cut of a field or crop; leave the list empty if every field is cut once",
@@ -134,7 +136,10 @@ final class ListGuide {
                     Nozzle flow: 1.2
                     Total flow: 28.8
                     Working pressure: 3
-                    Test weight: 12"""),
+                    Test weight: 12
+                    Pump flow: 250
+                    Wheel turns loaded: 10
+                    Wheel turns unloaded: 9"""),
             new ListGuide(
                     Products.LIST,
                     "one row for each product, its limits copied from the label you hold",

@@ -51,6 +51,7 @@ public final class OwnUnits {
             new Telling(Kind.LIQUID, Machines.LIST, Machines.TANK),
             new Telling(Kind.LIQUID, Machines.LIST, Machines.TOTAL_FLOW),
             new Telling(Kind.LIQUID, Machines.LIST, Machines.NOZZLE_FLOW),
+            new Telling(Kind.LIQUID, Machines.LIST, Machines.PUMP_FLOW),
             new Telling(Kind.LIQUID, Machines.LIST, Machines.FUEL),
             new Telling(Kind.MASS, Cuts.LIST, Cuts.YIELD),
             new Telling(Kind.MASS, Fields.LIST, Fields.YIELD),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -16,16 +17,18 @@ import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.RowSources;
 import org.rickyard.trade.Quantities;
 
-/** Makes the tables that stand beside the tank plan: wipers, timed runs and tests over an area. */
+/** Makes the tables that stand beside the tank plan: wipers, timed runs, tests over an area, trees counted. */
 final class SprayAsideFamily {
     private final PlanContext plan;
     private final ListRows machines;
+    private final ListRows fields;
     private final ListRows jobs;
     private final ListRows mixes;
 
     private SprayAsideFamily(PlanContext plan) {
         this.plan = plan;
         this.machines = plan.rows(Machines.LIST);
+        this.fields = plan.rows(Fields.LIST);
         this.jobs = plan.rows(Jobs.LIST);
         this.mixes = plan.rows(Mixes.LIST);
     }
@@ -51,6 +54,11 @@ final class SprayAsideFamily {
                     family.machinesWith(Machines.TEST_WEIGHT),
                     "no machine has a test weight typed");
         }
+        if (family.fields.has(Fields.TREE_SPACING)) {
+            plan.add(TreeTables.COUNTS, family.withTrees(), "no field has trees or their spacing typed");
+        } else {
+            family.tellOfTreesAlone();
+        }
     }
 
     private RowSources withFlow() {
@@ -61,6 +69,28 @@ final class SprayAsideFamily {
                                 && machines.isFilled(Machines.NOZZLE_SIZE, row))
                 .toArray();
         return new RowSources(rows.length).with(Role.MACHINE, machines, rows);
+    }
+
+    private RowSources withTrees() {
+        int[] rows = IntStream.range(0, fields.size())
+                .filter(row -> fields.isFilled(Fields.TREE_SPACING, row) || fields.isFilled(Fields.TREES, row))
+                .toArray();
+        return new RowSources(rows.length).with(Role.FIELD, fields, rows);
+    }
+
+    /** A count alone is no ground; what it wants beside it is said once. */
+    private void tellOfTreesAlone() {
+        IntStream.range(0, fields.size())
+                .filter(row -> fields.isFilled(Fields.TREES, row))
+                .findFirst()
+                .ifPresent(
+                        row -> plan.findings()
+                                .add(
+                                        Finding.note(
+                                                fields.address(Fields.TREES, row)
+                                                        .orElse(null),
+                                                "the number of trees is used for nothing: with Tree spacing (m) and Row spacing (m)"
+                                                        + " beside it, the ground that they take is worked out on a sheet Tree areas.")));
     }
 
     private RowSources machinesWith(ColumnSpec... columns) {

@@ -112,6 +112,18 @@ public final class SprayFamily {
                                 .equals("knapsack"))
                         .toList()),
                 "no job names a knapsack");
+        if (plan.rows(Machines.LIST).has(Machines.PUMP_FLOW)) {
+            plan.add(PumpTables.PUMPS, of(pumped()), "no job names a sprayer with a pump flow");
+        }
+    }
+
+    /** The blocks of booms and air-blast sprayers whose pump flow is typed; a knapsack is pumped by hand or as it is made. */
+    private List<JobLines.Block> pumped() {
+        ListRows machines = plan.rows(Machines.LIST);
+        return blocks.stream()
+                .filter(block -> machines.isFilled(Machines.PUMP_FLOW, block.machine())
+                        && !machines.text(Machines.TYPE, block.machine()).equals("knapsack"))
+                .toList();
     }
 
     /** The blocks of which a row tells one of these, each with the first such row. */

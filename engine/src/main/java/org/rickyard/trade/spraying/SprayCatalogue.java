@@ -117,6 +117,14 @@ public final class SprayCatalogue {
             TreeSpraying.AIRBLAST_FLOW,
             TreeSpraying.PER_SIDE,
             TreeSpraying.PER_NOZZLE,
+            TreeCounts.TREES_PER_HECTARE,
+            TreeCounts.AREA_BY_TREES,
+            TreeCounts.SHARE_OF_FIELD,
+            TreeCounts.TREES_FOR_AREA,
+            SprayPump.FLOW_OF_BOOM,
+            SprayPump.AGITATION_FLOW,
+            SprayPump.PUMP_FLOW_WANTED,
+            SprayPump.PUMP_FLOW_TO_SPARE,
             FlowRates.FLOW_OF_NOZZLE,
             FlowRates.RATE_FROM_FLOW,
             SmallSprayers.KNAPSACK_AREA,
@@ -144,7 +152,9 @@ public final class SprayCatalogue {
             SprayWeather.TOO_HIGH_DELTA_T,
             SprayWeather.DRY_AIR,
             SprayWeather.HOT_AIR,
-            TankLoads.CLEAN_ENOUGH);
+            TankLoads.CLEAN_ENOUGH,
+            TreeCounts.MOST_SHARE,
+            TreeCounts.LEAST_SHARE);
 
     /** Tables that are read outside formulas. */
     public static final List<ReferenceTable> TABLES = List.of(VolumeComparison.VOLUMES);

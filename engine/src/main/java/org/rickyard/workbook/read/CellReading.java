@@ -7,6 +7,7 @@ import javax.xml.stream.XMLStreamConstants;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Grid.Format;
 import org.rickyard.lists.Grid.Kind;
+import org.rickyard.workbook.notation.CellReference;
 import org.rickyard.workbook.open.SheetRef;
 
 /** One pass through the rows of one sheet. Written to make no object for a cell that holds a number. */

@@ -4,7 +4,7 @@ package org.rickyard.workbook.read;
  * Reads decimal numbers from characters, without making a string for the short ones. The result is always the double
  * nearest to the decimal, the same that {@link Double#parseDouble} gives.
  */
-final class DecimalText {
+public final class DecimalText {
     /** Whole numbers up to this are doubles exactly. */
     private static final long EXACT = 1L << 53;
 
@@ -21,7 +21,7 @@ final class DecimalText {
      *
      * @return the number; NaN if the text is not such a number or exceeds the range of doubles
      */
-    static double parse(char[] text, int start, int end) {
+    public static double parse(char[] text, int start, int end) {
         int i = start;
         boolean negative = false;
         if (i < end && (text[i] == '-' || text[i] == '+')) {

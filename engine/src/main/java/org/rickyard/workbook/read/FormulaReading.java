@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import javax.xml.stream.XMLStreamConstants;
+import org.rickyard.workbook.notation.CellArea;
+import org.rickyard.workbook.notation.CellReference;
+import org.rickyard.workbook.notation.ShiftedFormula;
 
 /**
  * The formulas of one sheet as they come by: plain, shared (told once, meant for many cells) and over an area (told at

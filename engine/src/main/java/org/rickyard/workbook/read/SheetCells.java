@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.List;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Grid;
+import org.rickyard.workbook.notation.CellReference;
 
 /**
  * The cells of one sheet, held by column: a byte of kind, format and formula mark for each cell, 8 bytes for a number,
@@ -74,28 +75,28 @@ public final class SheetCells implements Grid, CellSink {
     }
 
     /** How many formulas there are for which the file stores no value. */
-    int uncomputed() {
+    public int uncomputed() {
         return uncomputed;
     }
 
     /** How many formulas there were as the sheet was read. */
-    int formulas() {
+    public int formulas() {
         return formulas;
     }
 
     /** How many of them the file says to come to 0. */
-    int noughts() {
+    public int noughts() {
         return noughts;
     }
 
     /** Takes what a formula without stored value comes to. */
-    void comesTo(int row, int column, Kind kind, double number, String text) {
+    public void comesTo(int row, int column, Kind kind, double number, String text) {
         put(row, column, kind, number, text);
         uncomputed--;
     }
 
     /** Forgets what the file says that a formula comes to. */
-    void isUncomputed(int row, int column) {
+    public void isUncomputed(int row, int column) {
         put(row, column, Kind.UNCOMPUTED, 0, "");
         uncomputed++;
     }

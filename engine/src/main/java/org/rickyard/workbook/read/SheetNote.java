@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.xml.stream.XMLStreamConstants;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.workbook.notation.CellArea;
+import org.rickyard.workbook.notation.CellReference;
 import org.rickyard.workbook.open.PartSource;
 
 /**

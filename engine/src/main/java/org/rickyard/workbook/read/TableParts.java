@@ -8,6 +8,8 @@ import java.util.Deque;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.rickyard.lists.Grid.TableRange;
+import org.rickyard.workbook.notation.CellArea;
+import org.rickyard.workbook.notation.CellReference;
 import org.rickyard.workbook.open.PartSource;
 
 /** Finds the Excel tables of a sheet by way of the sheet's relationships. */

@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.rickyard.formula.CellPrinter;
-import org.rickyard.lists.AsRead;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.read.AsRead;
 
 /**
  * As read: row by row of the client's lists the words that the run read, beside those that stand there now. The cells of

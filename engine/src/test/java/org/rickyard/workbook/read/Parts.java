@@ -17,14 +17,14 @@ import org.rickyard.workbook.open.PartSource;
 import org.rickyard.workbook.open.SheetRef;
 
 /** A package held in memory, for tests. */
-final class Parts implements PartSource {
-    static final Optional<String> STYLES = Optional.of("xl/styles.xml");
-    static final Optional<String> STRINGS = Optional.of("xl/sharedStrings.xml");
-    static final SheetRef SHEET = sheet("Fields", 1);
+public final class Parts implements PartSource {
+    public static final Optional<String> STYLES = Optional.of("xl/styles.xml");
+    public static final Optional<String> STRINGS = Optional.of("xl/sharedStrings.xml");
+    public static final SheetRef SHEET = sheet("Fields", 1);
 
     private final Map<String, byte[]> contents = new TreeMap<>();
 
-    static SheetRef sheet(String name, int number) {
+    public static SheetRef sheet(String name, int number) {
         return new SheetRef(name, number - 1, number, "xl/worksheets/sheet" + number + ".xml", false, true);
     }
 
@@ -38,11 +38,11 @@ final class Parts implements PartSource {
     }
 
     /** The first sheet with that content of its sheet data. */
-    Parts withRows(String rows) {
+    public Parts withRows(String rows) {
         return withRows(SHEET, rows);
     }
 
-    Parts withRows(SheetRef sheet, String rows) {
+    public Parts withRows(SheetRef sheet, String rows) {
         return with(
                 sheet.part(),
                 "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData>" + rows
@@ -55,7 +55,7 @@ final class Parts implements PartSource {
         return unzip(bytes.toByteArray());
     }
 
-    static Parts unzip(byte[] packageBytes) throws IOException {
+    public static Parts unzip(byte[] packageBytes) throws IOException {
         Parts parts = new Parts();
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(packageBytes))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {

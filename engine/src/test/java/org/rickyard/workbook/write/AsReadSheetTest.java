@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-import org.rickyard.lists.AsRead;
+import org.rickyard.lists.read.AsRead;
 import org.rickyard.testing.SeasonBook;
 import org.rickyard.workbook.graft.CellLook;
 

@@ -1,0 +1,113 @@
+package org.rickyard.lists.header;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.text.LastWords;
+import org.rickyard.lists.text.Words;
+
+/**
+ * A list that lacks nothing but a column of words from a closed choice (what a machine is, what kind a clamp is of) and has
+ * one column under a header of its own ("What it is") in which just such words stand: that is the column. So is a "Job"
+ * over "planting" and "lifting" where nothing else says what is done.
+ */
+public final class ChoiceByContents {
+    private static final int MOST_ROWS = 200;
+    private static final String OTHER = "other";
+    private static final int LEAST_WORDS = 2;
+    /** Fewer other headers could be anything. */
+    private static final int LEAST_MATCHED = 3;
+
+    private final Grid grid;
+    private final HeaderRow headerRow;
+    private final List<Finding> findings;
+
+    public ChoiceByContents(Grid grid, HeaderRow headerRow, List<Finding> findings) {
+        this.grid = grid;
+        this.headerRow = headerRow;
+        this.findings = findings;
+    }
+
+    /** Settles the header of such a column in every list that wants one. */
+    public void settle(List<Vocabulary> vocabularies, String[] headers, int row, int first, int last) {
+        for (Vocabulary vocabulary : vocabularies) {
+            Optional<ColumnSpec> wanted = wanted(vocabulary);
+            if (wanted.isPresent()) {
+                HeaderRow.Match match = headerRow.match(vocabulary, headers, first, last, false);
+                boolean alone = match.missing().size() == 1
+                        && (match.missing().get(0) + " or ")
+                                .startsWith(wanted.get().name() + " or ");
+                if (alone && match.matched() >= LEAST_MATCHED) {
+                    settle(match, wanted.get(), headers, row);
+                }
+            }
+        }
+    }
+
+    private static Optional<ColumnSpec> wanted(Vocabulary vocabulary) {
+        return vocabulary.spec().columns().stream()
+                .filter(column ->
+                        column.required() && (column.type() == ColumnSpec.Type.CHOICE || column == Jobs.OPERATION))
+                .findFirst();
+    }
+
+    private void settle(HeaderRow.Match match, ColumnSpec wanted, String[] headers, int row) {
+        Map<String, String> words = Vocabulary.wordsOf(wanted);
+        int found = -1;
+        for (int i = 0; i < match.headings().length; i++) {
+            int column = match.firstColumn() + i;
+            if (isOpen(match.headings()[i]) && headers[column] != null && holds(words, wanted, column, row + 1)) {
+                if (found >= 0) {
+                    return;
+                }
+                found = column;
+            }
+        }
+        if (found < 0) {
+            return;
+        }
+        match.vocabulary().settle(headers[found], wanted, "");
+        findings.add(Finding.note(
+                new CellAddress(grid.sheet(), row, found),
+                Words.quoted(headers[found]) + " is taken to be the column " + wanted.name() + " of the list "
+                        + match.vocabulary().spec().name()
+                        + ", by the words that stand under it. If it is another, name"
+                        + " the right one in a sheet Layout (List, Column, Header in this workbook, Unit)."));
+    }
+
+    /** Whether a header means nothing yet, or is the name of a job, which a job may do without. */
+    private static boolean isOpen(Vocabulary.Heading heading) {
+        return heading == null || heading.isCertain() && !heading.settled() && heading.column() == Jobs.JOB;
+    }
+
+    /** Whether two in three of the texts under a header, and no fewer than two, are words of the choice. */
+    private boolean holds(Map<String, String> words, ColumnSpec wanted, int column, int firstRow) {
+        int known = 0;
+        int texts = 0;
+        for (int row = firstRow; row < Math.min(grid.rows(), firstRow + MOST_ROWS); row++) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT) {
+                String text = Words.normal(grid.text(row, column));
+                if (isHeading(text, wanted)) {
+                    // The words below belong to this heading: what stands above it may be help, as in a template.
+                    break;
+                }
+                texts++;
+                boolean word = words.containsKey(text)
+                        || wanted.byLastWords() && !LastWords.of(text, words).isEmpty();
+                // "Other" stands under many a header.
+                known += word && !text.equals(OTHER) ? 1 : 0;
+            }
+        }
+        return known >= LEAST_WORDS && known * 3 >= texts * 2;
+    }
+
+    private static boolean isHeading(String text, ColumnSpec wanted) {
+        return text.equals(Words.normal(wanted.name()))
+                || wanted.synonyms().stream().map(Words::normal).anyMatch(text::equals);
+    }
+}

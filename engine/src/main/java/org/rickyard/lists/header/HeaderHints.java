@@ -1,0 +1,304 @@
+package org.rickyard.lists.header;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.Shared;
+import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.NozzleText;
+import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.Words;
+
+/**
+ * What headers mean that do not say it by themselves, but by what stands beside and under them: a "Rate" beside the water
+ * volume, a "Task" over names of jobs, "Units" over counts of machines.
+ */
+public final class HeaderHints {
+    private static final String TASK = "task";
+    private static final String REF = "ref";
+
+    /** Operations by all their words. */
+    private static final Map<String, String> OPERATIONS = Vocabulary.wordsOf(Jobs.OPERATION);
+
+    private static final Set<String> SPREADING = Set.of("spreading", "muck spreading", "slurry spreading");
+
+    /** No boom has so many nozzles; 11004 is fan angle and size. */
+    private static final int LEAST_CODE = 1000;
+
+    /** Digits that could count nozzles as well: 48, but not 04. */
+    private static final Pattern COUNT = Pattern.compile("[1-9]\\d{0,2}");
+
+    private final Grid grid;
+    private final int headerRow;
+    private final String[] headers;
+    private final List<Finding> findings;
+
+    private final UnitsBeside units;
+
+    public HeaderHints(Grid grid, int headerRow, String[] headers, List<Finding> findings) {
+        this.grid = grid;
+        this.headerRow = headerRow;
+        this.headers = headers;
+        this.findings = findings;
+        this.units = new UnitsBeside(grid, headerRow, headers, findings);
+    }
+
+    /** The same header row, read with what stands beside and under its headers. */
+    public HeaderRow.Match applied(HeaderRow.Match match) {
+        Vocabulary.Heading[] headings = match.headings().clone();
+        for (int i = 0; i < headings.length; i++) {
+            if (!units.take(match, headings, i) && countsMachines(match, i)) {
+                headings[i] = match.places(Machines.NUMBER) == 0 ? headings[i].as(Machines.NUMBER, "") : null;
+                note(
+                        match.firstColumn() + i,
+                        (headings[i] == null ? " is not read" : " is read as the Number of Machines")
+                                + ": its cells are numbers, not names of farms.");
+            }
+        }
+        for (int i = 0; i < headings.length; i++) {
+            if (isSizes(headings[i], match.firstColumn() + i)) {
+                ColumnSpec size = Machines.NOZZLE_SIZE;
+                headings[i] = headings[i].as(size, "");
+                note(
+                        match.firstColumn() + i,
+                        " is read as the " + size.name() + " of "
+                                + match.vocabulary().spec().name() + ": its cells are written as sizes are.");
+            }
+        }
+        new CellsAgainstHeader(grid, headerRow, headers, findings).apply(match, headings);
+        fieldsOrBlocks(match, headings);
+        tasksThatAreNames(match, headings);
+        refsThatNothingFollows(match, headings);
+        ratesOfSpreading(match, headings);
+        new DoseUnitAlone(headers).apply(match, headings, () -> isAllSpreading(match));
+        KindsOfProduct kinds = new KindsOfProduct(grid, headerRow, headers, findings);
+        kinds.apply(match, headings);
+        kinds.partDoses(match, headings);
+        HeaderRow.Match hinted = match.with(headings);
+        for (ListSpec.StandIn standIn : match.vocabulary().spec().hints().standIns()) {
+            noteStandIn(standIn, match);
+        }
+        for (ListSpec.Told told : match.vocabulary().spec().hints().told()) {
+            tell(told, hinted);
+        }
+        new RatesOfProduct(grid, headerRow, headers, findings).apply(hinted);
+        new HeadersNotRead(grid, headerRow, headers, findings).tell(hinted);
+        return hinted;
+    }
+
+    /** The columns of the sheet that were found to say the unit of another. */
+    public Set<Integer> unitColumns() {
+        return units.columns();
+    }
+
+    /** "Field / block" over the jobs is where they are done, and no group of fields beside it. */
+    private void fieldsOrBlocks(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+        for (int i = 0; i < headings.length && match.vocabulary().spec() == Jobs.LIST; i++) {
+            if (headings[i] != null
+                    && headings[i].isCertain()
+                    && headings[i].column() == Jobs.BLOCK
+                    && headers[match.firstColumn() + i].contains("/")
+                    && match.places(Jobs.FIELD) == 0) {
+                headings[i] = headings[i].as(Jobs.FIELD, "");
+            }
+        }
+    }
+
+    /** A "Task" is an operation if its cells are, "mow", "spray"; "T1 wheat" beside what is sprayed is the name of a job. */
+    private void tasksThatAreNames(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+        boolean told =
+                HeadersNotRead.WORK.stream().anyMatch(column -> column != Jobs.OPERATION && match.places(column) > 0);
+        for (int i = 0; told && i < headings.length; i++) {
+            if (headings[i] != null
+                    && headings[i].isCertain()
+                    && headings[i].column() == Jobs.OPERATION
+                    && !headings[i].settled()
+                    && HeaderText.of(headers[match.firstColumn() + i]).normal().equals(TASK)
+                    && !holdsOperations(match.firstColumn() + i)) {
+                headings[i] = headings[i].as(Jobs.JOB, "");
+            }
+        }
+    }
+
+    /** A "Ref" is the name of a job where others come after it; else it may number every row, and part a tank mix. */
+    private void refsThatNothingFollows(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+        for (int i = 0; i < headings.length && match.places(Jobs.AFTER) == 0; i++) {
+            if (headings[i] != null
+                    && headings[i].isCertain()
+                    && headings[i].column() == Jobs.JOB
+                    && !headings[i].settled()
+                    && HeaderText.of(headers[match.firstColumn() + i]).normal().startsWith(REF)) {
+                headings[i] = null;
+            }
+        }
+    }
+
+    /** "Rate (gal/ac)" or "m3/ha" where all work is spreading is what is spread, and no water of a sprayer. */
+    private void ratesOfSpreading(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+        if (match.vocabulary().spec() != Jobs.LIST || match.places(Jobs.DOSE) > 0 || !isAllSpreading(match)) {
+            return;
+        }
+        for (int i = 0; i < headings.length; i++) {
+            Vocabulary.Heading heading = headings[i];
+            String header = headers[match.firstColumn() + i];
+            if (heading != null
+                    && !heading.settled()
+                    && heading.candidates().contains(Jobs.WATER_VOLUME)
+                    && !HeaderText.normal(header).contains("water")) {
+                String rest = heading.rest().isEmpty() && UnitWords.isUnit(header) ? header : heading.rest();
+                headings[i] = heading.as(Jobs.DOSE, rest);
+                note(
+                        match.firstColumn() + i,
+                        " is read as the " + Jobs.DOSE.name() + " of " + Jobs.LIST.name()
+                                + ", since all work here is spreading. If it is something else, rename it.");
+                return;
+            }
+        }
+    }
+
+    /** By its operations, or where it has none by what its jobs are called. */
+    private boolean isAllSpreading(HeaderRow.Match match) {
+        ColumnSpec work = match.places(Jobs.OPERATION) > 0 ? Jobs.OPERATION : Jobs.JOB;
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            if (heading != null && heading.isCertain() && heading.column() == work) {
+                List<String> texts = TextsBelow.of(grid, headerRow, match.firstColumn() + i).stream()
+                        .map(Words::normal)
+                        .filter(text -> !text.isEmpty())
+                        .toList();
+                return !texts.isEmpty()
+                        && texts.stream().allMatch(text -> SPREADING.contains(OPERATIONS.getOrDefault(text, "")));
+            }
+        }
+        return false;
+    }
+
+    private boolean holdsOperations(int sheetColumn) {
+        int known = 0;
+        int others = 0;
+        for (String cell : TextsBelow.of(grid, headerRow, sheetColumn)) {
+            String text = Words.normal(cell);
+            boolean operation = OPERATIONS.containsKey(text);
+            known += operation ? 1 : 0;
+            others += operation || text.isEmpty() ? 0 : 1;
+        }
+        return known > others;
+    }
+
+    private void noteStandIn(ListSpec.StandIn standIn, HeaderRow.Match match) {
+        String header = match.headerOf(standIn.column(), headers);
+        if (header == null
+                || !HeaderText.of(header)
+                        .normal()
+                        .startsWith(HeaderText.normal(standIn.instead().name()))) {
+            return;
+        }
+        for (int i = 0; i < match.headings().length; i++) {
+            if (header.equals(headers[match.firstColumn() + i])) {
+                note(
+                        match.firstColumn() + i,
+                        " is read as the " + standIn.column().name() + " of "
+                                + match.vocabulary().spec().name() + ", since nothing else names its rows.");
+                return;
+            }
+        }
+    }
+
+    private void tell(ListSpec.Told told, HeaderRow.Match match) {
+        boolean open = match.places(told.column()) == 0
+                && (told.without() == null || match.places(told.without()) == 0)
+                && told.beside().stream().allMatch(column -> match.places(column) > 0);
+        if (!open) {
+            return;
+        }
+        int place = -1;
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            if (heading != null
+                    && !heading.isCertain()
+                    && !(told.measured() && heading.rest().isEmpty())
+                    && HeaderText.of(headers[match.firstColumn() + i]).begins(told.header())) {
+                if (place >= 0) {
+                    return;
+                }
+                place = i;
+            }
+        }
+        if (place < 0) {
+            return;
+        }
+        // "L/ac" by itself is name and unit in one.
+        String header = headers[match.firstColumn() + place];
+        String rest = match.headings()[place].rest();
+        match.headings()[place] =
+                match.headings()[place].as(told.column(), rest.isEmpty() && UnitWords.isUnit(header) ? header : rest);
+        List<String> beside = told.beside().stream()
+                .map(column -> Words.quoted(match.headerOf(column, headers)))
+                .toList();
+        note(
+                match.firstColumn() + place,
+                " is read as the " + told.column().name() + " of "
+                        + match.vocabulary().spec().name() + ", since "
+                        + String.join(" and ", beside) + (beside.size() == 1 ? " stands" : " stand")
+                        + " beside it. If it is something else, rename it.");
+    }
+
+    /** "Nozzle" over 04, 11004 and "ISO 03 blue" is no count of nozzles. */
+    private boolean isSizes(Vocabulary.Heading heading, int sheetColumn) {
+        if (heading == null || heading.isCertain() || !heading.candidates().contains(Machines.NOZZLE_SIZE)) {
+            return false;
+        }
+        int sizes = 0;
+        int last = TextsBelow.end(grid, headerRow);
+        for (int row = headerRow + 1; row < last; row++) {
+            Grid.Kind kind = grid.kind(row, sheetColumn);
+            if (kind == Grid.Kind.NUMBER && grid.number(row, sheetColumn) < LEAST_CODE) {
+                return false;
+            }
+            if (kind == Grid.Kind.TEXT || kind == Grid.Kind.NUMBER) {
+                String text = grid.words(row, sheetColumn);
+                sizes += !COUNT.matcher(text.strip()).matches()
+                                && NozzleText.read(text).isPresent()
+                        ? 1
+                        : 0;
+            }
+        }
+        return sizes > 0;
+    }
+
+    /** "Units" over 1, 2 in a list of machines is how many there are. */
+    private boolean countsMachines(HeaderRow.Match match, int place) {
+        Vocabulary.Heading heading = match.headings()[place];
+        if (match.vocabulary().spec() != Machines.LIST
+                || heading == null
+                || !heading.isCertain()
+                || heading.settled()
+                || heading.column() != Shared.HOLDING
+                || !UnitsBeside.isUnit(headers[match.firstColumn() + place])) {
+            return false;
+        }
+        int numbers = 0;
+        int last = TextsBelow.end(grid, headerRow);
+        for (int row = headerRow + 1; row < last; row++) {
+            Grid.Kind kind = grid.kind(row, match.firstColumn() + place);
+            if (kind == Grid.Kind.TEXT) {
+                return false;
+            }
+            numbers += kind == Grid.Kind.NUMBER ? 1 : 0;
+        }
+        return numbers > 0;
+    }
+
+    private void note(int sheetColumn, String what) {
+        findings.add(Finding.note(
+                new CellAddress(grid.sheet(), headerRow, sheetColumn), Words.quoted(headers[sheetColumn]) + what));
+    }
+}

@@ -1,0 +1,100 @@
+package org.rickyard.lists.header;
+
+import java.util.List;
+import java.util.Optional;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.text.Words;
+
+/**
+ * What looks like a list and is none: the diary, the invoices and the contacts that a client keeps in the same workbook.
+ * Taken for jobs, fields or machines they would be worked out once more, and their names asked about.
+ */
+public final class NoLists {
+    /** Words of a sheet's name that say it keeps what was done, billed or whom to ring; normal form. */
+    private static final List<String> OTHER_SHEETS = List.of(
+            "diary",
+            "diarie",
+            "timesheet",
+            "time sheet",
+            "journal",
+            "logbook",
+            "log book",
+            "hour log",
+            "work log",
+            "fuel log",
+            "driver log",
+            "invoice",
+            "invoicing",
+            "contact",
+            "phone list",
+            "phone number",
+            "phone book",
+            "address",
+            "addresse");
+
+    private final Grid grid;
+
+    public NoLists(Grid grid) {
+        this.grid = grid;
+    }
+
+    /** Whether the sheet's name says that it is kept for something else than lists. */
+    public boolean isOtherSheet() {
+        String normal = Words.normal(grid.sheet());
+        return OTHER_SHEETS.stream().anyMatch(word -> Words.holds(normal, word));
+    }
+
+    /**
+     * Why what stands under a header is not the list that the header looks like; empty if nothing speaks against it.
+     *
+     * @param named whether the sheet, the table or a title calls the list by its name
+     */
+    public Optional<String> why(HeaderRow.Match match, int headerRow, boolean named) {
+        if (named) {
+            return Optional.empty();
+        }
+        String spec = match.vocabulary().spec().name();
+        if (isOtherSheet()) {
+            return Optional.of(
+                    "This could be a list of " + spec + ", but by the name of its sheet it is something else,"
+                            + " so it is not read. If it is one, write " + Words.quoted(spec) + " in the row above.");
+        }
+        if (match.vocabulary().spec() == Machines.LIST && hasNoFigures(match) && namesNoType(match, headerRow)) {
+            return Optional.of("This could be a list of Machines, but none of its types is a type of machine and it has"
+                    + " no figures, so it is not read. If it is one, write \"Machines\" in the row above.");
+        }
+        return Optional.empty();
+    }
+
+    private static boolean hasNoFigures(HeaderRow.Match match) {
+        for (Vocabulary.Heading heading : match.headings()) {
+            if (heading != null && heading.candidates().stream().anyMatch(ColumnSpec::isNumeric)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean namesNoType(HeaderRow.Match match, int headerRow) {
+        var words = Vocabulary.wordsOf(Machines.TYPE);
+        int texts = 0;
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            if (heading == null || !heading.isCertain() || heading.column() != Machines.TYPE) {
+                continue;
+            }
+            for (String cell : TextsBelow.of(grid, headerRow, match.firstColumn() + i)) {
+                String text = Words.normal(cell);
+                texts += text.isEmpty() ? 0 : 1;
+                if (words.keySet().stream().anyMatch(word -> Words.holds(text, word))
+                        || Machines.TYPE.unclear().keySet().stream()
+                                .anyMatch(word -> Words.holds(text, Words.normal(word)))) {
+                    return false;
+                }
+            }
+        }
+        return texts > 0;
+    }
+}

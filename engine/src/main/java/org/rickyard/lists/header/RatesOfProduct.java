@@ -1,0 +1,90 @@
+package org.rickyard.lists.header;
+
+import java.util.List;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Mixes;
+import org.rickyard.lists.text.AmountText;
+import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.Words;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.Units;
+
+/** A "Rate" over "1.8 L/ha", "75 ml/ha" and "0.2 %" is what is dosed: no water volume is written so. */
+final class RatesOfProduct {
+    private static final String RATE = "rate";
+
+    /** Litres on a hectare; knapsacks and aircraft put out more spray than that, and nobody doses so much. */
+    private static final double MOST_DOSED = 10;
+
+    private final Grid grid;
+    private final int headerRow;
+    private final String[] headers;
+    private final List<Finding> findings;
+
+    RatesOfProduct(Grid grid, int headerRow, String[] headers, List<Finding> findings) {
+        this.grid = grid;
+        this.headerRow = headerRow;
+        this.headers = headers;
+        this.findings = findings;
+    }
+
+    /** Reads a lone rate as the dose if each of its texts is a dose and one at least can be nothing else. */
+    void apply(HeaderRow.Match match) {
+        ListSpec spec = match.vocabulary().spec();
+        ColumnSpec dose = spec == Mixes.LIST ? Mixes.DOSE : spec == Jobs.LIST ? Jobs.DOSE : null;
+        if (dose == null || match.places(dose) > 0) {
+            return;
+        }
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            int sheetColumn = match.firstColumn() + i;
+            if (heading != null
+                    && !heading.isCertain()
+                    && !heading.settled()
+                    && heading.rest().isEmpty()
+                    && heading.candidates().contains(dose)
+                    && HeaderText.of(headers[sheetColumn]).normal().equals(RATE)
+                    && holdsDoses(sheetColumn)) {
+                match.headings()[i] = heading.as(dose, "");
+                findings.add(Finding.note(
+                        new CellAddress(grid.sheet(), headerRow, sheetColumn),
+                        Words.quoted(headers[sheetColumn]) + " is read as the " + dose.name() + " of " + spec.name()
+                                + ": its cells are amounts of product."));
+                return;
+            }
+        }
+    }
+
+    private boolean holdsDoses(int sheetColumn) {
+        boolean sure = false;
+        int last = TextsBelow.end(grid, headerRow);
+        for (int row = headerRow + 1; row < last; row++) {
+            Grid.Kind kind = grid.kind(row, sheetColumn);
+            if (kind == Grid.Kind.NUMBER) {
+                return false;
+            }
+            AmountText amount = kind == Grid.Kind.TEXT ? AmountText.of(Words.trim(grid.text(row, sheetColumn))) : null;
+            if (amount == null || amount.text().isEmpty() || Words.marksBlank(amount.text())) {
+                continue;
+            }
+            DoseText unit = amount.isWithUnit() ? DoseText.read(amount.unit(), CustomaryUnits.UNSET) : null;
+            if (unit == null || unit instanceof DoseText.Unknown) {
+                return false;
+            }
+            sure |= unit instanceof DoseText.Known known && isNoWater(known, amount.value());
+        }
+        return sure;
+    }
+
+    private static boolean isNoWater(DoseText.Known known, double value) {
+        return known.isPerSpray()
+                || known.isPerArea()
+                        && (!known.productUnit().equals("L") || known.unit().convert(value, Units.DOSE) < MOST_DOSED);
+    }
+}

@@ -1,0 +1,531 @@
+package org.rickyard.lists.header;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.rickyard.lists.Clamps;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.Products;
+import org.rickyard.lists.Shared;
+import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.TurnedHeader;
+import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.Words;
+
+/** The headers one list understands. */
+public final class Vocabulary {
+    /**
+     * A header read for one list.
+     *
+     * @param candidates the columns it could mean; one if certain
+     * @param rest what it says beside the name, a unit as a rule
+     * @param weight how good the match is: 3 for the canonical name, 2 for a synonym, 1 for an unclear one
+     * @param settled whether the Layout sheet says so
+     * @param word the canonical word of a qualifying column that the header holds; null if none
+     * @param dated whether it names a year beside the column: "Crop 2026"
+     */
+    public record Heading(
+            List<ColumnSpec> candidates, String rest, int weight, boolean settled, String word, boolean dated) {
+        Heading(List<ColumnSpec> candidates, String rest, int weight, boolean settled, String word) {
+            this(candidates, rest, weight, settled, word, false);
+        }
+
+        public boolean isCertain() {
+            return candidates.size() == 1 && weight > 1;
+        }
+
+        public ColumnSpec column() {
+            return candidates.get(0);
+        }
+
+        /** A certain heading in the place of this one. */
+        Heading as(ColumnSpec column, String unit) {
+            return new Heading(List.of(column), unit, 2, settled, null, false);
+        }
+    }
+
+    /**
+     * What the Layout sheet says of one header.
+     *
+     * @param columns the column it means; several where rows contradict each other
+     * @param unit its unit; where rows contradict each other all of them, which is no unit
+     */
+    private record Settled(List<ColumnSpec> columns, String unit) {
+        Settled and(ColumnSpec column, String further) {
+            List<ColumnSpec> all = new ArrayList<>(columns);
+            if (!all.contains(column)) {
+                all.add(column);
+            }
+            boolean said = further.isEmpty() || Words.key(further).equals(Words.key(unit));
+            return new Settled(all, said ? unit : unit.isEmpty() ? further : unit + " or " + further);
+        }
+    }
+
+    /**
+     * Columns that a year beside the name leaves what they are. Of others it makes a record of that year: "Yield 2025"
+     * is what was carted then, not what is expected.
+     */
+    private static final Set<ColumnSpec> OF_A_YEAR = Set.of(Fields.CROP, Fields.AREA);
+
+    /** How many words as "the" and "of" a header may have more than a name. */
+    private static final int SMALL_WORDS = 3;
+
+    private static final Pattern PRODUCT_IN_UNIT = Pattern.compile("(?i) ?\\bproduct\\b");
+
+    private static final Pattern FRESH =
+            Pattern.compile("(?i)[(\\[,]* ?\\b(wet|fresh|as fed|as is)( weight| matter)?\\b ?[)\\]]*");
+
+    private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
+
+    private static final Set<String> END_OF_RANGE = Set.of("min", "minimum", "lowest", "max", "maximum", "highest");
+
+    private static final int MOST_KEPT = 2000;
+
+    private final ListSpec spec;
+    private final KnownHeaders known;
+    private final OtherwiseHeaders otherwise;
+    private final Map<String, Settled> settled = new HashMap<>();
+
+    /** What headers were read as, by their text: rows that could be headers, as those of a diary, are asked about often. */
+    private final Map<String, Optional<Heading>> kept = new HashMap<>();
+
+    public Vocabulary(ListSpec spec) {
+        this.spec = spec;
+        known = KnownHeaders.of(spec);
+        otherwise = new OtherwiseHeaders(this);
+    }
+
+    /** The list whose headers these are. */
+    public ListSpec spec() {
+        return spec;
+    }
+
+    /** Normal form of each word a choice is known by, to its canonical word. */
+    public static Map<String, String> wordsOf(ColumnSpec column) {
+        Map<String, String> map = new HashMap<>();
+        column.choices().forEach((canonical, others) -> {
+            map.put(Words.normal(canonical), canonical);
+            others.forEach(other -> map.putIfAbsent(Words.normal(other), canonical));
+        });
+        return map;
+    }
+
+    /**
+     * Takes what a row of the Layout sheet says of a header. Where another row says otherwise, neither is believed: the
+     * header is asked about.
+     *
+     * @param unit its unit; "" if the row says none
+     * @return whether no row before says otherwise
+     */
+    public boolean settle(String header, ColumnSpec column, String unit) {
+        kept.clear();
+        Settled before = settled.get(HeaderText.normal(header));
+        Settled now = before == null ? new Settled(List.of(column), unit) : before.and(column, unit);
+        settled.put(HeaderText.normal(header), now);
+        return before == null
+                || now.columns().size() == before.columns().size()
+                        && (before.unit().isEmpty() || now.unit().equals(before.unit()));
+    }
+
+    /** The first word of every header that means something here. */
+    public Set<String> firstWords() {
+        Set<String> first = new HashSet<>(known.firstWords());
+        settled.keySet().forEach(header -> first.add(KnownHeaders.firstWord(header)));
+        return first;
+    }
+
+    /** Whether a sheet, table or title calls the list by its name. */
+    public boolean isNamed(String title) {
+        String normal = Words.normal(title);
+        for (String name : known.names()) {
+            if (normal.equals(name) || normal.startsWith(name + " ") || normal.endsWith(" " + name)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a sheet is called just so. */
+    public boolean isCalled(String title) {
+        return known.names().contains(Words.normal(title));
+    }
+
+    /** Whether a row of headers has the one that the list's rows are known by. */
+    public boolean isKnownIn(HeaderRow.Match match) {
+        return !spec.identity().isEmpty() && match.places(spec.identity().get(0)) > 0;
+    }
+
+    /** Whether a header begins with one of the names that count only where no other header means the column. */
+    boolean mayMeanOtherwise(HeaderText header) {
+        return known.mayMeanOtherwise(header) || header.mayBeTurned() || otherwise.isFeed(header);
+    }
+
+    /** The headers that mean a column only where no other header does. */
+    OtherwiseHeaders otherwise() {
+        return otherwise;
+    }
+
+    /** What a header means by another name; null if it is not that name. */
+    Heading heading(ListSpec.Otherwise otherwise, HeaderText header) {
+        if (!header.begins(otherwise.header())) {
+            return null;
+        }
+        ColumnSpec column = otherwise.column();
+        String rest = rest(column, header, otherwise.words());
+        if (rest != null && column == Machines.WORKING_PRESSURE && END_OF_RANGE.contains(Words.normal(rest))) {
+            // "PSI min" is an end of the nozzle's range, and no pressure in minutes.
+            return null;
+        }
+        if (rest != null && !spec.unitColumns().containsKey(column) && HeaderUnit.measuresOther(column, rest)) {
+            // "Turning (m)" is no time.
+            return null;
+        }
+        if (column == Products.PACK_SIZE && "".equals(rest) && header.raw().matches("(?i).*s\\s*")) {
+            // "Bags" are so many.
+            return null;
+        }
+        if (rest != null && rest.isEmpty() && column.type() == ColumnSpec.Type.DOSE) {
+            // "kg/ha" and "ml/l product" are the dose and its unit in one.
+            rest = PRODUCT_IN_UNIT.matcher(header.raw()).replaceAll("").strip();
+        }
+        return rest != null && (!otherwise.measured() || HeaderUnit.fits(column, rest))
+                ? new Heading(List.of(column), rest, 2, false, null)
+                : null;
+    }
+
+    /** Reads a header; null if it means none of this list's columns. */
+    public Heading read(HeaderText header) {
+        Optional<Heading> known = kept.get(header.raw());
+        if (known == null) {
+            known = Optional.ofNullable(readAnew(header));
+            if (kept.size() >= MOST_KEPT) {
+                kept.clear();
+            }
+            kept.put(header.raw(), known);
+        }
+        return known.orElse(null);
+    }
+
+    private Heading readAnew(HeaderText header) {
+        if (header.words().isEmpty()) {
+            return null;
+        }
+        Settled said = settled.isEmpty() ? null : settled.get(header.normal());
+        if (said != null) {
+            String rest = said.unit().isEmpty() ? HeaderUnit.ofEnd(header) : said.unit();
+            return said.columns().size() > 1
+                    ? new Heading(said.columns(), rest, 1, false, null)
+                    : new Heading(
+                            said.columns(), rest, 3, true, word(said.columns().get(0), header));
+        }
+        HeaderText bare = header.withoutYear();
+        if (bare != null && !bare.words().isEmpty()) {
+            Heading heading = unsettled(bare);
+            if (heading != null && heading.isCertain() && OF_A_YEAR.contains(heading.column())) {
+                return new Heading(heading.candidates(), heading.rest(), 2, false, heading.word(), true);
+            }
+        }
+        Heading heading = unsettled(header);
+        return heading == null ? ProductsInARow.read(this, header) : heading;
+    }
+
+    private Heading unsettled(HeaderText header) {
+        HeaderText price = TurnedHeader.price(header);
+        if (price != null) {
+            return spec.columns().contains(Products.PRICE) ? byName(price) : null;
+        }
+        HeaderText share = TurnedHeader.dryMatterOfYield(header);
+        if (share != null) {
+            return byName(share);
+        }
+        Heading measured = measured(header);
+        Heading heading = measured == null ? byName(header) : measured;
+        if (heading != null && !saysAll(heading) && isMeasuredOtherwise(heading, header)) {
+            return null;
+        }
+        HeaderText distance = heading == null ? TurnedHeader.distance(header) : null;
+        if (distance != null) {
+            return byName(distance);
+        }
+        if (heading != null && saysAll(heading)) {
+            return heading;
+        }
+        // "Distance (clamp)" says more than a distance, and "Tank (usable)" more than a tank.
+        Heading turned = byTurnedName(header);
+        return turned == null ? heading : turned;
+    }
+
+    /**
+     * "kg DM/m3" or "kg/hd/day": a header that is nothing but a unit that tells means the one column of the list that is
+     * measured so, or the one that the list is useless without; null if it is no such unit, or several would do.
+     */
+    private Heading measured(HeaderText header) {
+        if (!header.tellsColumn()) {
+            return null;
+        }
+        List<ColumnSpec> measured = spec.columns().stream()
+                .filter(column -> HeaderUnit.fits(column, header.raw()))
+                .toList();
+        if (measured.size() > 1) {
+            measured = measured.stream().filter(ColumnSpec::required).toList();
+        }
+        return measured.size() == 1
+                ? new Heading(measured, header.raw(), 2, false, word(measured.get(0), header))
+                : null;
+    }
+
+    /** What a header means by the words it begins with; null if nothing. */
+    Heading byName(HeaderText header) {
+        int most = Math.min(known.longest(), header.words().size());
+        boolean share = HeaderText.saysShare(header.raw());
+        for (int count = most; count > 0; count--) {
+            String name = header.name(count);
+            KnownHeaders.Known sure = share ? known.ofShare(name) : null;
+            sure = sure == null ? known.certain(name) : sure;
+            if (sure == null && count == 1 && header.words().size() == 1 && name.length() > 5) {
+                sure = known.joined(name);
+            }
+            if (sure != null) {
+                ColumnSpec column = sure.column();
+                String rest = rest(column, header, count);
+                if (rest != null && !(rest.isEmpty() && column.isNumeric() && header.counts(count))) {
+                    rest = rest.isEmpty() ? unitInName(column, header, count) : rest;
+                    return new Heading(List.of(column), rest, sure.weight(), false, word(column, header));
+                }
+            }
+            List<ColumnSpec> candidates = known.unclear(name);
+            if (sure == null && candidates != null) {
+                Heading heading = unclear(candidates, header, count);
+                if (heading != null) {
+                    return heading;
+                }
+            }
+        }
+        return null;
+    }
+
+    /** "Life (years)" and "Life years" are in years: the unit that is the end of a name; "" if there is none. */
+    private String unitInName(ColumnSpec column, HeaderText header, int count) {
+        KnownHeaders.Known shorter = count < 2 ? null : known.certain(header.name(count - 1));
+        String end = header.rest(count - 1);
+        return shorter != null && shorter.column() == column && column.isNumeric() && HeaderUnit.fits(column, end)
+                ? end
+                : "";
+    }
+
+    /** Whether nothing in a header is left over beside the name and a unit of the column. */
+    private static boolean saysAll(Heading heading) {
+        return heading.isCertain()
+                && (heading.rest().isEmpty()
+                        || !heading.column().isNumeric()
+                        || HeaderUnit.fits(heading.column(), heading.rest()));
+    }
+
+    /** "Output (ha/h)" is a rate of work, and no output: its unit measures another column that goes by the same name. */
+    private boolean isMeasuredOtherwise(Heading heading, HeaderText header) {
+        return heading.isCertain()
+                && heading.column().isNumeric()
+                && spec.hints().otherwise().stream()
+                        .anyMatch(otherwise -> otherwise.measured()
+                                && otherwise.column() != heading.column()
+                                && heading(otherwise, header) != null);
+    }
+
+    /** A name whose words stand in another order; null if there is none, or if the header is a name of its own. */
+    private Heading byTurnedName(HeaderText header) {
+        for (int count = Math.min(known.longest() + SMALL_WORDS, header.words().size()); count > 1; count--) {
+            ColumnSpec column = known.turned(header.words().subList(0, count));
+            String rest = column == null || isNameOfItsOwn(header, count) ? null : rest(column, header, count);
+            if (rest != null && !(rest.isEmpty() && column.isNumeric() && header.counts(count))) {
+                return new Heading(List.of(column), rest, 2, false, word(column, header));
+            }
+        }
+        return null;
+    }
+
+    /** "Load time" has its own meaning where no other header has it, and is no time per load. */
+    private boolean isNameOfItsOwn(HeaderText header, int count) {
+        String name = header.name(count);
+        return spec.hints().otherwise().stream()
+                .anyMatch(otherwise -> otherwise.header().equals(name));
+    }
+
+    private Heading unclear(List<ColumnSpec> candidates, HeaderText header, int count) {
+        List<ColumnSpec> doses = candidates.stream()
+                .filter(candidate -> candidate.type() == ColumnSpec.Type.DOSE)
+                .toList();
+        if (doses.size() == 1 && UnitWords.isPerSpray(header.rest(count))) {
+            return new Heading(doses, header.rest(count), 2, false, null);
+        }
+        List<ColumnSpec> fitting = new ArrayList<>();
+        String rest = "";
+        for (ColumnSpec candidate : candidates) {
+            String read = rest(candidate, header, count);
+            boolean noShare = header.isShareOf(count) && !HeaderUnit.fits(candidate, "%");
+            if (read != null && !noShare && (read.isEmpty() || HeaderUnit.fits(candidate, read))) {
+                fitting.add(candidate);
+                rest = read;
+            }
+        }
+        if (fitting.contains(Clamps.FRESH_DENSITY) && saysFresh(header)) {
+            return new Heading(List.of(Clamps.FRESH_DENSITY), rest, 2, false, null);
+        }
+        if (fitting.isEmpty() && candidates.contains(Clamps.FRESH_DENSITY) && saysFresh(header)) {
+            String unit = FRESH.matcher(header.rest(count)).replaceAll("").strip();
+            if (HeaderUnit.fits(Clamps.FRESH_DENSITY, unit)) {
+                return new Heading(List.of(Clamps.FRESH_DENSITY), unit, 2, false, null);
+            }
+        }
+        if (fitting.isEmpty()
+                && (UnitWords.isMoney(header.rest(count))
+                        || header.isShareOf(count)
+                        || isOtherwise(header, count)
+                        || isGivenPerArea(header.rest(count)))) {
+            return null;
+        }
+        if (fitting.isEmpty()) {
+            // "Rate/ac" tells of what it is a rate no more than "Rate" does.
+            boolean empty =
+                    header.rest(count).isEmpty() || header.isSetOff(count) || UnitWords.isAreaAlone(header.rest(count));
+            return empty ? new Heading(candidates, header.rest(count), 1, false, null) : null;
+        }
+        boolean told = fitting.size() == 1 && candidates.size() > 1 && !rest.isEmpty();
+        return new Heading(fitting, rest, told ? 2 : 1, false, null);
+    }
+
+    /** "Rate (L/ha)" is no speed, output or charge of a sprayer; "Rate/ha" does not tell what it is a rate of. */
+    private static boolean isGivenPerArea(String rest) {
+        return UnitWords.isUnit(rest) && UnitWords.isPerArea(rest) && !UnitWords.isAreaAlone(rest);
+    }
+
+    /** "Density (lb/ft3 as fed)" is no density of dry matter. */
+    private static boolean saysFresh(HeaderText header) {
+        String normal = header.normal();
+        return Words.holds(normal, "as fed")
+                || Words.holds(normal, "fresh")
+                || Words.holds(normal, "as is")
+                || Words.holds(normal, "wet");
+    }
+
+    /** Whether a name that is unclear by itself means yet another column by its unit: "Work rate (ac/h)". */
+    private boolean isOtherwise(HeaderText header, int count) {
+        String name = header.name(count);
+        return spec.hints().otherwise().stream()
+                .anyMatch(otherwise ->
+                        otherwise.measured() && otherwise.header().equals(name) && heading(otherwise, header) != null);
+    }
+
+    /** What a header says beside the name, or null if that makes it another thing ("Field notes"). */
+    private String rest(ColumnSpec column, HeaderText header, int count) {
+        String rest = header.rest(count);
+        if (column == Shared.HOURS_PER_DAY && DAYS.matcher(header.raw()).find()) {
+            // "Working days" counts days; only "working day" is hours.
+            return null;
+        }
+        if (rest.isEmpty()) {
+            return rest;
+        }
+        if (column.type() == ColumnSpec.Type.TEXT_OR_NUMBER && rest.regionMatches(true, 0, "name or ", 0, 8)) {
+            return rest.substring(8).strip();
+        }
+        boolean text = column.type() == ColumnSpec.Type.TEXT
+                || column.type() == ColumnSpec.Type.CHOICE
+                || column.type() == ColumnSpec.Type.DATE
+                || column.type() == ColumnSpec.Type.NOZZLE;
+        boolean plural = rest.equals("s");
+        boolean figure = UnitWords.measures(rest) || header.isShareOf(count);
+        if (text && !plural && figure && !mayBeUnits(column)) {
+            // "Tractor hours", "Buffer (m)" and "Crop (%)" are figures, and no tractor, category or crop.
+            return null;
+        }
+        if (text) {
+            return header.isSetOff(count) || UnitWords.isUnit(rest) ? "" : null;
+        }
+        ColumnSpec qualifier = spec.qualifiers().get(column);
+        String bare = rest;
+        if (qualifier != null && !UnitWords.isUnit(rest)) {
+            if (known.qualifying(column).containsKey(Words.normal(rest))) {
+                return "";
+            }
+            bare = UnitWords.without(rest, qualifier.choices());
+        }
+        boolean onTheRoad = column == Machines.ROAD_SPEED_LADEN || column == Machines.ROAD_SPEED_EMPTY;
+        if (onTheRoad && header.name(count).startsWith("road ") && HeaderUnit.measuresOther(column, rest)) {
+            // "Road laden (min)" is a time, and no speed.
+            return null;
+        }
+        if (column == Products.PRICE && UnitWords.isPerArea(rest)) {
+            // "Cost/ha" is what a spraying costs, and no price of the product.
+            return null;
+        }
+        if (column == Fields.TREES && UnitWords.isBasis(rest)) {
+            // "Trees/ha" and "Trees per row" are not those of the field.
+            return null;
+        }
+        if (UnitWords.isMoney(bare) && !HeaderUnit.isMoney(column)) {
+            return null;
+        }
+        boolean readable = header.isSetOff(count) || UnitWords.isUnit(bare) || UnitWords.isBasis(bare);
+        return readable ? bare : null;
+    }
+
+    /** Whether what is typed in a column of words may be units, or words that look like them: "Charge unit (h/ha)". */
+    private boolean mayBeUnits(ColumnSpec column) {
+        return column.type() == ColumnSpec.Type.DATE
+                || column.type() == ColumnSpec.Type.NOZZLE
+                || spec.unitColumns().containsValue(column)
+                || spec.qualifiers().containsValue(column)
+                || !column.choices().isEmpty() && column.type() == ColumnSpec.Type.CHOICE && hasShortWords(column);
+    }
+
+    /** "Spray quality (F/M/C)" lists its own words, and some of them are one letter long. */
+    private static boolean hasShortWords(ColumnSpec column) {
+        return column.choices().values().stream().flatMap(List::stream).anyMatch(word -> word.length() < 2);
+    }
+
+    private String word(ColumnSpec column, HeaderText header) {
+        Map<String, String> qualifying = known.qualifying(column);
+        if (qualifying == null) {
+            return null;
+        }
+        String normal = header.normal();
+        Set<String> found = new HashSet<>();
+        int length = 0;
+        for (Map.Entry<String, String> entry : qualifying.entrySet()) {
+            String phrase = entry.getKey();
+            if (phrase.length() >= length && Words.holds(normal, phrase)) {
+                if (phrase.length() > length) {
+                    found.clear();
+                    length = phrase.length();
+                }
+                found.add(entry.getValue());
+            }
+        }
+        return found.size() == 1 ? found.iterator().next() : null;
+    }
+
+    /**
+     * The columns of a list that a header could mean by its own words, or those that it would mean where no other header
+     * does; empty if it means none.
+     */
+    public static List<ColumnSpec> columnsOf(ListSpec list, String header) {
+        Vocabulary vocabulary = new Vocabulary(list);
+        HeaderText text = HeaderText.of(header);
+        Heading heading = vocabulary.read(text);
+        return heading != null
+                ? heading.candidates()
+                : list.hints().otherwise().stream()
+                        .filter(otherwise -> vocabulary.heading(otherwise, text) != null)
+                        .map(ListSpec.Otherwise::column)
+                        .distinct()
+                        .toList();
+    }
+}

@@ -1,0 +1,167 @@
+package org.rickyard.lists.table;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.rickyard.lists.Assumptions;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.Layout;
+import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.header.Vocabulary;
+import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.Words;
+
+/**
+ * A list whose headers stand below one another with a column for each thing, as forms for one clamp or one machine are
+ * laid out. It is not read, and its reader is told how to turn it.
+ *
+ * @param spec the list
+ * @param column where its headers stand
+ * @param headers some of them, by row
+ */
+record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
+    private static final int ROWS = 100;
+    private static final int COLUMNS = 6;
+    private static final int LEAST_HEADERS = 3;
+    private static final int LEAST_FIGURES = 2;
+    private static final int NAMED = 3;
+    private static final int ROW_LOOKED_AT = 20;
+
+    /**
+     * Looks at the first rows and columns of a sheet. A list proper has no headers of figures below one another with
+     * figures beside them.
+     *
+     * @param mayBeHeader a quick look at a text
+     */
+    static Optional<ListOnItsSide> find(Grid grid, List<Vocabulary> vocabularies, Predicate<String> mayBeHeader) {
+        ListOnItsSide best = null;
+        for (int column = 0; column < Math.min(COLUMNS, grid.columns() - 1); column++) {
+            Map<String, Integer> texts = texts(grid, column, mayBeHeader);
+            for (Vocabulary vocabulary : texts.isEmpty() ? List.<Vocabulary>of() : vocabularies) {
+                ListOnItsSide found = of(grid, column, vocabulary, texts);
+                if (found != null && (best == null || found.headers.size() > best.headers.size())) {
+                    best = found;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** The texts of a column that may be headers, each with its first row; none if they are too few. */
+    private static Map<String, Integer> texts(Grid grid, int column, Predicate<String> mayBeHeader) {
+        Map<String, Integer> texts = new LinkedHashMap<>();
+        int figures = 0;
+        for (int row = 0; row < Math.min(ROWS, grid.rows()); row++) {
+            Grid.Kind beside = grid.kind(row, column + 1);
+            if (beside != Grid.Kind.BLANK
+                    && grid.kind(row, column) == Grid.Kind.TEXT
+                    && !texts.containsKey(grid.text(row, column))
+                    && mayBeHeader.test(grid.text(row, column))) {
+                texts.put(grid.text(row, column), row);
+                figures += beside == Grid.Kind.NUMBER ? 1 : 0;
+            }
+        }
+        return texts.size() < LEAST_HEADERS || figures == 0 ? Map.of() : texts;
+    }
+
+    private static ListOnItsSide of(Grid grid, int column, Vocabulary vocabulary, Map<String, Integer> texts) {
+        if (vocabulary.spec() == Layout.LIST || vocabulary.spec() == Assumptions.LIST) {
+            return null;
+        }
+        Map<ColumnSpec, Integer> rows = new LinkedHashMap<>();
+        int figures = 0;
+        for (Map.Entry<String, Integer> entry : texts.entrySet()) {
+            Vocabulary.Heading heading = vocabulary.read(HeaderText.of(entry.getKey()));
+            if (heading != null
+                    && heading.isCertain()
+                    && !isHeaderRow(grid, entry.getValue(), column + 1, vocabulary)
+                    && rows.putIfAbsent(heading.column(), entry.getValue()) == null
+                    && heading.column().isNumeric()
+                    && grid.kind(entry.getValue(), column + 1) == Grid.Kind.NUMBER) {
+                figures++;
+            }
+        }
+        if (rows.size() < LEAST_HEADERS || figures < LEAST_FIGURES && !isWhole(grid, column, vocabulary.spec(), rows)) {
+            return null;
+        }
+        Map<Integer, String> headers = new LinkedHashMap<>();
+        rows.values().stream().sorted().forEach(row -> headers.put(row, Words.trim(grid.text(row, column))));
+        return new ListOnItsSide(vocabulary.spec(), column, headers);
+    }
+
+    /**
+     * Whether its headers are all that a list cannot do without, with a name beside the one and a figure beside the other:
+     * many a field has no figure but its area.
+     */
+    private static boolean isWhole(Grid grid, int column, ListSpec spec, Map<ColumnSpec, Integer> rows) {
+        List<ColumnSpec> required =
+                spec.columns().stream().filter(ColumnSpec::required).toList();
+        return rows.keySet().containsAll(required)
+                && required.stream().anyMatch(ColumnSpec::isNumeric)
+                && required.stream()
+                        .allMatch(each -> grid.kind(rows.get(each), column + 1)
+                                == (each.isNumeric() ? Grid.Kind.NUMBER : Grid.Kind.TEXT));
+    }
+
+    /**
+     * Whether the header of a column of figures stands beside one, where a form has what is told of its thing: a list
+     * proper begins there, and figures above it only sum it up.
+     */
+    private static boolean isHeaderRow(Grid grid, int row, int beside, Vocabulary vocabulary) {
+        for (int column = beside; column < Math.min(grid.columns(), beside + ROW_LOOKED_AT); column++) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT) {
+                Vocabulary.Heading heading = vocabulary.read(HeaderText.of(grid.text(row, column)));
+                if (heading != null && heading.isCertain() && heading.column().isNumeric()) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether it stands among the rows of a list that was read, as the items of Assumptions do. */
+    boolean isIn(FoundTable table) {
+        int first = headers.keySet().iterator().next();
+        return table.count() > 0
+                && first > table.headerRow
+                && first <= table.row(table.count() - 1)
+                && column >= table.firstColumn
+                && column <= table.lastColumn;
+    }
+
+    /** Whether a row stands between its first header and its last. */
+    boolean spans(int row) {
+        return headers.keySet().stream().anyMatch(header -> header <= row)
+                && headers.keySet().stream().anyMatch(header -> header >= row);
+    }
+
+    boolean holds(int row) {
+        return headers.containsKey(row);
+    }
+
+    /**
+     * How it is said.
+     *
+     * @param tables the lists that were read on its sheet: beside one of its own kind it is likely a summary of it
+     */
+    Finding told(Grid grid, List<FoundTable> tables) {
+        String some = headers.values().stream().limit(NAMED).map(Words::quoted).collect(Collectors.joining(", "));
+        String thing = spec.identity().get(0).name().toLowerCase(Locale.ROOT);
+        boolean isRead = tables.stream().anyMatch(table -> table.role(spec) != null);
+        return new Finding(
+                isRead ? Finding.Severity.NOTE : Finding.Severity.CAUTION,
+                Optional.of(new CellAddress(
+                        grid.sheet(), headers.keySet().iterator().next(), column)),
+                "The headers of " + spec.name() + " stand below one another here (" + some
+                        + (headers.size() > NAMED ? " and more" : "") + "), so they are not read. Write them beside one"
+                        + " another in one row, with a row for each " + thing
+                        + " below: copy the cells and paste them transposed.");
+    }
+}

@@ -1,0 +1,136 @@
+package org.rickyard.lists.table;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.header.HeaderRow;
+import org.rickyard.lists.header.Vocabulary;
+import org.rickyard.lists.text.Words;
+
+/** The header rows of a sheet that came nearest to lists, told where no such list is found there. */
+public final class NearestHeader {
+    /** A row knowing so many headers of a list is hardly there by chance. */
+    public static final int LEAST = 4;
+
+    private static final int MOST_NAMED = 6;
+
+    private static final Pattern FIGURE = Pattern.compile("\\s*-?\\d+(?:[.,]\\d+)?\\s*");
+
+    private final Grid grid;
+    private final HeaderRow headerRow;
+    private final List<Vocabulary> vocabularies;
+    private final List<Vocabulary> namedBySheet;
+    private final Map<ListSpec, Near> nearest = new LinkedHashMap<>();
+
+    /** A row of headers that begins no list, and what it comes near to. */
+    private record Near(HeaderRow.Match match, int row, String[] headers) {}
+
+    NearestHeader(Grid grid, HeaderRow headerRow, List<Vocabulary> vocabularies, List<Vocabulary> namedBySheet) {
+        this.grid = grid;
+        this.headerRow = headerRow;
+        this.vocabularies = vocabularies;
+        this.namedBySheet = namedBySheet;
+    }
+
+    /** Keeps a stretch of a row that begins no list, if it is nearer to the list it is nearest to than those before it. */
+    void consider(String[] texts, int at, int first, int last, List<Vocabulary> named) {
+        HeaderRow.Match best = null;
+        long figures = Arrays.stream(texts, first, last + 1)
+                .filter(text -> text != null && FIGURE.matcher(text).matches())
+                .count();
+        for (Vocabulary vocabulary : vocabularies) {
+            boolean isNamed = named.contains(vocabulary);
+            HeaderRow.Match match = headerRow.match(vocabulary, texts, first, last, isNamed);
+            if (figures >= match.matched()) {
+                // "Bunker | bunker | 40 | 12 | 3" is what stands under a header.
+                continue;
+            }
+            int worth = match.matched() + (isNamed ? 2 : 0);
+            // On a sheet of the list's own name, what it is known by is enough to miss the rest of it.
+            boolean own = vocabulary.isCalled(grid.sheet()) && vocabulary.isKnownIn(match);
+            boolean near = (worth >= LEAST || own)
+                    && match.score() > match.matched()
+                    && !match.missing().isEmpty();
+            if (near && (best == null || match.score() > best.score())) {
+                best = match;
+            }
+        }
+        if (best != null) {
+            Near before = nearest.get(best.vocabulary().spec());
+            if (before == null || best.score() > before.match().score()) {
+                nearest.put(best.vocabulary().spec(), new Near(best, at, texts));
+            }
+        }
+    }
+
+    /**
+     * What to say of them, one row for each list; nothing where its list was found after all.
+     *
+     * @param otherSheet whether the sheet says that it holds something else, so that only its own lists are missed
+     * @param form a form on the sheet, which is told of as a whole and not by its rows; null if there is none
+     */
+    List<Finding> told(List<FoundTable> tables, boolean otherSheet, ListOnItsSide form) {
+        List<Finding> told = new ArrayList<>();
+        for (Near near : nearest.values()) {
+            ListSpec spec = near.match().vocabulary().spec();
+            boolean named = namedBySheet.contains(near.match().vocabulary());
+            boolean ofForm = form != null && spec == form.spec() && form.spans(near.row());
+            if (!ofForm && (named || !otherSheet) && tables.stream().noneMatch(table -> table.role(spec) != null)) {
+                told.add(told(near, named));
+            }
+        }
+        return told;
+    }
+
+    private Finding told(Near near, boolean named) {
+        String message = "This row looks like the header of the list "
+                + near.match().vocabulary().spec().name()
+                + ", but it has no column "
+                + String.join(" and no column ", near.match().missing())
+                + ", so nothing of it is read." + notKnown(near)
+                + " Add the column, or name it in a sheet Layout (List, Column, Header in this workbook, Unit)."
+                + inWords(near.match());
+        CellAddress cell = new CellAddress(grid.sheet(), near.row(), firstKnown(near.match()));
+        return named ? Finding.stop(cell, message) : Finding.caution(cell, message);
+    }
+
+    /** What is written under missing columns that hold one of a few words. */
+    private static String inWords(HeaderRow.Match match) {
+        return match.vocabulary().spec().columns().stream()
+                .filter(column -> column.type() == ColumnSpec.Type.CHOICE
+                        && match.missing().contains(column.name()))
+                .map(column -> " In " + column.name() + " stands " + column.help())
+                .collect(Collectors.joining());
+    }
+
+    private static int firstKnown(HeaderRow.Match match) {
+        for (int i = 0; i < match.headings().length; i++) {
+            if (match.headings()[i] != null) {
+                return match.firstColumn() + i;
+            }
+        }
+        return match.firstColumn();
+    }
+
+    /** Which of its headers mean nothing: as a rule what is missed is one of them, in words that are not known. */
+    private static String notKnown(Near near) {
+        List<String> others = new ArrayList<>();
+        HeaderRow.Match match = near.match();
+        for (int i = 0; i < match.headings().length && others.size() < MOST_NAMED; i++) {
+            String header = near.headers()[match.firstColumn() + i];
+            if (match.headings()[i] == null && header != null) {
+                others.add(Words.quoted(header));
+            }
+        }
+        return others.isEmpty() ? "" : " Not known of its headers: " + String.join(", ", others) + ".";
+    }
+}

@@ -1,0 +1,151 @@
+package org.rickyard.lists.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.text.Words;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.UnitText;
+
+/** What stands in a row below or above a header, in the columns of its list: a name, units, a remark, another header. */
+final class RowContents {
+    /** First words of a line that is a remark, where it has nothing beside it. */
+    private static final Set<String> REMARKS = Set.of("note", "nb", "remark", "see", "source");
+
+    private final FoundTable table;
+    private final Grid grid;
+    private final int[] identity;
+    private final int[] numeric;
+
+    /**
+     * Of a table.
+     *
+     * @param identity the columns that name a row
+     * @param numeric the columns of figures
+     */
+    RowContents(FoundTable table, int[] identity, int[] numeric) {
+        this.table = table;
+        this.grid = table.grid;
+        this.identity = identity;
+        this.numeric = numeric;
+    }
+
+    /** How many cells of the row are filled: 0, 1 or 2 for more. */
+    int filled(int row) {
+        int filled = 0;
+        for (int column = table.firstColumn; column <= table.lastColumn && filled < 2; column++) {
+            if (!isBlank(row, column)) {
+                filled++;
+            }
+        }
+        return filled;
+    }
+
+    private boolean isBlank(int row, int column) {
+        Grid.Kind kind = grid.kind(row, column);
+        return kind == Grid.Kind.BLANK
+                || kind == Grid.Kind.TEXT && Words.trim(grid.text(row, column)).isEmpty();
+    }
+
+    /** Whether what names a row is filled. */
+    boolean isNamed(int row) {
+        for (int column : identity) {
+            if (!isBlank(row, column)) {
+                return true;
+            }
+        }
+        return identity.length == 0;
+    }
+
+    /** A line in brackets or one that says that it is a note. */
+    boolean isRemark(int row) {
+        String text = identity.length == 0 ? "" : Words.trim(text(row, identity[0]));
+        String first = Words.normal(text).split(" ")[0];
+        return text.startsWith("(") && text.endsWith(")") || text.startsWith("*") || REMARKS.contains(first);
+    }
+
+    /** All that stands in a row of the list. */
+    String words(int row) {
+        List<String> words = new ArrayList<>();
+        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
+            if (!isBlank(row, column)) {
+                words.add(text(row, column));
+            }
+        }
+        return String.join(" ", words);
+    }
+
+    private String text(int row, int column) {
+        return grid.kind(row, column) == Grid.Kind.NUMBER
+                ? Words.digits(grid.number(row, column))
+                : grid.text(row, column);
+    }
+
+    /** Whether all that stands in it is units. */
+    boolean isUnits(int row) {
+        return unitsIn(row) > 0;
+    }
+
+    /** How many units stand in a row all of whose filled cells are units; 0 if a column of words is filled. */
+    int unitsIn(int row) {
+        int units = 0;
+        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
+            if (isBlank(row, column)) {
+                continue;
+            }
+            if (grid.kind(row, column) != Grid.Kind.TEXT) {
+                return 0;
+            }
+            String text = grid.text(row, column);
+            if (isUnit(text)) {
+                units++;
+            } else if (Words.normal(text).length() > 0 && !isDateOrText(text)) {
+                return 0;
+            }
+        }
+        return units;
+    }
+
+    private static boolean isUnit(String text) {
+        return !(UnitText.read(text, CustomaryUnits.UNSET) instanceof UnitText.Unknown)
+                || !(DoseText.read(text, CustomaryUnits.UNSET) instanceof DoseText.Unknown);
+    }
+
+    private static boolean isDateOrText(String text) {
+        String normal = Words.normal(text);
+        return normal.equals("date")
+                || normal.equals("text")
+                || normal.equals("name")
+                || normal.equals("n a")
+                || normal.equals("yes no")
+                || normal.equals("y n");
+    }
+
+    /** Words where this list has figures, and no figures: the header of a table this engine does not know. */
+    boolean isForeignHeader(int row) {
+        int words = 0;
+        for (int column : numeric) {
+            Grid.Kind kind = grid.kind(row, column);
+            if (kind == Grid.Kind.NUMBER) {
+                return false;
+            }
+            if (kind == Grid.Kind.TEXT && looksLikeWord(grid.text(row, column))) {
+                words++;
+            }
+        }
+        return words > 0;
+    }
+
+    private static boolean looksLikeWord(String text) {
+        int letters = 0;
+        for (int i = 0; i < text.length(); i++) {
+            if (Character.isDigit(text.charAt(i))) {
+                return false;
+            }
+            letters += Character.isLetter(text.charAt(i)) ? 1 : 0;
+        }
+        return letters > 2;
+    }
+}

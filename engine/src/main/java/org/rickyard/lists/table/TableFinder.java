@@ -1,0 +1,485 @@
+package org.rickyard.lists.table;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.rickyard.lists.Assumptions;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.CopiedResults;
+import org.rickyard.lists.Cuts;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.header.ChoiceByContents;
+import org.rickyard.lists.header.HeaderHints;
+import org.rickyard.lists.header.HeaderRow;
+import org.rickyard.lists.header.HeadersNotRead;
+import org.rickyard.lists.header.NoLists;
+import org.rickyard.lists.header.OrchardBlocks;
+import org.rickyard.lists.header.ProductsInARow;
+import org.rickyard.lists.header.TwoDeepHeader;
+import org.rickyard.lists.header.Vocabulary;
+import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.Words;
+
+/**
+ * Finds the tables of one sheet that are input lists: Excel tables first, then every row that reads as a header,
+ * wherever it stands.
+ */
+public final class TableFinder {
+    private static final int MOST_HEADER_COLUMNS = 400;
+    /** How far down headers are looked for that stand too far to the right. */
+    private static final int MOST_ROWS_BEYOND = 100;
+
+    private static final int LEAST_BEYOND = 3;
+
+    private final Grid grid;
+    private final List<Vocabulary> vocabularies;
+    private final HeaderRow headerRow;
+    private final List<Finding> findings;
+    private final Set<String> firstWords;
+    private final List<Vocabulary> namedBySheet;
+    private final NoLists noLists;
+    private final ChoiceByContents choices;
+    private final OrchardBlocks orchards;
+    private final List<FoundTable> tables = new ArrayList<>();
+    private final List<RowReader> open = new ArrayList<>();
+    private final NearestHeader nearest;
+
+    public TableFinder(Grid grid, List<Vocabulary> vocabularies, Set<String> firstWords, List<Finding> findings) {
+        this.grid = grid;
+        this.vocabularies = vocabularies;
+        this.headerRow = new HeaderRow(vocabularies);
+        this.firstWords = firstWords;
+        this.findings = findings;
+        this.namedBySheet = named(grid.sheet());
+        this.noLists = new NoLists(grid);
+        this.nearest = new NearestHeader(grid, headerRow, vocabularies, namedBySheet);
+        this.choices = new ChoiceByContents(grid, headerRow, findings);
+        this.orchards = new OrchardBlocks(grid, headerRow, findings);
+    }
+
+    private List<Vocabulary> named(String title) {
+        List<Vocabulary> named = new ArrayList<>();
+        for (Vocabulary vocabulary : vocabularies) {
+            if (vocabulary.isNamed(title)) {
+                named.add(vocabulary);
+            }
+        }
+        return named;
+    }
+
+    /** All tables of the sheet, looking for headers no lower than the given number of rows. */
+    public List<FoundTable> find(int mostRows) {
+        List<Grid.TableRange> ranges = new ArrayList<>();
+        for (Grid.TableRange range : grid.tables()) {
+            if (range.headerRows() == 1) {
+                ranges.add(range);
+                excelTable(range);
+            }
+        }
+        ListOnItsSide onItsSide =
+                ListOnItsSide.find(grid, vocabularies, this::beginsHeader).orElse(null);
+        int before = findings.size();
+        int rows = Math.min(grid.rows(), mostRows);
+        int columns = Math.min(grid.columns(), MOST_HEADER_COLUMNS);
+        boolean[] taken = new boolean[columns];
+        for (int row = 0; row < rows; row++) {
+            mark(taken, ranges, row);
+            if ((onItsSide == null || !onItsSide.holds(row)) && looksLikeHeader(row, taken)) {
+                openTables(row, taken);
+            }
+            for (RowReader reader : open) {
+                // The header of one list may stand in a row of another beside it.
+                if (reader.table().lastHeaderRow != row && !reader.overlaps(ranges, row)) {
+                    reader.read(row);
+                }
+            }
+        }
+        open.forEach(RowReader::finish);
+        boolean form = onItsSide != null && tables.stream().noneMatch(onItsSide::isIn);
+        if (form) {
+            findings.add(before, onItsSide.told(grid, tables));
+        }
+        findings.addAll(nearest.told(tables, noLists.isOtherSheet(), form ? onItsSide : null));
+        tellBeyond(rows);
+        return tables;
+    }
+
+    /** A quick look: whether two cells of a row begin as headers of these lists do. */
+    public boolean mayHoldHeaders(int mostRows) {
+        int columns = Math.min(grid.columns(), MOST_HEADER_COLUMNS);
+        for (int row = 0; row < Math.min(grid.rows(), mostRows); row++) {
+            int known = 0;
+            for (int column = 0; column < columns; column++) {
+                known += grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column)) ? 1 : 0;
+                if (known == 2) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** What looks like a header where no list is looked for any more is said. */
+    private void tellBeyond(int rows) {
+        if (tables.stream().anyMatch(table -> table.lastColumn >= MOST_HEADER_COLUMNS)) {
+            return;
+        }
+        for (int row = 0; row < Math.min(rows, MOST_ROWS_BEYOND); row++) {
+            int known = 0;
+            for (int column = MOST_HEADER_COLUMNS; column < grid.columns(); column++) {
+                known += grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column)) ? 1 : 0;
+                if (known == LEAST_BEYOND) {
+                    findings.add(Finding.caution(
+                            new CellAddress(grid.sheet(), row, column),
+                            "This looks like the header of a list, but lists are looked for in the first "
+                                    + MOST_HEADER_COLUMNS
+                                    + " columns of a sheet only, so nothing of it is read. Move it"
+                                    + " to the left, or to a sheet of its own."));
+                    return;
+                }
+            }
+        }
+    }
+
+    private void excelTable(Grid.TableRange range) {
+        String[] headers = headers(range.firstRow(), range.firstColumn(), range.lastColumn());
+        List<Vocabulary> named = new ArrayList<>(named(range.name()));
+        named.addAll(namedBySheet);
+        orchards.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn());
+        choices.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn());
+        HeaderRow.Match best = headerRow.best(headers, range.firstColumn(), range.lastColumn(), named);
+        if (best == null) {
+            nearest.consider(headers, range.firstRow(), range.firstColumn(), range.lastColumn(), named);
+            return;
+        }
+        if (isNoList(best, range.firstRow(), named)) {
+            return;
+        }
+        RowReader reader = new RowReader(table(range.firstRow(), best, range, headers), findings);
+        int end = Math.min(range.lastRow() - range.totalsRows(), grid.rows() - 1);
+        for (int row = range.firstRow() + 1; row <= end; row++) {
+            reader.read(row);
+        }
+        reader.finish();
+        reader.tellBelow(grid.tables());
+    }
+
+    private static void mark(boolean[] taken, List<Grid.TableRange> ranges, int row) {
+        java.util.Arrays.fill(taken, false);
+        for (Grid.TableRange range : ranges) {
+            if (row >= range.firstRow() && row <= range.lastRow()) {
+                for (int column = range.firstColumn();
+                        column <= range.lastColumn() && column < taken.length;
+                        column++) {
+                    taken[column] = true;
+                }
+            }
+        }
+    }
+
+    /** A quick look: two cells begin with a word that begins a header, outside of rows that hold figures of a list. */
+    private boolean looksLikeHeader(int row, boolean[] taken) {
+        for (RowReader reader : open) {
+            if (reader.isWords() && !isBelowAssumptions(reader, row)
+                    || reader.holdsFigures(row)
+                    || reader.table().secondHeaderRow == row) {
+                FoundTable table = reader.table();
+                for (int column = table.firstColumn; column <= table.lastColumn && column < taken.length; column++) {
+                    taken[column] = true;
+                }
+            }
+        }
+        int known = 0;
+        int other = 0;
+        boolean figures = false;
+        for (int column = 0; column < taken.length; column++) {
+            if (!taken[column]) {
+                Grid.Kind kind = grid.kind(row, column);
+                figures |= kind == Grid.Kind.NUMBER && !isYear(grid.number(row, column));
+                if (kind == Grid.Kind.TEXT && beginsHeader(grid.text(row, column))) {
+                    known++;
+                } else if (kind == Grid.Kind.TEXT) {
+                    other++;
+                }
+            }
+        }
+        // A few words of ours among many others: in a row of figures chance, in one without the columns of a wide list.
+        return known >= 2 && (known * 4 >= other || !figures);
+    }
+
+    /** Headers of what was harvested before. */
+    private static boolean isYear(double number) {
+        return number >= 1950 && number <= 2100 && number == Math.rint(number);
+    }
+
+    /** Where assumptions have their values, the headers of the list below stand as words. */
+    private boolean isBelowAssumptions(RowReader reader, int row) {
+        FoundTable table = reader.table();
+        List<Integer> columns = new ArrayList<>();
+        for (int column : table.columnsOf(List.of(Assumptions.VALUE))) {
+            columns.add(column);
+        }
+        for (int column = table.lastColumn + 1; column < table.lastColumn + LEAST_BEYOND; column++) {
+            columns.add(column);
+        }
+        return columns.stream()
+                .anyMatch(column -> grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column)));
+    }
+
+    private boolean beginsHeader(String text) {
+        int start = 0;
+        int length = text.length();
+        if (length > 80) {
+            return false;
+        }
+        while (start < length && !Character.isLetterOrDigit(text.charAt(start))) {
+            start++;
+        }
+        int end = start;
+        while (end < length && Character.isLetterOrDigit(text.charAt(end))) {
+            end++;
+        }
+        if (hasNumber(text, start) && hasNumber(HeaderText.withoutYear(text), start)) {
+            return false;
+        }
+        return end > start && firstWords.contains(HeaderText.normal(text.substring(start, end)));
+    }
+
+    /** Whether digits stand in it that are not the power of a unit: "Field 7", but not "Output (m3/h)". */
+    private static boolean hasNumber(String text, int start) {
+        for (int i = start; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c >= '0' && c <= '9' && (i == 0 || !Character.isLetter(text.charAt(i - 1))) && c != '1') {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void openTables(int row, boolean[] taken) {
+        if (CopiedResults.isHead(grid, row, taken.length)) {
+            if (CopiedResults.areLabels(grid, row, taken.length)) {
+                findings.add(Finding.note(
+                        new CellAddress(grid.sheet(), row, 0),
+                        "These are results of a run, copied here; they are not read as a list."));
+            }
+            return;
+        }
+        String[] headers = headers(row, 0, taken.length - 1);
+        for (int column = 0; column < taken.length; column++) {
+            if (taken[column] || headers[column] != null && HoldingAbove.isHeading(headers[column])) {
+                headers[column] = null;
+            }
+        }
+        List<Vocabulary> named = new ArrayList<>(namedBySheet);
+        for (int above = Math.max(0, row - 3); above < row; above++) {
+            for (int column = 0; column < taken.length; column++) {
+                if (grid.kind(above, column) == Grid.Kind.TEXT) {
+                    named.addAll(named(grid.text(above, column)));
+                    break;
+                }
+            }
+        }
+        if (isFreeAbove(row, 0, taken.length - 1)) {
+            new TwoDeepHeader(grid, vocabularies).mergedDown(headers, row);
+        }
+        orchards.settle(vocabularies, headers, row, 0, taken.length - 1);
+        choices.settle(vocabularies, headers, row, 0, taken.length - 1);
+        List<HeaderRow.Match> matches = headerRow.split(headers, named);
+        boolean twoDeep = false;
+        if (matches.isEmpty()) {
+            String[] both = rowAbove(vocabularies, headers, row, 0, taken.length - 1);
+            matches = both == null ? matches : headerRow.split(both, named);
+            headers = matches.isEmpty() ? headers : both;
+        }
+        if (matches.isEmpty()) {
+            String[] both = secondRow(vocabularies, headers, row, 0, taken.length - 1);
+            matches = both == null ? matches : headerRow.split(both, named);
+            if (matches.isEmpty()) {
+                nearest.consider(headers, row, 0, taken.length - 1, named);
+                return;
+            }
+            headers = both;
+            twoDeep = true;
+        }
+        for (int[] run : headerRow.left(headers, matches)) {
+            nearest.consider(headers, row, run[0], run[1], named);
+        }
+        for (HeaderRow.Match match : matches) {
+            if (isNoList(match, row, named)) {
+                continue;
+            }
+            RowReader same = repeated(match, headers);
+            if (same != null && !HoldingAbove.isOther(same.table(), row)) {
+                same.headerAgain(row);
+                continue;
+            }
+            close(match, row);
+            open.add(new RowReader(
+                    twoDeep ? below(table(row, match, null, headers)) : table(row, match, headers), findings));
+        }
+    }
+
+    private boolean isNoList(HeaderRow.Match match, int row, List<Vocabulary> named) {
+        Optional<String> why = noLists.why(match, row, named.contains(match.vocabulary()));
+        why.ifPresent(
+                text -> findings.add(Finding.note(new CellAddress(grid.sheet(), row, match.firstColumn()), text)));
+        return why.isPresent();
+    }
+
+    /** The table under a header row, with what belongs to the header in the row below. */
+    private FoundTable table(int row, HeaderRow.Match match, String[] headers) {
+        List<Vocabulary> own =
+                roles(match, headers).stream().map(HeaderRow.Match::vocabulary).toList();
+        String[] above = rowAbove(own, headers, row, match.firstColumn(), match.lastColumn());
+        if (above != null) {
+            HeaderRow.Match higher =
+                    headerRow.match(match.vocabulary(), above, match.firstColumn(), match.lastColumn(), true);
+            return higher.missing().isEmpty() ? table(row, higher, null, above) : table(row, match, null, headers);
+        }
+        String[] both = secondRow(own, headers, row, match.firstColumn(), match.lastColumn());
+        if (both == null) {
+            return table(row, match, null, headers);
+        }
+        int last = match.lastColumn();
+        while (last + 1 < both.length && headers[last + 1] == null && both[last + 1] != null) {
+            last++;
+        }
+        HeaderRow.Match deeper = headerRow.match(match.vocabulary(), both, match.firstColumn(), last, true);
+        return deeper.missing().isEmpty() ? below(table(row, deeper, null, both)) : table(row, match, null, headers);
+    }
+
+    private static FoundTable below(FoundTable table) {
+        table.secondHeaderRow = table.headerRow + 1;
+        return table;
+    }
+
+    /** The headers together with those of the row below; null if that row is no part of the header. */
+    private String[] secondRow(List<Vocabulary> known, String[] headers, int row, int first, int last) {
+        return row + 1 < grid.rows() ? new TwoDeepHeader(grid, known).of(headers, row, first, last) : null;
+    }
+
+    /** The headers together with words above them; null if there are none, or if another list has that row. */
+    private String[] rowAbove(List<Vocabulary> known, String[] headers, int row, int first, int last) {
+        return isFreeAbove(row, first, last)
+                ? new TwoDeepHeader(grid, known).withAbove(headers, row, first, last)
+                : null;
+    }
+
+    /** Whether the row above is no row of another list. */
+    private boolean isFreeAbove(int row, int first, int last) {
+        return row > 0
+                && open.stream()
+                        .map(RowReader::table)
+                        .noneMatch(table -> table.firstColumn <= last
+                                && first <= table.lastColumn
+                                && (table.lastHeaderRow == row - 1
+                                        || table.count() > 0 && table.row(table.count() - 1) == row - 1));
+    }
+
+    private RowReader repeated(HeaderRow.Match match, String[] headers) {
+        for (RowReader reader : open) {
+            FoundTable table = reader.table();
+            if (table.roles.get(0).vocabulary() == match.vocabulary()
+                    && table.firstColumn == match.firstColumn()
+                    && java.util.Arrays.equals(
+                            headers,
+                            table.firstColumn,
+                            table.lastColumn + 1,
+                            table.headers,
+                            table.firstColumn,
+                            table.lastColumn + 1)) {
+                return reader;
+            }
+        }
+        return null;
+    }
+
+    private void close(HeaderRow.Match match, int row) {
+        open.removeIf(reader -> {
+            FoundTable table = reader.table();
+            boolean overlaps = table.firstColumn <= match.lastColumn() && match.firstColumn() <= table.lastColumn;
+            if (overlaps) {
+                reader.finishBeforeHeader(row);
+            }
+            return overlaps && table.headerRow < row;
+        });
+    }
+
+    private FoundTable table(int row, HeaderRow.Match best, Grid.TableRange range, String[] headers) {
+        List<HeaderRow.Match> roles = roles(best, headers);
+        ListSpec spec = best.vocabulary().spec();
+        if (spec == Fields.LIST && roles.size() == 1) {
+            new HeadersNotRead(grid, row, headers, findings).cautionWorkWithoutMachine(match(Jobs.LIST, headers, best));
+        }
+        HeaderHints hints = new HeaderHints(grid, row, headers, findings);
+        List<HeaderRow.Match> read = new ArrayList<>();
+        for (HeaderRow.Match role : roles) {
+            List<HeaderRow.Match> parted = ProductsInARow.parted(role, headers);
+            parted.forEach(part -> read.add(hints.applied(part)));
+            if (parted.size() > 1) {
+                findings.add(ProductsInARow.told(parted, grid, row, headers));
+            }
+        }
+        FoundTable table = new FoundTable(grid, row, read, range, headers);
+        table.unitColumns = hints.unitColumns();
+        tables.add(table);
+        return table;
+    }
+
+    /** The lists that a row of headers serves: the best, or several where it is flat. */
+    private List<HeaderRow.Match> roles(HeaderRow.Match best, String[] headers) {
+        ListSpec spec = best.vocabulary().spec();
+        if (spec == Fields.LIST || spec == Jobs.LIST || spec == Cuts.LIST) {
+            HeaderRow.Match fields = match(Fields.LIST, headers, best);
+            HeaderRow.Match jobs = match(Jobs.LIST, headers, best);
+            HeaderRow.Match cuts = match(Cuts.LIST, headers, best);
+            boolean flatJobs = jobs != null && jobs.holds(Jobs.FIELD) && jobs.holds(Jobs.MACHINE);
+            if (fields != null && fields.missing().isEmpty() && flatJobs) {
+                return List.of(fields, jobs);
+            }
+            if (fields != null
+                    && fields.missing().isEmpty()
+                    && cuts != null
+                    && cuts.missing().isEmpty()) {
+                return List.of(fields, cuts);
+            }
+        }
+        return List.of(best);
+    }
+
+    private HeaderRow.Match match(ListSpec spec, String[] headers, HeaderRow.Match best) {
+        for (Vocabulary vocabulary : vocabularies) {
+            if (vocabulary.spec() == spec) {
+                return headerRow.match(vocabulary, headers, best.firstColumn(), best.lastColumn(), true);
+            }
+        }
+        return null;
+    }
+
+    private String[] headers(int row, int first, int last) {
+        String[] headers = new String[Math.max(last + 1, 0)];
+        for (int column = first; column <= last; column++) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT) {
+                String text = Words.trim(grid.text(row, column));
+                headers[column] = text.isEmpty() ? null : text;
+            } else if (grid.kind(row, column) == Grid.Kind.NUMBER) {
+                headers[column] = Words.digits(grid.number(row, column));
+            }
+        }
+        return headers;
+    }
+
+    /** The first words of all headers and of all that Layout names. */
+    public static Set<String> firstWords(List<Vocabulary> vocabularies) {
+        Set<String> words = new HashSet<>();
+        vocabularies.forEach(vocabulary -> words.addAll(vocabulary.firstWords()));
+        return words;
+    }
+}
