@@ -27,7 +27,7 @@ public final class Choices {
                     + "standing, standing crop, before wilting, at cutting, at mowing",
             "as carted fresh: fresh as carted, fresh carted, carted fresh, as hauled, hauled, as carted, "
                     + "carted, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, harvested, at "
-                    + "harvest, as delivered, delivered, over the"
+                    + "harvest, as delivered, delivered, as fed, over the"
                     + " weighbridge, at the weighbridge, weighbridge, at clamp, at the clamp, in the clamp, into the clamp, in clamp, in pit, in the pit, into the pit, fresh in pit, fresh in clamp",
             "dry matter: dm, dry, as dry matter");
 
@@ -90,7 +90,7 @@ public final class Choices {
 
     /** Whether soil is measured before it is dug or after. */
     public static final Map<String, List<String>> OUTPUT_BASIS = of(
-            "in ground: bank, bank measure, in the ground, in situ, solid, bcm",
+            "in ground: ground, bank, bank measure, in the ground, in situ, solid, bcm",
             "loose: bulked, loose measure, in the bucket, heaped, lcm");
 
     /** What a charge is counted by. */

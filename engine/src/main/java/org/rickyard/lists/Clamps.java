@@ -217,6 +217,7 @@ public final class Clamps {
                     List.of("height", "h", "peak height", "crest height", "ridge height", "maximum height"),
                     WALL_HEIGHT,
                     SETTLED_HEIGHT)
+            .unclear(List.of("fill height", "height filled"), FILLED_HEIGHT, SETTLED_HEIGHT)
             .unclear(
                     List.of(
                             "density",

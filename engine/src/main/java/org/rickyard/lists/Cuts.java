@@ -21,7 +21,7 @@ public final class Cuts {
     /** Which cut. */
     public static final ColumnSpec CUT = number("Cut", Quantities.CUT_NUMBER)
             .needed()
-            .also("cut no, cut number, which cut")
+            .also("cut no, cut number, which cut, cutting no, cutting number")
             .help("1 for the first cut of the season.");
     /** First day. */
     public static final ColumnSpec START = Shared.START.help("First day of the cut.");
@@ -56,6 +56,8 @@ public final class Cuts {
                             CLAMP))
             .identifiedBy(FIELD, CROP)
             .otherwise(HOLDING, Shared.WHOSE)
+            .otherwise(CUT, "cutting")
+            .otherwise(START, "date, cut date, date cut, cutting date, mown, mown on, date mown, mowing date")
             .needsOneOf(List.of(FIELD), List.of(CROP))
             .qualifier(YIELD, YIELD_BASIS)
             .unclear(Shared.LONE_DM, DM_AT_CUTTING, DM_AT_ENSILING);

@@ -205,6 +205,7 @@ public final class Fields {
                     List.of("distance to water", "distance from water", "water distance"),
                     DISTANCE_TO_FILL_POINT,
                     DISTANCE_TO_WATERCOURSE)
+            .otherwiseMeasured(ROW_SPACING, "rows, row, between rows, inter row, interrow")
             .otherwise(RUN_LENGTH, "pass length, length of pass, furrow length")
             .otherwise(DISTANCE_TO_FILL_POINT, "distance to mains water")
             .otherwise(WATERCOURSE, "near watercourse, near water")
@@ -214,9 +215,12 @@ public final class Fields {
             .unclear(List.of("gross area", "total area"), AREA)
             .otherwiseMeasured(
                     AREA,
-                    "net, cropped, tillable, planted, sown, drilled, fsa, sprayed, treated, worked, surface, surface area")
+                    "net, cropped, tillable, planted, sown, drilled, seeded, arable, farmed, farmable, productive, cultivated, harvested,"
+                            + " workable, usable, useable, fsa, sprayed, treated, worked, surface, surface area")
             .otherwise(
-                    AREA, "planted area, sown area, drilled area, tillable area, crop area, area planted, area drilled")
+                    AREA,
+                    "planted area, sown area, drilled area, tillable area, seeded area, arable area, farmed area, productive area, crop"
+                            + " area, area planted, area drilled, area seeded")
             .otherwise(
                     AREA,
                     "area sprayed, sprayed area, area treated, treated area, area to spray, area to be sprayed, area to"

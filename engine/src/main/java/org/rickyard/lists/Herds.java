@@ -58,15 +58,16 @@ public final class Herds {
             .help("Or give Start and End.");
     /** First day. */
     public static final ColumnSpec START = ColumnSpec.date("Start", Quantities.FEED_START)
-            .also("start date, from, first day, housed, housing date")
+            .also("start date, from, date from, from date, first day, housed, housing date")
             .help("First day fed.");
     /** Last day. */
     public static final ColumnSpec END = ColumnSpec.date("End", Quantities.FEED_END)
-            .also("end date, to, last day, turnout, turnout date, until")
+            .also("end date, to, date to, to date, last day, finish, finish date, turnout, turnout date, until")
             .help("Last day fed.");
     /** Fed from. */
     public static final ColumnSpec CLAMP = Shared.CLAMP
-            .also("fed from, feeds from, feed from, eats from, eating from, fed at")
+            .also(
+                    "feed source, source of feed, silage source, source of silage, silage from, fed from, feeds from, feed from, eats from, eating from, fed at")
             .help("The clamp it is fed from.");
 
     /** The list. */
@@ -86,7 +87,7 @@ public final class Herds {
             .identifiedBy(GROUP)
             .otherwise(HOLDING, Shared.WHOSE)
             .otherwise(GROUP, "stock")
-            .otherwise(GROUP, "animals")
+            .otherwise(GROUP, "animals, type")
             .otherwise(HEAD, "animals")
             .otherwiseMeasured(
                     INTAKE,

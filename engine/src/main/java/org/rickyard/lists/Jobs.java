@@ -224,7 +224,7 @@ public final class Jobs {
             .otherwise(OPERATION, "task")
             .otherwise(
                     MACHINE,
-                    "rig, rig used, spray rig, sprayer rig, applicator, with, using, spreader, slurry tanker, tanker, drill, planter, baler")
+                    "rig, rig used, spray rig, sprayer rig, boomspray, boom spray, boomsprayer, boom sprayer, applicator, with, using, spreader, slurry tanker, tanker, drill, planter, baler")
             .otherwise(JOB, "task, timing, spray timing, spray no, ref, reference, ref no")
             .otherwise(
                     EARLIEST,

@@ -153,7 +153,7 @@ public final class Machines {
     public static final ColumnSpec TANK = number("Tank", Quantities.TANK_VOLUME)
             .also("main tank capacity, nominal tank volume, spray tank capacity, sprayer capacity, nominal capacity, "
                     + "tank size, tank volume, tank capacity, nominal tank, sprayer tank, main tank, "
-                    + "tanker volume, spray tank")
+                    + "tanker volume, spray tank, solution tank, solution tank size, solution tank capacity")
             .help("Nominal volume.");
     /** Usable tank. */
     public static final ColumnSpec USABLE_TANK = number("Usable tank", Quantities.USABLE_TANK)
@@ -469,7 +469,7 @@ public final class Machines {
             .toldWithout(POWER, "basis", OUTPUT_BASIS, OUTPUT)
             .toldWithout(OUTPUT, "basis", POWER_BASIS, POWER)
             .told("rate", CHARGE, CHARGE_UNIT)
-            .otherwiseMeasured(WORKING_WIDTH, "swath, swathe, bout, cut, front, comb")
+            .otherwiseMeasured(WORKING_WIDTH, "swath, swathe, bout, cut, front, comb, header")
             .otherwise(
                     WORKING_WIDTH,
                     "effective working width, pick up width, pickup width, eff width, eff working width, boom length, boom size, bout size, tramline"
@@ -494,13 +494,13 @@ public final class Machines {
             .otherwise(TURN_TIME, "turning")
             .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full")
             .otherwiseMeasured(ROAD_SPEED_EMPTY, "empty, return, returning")
-            .otherwiseMeasured(LOWEST_PRESSURE, "min, lowest")
-            .otherwiseMeasured(HIGHEST_PRESSURE, "max, highest")
+            .otherwiseMeasured(LOWEST_PRESSURE, "min, lowest, low")
+            .otherwiseMeasured(HIGHEST_PRESSURE, "max, highest, high")
             .otherwiseMeasured(LOWEST_SPEED, "min, lowest")
             .otherwiseMeasured(HIGHEST_SPEED, "max, highest")
             .otherwiseMeasured(
                     FILL_TIME,
-                    "filling, load time, loading time, mix and fill, mix fill, load and fill, load fill, mixing and filling, load"
+                    "filling, loading, load time, loading time, mix and fill, mix fill, load and fill, load fill, mixing and filling, load"
                             + " and fill time, load fill time, mix and fill time, mix fill time")
             .otherwiseMeasured(
                     PAYLOAD,
@@ -511,6 +511,7 @@ public final class Machines {
                     BODY_VOLUME,
                     "loading volume, load volume, loading space, hopper, hopper capacity, hopper size,"
                             + " hopper volume, bin, bin capacity")
+            .otherwiseMeasured(BODY_VOLUME, "bucket")
             .otherwiseMeasured(TANK, "content, contents")
             .otherwise(
                     HOURS_PER_YEAR,
@@ -529,7 +530,7 @@ public final class Machines {
                             + " value")
             .otherwise(
                     MACHINE,
-                    "rig, spray rig, sprayer rig, applicator, gear, kit, m/c, tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill, spreader,"
+                    "rig, spray rig, sprayer rig, boomspray, boom spray, boomsprayer, boom sprayer, applicator, gear, kit, m/c, tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill, spreader,"
                             + " fertiliser spreader, fertilizer spreader, muck spreader, manure spreader, tanker, slurry tanker, plough,"
                             + " plow, cultivator, harvester, forage harvester, chopper, loader, header")
             .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")

@@ -52,8 +52,10 @@ public final class Shared {
     public static final ColumnSpec HOURS_PER_DAY = number("Hours per day", Quantities.HOURS_PER_DAY)
             .also("hours/day, h/day, working day, hours a day, hrs per day, hrs/day, daily hours")
             .help("Hours worked in a day.");
-    static final ColumnSpec START = date("Start", Quantities.CUT_START).also("start date, from, first day, begin");
-    static final ColumnSpec END = date("End", Quantities.CUT_END).also("end date, to, last day, finish, until");
+    static final ColumnSpec START =
+            date("Start", Quantities.CUT_START).also("start date, from, date from, from date, first day, begin");
+    static final ColumnSpec END = date("End", Quantities.CUT_END)
+            .also("end date, to, date to, to date, last day, finish, finish date, until");
     static final ColumnSpec SPRAY_QUALITY = choice("Spray quality", Quantities.SPRAY_QUALITY, Choices.SPRAY_QUALITY)
             .also("droplet class, droplet size, spray class, droplet category");
     static final ColumnSpec DISTANCE_TO_WATERCOURSE = number(

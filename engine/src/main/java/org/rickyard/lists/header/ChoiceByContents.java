@@ -61,7 +61,9 @@ public final class ChoiceByContents {
         int found = -1;
         for (int i = 0; i < match.headings().length; i++) {
             int column = match.firstColumn() + i;
-            if (isOpen(match.headings()[i]) && headers[column] != null && holds(words, wanted, column, row + 1)) {
+            if (isOpen(match.headings()[i])
+                    && headers[column] != null
+                    && holds(words, wanted, column, row + 1, match.headings()[i] != null)) {
                 if (found >= 0) {
                     return;
                 }
@@ -85,8 +87,12 @@ public final class ChoiceByContents {
         return heading == null || heading.isCertain() && !heading.settled() && heading.column() == Jobs.JOB;
     }
 
-    /** Whether two in three of the texts under a header, and no fewer than two, are words of the choice. */
-    private boolean holds(Map<String, String> words, ColumnSpec wanted, int column, int firstRow) {
+    /**
+     * Whether two in three of the texts under a header, and no fewer than two, are words of the choice.
+     *
+     * @param job whether it is the name of a job, of which a word in it may tell the work
+     */
+    private boolean holds(Map<String, String> words, ColumnSpec wanted, int column, int firstRow, boolean job) {
         int known = 0;
         int texts = 0;
         for (int row = firstRow; row < Math.min(grid.rows(), firstRow + MOST_ROWS); row++) {
@@ -98,12 +104,18 @@ public final class ChoiceByContents {
                 }
                 texts++;
                 boolean word = words.containsKey(text)
-                        || wanted.byLastWords() && !LastWords.of(text, words).isEmpty();
+                        || wanted.byLastWords() && !LastWords.of(text, words).isEmpty()
+                        || job && namesWork(text, words);
                 // "Other" stands under many a header.
                 known += word && !text.equals(OTHER) ? 1 : 0;
             }
         }
         return known >= LEAST_WORDS && known * 3 >= texts * 2;
+    }
+
+    /** "Chop & haul" and "Mow 1st cut" say what is done, though in no word of the choice. */
+    private static boolean namesWork(String text, Map<String, String> words) {
+        return words.keySet().stream().anyMatch(word -> Words.holds(text, word));
     }
 
     private static boolean isHeading(String text, ColumnSpec wanted) {

@@ -86,10 +86,12 @@ public final class HeaderHints {
         for (ListSpec.StandIn standIn : match.vocabulary().spec().hints().standIns()) {
             noteStandIn(standIn, match);
         }
+        RatesOfProduct rates = new RatesOfProduct(grid, headerRow, headers, findings);
+        rates.applyPerSoMuch(hinted);
         for (ListSpec.Told told : match.vocabulary().spec().hints().told()) {
             tell(told, hinted);
         }
-        new RatesOfProduct(grid, headerRow, headers, findings).apply(hinted);
+        rates.apply(hinted);
         new HeadersNotRead(grid, headerRow, headers, findings).tell(hinted);
         return hinted;
     }

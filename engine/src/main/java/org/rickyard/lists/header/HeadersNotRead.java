@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Cuts;
@@ -27,6 +28,8 @@ public final class HeadersNotRead {
 
     private static final Pattern PASSES =
             Pattern.compile("((number|number of) )?(pass|passe|passes|repeat|application|run)( number)?");
+
+    private static final Pattern HOW_MANY = Pattern.compile("(?i)\\d|\\b(one|once|two|twice|double|three|four)\\b");
 
     private static final Pattern CUTS =
             Pattern.compile("(?i)((no\\.?|number|nr\\.?|#)( of)? )?cuts( per year| a year|/year)?");
@@ -151,11 +154,26 @@ public final class HeadersNotRead {
 
     /** Half the hours and product of two passes are a wrong plan, so a number of passes that is not read is told. */
     private void cautionPasses(HeaderRow.Match match) {
-        caution(
-                match,
-                header -> PASSES.matcher(HeaderText.normal(header)).matches(),
-                " is not read: each row of " + match.vocabulary().spec().name()
-                        + " is reckoned as one pass. Write a row for each pass.");
+        for (int column = match.firstColumn(); column <= match.lastColumn(); column++) {
+            if (headers[column] != null
+                    && PASSES.matcher(HeaderText.normal(headers[column])).matches()
+                    && !holdsNames(column)) {
+                findings.add(Finding.caution(
+                        new CellAddress(grid.sheet(), headerRow, column),
+                        Words.quoted(headers[column]) + " is not read: each row of "
+                                + match.vocabulary().spec().name()
+                                + " is reckoned as one pass. Write a row for each pass."));
+            }
+        }
+    }
+
+    /** "Post-emergence" under a "Pass" tells which it is, and not how many. */
+    private boolean holdsNames(int column) {
+        List<String> texts = TextsBelow.of(grid, headerRow, column);
+        return !texts.isEmpty()
+                && texts.stream().noneMatch(text -> HOW_MANY.matcher(text).find())
+                && IntStream.range(headerRow + 1, TextsBelow.end(grid, headerRow))
+                        .noneMatch(row -> grid.kind(row, column) == Grid.Kind.NUMBER);
     }
 
     /** A field that is cut three times gives more than one that is cut once. */

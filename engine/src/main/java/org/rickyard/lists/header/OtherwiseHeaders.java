@@ -16,7 +16,7 @@ import org.rickyard.lists.text.UnitWords;
 final class OtherwiseHeaders {
     /** What is fed out of a clamp; hay and straw are not. */
     private static final Pattern FEED = Pattern.compile(
-            "(?i)[( ]*\\b(of )?(grass|maize|corn|wholecrop|silage|forage|haylage)\\b( silage\\b)?[) ]*");
+            "(?i)[( ]*\\b((of|from|as) )?(grass|maize|corn|wholecrop|silage|forage|haylage)\\b( silage\\b)?[) ]*");
 
     private final Vocabulary vocabulary;
     private final ListSpec.Hints hints;

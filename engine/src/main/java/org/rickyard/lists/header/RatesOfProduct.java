@@ -10,6 +10,7 @@ import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Mixes;
 import org.rickyard.lists.text.AmountText;
 import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
@@ -59,6 +60,67 @@ final class RatesOfProduct {
                 return;
             }
         }
+    }
+
+    /**
+     * Reads "Rate/ac", "Per acre" or "Per 100 L" as the dose if under it stand amounts of product alone, "0.5 l" and "20 g":
+     * a price has no litres, and of water nobody puts out so little.
+     */
+    void applyPerSoMuch(HeaderRow.Match match) {
+        ListSpec spec = match.vocabulary().spec();
+        ColumnSpec dose = spec == Mixes.LIST ? Mixes.DOSE : spec == Jobs.LIST ? Jobs.DOSE : null;
+        if (dose == null || match.places(dose) > 0) {
+            return;
+        }
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            int sheetColumn = match.firstColumn() + i;
+            // "Per acre" by itself would be the unit of a dose.
+            boolean open = heading == null
+                    || !heading.settled()
+                            && (heading.candidates().contains(dose)
+                                    || heading.candidates()
+                                            .contains(spec.unitColumns().get(dose)));
+            String basis = open && headers[sheetColumn] != null ? basis(headers[sheetColumn]) : "";
+            if (!basis.isEmpty() && holdsAmounts(sheetColumn, basis)) {
+                match.headings()[i] = new Vocabulary.Heading(List.of(dose), basis, 2, false, null);
+                findings.add(Finding.note(
+                        new CellAddress(grid.sheet(), headerRow, sheetColumn),
+                        Words.quoted(headers[sheetColumn]) + " is read as the " + dose.name() + " of " + spec.name()
+                                + ": its cells are amounts of product."));
+                return;
+            }
+        }
+    }
+
+    /** "/ac" of "Rate/ac", and "per 100 l" where that is all; "" if the header says no more or something else. */
+    private static String basis(String header) {
+        HeaderText text = HeaderText.of(header);
+        String rest = text.begins(RATE) ? text.rest(1) : header.strip();
+        return UnitWords.isAreaAlone(rest) || UnitWords.isPerSpray(rest) ? rest : "";
+    }
+
+    private boolean holdsAmounts(int sheetColumn, String basis) {
+        boolean sure = false;
+        int last = TextsBelow.end(grid, headerRow);
+        for (int row = headerRow + 1; row < last; row++) {
+            Grid.Kind kind = grid.kind(row, sheetColumn);
+            if (kind == Grid.Kind.NUMBER) {
+                return false;
+            }
+            AmountText amount = kind == Grid.Kind.TEXT ? AmountText.of(Words.trim(grid.text(row, sheetColumn))) : null;
+            if (amount == null || amount.text().isEmpty() || Words.marksBlank(amount.text())) {
+                continue;
+            }
+            DoseText unit = amount.isWithUnit()
+                    ? DoseText.read(Words.trim(amount.unit()) + ' ' + basis, CustomaryUnits.UNSET)
+                    : null;
+            if (unit == null || unit instanceof DoseText.Unknown) {
+                return false;
+            }
+            sure |= !(unit instanceof DoseText.Known known) || isNoWater(known, amount.value());
+        }
+        return sure;
     }
 
     private boolean holdsDoses(int sheetColumn) {

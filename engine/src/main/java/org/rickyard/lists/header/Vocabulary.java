@@ -85,7 +85,8 @@ public final class Vocabulary {
 
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
-    private static final Set<String> END_OF_RANGE = Set.of("min", "minimum", "lowest", "max", "maximum", "highest");
+    private static final Set<String> END_OF_RANGE =
+            Set.of("min", "minimum", "lowest", "low", "max", "maximum", "highest", "high");
 
     private static final int MOST_KEPT = 2000;
 
@@ -312,8 +313,15 @@ public final class Vocabulary {
         return null;
     }
 
-    /** "Life (years)" and "Life years" are in years: the unit that is the end of a name; "" if there is none. */
+    /**
+     * "Life (years)" and "Life years" are in years: the unit that is the end of a name. "t/ac as carted" is a name that is
+     * a unit, and behind it stands no other. "" if there is none.
+     */
     private String unitInName(ColumnSpec column, HeaderText header, int count) {
+        String whole = header.raw().substring(0, header.ends().get(count - 1)).strip();
+        if (column.isNumeric() && header.words().size() > count && HeaderUnit.fits(column, whole)) {
+            return whole;
+        }
         KnownHeaders.Known shorter = count < 2 ? null : known.certain(header.name(count - 1));
         String end = header.rest(count - 1);
         return shorter != null && shorter.column() == column && column.isNumeric() && HeaderUnit.fits(column, end)

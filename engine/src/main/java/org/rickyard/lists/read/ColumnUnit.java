@@ -109,12 +109,12 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         if (column.symbol().unit().isSameScale(Units.ONE)) {
             return known(column.symbol().unit());
         }
-        String plain =
-                AT_EITHER_END.matcher(HOW_KNOWN.matcher(rest).replaceAll(" ")).replaceAll("");
+        String plain = withoutHowKnown(rest);
         // "Width (in) est.": as a rule "in" stands before a unit and is none, but here it may be one.
         boolean inches = plain.isEmpty() && Words.holds(Words.normal(header), "in");
         if (plain.length() < rest.length() && !inches) {
-            return of(column, header, plain, customary);
+            // "mph (actual)": the unit is the name, and nothing else stands behind it.
+            return of(column, plain.isEmpty() ? withoutHowKnown(header) : header, plain, customary);
         }
         String[] units = OR.split(rest);
         if (units.length > 1 && Stream.of(units).allMatch(UnitWords::isUnit)) {
@@ -125,6 +125,10 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                     + ".");
         }
         return asked(Words.quoted(rest) + " is not a unit known here: write for example " + example(column) + ".");
+    }
+
+    private static String withoutHowKnown(String text) {
+        return AT_EITHER_END.matcher(HOW_KNOWN.matcher(text).replaceAll(" ")).replaceAll("");
     }
 
     private static ColumnUnit share(ColumnSpec column) {

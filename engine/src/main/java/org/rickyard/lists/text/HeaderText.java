@@ -11,9 +11,9 @@ public final class HeaderText {
     private static final Pattern BRACKETS = Pattern.compile("[\\[\\](){}]");
     private static final Pattern MARKS = Pattern.compile("^[\\s,:;.*#_?–—-]+|[\\s,:;.*#_?–—-]+$");
 
-    /** A year, or the two years of a season: 2026, 2026/27, 2026-2027. */
+    /** A year, or the two years of a season: 2026, 2026/27, 2026-2027, '26. */
     private static final Pattern YEAR = Pattern.compile(
-            "(?<![\\p{L}\\d.,])(?:19|20)\\d\\d(?:\\s?[/–-]\\s?(?:(?:19|20)\\d\\d|\\d\\d))?(?![\\p{L}\\d])");
+            "(?<![\\p{L}\\d.,])(?:(?:19|20)\\d\\d(?:\\s?[/–-]\\s?(?:(?:19|20)\\d\\d|\\d\\d))?|['’]\\d\\d)(?![\\p{L}\\d])");
 
     private static final Pattern SHARE = Pattern.compile("(?i)%|per ?cent|percentage|pct");
 
