@@ -269,7 +269,9 @@ public final class Quantities {
             number("total flow", Units.L_PER_MIN, Range.above(0, 2000), Range.of(0.2, 400), 1);
     /** What a sprayer's pump gives at the pressure and speed of the work. */
     public static final Symbol PUMP_FLOW =
-            number("pump flow", Units.L_PER_MIN, Range.above(0, 5000), Range.of(2, 1000), 0);
+            number("pump flow", Units.L_PER_MIN, Range.above(0, 50000), Range.of(2, 1000), 0);
+    /** Pumps usual where slurry is carted, from memory: those that draw it in by a vacuum move up to 20,000 L of air. */
+    public static final Range PUMP_OF_CARTING = Range.of(2, 20000);
     /** Flow of the same nozzle when new, at the same pressure. */
     public static final Symbol NEW_NOZZLE_FLOW =
             number("new nozzle flow", Units.L_PER_MIN, Range.above(0, 30), Range.of(0.1, 10), 2);

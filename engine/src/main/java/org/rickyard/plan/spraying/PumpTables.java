@@ -1,6 +1,7 @@
 package org.rickyard.plan.spraying;
 
 import static org.rickyard.plan.spraying.SprayColumns.result;
+import static org.rickyard.plan.spraying.SprayColumns.step;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
@@ -54,7 +55,7 @@ final class PumpTables {
                             SprayColumns.NOZZLES,
                             SprayColumns.TANK,
                             Names.link(Quantities.PUMP_FLOW, Candidate.typed(Role.MACHINE, Machines.PUMP_FLOW)),
-                            result(SprayPump.FLOW_OF_BOOM),
+                            step(SprayPump.FLOW_OF_BOOM),
                             result(SprayPump.AGITATION_FLOW),
                             result(SprayPump.PUMP_FLOW_WANTED),
                             result(SprayPump.PUMP_FLOW_TO_SPARE)),

@@ -46,6 +46,31 @@ class PumpsTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** The flow of the whole boom stands beside that of one nozzle, whether or not the pump's is known. */
+    @Test
+    @Tag("published")
+    void theFlowOfTheWholeBoomStandsOnNozzles() {
+        SeasonBook.Worked worked = book(
+                        row("Machine", "Type", "Boom (m)", "Number of nozzles"), "Boom", "sprayer", 8, 16)
+                .sheet("Jobs", JOBS, row("Long Acre", "spraying", "Boom", 8, 300))
+                .run();
+        // Course notes Q5: 300 L/ha, 8 km/h and 8 m are 32 L/min; of 16 nozzles each gives two (derived).
+        assertThat(worked.number("boom-flow")).isCloseTo(32, within(1e-9));
+        assertThat(worked.result("boom-flow").cell().sheet()).isEqualTo("Nozzles");
+        assertThat(worked.differences()).isEmpty();
+    }
+
+    /** Neither width nor nozzles: it is not asked for a second time, as each nozzle's flow is asked for already. */
+    @Test
+    void withoutAWidthNoFlowOfAllIsGivenAndNoneAskedFor() {
+        SeasonBook.Worked worked = book(
+                        row("Machine", "Type", "Boom (m)", "Nozzle spacing (m)"), "Boom", "sprayer", null, 0.5)
+                .sheet("Jobs", JOBS, row("Long Acre", "spraying", "Boom", 8, 300))
+                .run();
+        assertThat(worked.results()).noneMatch(result -> result.id().equals("boom-flow"));
+        assertThat(worked.differences()).isEmpty();
+    }
+
     @Test
     void aPumpTooSmallIsTold() {
         SeasonBook.Worked little = sprayer(60, 700);
@@ -177,7 +202,20 @@ class PumpsTest {
                         2)
                 .sheet("Jobs", JOBS, row("Long Acre", "spraying", "Back", 4, 200))
                 .run();
-        assertThat(worked.results()).noneMatch(result -> result.id().equals("boom-flow"));
+        assertThat(worked.results()).noneMatch(result -> result.id().equals("pump-flow-wanted"));
+    }
+
+    /** The vacuum pump of a tanker moves thousands of litres of air; it feeds no nozzles. */
+    @Test
+    void thePumpOfATankerIsNothingUnusual() {
+        SeasonBook.Worked worked = book(
+                        row("Machine", "Type", "Tank (L)", "Pump flow (L/min)"), "Cart", "slurry tanker", 11000, 9000)
+                .run();
+        assertThat(worked.messages()).noneMatch(m -> m.contains("ump flow"));
+        assertThat(book(row("Machine", "Type", "Tank (L)", "Pump flow (L/min)"), "Boom", "sprayer", 3000, 9000)
+                        .run()
+                        .messages())
+                .anyMatch(m -> m.contains("Pump flow 9000 L/min is unusual"));
     }
 
     @Test
@@ -185,6 +223,6 @@ class PumpsTest {
         SeasonBook.Worked worked = book(row("Machine", "Type", "Boom (m)", "Tank (L)"), "Boom", "sprayer", 12, 700)
                 .sheet("Jobs", JOBS, row("Long Acre", "spraying", "Boom", 7, 200))
                 .run();
-        assertThat(worked.results()).noneMatch(result -> result.id().equals("boom-flow"));
+        assertThat(worked.results()).noneMatch(result -> result.id().equals("pump-flow-wanted"));
     }
 }
