@@ -176,7 +176,8 @@ final class SummarySheet {
         Symbol symbol = formula.result();
         List<String> inPlace = marks.of(table, row);
         String value = RowMarks.whileInPlace(inPlace, cell.absolute(), "\"" + RowMarks.MOVED + "\"");
-        PlainSheet.Line line = page.line().text(Looks.NAME, headline.about()).text(Looks.NAME, symbol.name());
+        PlainSheet.Line line =
+                page.line().text(Looks.NAME_WRAPPED, headline.about()).text(Looks.NAME, symbol.name());
         var look = Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals()));
         if (values.has(row) && !values.words()) {
             line.formula(look, value, values.number(row));
