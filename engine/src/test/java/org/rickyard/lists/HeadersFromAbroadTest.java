@@ -276,6 +276,40 @@ class HeadersFromAbroadTest {
         assertThat(jobs.unit(Jobs.DOSE, 0).orElseThrow()).hasToString("g/100 L");
     }
 
+    @ParameterizedTest
+    @CsvSource({"L/acre, Rate l/ac", "Litres/acre, Rate (l/acre)", "Rate (l/ac), l/ac"})
+    void litresOfWaterAndOfProductAreToldByHowManyThereAre(String water, String dose) {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Sprayer", water, "Product", dose)
+                .row("A", "Spraying", "S1", 80, "Herbicide A", 0.4)
+                .row("B", "Spraying", "S1", 100, "Herbicide A", 0.6));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.number(Jobs.WATER_VOLUME, 0)).isEqualTo(80);
+        assertThat(jobs.unit(Jobs.WATER_VOLUME, 0).orElseThrow()).hasToString("L/ac");
+        assertThat(jobs.number(Jobs.DOSE, 1)).isEqualTo(0.6);
+        assertThat(jobs.unit(Jobs.DOSE, 1).orElseThrow()).hasToString("L/ac");
+    }
+
+    @Test
+    void litresThatMayBeEitherAreAsked() {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Sprayer", "L/acre", "Product", "Rate l/ac")
+                .row("A", "Spraying", "S1", 80, "Herbicide A", 0.4)
+                .row("B", "Spraying", "S1", 2, "Herbicide A", 20));
+        assertThat(said(found)).anyMatch(line -> line.contains("\"L/acre\" could mean Water volume or Dose"));
+    }
+
+    @Test
+    void litresBesideRatesThatAreDoses() {
+        FoundLists found = find(new SheetOf("Sprays")
+                .row("Block", "Sprayer", "L/ha", "Product", "Rate")
+                .row("Hill", "Tower", 500, "Sulphur", "3 kg/ha")
+                .row("Hill", "Tower", 500, "Copper", "50 g/100L"));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.number(Jobs.WATER_VOLUME, 0)).isEqualTo(500);
+        assertThat(jobs.number(Jobs.DOSE, 1)).isEqualTo(50);
+    }
+
     @Test
     void whatElseIsPerAcre() {
         for (List<Object> cells :

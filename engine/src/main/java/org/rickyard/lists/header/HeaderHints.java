@@ -87,11 +87,12 @@ public final class HeaderHints {
             noteStandIn(standIn, match);
         }
         RatesOfProduct rates = new RatesOfProduct(grid, headerRow, headers, findings);
+        rates.apply(hinted);
         rates.applyPerSoMuch(hinted);
+        rates.partWaterAndDose(hinted);
         for (ListSpec.Told told : match.vocabulary().spec().hints().told()) {
             tell(told, hinted);
         }
-        rates.apply(hinted);
         new HeadersNotRead(grid, headerRow, headers, findings).tell(hinted);
         return hinted;
     }
