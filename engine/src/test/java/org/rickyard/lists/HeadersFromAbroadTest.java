@@ -111,6 +111,15 @@ class HeadersFromAbroadTest {
     }
 
     @Test
+    void aMuckSpreaderByItsBodyAndItsRounds() {
+        FoundLists found = find(new SheetOf("Kit")
+                .row("Machine", "Type", "Body (m3)", "Round trip (min)", "Body type")
+                .row("S1", "Muck spreader", 14, 18, "steel"));
+        assertThat(found.rows(Machines.LIST).number(Machines.BODY_VOLUME, 0)).isEqualTo(14);
+        assertThat(found.rows(Machines.LIST).number(Machines.ROUND_TIME, 0)).isEqualTo(18);
+    }
+
+    @Test
     void cutsByTheirDates() {
         FoundLists found = find(new SheetOf("Cuts")
                 .row("Crop", "Cutting", "Date from", "Date to", "t/ac as carted")
