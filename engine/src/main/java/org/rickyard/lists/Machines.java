@@ -509,7 +509,9 @@ public final class Machines {
             .otherwise(HOURS_NOW, "engine hours, meter hours")
             .otherwise(CREW, "crew size, no of men, no of operators, no of people, gang size")
             .otherwiseMeasured(HOURS_PER_DAY, "work day, working hours, day length, daily hours")
-            .otherwise(OWN_OR_HIRED, "own contract, own or contract, own contractor, owned contracted")
+            .otherwise(
+                    OWN_OR_HIRED,
+                    "own custom, own or custom, owned or custom, custom or own, own contract, own or contract, own contractor, owned contracted")
             .otherwise(
                     TRADE_IN_VALUE,
                     "resale, residual, trade in price, second hand value, expected trade in, trade in expected, expected trade in"

@@ -120,6 +120,31 @@ class HeadersFromAbroadTest {
     }
 
     @Test
+    void nozzlesByNumbersThatNoSizeHas() {
+        SheetOf counted = new SheetOf("Sprayers")
+                .row("Sprayer", "Type", "Nozzles", "Own or custom")
+                .row("S1", "air-blast sprayer", 24, "custom");
+        ListRows machines = find(counted).rows(Machines.LIST);
+        assertThat(machines.number(Machines.NOZZLES, 0)).isEqualTo(24);
+        assertThat(machines.text(Machines.OWN_OR_HIRED, 0)).isEqualTo("hired");
+        for (double either : new double[] {4, 20, 25, 30, 110, 11004}) {
+            SheetOf asked =
+                    new SheetOf("Sprayers").row("Sprayer", "Type", "Nozzles").row("S1", "sprayer", either);
+            assertThat(find(asked).rows(Machines.LIST).gives(Machines.NOZZLES, 0))
+                    .as("%s", either)
+                    .isFalse();
+        }
+    }
+
+    @Test
+    void tonsLeftAsFed() {
+        FoundLists found = find(new SheetOf("Stocks")
+                .row("Feed", "Type", "Tonnes left as fed", "DM %")
+                .row("Corn silage", "bunker", 850, 35));
+        assertThat(found.rows(Stocks.LIST).number(Stocks.AMOUNT, 0)).isEqualTo(850);
+    }
+
+    @Test
     void cutsByTheirDates() {
         FoundLists found = find(new SheetOf("Cuts")
                 .row("Crop", "Cutting", "Date from", "Date to", "t/ac as carted")
