@@ -360,6 +360,18 @@ public final class Machines {
                     "pump output, pump capacity, pump delivery, pump flow rate, pump rate, pump discharge, pump size, flow of pump, "
                             + "output of pump, capacity of pump, spray pump flow, spray pump capacity, spray pump output")
             .help("Sprayers: what the pump gives at working pressure.");
+    /** Wheel turns at work. */
+    public static final ColumnSpec TURNS_LOADED = number("Wheel turns loaded", Quantities.TURNS_LOADED)
+            .also("wheel revs loaded, loaded wheel revs, loaded revs, wheel revolutions loaded,"
+                    + " loaded wheel revolutions, wheel turns at work, wheel turns with load, wheel turns under load, turns"
+                    + " loaded, revs loaded")
+            .help("Tractors: turns of a driving wheel over a distance, at work; usually 10.");
+    /** Wheel turns without the load. */
+    public static final ColumnSpec TURNS_UNLOADED = number("Wheel turns unloaded", Quantities.TURNS_UNLOADED)
+            .also("wheel revs unloaded, unloaded wheel revs, unloaded revs, wheel"
+                    + " revolutions unloaded, unloaded wheel revolutions, wheel turns without load, turns unloaded, revs"
+                    + " unloaded")
+            .help("Over the same distance without the load, to the quarter turn.");
 
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
@@ -442,7 +454,9 @@ public final class Machines {
                             TOTAL_FLOW,
                             WORKING_PRESSURE,
                             TEST_WEIGHT,
-                            PUMP_FLOW))
+                            PUMP_FLOW,
+                            TURNS_LOADED,
+                            TURNS_UNLOADED))
             .identifiedBy(MACHINE)
             .otherwise(HOLDING, Shared.WHOSE)
             .qualifier(OUTPUT, OUTPUT_BASIS)

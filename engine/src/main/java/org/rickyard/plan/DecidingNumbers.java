@@ -49,6 +49,8 @@ final class DecidingNumbers {
             Machines.TEST_VOLUME,
             Machines.TEST_WEIGHT,
             Machines.PUMP_FLOW,
+            Machines.TURNS_LOADED,
+            Machines.TURNS_UNLOADED,
             Jobs.DOSE,
             Jobs.DAYS_AVAILABLE,
             Jobs.WIND_SPEED,

@@ -179,7 +179,9 @@ final class OurNames {
         if (name.localSheetId() == null) {
             return name.name().startsWith(FormulaRefs.OUR_NAMES) && !isClients(name.formula(), usualSheet(name.name()));
         }
-        boolean onOurs = ours.byId().values().stream().anyMatch(sheet -> sheet.position() == name.localSheetId());
+        // What leads to a sheet of ours goes from a sheet of the client's, too: a library has put it there.
+        boolean onOurs = ours.byId().values().stream()
+                .anyMatch(sheet -> sheet.position() == name.localSheetId() || NameScopes.leadsTo(name, sheet));
         return onOurs && Stream.of(PRINT_AREA, PRINT_TITLES).anyMatch(name.name()::startsWith)
                 || name.name().equals(OurSheets.MARKER)
                 || name.name().equals(OurSheets.KEPT_MARKER);

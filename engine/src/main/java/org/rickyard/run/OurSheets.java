@@ -60,10 +60,9 @@ final class OurSheets {
      */
     static OurSheets find(BookPackage book, RunState state) {
         OurSheets ours = new OurSheets();
-        Map<Integer, SheetRef> positions = new HashMap<>();
-        book.sheets().forEach(sheet -> positions.put(sheet.position(), sheet));
+        NameScopes scopes = NameScopes.of(book);
         for (DefinedName name : book.definedNames()) {
-            SheetRef sheet = name.localSheetId() == null ? null : positions.get(name.localSheetId());
+            SheetRef sheet = scopes.sheet(name).orElse(null);
             if (sheet == null) {
                 continue;
             }

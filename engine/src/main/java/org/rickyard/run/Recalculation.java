@@ -221,13 +221,16 @@ public final class Recalculation {
         return same;
     }
 
-    /** Whether no more has changed than where formulas lead, as where rows of a list were inserted or deleted. */
+    /**
+     * Whether no more has changed than where formulas lead, as where rows of a list were inserted or deleted. A line of As
+     * read leads to the cell behind the headers too, which stays in its row when the list is dragged to another.
+     */
     private boolean isOnlyLedElsewhere(String id, MeaningFingerprint present) {
         return state.unplaced(id)
                         .or(() -> ours.unplaced(id))
                         .filter(present.unplacedHex()::equals)
                         .isPresent()
-                || present.lostReferences()
+                || (present.lostReferences() || id.equals(SheetSet.AS_READ))
                         && state.rowless(id)
                                 .filter(present.rowlessHex()::equals)
                                 .isPresent();
@@ -259,14 +262,7 @@ public final class Recalculation {
         List<SheetRef> clients = book.sheets().stream().filter(ours::isClients).toList();
         UnstoredFormulas.Done done = UnstoredFormulas.workOut(scope, reader, clients, cells);
         if (done.count() > 0) {
-            ofReading.add(Finding.note(
-                    done.first(),
-                    (done.count() == 1
-                                    ? "1 formula of yours has no stored value in the file; it was worked out here, and is"
-                                    : done.count()
-                                            + " formulas of yours have no stored value in the file; they were worked"
-                                            + " out here, and are")
-                            + " again by the spreadsheet program that opens the workbook."));
+            ofReading.add(Finding.note(done.first(), unstored(done)));
         }
         Dependents dependents = Dependents.trace(scope, reader, clients, refs);
         if (dependents.size() > 0) {
@@ -283,6 +279,18 @@ public final class Recalculation {
             grids.add(dependents.size() == 0 ? sheet : new LoopGuard(sheet, dependents));
         }
         return grids;
+    }
+
+    private static String unstored(UnstoredFormulas.Done done) {
+        boolean one = done.count() == 1;
+        return done.count()
+                + (one ? " formula of yours" : " formulas of yours")
+                + (done.storedAsNought()
+                        ? " came from a program that writes formulas and does not work them out: the file says 0 for every"
+                                + " one; "
+                        : one ? " has no stored value in the file; " : " have no stored value in the file; ")
+                + (one ? "it was worked out here, and is" : "they were worked out here, and are")
+                + " again by the spreadsheet program that opens the workbook.";
     }
 
     private Map<String, String> definedNames() {

@@ -177,6 +177,12 @@ public final class Quantities {
             number("road speed empty", Units.KM_PER_H, Range.above(0, 110), Range.of(5, 50), 1);
     /** Hours worked in a day. */
     public static final Symbol HOURS_PER_DAY = number("hours per day", Units.H, Range.above(0, 24), Range.of(3, 12), 1);
+    /** Turns of a driving wheel over a distance, at work. */
+    public static final Symbol TURNS_LOADED =
+            number("wheel turns loaded", Units.ONE, Range.above(0, 1000), Range.of(5, 50), 1);
+    /** Turns of the same wheel over the same distance, without the load. */
+    public static final Symbol TURNS_UNLOADED =
+            number("wheel turns unloaded", Units.ONE, Range.above(0, 1000), Range.of(4, 50), 2);
 
     // What machines cost
 
@@ -263,7 +269,9 @@ public final class Quantities {
             number("total flow", Units.L_PER_MIN, Range.above(0, 2000), Range.of(0.2, 400), 1);
     /** What a sprayer's pump gives at the pressure and speed of the work. */
     public static final Symbol PUMP_FLOW =
-            number("pump flow", Units.L_PER_MIN, Range.above(0, 5000), Range.of(2, 1000), 0);
+            number("pump flow", Units.L_PER_MIN, Range.above(0, 50000), Range.of(2, 1000), 0);
+    /** Pumps usual where slurry is carted, from memory: those that draw it in by a vacuum move up to 20,000 L of air. */
+    public static final Range PUMP_OF_CARTING = Range.of(2, 20000);
     /** Flow of the same nozzle when new, at the same pressure. */
     public static final Symbol NEW_NOZZLE_FLOW =
             number("new nozzle flow", Units.L_PER_MIN, Range.above(0, 30), Range.of(0.1, 10), 2);

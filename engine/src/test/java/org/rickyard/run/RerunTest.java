@@ -8,10 +8,14 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -214,6 +218,51 @@ class RerunTest extends AfterAFirstRun {
         assertThat(parity(again)).isEmpty();
     }
 
+    /** Some libraries count worksheets alone when they write the scopes of names: the last list was taken for Summary. */
+    @Test
+    void sheetsAreKnownAgainWhereAChartSheetIsNotCounted() throws IOException, RefusedException {
+        Path saved = out();
+        try (FileSystem zip = FileSystems.newFileSystem(saved)) {
+            Files.writeString(
+                    zip.getPath("xl/chartsheet.xml"),
+                    "<chartsheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">"
+                            + "<sheetViews><sheetView workbookViewId=\"0\"/></sheetViews></chartsheet>");
+            insert(
+                    zip.getPath("[Content_Types].xml"),
+                    "</Types>",
+                    "<Override PartName=\"/xl/chartsheet.xml\" ContentType=\"application/vnd.openxmlformats-"
+                            + "officedocument.spreadsheetml.chartsheet+xml\"/>");
+            insert(
+                    zip.getPath("xl/_rels/workbook.xml.rels"),
+                    "</Relationships>",
+                    "<Relationship Id=\"chart\" Target=\"chartsheet.xml\" Type=\"http://schemas.openxmlformats.org/"
+                            + "officeDocument/2006/relationships/chartsheet\"/>");
+            insert(
+                    zip.getPath("xl/workbook.xml"),
+                    "<sheet name=",
+                    "<sheet name=\"Chart\" sheetId=\"4000\" r:id=\"chart\"/>");
+        }
+        Runs.Run again = run(saved);
+        assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand"));
+        assertThat(again.sheets()).contains("Work rates").noneMatch(name -> name.endsWith(" 2"));
+        assertThat(again.differences(values(Runs.run(first, folder.resolve("as-before.xlsx")))))
+                .isEmpty();
+        try (BookPackage book = BookPackage.open(again.file())) {
+            assertThat(book.definedNames())
+                    .filteredOn(name -> name.name().startsWith("_xlnm.Print"))
+                    .isNotEmpty()
+                    .allMatch(name -> NameScopes.leadsTo(name, book.sheets().get(name.localSheetId())));
+        }
+        Runs.Run third = Runs.run(again.file(), folder.resolve("third.xlsx"));
+        assertThat(Files.mismatch(again.file(), third.file()))
+                .as("the next run changes nothing")
+                .isEqualTo(-1);
+    }
+
+    private static void insert(Path part, String before, String text) throws IOException {
+        Files.writeString(part, Files.readString(part).replaceFirst(Pattern.quote(before), text + before));
+    }
+
     @Test
     void sheetsAreKnownAgainWhereTheStateWasDropped() throws IOException, RefusedException {
         Change change = workbook -> {
@@ -245,6 +294,29 @@ class RerunTest extends AfterAFirstRun {
     }
 
     /** The links followed the column as it moved; that its header is not known any more is no edit of ours. */
+    /** Only the cells of the list go along then, and As read looks at the cell behind its headers too. */
+    @Test
+    void aListDraggedToOtherRowsOfItsSheetIsNoEdit() {
+        assertAsIfNew(workbook -> {
+            Sheet machines = workbook.getSheet("Machines");
+            machines.shiftRows(0, machines.getLastRowNum(), 20);
+            Sheet asRead = workbook.getSheet("As read");
+            if (asRead != null) {
+                List<String> left = new ArrayList<>();
+                for (Row row : asRead) {
+                    for (Cell cell : row) {
+                        String formula = cell.getCellType() == CellType.FORMULA ? cell.getCellFormula() : "";
+                        if (formula.startsWith("Machines!$A$21&")) {
+                            cell.setCellFormula(formula.replaceFirst("\\$21$", "\\$1"));
+                            left.add(cell.getCellFormula());
+                        }
+                    }
+                }
+                assertThat(left).hasSize(1).allMatch(formula -> formula.endsWith("$1"));
+            }
+        });
+    }
+
     @Test
     void aColumnMovedAndRenamedInOneGoIsNoEdit() {
         Runs.Run again = run(changed(out(), workbook -> {

@@ -137,7 +137,9 @@ final class ListGuide {
                     Total flow: 28.8
                     Working pressure: 3
                     Test weight: 12
-                    Pump flow: 250"""),
+                    Pump flow: 250
+                    Wheel turns loaded: 10
+                    Wheel turns unloaded: 9"""),
             new ListGuide(
                     Products.LIST,
                     "one row for each product, its limits copied from the label you hold",

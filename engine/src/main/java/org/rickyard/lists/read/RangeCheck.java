@@ -72,6 +72,9 @@ final class RangeCheck {
         if (tank && carts(table.word(sheetRow, List.of(Machines.TYPE)))) {
             return Quantities.TANK_OF_CARTING;
         }
+        if (symbol.equals(Quantities.PUMP_FLOW) && carts(table.word(sheetRow, List.of(Machines.TYPE)))) {
+            return Quantities.PUMP_OF_CARTING;
+        }
         if (symbol.equals(Quantities.PAYLOAD) && isNoTrailer(table.word(sheetRow, List.of(Machines.TYPE)))) {
             return Quantities.PAYLOAD_OF_HOPPERS;
         }

@@ -1,6 +1,7 @@
 package org.rickyard.plan.spraying;
 
 import static org.rickyard.plan.spraying.SprayColumns.result;
+import static org.rickyard.plan.spraying.SprayColumns.step;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
@@ -30,7 +31,7 @@ final class PumpTables {
                     Condition.all(List.of(
                             SprayRules.less(Quantities.PUMP_FLOW, SprayPump.WANTED),
                             new Condition.Not(SprayRules.less(Quantities.PUMP_FLOW, SprayPump.BOOM_FLOW)))),
-                    "the pump gives less than nozzles, valve and stirring of a full tank want by these figures: a mix may"
+                    "the pump gives less than nozzles and stirring of a full tank want by these figures: a mix may"
                             + " settle, or the pressure not hold. Injectors or paddles want less (see Basis; type yours in"
                             + " Assumptions); the sprayer's book decides."));
 
@@ -54,7 +55,7 @@ final class PumpTables {
                             SprayColumns.NOZZLES,
                             SprayColumns.TANK,
                             Names.link(Quantities.PUMP_FLOW, Candidate.typed(Role.MACHINE, Machines.PUMP_FLOW)),
-                            result(SprayPump.FLOW_OF_BOOM),
+                            step(SprayPump.FLOW_OF_BOOM),
                             result(SprayPump.AGITATION_FLOW),
                             result(SprayPump.PUMP_FLOW_WANTED),
                             result(SprayPump.PUMP_FLOW_TO_SPARE)),

@@ -26,6 +26,7 @@ import org.rickyard.trade.Quantities;
 import org.rickyard.trade.spraying.NozzleChoice;
 import org.rickyard.trade.spraying.NozzlePressure;
 import org.rickyard.trade.spraying.NozzleWear;
+import org.rickyard.trade.spraying.SprayPump;
 import org.rickyard.trade.spraying.SprayQuality;
 import org.rickyard.trade.spraying.SprayRates;
 
@@ -80,7 +81,8 @@ final class SprayNozzleTables {
                             result(NozzlePressure.WATER_OUTPUT),
                             step(NozzlePressure.NOMINAL),
                             result(NozzlePressure.NOZZLE_PRESSURE),
-                            new TableColumn.Key(Keys.MACHINE_KEY)),
+                            new TableColumn.Key(Keys.MACHINE_KEY),
+                            TableColumn.Calculated.aside(SprayPump.FLOW_OF_BOOM)),
                     NOZZLE_RULES),
             List.of(),
             Cautions.NOZZLES,

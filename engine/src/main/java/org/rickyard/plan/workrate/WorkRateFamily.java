@@ -2,6 +2,7 @@ package org.rickyard.plan.workrate;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
@@ -60,6 +61,7 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
                 WorkRateTables.FIELD_SHAPES,
                 new RowSources(shapes.length).with(Role.FIELD, plan.rows(Fields.LIST), shapes),
                 "no field has a perimeter");
+        slip(plan);
         RowSources sources = new RowSources(lines.size())
                 .with(Role.JOB, plan.rows(Jobs.LIST), job)
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)
@@ -196,6 +198,21 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
                                         + " it up, divide them by the m3 put on a hectare and type that as its Rate of"
                                         + " work (ha/h)."));
             }
+        }
+    }
+
+    /** Where either count has a header, so that the other is asked for. */
+    private static void slip(PlanContext plan) {
+        ListRows machines = plan.rows(Machines.LIST);
+        if (machines.has(Machines.TURNS_LOADED) || machines.has(Machines.TURNS_UNLOADED)) {
+            int[] rows = IntStream.range(0, machines.size())
+                    .filter(row -> machines.isFilled(Machines.TURNS_LOADED, row)
+                            || machines.isFilled(Machines.TURNS_UNLOADED, row))
+                    .toArray();
+            plan.add(
+                    WheelSlipTable.SLIP,
+                    new RowSources(rows.length).with(Role.MACHINE, machines, rows),
+                    "no machine has turns of its wheels typed");
         }
     }
 

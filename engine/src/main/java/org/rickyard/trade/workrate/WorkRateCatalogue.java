@@ -41,6 +41,7 @@ public final class WorkRateCatalogue {
     private static List<Formula> all() {
         List<Formula> all = new ArrayList<>(RATES);
         all.addAll(MeasuredMachine.formulas());
+        all.add(WheelSlip.WHEEL_SLIP);
         all.addAll(Carting.formulas());
         all.addAll(TrailerNumbers.formulas());
         all.addAll(StageRates.formulas());
@@ -63,7 +64,9 @@ public final class WorkRateCatalogue {
             RoadLaw.TRAILER_MASS,
             RoadLaw.TRAIN_MASS,
             RoadLaw.TRAILER_SPEED,
-            RememberedMachines.SPEED_ROUNDING);
+            RememberedMachines.SPEED_ROUNDING,
+            WheelSlip.LITTLE,
+            WheelSlip.MUCH);
 
     /** Tables that are read outside formulas. */
     public static final List<ReferenceTable> TABLES =

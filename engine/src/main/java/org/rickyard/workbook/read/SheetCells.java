@@ -33,6 +33,8 @@ public final class SheetCells implements Grid, CellSink {
     private int rowCount;
     private int columnCount;
     private int uncomputed;
+    private int formulas;
+    private int noughts;
 
     /** An empty sheet, to be filled as a sink. */
     public SheetCells(String sheet, boolean hidden, List<TableRange> tables, Epoch epoch) {
@@ -66,6 +68,8 @@ public final class SheetCells implements Grid, CellSink {
         int mark = kind.ordinal() | format.ordinal() << FORMAT_SHIFT | (formula == null ? 0 : FORMULA);
         columns[column].put(row, (byte) mark, kind == Kind.NUMBER ? number : 0, text);
         uncomputed += kind == Kind.UNCOMPUTED ? 1 : 0;
+        formulas += formula == null ? 0 : 1;
+        noughts += formula != null && kind == Kind.NUMBER && number == 0 ? 1 : 0;
         rowCount = Math.max(rowCount, row + 1);
         columnCount = Math.max(columnCount, column + 1);
     }
@@ -75,10 +79,31 @@ public final class SheetCells implements Grid, CellSink {
         return uncomputed;
     }
 
+    /** How many formulas there were as the sheet was read. */
+    public int formulas() {
+        return formulas;
+    }
+
+    /** How many of them the file says to come to 0. */
+    public int noughts() {
+        return noughts;
+    }
+
     /** Takes what a formula without stored value comes to. */
     public void comesTo(int row, int column, Kind kind, double number, String text) {
-        cell(row, column, kind, number, text, format(row, column), "");
+        put(row, column, kind, number, text);
         uncomputed--;
+    }
+
+    /** Forgets what the file says that a formula comes to. */
+    public void isUncomputed(int row, int column) {
+        put(row, column, Kind.UNCOMPUTED, 0, "");
+        uncomputed++;
+    }
+
+    private void put(int row, int column, Kind kind, double number, String text) {
+        int mark = kind.ordinal() | format(row, column).ordinal() << FORMAT_SHIFT | FORMULA;
+        columns[column].put(row, (byte) mark, kind == Kind.NUMBER ? number : 0, text);
     }
 
     @Override

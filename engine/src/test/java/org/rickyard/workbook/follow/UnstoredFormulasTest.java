@@ -8,10 +8,12 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -31,6 +33,8 @@ class UnstoredFormulasTest {
 
     @TempDir
     Path folder;
+
+    private int workedOut;
 
     /** A sheet of formulas, beside one of sizes: a table with 10 and 20 acres, and 30 below it. */
     private List<SheetCells> read(String... formulas) throws IOException {
@@ -113,6 +117,66 @@ class UnstoredFormulasTest {
             assertThat(read(formula).get(0).kind(0, 0)).as(formula).isEqualTo(Kind.UNCOMPUTED);
         }
         assertThat(read("1").get(1).kind(0, 3)).as("over an array").isEqualTo(Kind.UNCOMPUTED);
+    }
+
+    /** A sheet of formulas with the values that the file gives them. */
+    private List<SheetCells> readStored(Map<String, Double> formulas) throws IOException, RefusedException {
+        Path file = folder.resolve("stored.xlsx");
+        try (XSSFWorkbook book = new XSSFWorkbook();
+                OutputStream out = Files.newOutputStream(file)) {
+            XSSFSheet sheet = book.createSheet("Sums");
+            int row = 0;
+            for (Map.Entry<String, Double> each : formulas.entrySet()) {
+                XSSFCell cell = sheet.createRow(row++).createCell(0);
+                cell.setCellFormula(each.getKey());
+                cell.setCellValue(each.getValue());
+            }
+            book.write(out);
+        }
+        try (BookPackage book = BookPackage.open(file)) {
+            BookReader reader = new BookReader(book, book.stylesPart(), book.sharedStringsPart(), book.date1904());
+            List<SheetCells> cells = reader.cells(book.sheets(), sheet -> true, sheet -> null);
+            BookScope scope = new BookScope(book.sheets(), Map.of(), List.of());
+            UnstoredFormulas.Done done = UnstoredFormulas.workOut(scope, reader, book.sheets(), cells);
+            workedOut = done.count();
+            return cells;
+        }
+    }
+
+    private static Map<String, Double> inOrder(Object... formulasAndValues) {
+        Map<String, Double> all = new LinkedHashMap<>();
+        for (int i = 0; i < formulasAndValues.length; i += 2) {
+            all.put((String) formulasAndValues[i], ((Number) formulasAndValues[i + 1]).doubleValue());
+        }
+        return all;
+    }
+
+    /** Some libraries write a 0 for every formula; taken at its word, a distance of 0 km would go into the carting. */
+    @Test
+    void aFileThatSaysNoughtOfEveryFormulaIsNotBelieved() throws Exception {
+        SheetCells sums = readStored(inOrder("4.9*2", 0, "A1-3", 0, "5-5", 0, "TODAY()-40000", 0))
+                .get(0);
+        assertThat(sums.number(0, 0)).isCloseTo(9.8, within(1e-12));
+        assertThat(sums.number(1, 0)).as("leans on another of them").isCloseTo(6.8, within(1e-12));
+        assertThat(sums.kind(2, 0)).isEqualTo(Kind.NUMBER);
+        assertThat(sums.number(2, 0)).isZero();
+        assertThat(sums.kind(3, 0)).as("not certain").isEqualTo(Kind.UNCOMPUTED);
+        assertThat(sums.isFormula(0, 0)).isTrue();
+        assertThat(workedOut).isEqualTo(3);
+    }
+
+    @Test
+    void noughtsThatMayBeSoAreTakenAsStored() throws Exception {
+        SheetCells sums = readStored(inOrder("5-5", 0, "TODAY()-TODAY()", 0, "0.3-0.1-0.2", 0))
+                .get(0);
+        for (int row = 0; row < 3; row++) {
+            assertThat(sums.kind(row, 0)).isEqualTo(Kind.NUMBER);
+            assertThat(sums.number(row, 0)).isZero();
+        }
+        assertThat(workedOut).isZero();
+        SheetCells others = readStored(inOrder("4.9*2", 0, "1+1", 2)).get(0);
+        assertThat(others.number(0, 0)).as("worked out by another program").isZero();
+        assertThat(workedOut).isZero();
     }
 
     @Test
