@@ -31,7 +31,7 @@ final class PumpTables {
                     Condition.all(List.of(
                             SprayRules.less(Quantities.PUMP_FLOW, SprayPump.WANTED),
                             new Condition.Not(SprayRules.less(Quantities.PUMP_FLOW, SprayPump.BOOM_FLOW)))),
-                    "the pump gives less than nozzles, valve and stirring of a full tank want by these figures: a mix may"
+                    "the pump gives less than nozzles and stirring of a full tank want by these figures: a mix may"
                             + " settle, or the pressure not hold. Injectors or paddles want less (see Basis; type yours in"
                             + " Assumptions); the sprayer's book decides."));
 

@@ -22,7 +22,7 @@ import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 
-/** What a sprayer's pump has to give: the flow of all nozzles, some for the regulating valve, and what stirs the tank. */
+/** What a sprayer's pump has to give: the flow of all nozzles and what stirs the tank. */
 public final class SprayPump {
     private SprayPump() {}
 
@@ -40,16 +40,12 @@ public final class SprayPump {
     private static final Source DUTCH_TEST = Source.published(
             "Netherlands, sprayer test rules (PT 2009, PA 2012), annex 1: the pump returns at least 5 % of the tank a minute"
                     + " to it, 2.5 % where injectors or paddles stir");
-    private static final Source PUMP_BOOK = Source.published(
-            "instruction manual of sprayer pumps (esmanual.top/manual/115627), 3.1 pump selection, p. 57: 200"
-                    + " L/ha at 7 km/h and 12 m are 28 L/min; with 10 % of it and 5 % of a tank of 700 L, 65.8");
+    private static final Source COURSE =
+            SpraySources.courseNotes("Q5: a boom of 8 m at 8 km/h that gives 32 L/min puts on 300 L/ha");
 
     /** Share of the tank that goes back into it in a minute. */
     public static final Constant AGITATION_SHARE =
             new Constant("agitation, share of the tank a minute", 5, PERCENT_PER_MIN, DUTCH_TEST);
-    /** Of the nozzles' flow, so that the valve can hold the pressure. */
-    public static final Constant FOR_THE_VALVE =
-            new Constant("pump flow for the regulating valve, of the nozzles' flow", 10, Units.PERCENT, PUMP_BOOK);
 
     /** {@code boom-flow}: water volume × speed × working width; of bands their widths together. */
     public static final Formula FLOW_OF_BOOM = new Formula(
@@ -59,19 +55,14 @@ public final class SprayPump {
                     Condition.typed(BAND_WIDTH),
                     value(WATER_VOLUME).times(SPEED).times(BAND_WIDTH).times(NOZZLES),
                     value(WATER_VOLUME).times(SPEED).times(WORKING_WIDTH)),
-            PUMP_BOOK,
+            COURSE,
             "all nozzles open; one nozzle over each band where bands are sprayed",
             List.of(
-                    WorkedExample.from(PUMP_BOOK)
-                            .with(WATER_VOLUME, 200)
-                            .with(SPEED, 7)
-                            .with(WORKING_WIDTH, 12)
-                            .with(NOZZLES, 24)
-                            .gives(28, Units.L_PER_MIN, 0),
-                    WorkedExample.from(SpraySources.courseNotes("Q5: 300 L/ha, 8 km/h, 8 m are 32 L/min"))
+                    WorkedExample.from(COURSE)
                             .with(WATER_VOLUME, 300)
                             .with(SPEED, 8)
                             .with(WORKING_WIDTH, 8)
+                            .with(NOZZLES, 16)
                             .gives(32, Units.L_PER_MIN, 0),
                     WorkedExample.from(Source.derived("12 bands of 25 cm are 3 m: 200 × 6 × 3 ÷ 600"))
                             .with(WATER_VOLUME, 200)
@@ -87,25 +78,22 @@ public final class SprayPump {
             AGITATION,
             value(TANK_VOLUME).times(constant(AGITATION_SHARE)),
             DUTCH_TEST,
-            "by the pump's return alone; 2.5 % a minute with injectors or paddles, 2 to 3 % where the tank is to be turned"
-                    + " over in 15 to 20 minutes (GRDC, Australia): type yours in Assumptions",
-            List.of(
-                    WorkedExample.from(PUMP_BOOK).with(TANK_VOLUME, 700).gives(35, Units.L_PER_MIN, 0),
-                    WorkedExample.from(Source.derived("5 % of 3,000 L"))
-                            .with(TANK_VOLUME, 3000)
-                            .gives(150, Units.L_PER_MIN, 6)));
+            "by the pump's return alone; 2.5 % a minute with injectors or paddles: type yours in Assumptions",
+            List.of(WorkedExample.from(Source.derived("5 % of 3,000 L"))
+                    .with(TANK_VOLUME, 3000)
+                    .gives(150, Units.L_PER_MIN, 6)));
 
-    /** {@code pump-flow-wanted}: nozzles, valve and agitation together. */
+    /** {@code pump-flow-wanted}: nozzles and agitation together. */
     public static final Formula PUMP_FLOW_WANTED = new Formula(
             "pump-flow-wanted",
             WANTED,
-            value(BOOM_FLOW).plus(constant(FOR_THE_VALVE).times(BOOM_FLOW)).plus(AGITATION),
-            PUMP_BOOK,
-            "at the pressure and PTO speed of the work; hoses and filters take their own",
-            List.of(WorkedExample.from(PUMP_BOOK)
-                    .with(BOOM_FLOW, 28)
-                    .with(AGITATION, 35)
-                    .gives(65.8, Units.L_PER_MIN, 1)));
+            value(BOOM_FLOW).plus(AGITATION),
+            Source.memory("a pump feeds the boom and stirs the tank, with 5 to 10 % of the tank a minute"),
+            "at the pressure and PTO speed of the work; the regulating valve, hoses and filters take their own",
+            List.of(WorkedExample.from(Source.derived("32 + 150"))
+                    .with(BOOM_FLOW, 32)
+                    .with(AGITATION, 150)
+                    .gives(182, Units.L_PER_MIN, 6)));
 
     /** {@code pump-flow-to-spare}: pump flow − wanted. */
     public static final Formula PUMP_FLOW_TO_SPARE = new Formula(
@@ -113,11 +101,11 @@ public final class SprayPump {
             TO_SPARE,
             value(PUMP_FLOW).minus(WANTED),
             Source.derived("what is there less what is wanted"),
-            "what the pump gives now: pumps lose with wear, about 3 % a year by GRDC (Australia)",
-            List.of(WorkedExample.from(Source.derived("80 - 65.8"))
-                    .with(PUMP_FLOW, 80)
-                    .with(WANTED, 65.8)
-                    .gives(14.2, Units.L_PER_MIN, 6)));
+            "what the pump gives now, which is less than when it was new",
+            List.of(WorkedExample.from(Source.derived("200 − 182"))
+                    .with(PUMP_FLOW, 200)
+                    .with(WANTED, 182)
+                    .gives(18, Units.L_PER_MIN, 6)));
 
     private static Symbol flow(String name) {
         return Symbol.number(name, Units.L_PER_MIN).decimals(1);
