@@ -145,6 +145,16 @@ class HeadersFromAbroadTest {
     }
 
     @Test
+    void dryMattersOfTheCropAsItIsMownAndClamped() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Acres", "Standing yield t/ac", "DM mown", "DM clamped")
+                .row("L1", 25, 11, 18, 28));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.number(Fields.DM_AT_CUTTING, 0)).isEqualTo(18);
+        assertThat(fields.number(Fields.DM_AT_ENSILING, 0)).isEqualTo(28);
+    }
+
+    @Test
     void cutsByTheirDates() {
         FoundLists found = find(new SheetOf("Cuts")
                 .row("Crop", "Cutting", "Date from", "Date to", "t/ac as carted")
