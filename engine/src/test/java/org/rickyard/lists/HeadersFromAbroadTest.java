@@ -155,6 +155,16 @@ class HeadersFromAbroadTest {
     }
 
     @Test
+    void aCatchInOunces() {
+        FoundLists found = find(
+                new SheetOf("Catch").row("Sprayer", "Nozzle", "oz/min", "psi").row("S", 1, 51, 40),
+                new SheetOf("Assumptions").row("Item", "Value", "Unit").row("Customary units", "US", null));
+        ListRows test = found.rows(NozzleTest.LIST);
+        assertThat(test.number(NozzleTest.FLOW, 0)).isEqualTo(51);
+        assertThat(test.unit(NozzleTest.FLOW, 0).map(Unit::symbol)).contains("fl oz(US)/min");
+    }
+
+    @Test
     void cutsByTheirDates() {
         FoundLists found = find(new SheetOf("Cuts")
                 .row("Crop", "Cutting", "Date from", "Date to", "t/ac as carted")
