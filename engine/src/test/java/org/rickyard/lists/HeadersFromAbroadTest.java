@@ -145,6 +145,26 @@ class HeadersFromAbroadTest {
     }
 
     @Test
+    void dryMattersOfTheCropAsItIsMownAndClamped() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Acres", "Standing yield t/ac", "DM mown", "DM clamped")
+                .row("L1", 25, 11, 18, 28));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.number(Fields.DM_AT_CUTTING, 0)).isEqualTo(18);
+        assertThat(fields.number(Fields.DM_AT_ENSILING, 0)).isEqualTo(28);
+    }
+
+    @Test
+    void aCatchInOunces() {
+        FoundLists found = find(
+                new SheetOf("Catch").row("Sprayer", "Nozzle", "oz/min", "psi").row("S", 1, 51, 40),
+                new SheetOf("Assumptions").row("Item", "Value", "Unit").row("Customary units", "US", null));
+        ListRows test = found.rows(NozzleTest.LIST);
+        assertThat(test.number(NozzleTest.FLOW, 0)).isEqualTo(51);
+        assertThat(test.unit(NozzleTest.FLOW, 0).map(Unit::symbol)).contains("fl oz(US)/min");
+    }
+
+    @Test
     void cutsByTheirDates() {
         FoundLists found = find(new SheetOf("Cuts")
                 .row("Crop", "Cutting", "Date from", "Date to", "t/ac as carted")
