@@ -8,6 +8,7 @@ import org.rickyard.audit.Results;
 import org.rickyard.lists.Finding;
 import org.rickyard.run.Recalculation;
 import org.rickyard.run.RunOptions;
+import org.rickyard.workbook.graft.Verification;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.RefusedException.Reason;
@@ -103,6 +104,15 @@ final class Opening {
     static boolean holdsOurSheets(Path file) {
         try (BookPackage book = BookPackage.open(file)) {
             return Recalculation.holdsOurSheets(book);
+        } catch (RefusedException | IOException unreadable) {
+            return false;
+        }
+    }
+
+    /** Whether a file {@link #holdsOurSheets} and nothing that was typed into it since: a run would bring it all again. */
+    static boolean isAsWritten(Path file) {
+        try (BookPackage book = BookPackage.open(file)) {
+            return Recalculation.holdsOurSheets(book) && Verification.isAsWritten(book);
         } catch (RefusedException | IOException unreadable) {
             return false;
         }

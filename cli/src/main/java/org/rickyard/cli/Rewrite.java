@@ -61,7 +61,9 @@ record Rewrite(Recalculation run, Optional<Done> done) {
                 written = Written.of(open, graft(book, run, open, replacement, console));
                 alongside.take(run);
             }
-            SafeReplacement.Outcome outcome = replacement.commit(Opening::holdsOurSheets);
+            // In place, what was typed is carried on; into another file, nothing of what that held is.
+            SafeReplacement.Outcome outcome =
+                    replacement.commit(goal.equals(book) ? Opening::holdsOurSheets : Opening::isAsWritten);
             return new Rewrite(run, Optional.of(new Done(written, replacement.target(), outcome)));
         }
     }

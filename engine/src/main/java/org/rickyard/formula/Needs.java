@@ -18,7 +18,6 @@ final class Needs {
     record Requirement(Condition condition, String otherwise) {}
 
     private final Set<Symbol> quantities = new LinkedHashSet<>();
-    private final Set<Symbol> words = new LinkedHashSet<>();
     private final List<Requirement> requirements = new ArrayList<>();
 
     private Needs() {}
@@ -38,11 +37,6 @@ final class Needs {
     /** Number quantities that must have a value. */
     Set<Symbol> quantities() {
         return quantities;
-    }
-
-    /** Word quantities that are read. */
-    Set<Symbol> words() {
-        return words;
     }
 
     List<Requirement> requirements() {
@@ -78,7 +72,9 @@ final class Needs {
 
     private void read(Expr expr) {
         if (expr instanceof Expr.Ref e) {
-            (e.symbol().type() == Symbol.Type.TEXT ? words : quantities).add(e.symbol());
+            if (e.symbol().type() != Symbol.Type.TEXT) {
+                quantities.add(e.symbol());
+            }
         } else if (expr instanceof Expr.Sum e) {
             both(e.a(), e.b());
         } else if (expr instanceof Expr.Difference e) {
@@ -170,8 +166,6 @@ final class Needs {
             read(c.condition());
         } else if (condition instanceof Condition.InTable c) {
             read(c.key());
-        } else if (condition instanceof Condition.Is c) {
-            words.add(c.symbol());
         }
     }
 }

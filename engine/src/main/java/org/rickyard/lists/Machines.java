@@ -118,7 +118,7 @@ public final class Machines {
             .help("Trailers: a cubic metre of crop as it lies in the body.");
     /** One round. */
     public static final ColumnSpec ROUND_TIME = number("Round time", Quantities.ROUND_TIME)
-            .also("cycle time, time per round, time per load, minutes per load")
+            .also("cycle time, round trip time, round trip, trip time, time per round, time per load, minutes per load")
             .help("Loaders, buckrakes, tankers, spreaders: one load, there and back.");
     /** Mass. */
     public static final ColumnSpec MASS = number("Mass", Quantities.MASS)
@@ -511,7 +511,7 @@ public final class Machines {
                     BODY_VOLUME,
                     "loading volume, load volume, loading space, hopper, hopper capacity, hopper size,"
                             + " hopper volume, bin, bin capacity")
-            .otherwiseMeasured(BODY_VOLUME, "bucket")
+            .otherwiseMeasured(BODY_VOLUME, "bucket, body")
             .otherwiseMeasured(TANK, "content, contents")
             .otherwise(
                     HOURS_PER_YEAR,
@@ -523,7 +523,9 @@ public final class Machines {
             .otherwise(HOURS_NOW, "engine hours, meter hours")
             .otherwise(CREW, "crew size, no of men, no of operators, no of people, gang size")
             .otherwiseMeasured(HOURS_PER_DAY, "work day, working hours, day length, daily hours")
-            .otherwise(OWN_OR_HIRED, "own contract, own or contract, own contractor, owned contracted")
+            .otherwise(
+                    OWN_OR_HIRED,
+                    "own custom, own or custom, owned or custom, custom or own, own contract, own or contract, own contractor, owned contracted")
             .otherwise(
                     TRADE_IN_VALUE,
                     "resale, residual, trade in price, second hand value, expected trade in, trade in expected, expected trade in"

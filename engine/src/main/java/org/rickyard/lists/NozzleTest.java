@@ -52,7 +52,8 @@ public final class NozzleTest {
             .otherwise(HOLDING, Shared.WHOSE)
             .otherwise(NOZZLE, "no, number, tip no, tip number, jet number, nozzle position")
             .otherwise(
-                    FLOW, "l/min, ml/min, litres per minute, measured, measured output, discharge, collected, caught")
+                    FLOW,
+                    "l/min, ml/min, oz/min, fl oz/min, ounces per minute, litres per minute, measured, measured output, discharge, collected, caught")
             .otherwise(
                     NEW_FLOW,
                     "nominal, nominal output, rated flow, rated output, rated, chart, chart output, catalogue flow,"

@@ -65,11 +65,11 @@ public final class Shared {
             .help("From the nearest edge to the nearest ditch, stream or drain.");
 
     static final String DM_AT_CUTTING =
-            "DM at cut, dry matter at cutting, DM cut, DM cutting, DM standing, standing DM, "
+            "DM mown, mown DM, DM as mown, DM when mown, DM as cut, DM when cut, DM at cut, dry matter at cutting, DM cut, DM cutting, DM standing, standing DM, "
                     + "DM at mowing, dry matter at mowing, dry matter at cut, cutting DM, "
                     + "moisture at cutting, moisture at mowing, standing dry matter";
     static final String DM_AT_ENSILING =
-            "DM ensiling, DM ensiled, dry matter at ensiling, DM at clamping, ensiling DM, "
+            "DM clamped, clamped DM, DM when clamped, DM baled, DM as baled, DM ensiling, DM ensiled, dry matter at ensiling, DM at clamping, ensiling DM, "
                     + "DM carted, DM as carted, DM wilted, wilted DM, dry matter ensiled, DM at lifting, "
                     + "DM in clamp, clamp DM, moisture at ensiling, harvest DM, moisture at harvest, "
                     + "DM at harvest, dry matter at harvest, harvest dry matter, harvest moisture, DM in pit, "

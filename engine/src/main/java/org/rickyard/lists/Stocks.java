@@ -29,7 +29,7 @@ public final class Stocks {
             .also("quantity in store, tonnage in store, present stock, current stock, stock in hand, weight in store, "
                     + "tonnes, quantity, amount in store, stock, in store, tonnage, fresh weight, tons, "
                     + "tonnes in store, tonnes left, tonnes fresh, fresh tonnes, tonnes on hand, on hand, "
-                    + "amount on hand, tons as fed, tonnes as fed, as fed tons, as fed tonnes, t as fed, tons fresh, fresh tons, "
+                    + "amount on hand, tons as fed, tonnes as fed, as fed tons, as fed tonnes, t as fed, tons left as fed, tonnes left as fed, tons on hand as fed, tons fresh, fresh tons, "
                     + "wet tons, tons wet, t fresh, fresh t, amount fresh, "
                     + "stock on hand, quantity on hand, amount left, t left, tons left, t in store")
             .help("Fresh; or give Count and Weight each.");

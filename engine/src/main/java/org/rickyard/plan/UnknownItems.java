@@ -11,7 +11,10 @@ import org.rickyard.lists.Choices;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListRows;
+import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Lists;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.ItemText;
 import org.rickyard.plan.cost.PriceRows;
 import org.rickyard.plan.join.Countries;
@@ -20,12 +23,16 @@ import org.rickyard.plan.join.Countries;
 final class UnknownItems {
     private static final int MOST_NAMED = 8;
 
+    /** Fewer items may be headers of a list by chance. */
+    private static final int LEAST_COLUMNS = 3;
+
     private UnknownItems() {}
 
     static void tell(List<Constant> constants, ListRows assumptions, List<Finding> findings) {
         Set<String> known = new HashSet<>(Set.of(NameKey.key(Assumptions.CUSTOMARY_UNITS), Countries.ITEM));
         constants.forEach(constant -> known.add(NameKey.key(constant.name())));
         List<String> unknown = new ArrayList<>();
+        List<String> items = new ArrayList<>();
         CellAddress first = null;
         for (int row = 0; row < assumptions.size(); row++) {
             String item = assumptions.text(Assumptions.ITEM, row);
@@ -41,6 +48,7 @@ final class UnknownItems {
             }
             CellAddress cell = assumptions.address(Assumptions.ITEM, row).orElse(null);
             first = first == null ? cell : first;
+            items.add(item);
             unknown.add("\"" + item + "\" (" + cell + ")");
         }
         if (unknown.isEmpty()) {
@@ -53,7 +61,27 @@ final class UnknownItems {
                         + String.join(", ", unknown.subList(0, Math.min(MOST_NAMED, unknown.size())))
                         + Counted.andMore(more)
                         + ". Expected in Item of Assumptions: the name of a constant as it stands on Basis, wage, fuel"
-                        + " price, interest rate, insurance and housing, Country, or Customary units."));
+                        + " price, interest rate, insurance and housing, Country, or Customary units."
+                        + columnsOfAList(items)));
+    }
+
+    /** A form for one sprayer, "Boom | 30 | m", is laid out as assumptions are: where to write it instead; "" for others. */
+    private static String columnsOfAList(List<String> items) {
+        ListSpec best = null;
+        int most = 0;
+        for (ListSpec spec : Lists.ALL) {
+            int columns = (int) items.stream()
+                    .filter(item -> !Vocabulary.columnsOf(spec, item).isEmpty())
+                    .count();
+            if (columns > most && spec != Assumptions.LIST) {
+                best = spec;
+                most = columns;
+            }
+        }
+        return most < LEAST_COLUMNS || most * 2 < items.size()
+                ? ""
+                : " Most of these are headers of the list " + best.name()
+                        + ": write them beside one another in one row there, with what they are in the row below.";
     }
 
     private static void tellCountry(ListRows assumptions, int row, List<Finding> findings) {

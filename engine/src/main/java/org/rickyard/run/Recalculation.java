@@ -26,6 +26,7 @@ import org.rickyard.workbook.graft.GraftReport;
 import org.rickyard.workbook.graft.LocalName;
 import org.rickyard.workbook.graft.NewSheet;
 import org.rickyard.workbook.graft.RunState;
+import org.rickyard.workbook.graft.SheetIds;
 import org.rickyard.workbook.graft.StyleGraft;
 import org.rickyard.workbook.graft.WatchedReference;
 import org.rickyard.workbook.meaning.MeaningFingerprint;
@@ -409,7 +410,7 @@ public final class Recalculation {
         GraftPlan graft = new GraftPlan().looks(styles).fullCalcOnLoad(true).ownsName(ourNames::isOurs);
         Fingerprints fingerprints = new Fingerprints();
         PrintAreas areas = new PrintAreas();
-        int nextSheetId = nextSheetId();
+        SheetIds sheetIds = new SheetIds(book.sheets());
         for (SheetSet.Sheet sheet : sheets.sheets(styles.indices(), options.mostTrailRows(), VERSION)) {
             NewSheet part = new NewSheet(sheet.name(), sheet.content(), sheet.notes(), OurNames.on(sheet));
             SheetRef existing = ours.byId().get(sheet.id());
@@ -419,7 +420,7 @@ public final class Recalculation {
                 graft.addSheet(part);
             }
             areas.add(sheet);
-            fingerprints.add(sheet, existing != null ? existing.sheetId() : nextSheetId++);
+            fingerprints.add(sheet, existing != null ? existing.sheetId() : sheetIds.next());
         }
         ours.kept().forEach((sheet, why) -> graft.localName(sheet, new LocalName(OurSheets.KEPT_MARKER, why.value())));
         totals().forEach(graft::globalName);
@@ -433,9 +434,5 @@ public final class Recalculation {
                 RunState.NAMESPACE,
                 out -> out.write(fingerprints.state().watch(watched).xml(VERSION)));
         return target.write(graft, cells > LARGE ? PACKED_FAST : PACKED_WELL);
-    }
-
-    private int nextSheetId() {
-        return book.sheets().stream().mapToInt(SheetRef::sheetId).max().orElse(0) + 1;
     }
 }

@@ -25,6 +25,7 @@ class SignsTest {
             Symbol.number("from zero", Units.ONE).possible(Range.NOT_NEGATIVE);
     private static final Symbol ANY = Symbol.number("any", Units.ONE);
     private static final Symbol LENGTH = Symbol.number("length", Units.M).possible(Range.POSITIVE);
+    private static final Symbol DEPTH = Symbol.number("depth", Units.M).possible(Range.NOT_NEGATIVE);
     private static final Symbol HEIGHT = Symbol.number("height", Units.M);
     private static final Source SOURCE = Source.derived("test");
     private static final Constant NONE = new Constant("none", 0, Units.ONE, SOURCE);
@@ -76,7 +77,8 @@ class SignsTest {
                 value(ABOVE).times(FROM_ZERO),
                 value(FROM_ZERO).over(ABOVE),
                 value(ANY).power(2),
-                value(FROM_ZERO).power(3));
+                value(FROM_ZERO).power(3),
+                value(DEPTH).in(Units.KM));
         unknown(
                 value(ABOVE).minus(FROM_ONE),
                 value(ABOVE).plus(ANY),
@@ -88,6 +90,7 @@ class SignsTest {
                 value(ANY).power(3),
                 value(HEIGHT).in(Units.KM),
                 new Expr.NumberOf(value(HEIGHT), Units.KM),
+                new Expr.AsUnit(value(FROM_ZERO), Units.M),
                 new Expr.Negate(value(ABOVE)),
                 Expr.choice(new Condition.Given(ANY), value(ABOVE), value(ABOVE)));
     }

@@ -111,6 +111,60 @@ class HeadersFromAbroadTest {
     }
 
     @Test
+    void aMuckSpreaderByItsBodyAndItsRounds() {
+        FoundLists found = find(new SheetOf("Kit")
+                .row("Machine", "Type", "Body (m3)", "Round trip (min)", "Body type")
+                .row("S1", "Muck spreader", 14, 18, "steel"));
+        assertThat(found.rows(Machines.LIST).number(Machines.BODY_VOLUME, 0)).isEqualTo(14);
+        assertThat(found.rows(Machines.LIST).number(Machines.ROUND_TIME, 0)).isEqualTo(18);
+    }
+
+    @Test
+    void nozzlesByNumbersThatNoSizeHas() {
+        SheetOf counted = new SheetOf("Sprayers")
+                .row("Sprayer", "Type", "Nozzles", "Own or custom")
+                .row("S1", "air-blast sprayer", 24, "custom");
+        ListRows machines = find(counted).rows(Machines.LIST);
+        assertThat(machines.number(Machines.NOZZLES, 0)).isEqualTo(24);
+        assertThat(machines.text(Machines.OWN_OR_HIRED, 0)).isEqualTo("hired");
+        for (double either : new double[] {4, 20, 25, 30, 110, 11004}) {
+            SheetOf asked =
+                    new SheetOf("Sprayers").row("Sprayer", "Type", "Nozzles").row("S1", "sprayer", either);
+            assertThat(find(asked).rows(Machines.LIST).gives(Machines.NOZZLES, 0))
+                    .as("%s", either)
+                    .isFalse();
+        }
+    }
+
+    @Test
+    void tonsLeftAsFed() {
+        FoundLists found = find(new SheetOf("Stocks")
+                .row("Feed", "Type", "Tonnes left as fed", "DM %")
+                .row("Corn silage", "bunker", 850, 35));
+        assertThat(found.rows(Stocks.LIST).number(Stocks.AMOUNT, 0)).isEqualTo(850);
+    }
+
+    @Test
+    void dryMattersOfTheCropAsItIsMownAndClamped() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Acres", "Standing yield t/ac", "DM mown", "DM clamped")
+                .row("L1", 25, 11, 18, 28));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.number(Fields.DM_AT_CUTTING, 0)).isEqualTo(18);
+        assertThat(fields.number(Fields.DM_AT_ENSILING, 0)).isEqualTo(28);
+    }
+
+    @Test
+    void aCatchInOunces() {
+        FoundLists found = find(
+                new SheetOf("Catch").row("Sprayer", "Nozzle", "oz/min", "psi").row("S", 1, 51, 40),
+                new SheetOf("Assumptions").row("Item", "Value", "Unit").row("Customary units", "US", null));
+        ListRows test = found.rows(NozzleTest.LIST);
+        assertThat(test.number(NozzleTest.FLOW, 0)).isEqualTo(51);
+        assertThat(test.unit(NozzleTest.FLOW, 0).map(Unit::symbol)).contains("fl oz(US)/min");
+    }
+
+    @Test
     void cutsByTheirDates() {
         FoundLists found = find(new SheetOf("Cuts")
                 .row("Crop", "Cutting", "Date from", "Date to", "t/ac as carted")
@@ -274,6 +328,40 @@ class HeadersFromAbroadTest {
         ListRows jobs = found.rows(Jobs.LIST);
         assertThat(jobs.number(Jobs.WATER_VOLUME, 0)).isEqualTo(4000);
         assertThat(jobs.unit(Jobs.DOSE, 0).orElseThrow()).hasToString("g/100 L");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"L/acre, Rate l/ac", "Litres/acre, Rate (l/acre)", "Rate (l/ac), l/ac"})
+    void litresOfWaterAndOfProductAreToldByHowManyThereAre(String water, String dose) {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Sprayer", water, "Product", dose)
+                .row("A", "Spraying", "S1", 80, "Herbicide A", 0.4)
+                .row("B", "Spraying", "S1", 100, "Herbicide A", 0.6));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.number(Jobs.WATER_VOLUME, 0)).isEqualTo(80);
+        assertThat(jobs.unit(Jobs.WATER_VOLUME, 0).orElseThrow()).hasToString("L/ac");
+        assertThat(jobs.number(Jobs.DOSE, 1)).isEqualTo(0.6);
+        assertThat(jobs.unit(Jobs.DOSE, 1).orElseThrow()).hasToString("L/ac");
+    }
+
+    @Test
+    void litresThatMayBeEitherAreAsked() {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Sprayer", "L/acre", "Product", "Rate l/ac")
+                .row("A", "Spraying", "S1", 80, "Herbicide A", 0.4)
+                .row("B", "Spraying", "S1", 2, "Herbicide A", 20));
+        assertThat(said(found)).anyMatch(line -> line.contains("\"L/acre\" could mean Water volume or Dose"));
+    }
+
+    @Test
+    void litresBesideRatesThatAreDoses() {
+        FoundLists found = find(new SheetOf("Sprays")
+                .row("Block", "Sprayer", "L/ha", "Product", "Rate")
+                .row("Hill", "Tower", 500, "Sulphur", "3 kg/ha")
+                .row("Hill", "Tower", 500, "Copper", "50 g/100L"));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(jobs.number(Jobs.WATER_VOLUME, 0)).isEqualTo(500);
+        assertThat(jobs.number(Jobs.DOSE, 1)).isEqualTo(50);
     }
 
     @Test

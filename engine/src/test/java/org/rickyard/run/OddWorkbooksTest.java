@@ -39,6 +39,9 @@ class OddWorkbooksTest {
                                 "days from 1904",
                                 SmallPackage.plain()
                                         .edit(WORKBOOK, "<bookViews>", "<workbookPr date1904=\"1\"/><bookViews>")),
+                        Arguments.of(
+                                "the highest number of a sheet",
+                                SmallPackage.plain().edit(WORKBOOK, "sheetId=\"1\"", "sheetId=\"65534\"")),
                         Arguments.of("calculation by hand", manual()),
                         Arguments.of("a sheet called Summary", called("Summary")),
                         Arguments.of("a sheet called work RATES", called("work RATES")),

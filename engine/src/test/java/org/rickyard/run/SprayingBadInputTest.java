@@ -206,6 +206,19 @@ class SprayingBadInputTest {
         assertThat(run.number("full-tankfuls", "T1")).isEqualTo(2);
     }
 
+    /** Where liquids are dosed by the fluid ounce people leave the word out: 32 oz of a litre are no 32 oz of a pound. */
+    @Test
+    void ouncesOfWhatNoListSaysToBeWeighedAreTold() {
+        FarmBook.Run run = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Unknown B", 32, "oz/ac", 200))
+                .run(folder);
+        assertThat(run.at(Severity.CAUTION)).anySatisfy(message -> assertThat(message)
+                .startsWith("Jobs!F2: the dose of 'Unknown B' is in ounces, which by themselves are a weight")
+                .contains("write fl oz if fluid ounces are meant"));
+        run = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Unknown B", 32, "lb/ac", 200))
+                .run(folder);
+        assertThat(run.at(Severity.CAUTION)).noneMatch(message -> message.contains("is in ounces"));
+    }
+
     @Test
     void aProductMissingFromTheListKeepsItsAmountsAndIsNamed() {
         FarmBook.Run run = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Unknown B", 1, "L/ha", 200))

@@ -34,6 +34,27 @@ class FreshDemandTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** Bales are no clamp: a group fed from them was a stop for want of a list of clamps, though all of it is reckoned. */
+    @Test
+    @Tag("derived")
+    void aGroupFedFromBalesCountsForTheFarm() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Stocks",
+                        row("Store", "Kind", "Count", "Weight each (kg)", "DM (%)"),
+                        row("Baleage", "bales", 180, 700, 45))
+                .sheet(
+                        "Herds",
+                        row("Group", "Head", "Intake (kg DM/d)", "Days", "Fed from"),
+                        row("Heifers", 90, 4, 76, "Baleage"))
+                .run();
+        assertThat(worked.number("feed-available")).isCloseTo(180 * 0.7 * 0.45, within(1e-9));
+        assertThat(worked.number("feed-demand")).isCloseTo(90 * 4 * 76 / 1000.0, within(1e-9));
+        assertThat(worked.messages())
+                .noneMatch(message -> message.contains("this group is fed from a clamp"))
+                .anyMatch(message -> message.startsWith("'Baleage' is a store on Stocks and no clamp"));
+    }
+
     /** Farmers Journal: 30 cows for 14 days at 50 kg are 21 t. */
     @Test
     @Tag("published")

@@ -53,6 +53,28 @@ class PitDiggingTest {
         }
     }
 
+    /** There was a stop for want of a list of fields, though all that was asked for stood there. */
+    @Test
+    void aJobThatDigsAPitIsNoWorkOnAField() throws IOException {
+        try (SilageBook book = new SilageBook(folder)
+                .list(
+                        "Clamps",
+                        row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Batter", "Soil"),
+                        row("Top yard", "earth pit", 24, 6, 3, 1, "clay"))
+                .list("Machines", row("Machine", "Type", "Output (t/h)"), row("Digger", "excavator", 20))
+                .list(
+                        "Jobs",
+                        row("Field", "Operation", "Machine"),
+                        row("Top yard", "Digging", "Digger"),
+                        row("Low yard", "Digging", "Digger"))
+                .run()) {
+            assertThat(book.number("pit-digging", Digging.DIG_HOURS, 0)).isCloseTo(66.42, within(1e-9));
+            assertThat(book.findings())
+                    .anyMatch(line -> line.contains("'Top yard' is a clamp and no field"))
+                    .anyMatch(line -> line.contains("these jobs name fields"));
+        }
+    }
+
     @Test
     void anOutputInCubicMetresWithoutItsBasisIsAskedAndNotGuessed() throws IOException {
         try (SilageBook book = pits("Output (m3/h)", 20, null, null, pit(3, 1, null))) {

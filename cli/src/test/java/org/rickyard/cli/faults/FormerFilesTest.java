@@ -79,6 +79,23 @@ class FormerFilesTest {
         assertThat(folder.resolve("answers.before.xlsx")).hasBinaryContent(own);
     }
 
+    /** What was typed into the answers is in no other file: the third run in a row threw it away. */
+    @Test
+    void answersThatWereEditedAreNotOverwrittenByLaterOnes() throws Exception {
+        Farm farm = Farm.in(folder);
+        Path answers = folder.resolve("answers.xlsx");
+        assertThat(Ran.rickyard("run", farm.book(), "--to", answers).code()).isZero();
+        Farm.edit(answers, "Fields", 1, 3, 9);
+        byte[] edited = Files.readAllBytes(answers);
+
+        String[] kept = {"answers.before.xlsx", "answers.before-2.xlsx", "answers.before-2.xlsx"};
+        for (int i = 0; i < kept.length; i++) {
+            Farm.edit(farm.book(), "Fields", 1, 3, 5 + i);
+            assertThat(Ran.rickyard("run", farm.book(), "--to", answers).err()).contains("kept as " + kept[i] + ".");
+            assertThat(folder.resolve("answers.before.xlsx")).hasBinaryContent(edited);
+        }
+    }
+
     @Test
     void runOnTheKeptFileItselfDoesNotDisturbTheBook() throws Exception {
         Farm farm = Farm.in(folder);

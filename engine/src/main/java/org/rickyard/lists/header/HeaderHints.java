@@ -30,6 +30,9 @@ public final class HeaderHints {
 
     private static final Set<String> SPREADING = Set.of("spreading", "muck spreading", "slurry spreading");
 
+    /** The largest size that sprayers have as a rule (common practice); round numbers beyond it may be sizes or angles. */
+    private static final int MOST_SIZE = 20;
+
     /** No boom has so many nozzles; 11004 is fan angle and size. */
     private static final int LEAST_CODE = 1000;
 
@@ -87,11 +90,21 @@ public final class HeaderHints {
             noteStandIn(standIn, match);
         }
         RatesOfProduct rates = new RatesOfProduct(grid, headerRow, headers, findings);
+        rates.apply(hinted);
         rates.applyPerSoMuch(hinted);
+        rates.partWaterAndDose(hinted);
         for (ListSpec.Told told : match.vocabulary().spec().hints().told()) {
             tell(told, hinted);
         }
-        rates.apply(hinted);
+        for (int i = 0; i < headings.length; i++) {
+            if (hinted.places(Machines.NOZZLES) == 0 && isCounts(hinted.headings()[i], match.firstColumn() + i)) {
+                hinted.headings()[i] = hinted.headings()[i].as(Machines.NOZZLES, "");
+                note(
+                        match.firstColumn() + i,
+                        " is read as the " + Machines.NOZZLES.name() + " of "
+                                + match.vocabulary().spec().name() + ": its cells are numbers that no size has.");
+            }
+        }
         new HeadersNotRead(grid, headerRow, headers, findings).tell(hinted);
         return hinted;
     }
@@ -251,6 +264,38 @@ public final class HeaderHints {
                         + match.vocabulary().spec().name() + ", since "
                         + String.join(" and ", beside) + (beside.size() == 1 ? " stands" : " stand")
                         + " beside it. If it is something else, rename it.");
+    }
+
+    /** "Nozzles" over 24 and 72 is how many there are: beyond 20 only 25 and 67 are sizes, and round ones may be. */
+    private boolean isCounts(Vocabulary.Heading heading, int sheetColumn) {
+        boolean plural =
+                headers[sheetColumn] != null && headers[sheetColumn].strip().endsWith("s");
+        if (!plural
+                || heading == null
+                || heading.isCertain()
+                || !heading.candidates().contains(Machines.NOZZLES)) {
+            return false;
+        }
+        int counts = 0;
+        int last = TextsBelow.end(grid, headerRow);
+        for (int row = headerRow + 1; row < last; row++) {
+            Grid.Kind kind = grid.kind(row, sheetColumn);
+            if (kind == Grid.Kind.TEXT) {
+                return false;
+            }
+            if (kind == Grid.Kind.NUMBER) {
+                double number = grid.number(row, sheetColumn);
+                boolean maySize = number <= MOST_SIZE
+                        || number >= LEAST_CODE
+                        || number % 5 == 0
+                        || NozzleText.hasLostZero(number);
+                if (maySize || number != Math.rint(number)) {
+                    return false;
+                }
+                counts++;
+            }
+        }
+        return counts > 0;
     }
 
     /** "Nozzle" over 04, 11004 and "ISO 03 blue" is no count of nozzles. */

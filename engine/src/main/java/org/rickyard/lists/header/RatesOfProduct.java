@@ -1,5 +1,6 @@
 package org.rickyard.lists.header;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
@@ -91,6 +92,80 @@ final class RatesOfProduct {
                 return;
             }
         }
+    }
+
+    /**
+     * Reads two headers each of which may be the water or the dose, "L/acre" and "Rate (l/ac)" beside a product, by what
+     * stands under them: more litres on a hectare than anybody doses are water, and fewer are no spray.
+     */
+    void partWaterAndDose(HeaderRow.Match match) {
+        if (match.vocabulary().spec() != Jobs.LIST
+                || match.places(Jobs.PRODUCT) == 0
+                || match.places(Jobs.DOSE) > 0
+                || match.places(Jobs.WATER_VOLUME) > 0) {
+            return;
+        }
+        List<Integer> open = new ArrayList<>();
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            if (heading != null
+                    && !heading.isCertain()
+                    && heading.candidates().containsAll(List.of(Jobs.DOSE, Jobs.WATER_VOLUME))) {
+                open.add(i);
+            }
+        }
+        if (open.size() != 2) {
+            return;
+        }
+        for (int water : open) {
+            int dose = open.get(0) == water ? open.get(1) : open.get(0);
+            String litres = unitOf(match, water);
+            String dosed = unitOf(match, dose);
+            if (holdsLitres(match.firstColumn() + water, litres, true)
+                    && holdsLitres(match.firstColumn() + dose, dosed, false)) {
+                match.headings()[water] = match.headings()[water].as(Jobs.WATER_VOLUME, litres);
+                match.headings()[dose] = match.headings()[dose].as(Jobs.DOSE, dosed);
+                tellBy(match, water, Jobs.WATER_VOLUME, "more than is dosed of a product");
+                tellBy(match, dose, Jobs.DOSE, "amounts of product");
+                return;
+            }
+        }
+    }
+
+    /** What a header says beside the name, or the whole of it where it is a unit. */
+    private String unitOf(HeaderRow.Match match, int place) {
+        String rest = match.headings()[place].rest();
+        String header = headers[match.firstColumn() + place];
+        return rest.isEmpty() && UnitWords.isUnit(header) ? header : rest;
+    }
+
+    private void tellBy(HeaderRow.Match match, int place, ColumnSpec column, String what) {
+        int sheetColumn = match.firstColumn() + place;
+        findings.add(Finding.note(
+                new CellAddress(grid.sheet(), headerRow, sheetColumn),
+                Words.quoted(headers[sheetColumn]) + " is read as the " + column.name() + " of "
+                        + match.vocabulary().spec().name() + ": its cells are " + what
+                        + ". If it is something else, rename it."));
+    }
+
+    /** Whether all numbers under a header are litres on an area, and all of them more, or all fewer, than is dosed. */
+    private boolean holdsLitres(int sheetColumn, String unit, boolean more) {
+        if (!(DoseText.read(unit, CustomaryUnits.UNSET) instanceof DoseText.Known known)
+                || !known.isPerArea()
+                || !known.productUnit().equals("L")) {
+            return false;
+        }
+        int numbers = 0;
+        int last = TextsBelow.end(grid, headerRow);
+        for (int row = headerRow + 1; row < last; row++) {
+            if (grid.kind(row, sheetColumn) == Grid.Kind.NUMBER) {
+                numbers++;
+                if (known.unit().convert(grid.number(row, sheetColumn), Units.DOSE) < MOST_DOSED == more) {
+                    return false;
+                }
+            }
+        }
+        return numbers > 0;
     }
 
     /** "/ac" of "Rate/ac", and "per 100 l" where that is all; "" if the header says no more or something else. */

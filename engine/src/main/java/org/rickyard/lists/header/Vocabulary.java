@@ -196,6 +196,9 @@ public final class Vocabulary {
         if (rest != null && rest.isEmpty() && column.type() == ColumnSpec.Type.DOSE) {
             // "kg/ha" and "ml/l product" are the dose and its unit in one.
             rest = PRODUCT_IN_UNIT.matcher(header.raw()).replaceAll("").strip();
+        } else if (rest != null && rest.isEmpty() && column.isNumeric() && UnitWords.measures(header.raw())) {
+            // "oz/min" is the flow and its unit in one, and no flow in litres.
+            rest = header.raw().strip();
         }
         return rest != null && (!otherwise.measured() || HeaderUnit.fits(column, rest))
                 ? new Heading(List.of(column), rest, 2, false, null)

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Fields;
@@ -153,14 +154,29 @@ public final class FieldChoice {
             boolean known =
                     !part.isBlank() && (!(names.resolve(holding, part) instanceof NameKey.None) || group(part) != null);
             if (!known) {
+                String elsewhere = holding.isEmpty() ? "" : holdingsOf(name);
                 return "there is no field, crop or block '" + name + "'" + (holding.isEmpty() ? "" : " on " + holding)
-                        + " in the field list; write a name from that list, or \"all\"."
-                        + near.meant(name);
+                        + " in the field list; "
+                        + (elsewhere.isEmpty()
+                                ? "write a name from that list, or \"all\"." + near.meant(name)
+                                : "there is one on " + elsewhere + ": mend the holding or the name.");
             }
             several++;
         }
         return "'" + name + "' names " + several + " at once; write a row for each, or give the fields one"
                 + " Block in the field list and name that.";
+    }
+
+    /** The holdings that have a field of this name, the first few; "" if none has. */
+    private String holdingsOf(String name) {
+        List<String> holdings = IntStream.range(0, fields.size())
+                .filter(field -> NameKey.key(fields.text(Fields.FIELD, field)).equals(NameKey.key(name)))
+                .mapToObj(field -> fields.text(Fields.HOLDING, field))
+                .filter(holding -> !holding.isEmpty())
+                .distinct()
+                .limit(MOST_NAMED)
+                .toList();
+        return holdings.isEmpty() ? "" : "'" + String.join("' and '", holdings) + "'";
     }
 
     private List<Integer> ofHolding(ListRows jobs, int job, ColumnSpec column, List<Integer> group) {

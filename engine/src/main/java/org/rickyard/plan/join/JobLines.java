@@ -57,6 +57,7 @@ public final class JobLines {
     private final ListRows fields;
     private final ListRows machines;
     private final FieldChoice fieldChoice;
+    private final DiggingJobs digging;
     private final MachineChoice machineChoice;
     private final List<Finding> findings;
     private final List<Line> lines = new ArrayList<>();
@@ -77,6 +78,7 @@ public final class JobLines {
         this.machines = lists.rows(Machines.LIST);
         this.findings = findings;
         this.fieldChoice = new FieldChoice(fields, findings);
+        this.digging = new DiggingJobs(lists, findings);
         this.machineChoice = new MachineChoice(machines, findings);
         if (jobs.size() > 0) {
             read();
@@ -136,6 +138,9 @@ public final class JobLines {
         private int lastRepeated = -1;
 
         void job(int job) {
+            if (digging.isOfClamp(job)) {
+                return;
+            }
             List<Integer> gang = gang(job);
             int name = number(numbers, identity.key(job));
             int content = number(

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.rickyard.formula.Numbers;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Clamps;
@@ -138,6 +139,15 @@ final class FeedFamily {
         if (found instanceof NameKey.Found one) {
             return one.row() + 1;
         }
+        if (found instanceof NameKey.None && isStore(name)) {
+            plan.findings()
+                    .add(Finding.note(
+                            herds.address(Herds.CLAMP, herd).orElse(null),
+                            "'" + name
+                                    + "' is a store on Stocks and no clamp: this group counts for the farm's feed, of which"
+                                    + " all stores are added up, but for no clamp."));
+            return 0;
+        }
         if (clamps.size() == 0) {
             noClamps.tell(
                     herds.address(Herds.CLAMP, herd).orElse(null),
@@ -156,6 +166,11 @@ final class FeedFamily {
                                         + clampNames.meant(name)
                                         + " This group counts for the farm, but for no clamp."));
         return 0;
+    }
+
+    private boolean isStore(String name) {
+        return IntStream.range(0, stocks.size())
+                .anyMatch(stock -> NameKey.key(stocks.text(Stocks.STORE, stock)).equals(NameKey.key(name)));
     }
 
     /** A store that bears a clamp's name is that clamp; any other name is a stack of its own. */

@@ -49,6 +49,9 @@ final class ListedProducts {
     private final CustomaryUnits customary;
     private final List<Finding> findings;
     private final Set<Finding> told = new HashSet<>();
+    /** Products dosed in ounces that were told. */
+    private final Set<String> ounces = new HashSet<>();
+
     private final Map<String, List<Integer>> mixRows = new HashMap<>();
     private final Map<String, Integer> productRows = new HashMap<>();
     /** By the keys of products that are dosed in another unit than they are listed in: what they are listed in. */
@@ -107,6 +110,11 @@ final class ListedProducts {
         String unit = job >= 0
                 ? unitOf(jobs, Jobs.DOSE, job, product, all, name, cell)
                 : unitOf(mixes, Mixes.DOSE, mix, product, all, name, cell);
+        if (job >= 0) {
+            tellOunces(jobs, Jobs.DOSE, job, product, name);
+        } else {
+            tellOunces(mixes, Mixes.DOSE, mix, product, name);
+        }
         // A product dosed in another unit than it is measured in has no pack or limit to be held against.
         String other = product < 0 ? "" : agree(all, unit) ? packedOtherwise(unit, product, name) : all;
         boolean held = product >= 0 && other.isEmpty();
@@ -173,6 +181,21 @@ final class ListedProducts {
                 .isPresent();
     }
 
+    /** Once for each product that no list says to be weighed or measured. */
+    private void tellOunces(ListRows list, ColumnSpec dose, int row, int product, String name) {
+        if (list.gives(dose, row)
+                && isInOunces(list, dose, row)
+                && ofList(product).isEmpty()
+                && ounces.add(NameKey.key(name))) {
+            findings.add(Finding.caution(
+                    list.address(dose, row).orElse(null),
+                    "the dose of '" + name
+                            + "' is in ounces, which by themselves are a weight, so it is reckoned in kg:"
+                            + " write fl oz if fluid ounces are meant; if it is weighed, say so by its Unit in the product"
+                            + " list (kg or oz)."));
+        }
+    }
+
     /**
      * The unit of one dose.
      *
@@ -236,22 +259,25 @@ final class ListedProducts {
      * pack and stock are of one thing; "" for one that is not listed and dosed in several, or where nothing says it.
      */
     private String unitOfAll(int product, String name) {
+        String listed = ofList(product);
+        if (!listed.isEmpty()) {
+            return listed;
+        }
+        List<String> used = unitsUsed().getOrDefault(NameKey.key(name), List.of());
+        return used.isEmpty() || product < 0 && used.size() > 1 ? "" : used.get(0);
+    }
+
+    /** What the product list measures a product in, by its unit, dose, pack or stock; "" if nothing there says it. */
+    private String ofList(int product) {
+        if (product < 0) {
+            return "";
+        }
         String listed = listedUnit(product);
         if (listed.isEmpty()) {
             listed = doseUnit(products, Products.DOSE, product).orElse("");
         }
-        if (!listed.isEmpty()) {
-            return listed;
-        }
-        if (product >= 0) {
-            listed = ownUnit(Products.PACK_SIZE, product);
-            listed = listed.isEmpty() ? ownUnit(Products.STOCK, product) : listed;
-            if (!listed.isEmpty()) {
-                return listed;
-            }
-        }
-        List<String> used = unitsUsed().getOrDefault(NameKey.key(name), List.of());
-        return used.isEmpty() || product < 0 && used.size() > 1 ? "" : used.get(0);
+        listed = listed.isEmpty() ? ownUnit(Products.PACK_SIZE, product) : listed;
+        return listed.isEmpty() ? ownUnit(Products.STOCK, product) : listed;
     }
 
     /** The units that jobs and mixes dose each product in; made when first asked. */

@@ -148,6 +148,7 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
         for (int machine : atWork) {
             if (machines.text(Machines.TYPE, machine).equals("air-blast sprayer")
                     && !machines.isFilled(Machines.WORKING_WIDTH, machine)
+                    && !(machines.isFilled(Machines.ROWS, machine) && machines.isFilled(Machines.ROW_WIDTH, machine))
                     && !machines.isFilled(Machines.RATE_OF_WORK, machine)) {
                 plan.findings()
                         .add(Finding.caution(

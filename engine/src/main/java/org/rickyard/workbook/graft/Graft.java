@@ -36,8 +36,6 @@ public final class Graft {
     private static final String COMMENTS_TYPE =
             "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml";
     private static final String DRAWING_TYPE = "application/vnd.openxmlformats-officedocument.vmlDrawing";
-    /** Highest sheetId that every office program reads. */
-    private static final int HIGHEST_SHEET_ID = 65_534;
 
     private final BookPackage source;
     private final GraftPlan plan;
@@ -49,7 +47,7 @@ public final class Graft {
     private final PartAllocator names;
     private final OldSheetParts oldParts;
     private final NoteBlocks blocks;
-    private final Set<Integer> sheetIds = new HashSet<>();
+    private final SheetIds sheetIds;
     private final List<PlacedSheet> placed = new ArrayList<>();
     private final List<DefinedName> ourNames = new ArrayList<>();
 
@@ -65,7 +63,7 @@ public final class Graft {
         this.names = new PartAllocator(source);
         this.oldParts = new OldSheetParts(source, plan.replaced().keySet());
         this.blocks = new NoteBlocks(source, oldParts.all());
-        source.sheets().forEach(sheet -> sheetIds.add(sheet.sheetId()));
+        this.sheetIds = new SheetIds(source.sheets());
     }
 
     /** A name like the one wanted that no sheet has: at most 31 characters, numbered where need be. */
@@ -192,16 +190,11 @@ public final class Graft {
     }
 
     private int freeSheetId() throws RefusedException {
-        int highest = sheetIds.stream().mapToInt(Integer::intValue).max().orElse(0);
-        int id = highest < HIGHEST_SHEET_ID ? highest + 1 : 1;
-        while (sheetIds.contains(id)) {
-            id++;
-        }
-        if (id > HIGHEST_SHEET_ID) {
+        int id = sheetIds.next();
+        if (!SheetIds.allows(id)) {
             throw new RefusedException(
                     RefusedException.Reason.FORMAT_LIMIT, source.displayName(), "more than 65,534 sheets");
         }
-        sheetIds.add(id);
         return id;
     }
 

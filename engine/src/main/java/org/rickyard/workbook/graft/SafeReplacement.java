@@ -142,7 +142,8 @@ public final class SafeReplacement implements Closeable {
      * Puts the new file in place and keeps the former one beside it as {@code NAME.before.xlsx}.
      *
      * @param isReplaceable whether a former file kept by an earlier run may be overwritten: one that holds no sheets
-     *     of ours is somebody's original and may not; then {@code NAME.before-2.xlsx} is used
+     *     of ours is somebody's original and may not, nor may answers that somebody has typed into; then
+     *     {@code NAME.before-2.xlsx} is used
      */
     public Outcome commit(Predicate<Path> isReplaceable) throws OutputException {
         return commit(Optional.of(isReplaceable));

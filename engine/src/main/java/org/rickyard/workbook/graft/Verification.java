@@ -205,4 +205,17 @@ public final class Verification {
             throw failure(name, "its list of sheets is not as planned");
         }
     }
+
+    /**
+     * Whether a workbook is still as a run wrote it, and no other program has saved it since: the workbook part, which each
+     * run writes anew, stands in the zip as it was put there.
+     */
+    public static boolean isAsWritten(BookPackage book) throws IOException {
+        for (ZipArchiveEntry entry : book.entries()) {
+            if (entry.getName().equals(book.workbookPart())) {
+                return ZipAssembler.isOurs(entry.getRawFlag(), book.dosTime(entry));
+            }
+        }
+        return false;
+    }
 }

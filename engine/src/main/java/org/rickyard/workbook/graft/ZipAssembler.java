@@ -144,6 +144,11 @@ final class ZipAssembler {
         channel.position(end);
     }
 
+    /** Whether an entry with such flags and time was packed here: office programs and libraries set others. */
+    static boolean isOurs(int flags, int dosTime) {
+        return (flags & ~NAME_IS_UTF8) == 0 && dosTime == FIXED_TIME;
+    }
+
     private static Header ours(byte[] name, int flags, long crc, long packed, long size, long offset) {
         byte[] none = new byte[0];
         return new Header(

@@ -97,6 +97,27 @@ class PricesAsWrittenTest {
                 .noneMatch(message -> message.contains("wage missing") || message.contains("fuel price missing"));
     }
 
+    /** "Item | Value | Unit" over a sprayer's figures is a form, and nothing told its reader where to write them. */
+    @Test
+    void aFormForOneMachineIsToldWhereItsFiguresGo() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)"), row("A", 12))
+                .sheet("Machines", row("Machine", "Type", "Width (m)"), row("Mower", "mower", 3))
+                .sheet(
+                        "Sprayer setup",
+                        row("Item", "Value", "Unit"),
+                        row("Boom", 30, "m"),
+                        row("Tank", 5000, "L"),
+                        row("Nozzle spacing", 50, "cm"),
+                        row("Colour", "red", null))
+                .run();
+        assertThat(said(worked))
+                .anyMatch(line -> line.contains("\"Boom\" ('Sprayer setup'!A2)")
+                        && line.endsWith(
+                                " Most of these are headers of the list Machines: write them beside one another in"
+                                        + " one row there, with what they are in the row below."));
+    }
+
     @Test
     @Tag("derived")
     void aPriceThatIsMissingIsAskedForOnAssumptions() {

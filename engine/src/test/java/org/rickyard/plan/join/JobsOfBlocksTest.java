@@ -68,6 +68,19 @@ class JobsOfBlocksTest {
                                 + " mean 'Sprayer'? Its work on this job is left out.");
     }
 
+    /** "Did you mean 'A'?" was asked of who had written A. */
+    @Test
+    void aFieldOfAnotherHoldingIsToldWithThatHolding() {
+        SeasonBook.Worked worked = farm(
+                row("Holding", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                row("Elms", "A", "spray", "Sprayer", 200));
+        assertThat(worked.findings())
+                .extracting(Finding::message)
+                .contains(
+                        "there is no field, crop or block 'A' on Elms in the field list; there is one on 'Elm': mend the"
+                                + " holding or the name. The row is left out.");
+    }
+
     @Test
     void severalFieldsInOneCellAreToldApart() {
         for (String both : List.of("A, B", "A and North", "A + barley", "a; B")) {

@@ -57,5 +57,16 @@ class RatesWithheldOrTooHighTest {
                         .run()
                         .messages())
                 .anyMatch(message -> message.startsWith("'Mister' has no working width, so its hours are left out."));
+        // Two rows of 2.4 m are a width.
+        assertThat(new SeasonBook()
+                        .sheet("Fields", row("Field", "Area (ha)", "Row spacing (m)"), row("Vines", 4, 2.4))
+                        .sheet(
+                                "Machines",
+                                row("Machine", "Type", "Speed (km/h)", "Rows", "Row width (m)"),
+                                row("Mister", "airblast", 5.5, 2, 2.4))
+                        .sheet("Jobs", row("Field", "Operation", "Machine"), row("Vines", "spray", "Mister"))
+                        .run()
+                        .messages())
+                .noneMatch(message -> message.contains("has no working width"));
     }
 }
