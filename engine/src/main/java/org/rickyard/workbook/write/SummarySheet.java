@@ -43,7 +43,7 @@ final class SummarySheet {
                 .of(line.table(), line.formula().result(), line.row())
                 .isPresent());
         PlainSheet page = new PlainSheet(
-                looks, own ? List.of(44, 40, 16, 12, 16, 12, 26, 60) : List.of(44, 40, 16, 12, 26, 60), 2);
+                looks, own ? List.of(50, 40, 16, 12, 16, 12, 26, 60) : List.of(44, 40, 16, 12, 26, 60), 2);
         page.line().text(Looks.TITLE, "Summary").height(22);
         page.line().formula(Looks.CHECK, masterCheck, masterCheckValue);
         page.line();
