@@ -55,6 +55,13 @@ public record Symbol(String name, Type type, Unit unit, Range possible, Range us
         return new Symbol(name, type, unit, possible, usual, count);
     }
 
+    /** The name as a heading begins: with a capital, but for "pH", whose second letter is the capital one. */
+    public String heading() {
+        return name.length() > 1 && Character.isUpperCase(name.charAt(1))
+                ? name
+                : Character.toUpperCase(name.charAt(0)) + name.substring(1);
+    }
+
     @Override
     public boolean equals(Object other) {
         return this == other

@@ -70,7 +70,7 @@ public class WordsPrinter {
 
     final String print(Expr expr, int least) {
         if (expr instanceof Expr.Num e) {
-            return signed(Numbers.exact(e.value()), least);
+            return e.value() == Math.PI ? "π" : signed(Numbers.exact(e.value()), least);
         } else if (expr instanceof Expr.Const e) {
             return signed(constant(e.constant()), least);
         } else if (expr instanceof Expr.Ref e) {

@@ -245,6 +245,12 @@ class PrintedFormulaTest {
     }
 
     @Test
+    void aCircleIsToldByItsLetter() {
+        assertThat(words(number(Math.PI).over(number(4)).times(value(X).power(2))))
+                .isEqualTo("π ÷ 4 × x²");
+    }
+
+    @Test
     void anOrInsideAnAndIsBracketed() {
         Condition either = Condition.any(List.of(new Condition.Given(X), new Condition.Blank(Y)));
         assertThat(WordsPrinter.words(Condition.all(List.of(Condition.is(WORD, "heap"), either))))

@@ -12,8 +12,7 @@ public sealed interface TableColumn {
 
     /** What stands over it. */
     default String label() {
-        String name = symbol().name();
-        return Character.toUpperCase(name.charAt(0)) + name.substring(1);
+        return symbol().heading();
     }
 
     /** Whether it serves only to find rows by: a key of ours, or the place of a row in another table. */

@@ -199,6 +199,6 @@ public final class ProductOrder {
     private static Symbol amount(String name) {
         return Symbol.number(name, Units.PRODUCT_UNIT)
                 .possible(Range.NOT_NEGATIVE)
-                .decimals(2);
+                .decimals(3);
     }
 }

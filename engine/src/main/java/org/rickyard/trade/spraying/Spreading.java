@@ -36,7 +36,7 @@ public final class Spreading {
     /** Product for one field. */
     public static final Symbol SPREAD = Symbol.number("product spread", Units.PRODUCT_UNIT)
             .possible(Range.POSITIVE)
-            .decimals(2);
+            .decimals(3);
 
     /** Product that the machine holds when it is full. */
     public static final Symbol HELD = Symbol.number("product in a full load", Units.PRODUCT_UNIT)

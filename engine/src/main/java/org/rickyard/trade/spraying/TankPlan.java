@@ -61,7 +61,7 @@ public final class TankPlan {
     /** Product in each load if all were filled alike. */
     public static final Symbol PRODUCT_EVEN = Symbol.number("product per even tankful", Units.PRODUCT_UNIT)
             .possible(Range.POSITIVE)
-            .decimals(2);
+            .decimals(3);
     /** What a dose that is a share of the spray comes to on a hectare. */
     public static final Symbol SHARE_DOSE = Symbol.number("dose from the share of the spray", Units.DOSE)
             .possible(Range.POSITIVE)
@@ -73,15 +73,15 @@ public final class TankPlan {
     /** Product for the block. */
     public static final Symbol PRODUCT_FOR_BLOCK = Symbol.number("product total", Units.PRODUCT_UNIT)
             .possible(Range.POSITIVE)
-            .decimals(2);
+            .decimals(3);
     /** Product in each full tank. */
     public static final Symbol PRODUCT_FULL = Symbol.number("product per full tankful", Units.PRODUCT_UNIT)
             .possible(Range.POSITIVE)
-            .decimals(2);
+            .decimals(3);
     /** Product in the last, smaller load. */
     public static final Symbol PRODUCT_PART = Symbol.number("product in part tankful", Units.PRODUCT_UNIT)
             .possible(Range.NOT_NEGATIVE)
-            .decimals(2);
+            .decimals(3);
     /** Whole packs. */
     public static final Symbol PACK_COUNT =
             Symbol.number("packs", Units.ONE).possible(Range.NOT_NEGATIVE).decimals(0);

@@ -13,6 +13,8 @@ import org.rickyard.plan.table.SheetPlaces;
 final class AboutSheet {
     /** Characters that the columns take together. */
     private static final int ACROSS = 170;
+    /** Of lines that begin in the second column: no farther than the last, or all is printed smaller. */
+    private static final int BESIDE = 160;
 
     private AboutSheet() {}
 
@@ -45,7 +47,7 @@ final class AboutSheet {
                 "How these sheets look is no edit and is written anew by each run: colours, widths, filters, conditional"
                         + " formats and validation rules that you give them go. Give them to a sheet of your own that"
                         + " refers to these.")) {
-            page.line().text(Looks.TEXT, "-").text(Looks.TEXT, text);
+            page.paragraph(page.line().text(Looks.TEXT, "-"), Looks.TEXT, text, BESIDE);
         }
         page.line();
         page.line().text(Looks.HEADING, "What the looks mean (words and places say the same)");
@@ -67,7 +69,7 @@ final class AboutSheet {
                             place.sheet(),
                             place.headerRow(),
                             place.columns().get(0).sheetColumn()))
-                    .text(Looks.TEXT, "rows " + (place.firstRow() + 1) + " to " + (place.lastRow() + 1))
+                    .text(Looks.TEXT, rows(place))
                     .text(Looks.TEXT_WRAPPED, columns(place));
         }
         page.line();
@@ -85,6 +87,10 @@ final class AboutSheet {
                         "Nothing here is a clearance. Labels, local codes, the maker's book and licensed practice"
                                 + " decide.");
         return page;
+    }
+
+    private static String rows(Place place) {
+        return place.rows() == 0 ? "no rows" : "rows " + (place.firstRow() + 1) + " to " + (place.lastRow() + 1);
     }
 
     private static String columns(Place place) {

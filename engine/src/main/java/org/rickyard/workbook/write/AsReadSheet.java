@@ -68,9 +68,8 @@ final class AsReadSheet extends OurSheet {
         sheet.text(
                 0,
                 looks.of(Looks.TEXT),
-                "Where a row says changed, rows, totals and choices that rest on its words are still those of the run:"
-                        + " run again. What was added shows in the row below each list, or by the number of filled"
-                        + " cells in its chief column."
+                "Where a row says changed, what rests on its words is still of the run: run again. What was added"
+                        + " shows in the row below a list, or by the cells filled in its chief column."
                         + (rows > most ? " Your lists have more rows than fit here: the last are not looked at." : ""));
         sheet.row(COUNT_ROW);
         sheet.text(READ, looks.of(Looks.NAME), "Rows changed since the run");

@@ -18,10 +18,14 @@ import org.rickyard.quantity.Ratio;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.catalogue.Catalogue;
+import org.rickyard.workbook.graft.CellLook;
 
 /** Basis: the constants, conversions, reference tables and formulas all results rest on, with their sources. */
 final class BasisSheet implements BasisPlaces {
     private static final int FIRST_CONSTANT = 4;
+    /** Of a constant told as it is. */
+    private static final int MOST_DECIMALS = 8;
+
     private static final List<List<Unit>> CONVERSIONS = List.of(
             List.of(Units.AC, Units.HA),
             List.of(Units.FT, Units.M),
@@ -125,14 +129,16 @@ final class BasisSheet implements BasisPlaces {
         if (basis.next() != constantRows.get(constant)) {
             throw new IllegalStateException("Basis is laid out otherwise than it is written: " + constant.name());
         }
-        PlainSheet.Line line = basis.line().text(Looks.NAME, constant.name());
+        PlainSheet.Line line = basis.line().text(Looks.NAME_WRAPPED, constant.name());
         Optional<ConstantsInForce.Overruled> overruled = inForce.overruled(constant);
         String held = Numbers.exact(constant.value());
+        CellLook look = held.length() - held.indexOf('.') > MOST_DECIMALS + 1 && held.contains(".")
+                ? Looks.FRACTION
+                : Looks.CONSTANT;
         if (overruled.isPresent()) {
-            line.formula(
-                    Looks.CONSTANT, byContents(constant, overruled.get(), null, held, held), inForce.value(constant));
+            line.formula(look, byContents(constant, overruled.get(), null, held, held), inForce.value(constant));
         } else {
-            line.number(Looks.CONSTANT, constant.value());
+            line.number(look, constant.value());
         }
         String unit = constant.unit().symbol();
         line.text(Looks.UNIT, unit.isEmpty() ? "-" : unit)
@@ -188,7 +194,7 @@ final class BasisSheet implements BasisPlaces {
         for (Formula formula : Catalogue.all()) {
             String unit = formula.result().unit().symbol();
             basis.line()
-                    .text(Looks.NAME, formula.result().name())
+                    .text(Looks.NAME_WRAPPED, formula.result().name())
                     .text(Looks.UNIT, unit.isEmpty() ? "-" : unit)
                     .text(Looks.TEXT, formula.id())
                     .text(Looks.TEXT_WRAPPED, formula.words())

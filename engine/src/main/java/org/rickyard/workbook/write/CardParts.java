@@ -19,6 +19,7 @@ import org.rickyard.workbook.graft.CellLook;
 /** What cards for print are made of, whatever they are about: live figures, cautions, what a row lacks. */
 final class CardParts {
     private static final String WITHHELD = "withheld";
+    private static final String NONE_GIVEN = "none given";
     private static final String MOVED_CAUTIONS =
             "The cautions of this card are withheld, and some of its figures: since the run rows of a result sheet"
                     + " were sorted, or names changed. Run again before it is used.";
@@ -30,6 +31,11 @@ final class CardParts {
 
     /** Of lines that run over all columns of a card, in characters. */
     private static final int WIDTH = 100;
+
+    /** The same of a card's title, whose letters are larger and bold. */
+    private static final int TITLE_WIDTH = 68;
+
+    private static final int TITLE_HEIGHT = 24;
 
     private final PlainSheet page;
     private final SheetPlaces places;
@@ -47,7 +53,7 @@ final class CardParts {
 
     /** A quantity's name as the beginning of a line. */
     static String name(Symbol symbol) {
-        return Character.toUpperCase(symbol.name().charAt(0)) + symbol.name().substring(1);
+        return symbol.heading();
     }
 
     /** A quantity's unit, or a dash. */
@@ -93,6 +99,17 @@ final class CardParts {
             Optional<Provided> provided) {
         Shown shown = new Shown(cell(table, symbol, row), "", WITHHELD, RowMarks.MOVED, marks.of(table, row));
         return live(line, look, shown, number(table.of(symbol), row), provided);
+    }
+
+    /** Puts a figure that has no value into a line, live, so that what nothing is given for is not told as withheld. */
+    PlainSheet.Line figureOfTyped(PlainSheet.Line line, ResultTable table, Symbol symbol, Symbol typed, int row) {
+        String figure = cell(table, symbol, row);
+        String formula = "IF(ISNUMBER(" + figure + ")," + figure + ",IF(ISNUMBER(" + cell(table, typed, row) + "),\""
+                + WITHHELD + "\",\"" + NONE_GIVEN + "\"))";
+        return line.formula(
+                look(symbol.decimals()),
+                RowMarks.whileInPlace(marks.of(table, row), formula, "\"" + RowMarks.MOVED + "\""),
+                NONE_GIVEN);
     }
 
     /** Puts a figure of a table into a line in the client's own unit, live; nothing while it is withheld. */
@@ -158,6 +175,12 @@ final class CardParts {
         return number.isPresent()
                 ? line.formula(look, formula, number.get())
                 : line.formula(look, formula, shown.withheld());
+    }
+
+    /** What the card is about, on as many lines as its names need. */
+    void title(String title) {
+        BrokenLines.of(title, TITLE_WIDTH, "")
+                .forEach(line -> page.line().text(Looks.TITLE, line).height(TITLE_HEIGHT));
     }
 
     /** A caution that always holds, over the whole width of the card. */

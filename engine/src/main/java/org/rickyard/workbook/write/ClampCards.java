@@ -90,7 +90,7 @@ final class ClampCards {
             RowMarks marks,
             String masterCheck,
             String masterCheckValue) {
-        List<Integer> widths = new ArrayList<>(List.of(38, 9, 8, 1));
+        List<Integer> widths = new ArrayList<>(List.of(40, 9, 11, 1));
         widths.addAll(Collections.nCopies(ClampSection.COLUMNS, 2));
         PlainSheet page = new PlainSheet(looks, widths, 2).asCards();
         page.line().text(Looks.TITLE, "Clamp cards").height(22);
@@ -112,13 +112,8 @@ final class ClampCards {
     private void card(int row) {
         ResultTable clamps = plan.table("clamps");
         String holding = clamps.of(Quantities.HOLDING).word(row);
-        page.line()
-                .text(
-                        Looks.TITLE,
-                        clamps.of(Quantities.CLAMP).word(row)
-                                + (holding.isEmpty() ? "" : ", " + holding) + " ("
-                                + clamps.of(Quantities.CLAMP_KIND).word(row) + ")")
-                .height(24);
+        parts.title(clamps.of(Quantities.CLAMP).word(row) + (holding.isEmpty() ? "" : ", " + holding) + " ("
+                + clamps.of(Quantities.CLAMP_KIND).word(row) + ")");
         List<String> right = new ArrayList<>(ClampSection.of(clamps, plan.table("clamp-heights"), row));
         right.add("");
         right.add(DANGERS);
@@ -183,7 +178,7 @@ final class ClampCards {
         }
         PlainSheet.Line line = page.line()
                 .text(
-                        Looks.NAME,
+                        Looks.NAME_WRAPPED,
                         CardParts.name(entry.symbol()) + " in " + own.get().unit());
         return parts.own(line, own.get(), table, entry.symbol(), row, listed(entry, table, row))
                 .text(Looks.UNIT, own.get().unit().symbol());

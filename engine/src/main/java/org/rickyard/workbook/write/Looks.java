@@ -59,6 +59,9 @@ final class Looks {
             CellLook.of("Rickyard total").withBold().withFont(INK).withBorder(Border.BOTTOM);
     static final CellLook NAME =
             CellLook.of("Rickyard name").withFont(INK).withBorder(Border.THIN).withVertical(Vertical.TOP);
+    /** A name that no cell may cut off: it tells lines apart, or is to be typed as it stands. */
+    static final CellLook NAME_WRAPPED = NAME.withWrap();
+
     static final CellLook KEY = CellLook.of("Rickyard key")
             .withFont("7A7A7A")
             .withBorder(Border.THIN)
@@ -103,6 +106,9 @@ final class Looks {
             .withFill(STRAW)
             .withBorder(Border.THIN)
             .withVertical(Vertical.TOP);
+    /** A constant that is a fraction without end: a third is not told to the sixteenth place. */
+    static final CellLook FRACTION = CONSTANT.withNumberFormat("0.00####");
+
     static final CellLook LINK =
             CellLook.of("Rickyard link").withFont(LINK_BLUE).withVertical(Vertical.TOP);
 
@@ -150,7 +156,9 @@ final class Looks {
             DRAWN_SETTLED,
             DRAWN_ON_DAY,
             DRAWN_LIMIT,
-            BAR);
+            BAR,
+            NAME_WRAPPED,
+            FRACTION);
 
     /** A look with so many decimals shown, and a space after them so that a figure does not touch the words beside it. */
     static CellLook decimals(CellLook look, int decimals) {
@@ -174,9 +182,9 @@ final class Looks {
     /** Nobody tips 222,000.00 L; areas and money of a farm keep their hundredths. */
     private static final String HUNDREDTHS = "[>=10000]" + format(0) + ";" + format(2);
 
-    /** A look that shows a day. */
+    /** A look that shows a day, with the space after it that numbers have. */
     static CellLook day(CellLook look) {
-        return look.withNumberFormat("yyyy-mm-dd");
+        return look.withNumberFormat("yyyy-mm-dd_ ");
     }
 
     /** A look that shows a year, without a comma in it. */

@@ -2,7 +2,9 @@ package org.rickyard.workbook.write;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.workbook.graft.CellLook;
 
@@ -67,7 +69,7 @@ final class PlainSheet extends OurSheet {
     private final List<Integer> widths;
     private final int frozenRows;
     private final List<Line> lines = new ArrayList<>();
-    private final List<Integer> pages = new ArrayList<>();
+    private final Set<Integer> pages = new LinkedHashSet<>();
     private boolean cards;
 
     PlainSheet(Looks.Numbers looks, List<Integer> widths, int frozenRows) {
@@ -122,22 +124,27 @@ final class PlainSheet extends OurSheet {
     @Override
     void write(SheetXml sheet) throws IOException {
         sheet.begin(widths, frozenRows, 0, !cards);
+        int head = 0;
+        int card = 0;
+        int highest = 0;
         for (int row = 0; row < lines.size(); row++) {
             Line line = lines.get(row);
+            int height = line.height > 0
+                    ? line.height
+                    : line.cells.isEmpty() ? SheetXml.LINE_HEIGHT : sheet.heightFor(wrapped(line));
+            head += row < frozenRows ? height : 0;
+            card = (pages.contains(row) ? head : card) + height;
+            highest = Math.max(highest, card);
             if (line.cells.isEmpty()) {
                 continue;
             }
-            if (line.height > 0) {
-                sheet.row(row, line.height);
-            } else {
-                sheet.row(row, sheet.heightFor(wrapped(line)));
-            }
+            sheet.row(row, height);
             for (int column = 0; column < line.cells.size(); column++) {
                 put(sheet, column, line.cells.get(column));
             }
         }
         if (cards) {
-            sheet.endCards(pages);
+            sheet.endCards(List.copyOf(pages), highest);
         } else {
             sheet.end();
         }

@@ -27,6 +27,10 @@ final class ResultSheet extends OurSheet {
 
     private static final int MOST_FROZEN_COLUMNS = 3;
     private static final int WIDEST_NAME = 30;
+    /** As many letters of a sentence take the room of so many digits, in which widths are told. */
+    private static final int LETTERS = 10;
+
+    private static final int DIGITS = 9;
     /** Room of a letter of the title, in those of the cells. */
     private static final double TITLE_LETTER = 1.35;
 
@@ -103,7 +107,7 @@ final class ResultSheet extends OurSheet {
             longest = Math.max(longest, word.length());
         }
         int unit = column.symbol().unit().symbol().length();
-        return Math.max(ofContent(column), Math.max(longest > 8 ? longest + 2 : longest, unit > 13 ? unit : 0));
+        return Math.max(ofContent(column), Math.max(longest > 7 ? longest + 2 : longest, unit > 13 ? unit : 0));
     }
 
     /** So that names are not cut off by the cell beside them. */
@@ -132,10 +136,12 @@ final class ResultSheet extends OurSheet {
         } else if (symbol.type() == Symbol.Type.TEXT) {
             // An answer in words must be readable in its cell.
             return 24;
+        } else if (symbol.type() == Symbol.Type.DATE) {
+            return 12;
         } else if (symbol.decimals() > 2 || symbol.unit().symbol().length() > 8) {
             return 13;
         }
-        return column instanceof TableColumn.Joined && symbol.type() != Symbol.Type.DATE ? 10 : 11;
+        return column instanceof TableColumn.Joined ? 10 : 11;
     }
 
     /** The columns of names that stay in sight. */
@@ -164,9 +170,10 @@ final class ResultSheet extends OurSheet {
         sheet.text(0, looks.of(Looks.TITLE), spec.title());
         int check = besideTitle(widths);
         sheet.formula(check, looks.of(Looks.CHECK), CellFormula.of(masterCheck), masterCheckValue);
-        for (int i = 0; i < spec.cautions().size() && i < SheetPlaces.CAUTION_ROWS; i++) {
+        List<String> cautions = cautions(widths);
+        for (int i = 0; i < cautions.size(); i++) {
             sheet.row(SheetPlaces.CAUTION_ROW + i);
-            sheet.text(0, looks.of(Looks.CAUTION), spec.cautions().get(i));
+            sheet.text(0, looks.of(Looks.CAUTION), cautions.get(i));
         }
         totals(sheet);
         List<String> labels = spec.columns().stream().map(TableColumn::label).toList();
@@ -185,6 +192,28 @@ final class ResultSheet extends OurSheet {
         for (int i = 0; i < spec.columns().size(); i++) {
             sheet.text(i, looks.of(Looks.WORDS), words.get(i));
         }
+    }
+
+    /**
+     * The lines of caution. Of a sheet two pages wide or more, one that would run on over the edge of the first page is
+     * broken before it, so long as there are rows for that: on the next page the repeated columns would stand in it.
+     */
+    private List<String> cautions(List<Integer> widths) {
+        List<String> whole = spec.cautions()
+                .subList(0, Math.min(SheetPlaces.CAUTION_ROWS, spec.cautions().size()));
+        int pages = SheetXml.pagesAcross(widths);
+        if (pages == 1) {
+            return whole;
+        }
+        int across = widths.stream().mapToInt(Integer::intValue).sum();
+        int repeated = widths.subList(0, frozenColumns()).stream()
+                .mapToInt(Integer::intValue)
+                .sum();
+        int room = (across + repeated * (pages - 1)) / pages * LETTERS / DIGITS;
+        List<String> broken = new ArrayList<>();
+        whole.forEach(caution -> broken.addAll(BrokenLines.of(caution, room, "  ")));
+        int rows = (spec.totals().isEmpty() ? SheetPlaces.LABEL_ROW : SheetPlaces.TOTAL_ROW) - SheetPlaces.CAUTION_ROW;
+        return broken.size() <= rows ? broken : whole;
     }
 
     /** The first column behind the title, which the cell there would otherwise cut off. */

@@ -27,8 +27,12 @@ final class SheetXml {
 
     /** Upright cards of about 100 characters across. */
     private static final int CARD_SCALE = 75;
+    /** Smaller letters than these nobody reads in a cab; what is longer yet takes two pages. */
+    private static final int SMALLEST_CARD_SCALE = 50;
+    /** Between the margins of an upright A4 page, in points, with a little to spare for the printer. */
+    private static final int CARD_ROOM = 740;
 
-    private static final int LINE_HEIGHT = 15;
+    static final int LINE_HEIGHT = 15;
     private static final int HIGHEST_ROW = 405;
     private static final int PAGE_WIDTH = 280;
     private static final int LONGEST_TEXT = 32_767;
@@ -57,7 +61,7 @@ final class SheetXml {
     private int row = -1;
     /** Whether nothing in the row is broken into lines. */
     private boolean oneLine;
-    /** Whether answers in words run on over empty cells; in a long table each has its neighbour. */
+    /** Whether words run on over empty cells; in a table each but the last has its neighbour. */
     private boolean runsOn = true;
 
     /**
@@ -220,7 +224,7 @@ final class SheetXml {
         if (meaning != null) {
             meaning.text(row, column, shown);
         }
-        if (oneLine) {
+        if (oneLine && (runsOn || column == widths.size() - 1)) {
             extent.text(column, shown.length());
         }
         open(CellTemplate.Kind.TEXT, column, style);
@@ -318,11 +322,20 @@ final class SheetXml {
         out.flush();
     }
 
-    /** Ends the part as cards for print, upright; each of these rows begins a page. */
-    void endCards(List<Integer> firstRows) throws IOException {
+    /** Cards that hold much are printed smaller, all alike, so that none breaks over two pages. */
+    private static int cardScale(int highest) {
+        return Math.max(SMALLEST_CARD_SCALE, Math.min(CARD_SCALE, 100 * CARD_ROOM / Math.max(1, highest)));
+    }
+
+    /**
+     * Ends the part as cards for print, upright; each of these rows begins a page.
+     *
+     * @param highest of the cards in points, with what is repeated over it
+     */
+    void endCards(List<Integer> firstRows, int highest) throws IOException {
         endRow();
         out.put(MARGINS);
-        out.put("<pageSetup paperSize=\"9\" scale=\"" + CARD_SCALE + "\" orientation=\"portrait\"/>");
+        out.put("<pageSetup paperSize=\"9\" scale=\"" + cardScale(highest) + "\" orientation=\"portrait\"/>");
         out.put(FOOTER);
         if (!firstRows.isEmpty()) {
             int breaks = firstRows.size();

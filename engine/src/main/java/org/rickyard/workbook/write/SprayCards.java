@@ -34,9 +34,6 @@ final class SprayCards {
     private static final String WASHING = "spray-washing";
     private static final String NOZZLES = "nozzles";
     private static final String WINDOW = "spray-window";
-    /** To the millilitre or gram, as a jug or scale shows. */
-    private static final int PRODUCT_DECIMALS = 3;
-
     private static final List<Symbol> AMOUNTS =
             List.of(TankPlan.PRODUCT_FULL, TankPlan.PRODUCT_PART, TankPlan.PRODUCT_FOR_BLOCK);
 
@@ -91,7 +88,7 @@ final class SprayCards {
     }
 
     private void card(int row) {
-        page.line().text(Looks.TITLE, title(row)).height(24);
+        parts.title(title(row));
         double key = blocks.of(Keys.BLOCK_KEY).number(row);
         int nozzle = nozzle(row);
         cautions(row, key, nozzle);
@@ -162,13 +159,13 @@ final class SprayCards {
                 .text(Looks.LABEL, "In all");
         for (int row : rows) {
             PlainSheet.Line line = page.line()
-                    .text(Looks.NAME, mix.of(Quantities.PRODUCT).word(row))
+                    .text(Looks.NAME_WRAPPED, mix.of(Quantities.PRODUCT).word(row))
                     .text(Looks.UNIT, mix.of(Quantities.PRODUCT_UNIT).word(row));
             for (Symbol amount : AMOUNTS) {
                 if (mix.spec().column(amount).isEmpty()) {
                     line.skip();
                 } else {
-                    parts.figure(line, CardParts.look(PRODUCT_DECIMALS), mix, amount, row, tank(amount, block));
+                    parts.figure(line, CardParts.look(amount.decimals()), mix, amount, row, tank(amount, block));
                 }
             }
             ownUnit(mix, row, block);
@@ -192,7 +189,7 @@ final class SprayCards {
             return;
         }
         PlainSheet.Line line = page.line()
-                .text(Looks.NAME, mix.of(Quantities.PRODUCT).word(row) + ", in your unit")
+                .text(Looks.NAME_WRAPPED, mix.of(Quantities.PRODUCT).word(row) + ", in your unit")
                 .text(Looks.UNIT, unit.get().unit().symbol());
         for (Symbol amount : AMOUNTS) {
             if (mix.spec().column(amount).isEmpty()) {
@@ -235,7 +232,7 @@ final class SprayCards {
         own.ifPresent(unit -> head.text(Looks.LABEL, "Spray, " + unit.unit()));
         for (int row : rows.subList(0, Math.min(rows.size(), MOST_TANKFULS))) {
             PlainSheet.Line line = page.line()
-                    .text(Looks.NAME, loads.of(Quantities.FIELD).word(row))
+                    .text(Looks.NAME_WRAPPED, loads.of(Quantities.FIELD).word(row))
                     .text(Looks.TEXT, loads.of(TankLoads.TANKFUL_NAME).word(row));
             value(line, loads, TankLoads.AREA_IN_TANKFUL, row);
             value(line, loads, TankLoads.LITRES, row);
@@ -254,9 +251,28 @@ final class SprayCards {
         ResultTable washing = plan.table(WASHING);
         for (int row : rowsOf(washing, block)) {
             page.line();
-            figure(washing, TankLoads.WITH_PRIMING, row);
+            priming(washing, row);
             figure(washing, TankLoads.RUN_OUT, row);
             figure(washing, TankLoads.RINSE_WATER, row);
+            parts.status(washing, row);
+        }
+    }
+
+    /** The mix with what primes the lines, where their volume is typed; that it is not is no fault. */
+    private void priming(ResultTable washing, int row) {
+        if (washing.spec().column(TankLoads.WITH_PRIMING).isEmpty()) {
+            return;
+        }
+        if (washing.of(Quantities.PRIMING).has(row)) {
+            figure(washing, TankLoads.WITH_PRIMING, row);
+        } else {
+            parts.figureOfTyped(
+                            page.line().text(Looks.NAME, TankLoads.WITH_PRIMING.heading()),
+                            washing,
+                            TankLoads.WITH_PRIMING,
+                            Quantities.PRIMING,
+                            row)
+                    .text(Looks.UNIT, CardParts.unit(TankLoads.WITH_PRIMING));
         }
     }
 

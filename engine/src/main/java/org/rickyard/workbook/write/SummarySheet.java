@@ -43,7 +43,7 @@ final class SummarySheet {
                 .of(line.table(), line.formula().result(), line.row())
                 .isPresent());
         PlainSheet page = new PlainSheet(
-                looks, own ? List.of(44, 40, 16, 12, 16, 12, 26, 60) : List.of(44, 40, 16, 12, 26, 60), 2);
+                looks, own ? List.of(50, 40, 16, 12, 16, 12, 26, 60) : List.of(44, 40, 16, 12, 26, 60), 2);
         page.line().text(Looks.TITLE, "Summary").height(22);
         page.line().formula(Looks.CHECK, masterCheck, masterCheckValue);
         page.line();
@@ -176,7 +176,8 @@ final class SummarySheet {
         Symbol symbol = formula.result();
         List<String> inPlace = marks.of(table, row);
         String value = RowMarks.whileInPlace(inPlace, cell.absolute(), "\"" + RowMarks.MOVED + "\"");
-        PlainSheet.Line line = page.line().text(Looks.NAME, headline.about()).text(Looks.NAME, symbol.name());
+        PlainSheet.Line line =
+                page.line().text(Looks.NAME_WRAPPED, headline.about()).text(Looks.NAME, symbol.name());
         var look = Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals()));
         if (values.has(row) && !values.words()) {
             line.formula(look, value, values.number(row));
