@@ -153,7 +153,7 @@ public final class Machines {
     public static final ColumnSpec TANK = number("Tank", Quantities.TANK_VOLUME)
             .also("main tank capacity, nominal tank volume, spray tank capacity, sprayer capacity, nominal capacity, "
                     + "tank size, tank volume, tank capacity, nominal tank, sprayer tank, main tank, "
-                    + "tanker volume, spray tank, solution tank, solution tank size, solution tank capacity")
+                    + "tanker volume, spray tank")
             .help("Nominal volume.");
     /** Usable tank. */
     public static final ColumnSpec USABLE_TANK = number("Usable tank", Quantities.USABLE_TANK)
@@ -513,6 +513,7 @@ public final class Machines {
                             + " hopper volume, bin, bin capacity")
             .otherwiseMeasured(BODY_VOLUME, "bucket, body")
             .otherwiseMeasured(TANK, "content, contents")
+            .otherwise(TANK, "solution tank, solution tank size, solution tank capacity")
             .otherwise(
                     HOURS_PER_YEAR,
                     "use h/year, use h/yr, use hours/year, use hrs/yr, use hours per year, use hrs per year,"

@@ -489,4 +489,33 @@ class HeadersOfOtherThingsTest {
         assertThat(FoundIn.said(found).stream().anyMatch(line -> line.contains("reckoned as one pass")))
                 .isEqualTo(told);
     }
+
+    /** Tonnes of dry matter were a stop, as what share of the crop they are. */
+    @ParameterizedTest
+    @ValueSource(strings = {"DM clamped (t)", "DM baled (kg)", "DM mown (t)"})
+    void tonnesOfDryMatterAreNoShare(String header) {
+        FoundLists found = find(
+                new SheetOf("Fields").row("Field", "Crop", "Area (ha)", header).row("A", "grass", 7, 30));
+        assertThat(found.rows(Fields.LIST).has(Fields.DM_AT_CUTTING)).isFalse();
+        assertThat(found.rows(Fields.LIST).has(Fields.DM_AT_ENSILING)).isFalse();
+        assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"DM clamped (%)", "DM clamped (g/kg)", "DM clamped"})
+    void sharesOfDryMatterStayShares(String header) {
+        FoundLists found = find(
+                new SheetOf("Fields").row("Field", "Crop", "Area (ha)", header).row("A", "grass", 7, 300));
+        assertThat(found.rows(Fields.LIST).has(Fields.DM_AT_ENSILING)).isTrue();
+    }
+
+    /** Both were asked about, and neither used. */
+    @Test
+    void aSolutionTankBesideTheTankIsAnother() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Solution tank", "Tank (L)")
+                .row("S", "sprayer", 400, 3000));
+        assertThat(found.rows(Machines.LIST).number(Machines.TANK, 0)).isEqualTo(3000);
+        assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+    }
 }

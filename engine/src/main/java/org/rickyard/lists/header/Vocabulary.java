@@ -89,7 +89,8 @@ public final class Vocabulary {
             Set.of("min", "minimum", "lowest", "low", "max", "maximum", "highest", "high");
 
     /** Columns whose names are those of other figures too, which their unit tells. */
-    private static final Set<ColumnSpec> NAMES_OF_MORE = Set.of(Machines.PUMP_FLOW, Machines.ROUND_TIME);
+    private static final Set<ColumnSpec> NAMES_OF_MORE =
+            Set.of(Machines.PUMP_FLOW, Machines.ROUND_TIME, Fields.DM_AT_CUTTING, Fields.DM_AT_ENSILING);
 
     private static final int MOST_KEPT = 2000;
 
@@ -485,7 +486,7 @@ public final class Vocabulary {
             return null;
         }
         if (NAMES_OF_MORE.contains(column) && UnitWords.isUnit(rest) && !HeaderUnit.fits(column, rest)) {
-            // "Pump size (hp)" is no flow, and "Round trip (km)" no time.
+            // "Pump size (hp)" is no flow, "Round trip (km)" no time and "DM clamped (t)" no share.
             return null;
         }
         if (UnitWords.isMoney(bare) && !HeaderUnit.isMoney(column)) {
