@@ -22,4 +22,16 @@ class ShownDecimalsTest {
                 .extracting(Symbol::name)
                 .containsExactlyInAnyOrder("whole L, kg or tablets", "product in a full load");
     }
+
+    /** "Days open 0.8 -" stood on the clamp card, and "days needed 0.6 d" on Season. */
+    @Test
+    void whatIsCountedInDaysSaysSo() {
+        assertThat(Catalogue.all())
+                .extracting(formula -> formula.result())
+                .filteredOn(result -> result.type() == Symbol.Type.NUMBER)
+                .filteredOn(result -> result.name().matches("(.* )?days( .*)?"))
+                .hasSizeGreaterThan(15)
+                .allSatisfy(
+                        result -> assertThat(result.unit()).as(result.name()).isEqualTo(Units.D));
+    }
 }

@@ -57,7 +57,7 @@ public final class Digging {
             Symbol.number("swell", Units.PERCENT).possible(Range.NOT_NEGATIVE).decimals(0);
     /** Days of digging. */
     public static final Symbol DIG_DAYS =
-            Symbol.number("digging days", Units.ONE).possible(Range.POSITIVE).decimals(1);
+            Symbol.number("digging days", Units.D).possible(Range.POSITIVE).decimals(1);
     /** Hours dug in a day. */
     public static final Symbol DIG_HOURS_A_DAY = Symbol.number("hours dug in a day", Units.H)
             .possible(Range.POSITIVE)
@@ -225,11 +225,11 @@ public final class Digging {
     public static final Formula DIGGING_DAYS = new Formula(
             "digging-days",
             DIG_DAYS,
-            value(DIG_HOURS).over(DIG_HOURS_A_DAY),
+            new Expr.AsUnit(value(DIG_HOURS).over(DIG_HOURS_A_DAY), Units.D),
             EARTHWORK,
             "one excavator; weather, moving and breakdowns come on top",
             List.of(WorkedExample.from(Source.derived("553.09 h in days of 8 h: 69.1 (inputs of a published exercise)"))
                     .with(DIG_HOURS, 553.09)
                     .with(DIG_HOURS_A_DAY, 8)
-                    .gives(69.1, Units.ONE, 1)));
+                    .gives(69.1, Units.D, 1)));
 }

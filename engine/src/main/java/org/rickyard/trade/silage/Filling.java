@@ -49,7 +49,7 @@ public final class Filling {
             .decimals(0);
     /** Days of the gangs that fill a clamp. */
     public static final Symbol GANG_DAYS =
-            Symbol.number("days of those gangs", Units.ONE).decimals(1);
+            Symbol.number("days of those gangs", Units.D).decimals(1);
     /** Hours filled in a day. */
     public static final Symbol HOURS_A_DAY_USED = Symbol.number("hours of filling in a day, reckoned", Units.H)
             .possible(Range.above(0, 24))
@@ -63,7 +63,7 @@ public final class Filling {
             Symbol.number("hours to fill", Units.H).possible(Range.NOT_NEGATIVE).decimals(1);
     /** Days it lies open. */
     public static final Symbol DAYS_OPEN =
-            Symbol.number("days open", Units.ONE).possible(Range.NOT_NEGATIVE).decimals(1);
+            Symbol.number("days open", Units.D).possible(Range.NOT_NEGATIVE).decimals(1);
     /** Chop length. */
     public static final Symbol CHOP = Symbol.text("chop length");
     /** What pH to look for. */
@@ -80,7 +80,7 @@ public final class Filling {
     public static final Constant MOST_DAYS = new Constant(
             "days a clamp may lie open while it is filled",
             3,
-            Units.ONE,
+            Units.D,
             Source.commonPractice("filled and sealed within three days; farm press calls more than 3-4 days delayed"));
 
     /** Chop length by dry matter. */
@@ -187,7 +187,7 @@ public final class Filling {
             HOURS_A_DAY_USED,
             choice(
                     Condition.compare(value(GANG_FIELDS), Relation.MORE, number(0)),
-                    value(GANG_HOURS).over(GANG_DAYS),
+                    value(GANG_HOURS).over(new Expr.NumberOf(value(GANG_DAYS), Units.D)),
                     given(HOURS_PER_DAY, constant(HOURS_A_DAY))),
             HOURS_A_DAY.source(),
             "hours of the gangs over their days; without a gang those of the machine that rolls, otherwise a long day",
@@ -209,14 +209,14 @@ public final class Filling {
     public static final Formula DAYS_LIES_OPEN = new Formula(
             "days-open",
             DAYS_OPEN,
-            value(HOURS).over(HOURS_A_DAY_USED),
+            new Expr.AsUnit(value(HOURS).over(HOURS_A_DAY_USED), Units.D),
             MOST_DAYS.source(),
             "days without rain; more than three are cautioned",
             List.of(WorkedExample.from(
                             Source.secondHand("a published trial filled in 26 h: 2.6 days of 10 h (derived)"))
                     .with(HOURS, 26)
                     .with(HOURS_A_DAY_USED, 10)
-                    .gives(2.6, Units.ONE, 1)));
+                    .gives(2.6, Units.D, 1)));
 
     /** {@code chop-length}. */
     public static final Formula CHOP_LENGTH = new Formula(

@@ -39,14 +39,14 @@ public final class SprayHours {
             .decimals(1);
     /** Days of the window, both ends counted. */
     public static final Symbol WINDOW_DAYS =
-            Symbol.number("whole days in the window", Units.ONE).decimals(0);
+            Symbol.number("whole days in the window", Units.D).decimals(0);
     /** Hours there are. */
     public static final Symbol AVAILABLE = Symbol.number("spray hours available", Units.H)
             .possible(Range.POSITIVE)
             .decimals(1);
     /** Days the block takes. */
     public static final Symbol DAYS_NEEDED =
-            Symbol.number("days needed", Units.ONE).possible(Range.POSITIVE).decimals(0);
+            Symbol.number("days needed", Units.D).possible(Range.POSITIVE).decimals(0);
     /** Whether it fits. */
     public static final Symbol FIT = Symbol.text("window");
 
@@ -69,9 +69,7 @@ public final class SprayHours {
     public static final Formula DAYS_IN_WINDOW = new Formula(
             "window-days",
             WINDOW_DAYS,
-            value(LATEST)
-                    .minus(EARLIEST)
-                    .plus(number(1))
+            new Expr.AsUnit(value(LATEST).minus(EARLIEST).plus(number(1)), Units.D)
                     .onlyWhen(
                             Condition.compare(value(LATEST), Relation.AT_LEAST, value(EARLIEST)),
                             "the latest day is before the earliest"),
@@ -80,7 +78,7 @@ public final class SprayHours {
             List.of(WorkedExample.from(Source.derived("14 to 27 April 2025, both counted: 14 days"))
                     .with(EARLIEST, 45761)
                     .with(LATEST, 45774)
-                    .gives(14, Units.ONE, 0)));
+                    .gives(14, Units.D, 0)));
 
     /** {@code spray-hours-available}: days that are counted, or else days × workable share, × hours per day. */
     public static final Formula HOURS_AVAILABLE = new Formula(
@@ -88,7 +86,9 @@ public final class SprayHours {
             AVAILABLE,
             choice(
                     new Condition.Blank(DAYS_THERE_ARE),
-                    value(WINDOW_DAYS).times(WORKABLE_DAYS).times(HOURS_PER_DAY),
+                    new Expr.NumberOf(value(WINDOW_DAYS), Units.D)
+                            .times(WORKABLE_DAYS)
+                            .times(HOURS_PER_DAY),
                     new Expr.NumberOf(value(DAYS_THERE_ARE), Units.D).times(HOURS_PER_DAY)),
             PLAN,
             "an average; a wet or windy spell may leave none. In one Danish May 53 h a week met the criteria but only"
@@ -110,13 +110,13 @@ public final class SprayHours {
     public static final Formula SPRAY_DAYS = new Formula(
             "spray-days-needed",
             DAYS_NEEDED,
-            call(Function.ROUND_UP, value(NEEDED).over(HOURS_PER_DAY)),
+            new Expr.AsUnit(call(Function.ROUND_UP, value(NEEDED).over(HOURS_PER_DAY)), Units.D),
             PLAN,
             "fit days",
             List.of(WorkedExample.from(Source.derived("13 h at 6 h a day"))
                     .with(NEEDED, 13)
                     .with(HOURS_PER_DAY, 6)
-                    .gives(3, Units.ONE, 0)));
+                    .gives(3, Units.D, 0)));
 
     /** {@code window-fit}: whether the hours there are would do. */
     public static final Formula WINDOW_FIT = new Formula(

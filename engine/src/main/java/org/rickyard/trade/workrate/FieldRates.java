@@ -61,7 +61,7 @@ public final class FieldRates {
     /** Days one field takes one machine. */
     public static final Symbol FIELD_DAYS = Symbol.number("days of one machine", Units.D)
             .possible(Range.POSITIVE)
-            .decimals(1);
+            .decimals(2);
 
     private static final Source SRIVASTAVA = Source.published(
             "Srivastava et al. 2006, Engineering Principles of Agricultural Machines, 2nd ed., ASABE, eq. 15.1");

@@ -6,6 +6,7 @@ import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
 
 import java.util.List;
+import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
@@ -24,7 +25,7 @@ public final class GangDays {
             .decimals(1);
     /** Days of its own that a gang needs. */
     public static final Symbol DAYS_OF_GANG =
-            Symbol.number("gang days", Units.ONE).possible(Range.POSITIVE).decimals(1);
+            Symbol.number("gang days", Units.D).possible(Range.POSITIVE).decimals(2);
     /** {@code carting-hours-a-day}: typed for the job or its leading machine, otherwise the constant. */
     public static final Formula CARTING_HOURS_A_DAY = new Formula(
             "carting-hours-a-day",
@@ -42,13 +43,13 @@ public final class GangDays {
     public static final Formula DAYS_RECKONED = new Formula(
             "gang-days",
             DAYS_OF_GANG,
-            value(GangRates.GANG_HOURS).over(GANG_HOURS_A_DAY),
+            new Expr.AsUnit(value(GangRates.GANG_HOURS).over(GANG_HOURS_A_DAY), Units.D),
             Source.derived("hours over hours a day"),
             "days without rain; moving between fields comes on top",
             List.of(WorkedExample.from(Source.derived("4 h in days of 8 h"))
                     .with(GangRates.GANG_HOURS, 4)
                     .with(GANG_HOURS_A_DAY, 8)
-                    .gives(0.5, Units.ONE, 6)));
+                    .gives(0.5, Units.D, 6)));
 
     static List<Formula> formulas() {
         return List.of(CARTING_HOURS_A_DAY, DAYS_RECKONED);
