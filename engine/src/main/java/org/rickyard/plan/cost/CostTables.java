@@ -110,18 +110,19 @@ final class CostTables {
                 new TableColumn.Method(StageRates.ALIKE, COUNTED, false)));
         columns.addAll(List.of(
                 Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)),
-                Names.link(
+                // What makes up the load: an average may stand for one that is not known, not for one typed wrongly.
+                Names.dispensable(
                         Quantities.SPEED,
                         Candidate.typed(Role.JOB, Jobs.SPEED),
                         Candidate.typed(Role.MACHINE, Machines.SPEED)),
-                Names.link(Quantities.WORKING_WIDTH, Candidate.typed(Role.MACHINE, Machines.WORKING_WIDTH)),
+                Names.dispensable(Quantities.WORKING_WIDTH, Candidate.typed(Role.MACHINE, Machines.WORKING_WIDTH)),
                 Names.optional(Quantities.MASS, Candidate.typed(Role.MACHINE, Machines.MASS)),
                 Names.optional(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
                 WorkRateTables.YIELD_BASIS,
-                WorkRateTables.YIELD,
-                WorkRateTables.YIELD_DRY_MATTER,
-                WorkRateTables.DM_AT_CUTTING,
-                WorkRateTables.DM_AT_ENSILING,
+                Names.dispensable(WorkRateTables.YIELD),
+                Names.dispensable(WorkRateTables.YIELD_DRY_MATTER),
+                Names.dispensable(WorkRateTables.DM_AT_CUTTING),
+                Names.dispensable(WorkRateTables.DM_AT_ENSILING),
                 Names.link(
                         Quantities.POWER,
                         Candidate.typed(Role.TRACTOR, Machines.POWER),

@@ -123,7 +123,7 @@ public final class ClampPackingTables {
                             new TableColumn.Key(Keys.CLAMP_KEY),
                             Names.MACHINE,
                             ClampJoin.optional(Quantities.ROLLER_MASS, Clamps.ROLLER_MASS),
-                            Names.link(Quantities.MASS, Candidate.typed(Role.MACHINE, Machines.MASS)),
+                            Names.dispensable(Quantities.MASS, Candidate.typed(Role.MACHINE, Machines.MASS)),
                             Names.optional(
                                     Quantities.NUMBER_OF_MACHINES, Candidate.typed(Role.MACHINE, Machines.NUMBER)),
                             new TableColumn.Calculated(Rolling.ROLLING_MASS, false),

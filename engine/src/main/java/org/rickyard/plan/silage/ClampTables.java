@@ -290,7 +290,7 @@ final class ClampTables {
                             Names.link(Quantities.WALL_HEIGHT, Candidate.typed(Role.CLAMP, Clamps.WALL_HEIGHT)),
                             Names.optional(Quantities.BATTER, Candidate.typed(Role.CLAMP, Clamps.BATTER)),
                             Names.link(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
-                            Names.link(Quantities.OUTPUT_VOLUME, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
+                            Names.dispensable(Quantities.OUTPUT_VOLUME, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
                             Names.optional(
                                     Quantities.HOURS_PER_DAY, Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY)),
                             new TableColumn.Calculated(ClampShape.SIDE_SLOPE, false),

@@ -203,10 +203,11 @@ final class SprayNozzleTables {
                             Names.name(Quantities.NOZZLE, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.NOZZLE)),
                             new TableColumn.Key(Keys.TEST_KEY),
                             Names.link(Quantities.NOZZLE_FLOW, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.FLOW)),
-                            Names.link(Quantities.PRESSURE, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.PRESSURE)),
+                            Names.dispensable(
+                                    Quantities.PRESSURE, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.PRESSURE)),
                             Names.optional(
                                     Quantities.NEW_NOZZLE_FLOW, Candidate.typed(Role.NOZZLE_TEST, NozzleTest.NEW_FLOW)),
-                            SprayColumns.NOZZLE_SIZE,
+                            Names.dispensable(SprayColumns.NOZZLE_SIZE),
                             new TableColumn.Joined(NozzleWear.SET_FLOW, NozzleWear.FLOW_OF_SET),
                             new TableColumn.Joined(NozzleWear.SET_COUNT, NozzleWear.COUNT_OF_SET),
                             step(NozzleWear.NOZZLE_MEAN),

@@ -55,6 +55,11 @@ public final class Names {
         return new TableColumn.Link(symbol, List.of(places), true, false);
     }
 
+    /** The same link where something is reckoned another way if it is blank, but not if it cannot be read. */
+    public static TableColumn.Link dispensable(TableColumn.Link link) {
+        return new TableColumn.Link(link.symbol(), link.places(), true, false);
+    }
+
     /** A number that may be left blank, for then something stands in for it. */
     public static TableColumn.Link optional(Symbol symbol, Candidate... places) {
         return new TableColumn.Link(symbol, List.of(places), true);

@@ -302,7 +302,7 @@ final class GangTables {
         stages.forEach(stage -> columns.add(new TableColumn.Key(stageKey(stage))));
         columns.add(crop());
         columns.add(Names.link(Quantities.AREA, Candidate.typed(Role.FIELD, Fields.AREA)));
-        columns.add(Names.link(
+        columns.add(Names.optional(
                 Quantities.HOURS_PER_DAY,
                 Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY),
                 Candidate.typed(Role.LEAD, Machines.HOURS_PER_DAY)));
