@@ -57,7 +57,7 @@ public final class Cuts {
             .identifiedBy(FIELD, CROP)
             .otherwise(HOLDING, Shared.WHOSE)
             .otherwise(CUT, "cutting")
-            .otherwise(START, "date, cut date, date cut, cutting date, mown, mown on, date mown, mowing date")
+            .otherwise(START, "date, cut date, date cut, cutting date, mown on, date mown, mowing date")
             .needsOneOf(List.of(FIELD), List.of(CROP))
             .qualifier(YIELD, YIELD_BASIS)
             .unclear(Shared.LONE_DM, DM_AT_CUTTING, DM_AT_ENSILING);

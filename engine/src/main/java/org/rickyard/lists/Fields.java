@@ -133,17 +133,15 @@ public final class Fields {
     /** Along the row. */
     public static final ColumnSpec TREE_SPACING = number("Tree spacing", Quantities.TREE_SPACING)
             .also(
-                    "spacing in row, in row spacing, within row spacing, intra row spacing, trees apart, vine spacing, plant"
-                            + " spacing, bush spacing, tree distance, distance between trees, distance between vines, distance"
-                            + " between plants, spacing between trees, spacing of trees, distance in row, distance in the row,"
-                            + " spacing in the row")
+                    "spacing in row, in row spacing, within row spacing, intra row spacing, trees apart, vine spacing, bush"
+                            + " spacing, distance between trees, distance between vines, spacing between trees, spacing of trees,"
+                            + " distance in row, distance in the row, spacing in the row")
             .help("Orchards and bushes only: from tree to tree along the row.");
     /** How many. */
     public static final ColumnSpec TREES = number("Number of trees", Quantities.TREES)
             .also(
-                    "trees, no of trees, tree count, tree numbers, tree number, trees counted, trees planted, vines, number of"
-                            + " vines, no of vines, vine count, number of bushes, no of bushes, bushes, number of plants, no of"
-                            + " plants, plant count")
+                    "trees, no of trees, tree count, tree numbers, trees counted, vines, number of vines, no of vines, vine"
+                            + " count, number of bushes, no of bushes, bushes")
             .help("Orchards and bushes only: those that stand.");
     /** Whose law. */
     public static final ColumnSpec COUNTRY = choice("Country", Quantities.COUNTRY, Choices.COUNTRY)

@@ -62,7 +62,7 @@ public final class Herds {
             .help("First day fed.");
     /** Last day. */
     public static final ColumnSpec END = ColumnSpec.date("End", Quantities.FEED_END)
-            .also("end date, to, date to, to date, last day, finish, finish date, turnout, turnout date, until")
+            .also("end date, to, date to, to date, last day, finish date, turnout, turnout date, until")
             .help("Last day fed.");
     /** Fed from. */
     public static final ColumnSpec CLAMP = Shared.CLAMP
@@ -87,6 +87,8 @@ public final class Herds {
             .identifiedBy(GROUP)
             .otherwise(HOLDING, Shared.WHOSE)
             .otherwise(GROUP, "stock")
+            // Beside days, "Finish" is a weight.
+            .otherwiseWithout(DAYS, END, "finish")
             .otherwise(GROUP, "animals, type")
             .otherwise(HEAD, "animals")
             .otherwiseMeasured(

@@ -118,7 +118,7 @@ public final class Machines {
             .help("Trailers: a cubic metre of crop as it lies in the body.");
     /** One round. */
     public static final ColumnSpec ROUND_TIME = number("Round time", Quantities.ROUND_TIME)
-            .also("cycle time, round trip time, round trip, trip time, time per round, time per load, minutes per load")
+            .also("cycle time, round trip time, time per round, time per load, minutes per load")
             .help("Loaders, buckrakes, tankers, spreaders: one load, there and back.");
     /** Mass. */
     public static final ColumnSpec MASS = number("Mass", Quantities.MASS)
@@ -153,7 +153,7 @@ public final class Machines {
     public static final ColumnSpec TANK = number("Tank", Quantities.TANK_VOLUME)
             .also("main tank capacity, nominal tank volume, spray tank capacity, sprayer capacity, nominal capacity, "
                     + "tank size, tank volume, tank capacity, nominal tank, sprayer tank, main tank, "
-                    + "tanker volume, spray tank, solution tank, solution tank size, solution tank capacity")
+                    + "tanker volume, spray tank")
             .help("Nominal volume.");
     /** Usable tank. */
     public static final ColumnSpec USABLE_TANK = number("Usable tank", Quantities.USABLE_TANK)
@@ -362,15 +362,14 @@ public final class Machines {
             .help("Sprayers: what the pump gives at working pressure.");
     /** Wheel turns at work. */
     public static final ColumnSpec TURNS_LOADED = number("Wheel turns loaded", Quantities.TURNS_LOADED)
-            .also("wheel revs loaded, loaded wheel revs, loaded revs, wheel revolutions loaded,"
+            .also("wheel revs loaded, loaded wheel revs, wheel revolutions loaded,"
                     + " loaded wheel revolutions, wheel turns at work, wheel turns with load, wheel turns under load, turns"
-                    + " loaded, revs loaded")
+                    + " loaded")
             .help("Tractors: turns of a driving wheel over a distance, at work; usually 10.");
     /** Wheel turns without the load. */
     public static final ColumnSpec TURNS_UNLOADED = number("Wheel turns unloaded", Quantities.TURNS_UNLOADED)
-            .also("wheel revs unloaded, unloaded wheel revs, unloaded revs, wheel"
-                    + " revolutions unloaded, unloaded wheel revolutions, wheel turns without load, turns unloaded, revs"
-                    + " unloaded")
+            .also("wheel revs unloaded, unloaded wheel revs, wheel"
+                    + " revolutions unloaded, unloaded wheel revolutions, wheel turns without load, turns unloaded")
             .help("Over the same distance without the load, to the quarter turn.");
 
     /** The list. */
@@ -480,6 +479,7 @@ public final class Machines {
                     "spray speed, average speed, average forward speed, typical speed, usual speed, normal speed, target"
                             + " speed, work speed, op speed, driving speed")
             .otherwiseMeasured(PUMP_FLOW, "pump, spray pump")
+            .otherwiseMeasured(ROUND_TIME, "round trip")
             .otherwiseMeasured(TIMED_DISTANCE, "distance")
             .unclear(List.of("time", "seconds", "secs"), TIMED_SECONDS)
             .unclear(List.of("turnaround", "turnaround time", "turnround"), TURN_TIME, ROUND_TIME, FILL_TIME)
@@ -513,6 +513,7 @@ public final class Machines {
                             + " hopper volume, bin, bin capacity")
             .otherwiseMeasured(BODY_VOLUME, "bucket, body")
             .otherwiseMeasured(TANK, "content, contents")
+            .otherwise(TANK, "solution tank, solution tank size, solution tank capacity")
             .otherwise(
                     HOURS_PER_YEAR,
                     "use h/year, use h/yr, use hours/year, use hrs/yr, use hours per year, use hrs per year,"

@@ -362,4 +362,160 @@ class HeadersOfOtherThingsTest {
                 .anyMatch(words -> words.contains(
                         "\"Turnaround (min)\" could mean Turn time or Round time or Fill time of Machines"));
     }
+
+    private static FoundLists machine(String type, String header, Object cell) {
+        return find(new SheetOf("Machines").row("Machine", "Type", header).row("M", type, cell));
+    }
+
+    /** Each was a stop, over a column that says something else of the pump. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"Pump size (hp)", "Pump size (in)", "Pump output (bar)", "Pump capacity (gal)", "Pump rate (%)"})
+    void otherFiguresOfAPumpAreNoFlow(String header) {
+        FoundLists found = machine("sprayer", header, 6);
+        assertThat(found.rows(Machines.LIST).has(Machines.PUMP_FLOW)).isFalse();
+        assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Pump size (L/min), true", "Pump rate (m3/h), true", "Round trip (min), false", "Round trip (h), false"
+    })
+    void byTheirUnitTheyAre(String header, boolean pump) {
+        ListRows machines = machine("sprayer", header, 0.5).rows(Machines.LIST);
+        assertThat(machines.gives(pump ? Machines.PUMP_FLOW : Machines.ROUND_TIME, 0))
+                .isTrue();
+    }
+
+    /** Miles were a stop, bare figures minutes, and the way one way may be a trip. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Round trip (km)", "Round trip (mi)", "Round trip", "Trip time (min)"})
+    void waysAndSingleTripsAreNoRoundTime(String header) {
+        FoundLists found = machine("trailer", header, 6);
+        assertThat(found.rows(Machines.LIST).has(Machines.ROUND_TIME)).isFalse();
+        assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+    }
+
+    /** An engine's, 1800 of which were a stop. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Revs loaded", "Loaded revs (rpm)", "Unloaded revs"})
+    void revsUnderLoadAreNoTurnsOfWheels(String header) {
+        FoundLists found = machine("tractor", header, 1800);
+        assertThat(found.rows(Machines.LIST).has(Machines.TURNS_LOADED)).isFalse();
+        assertThat(found.rows(Machines.LIST).has(Machines.TURNS_UNLOADED)).isFalse();
+        assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+    }
+
+    /** Counts of plants in a crop, labels, years and shares. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Plant count",
+                "Plant count (plants/m2)",
+                "Number of plants",
+                "Plant number",
+                "Trees planted",
+                "Trees %",
+                "Trees (%)",
+                "Trees (ha)",
+                "Trees (m)"
+            })
+    void whatElseIsCountedInAField(String header) {
+        FoundLists found = find(
+                new SheetOf("Fields").row("Field", "Crop", "Area (ha)", header).row("A", "wheat", 7, 250));
+        assertThat(found.rows(Fields.LIST).has(Fields.TREES)).isFalse();
+        assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+    }
+
+    @Test
+    void maizeStandsInNoOrchard() {
+        FoundLists found = find(new SheetOf("Fields")
+                .row("Field", "Crop", "Area (ha)", "Row spacing (cm)", "Plant spacing (cm)")
+                .row("A", "maize", 7, 75, 14));
+        assertThat(found.rows(Fields.LIST).has(Fields.TREE_SPACING)).isFalse();
+    }
+
+    @Test
+    void aWeightAtFinishIsNoDay() {
+        FoundLists found = find(new SheetOf("Herds")
+                .row("Group", "Head", "Intake (kg DM/head/day)", "Days", "Finish (kg)")
+                .row("Bulls", 20, 8, 180, 650));
+        assertThat(found.rows(Herds.LIST).has(Herds.END)).isFalse();
+        assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+    }
+
+    @Test
+    void kilogramsBesideTheTonnesAreOfNoBale() {
+        FoundLists found = find(new SheetOf("Stocks")
+                .row("Store", "Kind", "Amount (t)", "kg wet", "DM %")
+                .row("Pit", "clamp", 100, 100000, 35));
+        assertThat(found.rows(Stocks.LIST).has(Stocks.WEIGHT_EACH)).isFalse();
+        assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+    }
+
+    @Test
+    void whetherAFieldIsMownIsNoDay() {
+        FoundLists found = find(
+                new SheetOf("Cuts").row("Field", "Cut", "Mown", "Yield (t/ha)").row("A", 1, "yes", 20));
+        assertThat(found.rows(Cuts.LIST).has(Cuts.START)).isFalse();
+    }
+
+    /** Ten gallons of either kind on an acre are a hundred litres on a hectare: nobody doses that. */
+    @ParameterizedTest
+    @CsvSource({"Per acre, 10 gal, 12 gal, false", "Rate/ac, 15 gal, 10 gal, false", "Per acre, 2 pt, 1.5 pt, true"})
+    void gallonsOfWhicheverKindAreWater(String header, String one, String other, boolean dose) {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "Product", header)
+                .row("A", "spraying", "S", "Alpha", one)
+                .row("B", "spraying", "S", "Alpha", other));
+        assertThat(found.rows(Jobs.LIST).has(Jobs.DOSE)
+                        && FoundIn.said(found).stream().anyMatch(line -> line.contains("is read as the Dose of Jobs")))
+                .isEqualTo(dose);
+    }
+
+    /** Twice as many hours and litres are needed, so a number of passes that is not read stays told. */
+    @ParameterizedTest
+    @CsvSource({
+        "Repeat, yes, no, true",
+        "Passes, both ways, one way, true",
+        "Runs, several, few, true",
+        "Passes, five, six, true",
+        "Pass, second, first, false"
+    })
+    void wordsForHowManyPasses(String header, String one, String other, boolean told) {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", header)
+                .row("A", "spraying", "S", one)
+                .row("B", "spraying", "S", other));
+        assertThat(FoundIn.said(found).stream().anyMatch(line -> line.contains("reckoned as one pass")))
+                .isEqualTo(told);
+    }
+
+    /** Tonnes of dry matter were a stop, as what share of the crop they are. */
+    @ParameterizedTest
+    @ValueSource(strings = {"DM clamped (t)", "DM baled (kg)", "DM mown (t)"})
+    void tonnesOfDryMatterAreNoShare(String header) {
+        FoundLists found = find(
+                new SheetOf("Fields").row("Field", "Crop", "Area (ha)", header).row("A", "grass", 7, 30));
+        assertThat(found.rows(Fields.LIST).has(Fields.DM_AT_CUTTING)).isFalse();
+        assertThat(found.rows(Fields.LIST).has(Fields.DM_AT_ENSILING)).isFalse();
+        assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"DM clamped (%)", "DM clamped (g/kg)", "DM clamped"})
+    void sharesOfDryMatterStayShares(String header) {
+        FoundLists found = find(
+                new SheetOf("Fields").row("Field", "Crop", "Area (ha)", header).row("A", "grass", 7, 300));
+        assertThat(found.rows(Fields.LIST).has(Fields.DM_AT_ENSILING)).isTrue();
+    }
+
+    /** Both were asked about, and neither used. */
+    @Test
+    void aSolutionTankBesideTheTankIsAnother() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Solution tank", "Tank (L)")
+                .row("S", "sprayer", 400, 3000));
+        assertThat(found.rows(Machines.LIST).number(Machines.TANK, 0)).isEqualTo(3000);
+        assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+    }
 }

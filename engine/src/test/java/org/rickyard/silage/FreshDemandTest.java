@@ -55,6 +55,27 @@ class FreshDemandTest {
                 .anyMatch(message -> message.startsWith("'Baleage' is a store on Stocks and no clamp"));
     }
 
+    /** Grass that is grazed lies in no clamp, and was a stop that asked for it in the list of clamps. */
+    @Test
+    @Tag("derived")
+    void whatLiesInNoClampIsNoStop() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Clamps",
+                        row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)"),
+                        row("Pit A", "walled", 30, 8, 2.5))
+                .sheet(
+                        "Herds",
+                        row("Group", "Head", "Intake (kg DM/d)", "Days", "Feed source"),
+                        row("Heifers", 90, 4, 76, "Grazing"),
+                        row("Cows", 90, 8, 76, "Pit B"))
+                .run();
+        assertThat(worked.messages())
+                .noneMatch(message -> message.contains("no clamp 'Grazing'"))
+                .anyMatch(message -> message.startsWith("'Grazing' is taken for feed that lies in no clamp"))
+                .anyMatch(message -> message.contains("there is no clamp 'Pit B' in the clamp list"));
+    }
+
     /** Farmers Journal: 30 cows for 14 days at 50 kg are 21 t. */
     @Test
     @Tag("published")

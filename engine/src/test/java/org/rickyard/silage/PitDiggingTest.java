@@ -60,17 +60,21 @@ class PitDiggingTest {
                 .list(
                         "Clamps",
                         row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Batter", "Soil"),
-                        row("Top yard", "earth pit", 24, 6, 3, 1, "clay"))
+                        row("Top yard", "earth pit", 24, 6, 3, 1, "clay"),
+                        row("Bay", "walled", 24, 6, 3, null, null))
                 .list("Machines", row("Machine", "Type", "Output (t/h)"), row("Digger", "excavator", 20))
                 .list(
                         "Jobs",
                         row("Field", "Operation", "Machine"),
+                        row("Bay", "Digging", "Digger"),
                         row("Top yard", "Digging", "Digger"),
                         row("Low yard", "Digging", "Digger"))
                 .run()) {
             assertThat(book.number("pit-digging", Digging.DIG_HOURS, 0)).isCloseTo(66.42, within(1e-9));
             assertThat(book.findings())
                     .anyMatch(line -> line.contains("'Top yard' is a clamp and no field"))
+                    // Nothing on Pit digging is of a walled clamp.
+                    .noneMatch(line -> line.contains("'Bay' is a clamp and no field"))
                     .anyMatch(line -> line.contains("these jobs name fields"));
         }
     }

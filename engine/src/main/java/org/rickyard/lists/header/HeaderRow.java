@@ -11,7 +11,6 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Mixes;
 import org.rickyard.lists.Products;
-import org.rickyard.lists.table.NearestHeader;
 import org.rickyard.lists.text.HeaderText;
 
 /** One row of a sheet, or a part of it, read as the header of a list. */
@@ -86,6 +85,9 @@ public final class HeaderRow {
     private static final int MOST_BY_CHANCE = 1;
 
     /** One header that a list knows, touching another list, is no list of its own: "Spray no" beside what is sprayed. */
+    /** A row knowing so many headers of a list is hardly there by chance. */
+    public static final int HARDLY_BY_CHANCE = 4;
+
     private static final int LEAST_BESIDE = 2;
 
     private final List<Vocabulary> vocabularies;
@@ -336,7 +338,7 @@ public final class HeaderRow {
             boolean flat = OF_FLAT_LISTS.contains(vocabulary.spec())
                     && OF_FLAT_LISTS.contains(match.vocabulary().spec());
             Match other = match(vocabulary, headers, run[0], run[1], false);
-            if (!flat && other.missing().size() == 1 && other.matched() >= NearestHeader.LEAST) {
+            if (!flat && other.missing().size() == 1 && other.matched() >= HARDLY_BY_CHANCE) {
                 return true;
             }
         }

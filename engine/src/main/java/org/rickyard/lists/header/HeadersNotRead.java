@@ -29,7 +29,9 @@ public final class HeadersNotRead {
     private static final Pattern PASSES =
             Pattern.compile("((number|number of) )?(pass|passe|passes|repeat|application|run)( number)?");
 
-    private static final Pattern HOW_MANY = Pattern.compile("(?i)\\d|\\b(one|once|two|twice|double|three|four)\\b");
+    private static final Pattern HOW_MANY =
+            Pattern.compile("(?i)\\d|\\b(one|once|two|twice|double|three|thrice|triple|four|five|six"
+                    + "|several|few|many|couple|both|cross|yes|y)\\b");
 
     private static final Pattern CUTS =
             Pattern.compile("(?i)((no\\.?|number|nr\\.?|#)( of)? )?cuts( per year| a year|/year)?");

@@ -193,9 +193,16 @@ final class RatesOfProduct {
             if (unit == null || unit instanceof DoseText.Unknown) {
                 return false;
             }
-            sure |= !(unit instanceof DoseText.Known known) || isNoWater(known, amount.value());
+            sure |= candidates(unit).stream().allMatch(known -> isNoWater(known, amount.value()));
         }
         return sure;
+    }
+
+    /** What it may be: "10 gal" are British gallons or American ones; none where it counts seeds or nutrient. */
+    private static List<DoseText.Known> candidates(DoseText unit) {
+        return unit instanceof DoseText.Known known
+                ? List.of(known)
+                : unit instanceof DoseText.Ambiguous ambiguous ? ambiguous.candidates() : List.of();
     }
 
     private boolean holdsDoses(int sheetColumn) {

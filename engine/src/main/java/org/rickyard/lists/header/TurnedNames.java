@@ -44,7 +44,9 @@ final class TurnedNames {
     /** The column whose name the words of a header are; null if there is none. */
     ColumnSpec of(List<String> header) {
         Set<String> words = words(header);
-        return shared.contains(words) ? null : columns.get(words);
+        // Of a word said twice one is no part of the name: "in (spacing in row)" is in inches.
+        boolean twice = header.stream().filter(words::contains).count() > words.size();
+        return twice || shared.contains(words) ? null : columns.get(words);
     }
 
     private static Set<String> words(List<String> name) {

@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Grid;
-import org.rickyard.lists.table.RowReader;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
@@ -19,7 +18,7 @@ import org.rickyard.lists.text.Words;
  *
  * <p>The row below belongs to the header if it holds words only, none of them under the name of the list's rows, and if
  * at least one column is better understood with it: a unit for a header that has none, or a name known here where the
- * row above has none. A row of nothing but units is left to {@link RowReader}.
+ * row above has none. A row of nothing but units is left to who reads the rows.
  */
 public final class TwoDeepHeader {
     /** What may stand under the name of the rows without being a name itself: "Field" over "name". */

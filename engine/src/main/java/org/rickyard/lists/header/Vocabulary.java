@@ -88,6 +88,10 @@ public final class Vocabulary {
     private static final Set<String> END_OF_RANGE =
             Set.of("min", "minimum", "lowest", "low", "max", "maximum", "highest", "high");
 
+    /** Columns whose names are those of other figures too, which their unit tells. */
+    private static final Set<ColumnSpec> NAMES_OF_MORE =
+            Set.of(Machines.PUMP_FLOW, Machines.ROUND_TIME, Fields.DM_AT_CUTTING, Fields.DM_AT_ENSILING);
+
     private static final int MOST_KEPT = 2000;
 
     private final ListSpec spec;
@@ -477,8 +481,12 @@ public final class Vocabulary {
             // "Cost/ha" is what a spraying costs, and no price of the product.
             return null;
         }
-        if (column == Fields.TREES && UnitWords.isBasis(rest)) {
-            // "Trees/ha" and "Trees per row" are not those of the field.
+        if (column == Fields.TREES && (UnitWords.isBasis(rest) || figure)) {
+            // "Trees/ha" and "Trees per row" are not those of the field; "Trees (ha)" and "Trees %" are no count.
+            return null;
+        }
+        if (NAMES_OF_MORE.contains(column) && UnitWords.isUnit(rest) && !HeaderUnit.fits(column, rest)) {
+            // "Pump size (hp)" is no flow, "Round trip (km)" no time and "DM clamped (t)" no share.
             return null;
         }
         if (UnitWords.isMoney(bare) && !HeaderUnit.isMoney(column)) {

@@ -18,9 +18,6 @@ import org.rickyard.lists.text.Words;
 
 /** The header rows of a sheet that came nearest to lists, told where no such list is found there. */
 public final class NearestHeader {
-    /** A row knowing so many headers of a list is hardly there by chance. */
-    public static final int LEAST = 4;
-
     private static final int MOST_NAMED = 6;
 
     private static final Pattern FIGURE = Pattern.compile("\\s*-?\\d+(?:[.,]\\d+)?\\s*");
@@ -57,7 +54,7 @@ public final class NearestHeader {
             int worth = match.matched() + (isNamed ? 2 : 0);
             // On a sheet of the list's own name, what it is known by is enough to miss the rest of it.
             boolean own = vocabulary.isCalled(grid.sheet()) && vocabulary.isKnownIn(match);
-            boolean near = (worth >= LEAST || own)
+            boolean near = (worth >= HeaderRow.HARDLY_BY_CHANCE || own)
                     && match.score() > match.matched()
                     && !match.missing().isEmpty();
             if (near && (best == null || match.score() > best.score())) {

@@ -10,16 +10,17 @@ import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
+import org.rickyard.trade.silage.ClampShape;
 
-/** Jobs that dig a clamp: no work on a field, and worked out for each pit and excavator whatever the jobs say. */
+/** Jobs that dig an earth pit: no work on a field, and worked out for each and excavator whatever the jobs say. */
 final class DiggingJobs {
     private static final String DIGGING = "digging";
 
     private final ListRows jobs;
     private final List<Finding> findings;
 
-    /** Names of clamps that are no fields too. */
-    private final Set<String> clamps = new HashSet<>();
+    /** Names of pits that are no fields too. */
+    private final Set<String> pits = new HashSet<>();
 
     private boolean told;
 
@@ -28,19 +29,21 @@ final class DiggingJobs {
         this.findings = findings;
         ListRows all = lists.rows(Clamps.LIST);
         for (int clamp = 0; clamp < all.size(); clamp++) {
-            clamps.add(NameKey.key(all.text(Clamps.CLAMP, clamp)));
+            if (all.text(Clamps.KIND, clamp).equals(ClampShape.EARTH_PIT)) {
+                pits.add(NameKey.key(all.text(Clamps.CLAMP, clamp)));
+            }
         }
         ListRows fields = lists.rows(Fields.LIST);
-        for (int field = 0; field < fields.size() && !clamps.isEmpty(); field++) {
-            clamps.remove(NameKey.key(fields.text(Fields.FIELD, field)));
+        for (int field = 0; field < fields.size() && !pits.isEmpty(); field++) {
+            pits.remove(NameKey.key(fields.text(Fields.FIELD, field)));
         }
     }
 
     /** Whether a job is one; the first is told. */
     boolean isOfClamp(int job) {
-        boolean digs = !clamps.isEmpty()
+        boolean digs = !pits.isEmpty()
                 && jobs.text(Jobs.OPERATION, job).equals(DIGGING)
-                && clamps.contains(NameKey.key(jobs.text(Jobs.FIELD, job)));
+                && pits.contains(NameKey.key(jobs.text(Jobs.FIELD, job)));
         if (digs && !told) {
             told = true;
             findings.add(Finding.note(

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.rickyard.formula.Numbers;
@@ -18,6 +19,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
 import org.rickyard.lists.RepeatedKey;
 import org.rickyard.lists.Stocks;
+import org.rickyard.lists.text.Words;
 import org.rickyard.plan.fit.PlanContext;
 import org.rickyard.plan.join.MissingList;
 import org.rickyard.plan.join.RowNumbers;
@@ -29,6 +31,10 @@ import org.rickyard.trade.Keys;
 /** Makes the tables of feeding: which store and group belongs to which holding and clamp. */
 final class FeedFamily {
     private static final String NONE = "no herds are listed";
+
+    /** What herds are fed that no clamp is called by, in normal form. */
+    private static final Set<String> FED_ELSEWHERE =
+            Set.of("grazing", "grazed grass", "pasture", "bought", "bought in", "purchased", "hay", "straw");
 
     private final PlanContext plan;
     private final ListRows herds;
@@ -146,6 +152,15 @@ final class FeedFamily {
                             "'" + name
                                     + "' is a store on Stocks and no clamp: this group counts for the farm's feed, of which"
                                     + " all stores are added up, but for no clamp."));
+            return 0;
+        }
+        if (found instanceof NameKey.None && FED_ELSEWHERE.contains(Words.normal(name))) {
+            plan.findings()
+                    .add(Finding.note(
+                            herds.address(Herds.CLAMP, herd).orElse(null),
+                            "'" + name
+                                    + "' is taken for feed that lies in no clamp: this group counts for the farm, but for"
+                                    + " no clamp. If nothing from the stores is fed to it, leave its row out."));
             return 0;
         }
         if (clamps.size() == 0) {

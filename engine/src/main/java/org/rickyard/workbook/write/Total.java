@@ -10,7 +10,7 @@ import org.rickyard.plan.table.TableSpec;
  *
  * @param given false where no row had anything to add: the sum is then withheld, for 0 would be read as an answer
  */
-public record Total(double sum, boolean given, int leftOut) {
+record Total(double sum, boolean given, int leftOut) {
     /** What is missing from totals that are added up is missing from their sum. */
     static Total of(ResultTable table, TableSpec.TotalName total) {
         Total own = of(table, total.symbol());
