@@ -90,7 +90,7 @@ public final class Stocks {
             .identifiedBy(STORE)
             .otherwise(HOLDING, Shared.WHOSE)
             .otherwise(STORE, "storage, stored in")
-            .otherwiseWithout(AMOUNT, WEIGHT_EACH, "kg wet, wet kg, kg fresh, fresh kg, bale kg")
+            .otherwiseWithout(AMOUNT, WEIGHT_EACH, "kg wet, wet kg, kg fresh, fresh kg")
             .ifNamed(STORE, "clamp, clamp name, pit, pit name, silo, bunker, bay, clamp no, pit no, clamp or stack")
             .needsOneOf(List.of(AMOUNT), List.of(COUNT, WEIGHT_EACH))
             .needsHeaders(3);

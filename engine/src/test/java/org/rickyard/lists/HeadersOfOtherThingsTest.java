@@ -443,6 +443,16 @@ class HeadersOfOtherThingsTest {
         assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
     }
 
+    /** Its words turned round are "kg/bale"; as a name of its own it meant nothing, and the list was not read. */
+    @ParameterizedTest
+    @ValueSource(strings = {"bale kg", "Bale kg (fresh)", "kg wet", "kg fresh", "Bale weight (kg)"})
+    void kilogramsBesideBalesAreOfOne(String header) {
+        FoundLists found = find(new SheetOf("Stocks")
+                .row("Store", "Kind", "Count", header, "kg DM")
+                .row("Stack", "bales", 100, 600, 240));
+        assertThat(found.rows(Stocks.LIST).number(Stocks.WEIGHT_EACH, 0)).isEqualTo(600);
+    }
+
     @Test
     void kilogramsBesideTheTonnesAreOfNoBale() {
         FoundLists found = find(new SheetOf("Stocks")
