@@ -143,7 +143,7 @@ public final class AllFindings {
                 Calculated calculated = (Calculated) column;
                 findings.add(Finding.note(
                         places.cell(table.spec(), column.symbol(), 0),
-                        "the default " + column.symbol().name() + " is used in " + count
+                        "a default for " + column.symbol().name() + " is used in " + count
                                 + (count == 1 ? " row" : " rows") + " of '" + places.sheet(table.spec())
                                 + "'; typing your own would make it surer ("
                                 + calculated.formula().source() + ")."));

@@ -251,6 +251,25 @@ class WrittenLooksTest {
         assertThat(scales).contains(75).anyMatch(scale -> scale < 75).allMatch(scale -> scale >= 50);
     }
 
+    /** A row can only be so high: the last cautions of a clamp of which much is to be said were below its edge. */
+    @Test
+    void everyCautionOfACardIsInSight() {
+        XSSFSheet sheet = feet.getSheet("Clamp cards");
+        int cells = 0;
+        for (Row row : sheet) {
+            String told = text(row, 0);
+            if (told.contains("CAUTION: ")) {
+                cells++;
+                int lines = told.lines()
+                        .mapToInt(line -> (line.length() + width(sheet, 0) - 1) / width(sheet, 0))
+                        .sum();
+                assertThat(lines * 15.0).as(told).isLessThanOrEqualTo(row.getHeightInPoints());
+            }
+        }
+        // One of the two clamps needs more than one cell.
+        assertThat(cells).isGreaterThan(2);
+    }
+
     @Test
     void theTitleOfACardIsWhole() {
         XSSFSheet sheet = longNames.getSheet("Spray cards");

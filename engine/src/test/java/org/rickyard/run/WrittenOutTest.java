@@ -109,9 +109,9 @@ class WrittenOutTest {
         assertThat(book.with("Clamps", 1, 7, 0).run(folder).at(Severity.CAUTION))
                 .noneMatch(message -> message.contains("ramps are reckoned"));
         // The density typed, though as dry matter, is no default.
-        assertThat(run.messages(Severity.NOTE)).noneMatch(message -> message.contains("the default clamp density"));
+        assertThat(run.messages(Severity.NOTE)).noneMatch(message -> message.contains("a default for clamp density"));
         assertThat(book.with("Clamps", 1, 10, null).run(folder).messages(Severity.NOTE))
-                .anyMatch(message -> message.contains("the default clamp density (fresh) is used in 1 row"));
+                .anyMatch(message -> message.contains("a default for clamp density (fresh) is used in 1 row"));
     }
 
     @Test

@@ -117,6 +117,9 @@ public final class SaidNumbers {
         } else if (take("(")) {
             return arguments().get(0);
         }
+        if (take("π")) {
+            return Math.PI;
+        }
         Matcher day = DAY.matcher(text).region(at, text.length());
         if (day.lookingAt()) {
             at = day.end();

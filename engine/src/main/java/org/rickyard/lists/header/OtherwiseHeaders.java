@@ -9,6 +9,7 @@ import org.rickyard.lists.Herds;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.Vocabulary.Heading;
 import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.HowKnown;
 import org.rickyard.lists.text.TurnedHeader;
 import org.rickyard.lists.text.UnitWords;
 
@@ -55,6 +56,7 @@ final class OtherwiseHeaders {
         read += unread == null || !named ? 0 : readAll(hints.ifNamed(), headings, unread);
         read += unread == null ? 0 : readFeeds(headings, unread);
         read += unread == null ? 0 : readTurned(headings, unread);
+        read += unread == null ? 0 : readAsKnown(headings, unread);
         for (ListSpec.StandIn standIn : hints.standIns()) {
             if (!means(headings, standIn.column())
                     && standIn.besideAny().stream().anyMatch(column -> means(headings, column))) {
@@ -123,6 +125,45 @@ final class OtherwiseHeaders {
             }
         }
         return read;
+    }
+
+    /**
+     * "Average speed km/h" and "Yield t/ha (est)" where no other header is the speed or the yield. Of two beside each other,
+     * one planned and one achieved, nobody can tell which is to be reckoned with: neither is read.
+     */
+    private int readAsKnown(Heading[] headings, HeaderText[] unread) {
+        Heading[] asKnown = new Heading[unread.length];
+        for (int i = 0; i < unread.length; i++) {
+            asKnown[i] = headings[i] == null && unread[i] != null ? asKnown(unread[i]) : null;
+        }
+        int read = 0;
+        for (int i = 0; i < unread.length; i++) {
+            ColumnSpec column = asKnown[i] == null ? null : asKnown[i].column();
+            boolean alone = column != null
+                    && !means(headings, column)
+                    && Stream.of(asKnown)
+                                    .filter(Objects::nonNull)
+                                    .filter(other -> other.column() == column)
+                                    .count()
+                            == 1;
+            if (alone) {
+                headings[i] = asKnown[i];
+                read++;
+            }
+        }
+        return read;
+    }
+
+    /** What a header means without the words that tell how its figures are known; null if nothing certain. */
+    private Heading asKnown(HeaderText header) {
+        String plain = HowKnown.isSaid(header.raw()) ? HowKnown.without(header.raw()) : "";
+        Heading heading = plain.isEmpty() ? null : vocabulary.read(HeaderText.of(plain));
+        return heading != null
+                        && heading.isCertain()
+                        && heading.column().isNumeric()
+                        && (heading.rest().isEmpty() || HeaderUnit.fits(heading.column(), heading.rest()))
+                ? heading
+                : null;
     }
 
     /** What a header means with its unit at the end, or by one of two names that it gives; null if nothing certain. */

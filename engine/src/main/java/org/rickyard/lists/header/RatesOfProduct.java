@@ -21,6 +21,8 @@ import org.rickyard.quantity.Units;
 final class RatesOfProduct {
     private static final String RATE = "rate";
 
+    private static final String AMOUNTS = "amounts of product";
+
     /** Litres on a hectare; knapsacks and aircraft put out more spray than that, and nobody doses so much. */
     private static final double MOST_DOSED = 10;
 
@@ -36,11 +38,17 @@ final class RatesOfProduct {
         this.findings = findings;
     }
 
-    /** Reads a lone rate as the dose if each of its texts is a dose and one at least can be nothing else. */
-    void apply(HeaderRow.Match match) {
+    /** The dose of a list that has one and no header for it; null if it has none, or a header. */
+    private static ColumnSpec doseWanting(HeaderRow.Match match) {
         ListSpec spec = match.vocabulary().spec();
         ColumnSpec dose = spec == Mixes.LIST ? Mixes.DOSE : spec == Jobs.LIST ? Jobs.DOSE : null;
-        if (dose == null || match.places(dose) > 0) {
+        return dose == null || match.places(dose) > 0 ? null : dose;
+    }
+
+    /** Reads a lone rate as the dose if each of its texts is a dose and one at least can be nothing else. */
+    void apply(HeaderRow.Match match) {
+        ColumnSpec dose = doseWanting(match);
+        if (dose == null) {
             return;
         }
         for (int i = 0; i < match.headings().length; i++) {
@@ -52,12 +60,9 @@ final class RatesOfProduct {
                     && heading.rest().isEmpty()
                     && heading.candidates().contains(dose)
                     && HeaderText.of(headers[sheetColumn]).normal().equals(RATE)
-                    && holdsDoses(sheetColumn)) {
+                    && holdsAmounts(sheetColumn, "")) {
                 match.headings()[i] = heading.as(dose, "");
-                findings.add(Finding.note(
-                        new CellAddress(grid.sheet(), headerRow, sheetColumn),
-                        Words.quoted(headers[sheetColumn]) + " is read as the " + dose.name() + " of " + spec.name()
-                                + ": its cells are amounts of product."));
+                tellBy(match, i, dose, AMOUNTS);
                 return;
             }
         }
@@ -68,9 +73,8 @@ final class RatesOfProduct {
      * a price has no litres, and of water nobody puts out so little.
      */
     void applyPerSoMuch(HeaderRow.Match match) {
-        ListSpec spec = match.vocabulary().spec();
-        ColumnSpec dose = spec == Mixes.LIST ? Mixes.DOSE : spec == Jobs.LIST ? Jobs.DOSE : null;
-        if (dose == null || match.places(dose) > 0) {
+        ColumnSpec dose = doseWanting(match);
+        if (dose == null) {
             return;
         }
         for (int i = 0; i < match.headings().length; i++) {
@@ -81,14 +85,14 @@ final class RatesOfProduct {
                     || !heading.settled()
                             && (heading.candidates().contains(dose)
                                     || heading.candidates()
-                                            .contains(spec.unitColumns().get(dose)));
+                                            .contains(match.vocabulary()
+                                                    .spec()
+                                                    .unitColumns()
+                                                    .get(dose)));
             String basis = open && headers[sheetColumn] != null ? basis(headers[sheetColumn]) : "";
             if (!basis.isEmpty() && holdsAmounts(sheetColumn, basis)) {
                 match.headings()[i] = new Vocabulary.Heading(List.of(dose), basis, 2, false, null);
-                findings.add(Finding.note(
-                        new CellAddress(grid.sheet(), headerRow, sheetColumn),
-                        Words.quoted(headers[sheetColumn]) + " is read as the " + dose.name() + " of " + spec.name()
-                                + ": its cells are amounts of product."));
+                tellBy(match, i, dose, AMOUNTS);
                 return;
             }
         }
@@ -126,7 +130,7 @@ final class RatesOfProduct {
                 match.headings()[water] = match.headings()[water].as(Jobs.WATER_VOLUME, litres);
                 match.headings()[dose] = match.headings()[dose].as(Jobs.DOSE, dosed);
                 tellBy(match, water, Jobs.WATER_VOLUME, "more than is dosed of a product");
-                tellBy(match, dose, Jobs.DOSE, "amounts of product");
+                tellBy(match, dose, Jobs.DOSE, AMOUNTS);
                 return;
             }
         }
@@ -175,6 +179,7 @@ final class RatesOfProduct {
         return UnitWords.isAreaAlone(rest) || UnitWords.isPerSpray(rest) ? rest : "";
     }
 
+    /** Whether all texts under a header are doses, on what the header counts them on, and one can be nothing else. */
     private boolean holdsAmounts(int sheetColumn, String basis) {
         boolean sure = false;
         int last = TextsBelow.end(grid, headerRow);
@@ -188,7 +193,7 @@ final class RatesOfProduct {
                 continue;
             }
             DoseText unit = amount.isWithUnit()
-                    ? DoseText.read(Words.trim(amount.unit()) + ' ' + basis, CustomaryUnits.UNSET)
+                    ? DoseText.read((Words.trim(amount.unit()) + ' ' + basis).strip(), CustomaryUnits.UNSET)
                     : null;
             if (unit == null || unit instanceof DoseText.Unknown) {
                 return false;
@@ -203,27 +208,6 @@ final class RatesOfProduct {
         return unit instanceof DoseText.Known known
                 ? List.of(known)
                 : unit instanceof DoseText.Ambiguous ambiguous ? ambiguous.candidates() : List.of();
-    }
-
-    private boolean holdsDoses(int sheetColumn) {
-        boolean sure = false;
-        int last = TextsBelow.end(grid, headerRow);
-        for (int row = headerRow + 1; row < last; row++) {
-            Grid.Kind kind = grid.kind(row, sheetColumn);
-            if (kind == Grid.Kind.NUMBER) {
-                return false;
-            }
-            AmountText amount = kind == Grid.Kind.TEXT ? AmountText.of(Words.trim(grid.text(row, sheetColumn))) : null;
-            if (amount == null || amount.text().isEmpty() || Words.marksBlank(amount.text())) {
-                continue;
-            }
-            DoseText unit = amount.isWithUnit() ? DoseText.read(amount.unit(), CustomaryUnits.UNSET) : null;
-            if (unit == null || unit instanceof DoseText.Unknown) {
-                return false;
-            }
-            sure |= unit instanceof DoseText.Known known && isNoWater(known, amount.value());
-        }
-        return sure;
     }
 
     private static boolean isNoWater(DoseText.Known known, double value) {

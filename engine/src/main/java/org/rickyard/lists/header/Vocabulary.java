@@ -16,6 +16,7 @@ import org.rickyard.lists.Machines;
 import org.rickyard.lists.Products;
 import org.rickyard.lists.Shared;
 import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.HowKnown;
 import org.rickyard.lists.text.TurnedHeader;
 import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
@@ -170,7 +171,10 @@ public final class Vocabulary {
 
     /** Whether a header begins with one of the names that count only where no other header means the column. */
     boolean mayMeanOtherwise(HeaderText header) {
-        return known.mayMeanOtherwise(header) || header.mayBeTurned() || otherwise.isFeed(header);
+        return known.mayMeanOtherwise(header)
+                || header.mayBeTurned()
+                || otherwise.isFeed(header)
+                || HowKnown.isSaid(header.raw());
     }
 
     /** The headers that mean a column only where no other header does. */

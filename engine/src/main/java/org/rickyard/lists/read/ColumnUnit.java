@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.HowKnown;
 import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
@@ -29,11 +30,6 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
     private static final Pattern OR = Pattern.compile(" or ");
 
     private static final Pattern OUNCES = Pattern.compile("(?i)\\b(?<!fl )(oz|ozs|ounces?)\\b");
-
-    /** Words that tell how a figure is known, and nothing of its unit: "Area (GPS)". */
-    private static final Pattern HOW_KNOWN = Pattern.compile(
-            "(?i)(?<![\\p{L}\\d])(gps|rpa|lpis|map|mapped|measured|surveyed|official|actual|approx|approximate|est|estimated"
-                    + "|planned)(?![\\p{L}\\d])");
 
     private static final Pattern TONS = Pattern.compile("(?i)\\b(((long|short|us|uk|imperial) )?tons?|tonnes?)\\b");
 
@@ -128,7 +124,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
     }
 
     private static String withoutHowKnown(String text) {
-        return AT_EITHER_END.matcher(HOW_KNOWN.matcher(text).replaceAll(" ")).replaceAll("");
+        return AT_EITHER_END.matcher(HowKnown.without(text)).replaceAll("");
     }
 
     private static ColumnUnit share(ColumnSpec column) {

@@ -46,6 +46,7 @@ public final class SprayFamily {
     public static void build(PlanContext plan, JobLines jobLines) {
         SprayFamily family = new SprayFamily(plan, jobLines);
         ProductsNotSprayed.tell(plan, jobLines);
+        ProductsOfNoJob.tell(plan, jobLines);
         family.tanks();
         family.records();
         SprayNozzleFamily.build(plan, family.blocks, family.lines, family.products);

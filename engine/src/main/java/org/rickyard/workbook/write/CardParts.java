@@ -23,6 +23,7 @@ final class CardParts {
     private static final String MOVED_CAUTIONS =
             "The cautions of this card are withheld, and some of its figures: since the run rows of a result sheet"
                     + " were sorted, or names changed. Run again before it is used.";
+    private static final List<Severity> BROKEN_BEFORE = List.of(Severity.CAUTION, Severity.STOP);
     /** More of them might be more than a formula, or the text of a cell, may hold. */
     private static final int MOST_IN_A_CELL = 50;
 
@@ -198,7 +199,7 @@ final class CardParts {
         }
     }
 
-    /** The cautions taken up, live, each on a line in as few cells as hold them, so that what is quiet leaves no gap. */
+    /** The cautions taken up, live, each on a line in as few cells as show them whole, so that what is quiet leaves no gap. */
     void tellCautions() {
         List<Caution> some = new ArrayList<>();
         Set<String> inPlace = new LinkedHashSet<>();
@@ -206,7 +207,8 @@ final class CardParts {
             int length = Stream.concat(inPlace.stream(), caution.marks().stream())
                     .mapToInt(String::length)
                     .sum();
-            if (some.size() == MOST_IN_A_CELL || !some.isEmpty() && length > LONGEST_MARKS) {
+            boolean full = some.size() == MOST_IN_A_CELL || length > LONGEST_MARKS;
+            if (!some.isEmpty() && (full || !page.holds(told(some) + "\n" + caution.now()))) {
                 tell(some, inPlace);
                 some.clear();
                 inPlace.clear();
@@ -222,17 +224,27 @@ final class CardParts {
 
     private void tell(List<Caution> some, Set<String> inPlace) {
         String all = "TRIM(" + some.stream().map(Caution::cell).collect(Collectors.joining("&\" \"&")) + ")";
-        String now = some.stream().map(Caution::now).collect(Collectors.joining(" "));
-        String told = now.strip().replaceAll(" +", " ");
-        for (Severity severity : List.of(Severity.CAUTION, Severity.STOP)) {
+        for (Severity severity : BROKEN_BEFORE) {
             all = "SUBSTITUTE(" + all + ",\" " + severity + ": \",CHAR(10)&\"" + severity + ": \")";
-            told = told.replace(" " + severity + ": ", "\n" + severity + ": ");
         }
         page.line()
                 .formula(
                         Looks.CAUTION_WRAPPED,
                         RowMarks.whileInPlace(List.copyOf(inPlace), all, "\"" + MOVED_CAUTIONS + "\""),
-                        told);
+                        told(some));
+    }
+
+    /** What a cell with these cautions says now. */
+    private static String told(List<Caution> some) {
+        String told = some.stream()
+                .map(Caution::now)
+                .collect(Collectors.joining(" "))
+                .strip()
+                .replaceAll(" +", " ");
+        for (Severity severity : BROKEN_BEFORE) {
+            told = told.replace(" " + severity + ": ", "\n" + severity + ": ");
+        }
+        return told;
     }
 
     /** What a row lacks, live; nothing where it lacks nothing. */

@@ -12,8 +12,8 @@ import org.rickyard.plan.table.SheetPlaces;
 final class ChecksSheet {
     private static final int MASTER_ROW = 1;
     private static final int FIRST_CHECK = 5;
-    private static final String HEADING = "Totals by two routes (live); " + BalanceCheck.NOT_COMPARED
-            + ": so many rows are withheld that nothing is left to add up";
+    private static final String HEADING = "Totals by two routes (live; where it says \"" + BalanceCheck.NOT_COMPARED
+            + "\", so many rows are withheld that nothing is left to add up)";
     private static final String PASS = "Checks: all totals agree";
     private static final String PART = "Checks: no total is wrong, but some are incomplete, see Checks";
     private static final String AGAIN =

@@ -105,6 +105,11 @@ final class PlainSheet extends OurSheet {
         }
     }
 
+    /** Whether a cell of the first column can show a text whole that is broken into lines in it. */
+    boolean holds(String text) {
+        return SheetXml.holds(text, widths.get(0));
+    }
+
     /** Prints the sheet upright, as cards. */
     PlainSheet asCards() {
         cards = true;

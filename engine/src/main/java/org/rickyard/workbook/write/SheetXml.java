@@ -139,13 +139,19 @@ final class SheetXml {
         for (int i = 0; i < texts.size() && i < widths.size(); i++) {
             String text = texts.get(i);
             if (text != null && !text.isEmpty()) {
-                int width = widths.get(i);
-                most = Math.max(
-                        most,
-                        text.lines().mapToInt(line -> linesIn(line, width)).sum());
+                most = Math.max(most, linesOf(text, widths.get(i)));
             }
         }
         return Math.min(HIGHEST_ROW, most * LINE_HEIGHT);
+    }
+
+    /** Whether a row can be as high as a text needs that is broken into lines in a column. */
+    static boolean holds(String text, int width) {
+        return linesOf(text, width) * LINE_HEIGHT <= HIGHEST_ROW;
+    }
+
+    private static int linesOf(String text, int width) {
+        return text.lines().mapToInt(line -> linesIn(line, width)).sum();
     }
 
     private static int linesIn(String text, int width) {
