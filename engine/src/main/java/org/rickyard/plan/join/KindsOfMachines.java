@@ -60,10 +60,9 @@ public final class KindsOfMachines {
                 : KindOfMachine.of(type, typed, name);
     }
 
-    /** Whether a power that is typed for a machine is that of an engine of its own. */
+    /** Whether a power that is typed for a machine, usable or not, is that of an engine of its own. */
     public boolean drivesItself(int machine) {
-        return machines.state(Machines.POWER, machine) == ListRows.State.GIVEN
-                && (!isForager(machine) || !isPulled(machine));
+        return machines.isFilled(Machines.POWER, machine) && (!isForager(machine) || !isPulled(machine));
     }
 
     private boolean isForager(int machine) {

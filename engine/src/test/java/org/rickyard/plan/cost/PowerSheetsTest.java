@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.quantity.Units;
 import org.rickyard.testing.SeasonBook;
 
@@ -171,6 +172,30 @@ class PowerSheetsTest {
                 .run();
         assertThat(worked.number("repairs", "Big one") * 4000).isCloseTo(repairs, within(0.5));
         assertThat(worked.differences()).isEmpty();
+    }
+
+    /** Whether it drives itself is told by there being a power; one stored as text made its repairs those of a trailed one. */
+    @ParameterizedTest
+    @ValueSource(strings = {"90", "about 90"})
+    void aForagerWhosePowerCannotBeReadStillDrivesItself(String power) {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("Far", 12, "grass"))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "List price",
+                                "Life (yr)",
+                                "Hours per year (h)",
+                                "Power (kW)",
+                                "Power basis"),
+                        row("Big one", "forager", 3, 6, 400000, 10, 400, power, "engine"))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("Far", "chopping", "Big one"))
+                .run();
+        assertThat(worked.number("repairs", "Big one") * 4000).isCloseTo(192000, within(0.5));
     }
 
     /** The same tables: a power may be what a trailed forager asks of its tractor. */
