@@ -138,7 +138,11 @@ final class SeasonBookings {
         chart();
     }
 
+    /** None where how many there are was typed but cannot be read: one is taken for a blank alone. */
     private double shareTaken(Booking booking) {
+        if (machines.isFilled(Machines.NUMBER, booking.machine()) && !owned.containsKey(booking.machine())) {
+            return Double.NaN;
+        }
         int taken = DayPlan.taken(planned.get(booking.task()), booking.machine());
         return 100.0 * taken / Math.max(taken, owned.getOrDefault(booking.machine(), 1));
     }

@@ -71,6 +71,14 @@ class MachineSeasonTest {
         assertThat(worked.differences()).isEmpty();
     }
 
+    /** A blank means one; a number stored as text is no blank, and each of one would be given twice its hours. */
+    @Test
+    void whereItCannotBeReadHowManyThereAreHoursOfEachAreWithheld() {
+        SeasonBook.Worked worked = twoJobs(2, row("Machine", "Type", "Number"), row("Old red", "tractor", "2"));
+        assertThat(worked.result("machine-season-hours", "Old red").number()).isEmpty();
+        assertThat(worked.differences()).isEmpty();
+    }
+
     /** Common practice: a machine of one's own that stands in the yard is put to work before one is hired. */
     @Test
     void whatTheMachineListHasIsNotToldToBeHired() {
