@@ -9,8 +9,6 @@ import org.rickyard.lists.Herds;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.Vocabulary.Heading;
 import org.rickyard.lists.text.HeaderText;
-import org.rickyard.lists.text.HowKnown;
-import org.rickyard.lists.text.TurnedHeader;
 import org.rickyard.lists.text.UnitWords;
 
 /** The headers of a list that mean a column only where no other header does: rare names, and names turned round. */
@@ -156,8 +154,8 @@ final class OtherwiseHeaders {
 
     /** What a header means without the words that tell how its figures are known; null if nothing certain. */
     private Heading asKnown(HeaderText header) {
-        String plain = HowKnown.isSaid(header.raw()) ? HowKnown.without(header.raw()) : "";
-        Heading heading = plain.isEmpty() ? null : vocabulary.read(HeaderText.of(plain));
+        HeaderText plain = header.withoutHowKnown();
+        Heading heading = plain == null ? null : vocabulary.read(plain);
         return heading != null
                         && heading.isCertain()
                         && heading.column().isNumeric()
@@ -168,7 +166,7 @@ final class OtherwiseHeaders {
 
     /** What a header means with its unit at the end, or by one of two names that it gives; null if nothing certain. */
     private Heading turned(HeaderText header) {
-        HeaderText unitLast = TurnedHeader.unitLast(header);
+        HeaderText unitLast = header.unitLast();
         if (unitLast != null) {
             Heading heading = vocabulary.byName(unitLast);
             for (ListSpec.Otherwise otherwise : hints.otherwise()) {
@@ -181,7 +179,7 @@ final class OtherwiseHeaders {
                     ? heading
                     : null;
         }
-        List<Heading> names = TurnedHeader.alternatives(header).stream()
+        List<Heading> names = header.alternatives().stream()
                 .map(vocabulary::byName)
                 .filter(Objects::nonNull)
                 .toList();

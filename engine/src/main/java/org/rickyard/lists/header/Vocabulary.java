@@ -16,7 +16,6 @@ import org.rickyard.lists.Machines;
 import org.rickyard.lists.Products;
 import org.rickyard.lists.Shared;
 import org.rickyard.lists.text.HeaderText;
-import org.rickyard.lists.text.HowKnown;
 import org.rickyard.lists.text.TurnedHeader;
 import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
@@ -174,7 +173,7 @@ public final class Vocabulary {
         return known.mayMeanOtherwise(header)
                 || header.mayBeTurned()
                 || otherwise.isFeed(header)
-                || HowKnown.isSaid(header.raw());
+                || header.withoutHowKnown() != null;
     }
 
     /** The headers that mean a column only where no other header does. */
@@ -460,8 +459,7 @@ public final class Vocabulary {
                 || column.type() == ColumnSpec.Type.DATE
                 || column.type() == ColumnSpec.Type.NOZZLE;
         boolean plural = rest.equals("s");
-        boolean figure = UnitWords.measures(rest) || header.isShareOf(count);
-        if (text && !plural && figure && !mayBeUnits(column)) {
+        if (text && !plural && !mayBeUnits(column) && isFigure(header, count, rest)) {
             // "Tractor hours", "Buffer (m)" and "Crop (%)" are figures, and no tractor, category or crop.
             return null;
         }
@@ -485,7 +483,7 @@ public final class Vocabulary {
             // "Cost/ha" is what a spraying costs, and no price of the product.
             return null;
         }
-        if (column == Fields.TREES && (UnitWords.isBasis(rest) || figure)) {
+        if (column == Fields.TREES && (UnitWords.isBasis(rest) || isFigure(header, count, rest))) {
             // "Trees/ha" and "Trees per row" are not those of the field; "Trees (ha)" and "Trees %" are no count.
             return null;
         }
@@ -498,6 +496,10 @@ public final class Vocabulary {
         }
         boolean readable = header.isSetOff(count) || UnitWords.isUnit(bare) || UnitWords.isBasis(bare);
         return readable ? bare : null;
+    }
+
+    private static boolean isFigure(HeaderText header, int count, String rest) {
+        return header.isShareOf(count) || UnitWords.measures(rest);
     }
 
     /** Whether what is typed in a column of words may be units, or words that look like them: "Charge unit (h/ha)". */

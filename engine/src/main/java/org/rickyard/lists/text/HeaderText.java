@@ -60,9 +60,13 @@ public final class HeaderText {
     /** The first words, as often as they were asked for: every list asks for the same. */
     private String[] names;
 
-    private Boolean turned;
+    private String[] rests;
+    private HeaderText unitLast;
+    private List<HeaderText> alternatives;
     private HeaderText withoutYear;
     private boolean lookedForYear;
+    private HeaderText withoutHowKnown;
+    private boolean lookedForHowKnown;
 
     /** Whether it {@link UnitWords#tellsColumn tells} a column; null until it is asked. */
     private Boolean tells;
@@ -119,11 +123,26 @@ public final class HeaderText {
 
     /** Whether it may mean something by one of two names, or with its unit at the end; every list asks. */
     public boolean mayBeTurned() {
-        if (turned == null) {
-            turned = TurnedHeader.unitLast(this) != null
-                    || TurnedHeader.alternatives(this).size() > 1;
+        return alternatives().size() > 1 || unitLast != null;
+    }
+
+    /** The header {@link TurnedHeader#unitLast with its unit last}, or null; every list asks. */
+    public HeaderText unitLast() {
+        lookForTurns();
+        return unitLast;
+    }
+
+    /** The {@link TurnedHeader#alternatives names} that it gives as one or the other; every list asks. */
+    public List<HeaderText> alternatives() {
+        lookForTurns();
+        return alternatives;
+    }
+
+    private void lookForTurns() {
+        if (alternatives == null) {
+            unitLast = TurnedHeader.unitLast(this);
+            alternatives = TurnedHeader.alternatives(this);
         }
-        return turned;
     }
 
     /** The header without its year, or null if it names none. */
@@ -134,6 +153,16 @@ public final class HeaderText {
             lookedForYear = true;
         }
         return withoutYear;
+    }
+
+    /** The header without the words that tell {@link HowKnown how its figures are known}; null if it has none, or no more. */
+    public HeaderText withoutHowKnown() {
+        if (!lookedForHowKnown) {
+            String without = HowKnown.isSaid(words) ? HowKnown.without(raw) : "";
+            withoutHowKnown = without.isEmpty() ? null : of(without);
+            lookedForHowKnown = true;
+        }
+        return withoutHowKnown;
     }
 
     /** Whether it is nothing but a unit that tells what is measured in it; every list asks. */
@@ -193,10 +222,17 @@ public final class HeaderText {
 
     /** What follows the first {@code count} words, brackets and leading marks taken off; a leading slash is kept. */
     public String rest(int count) {
-        String tail = count == 0 ? raw : raw.substring(ends.get(count - 1));
-        String open = BRACKETS.matcher(tail).replaceAll(" ").strip();
-        String cut = MARKS.matcher(open).replaceAll("");
-        return cut.regionMatches(true, 0, "in ", 0, 3) ? cut.substring(3).strip() : cut;
+        if (rests == null) {
+            rests = new String[words.size() + 1];
+        }
+        if (rests[count] == null) {
+            String tail = count == 0 ? raw : raw.substring(ends.get(count - 1));
+            String open = BRACKETS.matcher(tail).replaceAll(" ").strip();
+            String cut = MARKS.matcher(open).replaceAll("");
+            rests[count] =
+                    cut.regionMatches(true, 0, "in ", 0, 3) ? cut.substring(3).strip() : cut;
+        }
+        return rests[count];
     }
 
     /** Whether the first {@code count} words end in the plural of what is counted: "Layers", "No. of cuts". */

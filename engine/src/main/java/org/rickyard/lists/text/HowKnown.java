@@ -1,13 +1,41 @@
 package org.rickyard.lists.text;
 
+import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Words that tell how a figure is known, and nothing of what it measures or in which unit: "Area (GPS)", "est." */
 public final class HowKnown {
+    private static final Set<String> WORDS = Set.of(
+            "gps",
+            "rpa",
+            "lpis",
+            "map",
+            "mapped",
+            "measured",
+            "surveyed",
+            "official",
+            "actual",
+            "achieved",
+            "approx",
+            "approximate",
+            "est",
+            "estimated",
+            "expected",
+            "planned",
+            "budget",
+            "budgeted",
+            "forecast",
+            "typical",
+            "usual",
+            "nominal",
+            "effective",
+            "avg",
+            "average",
+            "mean");
+
     private static final Pattern SAID = Pattern.compile(
-            "(?i)(?<![\\p{L}\\d])(gps|rpa|lpis|map|mapped|measured|surveyed|official|actual|achieved|approx|approximate|est"
-                    + "|estimated|expected|planned|budget|budgeted|forecast|typical|usual|nominal|effective"
-                    + "|(\\d+[ -]?(yr|year)s?[ -]+)?(avg|average|mean))(?![\\p{L}\\d])\\.?");
+            "(?i)(?<![\\p{L}\\d])(\\d+[ -]?(yr|year)s?[ -]+)?(" + String.join("|", WORDS) + ")(?![\\p{L}\\d])\\.?");
 
     private static final Pattern EMPTY = Pattern.compile("\\(\\s*\\)|\\[\\s*\\]");
 
@@ -21,8 +49,13 @@ public final class HowKnown {
         return AT_EITHER_END.matcher(bare.replaceAll("\\s+", " ")).replaceAll("");
     }
 
-    /** Whether a text holds such a word. */
-    public static boolean isSaid(String text) {
-        return SAID.matcher(text).find();
+    /** Whether one of the words of a header, in their normal form, is such a word. */
+    static boolean isSaid(List<String> words) {
+        for (String word : words) {
+            if (WORDS.contains(word)) {
+                return true;
+            }
+        }
+        return false;
     }
 }
