@@ -14,7 +14,7 @@ import org.rickyard.lists.Machines;
 import org.rickyard.lists.Shared;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.NozzleText;
-import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -168,7 +168,7 @@ public final class HeaderHints {
                     && !heading.settled()
                     && heading.candidates().contains(Jobs.WATER_VOLUME)
                     && !HeaderText.normal(header).contains("water")) {
-                String rest = heading.rest().isEmpty() && UnitWords.isUnit(header) ? header : heading.rest();
+                String rest = heading.rest().isEmpty() && SaidUnit.isUnit(header) ? header : heading.rest();
                 headings[i] = heading.as(Jobs.DOSE, rest);
                 note(
                         match.firstColumn() + i,
@@ -254,7 +254,7 @@ public final class HeaderHints {
         String header = headers[match.firstColumn() + place];
         String rest = match.headings()[place].rest();
         match.headings()[place] =
-                match.headings()[place].as(told.column(), rest.isEmpty() && UnitWords.isUnit(header) ? header : rest);
+                match.headings()[place].as(told.column(), rest.isEmpty() && SaidUnit.isUnit(header) ? header : rest);
         List<String> beside = told.beside().stream()
                 .map(column -> Words.quoted(match.headerOf(column, headers)))
                 .toList();

@@ -2,7 +2,7 @@ package org.rickyard.lists.header;
 
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.text.HeaderText;
-import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
@@ -34,7 +34,7 @@ public final class HeaderUnit {
         if (column.type() != ColumnSpec.Type.NUMBER || rest.isEmpty() || fits(column, rest)) {
             return false;
         }
-        return UnitWords.isBasis(rest) || UnitText.read(rest, CustomaryUnits.UNSET) instanceof UnitText.Known;
+        return SaidUnit.isBasis(rest) || UnitText.read(rest, CustomaryUnits.UNSET) instanceof UnitText.Known;
     }
 
     /** Whether a column may be in money; a dose is none, though its unit is in each row and not in its symbol. */
@@ -49,7 +49,7 @@ public final class HeaderUnit {
      * column, or the two parts contradict each other.
      */
     public static String whole(ColumnSpec column, String rest) {
-        if (!UnitWords.isBasis(rest) || fits(column, rest)) {
+        if (!SaidUnit.isBasis(rest) || fits(column, rest)) {
             return rest;
         }
         String behind =
@@ -83,7 +83,7 @@ public final class HeaderUnit {
     static String ofEnd(HeaderText header) {
         for (int count = 0; count <= header.words().size(); count++) {
             String rest = header.rest(count);
-            if (UnitWords.isUnit(rest)) {
+            if (SaidUnit.isUnit(rest)) {
                 return rest;
             }
         }

@@ -9,7 +9,7 @@ import org.rickyard.lists.Herds;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.Vocabulary.Heading;
 import org.rickyard.lists.text.HeaderText;
-import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.SaidUnit;
 
 /** The headers of a list that mean a column only where no other header does: rare names, and names turned round. */
 final class OtherwiseHeaders {
@@ -95,7 +95,7 @@ final class OtherwiseHeaders {
     /** "kg DM silage/hd/day" and "kg DM/day grass" without what is eaten; "" where that leaves no unit that tells. */
     private static String withoutFeed(String header) {
         String without = FEED.matcher(header).replaceAll(" ").strip();
-        return without.length() < header.strip().length() && UnitWords.tellsColumn(without) ? without : "";
+        return without.length() < header.strip().length() && SaidUnit.tellsColumn(without) ? without : "";
     }
 
     /** All of them, where no other header is the intake: of two feeds beside each other it is asked which. */

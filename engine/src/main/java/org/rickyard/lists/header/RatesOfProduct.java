@@ -11,7 +11,7 @@ import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Mixes;
 import org.rickyard.lists.text.AmountText;
 import org.rickyard.lists.text.HeaderText;
-import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
@@ -140,7 +140,7 @@ final class RatesOfProduct {
     private String unitOf(HeaderRow.Match match, int place) {
         String rest = match.headings()[place].rest();
         String header = headers[match.firstColumn() + place];
-        return rest.isEmpty() && UnitWords.isUnit(header) ? header : rest;
+        return rest.isEmpty() && SaidUnit.isUnit(header) ? header : rest;
     }
 
     private void tellBy(HeaderRow.Match match, int place, ColumnSpec column, String what) {
@@ -176,7 +176,7 @@ final class RatesOfProduct {
     private static String basis(String header) {
         HeaderText text = HeaderText.of(header);
         String rest = text.begins(RATE) ? text.rest(1) : header.strip();
-        return UnitWords.isAreaAlone(rest) || UnitWords.isPerSpray(rest) ? rest : "";
+        return SaidUnit.isAreaAlone(rest) || SaidUnit.isPerSpray(rest) ? rest : "";
     }
 
     /** Whether all texts under a header are doses, on what the header counts them on, and one can be nothing else. */

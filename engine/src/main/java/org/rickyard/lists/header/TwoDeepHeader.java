@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.text.HeaderText;
-import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -150,7 +150,7 @@ public final class TwoDeepHeader {
     /** Whether a text is a unit and cannot be a name, as "Count", "Nozzle" and "Hours per day" are. */
     static boolean isUnitAlone(String text) {
         boolean inBrackets = text.startsWith("(") || text.startsWith("[");
-        return UnitWords.measures(text) || UnitWords.isUnit(text) && (inBrackets || text.contains("%"));
+        return SaidUnit.measures(text) || SaidUnit.isUnit(text) && (inBrackets || text.contains("%"));
     }
 
     private boolean begins(String[] headers, int first, int last, int column, String joined) {
@@ -253,7 +253,7 @@ public final class TwoDeepHeader {
             boolean unitAlone = above[column] != null
                     && both[column] != null
                     && !both[column].contains(above[column])
-                    && UnitWords.isUnit(both[column]);
+                    && SaidUnit.isUnit(both[column]);
             if (unitAlone && isKnownBeside(both, first, end, column)) {
                 both[column] = above[column];
             }

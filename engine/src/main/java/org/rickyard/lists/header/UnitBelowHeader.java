@@ -3,7 +3,7 @@ package org.rickyard.lists.header;
 import java.util.List;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.text.HeaderText;
-import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 
 /** Names that mean a column only by their unit, where the unit stands in a row below and not beside them. */
@@ -53,7 +53,7 @@ final class UnitBelowHeader {
         HeaderText text = HeaderText.of(above);
         for (int count = 1; count < text.words().size(); count++) {
             String rest = text.rest(count);
-            if (UnitWords.measures(rest)) {
+            if (SaidUnit.measures(rest)) {
                 return text.raw().substring(0, text.ends().get(count - 1)) + " " + below + " (" + rest + ")";
             }
         }
@@ -85,7 +85,7 @@ final class UnitBelowHeader {
             Grid.Kind kind = grid.kind(row, column);
             String text = text(row, column);
             if (kind != Grid.Kind.BLANK && kind != Grid.Kind.TEXT
-                    || !text.isEmpty() && !TwoDeepHeader.isUnitAlone(text) && !UnitWords.isMoney(text)) {
+                    || !text.isEmpty() && !TwoDeepHeader.isUnitAlone(text) && !SaidUnit.isMoney(text)) {
                 return false;
             }
             units += text.isEmpty() ? 0 : 1;

@@ -11,7 +11,7 @@ import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Shared;
 import org.rickyard.lists.text.HeaderText;
-import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 
 /** Columns that say the unit of another: "Unit" on its right, "Yield unit" anywhere in the row of headers. */
@@ -74,7 +74,7 @@ final class UnitsBeside {
         int others = 0;
         for (String cell : TextsBelow.of(grid, headerRow, sheetColumn)) {
             String text = Words.trim(cell);
-            boolean unit = UnitWords.isUnit(text);
+            boolean unit = SaidUnit.isUnit(text);
             units += unit ? 1 : 0;
             others += unit || text.isEmpty() || Words.marksBlank(text) ? 0 : 1;
         }
@@ -163,7 +163,7 @@ final class UnitsBeside {
         int last = TextsBelow.end(grid, headerRow);
         for (int row = headerRow + 1; row < last; row++) {
             String text = grid.kind(row, sheetColumn) == Grid.Kind.TEXT ? Words.trim(grid.text(row, sheetColumn)) : "";
-            if (UnitWords.isUnit(text)) {
+            if (SaidUnit.isUnit(text)) {
                 all.add(text);
                 if (grid.kind(row, of) == Grid.Kind.NUMBER) {
                     units.add(text);

@@ -16,8 +16,8 @@ import org.rickyard.lists.Machines;
 import org.rickyard.lists.Products;
 import org.rickyard.lists.Shared;
 import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.TurnedHeader;
-import org.rickyard.lists.text.UnitWords;
 import org.rickyard.lists.text.Words;
 
 /** The headers one list understands. */
@@ -203,7 +203,7 @@ public final class Vocabulary {
         if (rest != null && rest.isEmpty() && column.type() == ColumnSpec.Type.DOSE) {
             // "kg/ha" and "ml/l product" are the dose and its unit in one.
             rest = PRODUCT_IN_UNIT.matcher(header.raw()).replaceAll("").strip();
-        } else if (rest != null && rest.isEmpty() && column.isNumeric() && UnitWords.measures(header.raw())) {
+        } else if (rest != null && rest.isEmpty() && column.isNumeric() && SaidUnit.measures(header.raw())) {
             // "oz/min" is the flow and its unit in one, and no flow in litres.
             rest = header.raw().strip();
         }
@@ -380,7 +380,7 @@ public final class Vocabulary {
         List<ColumnSpec> doses = candidates.stream()
                 .filter(candidate -> candidate.type() == ColumnSpec.Type.DOSE)
                 .toList();
-        if (doses.size() == 1 && UnitWords.isPerSpray(header.rest(count))) {
+        if (doses.size() == 1 && SaidUnit.isPerSpray(header.rest(count))) {
             return new Heading(doses, header.rest(count), 2, false, null);
         }
         List<ColumnSpec> fitting = new ArrayList<>();
@@ -403,7 +403,7 @@ public final class Vocabulary {
             }
         }
         if (fitting.isEmpty()
-                && (UnitWords.isMoney(header.rest(count))
+                && (SaidUnit.isMoney(header.rest(count))
                         || header.isShareOf(count)
                         || isOtherwise(header, count)
                         || isGivenPerArea(header.rest(count)))) {
@@ -412,7 +412,7 @@ public final class Vocabulary {
         if (fitting.isEmpty()) {
             // "Rate/ac" tells of what it is a rate no more than "Rate" does.
             boolean empty =
-                    header.rest(count).isEmpty() || header.isSetOff(count) || UnitWords.isAreaAlone(header.rest(count));
+                    header.rest(count).isEmpty() || header.isSetOff(count) || SaidUnit.isAreaAlone(header.rest(count));
             return empty ? new Heading(candidates, header.rest(count), 1, false, null) : null;
         }
         boolean told = fitting.size() == 1 && candidates.size() > 1 && !rest.isEmpty();
@@ -421,7 +421,7 @@ public final class Vocabulary {
 
     /** "Rate (L/ha)" is no speed, output or charge of a sprayer; "Rate/ha" does not tell what it is a rate of. */
     private static boolean isGivenPerArea(String rest) {
-        return UnitWords.isUnit(rest) && UnitWords.isPerArea(rest) && !UnitWords.isAreaAlone(rest);
+        return SaidUnit.isUnit(rest) && SaidUnit.isPerArea(rest) && !SaidUnit.isAreaAlone(rest);
     }
 
     /** "Density (lb/ft3 as fed)" is no density of dry matter. */
@@ -464,42 +464,42 @@ public final class Vocabulary {
             return null;
         }
         if (text) {
-            return header.isSetOff(count) || UnitWords.isUnit(rest) ? "" : null;
+            return header.isSetOff(count) || SaidUnit.isUnit(rest) ? "" : null;
         }
         ColumnSpec qualifier = spec.qualifiers().get(column);
         String bare = rest;
-        if (qualifier != null && !UnitWords.isUnit(rest)) {
+        if (qualifier != null && !SaidUnit.isUnit(rest)) {
             if (known.qualifying(column).containsKey(Words.normal(rest))) {
                 return "";
             }
-            bare = UnitWords.without(rest, qualifier.choices());
+            bare = SaidUnit.without(rest, qualifier.choices());
         }
         boolean onTheRoad = column == Machines.ROAD_SPEED_LADEN || column == Machines.ROAD_SPEED_EMPTY;
         if (onTheRoad && header.name(count).startsWith("road ") && HeaderUnit.measuresOther(column, rest)) {
             // "Road laden (min)" is a time, and no speed.
             return null;
         }
-        if (column == Products.PRICE && UnitWords.isPerArea(rest)) {
+        if (column == Products.PRICE && SaidUnit.isPerArea(rest)) {
             // "Cost/ha" is what a spraying costs, and no price of the product.
             return null;
         }
-        if (column == Fields.TREES && (UnitWords.isBasis(rest) || isFigure(header, count, rest))) {
+        if (column == Fields.TREES && (SaidUnit.isBasis(rest) || isFigure(header, count, rest))) {
             // "Trees/ha" and "Trees per row" are not those of the field; "Trees (ha)" and "Trees %" are no count.
             return null;
         }
-        if (NAMES_OF_MORE.contains(column) && UnitWords.isUnit(rest) && !HeaderUnit.fits(column, rest)) {
+        if (NAMES_OF_MORE.contains(column) && SaidUnit.isUnit(rest) && !HeaderUnit.fits(column, rest)) {
             // "Pump size (hp)" is no flow, "Round trip (km)" no time and "DM clamped (t)" no share.
             return null;
         }
-        if (UnitWords.isMoney(bare) && !HeaderUnit.isMoney(column)) {
+        if (SaidUnit.isMoney(bare) && !HeaderUnit.isMoney(column)) {
             return null;
         }
-        boolean readable = header.isSetOff(count) || UnitWords.isUnit(bare) || UnitWords.isBasis(bare);
+        boolean readable = header.isSetOff(count) || SaidUnit.isUnit(bare) || SaidUnit.isBasis(bare);
         return readable ? bare : null;
     }
 
     private static boolean isFigure(HeaderText header, int count, String rest) {
-        return header.isShareOf(count) || UnitWords.measures(rest);
+        return header.isShareOf(count) || SaidUnit.measures(rest);
     }
 
     /** Whether what is typed in a column of words may be units, or words that look like them: "Charge unit (h/ha)". */

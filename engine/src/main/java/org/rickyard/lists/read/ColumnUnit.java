@@ -10,7 +10,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.HowKnown;
-import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
@@ -113,7 +113,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             return of(column, plain.isEmpty() ? withoutHowKnown(header) : header, plain, customary);
         }
         String[] units = OR.split(rest);
-        if (units.length > 1 && Stream.of(units).allMatch(UnitWords::isUnit)) {
+        if (units.length > 1 && Stream.of(units).allMatch(SaidUnit::isUnit)) {
             return asked("Its rows are in " + rest + ": turn them into one of these, or give each a column of its own, "
                     + Stream.of(units)
                             .map(unit -> column.name() + " (" + unit + ")")

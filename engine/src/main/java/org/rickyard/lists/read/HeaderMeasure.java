@@ -3,7 +3,7 @@ package org.rickyard.lists.read;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.table.FoundTable;
-import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;
@@ -66,8 +66,7 @@ final class HeaderMeasure {
     String inUnitsRow(int sheetColumn) {
         int row = table.unitsRow() < 0 ? table.secondHeaderRow() : table.unitsRow();
         String said = row < 0 ? "" : Words.trim(table.grid().text(row, sheetColumn));
-        if (row == table.secondHeaderRow()
-                && (table.headers()[sheetColumn].endsWith(said) || !UnitWords.isUnit(said))) {
+        if (row == table.secondHeaderRow() && (table.headers()[sheetColumn].endsWith(said) || !SaidUnit.isUnit(said))) {
             // It is in the header already, or no unit.
             return "";
         }

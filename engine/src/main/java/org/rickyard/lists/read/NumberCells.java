@@ -14,7 +14,7 @@ import org.rickyard.lists.text.AmountText;
 import org.rickyard.lists.text.BatterText;
 import org.rickyard.lists.text.CutText;
 import org.rickyard.lists.text.FeetText;
-import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.WatchText;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
@@ -198,7 +198,7 @@ final class NumberCells implements CellReader {
         DoseText unit = DoseText.read(amount.unit(), customary);
         String basis = cell.binding().rest();
         boolean ofNothing = unit instanceof DoseText.Known alone && !alone.isPerArea() && !alone.isPerSpray();
-        if (ofNothing && UnitWords.isBasis(basis)) {
+        if (ofNothing && SaidUnit.isBasis(basis)) {
             // "200 g" under "Rate per 100 L".
             unit = DoseText.read(amount.unit().strip() + UnitText.plain(basis), customary);
         } else if (ofNothing) {

@@ -14,7 +14,7 @@ import org.rickyard.lists.Fields;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Products;
-import org.rickyard.lists.text.UnitWords;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
@@ -191,7 +191,7 @@ final class RowUnits {
             return At.asked(Words.quoted(word.isEmpty() ? rest : word)
                     + " is not a dose unit known here: write L/ha, g/ha, % or ml/100 L.");
         }
-        String basis = !basisSaid ? "/ha" : UnitWords.isBasis(rest) ? Basis.of(rest) : "/?";
+        String basis = !basisSaid ? "/ha" : SaidUnit.isBasis(rest) ? Basis.of(rest) : "/?";
         DoseText whole = DoseText.read((amount.isEmpty() ? "L" : amount) + basis, customary);
         if (whole instanceof DoseText.Known known && isFull(known)) {
             if (amount.isEmpty()) {
@@ -339,7 +339,7 @@ final class RowUnits {
             At amount = under(known, word);
             return new At(Units.MONEY_UNIT.over(amount.unit()), amount.productUnit(), null, amount.assumed());
         }
-        if (!per.isEmpty() && !UNIT_OF_PRODUCT.contains(Words.normal(per)) && !UnitWords.isUnit(per)) {
+        if (!per.isEmpty() && !UNIT_OF_PRODUCT.contains(Words.normal(per)) && !SaidUnit.isUnit(per)) {
             return At.asked(Words.quoted(per)
                     + " is not a unit or a pack known here: write Price per pack, or Price per L, kg or tablet.");
         }

@@ -111,7 +111,7 @@ public record AmountText(String text, double value, String unit) {
     private String withUnit(Unit own, CustomaryUnits customary) {
         if (own == null || own.symbol().startsWith("product unit")) {
             // Of "10 x 1 L" and "10-12 L" the figure at the beginning is not the amount.
-            return !UnitWords.isUnit(Words.trim(unit))
+            return !SaidUnit.isUnit(Words.trim(unit))
                     ? ""
                     : " Write the figure alone, " + Words.digits(value) + ", if " + Words.trim(unit)
                             + " is the unit in the header or in the column of units; if not, what it is in that unit.";

@@ -68,7 +68,7 @@ public final class HeaderText {
     private HeaderText withoutHowKnown;
     private boolean lookedForHowKnown;
 
-    /** Whether it {@link UnitWords#tellsColumn tells} a column; null until it is asked. */
+    /** Whether it {@link SaidUnit#tellsColumn tells} a column; null until it is asked. */
     private Boolean tells;
 
     private HeaderText(String raw, List<String> words, List<Integer> ends) {
@@ -168,7 +168,7 @@ public final class HeaderText {
     /** Whether it is nothing but a unit that tells what is measured in it; every list asks. */
     public boolean tellsColumn() {
         if (tells == null) {
-            tells = UnitWords.tellsColumn(raw);
+            tells = SaidUnit.tellsColumn(raw);
         }
         return tells;
     }

@@ -29,7 +29,7 @@ public final class TurnedHeader {
             String said = header.raw().substring(ends.get(word - 1), ends.get(word));
             String unit = said.replaceFirst("^[\\s,;:.(\\[]+", "");
             // "Distance in km": what stands before a unit as a rule is none.
-            if (unit.length() < said.length() && !unit.equalsIgnoreCase("in") && UnitWords.measures(unit)) {
+            if (unit.length() < said.length() && !unit.equalsIgnoreCase("in") && SaidUnit.measures(unit)) {
                 String behind = header.raw().substring(ends.get(word)).replaceFirst("^[.)\\]]+", "");
                 return HeaderText.of(
                         header.raw().substring(0, ends.get(word - 1)) + " " + behind.strip() + " (" + unit + ")");
@@ -41,7 +41,7 @@ public final class TurnedHeader {
     private static HeaderText unitFirst(String raw) {
         int end = raw.indexOf(' ');
         String unit = end < 1 ? "" : raw.substring(0, end).replaceFirst("[.,:]$", "");
-        return !unit.isEmpty() && !unit.equalsIgnoreCase("in") && UnitWords.measures(unit)
+        return !unit.isEmpty() && !unit.equalsIgnoreCase("in") && SaidUnit.measures(unit)
                 ? HeaderText.of(raw.substring(end).strip() + " (" + unit + ")")
                 : null;
     }

@@ -13,11 +13,11 @@ import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
 
 /** What words say of a unit, whatever country they are from and whatever column they stand at. */
-public final class UnitWords {
+public final class SaidUnit {
     private static final Pattern PER_SPRAY =
             Pattern.compile("/ ?(\\d+ ?(l|lt|ltr|litres?|liters?|gals?|gallons?)|hl)([ ,(].*)?");
 
-    private UnitWords() {}
+    private SaidUnit() {}
 
     /** Tells units from other words, whatever country they are from. */
     public static boolean isUnit(String text) {
@@ -39,7 +39,7 @@ public final class UnitWords {
      */
     public static boolean tellsColumn(String text) {
         return UnitText.isCaughtInATime(text)
-                || units(UnitText.read(text, CustomaryUnits.UNSET)).stream().anyMatch(UnitWords::isTelling);
+                || units(UnitText.read(text, CustomaryUnits.UNSET)).stream().anyMatch(SaidUnit::isTelling);
     }
 
     private static boolean isTelling(Unit unit) {
