@@ -102,17 +102,17 @@ final class Opening {
 
     /** Whether a file is a workbook that already holds sheets of ours, so that it is nobody's only original. */
     static boolean holdsOurSheets(Path file) {
-        try (BookPackage book = BookPackage.open(file)) {
-            return Recalculation.holdsOurSheets(book);
-        } catch (RefusedException | IOException unreadable) {
-            return false;
-        }
+        return holdsOurSheets(file, false);
     }
 
     /** Whether a file {@link #holdsOurSheets} and nothing that was typed into it since: a run would bring it all again. */
     static boolean isAsWritten(Path file) {
+        return holdsOurSheets(file, true);
+    }
+
+    private static boolean holdsOurSheets(Path file, boolean asWritten) {
         try (BookPackage book = BookPackage.open(file)) {
-            return Recalculation.holdsOurSheets(book) && Verification.isAsWritten(book);
+            return Recalculation.holdsOurSheets(book) && (!asWritten || Verification.isAsWritten(book));
         } catch (RefusedException | IOException unreadable) {
             return false;
         }

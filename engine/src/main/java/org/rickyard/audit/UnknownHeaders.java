@@ -101,8 +101,9 @@ final class UnknownHeaders {
         if (place.list() != here) {
             return "";
         }
+        Vocabulary vocabulary = new Vocabulary(there);
         return headers.stream()
-                .filter(header -> Vocabulary.columnsOf(there, header).contains(column))
+                .filter(header -> vocabulary.columnsOf(header).contains(column))
                 .findFirst()
                 .map(header -> " \"" + header + "\" may be the " + column.name() + ", which is a column of "
                         + there.name() + ": " + what)

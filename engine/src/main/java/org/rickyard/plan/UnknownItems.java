@@ -70,8 +70,9 @@ final class UnknownItems {
         ListSpec best = null;
         int most = 0;
         for (ListSpec spec : Lists.ALL) {
+            Vocabulary vocabulary = new Vocabulary(spec);
             int columns = (int) items.stream()
-                    .filter(item -> !Vocabulary.columnsOf(spec, item).isEmpty())
+                    .filter(item -> !vocabulary.columnsOf(item).isEmpty())
                     .count();
             if (columns > most && spec != Assumptions.LIST) {
                 best = spec;

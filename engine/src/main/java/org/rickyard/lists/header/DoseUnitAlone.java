@@ -7,8 +7,6 @@ import java.util.regex.Pattern;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
-import org.rickyard.lists.ListSpec;
-import org.rickyard.lists.Mixes;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
@@ -34,13 +32,12 @@ final class DoseUnitAlone {
      * @param allSpreading whether all work of the list is spreading
      */
     void apply(HeaderRow.Match match, Vocabulary.Heading[] headings, BooleanSupplier allSpreading) {
-        ListSpec spec = match.vocabulary().spec();
-        ColumnSpec dose = spec == Mixes.LIST ? Mixes.DOSE : spec == Jobs.LIST ? Jobs.DOSE : null;
-        if (dose == null || match.with(headings).places(dose) > 0) {
+        ColumnSpec dose = RatesOfProduct.doseWanting(match.with(headings));
+        if (dose == null) {
             return;
         }
         int place = only(match, headings, DoseUnitAlone::isForSoMany);
-        if (place < 0 && spec == Jobs.LIST) {
+        if (place < 0 && dose == Jobs.DOSE) {
             place = only(match, headings, DoseUnitAlone::isPerArea);
             // In a list that is of fields too, "t/ha" is what they yield.
             place = place >= 0 && allSpreading.getAsBoolean() && !tellsAreas(match) ? place : -1;

@@ -14,7 +14,6 @@ import org.rickyard.lists.Machines;
 import org.rickyard.lists.Shared;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.NozzleText;
-import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -168,8 +167,7 @@ public final class HeaderHints {
                     && !heading.settled()
                     && heading.candidates().contains(Jobs.WATER_VOLUME)
                     && !HeaderText.normal(header).contains("water")) {
-                String rest = heading.rest().isEmpty() && SaidUnit.isUnit(header) ? header : heading.rest();
-                headings[i] = heading.as(Jobs.DOSE, rest);
+                headings[i] = heading.as(Jobs.DOSE, heading.unitIn(header));
                 note(
                         match.firstColumn() + i,
                         " is read as the " + Jobs.DOSE.name() + " of " + Jobs.LIST.name()
@@ -252,9 +250,8 @@ public final class HeaderHints {
         }
         // "L/ac" by itself is name and unit in one.
         String header = headers[match.firstColumn() + place];
-        String rest = match.headings()[place].rest();
-        match.headings()[place] =
-                match.headings()[place].as(told.column(), rest.isEmpty() && SaidUnit.isUnit(header) ? header : rest);
+        Vocabulary.Heading heading = match.headings()[place];
+        match.headings()[place] = heading.as(told.column(), heading.unitIn(header));
         List<String> beside = told.beside().stream()
                 .map(column -> Words.quoted(match.headerOf(column, headers)))
                 .toList();

@@ -84,10 +84,10 @@ public final class HeaderRow {
     /** So many headers of another list may mean something to one by chance: a clamp is a column of fields too. */
     private static final int MOST_BY_CHANCE = 1;
 
-    /** One header that a list knows, touching another list, is no list of its own: "Spray no" beside what is sprayed. */
     /** A row knowing so many headers of a list is hardly there by chance. */
     public static final int HARDLY_BY_CHANCE = 4;
 
+    /** One header that a list knows, touching another list, is no list of its own: "Spray no" beside what is sprayed. */
     private static final int LEAST_BESIDE = 2;
 
     private final List<Vocabulary> vocabularies;

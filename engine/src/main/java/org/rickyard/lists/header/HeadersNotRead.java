@@ -3,6 +3,7 @@ package org.rickyard.lists.header;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -156,17 +157,12 @@ public final class HeadersNotRead {
 
     /** Half the hours and product of two passes are a wrong plan, so a number of passes that is not read is told. */
     private void cautionPasses(HeaderRow.Match match) {
-        for (int column = match.firstColumn(); column <= match.lastColumn(); column++) {
-            if (headers[column] != null
-                    && PASSES.matcher(HeaderText.normal(headers[column])).matches()
-                    && !holdsNames(column)) {
-                findings.add(Finding.caution(
-                        new CellAddress(grid.sheet(), headerRow, column),
-                        Words.quoted(headers[column]) + " is not read: each row of "
-                                + match.vocabulary().spec().name()
-                                + " is reckoned as one pass. Write a row for each pass."));
-            }
-        }
+        String what = " is not read: each row of " + match.vocabulary().spec().name()
+                + " is reckoned as one pass. Write a row for each pass.";
+        cautionWhere(
+                match,
+                column -> PASSES.matcher(HeaderText.normal(headers[column])).matches() && !holdsNames(column),
+                header -> what);
     }
 
     /** "Post-emergence" under a "Pass" tells which it is, and not how many. */
@@ -236,8 +232,13 @@ public final class HeadersNotRead {
     }
 
     private void caution(HeaderRow.Match match, Predicate<String> isMeant, UnaryOperator<String> what) {
+        cautionWhere(match, column -> isMeant.test(headers[column]), what);
+    }
+
+    /** @param isMeant asked of the columns of the sheet that have a header */
+    private void cautionWhere(HeaderRow.Match match, IntPredicate isMeant, UnaryOperator<String> what) {
         for (int column = match.firstColumn(); column <= match.lastColumn(); column++) {
-            if (headers[column] != null && isMeant.test(headers[column])) {
+            if (headers[column] != null && isMeant.test(column)) {
                 findings.add(Finding.caution(
                         new CellAddress(grid.sheet(), headerRow, column),
                         Words.quoted(headers[column]) + what.apply(headers[column])));

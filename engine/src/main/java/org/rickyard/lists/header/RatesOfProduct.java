@@ -39,7 +39,7 @@ final class RatesOfProduct {
     }
 
     /** The dose of a list that has one and no header for it; null if it has none, or a header. */
-    private static ColumnSpec doseWanting(HeaderRow.Match match) {
+    static ColumnSpec doseWanting(HeaderRow.Match match) {
         ListSpec spec = match.vocabulary().spec();
         ColumnSpec dose = spec == Mixes.LIST ? Mixes.DOSE : spec == Jobs.LIST ? Jobs.DOSE : null;
         return dose == null || match.places(dose) > 0 ? null : dose;
@@ -136,11 +136,8 @@ final class RatesOfProduct {
         }
     }
 
-    /** What a header says beside the name, or the whole of it where it is a unit. */
     private String unitOf(HeaderRow.Match match, int place) {
-        String rest = match.headings()[place].rest();
-        String header = headers[match.firstColumn() + place];
-        return rest.isEmpty() && SaidUnit.isUnit(header) ? header : rest;
+        return match.headings()[place].unitIn(headers[match.firstColumn() + place]);
     }
 
     private void tellBy(HeaderRow.Match match, int place, ColumnSpec column, String what) {

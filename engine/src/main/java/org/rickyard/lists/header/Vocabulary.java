@@ -46,6 +46,11 @@ public final class Vocabulary {
             return candidates.get(0);
         }
 
+        /** The unit that a header says, which has been read as this: beside the name, or the whole of it where it is one. */
+        String unitIn(String header) {
+            return rest.isEmpty() && SaidUnit.isUnit(header) ? header : rest;
+        }
+
         /** A certain heading in the place of this one. */
         Heading as(ColumnSpec column, String unit) {
             return new Heading(List.of(column), unit, 2, settled, null, false);
@@ -538,17 +543,16 @@ public final class Vocabulary {
     }
 
     /**
-     * The columns of a list that a header could mean by its own words, or those that it would mean where no other header
-     * does; empty if it means none.
+     * The columns that a header could mean by its own words, or those that it would mean where no other header does; empty if
+     * it means none.
      */
-    public static List<ColumnSpec> columnsOf(ListSpec list, String header) {
-        Vocabulary vocabulary = new Vocabulary(list);
+    public List<ColumnSpec> columnsOf(String header) {
         HeaderText text = HeaderText.of(header);
-        Heading heading = vocabulary.read(text);
+        Heading heading = read(text);
         return heading != null
                 ? heading.candidates()
-                : list.hints().otherwise().stream()
-                        .filter(otherwise -> vocabulary.heading(otherwise, text) != null)
+                : spec.hints().otherwise().stream()
+                        .filter(otherwise -> heading(otherwise, text) != null)
                         .map(ListSpec.Otherwise::column)
                         .distinct()
                         .toList();

@@ -172,13 +172,10 @@ final class FoundRows implements ListRows {
         @Override
         public int cellScale(int row) {
             Binding binding = isMeasured ? binding(row) : null;
-            Unit unit = unit(row);
-            return binding != null
-                            && unit != null
-                            && grid(row).format(rows.sheetRow[row], binding.sheetColumn()) == Grid.Format.PERCENT
-                            && unit.isPerCent()
-                    ? 100
-                    : 1;
+            boolean shownInHundredths = binding != null
+                    && grid(row).format(rows.sheetRow[row], binding.sheetColumn()) == Grid.Format.PERCENT;
+            Unit unit = shownInHundredths ? unit(row) : null;
+            return unit != null && unit.isPerCent() ? 100 : 1;
         }
 
         @Override

@@ -123,7 +123,7 @@ public final class HeaderText {
 
     /** Whether it may mean something by one of two names, or with its unit at the end; every list asks. */
     public boolean mayBeTurned() {
-        return alternatives().size() > 1 || unitLast != null;
+        return unitLast() != null || alternatives().size() > 1;
     }
 
     /** The header {@link TurnedHeader#unitLast with its unit last}, or null; every list asks. */

@@ -62,20 +62,20 @@ final class SprayAsideFamily {
     }
 
     private RowSources withFlow() {
-        int[] rows = IntStream.range(0, machines.size())
-                .filter(row -> machines.isFilled(Machines.TOTAL_FLOW, row)
+        return RowSources.of(
+                Role.MACHINE,
+                machines,
+                row -> machines.isFilled(Machines.TOTAL_FLOW, row)
                         || machines.isFilled(Machines.NOZZLE_FLOW, row)
                         || machines.isFilled(Machines.WORKING_PRESSURE, row)
-                                && machines.isFilled(Machines.NOZZLE_SIZE, row))
-                .toArray();
-        return new RowSources(rows.length).with(Role.MACHINE, machines, rows);
+                                && machines.isFilled(Machines.NOZZLE_SIZE, row));
     }
 
     private RowSources withTrees() {
-        int[] rows = IntStream.range(0, fields.size())
-                .filter(row -> fields.isFilled(Fields.TREE_SPACING, row) || fields.isFilled(Fields.TREES, row))
-                .toArray();
-        return new RowSources(rows.length).with(Role.FIELD, fields, rows);
+        return RowSources.of(
+                Role.FIELD,
+                fields,
+                row -> fields.isFilled(Fields.TREE_SPACING, row) || fields.isFilled(Fields.TREES, row));
     }
 
     /** A count alone is no ground; what it wants beside it is said once. */
@@ -94,14 +94,7 @@ final class SprayAsideFamily {
     }
 
     private RowSources machinesWith(ColumnSpec... columns) {
-        List<Integer> some = new ArrayList<>();
-        for (int row = 0; row < machines.size(); row++) {
-            if (SprayLines.given(machines, row, columns)) {
-                some.add(row);
-            }
-        }
-        int[] rows = some.stream().mapToInt(Integer::intValue).toArray();
-        return new RowSources(rows.length).with(Role.MACHINE, machines, rows);
+        return RowSources.of(Role.MACHINE, machines, row -> SprayLines.given(machines, row, columns));
     }
 
     private RowSources wipers() {

@@ -52,7 +52,7 @@ public final class Names {
 
     /** One that may be left blank where a row is reckoned another way; nothing stands in for it. */
     public static TableColumn.Link dispensable(Symbol symbol, Candidate... places) {
-        return new TableColumn.Link(symbol, List.of(places), true, false);
+        return dispensable(link(symbol, places));
     }
 
     /** The same link where something is reckoned another way if it is blank, but not if it cannot be read. */

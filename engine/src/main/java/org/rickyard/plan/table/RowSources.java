@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
@@ -34,6 +35,12 @@ public final class RowSources {
     /** Of a table of so many rows, of which nothing is known yet. */
     public RowSources(int rows) {
         this.rows = rows;
+    }
+
+    /** Of a table with a row for each row of a list that is asked for, which plays a part. */
+    public static RowSources of(Role role, ListRows list, IntPredicate asked) {
+        int[] rows = IntStream.range(0, list.size()).filter(asked).toArray();
+        return new RowSources(rows.length).with(role, list, rows);
     }
 
     /** How many rows the table has. */

@@ -2,7 +2,6 @@ package org.rickyard.plan.workrate;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
@@ -205,13 +204,13 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
     private static void slip(PlanContext plan) {
         ListRows machines = plan.rows(Machines.LIST);
         if (machines.has(Machines.TURNS_LOADED) || machines.has(Machines.TURNS_UNLOADED)) {
-            int[] rows = IntStream.range(0, machines.size())
-                    .filter(row -> machines.isFilled(Machines.TURNS_LOADED, row)
-                            || machines.isFilled(Machines.TURNS_UNLOADED, row))
-                    .toArray();
             plan.add(
                     WheelSlipTable.SLIP,
-                    new RowSources(rows.length).with(Role.MACHINE, machines, rows),
+                    RowSources.of(
+                            Role.MACHINE,
+                            machines,
+                            row -> machines.isFilled(Machines.TURNS_LOADED, row)
+                                    || machines.isFilled(Machines.TURNS_UNLOADED, row)),
                     "no machine has turns of its wheels typed");
         }
     }

@@ -52,11 +52,6 @@ final class CardParts {
         this.marks = marks;
     }
 
-    /** A quantity's name as the beginning of a line. */
-    static String name(Symbol symbol) {
-        return symbol.heading();
-    }
-
     /** A quantity's unit, or a dash. */
     static String unit(Symbol symbol) {
         String unit = symbol.unit().symbol();

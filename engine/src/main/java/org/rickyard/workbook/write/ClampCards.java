@@ -155,7 +155,7 @@ final class ClampCards {
             return null;
         }
         Symbol symbol = entry.symbol();
-        PlainSheet.Line line = page.line().text(large ? Looks.TITLE : Looks.NAME, CardParts.name(symbol));
+        PlainSheet.Line line = page.line().text(large ? Looks.TITLE : Looks.NAME, symbol.heading());
         CellLook look = large ? Looks.LIMIT : CardParts.look(symbol.decimals());
         return parts.figure(line, look, table, symbol, row, listed(entry, table, row))
                 .text(Looks.UNIT, CardParts.unit(symbol));
@@ -179,7 +179,7 @@ final class ClampCards {
         PlainSheet.Line line = page.line()
                 .text(
                         Looks.NAME_WRAPPED,
-                        CardParts.name(entry.symbol()) + " in " + own.get().unit());
+                        entry.symbol().heading() + " in " + own.get().unit());
         return parts.own(line, own.get(), table, entry.symbol(), row, listed(entry, table, row))
                 .text(Looks.UNIT, own.get().unit().symbol());
     }

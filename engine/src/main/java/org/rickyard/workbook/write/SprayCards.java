@@ -129,7 +129,7 @@ final class SprayCards {
         if (table.spec().column(symbol).isEmpty()) {
             return;
         }
-        PlainSheet.Line line = value(page.line().text(Looks.NAME, CardParts.name(symbol)), table, symbol, row)
+        PlainSheet.Line line = value(page.line().text(Looks.NAME, symbol.heading()), table, symbol, row)
                 .text(Looks.UNIT, CardParts.unit(symbol));
         plan.ownUnits().of(table, symbol, row).ifPresent(own -> parts.own(
                         line, own, table, symbol, row, Optional.empty())
