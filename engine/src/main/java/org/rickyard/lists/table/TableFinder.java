@@ -110,6 +110,11 @@ public final class TableFinder {
         return tables;
     }
 
+    /** What to say, where no sheet has a list of fields, of what {@link NearestHeader#unnamedFields is nearly} one here. */
+    public Optional<Finding> unnamedFields() {
+        return nearest.unnamedFields(noLists.isOtherSheet());
+    }
+
     /** A quick look: whether two cells of a row begin as headers of these lists do. */
     public boolean mayHoldHeaders(int mostRows) {
         int columns = Math.min(grid.columns(), MOST_HEADER_COLUMNS);
