@@ -194,7 +194,7 @@ public final class CostFamily {
                         StageRates.ALIKE,
                         rows.stream().mapToDouble(WorkRows.Work::alike).toArray());
         sources.only(Quantities.FUEL_FOR_AREA, notByTheHour(rows));
-        return FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field));
+        return FieldYields.apply(sources, plan.lists(), field, cuts.of(job, field));
     }
 
     /** A machine's own fuel by the hour goes before its tractor's by the hectare. */
