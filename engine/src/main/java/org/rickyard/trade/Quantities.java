@@ -186,6 +186,12 @@ public final class Quantities {
 
     // What machines cost
 
+    /**
+     * Stands for a word that was typed and is none of those it may be, where a blank means something: what depends on it
+     * is withheld and not reckoned as for a blank.
+     */
+    public static final String UNREADABLE = "unreadable";
+
     /** Whether a machine is own or hired. */
     public static final Symbol OWN_OR_HIRED = Symbol.text("own or hired");
     /** Contractor's or hire charge per hour. */
