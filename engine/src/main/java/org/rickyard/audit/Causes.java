@@ -19,6 +19,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Products;
 import org.rickyard.plan.table.LinkCells;
+import org.rickyard.plan.table.Obstacle;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.TableColumn;
 import org.rickyard.quantity.Unit;
@@ -314,7 +315,8 @@ public final class Causes {
                     case UNCOMPUTED ->
                         name + " is a formula without a stored value: open and save the workbook in a"
                                 + " spreadsheet program first";
-                    case ASKED -> name + " could be read in two ways: see Checks";
+                    case ASKED ->
+                        links.obstacle(row).map(Obstacle::why).orElse(name + " could be read in two ways: see Checks");
                     case IMPOSSIBLE, GIVEN, READ_FROM_TEXT ->
                         name + " impossible: "
                                 + Numbers.readable(links.typedNumber(row))

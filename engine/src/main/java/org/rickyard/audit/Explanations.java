@@ -278,7 +278,7 @@ final class Explanations {
         TableColumn column = table.spec().column(symbol).orElseThrow();
         return column instanceof TableColumn.Link link
                 && link.optional()
-                && !table.links(symbol).exists(row);
+                && table.links(symbol).state(row) == ListRows.State.NO_COLUMN;
     }
 
     /** A constant as it is in force. */

@@ -361,7 +361,10 @@ public final class Results {
         // A blank cell of theirs for which the plan has a word from elsewhere said nothing: the word stands in ours.
         boolean typed = !given || links != null && links.answers(row);
         if (links != null && typed) {
-            if (!given && column instanceof TableColumn.Link link && link.optional() && !links.exists(row)) {
+            if (!given
+                    && column instanceof TableColumn.Link link
+                    && link.optional()
+                    && links.state(row) == ListRows.State.NO_COLUMN) {
                 return Optional.empty();
             }
             return Optional.of(new InputUsed(

@@ -186,6 +186,12 @@ public final class Quantities {
 
     // What machines cost
 
+    /**
+     * Stands for a word that was typed and is none of those it may be, where a blank means something: what depends on it
+     * is withheld and not reckoned as for a blank.
+     */
+    public static final String UNREADABLE = "unreadable";
+
     /** Whether a machine is own or hired. */
     public static final Symbol OWN_OR_HIRED = Symbol.text("own or hired");
     /** Contractor's or hire charge per hour. */
@@ -369,6 +375,8 @@ public final class Quantities {
 
     /** The name of a job. */
     public static final Symbol JOB = Symbol.text("job");
+    /** The fields a job is done on, where it has no name of its own. */
+    public static final Symbol FIELDS_OF_JOB = Symbol.text("fields of the job");
     /** What is done. */
     public static final Symbol OPERATION = Symbol.text("operation");
     /** The machines that do the job together. */

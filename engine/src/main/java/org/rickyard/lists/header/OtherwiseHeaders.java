@@ -177,7 +177,8 @@ final class OtherwiseHeaders {
             for (int i : places) {
                 Heading heading = headings[i] == null ? names.apply(meanings[i])[name] : null;
                 if (heading != null) {
-                    if (!means(headings, heading.column()) && !isBarred(headings, all.get(name))) {
+                    if (!isBarred(headings, all.get(name))
+                            && (!means(headings, heading.column()) || isSpared(headings, heading.column()))) {
                         headings[i] = heading;
                         read++;
                     }
@@ -186,6 +187,26 @@ final class OtherwiseHeaders {
             }
         }
         return read;
+    }
+
+    /**
+     * "Price" beside "Resale": what the one may be is what the other is, so the one is asked about without it. Where but
+     * one meaning would be left it is not taken by that alone, and the column stays asked about.
+     */
+    private static boolean isSpared(Heading[] headings, ColumnSpec column) {
+        for (Heading heading : headings) {
+            if (heading != null
+                    && heading.candidates().contains(column)
+                    && heading.candidates().size() < 3) {
+                return false;
+            }
+        }
+        for (int i = 0; i < headings.length; i++) {
+            if (headings[i] != null && headings[i].candidates().contains(column)) {
+                headings[i] = headings[i].without(column);
+            }
+        }
+        return true;
     }
 
     private static boolean isBarred(Heading[] headings, ListSpec.Otherwise otherwise) {

@@ -16,6 +16,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.plan.fit.PlanContext;
 import org.rickyard.plan.join.FieldYields;
+import org.rickyard.plan.join.FieldsWorked;
 import org.rickyard.plan.join.Holdings;
 import org.rickyard.plan.join.JobIdentity;
 import org.rickyard.plan.join.KindsOfMachines;
@@ -84,7 +85,7 @@ public final class CostFamily {
         boolean anyPriced = Arrays.stream(used).anyMatch(this::priced);
         // An own machine without a price stands among the others, so that its row says which cell is blank.
         int[] priced = Arrays.stream(used)
-                .filter(machine -> priced(machine) || anyPriced && !hired(machine))
+                .filter(machine -> priced(machine) || anyPriced && !mayBeHired(machine))
                 .toArray();
         boolean money = prices.any()
                 || priced.length > 0
@@ -98,7 +99,8 @@ public final class CostFamily {
                 unpriced);
         plan.add(CostTables.JOB_COSTS, prices.apply(work(money ? works : List.of())), noMoney);
         int[] compared = Arrays.stream(atWork)
-                .filter(machine -> machines.isFilled(Machines.CHARGE, machine) && priced(machine) && !hired(machine))
+                .filter(machine ->
+                        machines.isFilled(Machines.CHARGE, machine) && priced(machine) && !mayBeHired(machine))
                 .toArray();
         plan.add(
                 CostTables.OWN_OR_HIRE,
@@ -107,8 +109,13 @@ public final class CostFamily {
                         .with(Keys.MACHINE_KEY, RowNumbers.keysOf(compared)),
                 "no own machine has a contractor's charge beside its price");
         int[] firsts = firstOfEachJob();
+        int[] keys = Arrays.stream(firsts).map(i -> jobKeys[i]).toArray();
+        FieldsWorked worked = new FieldsWorked(plan.rows(Jobs.LIST), plan.rows(Fields.LIST));
+        for (int i = 0; i < works.size(); i++) {
+            worked.add(jobKeys[i], works.get(i).job(), works.get(i).field());
+        }
         plan.add(
-                CostTables.jobTotals(money),
+                worked.in(CostTables.jobTotals(money)),
                 new RowSources(firsts.length)
                         .with(
                                 Role.JOB,
@@ -116,15 +123,9 @@ public final class CostFamily {
                                 Arrays.stream(firsts)
                                         .map(i -> works.get(i).job())
                                         .toArray())
-                        .with(
-                                Role.FIELD,
-                                plan.rows(Fields.LIST),
-                                Arrays.stream(firsts)
-                                        .map(i -> works.get(i).field())
-                                        .toArray())
-                        .with(
-                                Keys.JOB_KEY,
-                                Arrays.stream(firsts).map(i -> jobKeys[i]).toArray()),
+                        .with(Role.FIELD, plan.rows(Fields.LIST), worked.ofOneHolding(keys))
+                        .with(Quantities.FIELDS_OF_JOB, worked.named(keys))
+                        .with(Keys.JOB_KEY, keys),
                 none);
         int[] firstFields = holdings.firstFields(ints(works, WorkRows.Work::field));
         plan.add(
@@ -193,7 +194,7 @@ public final class CostFamily {
                         StageRates.ALIKE,
                         rows.stream().mapToDouble(WorkRows.Work::alike).toArray());
         sources.only(Quantities.FUEL_FOR_AREA, notByTheHour(rows));
-        return FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field));
+        return FieldYields.apply(sources, plan.lists(), field, cuts.of(job, field));
     }
 
     /** A machine's own fuel by the hour goes before its tractor's by the hectare. */
@@ -236,12 +237,15 @@ public final class CostFamily {
                 .toArray();
     }
 
-    private boolean hired(int machine) {
-        return machines.text(Machines.OWN_OR_HIRED, machine).equals("hired");
+    /** Whether it is hired, or something is typed for that which cannot be read. */
+    private boolean mayBeHired(int machine) {
+        return machines.isFilled(Machines.OWN_OR_HIRED, machine)
+                && (!machines.gives(Machines.OWN_OR_HIRED, machine)
+                        || machines.text(Machines.OWN_OR_HIRED, machine).equals("hired"));
     }
 
     private boolean charged(int machine) {
-        return hired(machine) && machines.isFilled(Machines.CHARGE, machine);
+        return mayBeHired(machine) && machines.isFilled(Machines.CHARGE, machine);
     }
 
     /** A charge beside a price is for comparison; one alone is a bill that nobody would miss if it were left out. */

@@ -273,9 +273,11 @@ final class CostTables {
                 Names.FIELD,
                 Names.MACHINE,
                 Names.name(Quantities.TRACTOR, Candidate.typed(Role.TRACTOR, Machines.MACHINE)),
-                word(Quantities.OWN_OR_HIRED, Machines.OWN_OR_HIRED),
+                TableColumn.Word.tellingUnread(
+                        Quantities.OWN_OR_HIRED, Candidate.typed(Role.MACHINE, Machines.OWN_OR_HIRED)),
                 word(Quantities.CHARGE_UNIT, Machines.CHARGE_UNIT),
-                word(Quantities.CHARGE_INCLUDES, Machines.CHARGE_INCLUDES),
+                TableColumn.Word.tellingUnread(
+                        Quantities.CHARGE_INCLUDES, Candidate.typed(Role.MACHINE, Machines.CHARGE_INCLUDES)),
                 Names.MACHINE_TYPE,
                 Names.KIND_OF_MACHINE,
                 new TableColumn.Key(Keys.WORK_KEY),
@@ -351,7 +353,9 @@ final class CostTables {
                             charge(Quantities.CHARGE_PER_HECTARE),
                             charge(Quantities.CHARGE_PER_TONNE),
                             charge(Quantities.CHARGE_PER_BALE),
-                            word(Quantities.CHARGE_INCLUDES, Machines.CHARGE_INCLUDES),
+                            TableColumn.Word.tellingUnread(
+                                    Quantities.CHARGE_INCLUDES,
+                                    Candidate.typed(Role.MACHINE, Machines.CHARGE_INCLUDES)),
                             fromMachines(OwnOrHire.OWNERSHIP, OwnershipCost.OWNERSHIP, Keys.MACHINE_KEY),
                             ofJobs(OwnOrHire.AREA_WORKED, JobCost.JOB_COSTS, Quantities.AREA),
                             ofJobs(OwnOrHire.RUNNING_ALL, JobCost.JOB_COSTS, JobCost.RUNNING),

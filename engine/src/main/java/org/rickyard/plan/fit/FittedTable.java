@@ -69,9 +69,7 @@ final class FittedTable {
                 fitted.absent.add(column.symbol());
             }
         }
-        if (toItsRows) {
-            fitted.wordsRead(sources);
-        }
+        fitted.wordsRead(sources, toItsRows);
         fitted.follow();
         fitted.keepWhatIsAskedFor();
         return fitted.spec();
@@ -93,11 +91,20 @@ final class FittedTable {
         return false;
     }
 
-    /** The words that a run has read stand in the sheet as they are until the next one, so no others need be asked about. */
-    private void wordsRead(RowSources sources) {
+    /**
+     * The words that a run has read stand in the sheet as they are until the next one, so no others need be asked about;
+     * least of all whether one was unreadable, where all were read.
+     */
+    private void wordsRead(RowSources sources, boolean toItsRows) {
         for (TableColumn column : declared.columns()) {
-            if (column instanceof TableColumn.Word word) {
-                words.put(word.symbol(), ResultTable.wordsOf(word, sources));
+            if (column instanceof TableColumn.Word word && (toItsRows || word.unreadTold())) {
+                Set<String> read = ResultTable.wordsOf(word, sources);
+                if (!toItsRows) {
+                    word.places()
+                            .forEach(place ->
+                                    read.addAll(place.column().choices().keySet()));
+                }
+                words.put(word.symbol(), read);
             }
         }
     }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.rickyard.formula.Numbers;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
@@ -13,6 +14,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.plan.fit.PlanContext;
+import org.rickyard.plan.join.CutsMet;
 
 /**
  * Which cut of the cut list a job meets on a field, and which clamp that crop goes to: typed for the cut, for the field,
@@ -50,17 +52,43 @@ public final class FieldCuts {
         });
     }
 
-    /** For each job and field the row of the cut list; -1 where there is none, or the job does not say which. */
-    public int[] rows(int[] job, int[] field) {
-        int[] rows = new int[field.length];
-        for (int i = 0; i < rows.length; i++) {
-            rows[i] = cut(job[i], field[i]);
+    /** For each job and field the cut that is met, or those that it may be. */
+    public CutsMet of(int[] job, int[] field) {
+        CutsMet met = CutsMet.told(new int[field.length]);
+        for (int i = 0; i < field.length; i++) {
+            met.rows()[i] = cut(job[i], field[i]);
+            List<Integer> perhaps = perhaps(job[i], field[i]);
+            if (!perhaps.isEmpty()) {
+                met.perhaps()[i] = perhaps.stream().mapToInt(cut -> cut).toArray();
+                met.unread()[i] = unread(job[i], perhaps);
+            }
         }
-        return rows;
+        return met;
+    }
+
+    /** The cuts it may be where a Cut that cannot be read leaves it open; none where it is told, or nobody says which. */
+    private List<Integer> perhaps(int job, int field) {
+        List<Integer> known = ofField.getOrDefault(field, List.of());
+        if (job < 0 || !jobs.isFilled(Jobs.CUT, job) || cut(job, field) != NONE) {
+            return List.of();
+        }
+        return jobs.gives(Jobs.CUT, job)
+                ? known.stream()
+                        .filter(cut -> cuts.isFilled(Cuts.CUT, cut) && !cuts.gives(Cuts.CUT, cut))
+                        .toList()
+                : known;
+    }
+
+    private CellAddress unread(int job, List<Integer> perhaps) {
+        return (jobs.gives(Jobs.CUT, job) ? cuts.address(Cuts.CUT, perhaps.get(0)) : jobs.address(Jobs.CUT, job))
+                .orElseThrow();
     }
 
     private int cut(int job, int field) {
         List<Integer> known = ofField.getOrDefault(field, List.of());
+        if (job >= 0 && jobs.isFilled(Jobs.CUT, job) && !jobs.gives(Jobs.CUT, job)) {
+            return NONE;
+        }
         if (job >= 0 && jobs.gives(Jobs.CUT, job)) {
             double wanted = jobs.number(Jobs.CUT, job);
             return known.stream()
@@ -105,6 +133,16 @@ public final class FieldCuts {
     }
 
     private int untold(int job, int field, List<Integer> known) {
+        List<Integer> perhaps = perhaps(job, field);
+        if (!perhaps.isEmpty()) {
+            findings.add(
+                    Finding.caution(
+                            unread(job, perhaps),
+                            "which cut of '" + fields.text(Fields.FIELD, field)
+                                    + "' is brought in cannot be told, since this Cut cannot be read. Till it is a number, what"
+                                    + " hangs on yield and dry matter of the cut is withheld, and the crop counts for no clamp."));
+            return NONE;
+        }
         boolean asked = jobs.gives(Jobs.CUT, job);
         String listed = String.join(
                 ", ",

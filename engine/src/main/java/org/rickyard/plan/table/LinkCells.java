@@ -31,6 +31,9 @@ public final class LinkCells {
 
     private final int[][] listRows;
     private final byte[] chosen;
+    /** What keeps rows from having a cell; null if nothing keeps any. */
+    private final Obstacle[] obstacles;
+
     private volatile ScaledUnit lastScaled;
 
     /**
@@ -53,12 +56,16 @@ public final class LinkCells {
             }
         }
         chosen = new byte[rows];
+        obstacles = sources.obstacles(symbol);
         choose(sources.where(symbol));
     }
 
     private void choose(boolean[] applies) {
         Arrays.fill(chosen, (byte) -1);
         boolean[] decided = new boolean[chosen.length];
+        for (int row = 0; row < chosen.length; row++) {
+            decided[row] = obstacle(row).isPresent() && (applies == null || applies[row]);
+        }
         for (byte i = 0; i < columns.length; i++) {
             if (columns[i] != null) {
                 choose(i, columns[i], applies, decided);
@@ -173,9 +180,16 @@ public final class LinkCells {
         return state != ListRows.State.NO_COLUMN && state != ListRows.State.BLANK;
     }
 
-    /** What the cell gave; NO_COLUMN if there is none. */
+    /** What the cell gave; NO_COLUMN if there is none, ASKED where it cannot be told which it is. */
     public ListRows.State state(int row) {
-        return exists(row) ? column(row).state(listRow(row)) : ListRows.State.NO_COLUMN;
+        return exists(row)
+                ? column(row).state(listRow(row))
+                : obstacle(row).isPresent() ? ListRows.State.ASKED : ListRows.State.NO_COLUMN;
+    }
+
+    /** What keeps the row from knowing which cell is meant. */
+    public Optional<Obstacle> obstacle(int row) {
+        return obstacles == null ? Optional.empty() : Optional.ofNullable(obstacles[row]);
     }
 
     /** Where nothing is linked to: the sheet whose list has no header for it, though the like on another sheet has. */
@@ -203,9 +217,9 @@ public final class LinkCells {
         return Optional.empty();
     }
 
-    /** The cell's address. */
+    /** The cell's address; where it cannot be told which it is, that of the one that keeps it from being told. */
     public Optional<CellAddress> address(int row) {
-        return exists(row) ? column(row).address(listRow(row)) : Optional.empty();
+        return exists(row) ? column(row).address(listRow(row)) : obstacle(row).map(Obstacle::cell);
     }
 
     /** The unit the client's number is in. */

@@ -299,15 +299,21 @@ public final class ResultTable implements RowValues {
         links.put(word.symbol(), cells);
         String[] found = sources.words(word.symbol());
         for (int row = 0; row < rows(); row++) {
-            result.set(row, word(found, cells, row));
+            result.set(row, word(word, found, cells, row));
         }
         return result;
     }
 
-    private static String word(String[] found, LinkCells cells, int row) {
-        // A word may stand in the header for the whole column: "Power (PTO kW)".
-        boolean usable = cells.state(row) == ListRows.State.GIVEN || cells.state(row) == ListRows.State.READ_FROM_TEXT;
-        return found != null && found[row] != null ? found[row] : usable ? cells.text(row) : "";
+    private static String word(TableColumn.Word word, String[] found, LinkCells cells, int row) {
+        if (found != null && found[row] != null) {
+            return found[row];
+        }
+        return switch (cells.state(row)) {
+            // A word may stand in the header for the whole column: "Power (PTO kW)".
+            case GIVEN, READ_FROM_TEXT -> cells.text(row);
+            case NO_COLUMN, BLANK -> "";
+            default -> word.unreadTold() ? Quantities.UNREADABLE : "";
+        };
     }
 
     /** The words that a column of words read by the run holds in any of its rows. */
@@ -316,7 +322,7 @@ public final class ResultTable implements RowValues {
         String[] found = sources.words(word.symbol());
         Set<String> words = new LinkedHashSet<>();
         for (int row = 0; row < sources.rows(); row++) {
-            words.add(word(found, cells, row));
+            words.add(word(word, found, cells, row));
         }
         words.remove("");
         return words;

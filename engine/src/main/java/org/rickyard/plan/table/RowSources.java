@@ -31,6 +31,7 @@ public final class RowSources {
     private final Map<Symbol, String[]> words = new HashMap<>();
     private final Map<Symbol, double[]> numbers = new HashMap<>();
     private final Map<Symbol, boolean[]> only = new HashMap<>();
+    private final Map<Symbol, Obstacle[]> obstacles = new HashMap<>();
 
     /** Of a table of so many rows, of which nothing is known yet. */
     public RowSources(int rows) {
@@ -91,6 +92,17 @@ public final class RowSources {
     public RowSources only(Symbol link, boolean[] applies) {
         only.put(link, applies);
         return this;
+    }
+
+    /** What keeps rows of a linked column from knowing which cell is meant; null for the others. */
+    public RowSources withheld(Symbol link, Obstacle[] byRow) {
+        obstacles.put(link, byRow);
+        return this;
+    }
+
+    /** What keeps rows of a linked column from knowing their cell; null if nothing keeps any. */
+    Obstacle[] obstacles(Symbol link) {
+        return obstacles.get(link);
     }
 
     /** Whether a linked column applies to no row at all. */

@@ -4,6 +4,7 @@ import java.util.List;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
+import org.rickyard.trade.Quantities;
 
 /** A column of a result table. */
 public sealed interface TableColumn {
@@ -27,11 +28,23 @@ public sealed interface TableColumn {
      * A word in canonical form, read from the client's text, or the plan's own where there are no places.
      *
      * @param identity whether it tells rows apart, as a name does: a nozzle size, the number of a tankful
+     * @param unreadTold whether {@link Quantities#UNREADABLE} stands where something was typed that is none of its words,
+     *     since a blank means something
      */
-    record Word(Symbol symbol, List<Candidate> places, boolean identity) implements TableColumn {
+    record Word(Symbol symbol, List<Candidate> places, boolean identity, boolean unreadTold) implements TableColumn {
+        /** A word for which nothing stands where what was typed cannot be read. */
+        public Word(Symbol symbol, List<Candidate> places, boolean identity) {
+            this(symbol, places, identity, false);
+        }
+
         /** A word that tells no rows apart. */
         public Word(Symbol symbol, List<Candidate> places) {
             this(symbol, places, false);
+        }
+
+        /** One whose blank means something, so that it must be told from what cannot be read. */
+        public static Word tellingUnread(Symbol symbol, Candidate... places) {
+            return new Word(symbol, List.of(places), false, true);
         }
     }
 

@@ -110,7 +110,7 @@ final class GangFamily {
                         plan.rows(Clamps.LIST),
                         rows.stream().mapToInt(GangRows.Gang::clamp).toArray())
                 .with(Keys.GANG_KEY, rows.stream().mapToInt(GangRows.Gang::key).toArray());
-        return FieldYields.apply(sources, plan.lists(), field, cuts.rows(job, field));
+        return FieldYields.apply(sources, plan.lists(), field, cuts.of(job, field));
     }
 
     private RowSources carting(List<Row> rows) {

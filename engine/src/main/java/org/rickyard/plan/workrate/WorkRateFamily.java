@@ -8,6 +8,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.plan.fit.PlanContext;
+import org.rickyard.plan.join.CutsMet;
 import org.rickyard.plan.join.FieldYields;
 import org.rickyard.plan.join.Holdings;
 import org.rickyard.plan.join.JobLines;
@@ -79,7 +80,7 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
         }
         // Tonnes an hour of what is spread say nothing of hectares, as long as nobody says how much goes on one.
         sources.only(Quantities.OUTPUT, withCrop);
-        int[] cut = cuts.rows(job, field);
+        CutsMet cut = cuts.of(job, field);
         FieldYields.apply(sources, plan.lists(), field, cut, row -> withCrop[row]);
         YieldWithoutBasis.tell(plan, lines, cut);
         plan.add(

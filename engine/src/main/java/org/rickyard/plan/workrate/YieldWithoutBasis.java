@@ -10,6 +10,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.plan.fit.PlanContext;
+import org.rickyard.plan.join.CutsMet;
 import org.rickyard.plan.join.FieldYields;
 import org.rickyard.plan.join.JobLines;
 
@@ -25,9 +26,10 @@ final class YieldWithoutBasis {
     /**
      * Tells it once of all of them.
      *
-     * @param cut which cut of the list Cuts each line is; -1 for none
+     * @param met which cut of the list Cuts each line is
      */
-    static void tell(PlanContext plan, List<JobLines.Line> lines, int[] cut) {
+    static void tell(PlanContext plan, List<JobLines.Line> lines, CutsMet met) {
+        int[] cut = met.rows();
         ListRows fields = plan.rows(Fields.LIST);
         ListRows cuts = plan.rows(Cuts.LIST);
         ListRows machines = plan.rows(Machines.LIST);
@@ -40,6 +42,7 @@ final class YieldWithoutBasis {
             if (!asked
                     && line.job() >= 0
                     && cut[i] < 0
+                    && met.perhaps()[i] == null
                     && BRING_IN_DRY.contains(machines.text(Machines.TYPE, line.machine()))
                     && fields.gives(Fields.YIELD, line.field())
                     && FieldYields.basis(fields, line.field(), cuts, cut[i]).isEmpty()) {

@@ -14,6 +14,7 @@ import static org.rickyard.trade.Quantities.DM_AT_ENSILING;
 import static org.rickyard.trade.Quantities.KIND_OF_MACHINE;
 import static org.rickyard.trade.Quantities.OWN_OR_HIRED;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Constant;
@@ -54,6 +55,34 @@ public final class HireBill {
     static final Condition TRACTOR_IN = Condition.all(List.of(
             HIRED,
             Condition.any(List.of(Condition.is(INCLUDES, "everything"), Condition.is(INCLUDES, "all but fuel")))));
+    private static final Condition HIRE_UNREADABLE = Condition.is(OWN_OR_HIRED, Quantities.UNREADABLE);
+    private static final Condition INCLUDES_UNREADABLE = Condition.is(INCLUDES, Quantities.UNREADABLE);
+    /** Whether it can be told if the machine is hired. */
+    static final Condition HIRE_TOLD = new Condition.Not(HIRE_UNREADABLE);
+    /** Whether it can be told what is in the charge. */
+    static final Condition INCLUDES_TOLD = new Condition.Not(INCLUDES_UNREADABLE);
+    /** Whether it can be told if a charge includes tractor and driver, where none is known to. */
+    static final Condition TRACTOR_TOLD =
+            notPerhaps(Condition.is(INCLUDES, "everything"), Condition.is(INCLUDES, "all but fuel"));
+    /** Whether it can be told if a charge includes the fuel, where none is known to. */
+    static final Condition FUEL_TOLD = notPerhaps(Condition.is(INCLUDES, "everything"));
+
+    static final String OWN_OR_HIRED_WANTED = "Own or hired is neither own nor hired: write one of them";
+    static final String INCLUDES_WANTED =
+            "Charge includes is none of everything, all but fuel, machine only: write one of them";
+    static final String WORDS_WANTED = "Own or hired, or Charge includes, cannot be read: write own or hired, and"
+            + " everything, all but fuel, or machine only";
+
+    /** Both words were read, or else the charge is known to be without these or the machine to be one's own. */
+    private static Condition notPerhaps(Condition... included) {
+        List<Condition> perhaps = new ArrayList<>(List.of(included));
+        perhaps.add(INCLUDES_UNREADABLE);
+        return Condition.any(List.of(
+                new Condition.Not(Condition.any(List.of(HIRE_UNREADABLE, INCLUDES_UNREADABLE))),
+                new Condition.Not(Condition.all(
+                        List.of(Condition.any(List.of(HIRED, HIRE_UNREADABLE)), Condition.any(perhaps))))));
+    }
+
     private static final String SAY =
             "say in Charge includes whether the charge is for everything, all but fuel, or the" + " machine only";
 
@@ -143,7 +172,7 @@ public final class HireBill {
             HIRE,
             choice(
                     new Condition.Not(HIRED),
-                    NOTHING,
+                    NOTHING.onlyWhen(HIRE_TOLD, OWN_OR_HIRED_WANTED),
                     choice(
                             Condition.is(CHARGE_UNIT, "h"),
                             value(CHARGE_PER_HOUR)

@@ -144,7 +144,10 @@ public final class JobCost {
     public static final Formula MACHINE_ON_FIELD = new Formula(
             "machine-cost",
             MACHINE_COST,
-            choice(HireBill.HIRED, HireBill.NOTHING, value(MACHINE_HOUR).times(HOURS)),
+            choice(
+                    HireBill.HIRED,
+                    HireBill.NOTHING,
+                    value(MACHINE_HOUR).times(HOURS).onlyWhen(HireBill.HIRE_TOLD, HireBill.OWN_OR_HIRED_WANTED)),
             SUM,
             "only the hours used here",
             List.of(
@@ -166,7 +169,7 @@ public final class JobCost {
                             HireBill.TRACTOR_IN,
                             Condition.compare(value(Keys.TRACTOR_KEY), Condition.Relation.EQUAL, number(0)))),
                     HireBill.NOTHING,
-                    value(TRACTOR_HOUR).times(HOURS)),
+                    value(TRACTOR_HOUR).times(HOURS).onlyWhen(HireBill.TRACTOR_TOLD, HireBill.WORDS_WANTED)),
             SUM,
             "only the hours used here",
             List.of(
@@ -196,7 +199,9 @@ public final class JobCost {
             choice(
                     HireBill.ALL_IN,
                     HireBill.NOTHING,
-                    value(FuelAndLabour.FIELD_FUEL).times(Prices.FUEL_PRICE)),
+                    value(FuelAndLabour.FIELD_FUEL)
+                            .times(Prices.FUEL_PRICE)
+                            .onlyWhen(HireBill.FUEL_TOLD, HireBill.WORDS_WANTED)),
             Source.derived("litres × price"),
             "nothing where a charge includes it",
             List.of(
@@ -231,7 +236,12 @@ public final class JobCost {
     public static final Formula LUBRICANT_ON_FIELD = new Formula(
             "lubricant-cost",
             LUBRICANT_COST,
-            choice(HireBill.TRACTOR_IN, HireBill.NOTHING, value(FUEL_COST).times(constant(LUBRICANT_SHARE))),
+            choice(
+                    HireBill.TRACTOR_IN,
+                    HireBill.NOTHING,
+                    value(FUEL_COST)
+                            .times(constant(LUBRICANT_SHARE))
+                            .onlyWhen(HireBill.TRACTOR_TOLD, HireBill.WORDS_WANTED)),
             IOWA,
             "oil and grease; nothing where a charge includes the tractor or engine",
             List.of(
@@ -252,7 +262,9 @@ public final class JobCost {
             choice(
                     HireBill.TRACTOR_IN,
                     HireBill.NOTHING,
-                    value(FuelAndLabour.LABOUR).times(Prices.WAGE)),
+                    value(FuelAndLabour.LABOUR)
+                            .times(Prices.WAGE)
+                            .onlyWhen(HireBill.TRACTOR_TOLD, HireBill.WORDS_WANTED)),
             Source.derived("hours × wage"),
             "nothing where a charge includes it",
             List.of(WorkedExample.from(Source.derived("Iowa State University: 1.1 h × 15.00 is 16.50"))
@@ -347,7 +359,8 @@ public final class JobCost {
                                     .plus(FUEL_COST)
                                     .plus(LUBRICANT_COST)
                                     .plus(LABOUR_COST)
-                                    .plus(REPAIRS_ON_FIELD))),
+                                    .plus(REPAIRS_ON_FIELD)
+                                    .onlyWhen(HireBill.INCLUDES_TOLD, HireBill.INCLUDES_WANTED))),
             Source.published(
                     "agricultural engineering textbook after Roth and Field: own labour and tractor are counted"
                             + " where the contractor's charge includes them"),
