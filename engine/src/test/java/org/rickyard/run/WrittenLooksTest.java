@@ -311,6 +311,20 @@ class WrittenLooksTest {
         assertThat(broken).isGreaterThan(10);
     }
 
+    /** An answer in words, a law that is held for instance, was cut off by the formula beside it. */
+    @Test
+    void theAnswersInWordsAreWholeOnTrail() {
+        XSSFSheet trail = full.getSheet("Trail");
+        int cut = 0;
+        for (Row row : trail) {
+            if (row.getRowNum() >= 3 && text(row, 2).length() > width(trail, 2)) {
+                cut++;
+                isWhole(trail, row, 2);
+            }
+        }
+        assertThat(cut).isGreaterThan(10);
+    }
+
     /** These are the names that Assumptions go by. */
     @Test
     void theNamesOfConstantsAreWholeOnBasis() {
