@@ -200,7 +200,8 @@ public final class Headlines {
         ResultTable work = table.other(WorkTotals.WORK_RATES);
         if (work == null
                 || table.spec().column(Keys.BLOCK_KEY).isEmpty()
-                || work.spec().column(Keys.BLOCK_KEY).isEmpty()) {
+                || work.spec().column(Keys.BLOCK_KEY).isEmpty()
+                || !fieldsOfJob(table, row).isEmpty()) {
             return "";
         }
         double block = table.of(Keys.BLOCK_KEY).number(row);
@@ -218,11 +219,19 @@ public final class Headlines {
         return String.join(", ", named) + Counted.andMore(more);
     }
 
+    /** The fields of a job without a name, which its row tells itself. */
+    private static String fieldsOfJob(ResultTable table, int row) {
+        return table.spec().column(Quantities.FIELDS_OF_JOB).isEmpty()
+                ? ""
+                : table.of(Quantities.FIELDS_OF_JOB).word(row);
+    }
+
     private static String about(ResultTable table, int row) {
         List<String> words = new ArrayList<>();
         for (TableColumn column : table.spec().columns()) {
-            if (column instanceof TableColumn.Name && !column.symbol().equals(Quantities.HOLDING)) {
-                String name = table.name(column.symbol(), row);
+            boolean fields = column.symbol().equals(Quantities.FIELDS_OF_JOB);
+            if (fields || column instanceof TableColumn.Name && !column.symbol().equals(Quantities.HOLDING)) {
+                String name = fields ? fieldsOfJob(table, row) : table.name(column.symbol(), row);
                 if (!name.isEmpty()) {
                     words.add(name);
                 }

@@ -375,6 +375,8 @@ public final class Quantities {
 
     /** The name of a job. */
     public static final Symbol JOB = Symbol.text("job");
+    /** The fields a job is done on, where it has no name of its own. */
+    public static final Symbol FIELDS_OF_JOB = Symbol.text("fields of the job");
     /** What is done. */
     public static final Symbol OPERATION = Symbol.text("operation");
     /** The machines that do the job together. */

@@ -54,8 +54,8 @@ class HeadlinesTest {
                 .containsExactly(
                         "Jobs!2, Pond, spraying, Sprayer: total-spray-mix",
                         "Jobs!3, Pond, spraying, Sprayer: total-spray-mix",
-                        "Fungicide, Sprayer: product-total",
-                        "Wetter, Sprayer: product-total");
+                        "Pond, Fungicide, Sprayer: product-total",
+                        "Pond, Wetter, Sprayer: product-total");
     }
 
     @Test

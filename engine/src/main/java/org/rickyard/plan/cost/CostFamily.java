@@ -16,6 +16,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.plan.fit.PlanContext;
 import org.rickyard.plan.join.FieldYields;
+import org.rickyard.plan.join.FieldsWorked;
 import org.rickyard.plan.join.Holdings;
 import org.rickyard.plan.join.JobIdentity;
 import org.rickyard.plan.join.KindsOfMachines;
@@ -108,8 +109,13 @@ public final class CostFamily {
                         .with(Keys.MACHINE_KEY, RowNumbers.keysOf(compared)),
                 "no own machine has a contractor's charge beside its price");
         int[] firsts = firstOfEachJob();
+        int[] keys = Arrays.stream(firsts).map(i -> jobKeys[i]).toArray();
+        FieldsWorked worked = new FieldsWorked(plan.rows(Jobs.LIST), plan.rows(Fields.LIST));
+        for (int i = 0; i < works.size(); i++) {
+            worked.add(jobKeys[i], works.get(i).job(), works.get(i).field());
+        }
         plan.add(
-                CostTables.jobTotals(money),
+                worked.in(CostTables.jobTotals(money)),
                 new RowSources(firsts.length)
                         .with(
                                 Role.JOB,
@@ -117,15 +123,9 @@ public final class CostFamily {
                                 Arrays.stream(firsts)
                                         .map(i -> works.get(i).job())
                                         .toArray())
-                        .with(
-                                Role.FIELD,
-                                plan.rows(Fields.LIST),
-                                Arrays.stream(firsts)
-                                        .map(i -> works.get(i).field())
-                                        .toArray())
-                        .with(
-                                Keys.JOB_KEY,
-                                Arrays.stream(firsts).map(i -> jobKeys[i]).toArray()),
+                        .with(Role.FIELD, plan.rows(Fields.LIST), worked.ofOneHolding(keys))
+                        .with(Quantities.FIELDS_OF_JOB, worked.named(keys))
+                        .with(Keys.JOB_KEY, keys),
                 none);
         int[] firstFields = holdings.firstFields(ints(works, WorkRows.Work::field));
         plan.add(

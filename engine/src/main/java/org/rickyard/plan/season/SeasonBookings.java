@@ -14,6 +14,7 @@ import org.rickyard.formula.Days;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Counted;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -23,6 +24,7 @@ import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.RowSources;
 import org.rickyard.plan.workrate.Tasks;
 import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
 import org.rickyard.trade.season.DayPlan;
 import org.rickyard.trade.season.MachineSeason;
 import org.rickyard.trade.season.TakenOverTime;
@@ -45,6 +47,7 @@ final class SeasonBookings {
     private final PlanContext plan;
     private final ListRows jobs;
     private final ListRows machines;
+    private final Tasks all;
     private final List<Tasks.Task> tasks;
     private final List<DayPlan.Job> planned;
     private final List<DayPlan.Slot> slots;
@@ -58,11 +61,13 @@ final class SeasonBookings {
 
     SeasonBookings(
             PlanContext plan,
+            Tasks all,
             List<Tasks.Task> tasks,
             List<DayPlan.Job> planned,
             List<DayPlan.Slot> slots,
             Map<Integer, Integer> owned) {
         this.plan = plan;
+        this.all = all;
         this.tasks = tasks;
         this.planned = planned;
         this.slots = slots;
@@ -98,8 +103,9 @@ final class SeasonBookings {
     }
 
     void build(String none) {
+        int[] keys = ints(bookings.stream().map(b -> tasks.get(b.task()).key()).toList());
         plan.add(
-                SeasonTables.BOOKINGS,
+                all.fields().in(SeasonTables.BOOKINGS),
                 new RowSources(bookings.size())
                         .with(
                                 Role.JOB,
@@ -111,11 +117,9 @@ final class SeasonBookings {
                                 Role.MACHINE,
                                 machines,
                                 ints(bookings.stream().map(Booking::machine).toList()))
-                        .with(
-                                Keys.TASK_KEY,
-                                ints(bookings.stream()
-                                        .map(b -> tasks.get(b.task()).key())
-                                        .toList()))
+                        .with(Role.FIELD, plan.rows(Fields.LIST), all.fields().ofOneHolding(keys))
+                        .with(Quantities.FIELDS_OF_JOB, all.fields().named(keys))
+                        .with(Keys.TASK_KEY, keys)
                         .with(
                                 Keys.MACHINE_KEY,
                                 ints(bookings.stream().map(b -> b.machine() + 1).toList()))
@@ -316,7 +320,7 @@ final class SeasonBookings {
         for (int task : booked) {
             DayPlan.Slot slot = slots.get(task);
             if (slot.planned() && slot.firstDay() <= day && day <= slot.lastDay()) {
-                String name = tasks.get(task).name(jobs);
+                String name = all.name(tasks.get(task));
                 names.add(day > planned.get(task).latest() ? "late! " + name : name);
             }
         }
@@ -328,7 +332,7 @@ final class SeasonBookings {
     }
 
     private String title(int task) {
-        return tasks.get(task).title(jobs, machines);
+        return all.title(tasks.get(task));
     }
 
     private String name(int machine) {

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -33,6 +34,7 @@ public final class SeasonFamily {
     private final PlanContext plan;
     private final ListRows jobs;
     private final ListRows machines;
+    private final Tasks all;
     private final List<Tasks.Task> tasks;
     private final int[] tractor;
     private final List<List<Integer>> booked = new ArrayList<>();
@@ -41,6 +43,7 @@ public final class SeasonFamily {
         this.plan = plan;
         jobs = plan.rows(Jobs.LIST);
         machines = plan.rows(Machines.LIST);
+        all = tasks;
         this.tasks = hasWindows() ? tasks.all() : List.of();
         tractor = this.tasks.stream()
                 .mapToInt(task -> task.isGang() ? -1 : works.tractor(task.job(), task.machine()))
@@ -87,7 +90,8 @@ public final class SeasonFamily {
     private void build() {
         List<Predecessors.Before> before = new Predecessors(jobs, tasks, plan.findings()).all();
         int[] together = together(before);
-        ResultTable season = plan.add(SeasonTables.SEASON, season().with(Keys.PLAN_KEY, together), NO_WINDOWS);
+        ResultTable season =
+                plan.add(all.fields().in(SeasonTables.SEASON), season().with(Keys.PLAN_KEY, together), NO_WINDOWS);
         List<DayPlan.Job> planned = new ArrayList<>();
         String[] why = new String[tasks.size()];
         for (int i = 0; i < tasks.size(); i++) {
@@ -99,13 +103,13 @@ public final class SeasonFamily {
             plan.findings()
                     .add(Finding.stop(
                             jobs.address(Jobs.AFTER, tasks.get(looping).job()).orElse(null),
-                            "'" + tasks.get(looping).title(jobs, machines)
+                            "'" + all.title(tasks.get(looping))
                                     + "' waits, through the jobs named in After, for itself. Break the loop;"
                                     + " until then none of these jobs is planned."));
         }
         Map<Integer, Integer> owned = owned();
         List<DayPlan.Slot> slots = DayPlan.of(planned, owned);
-        SeasonBookings bookings = new SeasonBookings(plan, tasks, planned, slots, owned);
+        SeasonBookings bookings = new SeasonBookings(plan, all, tasks, planned, slots, owned);
         String[] waits = new String[tasks.size()];
         for (int i = 0; i < slots.size(); i++) {
             if (slots.get(i).planned()) {
@@ -116,7 +120,7 @@ public final class SeasonFamily {
             }
         }
         plan.add(
-                SeasonTables.PLAN,
+                all.fields().in(SeasonTables.PLAN),
                 tasks().with(Role.LEAD, machines, leads())
                         .with(Role.TRACTOR, machines, tractor)
                         .with(SeasonFit.START, days(slots, true))
@@ -185,13 +189,16 @@ public final class SeasonFamily {
     }
 
     private RowSources tasks() {
+        int[] keys = tasks.stream().mapToInt(Tasks.Task::key).toArray();
         return new RowSources(tasks.size())
                 .with(Role.JOB, jobs, tasks.stream().mapToInt(Tasks.Task::job).toArray())
+                .with(Role.FIELD, plan.rows(Fields.LIST), all.fields().ofOneHolding(keys))
+                .with(Quantities.FIELDS_OF_JOB, all.fields().named(keys))
                 .with(
                         Role.MACHINE,
                         machines,
                         tasks.stream().mapToInt(Tasks.Task::machine).toArray())
-                .with(Keys.TASK_KEY, tasks.stream().mapToInt(Tasks.Task::key).toArray());
+                .with(Keys.TASK_KEY, keys);
     }
 
     private RowSources season() {

@@ -8,6 +8,7 @@ import org.rickyard.formula.Expr;
 import org.rickyard.formula.Method;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.Machines;
@@ -42,8 +43,8 @@ public final class SeasonTables {
     /** Id of the chart. */
     static final String CHART_ID = "time-chart";
 
-    private static final TableColumn.Name HOLDING =
-            Names.name(Quantities.HOLDING, Candidate.typed(Role.JOB, Jobs.HOLDING));
+    private static final TableColumn.Name HOLDING = Names.name(
+            Quantities.HOLDING, Candidate.typed(Role.JOB, Jobs.HOLDING), Candidate.typed(Role.FIELD, Fields.HOLDING));
     private static final Method COUNTED = new Method(
             "machines-named",
             "counted in your words, such as \"Mower x 2\"",

@@ -12,11 +12,13 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.plan.fit.PlanContext;
+import org.rickyard.plan.join.FieldsWorked;
 import org.rickyard.plan.join.JobLines;
 import org.rickyard.plan.join.RowNumbers;
 import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.RowSources;
 import org.rickyard.trade.Keys;
+import org.rickyard.trade.Quantities;
 
 /** Makes the tables of spraying from the blocks of the job list. */
 public final class SprayFamily {
@@ -29,6 +31,7 @@ public final class SprayFamily {
     private final SprayRows products;
     private final SpreadRows spread;
     private final JobLines read;
+    private final FieldsWorked fields;
     private final String noJob;
 
     private SprayFamily(PlanContext plan, JobLines jobLines) {
@@ -39,6 +42,7 @@ public final class SprayFamily {
         this.listed = new ListedProducts(plan.lists(), jobLines.mixOf(), plan.findings());
         this.products = new SprayRows(plan.lists(), blocks, listed, plan.findings());
         this.spread = new SpreadRows(plan.lists(), jobLines.spreads(), listed, plan.findings());
+        this.fields = FieldsWorked.ofBlocks(plan.rows(Jobs.LIST), plan.rows(Fields.LIST), jobLines.lines());
         this.noJob = plan.rows(Jobs.LIST).size() > 0 ? "no job names a sprayer" : "no jobs are listed";
     }
 
@@ -61,13 +65,13 @@ public final class SprayFamily {
 
     private void tanks() {
         plan.add(SprayFieldTables.FIELDS, lines.sources(), noJob);
-        plan.add(SprayTables.BLOCKS, of(blocks), noJob);
-        plan.add(SprayTables.TANK_MIX, products.sources(plan.lists(), blocks), NO_PRODUCT);
-        TankLoadRows loads = new TankLoadRows(plan, blocks, lines, products);
+        plan.add(fields.in(SprayTables.BLOCKS), of(blocks), noJob);
+        plan.add(fields.in(SprayTables.TANK_MIX), products.sources(plan.lists(), blocks, fields), NO_PRODUCT);
+        TankLoadRows loads = new TankLoadRows(plan, blocks, lines, products, fields);
         plan.add(SprayFieldTables.LOADS, loads.loads(), "no block has its tankfuls reckoned");
-        plan.add(SprayTankTables.FILLS, loads.fills(), "no block has its tankfuls and products reckoned");
+        plan.add(fields.in(SprayTankTables.FILLS), loads.fills(), "no block has its tankfuls and products reckoned");
         plan.add(
-                SprayTankTables.WASHING,
+                fields.in(SprayTankTables.WASHING),
                 of(blocks.stream()
                         .filter(block -> SprayLines.given(
                                 plan.rows(Machines.LIST),
@@ -98,16 +102,16 @@ public final class SprayFamily {
     private void hours() {
         plan.add(SprayHourTables.VOLUMES, lines.volumes(), noJob);
         plan.add(
-                SprayHourTables.WINDOW,
+                fields.in(SprayHourTables.WINDOW),
                 of(blocksWith(Jobs.LATEST, Jobs.WORKABLE_DAYS, Jobs.DAYS_AVAILABLE, Jobs.HOURS_PER_DAY)),
                 "no spraying job has a latest day, workable days, days available or hours per day");
         plan.add(
-                SprayHourTables.WEATHER,
+                fields.in(SprayHourTables.WEATHER),
                 of(inEachWeather()),
                 "no spraying job has wind, temperature or humidity typed");
         plan.add(SprayHourTables.TREES, lines.ofType("air-blast sprayer"), "no job names an air-blast sprayer");
         plan.add(
-                SprayHourTables.KNAPSACK,
+                fields.in(SprayHourTables.KNAPSACK),
                 of(blocks.stream()
                         .filter(block -> plan.rows(Machines.LIST)
                                 .text(Machines.TYPE, block.machine())
@@ -115,7 +119,7 @@ public final class SprayFamily {
                         .toList()),
                 "no job names a knapsack");
         if (plan.rows(Machines.LIST).has(Machines.PUMP_FLOW)) {
-            plan.add(PumpTables.PUMPS, of(pumped()), "no job names a sprayer with a pump flow");
+            plan.add(fields.in(PumpTables.PUMPS), of(pumped()), "no job names a sprayer with a pump flow");
         }
     }
 
@@ -169,6 +173,7 @@ public final class SprayFamily {
 
     private RowSources of(List<JobLines.Block> some) {
         int[] machine = some.stream().mapToInt(JobLines.Block::machine).toArray();
+        int[] key = some.stream().mapToInt(JobLines.Block::key).toArray();
         return new RowSources(some.size())
                 .with(
                         Role.JOB,
@@ -179,9 +184,8 @@ public final class SprayFamily {
                         plan.rows(Fields.LIST),
                         some.stream().mapToInt(JobLines.Block::firstField).toArray())
                 .with(Role.MACHINE, plan.rows(Machines.LIST), machine)
-                .with(
-                        Keys.BLOCK_KEY,
-                        some.stream().mapToInt(JobLines.Block::key).toArray())
+                .with(Keys.BLOCK_KEY, key)
+                .with(Quantities.FIELDS_OF_JOB, fields.named(key))
                 .with(Keys.MACHINE_KEY, RowNumbers.keysOf(machine));
     }
 }

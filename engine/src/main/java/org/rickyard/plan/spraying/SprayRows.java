@@ -23,6 +23,7 @@ import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
 import org.rickyard.lists.NameKey;
 import org.rickyard.lists.Products;
+import org.rickyard.plan.join.FieldsWorked;
 import org.rickyard.plan.join.JobLines;
 import org.rickyard.plan.join.RowNumbers;
 import org.rickyard.plan.table.Role;
@@ -162,7 +163,7 @@ final class SprayRows {
     }
 
     /** The sources of the table of products, block by block. */
-    RowSources sources(FoundLists lists, List<JobLines.Block> blocks) {
+    RowSources sources(FoundLists lists, List<JobLines.Block> blocks, FieldsWorked worked) {
         int count = rows.size();
         int[] job = new int[count];
         int[] jobAlways = new int[count];
@@ -194,6 +195,7 @@ final class SprayRows {
                 .with(Role.MACHINE, lists.rows(Machines.LIST), machine)
                 .with(Role.FIELD, lists.rows(Fields.LIST), field)
                 .with(Keys.BLOCK_KEY, key)
+                .with(Quantities.FIELDS_OF_JOB, worked.named(key))
                 .with(Keys.TANK_MIX_KEY, RowNumbers.keys(count))
                 .with(Keys.PRODUCT_KEY, productKey)
                 .with(Quantities.PRODUCT_UNIT, unit);

@@ -10,6 +10,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
 import org.rickyard.plan.fit.PlanContext;
+import org.rickyard.plan.join.FieldsWorked;
 import org.rickyard.plan.join.JobLines;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.Role;
@@ -36,15 +37,18 @@ final class TankLoadRows {
     private final List<JobLines.Block> blocks;
     private final SprayLines lines;
     private final SprayRows products;
+    private final FieldsWorked worked;
     private final List<Load> loads = new ArrayList<>();
     private final List<Fill> fills = new ArrayList<>();
     private int keys;
 
-    TankLoadRows(PlanContext plan, List<JobLines.Block> blocks, SprayLines lines, SprayRows products) {
+    TankLoadRows(
+            PlanContext plan, List<JobLines.Block> blocks, SprayLines lines, SprayRows products, FieldsWorked worked) {
         this.plan = plan;
         this.blocks = blocks;
         this.lines = lines;
         this.products = products;
+        this.worked = worked;
         ResultTable table = plan.table(SprayTables.BLOCKS_ID);
         for (int i = 0; i < blocks.size(); i++) {
             Values tankfuls = table.of(TankPlan.LOADS);
@@ -160,6 +164,7 @@ final class TankLoadRows {
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)
                 .with(Role.MACHINE, plan.rows(Machines.LIST), machine)
                 .with(Keys.BLOCK_KEY, block)
+                .with(Quantities.FIELDS_OF_JOB, worked.named(block))
                 .with(Keys.LOAD_KEY, load)
                 .with(Keys.TANK_MIX_KEY, mixKey)
                 .with(TankLoads.TANKFUL, tankful)

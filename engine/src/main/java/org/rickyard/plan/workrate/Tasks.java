@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
 import org.rickyard.lists.text.MachineMention;
 import org.rickyard.plan.fit.PlanContext;
+import org.rickyard.plan.join.FieldsWorked;
 import org.rickyard.plan.join.JobIdentity;
 import org.rickyard.plan.join.JobLines;
 import org.rickyard.plan.join.MachineChoice;
@@ -39,17 +41,6 @@ public final class Tasks {
         public boolean isGang() {
             return machine < 0;
         }
-
-        /** The job's name, or else its operation. */
-        public String name(ListRows jobs) {
-            String named = jobs.text(Jobs.JOB, job);
-            return named.isEmpty() ? jobs.text(Jobs.OPERATION, job) : named;
-        }
-
-        /** The same with the machine, unless a gang does it. */
-        public String title(ListRows jobs, ListRows machines) {
-            return isGang() ? name(jobs) : name(jobs) + " (" + machines.text(Machines.MACHINE, machine) + ")";
-        }
     }
 
     private record Work(String job, int machine) {}
@@ -69,12 +60,14 @@ public final class Tasks {
     private final TupleNumbers places = new TupleNumbers(3);
     private int[] lineAt = new int[16];
     private final JobIdentity identity;
+    private final FieldsWorked fields;
 
     Tasks(PlanContext plan, List<JobLines.Line> lines, GangRows gangs) {
         this.jobs = plan.rows(Jobs.LIST);
         this.machines = plan.rows(Machines.LIST);
         this.gangs = gangs;
         this.identity = new JobIdentity(jobs);
+        this.fields = new FieldsWorked(jobs, plan.rows(Fields.LIST));
         this.choice = new MachineChoice(machines, plan.findings());
         gangs.gangs().forEach(gang -> firstGangs.putIfAbsent(gang.job(), gang));
         taskOfLine = new int[lines.size()];
@@ -91,9 +84,10 @@ public final class Tasks {
                 gangTask(at.job());
             } else {
                 taskOfLine[line] = task(at.job(), at.machine()).key();
+                fields.add(taskOfLine[line], at.job(), at.field());
             }
         }
-        gangs.gangs().forEach(gang -> gangTask(gang.job()));
+        gangs.gangs().forEach(gang -> fields.add(gangTask(gang.job()), gang.job(), gang.field()));
     }
 
     private void place(JobLines.Line at, int line) {
@@ -178,6 +172,25 @@ public final class Tasks {
     /** All tasks in order. */
     public List<Task> all() {
         return all;
+    }
+
+    /** The fields of each task, by its key. */
+    public FieldsWorked fields() {
+        return fields;
+    }
+
+    /** A task by the job's name, or else by its operation and fields: "mowing of North 40". */
+    public String name(Task task) {
+        String named = jobs.text(Jobs.JOB, task.job());
+        String worked = fields.named(task.key());
+        return !named.isEmpty()
+                ? named
+                : jobs.text(Jobs.OPERATION, task.job()) + (worked.isEmpty() ? "" : " of " + worked);
+    }
+
+    /** The same with the machine, unless a gang does it. */
+    public String title(Task task) {
+        return task.isGang() ? name(task) : name(task) + " (" + machines.text(Machines.MACHINE, task.machine()) + ")";
     }
 
     /** The task of a line of the work rates; 0 if its gang's task holds it, or there are no jobs. */

@@ -115,7 +115,8 @@ final class SprayCards {
 
     private String title(int row) {
         StringBuilder title = new StringBuilder();
-        for (Symbol symbol : List.of(Quantities.JOB, Quantities.OPERATION, Quantities.BLOCK, Quantities.MACHINE)) {
+        for (Symbol symbol : List.of(
+                Quantities.JOB, Quantities.FIELDS_OF_JOB, Quantities.OPERATION, Quantities.BLOCK, Quantities.MACHINE)) {
             String word = blocks.spec().column(symbol).isEmpty()
                     ? ""
                     : blocks.of(symbol).word(row);
