@@ -2,6 +2,7 @@ package org.rickyard.plan.join;
 
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -13,7 +14,6 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Mixes;
 import org.rickyard.lists.NameKey;
-import org.rickyard.plan.fit.PlanContext;
 
 /**
  * Which mix each row of the job list takes: the one it names or, where no row of its job names a mix or product, the one
@@ -77,18 +77,17 @@ public final class MixesOfJobs {
     }
 
     /** Tells of mixes that are taken by the job's name, and of those beside them that bear the name of no job. */
-    public void tell(PlanContext plan) {
+    public void tell(List<Finding> findings) {
         if (byJob.isEmpty()) {
             return;
         }
         int first = byJob.values().iterator().next();
-        plan.findings()
-                .add(Finding.note(
-                        mixes.address(Mixes.MIX, first).orElse(null),
-                        "the products of the job '" + mixes.text(Mixes.MIX, first) + "'"
-                                + Counted.othersThan(byJob.size(), "job")
-                                + " are those listed here beside its name, for its row names no mix and no product. If it"
-                                + " takes others, write them in a column Product or Mix of Jobs."));
+        findings.add(Finding.note(
+                mixes.address(Mixes.MIX, first).orElse(null),
+                "the products of the job '" + mixes.text(Mixes.MIX, first) + "'"
+                        + Counted.othersThan(byJob.size(), "job")
+                        + " are those listed here beside its name, for its row names no mix and no product. If it"
+                        + " takes others, write them in a column Product or Mix of Jobs."));
         Set<String> taken = new HashSet<>();
         for (int job = 0; job < jobs.size(); job++) {
             taken.add(NameKey.key(name(job)));
@@ -99,8 +98,8 @@ public final class MixesOfJobs {
                 left.putIfAbsent(key(mixes, mix), mix);
             }
         }
-        left.values().forEach(mix -> plan.findings()
-                .add(Finding.caution(
+        left.values()
+                .forEach(mix -> findings.add(Finding.caution(
                         mixes.address(Mixes.MIX, mix).orElse(null),
                         "no job is called '" + mixes.text(Mixes.MIX, mix)
                                 + "' or takes a mix of that name, so its products go into no tank or spreader and"

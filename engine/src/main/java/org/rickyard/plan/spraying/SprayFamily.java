@@ -50,7 +50,7 @@ public final class SprayFamily {
     public static void build(PlanContext plan, JobLines jobLines) {
         SprayFamily family = new SprayFamily(plan, jobLines);
         ProductsNotSprayed.tell(plan, jobLines);
-        jobLines.mixOf().tell(plan);
+        jobLines.mixOf().tell(plan.findings());
         ProductsOfNoJob.tell(plan, jobLines);
         family.tanks();
         family.records();
