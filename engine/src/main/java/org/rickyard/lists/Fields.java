@@ -207,6 +207,7 @@ public final class Fields {
             .otherwise(RUN_LENGTH, "pass length, length of pass, furrow length")
             .otherwise(DISTANCE_TO_FILL_POINT, "distance to mains water")
             .otherwise(WATERCOURSE, "near watercourse, near water")
+            .otherwise(AREA, "m2, sq m, square metres, square meters")
             .otherwise(AREA, "mapped area, mapped ha, ha mapped, mapped acres")
             .unclear(List.of("distance"), DISTANCE_TO_CLAMP, DISTANCE_TO_FILL_POINT, DISTANCE_TO_WATERCOURSE)
             .unclear(List.of("height"), TREE_HEIGHT)

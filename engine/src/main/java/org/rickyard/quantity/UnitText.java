@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -42,6 +43,9 @@ public sealed interface UnitText {
     Pattern IN_A_TIME = Pattern.compile("(?:(?<amount>[^/0-9]+?) ?(?:/| in | for | over |, ?| )"
             + "(?<time>[1-9][0-9]{0,2}) ?(?<unit>s|secs?|seconds?|mins?|minutes?)"
             + "|(?<first>[1-9][0-9]{0,2}) ?(?<of>s|secs?|seconds?|mins?|minutes?),? (?<then>[^/0-9]+))");
+
+    /** Weighed or caught: what they are in a time is told by the time. */
+    Set<String> OUNCES = Set.of("oz", "ozs", "ounce", "ounces");
 
     /** What is asked where a feed is a share of what eats it. */
     String LIVEWEIGHT = "A share of liveweight needs the liveweight: write kg DM/day.";
@@ -123,7 +127,9 @@ public sealed interface UnitText {
                         number + " " + unit.symbol(),
                         unit.dimension(),
                         unit.factor().times(Ratio.of(Long.parseLong(number))));
-        return compound(matcher.group(behind ? "amount" : "then").strip(), customary).stream()
+        String amounts = matcher.group(behind ? "amount" : "then").strip();
+        // What is caught in a jug is in fluid ounces, though people leave the word out.
+        return compound(OUNCES.contains(amounts) ? "fl oz" : amounts, customary).stream()
                 .filter(amount -> amount.dimension().equals(Units.L.dimension()))
                 .map(amount -> amount.over(time))
                 .toList();

@@ -27,6 +27,10 @@ class HeadersFromAbroadTest {
         "Farmed (ac), ac",
         "Productive ha, ha",
         "Harvested ac, ac",
+        "Ha (arable), ha",
+        "Acres (FSA), ac",
+        "m2, m2",
+        "Sq m, m2",
     })
     void areasByTheirUse(String header, String unit) {
         FoundLists found = find(fields(header, 145.5));
@@ -389,5 +393,39 @@ class HeadersFromAbroadTest {
                 .row("A", 2, "S1", 100)
                 .row("B", "twice", "S1", 100);
         assertThat(said(find(counted))).anyMatch(line -> line.contains("reckoned as one pass"));
+    }
+
+    /** A rarer name says nothing against the surer one, whichever of its words comes first. */
+    @ParameterizedTest
+    @CsvSource({"Ha (arable)", "Arable ha", "Acres (FSA)", "m2"})
+    void areasByTheirUseGiveWayToTheArea(String header) {
+        FoundLists found =
+                find(new SheetOf("Fields").row("Field", "Ha", header, "Crop").row("A", 7, 3, "Wheat"));
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(7);
+        assertThat(found.rows(Fields.LIST).gives(Fields.AREA, 0)).isTrue();
+        assertThat(said(found)).noneMatch(line -> line.startsWith("STOP"));
+    }
+
+    @Test
+    void theDryMatterOfThePitIsThatAtEnsiling() {
+        ListRows fields = find(new SheetOf("Fields")
+                        .row("Field", "Ha", "DM cut (%)", "DM pit (%)")
+                        .row("A", 7, 18, 28))
+                .rows(Fields.LIST);
+        assertThat(fields.number(Fields.DM_AT_CUTTING, 0)).isEqualTo(18);
+        assertThat(fields.number(Fields.DM_AT_ENSILING, 0)).isEqualTo(28);
+    }
+
+    /** What is one thing here and another there is asked, with the words to write. */
+    @Test
+    void headersAndStacksAreAskedAbout() {
+        assertThat(said(find(new SheetOf("Machines")
+                        .row("Machine", "Type", "Working width (m)")
+                        .row("Red", "Header", 12))))
+                .anyMatch(line -> line.contains("a combine in Australia, a part of one elsewhere: write combine"));
+        assertThat(said(find(new SheetOf("Clamps")
+                        .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)")
+                        .row("Yard", "Stack", 30, 10, 2))))
+                .anyMatch(line -> line.contains("write heap (on a hard floor) or field heap (on soil)"));
     }
 }

@@ -40,6 +40,17 @@ public final class HeaderRow {
             return new Match(vocabulary, firstColumn, others, missing, matched, score);
         }
 
+        /** The same with what means one column read as another. */
+        public Match readAs(ColumnSpec column, ColumnSpec other) {
+            Vocabulary.Heading[] read = headings.clone();
+            for (int i = 0; i < read.length; i++) {
+                if (read[i] != null && read[i].isCertain() && read[i].column() == column) {
+                    read[i] = read[i].as(other, "");
+                }
+            }
+            return with(read);
+        }
+
         /** How many headers mean the column and no other. */
         public int places(ColumnSpec column) {
             int places = 0;

@@ -74,13 +74,35 @@ final class OtherwiseHeaders {
             Heading heading = null;
             for (int i = 0; i < unread.length && heading == null; i++) {
                 heading = headings[i] == null && unread[i] != null ? vocabulary.heading(otherwise, unread[i]) : null;
-                if (heading != null && !means(headings, otherwise.column()) && !isBarred(headings, otherwise)) {
+                if (heading != null
+                        && !isBarred(headings, otherwise)
+                        && (!means(headings, otherwise.column()) || isSpared(headings, otherwise.column()))) {
                     headings[i] = heading;
                     read++;
                 }
             }
         }
         return read;
+    }
+
+    /**
+     * "Price" beside "Resale": what the one may be is what the other is, so the one is asked about without it. Where but
+     * one meaning would be left it is not taken by that alone, and the column stays asked about.
+     */
+    private static boolean isSpared(Heading[] headings, ColumnSpec column) {
+        for (Heading heading : headings) {
+            if (heading != null
+                    && heading.candidates().contains(column)
+                    && heading.candidates().size() < 3) {
+                return false;
+            }
+        }
+        for (int i = 0; i < headings.length; i++) {
+            if (headings[i] != null && headings[i].candidates().contains(column)) {
+                headings[i] = headings[i].without(column);
+            }
+        }
+        return true;
     }
 
     private static boolean isBarred(Heading[] headings, ListSpec.Otherwise otherwise) {

@@ -51,6 +51,13 @@ public final class Vocabulary {
             return rest.isEmpty() && SaidUnit.isUnit(header) ? header : rest;
         }
 
+        /** The heading of one that another header is sure to be. */
+        Heading without(ColumnSpec column) {
+            List<ColumnSpec> left =
+                    candidates.stream().filter(each -> each != column).toList();
+            return new Heading(left, rest, weight, settled, word, dated);
+        }
+
         /** A certain heading in the place of this one. */
         Heading as(ColumnSpec column, String unit) {
             return new Heading(List.of(column), unit, 2, settled, null, false);
@@ -264,7 +271,9 @@ public final class Vocabulary {
         }
         Heading measured = measured(header);
         Heading heading = measured == null ? byName(header) : measured;
-        if (heading != null && !saysAll(heading) && isMeasuredOtherwise(heading, header)) {
+        if (heading != null
+                && !saysAll(heading)
+                && (isMeasuredOtherwise(heading, header) || isUnitOfRarerName(heading, header))) {
             return null;
         }
         HeaderText distance = heading == null ? TurnedHeader.distance(header) : null;
@@ -360,6 +369,16 @@ public final class Vocabulary {
                         .anyMatch(otherwise -> otherwise.measured()
                                 && otherwise.column() != heading.column()
                                 && heading(otherwise, header) != null);
+    }
+
+    /** "Ha (arable)" is "Arable (ha)", which is the area only where no other header is, and no area in arables. */
+    private boolean isUnitOfRarerName(Heading heading, HeaderText header) {
+        return heading.isCertain()
+                && header.unitLast() != null
+                && spec.hints().otherwise().stream()
+                        .anyMatch(otherwise -> otherwise.measured()
+                                && otherwise.column() == heading.column()
+                                && heading(otherwise, header.unitLast()) != null);
     }
 
     /** A name whose words stand in another order; null if there is none, or if the header is a name of its own. */

@@ -118,8 +118,14 @@ public final class ListFinder {
             List<? extends Grid> sheets, List<Vocabulary> known, int mostRows, List<Finding> into) {
         Set<String> firstWords = TableFinder.firstWords(known);
         List<FoundTable> tables = new ArrayList<>();
+        List<Finding> unnamedFields = new ArrayList<>();
         for (Grid sheet : sheets) {
-            tables.addAll(new TableFinder(sheet, known, firstWords, into).find(mostRows));
+            TableFinder finder = new TableFinder(sheet, known, firstWords, into);
+            tables.addAll(finder.find(mostRows));
+            finder.unnamedFields().ifPresent(unnamedFields::add);
+        }
+        if (tables.stream().noneMatch(table -> table.role(Fields.LIST) != null)) {
+            into.addAll(unnamedFields);
         }
         return tables;
     }

@@ -5,10 +5,12 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListSpec;
@@ -20,6 +22,9 @@ import org.rickyard.lists.text.Words;
 public final class NearestHeader {
     private static final int MOST_NAMED = 6;
 
+    /** A row of units and a blank one may stand between a header and the first figure. */
+    private static final int ROWS_LOOKED_AT = 3;
+
     private static final Pattern FIGURE = Pattern.compile("\\s*-?\\d+(?:[.,]\\d+)?\\s*");
 
     private final Grid grid;
@@ -27,6 +32,9 @@ public final class NearestHeader {
     private final List<Vocabulary> vocabularies;
     private final List<Vocabulary> namedBySheet;
     private final Map<ListSpec, Near> nearest = new LinkedHashMap<>();
+
+    /** Areas told with a crop, say, but under no header known for the names of fields; null if there are none. */
+    private Near unnamedFields;
 
     /** A row of headers that begins no list, and what it comes near to. */
     private record Near(HeaderRow.Match match, int row, String[] headers) {}
@@ -51,6 +59,7 @@ public final class NearestHeader {
                 // "Bunker | bunker | 40 | 12 | 3" is what stands under a header.
                 continue;
             }
+            keepUnnamedFields(match, texts, at);
             int worth = match.matched() + (isNamed ? 2 : 0);
             // On a sheet of the list's own name, what it is known by is enough to miss the rest of it.
             boolean own = vocabulary.isCalled(grid.sheet()) && vocabulary.isKnownIn(match);
@@ -67,6 +76,41 @@ public final class NearestHeader {
                 nearest.put(best.vocabulary().spec(), new Near(best, at, texts));
             }
         }
+    }
+
+    private void keepUnnamedFields(HeaderRow.Match match, String[] texts, int at) {
+        if (match.vocabulary().spec() == Fields.LIST
+                && match.matched() > 1
+                && match.missing().equals(List.of(Fields.FIELD.name()))
+                && (unnamedFields == null
+                        || match.score() > unnamedFields.match().score())
+                && hasAreasBelow(match, at)) {
+            unnamedFields = new Near(match, at, texts);
+        }
+    }
+
+    private boolean hasAreasBelow(HeaderRow.Match match, int at) {
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            if (heading != null && heading.isCertain() && heading.column() == Fields.AREA) {
+                for (int row = at + 1; row < Math.min(grid.rows(), at + 1 + ROWS_LOOKED_AT); row++) {
+                    if (grid.kind(row, match.firstColumn() + i) == Grid.Kind.NUMBER) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Where no sheet has a list of fields, two headers of one are hardly there by chance: fields called meadows or by a
+     * word of the place would be passed over without a word. Empty where the row is told of as it is.
+     */
+    Optional<Finding> unnamedFields(boolean otherSheet) {
+        return otherSheet || unnamedFields == null || nearest.containsKey(Fields.LIST)
+                ? Optional.empty()
+                : Optional.of(told(unnamedFields, false));
     }
 
     /**

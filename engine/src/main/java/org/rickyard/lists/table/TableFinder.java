@@ -110,6 +110,11 @@ public final class TableFinder {
         return tables;
     }
 
+    /** What to say, where no sheet has a list of fields, of what {@link NearestHeader#unnamedFields is nearly} one here. */
+    public Optional<Finding> unnamedFields() {
+        return nearest.unnamedFields(noLists.isOtherSheet());
+    }
+
     /** A quick look: whether two cells of a row begin as headers of these lists do. */
     public boolean mayHoldHeaders(int mostRows) {
         int columns = Math.min(grid.columns(), MOST_HEADER_COLUMNS);
@@ -433,6 +438,11 @@ public final class TableFinder {
         return table;
     }
 
+    /** Whether blocks, as those of an orchard, are what the fields of the same row are known by. */
+    private static boolean areFields(String block, HeaderRow.Match fields, String[] headers) {
+        return block != null && block.equals(fields.headerOf(Fields.FIELD, headers));
+    }
+
     /** The lists that a row of headers serves: the best, or several where it is flat. */
     private List<HeaderRow.Match> roles(HeaderRow.Match best, String[] headers) {
         ListSpec spec = best.vocabulary().spec();
@@ -440,6 +450,9 @@ public final class TableFinder {
             HeaderRow.Match fields = match(Fields.LIST, headers, best);
             HeaderRow.Match jobs = match(Jobs.LIST, headers, best);
             HeaderRow.Match cuts = match(Cuts.LIST, headers, best);
+            if (fields != null && jobs != null && areFields(jobs.headerOf(Jobs.BLOCK, headers), fields, headers)) {
+                jobs = jobs.readAs(Jobs.BLOCK, Jobs.FIELD);
+            }
             boolean flatJobs = jobs != null && jobs.holds(Jobs.FIELD) && jobs.holds(Jobs.MACHINE);
             if (fields != null && fields.missing().isEmpty() && flatJobs) {
                 return List.of(fields, jobs);
