@@ -96,6 +96,9 @@ public final class HeaderRow {
     /** So many headers of another list may mean something to one by chance: a clamp is a column of fields too. */
     private static final int MOST_BY_CHANCE = 1;
 
+    /** What a list lacks where but a few of its headers are there. */
+    public static final String MORE = "more headers it knows";
+
     /** A row knowing so many headers of a list is hardly there by chance. */
     public static final int HARDLY_BY_CHANCE = 4;
 
@@ -176,7 +179,7 @@ public final class HeaderRow {
             }
         }
         if (!named && missing.isEmpty() && match.matched() < spec.least()) {
-            missing.add("more headers it knows");
+            missing.add(MORE);
         }
         return missing;
     }
