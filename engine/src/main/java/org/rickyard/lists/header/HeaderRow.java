@@ -108,7 +108,6 @@ public final class HeaderRow {
     private final List<Vocabulary> vocabularies;
 
     private final Map<String, HeaderText> texts = new HashMap<>();
-    private String[] row;
 
     public HeaderRow(List<Vocabulary> vocabularies) {
         this.vocabularies = vocabularies;
@@ -116,8 +115,7 @@ public final class HeaderRow {
 
     /** Reads the headers from one column to another for one list. */
     public Match match(Vocabulary vocabulary, String[] headers, int first, int last, boolean named) {
-        if (headers != row) {
-            row = headers;
+        if (texts.size() >= Vocabulary.MOST_KEPT) {
             texts.clear();
         }
         Vocabulary.Heading[] headings = new Vocabulary.Heading[last - first + 1];
