@@ -5,6 +5,7 @@ import static org.rickyard.lists.ColumnSpec.number;
 import static org.rickyard.lists.ColumnSpec.special;
 
 import java.util.List;
+import java.util.Map;
 import org.rickyard.trade.Quantities;
 
 /**
@@ -24,6 +25,7 @@ public final class Clamps {
     /** How it is built. */
     public static final ColumnSpec KIND = choice("Kind", Quantities.CLAMP_KIND, Choices.CLAMP_KIND)
             .needed()
+            .asking(Map.of("stack", "write heap (on a hard floor) or field heap (on soil)"))
             .also("clamp construction, construction type, structure, type of structure, "
                     + "type, clamp kind, clamp type, construction, kind of clamp, silo type, pit type, type of "
                     + "pit, type of clamp, bunker type, type of silo, "

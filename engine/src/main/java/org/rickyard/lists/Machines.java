@@ -43,6 +43,7 @@ public final class Machines {
                     "spreader", "write fertiliser spreader, muck spreader or tedder",
                     "spread", "write fertiliser spreader, muck spreader or tedder",
                     "harvester", "write forager or combine",
+                    "header", "a combine in Australia, a part of one elsewhere: write combine, or other for the part",
                     "self propelled harvester", "write forager or combine",
                     "sp harvester", "write forager or combine",
                     "packer",

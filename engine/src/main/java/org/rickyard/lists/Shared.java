@@ -71,7 +71,7 @@ public final class Shared {
     static final String DM_AT_ENSILING =
             "DM clamped, clamped DM, DM when clamped, DM baled, DM as baled, DM ensiling, DM ensiled, dry matter at ensiling, DM at clamping, ensiling DM, "
                     + "DM carted, DM as carted, DM wilted, wilted DM, dry matter ensiled, DM at lifting, "
-                    + "DM in clamp, clamp DM, moisture at ensiling, harvest DM, moisture at harvest, "
+                    + "DM in clamp, clamp DM, DM pit, pit DM, moisture at ensiling, harvest DM, moisture at harvest, "
                     + "DM at harvest, dry matter at harvest, harvest dry matter, harvest moisture, DM in pit, "
                     + "DM at chopping, "
                     + "DM at baling, dry matter at baling, moisture at baling, DM when baled, DM as ensiled, dry matter as ensiled, DM when ensiled, DM as clamped, DM after wilting";

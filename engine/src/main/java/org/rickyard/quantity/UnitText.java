@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -43,6 +44,9 @@ public sealed interface UnitText {
             + "(?<time>[1-9][0-9]{0,2}) ?(?<unit>s|secs?|seconds?|mins?|minutes?)"
             + "|(?<first>[1-9][0-9]{0,2}) ?(?<of>s|secs?|seconds?|mins?|minutes?),? (?<then>[^/0-9]+))");
 
+    /** Weighed or caught: what they are in a time is told by the time. */
+    Set<String> OUNCES = Set.of("oz", "ozs", "ounce", "ounces");
+
     /** What is asked where a feed is a share of what eats it. */
     String LIVEWEIGHT = "A share of liveweight needs the liveweight: write kg DM/day.";
 
@@ -78,8 +82,14 @@ public sealed interface UnitText {
             Map.entry("degrees", "Degrees are not proportional to a slope in per cent: write %, or 1 in 3."),
             Map.entry("°", "Degrees are not proportional to a slope in per cent: write %, or 1 in 3."));
 
+    /** No unit is longer in words; sentences are asked about too, and are long. */
+    int LONGEST = 100;
+
     /** Reads a unit text. */
     static UnitText read(String text, CustomaryUnits customary) {
+        if (text.length() > LONGEST) {
+            return new Unknown(text);
+        }
         String plain = plain(text);
         if (plain.isEmpty()) {
             return new Unknown(text);
@@ -96,7 +106,7 @@ public sealed interface UnitText {
             meanings = compound(plain, customary);
         }
         return switch (meanings.size()) {
-            case 0 -> ofCountry(text);
+            case 0 -> text.indexOf('_') > 0 ? read(text.replace('_', '/'), customary) : ofCountry(text);
             case 1 -> new Known(meanings.get(0));
             default -> new Ambiguous(meanings, question(text, meanings));
         };
@@ -123,7 +133,9 @@ public sealed interface UnitText {
                         number + " " + unit.symbol(),
                         unit.dimension(),
                         unit.factor().times(Ratio.of(Long.parseLong(number))));
-        return compound(matcher.group(behind ? "amount" : "then").strip(), customary).stream()
+        String amounts = matcher.group(behind ? "amount" : "then").strip();
+        // What is caught in a jug is in fluid ounces, though people leave the word out.
+        return compound(OUNCES.contains(amounts) ? "fl oz" : amounts, customary).stream()
                 .filter(amount -> amount.dimension().equals(Units.L.dimension()))
                 .map(amount -> amount.over(time))
                 .toList();
@@ -164,6 +176,9 @@ public sealed interface UnitText {
 
     /** A text in lower case with single spaces, no brackets, and a slash for "per". */
     static String plain(String text) {
+        if (isPlain(text)) {
+            return text;
+        }
         // American labels write "32 fl oz/A"; a small a would be a year.
         String lower = PER_ACRE.matcher(text)
                 .replaceFirst("/ac")
@@ -192,6 +207,17 @@ public sealed interface UnitText {
             lower = lower.substring(1, lower.length() - 1).strip();
         }
         return lower.endsWith(".") ? lower.substring(0, lower.length() - 1) : lower;
+    }
+
+    /** "l/ha" and "kg" are as they should be; most units are, and every header and many a cell is asked for its own. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if ((c < 'a' || c > 'z') && c != '/' && c != '%' && (c < '0' || c > '9')) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static List<Unit> compound(String plain, CustomaryUnits customary) {

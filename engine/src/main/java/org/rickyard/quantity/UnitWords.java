@@ -32,7 +32,7 @@ final class UnitWords {
         add(Units.CM, "cm, centimetre, centimetres, centimeter, centimeters");
         add(Units.MM, "mm, millimetre, millimetres, millimeter, millimeters");
         add(Units.KM, "km, kms, kilometre, kilometres, kilometer, kilometers");
-        add(Units.FT, "ft, foot, feet, ', ft-in, ft in, feet and inches");
+        add(Units.FT, "ft, foot, feet, ', ft-in, ft in, ft & in, ft and in, feet & inches, feet and inches");
         add(Units.IN, "in, ins, inch, inches, \"");
         add(Units.YD, "yd, yds, yard, yards");
         add(Units.MILE, "mile, miles, mi");

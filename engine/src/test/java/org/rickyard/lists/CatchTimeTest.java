@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.lists.FoundIn.find;
 
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.quantity.Units;
@@ -45,13 +44,20 @@ class CatchTimeTest {
                 .isCloseTo(1.2, within(1e-12));
     }
 
-    @Test
-    void whoseOuncesIsStillAsked() {
-        FoundLists found = find(new SheetOf("Nozzle test")
-                .row("Sprayer", "Nozzle", "Catch (fl oz in 15 s)", "Pressure (bar)")
-                .row("Boom 24", "1", 10, 3));
+    @ParameterizedTest
+    @CsvSource({"Catch (fl oz in 15 s)", "oz in 15 sec", "Ounces in 15 seconds"})
+    void whoseOuncesIsStillAsked(String header) {
+        SheetOf test = new SheetOf("Nozzle test")
+                .row("Sprayer", "Nozzle", header, "Pressure (bar)")
+                .row("Boom 24", "1", 10, 3);
+        FoundLists found = find(test);
         assertThat(found.findings()).singleElement().satisfies(asked -> assertThat(asked.message())
                 .contains("fl oz"));
+        ListRows tests = find(
+                        test, new SheetOf("Assumptions").row("Item", "Value").row("Customary units", "US"))
+                .rows(NozzleTest.LIST);
+        assertThat(tests.unit(NozzleTest.FLOW, 0).orElseThrow().convert(10, Units.L_PER_MIN))
+                .isCloseTo(40 * 0.0295735295625, within(1e-12));
     }
 
     /** Without the time there is no flow, and a time alone is no catch. */

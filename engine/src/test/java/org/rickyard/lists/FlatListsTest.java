@@ -74,4 +74,33 @@ class FlatListsTest {
         assertThat(found.rows(Jobs.LIST).size()).isEqualTo(1);
         assertThat(messages(found, Severity.NOTE)).singleElement().asString().contains("taken from the field list");
     }
+
+    /** Who grows trees has blocks, and writes beside them what is sprayed there: none of it was worked out. */
+    @Test
+    void theBlocksOfAnOrchardMayHaveTheirWorkBesideThem() {
+        FoundLists found = find(new SheetOf("Blocks")
+                .row(
+                        "Block",
+                        "Area (ha)",
+                        "Row spacing (m)",
+                        "Tree height (m)",
+                        "Water volume (L/ha)",
+                        "Machine",
+                        "Product",
+                        "Dose (L/ha)")
+                .row("Top", 2.4, 3.5, 3.2, 500, "Fan", "Scab", 1)
+                .row("Low", 3.1, 4, 3.5, 500, "Fan", "Scab", 1));
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("Top", "Low");
+        assertThat(found.rows(Fields.LIST).number(Fields.ROW_SPACING, 1)).isEqualTo(4);
+        assertThat(names(found.rows(Jobs.LIST), Jobs.FIELD)).containsExactly("Top", "Low");
+        assertThat(found.rows(Jobs.LIST).has(Jobs.BLOCK)).isFalse();
+        assertThat(messages(found, Severity.STOP)).isEmpty();
+        // Beside fields blocks stay what these are worked together in.
+        ListRows jobs = find(new SheetOf("Blocks")
+                        .row("Field", "Block", "Area (ha)", "Row spacing (m)", "Machine", "Water volume (L/ha)")
+                        .row("A", "Top", 2.4, 3.5, "Fan", 500))
+                .rows(Jobs.LIST);
+        assertThat(names(jobs, Jobs.BLOCK)).containsExactly("Top");
+        assertThat(names(jobs, Jobs.FIELD)).containsExactly("A");
+    }
 }

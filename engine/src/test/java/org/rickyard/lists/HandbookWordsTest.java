@@ -163,6 +163,25 @@ class HandbookWordsTest {
                         && finding.message().endsWith("type 5.333 (min)."));
     }
 
+    /** Nobody fills a sprayer in 0.008 minutes: what is typed as 0:12 or 8:30 is a time, and no day. */
+    @ParameterizedTest
+    @CsvSource({
+        "Fill time (min), 720, type 12 (min).",
+        "Fill time (min), 43200, type 12 (min).",
+        "Fill time, 750, type 12.5 (min).",
+        "Hours per day, 30600, type 8.5 (h)."
+    })
+    void aTimeInMinutesOrHoursIsNoDay(String header, double secondsOfDay, String end) {
+        assertThat(ListFinder.find(java.util.List.of(new SheetOf("Machines")
+                                .format(1, 2, Grid.Format.DATE)
+                                .row("Machine", "Type", header)
+                                .row("Rig", "sprayer", secondsOfDay / 86400)))
+                        .findings())
+                .anyMatch(finding -> finding.severity() == Finding.Severity.STOP
+                        && finding.message().startsWith("The cell holds a time of day")
+                        && finding.message().endsWith(end));
+    }
+
     private static FoundLists timed(SheetOf sheet, Object time) {
         return ListFinder.find(java.util.List.of(
                 sheet.row("Machine", "Type", "Course (m)", "Time taken (min)").row("Rig", "sprayer", 800, time)));

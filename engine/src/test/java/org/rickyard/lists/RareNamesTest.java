@@ -103,4 +103,18 @@ class RareNamesTest {
         assertThat(found.rows(Stocks.LIST).number(Stocks.AMOUNT, 0)).isEqualTo(100);
         assertThat(said(found)).isEmpty();
     }
+
+    /** A lone price may be of a new machine or of an old one; beside what it is sold for it is not that. */
+    @Test
+    void aPriceThatIsAskedTakesNothingFromTheResale() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Price", "Resale")
+                .row("M", "mower", 36000, 12000));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.gives(Machines.TRADE_IN_VALUE, 0)).isTrue();
+        assertThat(machines.number(Machines.TRADE_IN_VALUE, 0)).isEqualTo(12000);
+        assertThat(machines.gives(Machines.PURCHASE_PRICE, 0)).isFalse();
+        assertThat(said(found))
+                .anyMatch(line -> line.contains("\"Price\" could mean List price or Purchase price of Machines"));
+    }
 }

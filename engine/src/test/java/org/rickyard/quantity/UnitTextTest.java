@@ -22,6 +22,7 @@ class UnitTextTest {
                 Arguments.of("ha, Hectares, hectare, HA", Units.HA),
                 Arguments.of("ac, acres, Acre, statute acres", Units.AC),
                 Arguments.of("m, metres, meters", Units.M),
+                Arguments.of("ft & in, ft and in, feet & inches", Units.FT),
                 Arguments.of("cm", Units.CM),
                 Arguments.of("mm", Units.MM),
                 Arguments.of("km, kilometres", Units.KM),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
@@ -37,6 +38,17 @@ public final class HeaderRow {
         /** The same with headings read otherwise. */
         Match with(Vocabulary.Heading[] others) {
             return new Match(vocabulary, firstColumn, others, missing, matched, score);
+        }
+
+        /** The same with what means one column read as another. */
+        public Match readAs(ColumnSpec column, ColumnSpec other) {
+            Vocabulary.Heading[] read = headings.clone();
+            for (int i = 0; i < read.length; i++) {
+                if (read[i] != null && read[i].isCertain() && read[i].column() == column) {
+                    read[i] = read[i].as(other, "");
+                }
+            }
+            return with(read);
         }
 
         /** How many headers mean the column and no other. */
@@ -84,6 +96,9 @@ public final class HeaderRow {
     /** So many headers of another list may mean something to one by chance: a clamp is a column of fields too. */
     private static final int MOST_BY_CHANCE = 1;
 
+    /** What a list lacks where but a few of its headers are there. */
+    public static final String MORE = "more headers it knows";
+
     /** A row knowing so many headers of a list is hardly there by chance. */
     public static final int HARDLY_BY_CHANCE = 4;
 
@@ -93,7 +108,6 @@ public final class HeaderRow {
     private final List<Vocabulary> vocabularies;
 
     private final Map<String, HeaderText> texts = new HashMap<>();
-    private String[] row;
 
     public HeaderRow(List<Vocabulary> vocabularies) {
         this.vocabularies = vocabularies;
@@ -101,8 +115,7 @@ public final class HeaderRow {
 
     /** Reads the headers from one column to another for one list. */
     public Match match(Vocabulary vocabulary, String[] headers, int first, int last, boolean named) {
-        if (headers != row) {
-            row = headers;
+        if (texts.size() >= Vocabulary.MOST_KEPT) {
             texts.clear();
         }
         Vocabulary.Heading[] headings = new Vocabulary.Heading[last - first + 1];
@@ -164,7 +177,7 @@ public final class HeaderRow {
             }
         }
         if (!named && missing.isEmpty() && match.matched() < spec.least()) {
-            missing.add("more headers it knows");
+            missing.add(MORE);
         }
         return missing;
     }
@@ -177,7 +190,8 @@ public final class HeaderRow {
             Match match = match(vocabulary, headers, first, last, named.contains(vocabulary));
             if (match.missing().isEmpty()
                     && (best == null || isBetter(match, best))
-                    && !isWorkOnFields(match, headers, last, named.contains(vocabulary))) {
+                    && !isWorkOnFields(match, headers, last, named.contains(vocabulary))
+                    && !isOfJobs(match, headers)) {
                 best = match;
             }
             if (match.missing().size() == 1 && (lacking == null || match.matched() > lacking.matched())) {
@@ -217,6 +231,42 @@ public final class HeaderRow {
             }
         }
         return false;
+    }
+
+    /**
+     * Products with a job beside each are what goes into those jobs, a list of mixes; with anything else of a job they are
+     * work, and with anything else of a product a store of which the job's name says little.
+     */
+    private boolean isOfJobs(Match match, String[] headers) {
+        ListSpec spec = match.vocabulary().spec();
+        if (spec != Products.LIST && spec != Mixes.LIST) {
+            return false;
+        }
+        Match jobs = of(Jobs.LIST, match, headers);
+        if (jobs == null || jobs.places(Jobs.JOB) == 0) {
+            return false;
+        }
+        if (spec == Mixes.LIST) {
+            String named = match.headerOf(Mixes.MIX, headers);
+            return named != null
+                    && named.equals(jobs.headerOf(Jobs.JOB, headers))
+                    && IntStream.range(0, match.headings().length)
+                            .anyMatch(i -> match.headings()[i] == null && jobs.headings()[i] != null);
+        }
+        Match mixes = of(Mixes.LIST, match, headers);
+        return mixes != null
+                && mixes.missing().isEmpty()
+                && Products.LIST.columns().stream()
+                        .noneMatch(column -> !OF_ANY_DOSE.contains(column) && match.places(column) > 0);
+    }
+
+    private Match of(ListSpec list, Match match, String[] headers) {
+        for (Vocabulary vocabulary : vocabularies) {
+            if (vocabulary.spec() == list) {
+                return match(vocabulary, headers, match.firstColumn(), match.lastColumn(), false);
+            }
+        }
+        return null;
     }
 
     /**

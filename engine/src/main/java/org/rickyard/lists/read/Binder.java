@@ -65,6 +65,7 @@ final class Binder {
         }
         askAboutPower();
         new HerdIntake(table, bindings, findings).ask();
+        new CountedBales(table, bindings, findings).ask();
         assumed.tell(table, bindings, findings);
         return new Bound(bindings, words, wordsAt);
     }
@@ -206,6 +207,9 @@ final class Binder {
         String doubt = shown.doubt(unit.unit(), rest, customary);
         if (doubt == null && !heading.settled()) {
             doubt = measure.contradiction(column, header, heading.rest(), inRow);
+        }
+        if (doubt == null && unit.assumed() && column.type() == ColumnSpec.Type.NUMBER && !heading.settled()) {
+            doubt = new UnitsAbove(table, customary).doubt(column, header, unit.unit());
         }
         if (doubt != null && unit.question() == null) {
             unit = new ColumnUnit(null, false, doubt);

@@ -118,9 +118,17 @@ public final class ListFinder {
             List<? extends Grid> sheets, List<Vocabulary> known, int mostRows, List<Finding> into) {
         Set<String> firstWords = TableFinder.firstWords(known);
         List<FoundTable> tables = new ArrayList<>();
+        List<TableFinder> finders = new ArrayList<>();
         for (Grid sheet : sheets) {
-            tables.addAll(new TableFinder(sheet, known, firstWords, into).find(mostRows));
+            TableFinder finder = new TableFinder(sheet, known, firstWords, into);
+            tables.addAll(finder.find(mostRows));
+            finders.add(finder);
         }
+        finders.forEach(finder -> finder.unnamed().forEach((list, told) -> {
+            if (tables.stream().noneMatch(table -> table.role(list) != null)) {
+                into.add(told);
+            }
+        }));
         return tables;
     }
 

@@ -85,8 +85,10 @@ final class NumberCells implements CellReader {
                         + CellFindings.expected(spec) + ".");
                 return State.NOT_READABLE;
             }
-        } else if (format == Grid.Format.DATE && isBySeconds() && unit != null && value > 0 && value < 1) {
-            double meant = Units.S.convert(WatchText.meantBy(value), unit);
+        } else if (format == Grid.Format.DATE && isTime(unit) && value > 0 && value < 1) {
+            double meant = unit.isSameScale(Units.H)
+                    ? Units.D.convert(value, unit)
+                    : Units.S.convert(WatchText.meantBy(value), unit);
             cell.bad("The cell holds a time of day, where " + CellFindings.expected(spec)
                     + " is expected. If a time by the watch is meant, give the cell a plain number format and type "
                     + Words.digits(Math.rint(meant * 1000) / 1000) + " (" + unit + ").");
@@ -133,6 +135,11 @@ final class NumberCells implements CellReader {
     /** Whether it is timed by the watch, as a run or a turn is. */
     private boolean isBySeconds() {
         return spec.symbol().unit().isSameScale(Units.S);
+    }
+
+    /** Whether it is timed or lasts a part of a day: what a spreadsheet makes of 0:12 is then no day. */
+    private static boolean isTime(Unit unit) {
+        return unit != null && (unit.isSameScale(Units.S) || unit.isSameScale(Units.MIN) || unit.isSameScale(Units.H));
     }
 
     /** A name such as "Yard tank"; a volume written as text is no name, or the tank would be called "10 m3". */

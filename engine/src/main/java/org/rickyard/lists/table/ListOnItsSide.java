@@ -15,7 +15,9 @@ import org.rickyard.lists.Grid;
 import org.rickyard.lists.Layout;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.Vocabulary;
+import org.rickyard.lists.text.AmountText;
 import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -65,7 +67,7 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
                     && !texts.containsKey(grid.text(row, column))
                     && mayBeHeader.test(grid.text(row, column))) {
                 texts.put(grid.text(row, column), row);
-                figures += beside == Grid.Kind.NUMBER ? 1 : 0;
+                figures += isFigure(grid, row, column + 1) ? 1 : 0;
             }
         }
         return texts.size() < LEAST_HEADERS || figures == 0 ? Map.of() : texts;
@@ -84,7 +86,7 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
                     && !isHeaderRow(grid, entry.getValue(), column + 1, vocabulary)
                     && rows.putIfAbsent(heading.column(), entry.getValue()) == null
                     && heading.column().isNumeric()
-                    && grid.kind(entry.getValue(), column + 1) == Grid.Kind.NUMBER) {
+                    && isFigure(grid, entry.getValue(), column + 1)) {
                 figures++;
             }
         }
@@ -94,6 +96,15 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
         Map<Integer, String> headers = new LinkedHashMap<>();
         rows.values().stream().sorted().forEach(row -> headers.put(row, Words.trim(grid.text(row, column))));
         return new ListOnItsSide(vocabulary.spec(), column, headers);
+    }
+
+    /** A number, or one with its unit behind it as forms have it: "24 m", "3000 l". */
+    private static boolean isFigure(Grid grid, int row, int column) {
+        if (grid.kind(row, column) != Grid.Kind.TEXT) {
+            return grid.kind(row, column) == Grid.Kind.NUMBER;
+        }
+        AmountText amount = AmountText.of(Words.trim(grid.text(row, column)));
+        return amount.isWithUnit() && SaidUnit.isUnit(Words.trim(amount.unit()));
     }
 
     /**
@@ -106,8 +117,9 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
         return rows.keySet().containsAll(required)
                 && required.stream().anyMatch(ColumnSpec::isNumeric)
                 && required.stream()
-                        .allMatch(each -> grid.kind(rows.get(each), column + 1)
-                                == (each.isNumeric() ? Grid.Kind.NUMBER : Grid.Kind.TEXT));
+                        .allMatch(each -> each.isNumeric()
+                                ? isFigure(grid, rows.get(each), column + 1)
+                                : grid.kind(rows.get(each), column + 1) == Grid.Kind.TEXT);
     }
 
     /**

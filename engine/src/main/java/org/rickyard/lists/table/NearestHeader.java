@@ -9,9 +9,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Stocks;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.Words;
@@ -20,6 +22,9 @@ import org.rickyard.lists.text.Words;
 public final class NearestHeader {
     private static final int MOST_NAMED = 6;
 
+    /** A row of units and a blank one may stand between a header and the first figure. */
+    private static final int ROWS_LOOKED_AT = 3;
+
     private static final Pattern FIGURE = Pattern.compile("\\s*-?\\d+(?:[.,]\\d+)?\\s*");
 
     private final Grid grid;
@@ -27,6 +32,13 @@ public final class NearestHeader {
     private final List<Vocabulary> vocabularies;
     private final List<Vocabulary> namedBySheet;
     private final Map<ListSpec, Near> nearest = new LinkedHashMap<>();
+
+    /** Areas told with a crop, say, but under no header known for the names of fields; and so tonnes of feed. */
+    private final Map<ListSpec, Near> unnamed = new LinkedHashMap<>();
+
+    /** Lists that everything rests on, and what is measured in each. */
+    private static final Map<ListSpec, ColumnSpec> MEASURED =
+            Map.of(Fields.LIST, Fields.AREA, Stocks.LIST, Stocks.AMOUNT);
 
     /** A row of headers that begins no list, and what it comes near to. */
     private record Near(HeaderRow.Match match, int row, String[] headers) {}
@@ -51,6 +63,7 @@ public final class NearestHeader {
                 // "Bunker | bunker | 40 | 12 | 3" is what stands under a header.
                 continue;
             }
+            keepUnnamed(match, texts, at);
             int worth = match.matched() + (isNamed ? 2 : 0);
             // On a sheet of the list's own name, what it is known by is enough to miss the rest of it.
             boolean own = vocabulary.isCalled(grid.sheet()) && vocabulary.isKnownIn(match);
@@ -67,6 +80,48 @@ public final class NearestHeader {
                 nearest.put(best.vocabulary().spec(), new Near(best, at, texts));
             }
         }
+    }
+
+    private void keepUnnamed(HeaderRow.Match match, String[] texts, int at) {
+        ListSpec spec = match.vocabulary().spec();
+        ColumnSpec measured = MEASURED.get(spec);
+        if (measured == null
+                || match.matched() < 2
+                || !match.missing().contains(spec.identity().get(0).name())) {
+            return;
+        }
+        Near before = unnamed.get(spec);
+        if ((before == null || match.score() > before.match().score()) && hasFiguresBelow(match, measured, at)) {
+            unnamed.put(spec, new Near(match, at, texts));
+        }
+    }
+
+    private boolean hasFiguresBelow(HeaderRow.Match match, ColumnSpec measured, int at) {
+        for (int i = 0; i < match.headings().length; i++) {
+            Vocabulary.Heading heading = match.headings()[i];
+            if (heading != null && heading.isCertain() && heading.column() == measured) {
+                for (int row = at + 1; row < Math.min(grid.rows(), at + 1 + ROWS_LOOKED_AT); row++) {
+                    if (grid.kind(row, match.firstColumn() + i) == Grid.Kind.NUMBER) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Where no sheet has such a list, two headers of one are hardly there by chance: fields called meadows or by a word of
+     * the place would be passed over without a word. Those are left out that are told of as they are.
+     */
+    Map<ListSpec, Finding> unnamed(boolean otherSheet) {
+        Map<ListSpec, Finding> told = new LinkedHashMap<>();
+        unnamed.forEach((spec, near) -> {
+            if (!otherSheet && !nearest.containsKey(spec)) {
+                told.put(spec, told(near, false));
+            }
+        });
+        return told;
     }
 
     /**
@@ -89,10 +144,13 @@ public final class NearestHeader {
     }
 
     private Finding told(Near near, boolean named) {
+        List<String> missing = near.match().missing().stream()
+                .filter(what -> near.match().missing().size() == 1 || !what.equals(HeaderRow.MORE))
+                .toList();
         String message = "This row looks like the header of the list "
                 + near.match().vocabulary().spec().name()
                 + ", but it has no column "
-                + String.join(" and no column ", near.match().missing())
+                + String.join(" and no column ", missing)
                 + ", so nothing of it is read." + notKnown(near)
                 + " Add the column, or name it in a sheet Layout (List, Column, Header in this workbook, Unit)."
                 + inWords(near.match());

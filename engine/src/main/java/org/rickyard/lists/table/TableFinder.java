@@ -3,6 +3,7 @@ package org.rickyard.lists.table;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.rickyard.lists.Assumptions;
@@ -108,6 +109,11 @@ public final class TableFinder {
         findings.addAll(nearest.told(tables, noLists.isOtherSheet(), form ? onItsSide : null));
         tellBeyond(rows);
         return tables;
+    }
+
+    /** What to say, where no sheet has such a list, of what {@link NearestHeader#unnamed is nearly} one here. */
+    public Map<ListSpec, Finding> unnamed() {
+        return nearest.unnamed(noLists.isOtherSheet());
     }
 
     /** A quick look: whether two cells of a row begin as headers of these lists do. */
@@ -433,6 +439,11 @@ public final class TableFinder {
         return table;
     }
 
+    /** Whether blocks, as those of an orchard, are what the fields of the same row are known by. */
+    private static boolean areFields(String block, HeaderRow.Match fields, String[] headers) {
+        return block != null && block.equals(fields.headerOf(Fields.FIELD, headers));
+    }
+
     /** The lists that a row of headers serves: the best, or several where it is flat. */
     private List<HeaderRow.Match> roles(HeaderRow.Match best, String[] headers) {
         ListSpec spec = best.vocabulary().spec();
@@ -440,6 +451,9 @@ public final class TableFinder {
             HeaderRow.Match fields = match(Fields.LIST, headers, best);
             HeaderRow.Match jobs = match(Jobs.LIST, headers, best);
             HeaderRow.Match cuts = match(Cuts.LIST, headers, best);
+            if (fields != null && jobs != null && areFields(jobs.headerOf(Jobs.BLOCK, headers), fields, headers)) {
+                jobs = jobs.readAs(Jobs.BLOCK, Jobs.FIELD);
+            }
             boolean flatJobs = jobs != null && jobs.holds(Jobs.FIELD) && jobs.holds(Jobs.MACHINE);
             if (fields != null && fields.missing().isEmpty() && flatJobs) {
                 return List.of(fields, jobs);

@@ -21,6 +21,7 @@ public final class HowKnown {
             "approximate",
             "est",
             "estimated",
+            "exp",
             "expected",
             "planned",
             "budget",
@@ -30,6 +31,8 @@ public final class HowKnown {
             "usual",
             "nominal",
             "effective",
+            "av",
+            "ave",
             "avg",
             "average",
             "mean");

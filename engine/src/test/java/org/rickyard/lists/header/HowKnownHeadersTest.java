@@ -40,6 +40,9 @@ class HowKnownHeadersTest {
                     Actual speed km/h        | 12
                     Average speed (km/h)     | 12
                     Avg. speed               | 12
+                    Av. speed                | 12
+                    Ave speed (km/h)         | 12
+                    Exp. speed km/h          | 12
                     Speed km/h (average)     | 12
                     Typical speed, km/h      | 12
                     Speed - km/h - measured  | 12

@@ -287,6 +287,33 @@ class ListFinderTest {
                 .endsWith("so it is not read as a row of Fields."));
     }
 
+    /** Nothing was said of a list of fields whose names stand under a word of the place. */
+    @Test
+    void fieldsUnderAnUnknownHeaderAreToldWhereNoOtherListHasAny() {
+        SheetOf meadows = new SheetOf("Hay").row("Meadow", "Acres", "Crop").row("East", 22, "hay");
+        assertThat(find(meadows).findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.cell().orElseThrow().toString()).isEqualTo("'Hay'!B1");
+            assertThat(finding.message())
+                    .startsWith("This row looks like the header of the list Fields, but it has no column Field, so"
+                            + " nothing of it is read. Not known of its headers: \"Meadow\".");
+        });
+        assertThat(find(new SheetOf("Feed").row("Silo", "Tonnes", "DM %").row("Pit 1", 816, 25))
+                        .findings())
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message())
+                        .startsWith("This row looks like the header of the list Stocks, but it has no column Store, so"
+                                + " nothing of it is read. Not known of its headers: \"Silo\"."));
+        SheetOf fields = new SheetOf("Land").row("Field", "Area (ha)").row("A", 4);
+        assertThat(ListFinder.find(List.of(meadows, fields)).findings()).isEmpty();
+        // Without a figure below, or on the sheet of something else, it is nothing of the kind.
+        assertThat(find(new SheetOf("Hay").row("Meadow", "Acres", "Crop").row("East", "all", "hay"))
+                        .findings())
+                .isEmpty();
+        assertThat(find(new SheetOf("Diary").row("Month", "Acres", "Crop").row("May", 22, "hay"))
+                        .findings())
+                .isEmpty();
+    }
+
     @Test
     void aListThatIsNotReadIsToldBesideOneThatIs() {
         FoundLists found = find(new SheetOf("Farm")

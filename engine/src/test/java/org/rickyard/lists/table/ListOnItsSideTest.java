@@ -141,4 +141,24 @@ class ListOnItsSideTest {
         assertThat(found.rows(Assumptions.LIST).size()).isEqualTo(3);
         assertThat(found.findings()).isEmpty();
     }
+
+    /** Forms have the unit behind the figure, and one with nothing else in it was passed over in silence. */
+    @Test
+    void figuresWithTheirUnitsAreFigures() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Sprayer")
+                .row("Sprayer", "Lane 24")
+                .row("Boom", "24 m")
+                .row("Tank", "3000 l")
+                .row("Speed", "12 kph")));
+        assertThat(found.findings()).singleElement().satisfies(told -> assertThat(told.message())
+                .startsWith("The headers of Machines stand below one another here (\"Sprayer\", \"Boom\","
+                        + " \"Tank\" and more), so they are not read."));
+        // Words behind a figure are none.
+        assertThat(ListFinder.find(List.of(new SheetOf("Farm")
+                                .row("Sprayer", "see 2")
+                                .row("Boom", "2 ends")
+                                .row("Tank", "2 of them")))
+                        .findings())
+                .isEmpty();
+    }
 }
