@@ -40,6 +40,8 @@ public final class Mixes {
             .identifiedBy(MIX)
             .needsHeaders(3)
             .unitColumn(DOSE_UNIT, DOSE)
+            // What goes into each job, listed beside the job's name.
+            .otherwise(MIX, "job, job name")
             .unclear(List.of("rate"), DOSE)
             .told("rate", DOSE, PRODUCT, DOSE_UNIT)
             .toldMeasured("rate", DOSE, PRODUCT);

@@ -106,7 +106,7 @@ public sealed interface UnitText {
             meanings = compound(plain, customary);
         }
         return switch (meanings.size()) {
-            case 0 -> ofCountry(text);
+            case 0 -> text.indexOf('_') > 0 ? read(text.replace('_', '/'), customary) : ofCountry(text);
             case 1 -> new Known(meanings.get(0));
             default -> new Ambiguous(meanings, question(text, meanings));
         };

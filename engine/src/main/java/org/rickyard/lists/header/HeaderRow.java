@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
@@ -95,6 +96,9 @@ public final class HeaderRow {
     /** So many headers of another list may mean something to one by chance: a clamp is a column of fields too. */
     private static final int MOST_BY_CHANCE = 1;
 
+    /** What a list lacks where but a few of its headers are there. */
+    public static final String MORE = "more headers it knows";
+
     /** A row knowing so many headers of a list is hardly there by chance. */
     public static final int HARDLY_BY_CHANCE = 4;
 
@@ -173,7 +177,7 @@ public final class HeaderRow {
             }
         }
         if (!named && missing.isEmpty() && match.matched() < spec.least()) {
-            missing.add("more headers it knows");
+            missing.add(MORE);
         }
         return missing;
     }
@@ -186,7 +190,8 @@ public final class HeaderRow {
             Match match = match(vocabulary, headers, first, last, named.contains(vocabulary));
             if (match.missing().isEmpty()
                     && (best == null || isBetter(match, best))
-                    && !isWorkOnFields(match, headers, last, named.contains(vocabulary))) {
+                    && !isWorkOnFields(match, headers, last, named.contains(vocabulary))
+                    && !isOfJobs(match, headers)) {
                 best = match;
             }
             if (match.missing().size() == 1 && (lacking == null || match.matched() > lacking.matched())) {
@@ -226,6 +231,42 @@ public final class HeaderRow {
             }
         }
         return false;
+    }
+
+    /**
+     * Products with a job beside each are what goes into those jobs, a list of mixes; with anything else of a job they are
+     * work, and with anything else of a product a store of which the job's name says little.
+     */
+    private boolean isOfJobs(Match match, String[] headers) {
+        ListSpec spec = match.vocabulary().spec();
+        if (spec != Products.LIST && spec != Mixes.LIST) {
+            return false;
+        }
+        Match jobs = of(Jobs.LIST, match, headers);
+        if (jobs == null || jobs.places(Jobs.JOB) == 0) {
+            return false;
+        }
+        if (spec == Mixes.LIST) {
+            String named = match.headerOf(Mixes.MIX, headers);
+            return named != null
+                    && named.equals(jobs.headerOf(Jobs.JOB, headers))
+                    && IntStream.range(0, match.headings().length)
+                            .anyMatch(i -> match.headings()[i] == null && jobs.headings()[i] != null);
+        }
+        Match mixes = of(Mixes.LIST, match, headers);
+        return mixes != null
+                && mixes.missing().isEmpty()
+                && Products.LIST.columns().stream()
+                        .noneMatch(column -> !OF_ANY_DOSE.contains(column) && match.places(column) > 0);
+    }
+
+    private Match of(ListSpec list, Match match, String[] headers) {
+        for (Vocabulary vocabulary : vocabularies) {
+            if (vocabulary.spec() == list) {
+                return match(vocabulary, headers, match.firstColumn(), match.lastColumn(), false);
+            }
+        }
+        return null;
     }
 
     /**

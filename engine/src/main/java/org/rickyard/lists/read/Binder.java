@@ -65,7 +65,7 @@ final class Binder {
         }
         askAboutPower();
         new HerdIntake(table, bindings, findings).ask();
-        new FedOfBales(table, bindings, findings).ask();
+        new CountedBales(table, bindings, findings).ask();
         assumed.tell(table, bindings, findings);
         return new Bound(bindings, words, wordsAt);
     }
@@ -210,6 +210,7 @@ final class Binder {
         }
         if (doubt == null && unit.assumed() && column.type() == ColumnSpec.Type.NUMBER && !heading.settled()) {
             doubt = new UnitsAbove(table, customary).doubt(column, header, unit.unit());
+            doubt = doubt == null ? AcresBeside.doubt(table, column, unit.unit()) : doubt;
         }
         if (doubt != null && unit.question() == null) {
             unit = new ColumnUnit(null, false, doubt);

@@ -56,6 +56,7 @@ public final class JobLines {
     private final ListRows jobs;
     private final ListRows fields;
     private final ListRows machines;
+    private final MixesOfJobs mixOf;
     private final FieldChoice fieldChoice;
     private final DiggingJobs digging;
     private final MachineChoice machineChoice;
@@ -76,6 +77,7 @@ public final class JobLines {
         this.jobs = lists.rows(Jobs.LIST);
         this.fields = lists.rows(Fields.LIST);
         this.machines = lists.rows(Machines.LIST);
+        this.mixOf = new MixesOfJobs(lists);
         this.findings = findings;
         this.fieldChoice = new FieldChoice(fields, findings);
         this.digging = new DiggingJobs(lists, findings);
@@ -100,6 +102,11 @@ public final class JobLines {
     /** What is spread or drilled, in list order. */
     public List<Spread> spreads() {
         return spreads;
+    }
+
+    /** Which mix each job takes. */
+    public MixesOfJobs mixOf() {
+        return mixOf;
     }
 
     /** Whether a block is made of several rows of the job list. */
@@ -147,7 +154,7 @@ public final class JobLines {
                     numbers,
                     NameKey.key(jobs.text(Jobs.PRODUCT, job))
                             + '\u0000'
-                            + NameKey.key(jobs.text(Jobs.MIX, job))
+                            + NameKey.key(mixOf.name(job))
                             + '\u0000'
                             + doseOf(job));
             int spreader = spreader(job, gang);
@@ -181,7 +188,7 @@ public final class JobLines {
 
         /** The machine that spreads or drills what a job row names; -1 if none does, or a sprayer puts it out. */
         private int spreader(int job, List<Integer> gang) {
-            if (!jobs.isFilled(Jobs.PRODUCT, job) && !jobs.isFilled(Jobs.MIX, job)
+            if (!mixOf.takesAny(job)
                     || gang.stream().anyMatch(machine -> Choices.sprays(machines.text(Machines.TYPE, machine)))) {
                 return -1;
             }
@@ -325,7 +332,7 @@ public final class JobLines {
         }
         if (jobs.gives(Jobs.DOSE, job)
                 && jobs.text(Jobs.PRODUCT, job).isEmpty()
-                && jobs.text(Jobs.MIX, job).isEmpty()) {
+                && mixOf.name(job).isEmpty()) {
             dosesOfNothing.add(job);
         }
         return gang;

@@ -19,6 +19,7 @@ import org.rickyard.lists.Mixes;
 import org.rickyard.lists.NameKey;
 import org.rickyard.lists.NearNames;
 import org.rickyard.lists.Products;
+import org.rickyard.plan.join.MixesOfJobs;
 import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.RowSources;
 import org.rickyard.quantity.CustomaryUnits;
@@ -44,6 +45,7 @@ final class ListedProducts {
 
     private final ListRows jobs;
     private final ListRows mixes;
+    private final MixesOfJobs mixOf;
     private final NearNames nearMixes;
     private final ListRows products;
     private final CustomaryUnits customary;
@@ -60,7 +62,8 @@ final class ListedProducts {
     private final Map<String, Integer> others = new HashMap<>();
     private Map<String, List<String>> unitsUsed;
 
-    ListedProducts(FoundLists lists, List<Finding> findings) {
+    ListedProducts(FoundLists lists, MixesOfJobs mixOf, List<Finding> findings) {
+        this.mixOf = mixOf;
         this.jobs = lists.rows(Jobs.LIST);
         this.mixes = lists.rows(Mixes.LIST);
         this.products = lists.rows(Products.LIST);
@@ -78,13 +81,13 @@ final class ListedProducts {
 
     /** The lines of the mix that a job names; none, and told, if there is no such mix. */
     List<Integer> linesOfMix(int job) {
-        String mix = jobs.text(Jobs.MIX, job);
+        String mix = mixOf.name(job);
         List<Integer> lines = mixRows.get(NameKey.key(mix));
         if (lines != null) {
             return lines;
         }
         findings.add(Finding.stop(
-                jobs.address(Jobs.MIX, job).orElse(null),
+                mixOf.cell(job).orElse(null),
                 productRows.containsKey(NameKey.key(mix))
                                 && jobs.text(Jobs.PRODUCT, job).isEmpty()
                         ? "'" + mix
@@ -94,6 +97,11 @@ final class ListedProducts {
                                 + nearMixes.meant(mix)
                                 + " Its products are left out."));
         return List.of();
+    }
+
+    /** Which mix each job takes. */
+    MixesOfJobs mixOf() {
+        return mixOf;
     }
 
     /** A use of a product by a name; what the list says against it is told. */
@@ -224,6 +232,10 @@ final class ListedProducts {
                                     : "elsewhere in " + all)
                             + "; its packs and limits cannot be compared until both agree."
                             + byDensity(product, dosed.get(), all)
+                            + (dosed.get().equals("tablet")
+                                    ? " What is counted, bags as well, is told as tablets: write what is in them, in "
+                                            + all + "."
+                                    : "")
                             + (isInOunces(list, dose, row)
                                     ? " An ounce by itself is a weight: write fl oz if fluid ounces are meant."
                                     : "")));

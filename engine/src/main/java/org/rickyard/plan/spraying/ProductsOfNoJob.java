@@ -22,7 +22,7 @@ final class ProductsOfNoJob {
             return;
         }
         for (int job = 0; job < jobs.size(); job++) {
-            if (jobs.isFilled(Jobs.PRODUCT, job) || jobs.isFilled(Jobs.MIX, job)) {
+            if (read.mixOf().takesAny(job)) {
                 return;
             }
         }

@@ -13,6 +13,7 @@ import org.rickyard.lists.Mixes;
 import org.rickyard.lists.NameKey;
 import org.rickyard.lists.text.MachineMention;
 import org.rickyard.plan.fit.PlanContext;
+import org.rickyard.plan.join.MixesOfJobs;
 import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.RowSources;
 import org.rickyard.trade.Quantities;
@@ -24,17 +25,19 @@ final class SprayAsideFamily {
     private final ListRows fields;
     private final ListRows jobs;
     private final ListRows mixes;
+    private final MixesOfJobs mixOf;
 
-    private SprayAsideFamily(PlanContext plan) {
+    private SprayAsideFamily(PlanContext plan, MixesOfJobs mixOf) {
         this.plan = plan;
+        this.mixOf = mixOf;
         this.machines = plan.rows(Machines.LIST);
         this.fields = plan.rows(Fields.LIST);
         this.jobs = plan.rows(Jobs.LIST);
         this.mixes = plan.rows(Mixes.LIST);
     }
 
-    static void build(PlanContext plan) {
-        SprayAsideFamily family = new SprayAsideFamily(plan);
+    static void build(PlanContext plan, MixesOfJobs mixOf) {
+        SprayAsideFamily family = new SprayAsideFamily(plan, mixOf);
         plan.add(SprayHourTables.WIPER, family.wipers(), "no job names a wiper");
         plan.add(
                 SprayHourTables.TIMED,
@@ -122,7 +125,7 @@ final class SprayAsideFamily {
     }
 
     private void wiper(int job, int machine, List<int[]> rows, List<String> units) {
-        String mix = NameKey.key(jobs.text(Jobs.MIX, job));
+        String mix = NameKey.key(mixOf.name(job));
         boolean mixed = false;
         for (int line = 0; line < mixes.size() && !mix.isEmpty(); line++) {
             if (NameKey.key(mixes.text(Mixes.MIX, line)).equals(mix)) {

@@ -39,7 +39,7 @@ public final class SprayFamily {
         this.read = jobLines;
         this.blocks = jobLines.blocks();
         this.lines = new SprayLines(plan, jobLines.lines());
-        this.listed = new ListedProducts(plan.lists(), plan.findings());
+        this.listed = new ListedProducts(plan.lists(), jobLines.mixOf(), plan.findings());
         this.products = new SprayRows(plan.lists(), blocks, listed, plan.findings());
         this.spread = new SpreadRows(plan.lists(), jobLines.spreads(), listed, plan.findings());
         this.fields = FieldsWorked.ofBlocks(plan.rows(Jobs.LIST), plan.rows(Fields.LIST), jobLines.lines());
@@ -50,6 +50,7 @@ public final class SprayFamily {
     public static void build(PlanContext plan, JobLines jobLines) {
         SprayFamily family = new SprayFamily(plan, jobLines);
         ProductsNotSprayed.tell(plan, jobLines);
+        jobLines.mixOf().tell(plan.findings());
         ProductsOfNoJob.tell(plan, jobLines);
         family.tanks();
         family.records();
@@ -59,7 +60,7 @@ public final class SprayFamily {
         MeasuredVolumes.tell(plan, family.blocks);
         HoursOfSprayers.tell(plan, jobLines.lines());
         HoursOfSprayers.tellOfSeveral(plan, family.blocks);
-        SprayAsideFamily.build(plan);
+        SprayAsideFamily.build(plan, jobLines.mixOf());
     }
 
     private void tanks() {

@@ -13,6 +13,7 @@ import org.rickyard.lists.Products;
 import org.rickyard.plan.fit.PlanContext;
 import org.rickyard.plan.join.Countries;
 import org.rickyard.plan.join.JobLines;
+import org.rickyard.plan.join.MixesOfJobs;
 import org.rickyard.plan.join.RowNumbers;
 import org.rickyard.plan.join.TupleNumbers;
 import org.rickyard.plan.table.Role;
@@ -30,6 +31,7 @@ final class SprayRecordRows {
     private final ListRows jobs;
     private final SprayLines lines;
     private final SprayRows products;
+    private final MixesOfJobs mixOf;
     private final Countries countries;
     private final List<Application> applications = new ArrayList<>();
     /** The applications of each product on each field, by day. */
@@ -40,6 +42,7 @@ final class SprayRecordRows {
         this.jobs = plan.rows(Jobs.LIST);
         this.lines = lines;
         this.products = products;
+        this.mixOf = read.mixOf();
         this.countries = new Countries(plan.lists());
         TupleNumbers numbers = new TupleNumbers(2);
         List<JobLines.Block> blocks = read.blocks();
@@ -77,7 +80,7 @@ final class SprayRecordRows {
         String name =
                 mixed ? plan.rows(Mixes.LIST).text(Mixes.MIX, wanted.mix()) : jobs.text(Jobs.PRODUCT, wanted.job());
         return rows.stream()
-                .filter(row -> NameKey.key(jobs.text(mixed ? Jobs.MIX : Jobs.PRODUCT, row))
+                .filter(row -> NameKey.key(mixed ? mixOf.name(row) : jobs.text(Jobs.PRODUCT, row))
                         .equals(NameKey.key(name)))
                 .findFirst()
                 .orElse(rows.get(0));

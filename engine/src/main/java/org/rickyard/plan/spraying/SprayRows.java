@@ -64,12 +64,12 @@ final class SprayRows {
         Map<String, String> first = new HashMap<>();
         Map<String, String> mixesHere = new LinkedHashMap<>();
         for (int job : block.jobs()) {
-            String mix = NameKey.key(jobs.text(Jobs.MIX, job));
+            String mix = NameKey.key(products.mixOf().name(job));
             String product = jobs.text(Jobs.PRODUCT, job);
             if (!mix.isEmpty()) {
                 List<Integer> lines = products.linesOfMix(job);
                 if (!lines.isEmpty()) {
-                    mixesHere.putIfAbsent(mix, jobs.text(Jobs.MIX, job));
+                    mixesHere.putIfAbsent(mix, products.mixOf().name(job));
                     tellMixed(job, mixesHere.values());
                 }
                 for (int line : lines) {
@@ -88,7 +88,7 @@ final class SprayRows {
     private void tellMixed(int job, Collection<String> mixesHere) {
         if (mixesHere.size() > 1) {
             tellOnce(Finding.caution(
-                    jobs.address(Jobs.MIX, job).orElse(null),
+                    products.mixOf().cell(job).orElse(null),
                     "the mixes '" + String.join("' and '", mixesHere)
                             + "' are reckoned as one tank and one pass, for their"
                             + " rows are of one job. If they are sprayed one after the other, give each its own name in Job,"

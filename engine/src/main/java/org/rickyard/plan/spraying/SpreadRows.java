@@ -53,7 +53,7 @@ final class SpreadRows {
         ListRows jobs = lists.rows(Jobs.LIST);
         ListRows mixes = lists.rows(Mixes.LIST);
         List<ListedProducts.Use> some = new ArrayList<>();
-        if (jobs.isFilled(Jobs.MIX, job)) {
+        if (products.mixOf().takes(job)) {
             for (int line : products.linesOfMix(job)) {
                 if (isOnAnArea(mixes, Mixes.PRODUCT, Mixes.DOSE, line)) {
                     some.add(products.use(

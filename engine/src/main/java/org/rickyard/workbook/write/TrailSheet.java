@@ -66,7 +66,7 @@ final class TrailSheet extends OurSheet {
 
     @Override
     void write(SheetXml sheet) throws IOException {
-        sheet.begin(List.of(20, 28, 11, 9, 36, 34, 52, 36, 22, 20), HEAD_ROWS, 1);
+        sheet.begin(List.of(20, 28, 16, 9, 36, 34, 52, 36, 22, 20), HEAD_ROWS, 1);
         sheet.row(0, 22);
         sheet.text(0, looks.of(Looks.TITLE), "Trail: how each number came about");
         sheet.formula(4, looks.of(Looks.CHECK), CellFormula.of(masterCheck), masterCheckValue);
@@ -110,7 +110,7 @@ final class TrailSheet extends OurSheet {
         List<String> texts = List.of(
                 result.symbol().name(),
                 String.join(", ", result.about().values()),
-                "",
+                result.word().orElse(""),
                 result.unit(),
                 words(result),
                 result.numbers(),
@@ -145,7 +145,9 @@ final class TrailSheet extends OurSheet {
         int style = looks.of(
                 symbol.type() == Symbol.Type.DATE
                         ? Looks.day(Looks.RESULT)
-                        : Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals())));
+                        : symbol.type() == Symbol.Type.TEXT
+                                ? Looks.RESULT_WRAPPED
+                                : Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals())));
         String cell = result.cell().absolute();
         if (result.byMethod() && result.number().isEmpty()) {
             // A method leaves its cell empty where it found nothing, and a link to an empty cell would be 0.
