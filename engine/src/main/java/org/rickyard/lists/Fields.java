@@ -59,7 +59,7 @@ public final class Fields {
     public static final ColumnSpec DISTANCE_TO_FILL_POINT = number(
                     "Distance to fill point", Quantities.DISTANCE_TO_FILL_POINT)
             .also("distance to hydrant, distance to sprayer fill, "
-                    + "fill point distance, distance to fill pt, fill pt distance, distance to water point, distance to bowser, distance to tap, distance to water tap, distance to standpipe, "
+                    + "fill point distance, distance to fill pt, fill pt distance, distance to water point, distance to water pt, distance to bowser, distance to tap, distance to water tap, distance to standpipe, "
                     + "distance to filling point, distance to fill, fill distance, "
                     + "distance to sprayer fill point")
             .help("One way, to where the sprayer is filled.");

@@ -110,7 +110,7 @@ public sealed interface DoseText {
             }
         }
         return switch (results.size()) {
-            case 0 -> ofCountry(text);
+            case 0 -> text.indexOf('_') > 0 ? read(text.replace('_', '/'), customary) : ofCountry(text);
             case 1 -> results.get(0);
             default -> new Ambiguous(List.copyOf(results), question(text, results));
         };

@@ -82,8 +82,14 @@ public sealed interface UnitText {
             Map.entry("degrees", "Degrees are not proportional to a slope in per cent: write %, or 1 in 3."),
             Map.entry("°", "Degrees are not proportional to a slope in per cent: write %, or 1 in 3."));
 
+    /** No unit is longer in words; sentences are asked about too, and are long. */
+    int LONGEST = 100;
+
     /** Reads a unit text. */
     static UnitText read(String text, CustomaryUnits customary) {
+        if (text.length() > LONGEST) {
+            return new Unknown(text);
+        }
         String plain = plain(text);
         if (plain.isEmpty()) {
             return new Unknown(text);
@@ -100,7 +106,7 @@ public sealed interface UnitText {
             meanings = compound(plain, customary);
         }
         return switch (meanings.size()) {
-            case 0 -> ofCountry(text);
+            case 0 -> text.indexOf('_') > 0 ? read(text.replace('_', '/'), customary) : ofCountry(text);
             case 1 -> new Known(meanings.get(0));
             default -> new Ambiguous(meanings, question(text, meanings));
         };
@@ -170,6 +176,9 @@ public sealed interface UnitText {
 
     /** A text in lower case with single spaces, no brackets, and a slash for "per". */
     static String plain(String text) {
+        if (isPlain(text)) {
+            return text;
+        }
         // American labels write "32 fl oz/A"; a small a would be a year.
         String lower = PER_ACRE.matcher(text)
                 .replaceFirst("/ac")
@@ -198,6 +207,17 @@ public sealed interface UnitText {
             lower = lower.substring(1, lower.length() - 1).strip();
         }
         return lower.endsWith(".") ? lower.substring(0, lower.length() - 1) : lower;
+    }
+
+    /** "l/ha" and "kg" are as they should be; most units are, and every header and many a cell is asked for its own. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if ((c < 'a' || c > 'z') && c != '/' && c != '%' && (c < '0' || c > '9')) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static List<Unit> compound(String plain, CustomaryUnits customary) {

@@ -1,6 +1,7 @@
 package org.rickyard.lists;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.lists.FoundIn.find;
 import static org.rickyard.lists.FoundIn.said;
 
@@ -9,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
 
 /** Headers as advisers of several countries write them, and others that hold the same words and mean something else. */
 class HeadersFromAbroadTest {
@@ -427,5 +429,41 @@ class HeadersFromAbroadTest {
                         .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)")
                         .row("Yard", "Stack", 30, 10, 2))))
                 .anyMatch(line -> line.contains("write heap (on a hard floor) or field heap (on soil)"));
+    }
+
+    /** Exports of maps and databases have nothing but letters and underscores. */
+    @ParameterizedTest
+    @CsvSource({"Yield_t_ha, 20, 20", "Yield_t_ac, 10, 24.7105381467", "yield_kg_ha, 20000, 20"})
+    void unitsWithUnderscores(String header, double typed, double tonnes) {
+        ListRows fields = find(new SheetOf("Fields")
+                        .row("Field", "Area_ha", header, "Yield basis")
+                        .row("A", 7, typed, "as carted"))
+                .rows(Fields.LIST);
+        assertThat(fields.unit(Fields.YIELD, 0).orElseThrow().convert(fields.number(Fields.YIELD, 0), Units.T_PER_HA))
+                .isCloseTo(tonnes, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Output_t_h, 60, 60", "Output_m3_h, 45, 45"})
+    void outputsWithUnderscores(String header, double typed, double read) {
+        ListRows machines = find(new SheetOf("Machines")
+                        .row("Mach.", "Type", header)
+                        .row("M", header.contains("m3") ? "excavator" : "forager", typed))
+                .rows(Machines.LIST);
+        assertThat(machines.number(Machines.OUTPUT, 0)).isEqualTo(read);
+        assertThat(machines.gives(Machines.OUTPUT, 0)).isTrue();
+    }
+
+    @Test
+    void namesCutShort() {
+        FoundLists found = find(
+                new SheetOf("Cropping")
+                        .row("Fld name", "Ha", "Dist. to water pt (km)")
+                        .row("Church", 12.4, 0.8),
+                new SheetOf("Kit").row("Mach.", "Type", "Wkg width (m)").row("Drill", "drill", 6));
+        assertThat(found.rows(Fields.LIST).text(Fields.FIELD, 0)).isEqualTo("Church");
+        assertThat(found.rows(Fields.LIST).number(Fields.DISTANCE_TO_FILL_POINT, 0))
+                .isEqualTo(0.8);
+        assertThat(found.rows(Machines.LIST).number(Machines.WORKING_WIDTH, 0)).isEqualTo(6);
     }
 }

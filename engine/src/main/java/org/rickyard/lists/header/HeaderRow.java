@@ -96,6 +96,9 @@ public final class HeaderRow {
     /** So many headers of another list may mean something to one by chance: a clamp is a column of fields too. */
     private static final int MOST_BY_CHANCE = 1;
 
+    /** What a list lacks where but a few of its headers are there. */
+    public static final String MORE = "more headers it knows";
+
     /** A row knowing so many headers of a list is hardly there by chance. */
     public static final int HARDLY_BY_CHANCE = 4;
 
@@ -105,7 +108,6 @@ public final class HeaderRow {
     private final List<Vocabulary> vocabularies;
 
     private final Map<String, HeaderText> texts = new HashMap<>();
-    private String[] row;
 
     public HeaderRow(List<Vocabulary> vocabularies) {
         this.vocabularies = vocabularies;
@@ -113,8 +115,7 @@ public final class HeaderRow {
 
     /** Reads the headers from one column to another for one list. */
     public Match match(Vocabulary vocabulary, String[] headers, int first, int last, boolean named) {
-        if (headers != row) {
-            row = headers;
+        if (texts.size() >= Vocabulary.MOST_KEPT) {
             texts.clear();
         }
         Vocabulary.Heading[] headings = new Vocabulary.Heading[last - first + 1];
@@ -176,7 +177,7 @@ public final class HeaderRow {
             }
         }
         if (!named && missing.isEmpty() && match.matched() < spec.least()) {
-            missing.add("more headers it knows");
+            missing.add(MORE);
         }
         return missing;
     }

@@ -137,6 +137,11 @@ final class KnownHeaders {
         return turned.of(header);
     }
 
+    /** With how many words a header begins that all stand in names whose words may stand in any order. */
+    int inTurnedNames(List<String> header) {
+        return turned.beginning(header);
+    }
+
     /** The words that tell what a qualified column is, each to its canonical word; null if the column has none. */
     Map<String, String> qualifying(ColumnSpec column) {
         return words.get(column);

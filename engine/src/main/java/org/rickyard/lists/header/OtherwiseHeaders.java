@@ -1,7 +1,11 @@
 package org.rickyard.lists.header;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.rickyard.lists.ColumnSpec;
@@ -17,28 +21,104 @@ final class OtherwiseHeaders {
     private static final Pattern FEED = Pattern.compile(
             "(?i)[( ]*\\b((of|from|as) )?(grass|maize|corn|wholecrop|silage|forage|haylage)\\b( silage\\b)?[) ]*");
 
+    /**
+     * What one header may mean here, each way by itself.
+     *
+     * @param rare what it means by each of the names that count where no other header does; null for none
+     * @param ifNamed the same by those that count where the list is named besides
+     * @param feed the unit that it says of an intake, beside what is eaten; "" if it is no intake
+     * @param turned what it means with its unit at the end or by one of two names; null if nothing
+     * @param asKnown what it means without the words that tell how its figures are known; null if nothing
+     */
+    private record Meanings(Heading[] rare, Heading[] ifNamed, String feed, Heading turned, Heading asKnown) {
+        private static final Meanings NONE = new Meanings(null, null, "", null, null);
+    }
+
     private final Vocabulary vocabulary;
     private final ListSpec.Hints hints;
+
+    /** By the header's text: a row that could be one of headers is asked about in many stretches. */
+    private final Map<String, Meanings> kept = new HashMap<>();
 
     OtherwiseHeaders(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
         this.hints = vocabulary.spec().hints();
     }
 
+    /** Whether a header begins with a name that counts only where no other header means the column, or may be turned. */
+    boolean mayMean(HeaderText header) {
+        return of(header) != Meanings.NONE;
+    }
+
     /** Whether a header means what the list's rows are known by, where no other header does. */
     boolean mayNameRows(HeaderText header) {
-        Heading turned = header.mayBeTurned() ? turned(header) : null;
-        return turned != null && vocabulary.spec().identity().contains(turned.column())
-                || Stream.of(hints.otherwise(), hints.ifNamed())
-                        .flatMap(List::stream)
-                        .anyMatch(otherwise -> vocabulary.spec().identity().contains(otherwise.column())
-                                && vocabulary.heading(otherwise, header) != null);
+        Meanings meanings = of(header);
+        return header.mayBeTurned() && isIdentity(meanings.turned())
+                || Stream.of(meanings.rare(), meanings.ifNamed())
+                        .filter(Objects::nonNull)
+                        .flatMap(Stream::of)
+                        .anyMatch(this::isIdentity);
+    }
+
+    private boolean isIdentity(Heading heading) {
+        return heading != null && vocabulary.spec().identity().contains(heading.column());
     }
 
     /** Whether a header means a column where no other does, and by its unit. */
     boolean isMeasured(HeaderText header) {
-        return hints.otherwise().stream()
-                .anyMatch(otherwise -> otherwise.measured() && vocabulary.heading(otherwise, header) != null);
+        Heading[] rare = of(header).rare();
+        for (int i = 0; rare != null && i < rare.length; i++) {
+            if (rare[i] != null && hints.otherwise().get(i).measured()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Meanings of(HeaderText header) {
+        Meanings meanings = kept.get(header.raw());
+        if (meanings == null) {
+            meanings = lookedFor(header);
+            if (kept.size() >= Vocabulary.MOST_KEPT) {
+                kept.clear();
+            }
+            kept.put(header.raw(), meanings);
+        }
+        return meanings;
+    }
+
+    private Meanings lookedFor(HeaderText header) {
+        String feed = vocabulary.spec() == Herds.LIST ? withoutFeed(header.raw()) : "";
+        boolean may = vocabulary.beginsRareName(header)
+                || header.mayBeTurned()
+                || !feed.isEmpty()
+                || header.withoutHowKnown() != null;
+        return may
+                ? new Meanings(
+                        named(hints.otherwise(), header),
+                        named(hints.ifNamed(), header),
+                        feed,
+                        turned(header),
+                        asKnown(header))
+                : Meanings.NONE;
+    }
+
+    /** What a header means by each of these names, in their order; null if by none. */
+    private Heading[] named(List<ListSpec.Otherwise> all, HeaderText header) {
+        Heading[] named = null;
+        for (int i = 0; i < all.size(); i++) {
+            Heading heading = vocabulary.heading(all.get(i), header);
+            if (heading != null) {
+                named = named == null ? new Heading[all.size()] : named;
+                named[i] = heading;
+            }
+        }
+        return named;
+    }
+
+    /** Forgets what it has read, since the Layout sheet says more. */
+    void forget() {
+        kept.clear();
     }
 
     /**
@@ -50,11 +130,7 @@ final class OtherwiseHeaders {
      * @return how many were read
      */
     int read(Heading[] headings, HeaderText[] unread, boolean named) {
-        int read = unread == null ? 0 : readAll(hints.otherwise(), headings, unread);
-        read += unread == null || !named ? 0 : readAll(hints.ifNamed(), headings, unread);
-        read += unread == null ? 0 : readFeeds(headings, unread);
-        read += unread == null ? 0 : readTurned(headings, unread);
-        read += unread == null ? 0 : readAsKnown(headings, unread);
+        int read = unread == null ? 0 : read(headings, meanings(unread), named);
         for (ListSpec.StandIn standIn : hints.standIns()) {
             if (!means(headings, standIn.column())
                     && standIn.besideAny().stream().anyMatch(column -> means(headings, column))) {
@@ -68,17 +144,45 @@ final class OtherwiseHeaders {
         return read;
     }
 
-    private int readAll(List<ListSpec.Otherwise> all, Heading[] headings, HeaderText[] unread) {
+    private Meanings[] meanings(HeaderText[] unread) {
+        Meanings[] meanings = new Meanings[unread.length];
+        for (int i = 0; i < unread.length; i++) {
+            meanings[i] = unread[i] == null ? Meanings.NONE : of(unread[i]);
+        }
+        return meanings;
+    }
+
+    private int read(Heading[] headings, Meanings[] meanings, boolean named) {
+        int read = readAll(hints.otherwise(), headings, meanings, Meanings::rare);
+        read += named ? readAll(hints.ifNamed(), headings, meanings, Meanings::ifNamed) : 0;
+        read += readFeeds(headings, meanings);
+        read += readTurned(headings, meanings);
+        read += readAsKnown(headings, meanings);
+        return read;
+    }
+
+    private static int readAll(
+            List<ListSpec.Otherwise> all,
+            Heading[] headings,
+            Meanings[] meanings,
+            Function<Meanings, Heading[]> names) {
+        List<Integer> places = new ArrayList<>();
+        for (int i = 0; i < meanings.length; i++) {
+            if (headings[i] == null && names.apply(meanings[i]) != null) {
+                places.add(i);
+            }
+        }
         int read = 0;
-        for (ListSpec.Otherwise otherwise : all) {
-            Heading heading = null;
-            for (int i = 0; i < unread.length && heading == null; i++) {
-                heading = headings[i] == null && unread[i] != null ? vocabulary.heading(otherwise, unread[i]) : null;
-                if (heading != null
-                        && !isBarred(headings, otherwise)
-                        && (!means(headings, otherwise.column()) || isSpared(headings, otherwise.column()))) {
-                    headings[i] = heading;
-                    read++;
+        for (int name = 0; name < all.size() && !places.isEmpty(); name++) {
+            for (int i : places) {
+                Heading heading = headings[i] == null ? names.apply(meanings[i])[name] : null;
+                if (heading != null) {
+                    if (!isBarred(headings, all.get(name))
+                            && (!means(headings, heading.column()) || isSpared(headings, heading.column()))) {
+                        headings[i] = heading;
+                        read++;
+                    }
+                    break;
                 }
             }
         }
@@ -109,11 +213,6 @@ final class OtherwiseHeaders {
         return otherwise.without() != null && means(headings, otherwise.without());
     }
 
-    /** Whether a header is what a herd eats in a time and of what, as "kg DM silage/hd/day" is. */
-    boolean isFeed(HeaderText header) {
-        return vocabulary.spec() == Herds.LIST && !withoutFeed(header.raw()).isEmpty();
-    }
-
     /** "kg DM silage/hd/day" and "kg DM/day grass" without what is eaten; "" where that leaves no unit that tells. */
     private static String withoutFeed(String header) {
         String without = FEED.matcher(header).replaceAll(" ").strip();
@@ -121,24 +220,24 @@ final class OtherwiseHeaders {
     }
 
     /** All of them, where no other header is the intake: of two feeds beside each other it is asked which. */
-    private int readFeeds(Heading[] headings, HeaderText[] unread) {
+    private int readFeeds(Heading[] headings, Meanings[] meanings) {
         if (vocabulary.spec() != Herds.LIST || means(headings, Herds.INTAKE)) {
             return 0;
         }
         int read = 0;
-        for (int i = 0; i < unread.length; i++) {
-            if (headings[i] == null && unread[i] != null && isFeed(unread[i])) {
-                headings[i] = new Heading(List.of(Herds.INTAKE), withoutFeed(unread[i].raw()), 2, false, null);
+        for (int i = 0; i < meanings.length; i++) {
+            if (headings[i] == null && !meanings[i].feed().isEmpty()) {
+                headings[i] = new Heading(List.of(Herds.INTAKE), meanings[i].feed(), 2, false, null);
                 read++;
             }
         }
         return read;
     }
 
-    private int readTurned(Heading[] headings, HeaderText[] unread) {
+    private static int readTurned(Heading[] headings, Meanings[] meanings) {
         int read = 0;
-        for (int i = 0; i < unread.length; i++) {
-            Heading heading = headings[i] == null && unread[i] != null ? turned(unread[i]) : null;
+        for (int i = 0; i < meanings.length; i++) {
+            Heading heading = headings[i] == null ? meanings[i].turned() : null;
             if (heading != null && !means(headings, heading.column())) {
                 headings[i] = heading;
                 read++;
@@ -151,13 +250,13 @@ final class OtherwiseHeaders {
      * "Average speed km/h" and "Yield t/ha (est)" where no other header is the speed or the yield. Of two beside each other,
      * one planned and one achieved, nobody can tell which is to be reckoned with: neither is read.
      */
-    private int readAsKnown(Heading[] headings, HeaderText[] unread) {
-        Heading[] asKnown = new Heading[unread.length];
-        for (int i = 0; i < unread.length; i++) {
-            asKnown[i] = headings[i] == null && unread[i] != null ? asKnown(unread[i]) : null;
+    private static int readAsKnown(Heading[] headings, Meanings[] meanings) {
+        Heading[] asKnown = new Heading[meanings.length];
+        for (int i = 0; i < meanings.length; i++) {
+            asKnown[i] = headings[i] == null ? meanings[i].asKnown() : null;
         }
         int read = 0;
-        for (int i = 0; i < unread.length; i++) {
+        for (int i = 0; i < meanings.length; i++) {
             ColumnSpec column = asKnown[i] == null ? null : asKnown[i].column();
             boolean alone = column != null
                     && !means(headings, column)

@@ -25,6 +25,7 @@ final class TurnedNames {
 
     private final Map<Set<String>, ColumnSpec> columns = new HashMap<>();
     private final Set<Set<String>> shared = new HashSet<>();
+    private final Set<String> inNames = new HashSet<>();
 
     /** Takes a name of a column, in normal form. */
     void learn(String name, ColumnSpec column) {
@@ -34,6 +35,7 @@ final class TurnedNames {
         if (known != null && known != column) {
             shared.add(words);
         }
+        inNames.addAll(words);
     }
 
     /** Takes a name that is asked about wherever it stands. */
@@ -47,6 +49,15 @@ final class TurnedNames {
         // Of a word said twice one is no part of the name: "in (spacing in row)" is in inches.
         boolean twice = header.stream().filter(words::contains).count() > words.size();
         return twice || shared.contains(words) ? null : columns.get(words);
+    }
+
+    /** With how many words a header begins that are words of names, or small ones: beyond them it is none. */
+    int beginning(List<String> header) {
+        int count = 0;
+        while (count < header.size() && (inNames.contains(header.get(count)) || SMALL.contains(header.get(count)))) {
+            count++;
+        }
+        return count;
     }
 
     private static Set<String> words(List<String> name) {

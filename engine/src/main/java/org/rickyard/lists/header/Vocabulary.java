@@ -17,7 +17,6 @@ import org.rickyard.lists.Products;
 import org.rickyard.lists.Shared;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.SaidUnit;
-import org.rickyard.lists.text.TurnedHeader;
 import org.rickyard.lists.text.Words;
 
 /** The headers one list understands. */
@@ -104,7 +103,8 @@ public final class Vocabulary {
     private static final Set<ColumnSpec> NAMES_OF_MORE =
             Set.of(Machines.PUMP_FLOW, Machines.ROUND_TIME, Fields.DM_AT_CUTTING, Fields.DM_AT_ENSILING);
 
-    private static final int MOST_KEPT = 2000;
+    /** Of so many headers it is kept what they mean. */
+    static final int MOST_KEPT = 5000;
 
     private final ListSpec spec;
     private final KnownHeaders known;
@@ -144,6 +144,7 @@ public final class Vocabulary {
      */
     public boolean settle(String header, ColumnSpec column, String unit) {
         kept.clear();
+        otherwise.forget();
         Settled before = settled.get(HeaderText.normal(header));
         Settled now = before == null ? new Settled(List.of(column), unit) : before.and(column, unit);
         settled.put(HeaderText.normal(header), now);
@@ -180,12 +181,14 @@ public final class Vocabulary {
         return !spec.identity().isEmpty() && match.places(spec.identity().get(0)) > 0;
     }
 
-    /** Whether a header begins with one of the names that count only where no other header means the column. */
+    /** Whether a header may mean something where no other header does. */
     boolean mayMeanOtherwise(HeaderText header) {
-        return known.mayMeanOtherwise(header)
-                || header.mayBeTurned()
-                || otherwise.isFeed(header)
-                || header.withoutHowKnown() != null;
+        return otherwise.mayMean(header);
+    }
+
+    /** Whether a header begins with one of the names that count only where no other header means the column. */
+    boolean beginsRareName(HeaderText header) {
+        return known.mayMeanOtherwise(header);
     }
 
     /** The headers that mean a column only where no other header does. */
@@ -261,11 +264,11 @@ public final class Vocabulary {
     }
 
     private Heading unsettled(HeaderText header) {
-        HeaderText price = TurnedHeader.price(header);
+        HeaderText price = header.price();
         if (price != null) {
             return spec.columns().contains(Products.PRICE) ? byName(price) : null;
         }
-        HeaderText share = TurnedHeader.dryMatterOfYield(header);
+        HeaderText share = header.dryMatterOfYield();
         if (share != null) {
             return byName(share);
         }
@@ -276,7 +279,7 @@ public final class Vocabulary {
                 && (isMeasuredOtherwise(heading, header) || isUnitOfRarerName(heading, header))) {
             return null;
         }
-        HeaderText distance = heading == null ? TurnedHeader.distance(header) : null;
+        HeaderText distance = heading == null ? header.distance() : null;
         if (distance != null) {
             return byName(distance);
         }
@@ -309,8 +312,12 @@ public final class Vocabulary {
 
     /** What a header means by the words it begins with; null if nothing. */
     Heading byName(HeaderText header) {
+        if (header.words().isEmpty()
+                || !known.firstWords().contains(header.words().get(0))) {
+            return null;
+        }
         int most = Math.min(known.longest(), header.words().size());
-        boolean share = HeaderText.saysShare(header.raw());
+        boolean share = header.saysShare();
         for (int count = most; count > 0; count--) {
             String name = header.name(count);
             KnownHeaders.Known sure = share ? known.ofShare(name) : null;
@@ -383,7 +390,8 @@ public final class Vocabulary {
 
     /** A name whose words stand in another order; null if there is none, or if the header is a name of its own. */
     private Heading byTurnedName(HeaderText header) {
-        for (int count = Math.min(known.longest() + SMALL_WORDS, header.words().size()); count > 1; count--) {
+        int most = known.inTurnedNames(header.words());
+        for (int count = Math.min(known.longest() + SMALL_WORDS, most); count > 1; count--) {
             ColumnSpec column = known.turned(header.words().subList(0, count));
             String rest = column == null || isNameOfItsOwn(header, count) ? null : rest(column, header, count);
             if (rest != null && !(rest.isEmpty() && column.isNumeric() && header.counts(count))) {

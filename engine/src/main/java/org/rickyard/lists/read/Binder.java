@@ -65,7 +65,7 @@ final class Binder {
         }
         askAboutPower();
         new HerdIntake(table, bindings, findings).ask();
-        new FedOfBales(table, bindings, findings).ask();
+        new CountedBales(table, bindings, findings).ask();
         assumed.tell(table, bindings, findings);
         return new Bound(bindings, words, wordsAt);
     }

@@ -118,15 +118,17 @@ public final class ListFinder {
             List<? extends Grid> sheets, List<Vocabulary> known, int mostRows, List<Finding> into) {
         Set<String> firstWords = TableFinder.firstWords(known);
         List<FoundTable> tables = new ArrayList<>();
-        List<Finding> unnamedFields = new ArrayList<>();
+        List<TableFinder> finders = new ArrayList<>();
         for (Grid sheet : sheets) {
             TableFinder finder = new TableFinder(sheet, known, firstWords, into);
             tables.addAll(finder.find(mostRows));
-            finder.unnamedFields().ifPresent(unnamedFields::add);
+            finders.add(finder);
         }
-        if (tables.stream().noneMatch(table -> table.role(Fields.LIST) != null)) {
-            into.addAll(unnamedFields);
-        }
+        finders.forEach(finder -> finder.unnamed().forEach((list, told) -> {
+            if (tables.stream().noneMatch(table -> table.role(list) != null)) {
+                into.add(told);
+            }
+        }));
         return tables;
     }
 

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
@@ -14,6 +13,7 @@ import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Stocks;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.Words;
@@ -33,8 +33,12 @@ public final class NearestHeader {
     private final List<Vocabulary> namedBySheet;
     private final Map<ListSpec, Near> nearest = new LinkedHashMap<>();
 
-    /** Areas told with a crop, say, but under no header known for the names of fields; null if there are none. */
-    private Near unnamedFields;
+    /** Areas told with a crop, say, but under no header known for the names of fields; and so tonnes of feed. */
+    private final Map<ListSpec, Near> unnamed = new LinkedHashMap<>();
+
+    /** Lists that everything rests on, and what is measured in each. */
+    private static final Map<ListSpec, ColumnSpec> MEASURED =
+            Map.of(Fields.LIST, Fields.AREA, Stocks.LIST, Stocks.AMOUNT);
 
     /** A row of headers that begins no list, and what it comes near to. */
     private record Near(HeaderRow.Match match, int row, String[] headers) {}
@@ -59,7 +63,7 @@ public final class NearestHeader {
                 // "Bunker | bunker | 40 | 12 | 3" is what stands under a header.
                 continue;
             }
-            keepUnnamedFields(match, texts, at);
+            keepUnnamed(match, texts, at);
             int worth = match.matched() + (isNamed ? 2 : 0);
             // On a sheet of the list's own name, what it is known by is enough to miss the rest of it.
             boolean own = vocabulary.isCalled(grid.sheet()) && vocabulary.isKnownIn(match);
@@ -78,21 +82,24 @@ public final class NearestHeader {
         }
     }
 
-    private void keepUnnamedFields(HeaderRow.Match match, String[] texts, int at) {
-        if (match.vocabulary().spec() == Fields.LIST
-                && match.matched() > 1
-                && match.missing().equals(List.of(Fields.FIELD.name()))
-                && (unnamedFields == null
-                        || match.score() > unnamedFields.match().score())
-                && hasAreasBelow(match, at)) {
-            unnamedFields = new Near(match, at, texts);
+    private void keepUnnamed(HeaderRow.Match match, String[] texts, int at) {
+        ListSpec spec = match.vocabulary().spec();
+        ColumnSpec measured = MEASURED.get(spec);
+        if (measured == null
+                || match.matched() < 2
+                || !match.missing().contains(spec.identity().get(0).name())) {
+            return;
+        }
+        Near before = unnamed.get(spec);
+        if ((before == null || match.score() > before.match().score()) && hasFiguresBelow(match, measured, at)) {
+            unnamed.put(spec, new Near(match, at, texts));
         }
     }
 
-    private boolean hasAreasBelow(HeaderRow.Match match, int at) {
+    private boolean hasFiguresBelow(HeaderRow.Match match, ColumnSpec measured, int at) {
         for (int i = 0; i < match.headings().length; i++) {
             Vocabulary.Heading heading = match.headings()[i];
-            if (heading != null && heading.isCertain() && heading.column() == Fields.AREA) {
+            if (heading != null && heading.isCertain() && heading.column() == measured) {
                 for (int row = at + 1; row < Math.min(grid.rows(), at + 1 + ROWS_LOOKED_AT); row++) {
                     if (grid.kind(row, match.firstColumn() + i) == Grid.Kind.NUMBER) {
                         return true;
@@ -104,13 +111,17 @@ public final class NearestHeader {
     }
 
     /**
-     * Where no sheet has a list of fields, two headers of one are hardly there by chance: fields called meadows or by a
-     * word of the place would be passed over without a word. Empty where the row is told of as it is.
+     * Where no sheet has such a list, two headers of one are hardly there by chance: fields called meadows or by a word of
+     * the place would be passed over without a word. Those are left out that are told of as they are.
      */
-    Optional<Finding> unnamedFields(boolean otherSheet) {
-        return otherSheet || unnamedFields == null || nearest.containsKey(Fields.LIST)
-                ? Optional.empty()
-                : Optional.of(told(unnamedFields, false));
+    Map<ListSpec, Finding> unnamed(boolean otherSheet) {
+        Map<ListSpec, Finding> told = new LinkedHashMap<>();
+        unnamed.forEach((spec, near) -> {
+            if (!otherSheet && !nearest.containsKey(spec)) {
+                told.put(spec, told(near, false));
+            }
+        });
+        return told;
     }
 
     /**
@@ -133,10 +144,13 @@ public final class NearestHeader {
     }
 
     private Finding told(Near near, boolean named) {
+        List<String> missing = near.match().missing().stream()
+                .filter(what -> near.match().missing().size() == 1 || !what.equals(HeaderRow.MORE))
+                .toList();
         String message = "This row looks like the header of the list "
                 + near.match().vocabulary().spec().name()
                 + ", but it has no column "
-                + String.join(" and no column ", near.match().missing())
+                + String.join(" and no column ", missing)
                 + ", so nothing of it is read." + notKnown(near)
                 + " Add the column, or name it in a sheet Layout (List, Column, Header in this workbook, Unit)."
                 + inWords(near.match());

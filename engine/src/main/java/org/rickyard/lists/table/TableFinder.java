@@ -3,6 +3,7 @@ package org.rickyard.lists.table;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.rickyard.lists.Assumptions;
@@ -110,9 +111,9 @@ public final class TableFinder {
         return tables;
     }
 
-    /** What to say, where no sheet has a list of fields, of what {@link NearestHeader#unnamedFields is nearly} one here. */
-    public Optional<Finding> unnamedFields() {
-        return nearest.unnamedFields(noLists.isOtherSheet());
+    /** What to say, where no sheet has such a list, of what {@link NearestHeader#unnamed is nearly} one here. */
+    public Map<ListSpec, Finding> unnamed() {
+        return nearest.unnamed(noLists.isOtherSheet());
     }
 
     /** A quick look: whether two cells of a row begin as headers of these lists do. */

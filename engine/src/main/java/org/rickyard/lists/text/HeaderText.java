@@ -23,6 +23,9 @@ public final class HeaderText {
             Map.entry("eff", "efficiency"),
             Map.entry("fwd", "forward"),
             Map.entry("spd", "speed"),
+            Map.entry("fld", "field"),
+            Map.entry("mach", "machine"),
+            Map.entry("wkg", "working"),
             Map.entry("wdth", "width"),
             Map.entry("lgth", "length"),
             Map.entry("ht", "height"),
@@ -70,6 +73,14 @@ public final class HeaderText {
 
     /** Whether it {@link SaidUnit#tellsColumn tells} a column; null until it is asked. */
     private Boolean tells;
+
+    private HeaderText price;
+    private HeaderText dryMatterOfYield;
+    private HeaderText distance;
+    private boolean toldOtherwise;
+
+    /** Whether it {@link #saysShare(String) says} that it is a share; null until it is asked. */
+    private Boolean share;
 
     private HeaderText(String raw, List<String> words, List<Integer> ends) {
         this.raw = raw;
@@ -145,6 +156,33 @@ public final class HeaderText {
         }
     }
 
+    /** The {@link TurnedHeader#price price} it is in the usual words, or null; every list asks. */
+    public HeaderText price() {
+        tellOtherwise();
+        return price;
+    }
+
+    /** The {@link TurnedHeader#dryMatterOfYield share of dry matter} it is in the usual words, or null; every list asks. */
+    public HeaderText dryMatterOfYield() {
+        tellOtherwise();
+        return dryMatterOfYield;
+    }
+
+    /** The {@link TurnedHeader#distance distance} it is in the usual words, or null; every list asks. */
+    public HeaderText distance() {
+        tellOtherwise();
+        return distance;
+    }
+
+    private void tellOtherwise() {
+        if (!toldOtherwise) {
+            price = TurnedHeader.price(this);
+            dryMatterOfYield = TurnedHeader.dryMatterOfYield(this);
+            distance = TurnedHeader.distance(this);
+            toldOtherwise = true;
+        }
+    }
+
     /** The header without its year, or null if it names none. */
     public HeaderText withoutYear() {
         if (!lookedForYear) {
@@ -171,6 +209,14 @@ public final class HeaderText {
             tells = SaidUnit.tellsColumn(raw);
         }
         return tells;
+    }
+
+    /** Whether it is a share, of whatever; every list asks. */
+    public boolean saysShare() {
+        if (share == null) {
+            share = saysShare(raw);
+        }
+        return share;
     }
 
     /** "% overlap" and "Percent overlap" are shares, of whatever. */

@@ -23,7 +23,7 @@ public final class TurnedHeader {
      * "Haul mi. one way" with its unit at the end, "Haul one way (mi)", and so "mph laden"; null if no unit stands between
      * its words or before them.
      */
-    public static HeaderText unitLast(HeaderText header) {
+    static HeaderText unitLast(HeaderText header) {
         List<Integer> ends = header.ends();
         for (int word = 1; word + 1 < ends.size(); word++) {
             String said = header.raw().substring(ends.get(word - 1), ends.get(word));
@@ -47,7 +47,7 @@ public final class TurnedHeader {
     }
 
     /** The names that a header gives as one or the other; empty if it is one name. */
-    public static List<HeaderText> alternatives(HeaderText header) {
+    static List<HeaderText> alternatives(HeaderText header) {
         String[] names = OR.split(header.raw().strip());
         return names.length < 2
                 ? List.of()
@@ -61,7 +61,7 @@ public final class TurnedHeader {
      * "Yield DM %" is what share of the yield is dry matter, and no yield that was weighed as dry matter: the same without
      * the yield; null if it is nothing like it.
      */
-    public static HeaderText dryMatterOfYield(HeaderText header) {
+    static HeaderText dryMatterOfYield(HeaderText header) {
         String lower = header.raw().strip().toLowerCase(Locale.ROOT);
         boolean share = lower.contains("yield") && (lower.contains("%") || lower.contains("cent"));
         return share && DRY_MATTER_OF_YIELD.matcher(lower).matches()
@@ -70,7 +70,7 @@ public final class TurnedHeader {
     }
 
     /** "£/pack" in words, "Price per pack": it is money, and not the pack; null if it does not begin with money. */
-    public static HeaderText price(HeaderText header) {
+    static HeaderText price(HeaderText header) {
         String raw = header.raw().strip();
         String per = Words.beginsWithCurrency(raw) ? raw.substring(1).strip() : "";
         if (per.startsWith("/")) {
@@ -80,7 +80,7 @@ public final class TurnedHeader {
     }
 
     /** "Miles to bowser" with its words in the usual order, "Distance to bowser (Miles)"; null if it is nothing like it. */
-    public static HeaderText distance(HeaderText header) {
+    static HeaderText distance(HeaderText header) {
         List<String> words = header.words();
         boolean goes =
                 words.size() > 2 && (words.get(1).equals("to") || words.get(1).equals("from"));

@@ -232,6 +232,10 @@ final class ListedProducts {
                                     : "elsewhere in " + all)
                             + "; its packs and limits cannot be compared until both agree."
                             + byDensity(product, dosed.get(), all)
+                            + (dosed.get().equals("tablet")
+                                    ? " What is counted, bags as well, is told as tablets: write what is in them, in "
+                                            + all + "."
+                                    : "")
                             + (isInOunces(list, dose, row)
                                     ? " An ounce by itself is a weight: write fl oz if fluid ounces are meant."
                                     : "")));

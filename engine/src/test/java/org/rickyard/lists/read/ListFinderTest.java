@@ -297,6 +297,12 @@ class ListFinderTest {
                     .startsWith("This row looks like the header of the list Fields, but it has no column Field, so"
                             + " nothing of it is read. Not known of its headers: \"Meadow\".");
         });
+        assertThat(find(new SheetOf("Feed").row("Silo", "Tonnes", "DM %").row("Pit 1", 816, 25))
+                        .findings())
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message())
+                        .startsWith("This row looks like the header of the list Stocks, but it has no column Store, so"
+                                + " nothing of it is read. Not known of its headers: \"Silo\"."));
         SheetOf fields = new SheetOf("Land").row("Field", "Area (ha)").row("A", 4);
         assertThat(ListFinder.find(List.of(meadows, fields)).findings()).isEmpty();
         // Without a figure below, or on the sheet of something else, it is nothing of the kind.

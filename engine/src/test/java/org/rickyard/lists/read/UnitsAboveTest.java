@@ -7,7 +7,6 @@ import static org.rickyard.lists.FoundIn.said;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding.Severity;
@@ -15,7 +14,6 @@ import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.SheetOf;
-import org.rickyard.lists.Stocks;
 
 /** A line above a list that says in what it is measured: acres were reckoned as hectares, with a note. */
 class UnitsAboveTest {
@@ -112,26 +110,5 @@ class UnitsAboveTest {
                 .row("Field", "Area", "Run length")
                 .row("A", 12, 300));
         assertThat(found.rows(Fields.LIST).gives(Fields.RUN_LENGTH, 0)).isTrue();
-    }
-
-    /** 15 of 210 bales at 320 kg are 4.8 t, and not 15. */
-    @ParameterizedTest
-    @CsvSource({"Already fed, false", "Used to date, false", "Already fed (t), true", "Tonnes fed, true"})
-    void whatIsFedOfCountedBalesIsAskedFor(String header, boolean read) {
-        FoundLists found = find(new SheetOf("Stocks")
-                .row("Store", "Kind", "Count", "Weight each (kg)", "DM (%)", header)
-                .row("Haylage", "bales", 210, 320, 60, 15));
-        assertThat(found.rows(Stocks.LIST).gives(Stocks.ALREADY_FED, 0)).isEqualTo(read);
-        assertThat(messages(found, Severity.STOP)).hasSize(read ? 0 : 1);
-    }
-
-    @Test
-    void whatIsFedOfTonnesIsInTonnes() {
-        FoundLists found = find(new SheetOf("Stocks")
-                .row("Store", "Kind", "Amount (t)", "Count", "Weight each (kg)", "DM (%)", "Already fed")
-                .row("Pit", "clamp", 600, null, null, 28, 120)
-                .row("Haylage", "bales", null, 210, 320, 60, null));
-        assertThat(found.rows(Stocks.LIST).number(Stocks.ALREADY_FED, 0)).isEqualTo(120);
-        assertThat(found.rows(Stocks.LIST).gives(Stocks.ALREADY_FED, 0)).isTrue();
     }
 }

@@ -308,6 +308,7 @@ class SpreadProductsTest {
                         row("2", "Hill", "spreading", "Light spinner", "Prills", 250, "kg/ha"),
                         row("3", "Hill", "spreading", "Spinner", "Lime", 250, "kg/ha"),
                         row("4", "Hill", "spreading", "Spinner", "Prills", 200, "L/ha"),
+                        row("6", "Hill", "spreading", "Spinner", "Prills", 5, "bags/ha"),
                         row("5", "Hill", "spreading", "Spinner", "Ash", 200, "kg/ha"))
                 .run();
         assertThat(given(worked, "loads-spread", "Job"))
@@ -316,6 +317,9 @@ class SpreadProductsTest {
                 .anyMatch(m -> m.contains("Lime") && m.contains("no loads are counted") && m.contains("Type Density"))
                 .anyMatch(m -> m.contains("'Prills' is dosed in L here but the product list measures it in kg")
                         && m.contains("By its density (Products!C2) 1 L is 0.8 kg"))
+                .anyMatch(m -> m.contains("'Prills' is dosed in tablet here")
+                        && m.endsWith(
+                                "What is counted, bags as well, is told as tablets: write what is in them, in kg."))
                 .anyMatch(m -> m.contains("pack size missing: the product is not in the product list, or is listed in"
                         + " another unit"));
         assertThat(worked.differences()).isEmpty();
