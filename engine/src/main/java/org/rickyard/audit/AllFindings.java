@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.rickyard.formula.Evaluator;
 import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Symbol;
@@ -47,18 +48,23 @@ public final class AllFindings {
         all.findings.addAll(further);
         all.findings.addAll(UnknownHeaders.of(plan.lists().places()));
         all.findings.addAll(WithheldByCause.of(plan, places));
+        List<Finding> ofRows = new ArrayList<>();
         for (ResultTable table : plan.tables()) {
+            int before = all.findings.size();
             all.cautions(table);
+            ofRows.addAll(all.findings.subList(before, all.findings.size()));
             all.defaults(table);
         }
         List<Finding> ordered = new ArrayList<>();
         for (Severity severity : Severity.values()) {
-            all.findings.stream()
+            // What must not be done so stands before what only cannot be reckoned.
+            List<Finding> first = severity == Severity.STOP ? ofRows : List.of();
+            Stream.concat(first.stream(), all.findings.stream())
                     .filter(finding -> finding.severity() == severity)
                     .distinct()
                     .forEach(ordered::add);
         }
-        return ordered;
+        return AlikeFindings.told(ordered);
     }
 
     private void cautions(ResultTable table) {

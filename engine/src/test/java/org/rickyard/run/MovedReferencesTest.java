@@ -379,7 +379,8 @@ class MovedReferencesTest {
             insertField(workbook);
         });
         Runs.Run again = run(referring);
-        assertThat(moves(again)).hasSize(20);
+        assertThat(moves(again)).singleElement().satisfies(finding -> assertThat(finding.message())
+                .endsWith(" It is the same in A2 to A20."));
         assertThat(again.messages()).anyMatch(message -> message.startsWith("30 more references of yours"));
         assertStable(again);
     }

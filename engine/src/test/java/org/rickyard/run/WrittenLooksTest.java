@@ -292,6 +292,39 @@ class WrittenLooksTest {
         }
     }
 
+    /** A column of names is no wider than thirty letters: the rest of a longer one was under the cell beside it. */
+    @Test
+    void longNamesOfResultSheetsAreBrokenIntoLines() {
+        int broken = 0;
+        for (String name : List.of("Spray blocks", "Tank mix", "Spray fields", "Work rates")) {
+            XSSFSheet sheet = longNames.getSheet(name);
+            for (int at = SheetPlaces.FIRST_ROW; at <= sheet.getLastRowNum(); at++) {
+                for (int column = 0; column < 6; column++) {
+                    String text = text(sheet.getRow(at), column);
+                    if (text.length() > width(sheet, column)) {
+                        broken++;
+                        isWhole(sheet, sheet.getRow(at), column);
+                    }
+                }
+            }
+        }
+        assertThat(broken).isGreaterThan(10);
+    }
+
+    /** An answer in words, a law that is held for instance, was cut off by the formula beside it. */
+    @Test
+    void theAnswersInWordsAreWholeOnTrail() {
+        XSSFSheet trail = full.getSheet("Trail");
+        int cut = 0;
+        for (Row row : trail) {
+            if (row.getRowNum() >= 3 && text(row, 2).length() > width(trail, 2)) {
+                cut++;
+                isWhole(trail, row, 2);
+            }
+        }
+        assertThat(cut).isGreaterThan(10);
+    }
+
     /** These are the names that Assumptions go by. */
     @Test
     void theNamesOfConstantsAreWholeOnBasis() {
@@ -310,10 +343,15 @@ class WrittenLooksTest {
     }
 
     private static void isWhole(XSSFSheet sheet, Row row) {
-        assertThat(row.getCell(0).getCellStyle().getWrapText()).as(text(row, 0)).isTrue();
+        isWhole(sheet, row, 0);
+    }
+
+    private static void isWhole(XSSFSheet sheet, Row row, int column) {
+        String text = text(row, column);
+        assertThat(row.getCell(column).getCellStyle().getWrapText()).as(text).isTrue();
         assertThat((double) row.getHeightInPoints())
-                .as(text(row, 0))
-                .isGreaterThanOrEqualTo(15 * Math.ceil(text(row, 0).length() / (double) width(sheet, 0)));
+                .as(text)
+                .isGreaterThanOrEqualTo(15 * Math.ceil(text.length() / (double) width(sheet, column)));
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.rickyard.formula.CellPrinter;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Scaling;
@@ -36,13 +37,19 @@ final class ColumnWriters {
     private final Looks.Numbers looks;
     private final CellPrinter printer;
     private final boolean wraps;
+    private final Predicate<TableColumn> broken;
 
-    /** @param wraps whether words are broken into lines */
-    ColumnWriters(ResultTable table, Looks.Numbers looks, CellPrinter printer, boolean wraps) {
+    /**
+     * @param wraps whether words are broken into lines
+     * @param broken of which columns names are, too
+     */
+    ColumnWriters(
+            ResultTable table, Looks.Numbers looks, CellPrinter printer, boolean wraps, Predicate<TableColumn> broken) {
         this.table = table;
         this.looks = looks;
         this.printer = printer;
         this.wraps = wraps;
+        this.broken = broken;
     }
 
     /** The decimals shown. */
@@ -63,15 +70,16 @@ final class ColumnWriters {
     private ColumnWriter writer(TableColumn column, int at) {
         Values values = table.of(column.symbol());
         if (column instanceof TableColumn.Name) {
-            return nameWriter(column.symbol(), values, at);
+            return nameWriter(column.symbol(), values, broken.test(column) ? Looks.NAME_WRAPPED : Looks.NAME, at);
         } else if (column instanceof TableColumn.Word) {
-            int style = looks.of(Looks.INPUT);
+            int style = looks.of(broken.test(column) ? Looks.INPUT_WRAPPED : Looks.INPUT);
             return (sheet, row) -> sheet.text(at, style, values.word(row));
         } else if (column instanceof TableColumn.Key) {
             int style = looks.of(Looks.KEY);
             return (sheet, row) -> sheet.number(at, style, values.number(row));
         } else if (column instanceof TableColumn.Method method) {
-            CellLook look = method.bar() ? Looks.BAR : method.result() ? Looks.RESULT : Looks.STEP;
+            CellLook bar = broken.test(column) ? Looks.BAR_WRAPPED : Looks.BAR;
+            CellLook look = method.bar() ? bar : method.result() ? Looks.RESULT : Looks.STEP;
             return methodWriter(column.symbol(), values, look, at);
         } else if (column instanceof TableColumn.Link link) {
             return linkWriter(link, values, at);
@@ -109,7 +117,7 @@ final class ColumnWriters {
 
     private ColumnWriter methodWriter(Symbol symbol, Values values, CellLook look, int at) {
         if (values.words()) {
-            boolean bar = look.equals(Looks.BAR);
+            boolean bar = look.equals(Looks.BAR) || look.equals(Looks.BAR_WRAPPED);
             int style = looks.of(bar || !wraps ? look : wrapped(look));
             int empty = bar ? looks.of(Looks.STEP) : style;
             return (sheet, row) -> {
@@ -131,9 +139,9 @@ final class ColumnWriters {
         };
     }
 
-    private ColumnWriter nameWriter(Symbol symbol, Values values, int at) {
+    private ColumnWriter nameWriter(Symbol symbol, Values values, CellLook look, int at) {
         LinkCells links = table.links(symbol);
-        int style = looks.of(Looks.NAME);
+        int style = looks.of(look);
         String formula = LinkFormula.SOURCE + "&\"\"";
         return (sheet, row) -> {
             Optional<CellAddress> cell = links.address(row);

@@ -72,6 +72,7 @@ final class Looks {
             .withFill(STRAW)
             .withBorder(Border.THIN)
             .withVertical(Vertical.TOP);
+    static final CellLook INPUT_WRAPPED = INPUT.withWrap();
     static final CellLook STEP =
             CellLook.of("Rickyard step").withFont(INK).withBorder(Border.THIN).withVertical(Vertical.TOP);
     static final CellLook RESULT = CellLook.of("Rickyard result")
@@ -87,6 +88,8 @@ final class Looks {
             .withFill(MOSS)
             .withBorder(Border.THIN)
             .withVertical(Vertical.TOP);
+
+    static final CellLook BAR_WRAPPED = BAR.withWrap();
 
     static final CellLook SENTENCE = CellLook.of("Rickyard sentence")
             .withFont(EARTH)
@@ -158,7 +161,9 @@ final class Looks {
             DRAWN_LIMIT,
             BAR,
             NAME_WRAPPED,
-            FRACTION);
+            FRACTION,
+            INPUT_WRAPPED,
+            BAR_WRAPPED);
 
     /** A look with so many decimals shown, and a space after them so that a figure does not touch the words beside it. */
     static CellLook decimals(CellLook look, int decimals) {

@@ -3,6 +3,8 @@ package org.rickyard.workbook.write;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.rickyard.formula.CellPrinter;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
@@ -112,15 +114,27 @@ final class ResultSheet extends OurSheet {
 
     /** So that names are not cut off by the cell beside them. */
     private int ofNames(TableColumn column) {
-        boolean bar = column instanceof TableColumn.Method method && method.bar();
+        return Math.min(WIDEST_NAME, longestName(column) + 1);
+    }
+
+    private static boolean isBar(TableColumn column) {
+        return column instanceof TableColumn.Method method && method.bar();
+    }
+
+    private int longestName(TableColumn column) {
         int longest = 0;
-        if (bar || column instanceof TableColumn.Name || column instanceof TableColumn.Word) {
+        if (isBar(column) || column instanceof TableColumn.Name || column instanceof TableColumn.Word) {
             Values values = table.of(column.symbol());
             for (int row = 0; row < table.rows() && row < MOST_WRAPPED && values.words(); row++) {
                 longest = Math.max(longest, values.word(row).length());
             }
         }
-        return Math.min(WIDEST_NAME, longest + 1);
+        return longest;
+    }
+
+    /** Whether names stand in a column that are longer than it may be wide, and would be cut off by the cell beside them. */
+    private boolean breaksNames(TableColumn column) {
+        return wraps() && longestName(column) >= WIDEST_NAME;
     }
 
     private static int ofContent(TableColumn column) {
@@ -292,10 +306,13 @@ final class ResultSheet extends OurSheet {
     }
 
     private void rows(SheetXml sheet) throws IOException {
-        ColumnWriters.ColumnWriter[] writers = new ColumnWriters(table, looks, printer, wraps()).all();
+        ColumnWriters.ColumnWriter[] writers =
+                new ColumnWriters(table, looks, printer, wraps(), this::breaksNames).all();
         sheet.table();
+        Set<TableColumn> brokenNames =
+                spec.columns().stream().filter(this::breaksNames).collect(Collectors.toSet());
         for (int row = 0; row < table.rows(); row++) {
-            int height = wraps() ? sheet.heightFor(words(row)) : 0;
+            int height = wraps() ? sheet.heightFor(words(row, brokenNames)) : 0;
             if (height > ONE_LINE) {
                 sheet.row(SheetPlaces.FIRST_ROW + row, height);
             } else {
@@ -312,13 +329,13 @@ final class ResultSheet extends OurSheet {
     }
 
     /** The words of a row that are broken into lines, by column. */
-    private List<String> words(int row) {
+    private List<String> words(int row, Set<TableColumn> brokenNames) {
         List<String> texts = new ArrayList<>();
         for (TableColumn column : spec.columns()) {
-            boolean wrapped = !(column instanceof TableColumn.Name)
-                    && !(column instanceof TableColumn.Word)
-                    && !(column instanceof TableColumn.Method method && method.bar())
-                    && table.of(column.symbol()).words();
+            boolean name = column instanceof TableColumn.Name || column instanceof TableColumn.Word || isBar(column);
+            boolean wrapped = name
+                    ? brokenNames.contains(column)
+                    : table.of(column.symbol()).words();
             texts.add(wrapped ? table.of(column.symbol()).word(row) : "");
         }
         return texts;

@@ -31,7 +31,7 @@ final class TrailSheet extends OurSheet {
             "Status",
             "Go to");
     /** As wide as a page takes in readable letters. */
-    private static final List<Integer> WIDTHS = List.of(20, 28, 11, 9, 36, 34, 52, 36, 34, 20);
+    private static final List<Integer> WIDTHS = List.of(20, 28, 16, 9, 36, 34, 52, 36, 29, 20);
 
     static final int HEAD_ROWS = 3;
     private static final int VALUE = 2;
@@ -114,7 +114,7 @@ final class TrailSheet extends OurSheet {
         List<String> texts = new ArrayList<>(List.of(
                 result.symbol().name(),
                 String.join(", ", result.about().values()),
-                "",
+                result.word().orElse(""),
                 result.unit(),
                 words(result),
                 result.numbers(),
@@ -123,7 +123,7 @@ final class TrailSheet extends OurSheet {
                 result.source(),
                 result.given() ? "ok" : "withheld: " + result.reason()));
         for (int column = 0; column < texts.size(); column++) {
-            if (!SheetXml.holds(texts.get(column), WIDTHS.get(column))) {
+            if (column != VALUE && !SheetXml.holds(texts.get(column), WIDTHS.get(column))) {
                 texts.set(column, cutOff(result) + texts.get(column));
             }
         }
@@ -159,7 +159,9 @@ final class TrailSheet extends OurSheet {
         int style = looks.of(
                 symbol.type() == Symbol.Type.DATE
                         ? Looks.day(Looks.RESULT)
-                        : Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals())));
+                        : symbol.type() == Symbol.Type.TEXT
+                                ? Looks.RESULT_WRAPPED
+                                : Looks.decimals(Looks.RESULT, Math.min(4, symbol.decimals())));
         String cell = result.cell().absolute();
         if (result.byMethod() && result.number().isEmpty()) {
             // A method leaves its cell empty where it found nothing, and a link to an empty cell would be 0.

@@ -9,11 +9,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Finding;
 import org.rickyard.plan.table.ResultTable;
+import org.rickyard.plan.table.SheetPlaces;
 import org.rickyard.testing.SeasonBook;
 import org.rickyard.trade.Quantities;
 
@@ -93,6 +96,19 @@ class FieldsWorkedTest {
             });
         }
         assertThat(firsts).contains("Pond, spray, Sprayer (Hill)", "Top, Barn and 1 more, spray, Sprayer (Hill)");
+    }
+
+    /** Two jobs of one day are more than a column of the chart is wide. */
+    @Test
+    void theChartHasRoomForThem() throws IOException {
+        try (XSSFWorkbook book =
+                new XSSFWorkbook(Files.newInputStream(worked(null, "Hill").file()))) {
+            Row row = book.getSheet("Time chart").getRow(SheetPlaces.FIRST_ROW);
+            Cell day = row.getCell(2);
+            assertThat(day.getStringCellValue()).isEqualTo("spraying of Pond + spraying of Top, Barn and 1 more");
+            assertThat(day.getCellStyle().getWrapText()).isTrue();
+            assertThat(row.getHeightInPoints()).isGreaterThanOrEqualTo(30);
+        }
     }
 
     @Test
