@@ -210,6 +210,7 @@ final class Binder {
         }
         if (doubt == null && unit.assumed() && column.type() == ColumnSpec.Type.NUMBER && !heading.settled()) {
             doubt = new UnitsAbove(table, customary).doubt(column, header, unit.unit());
+            doubt = doubt == null ? AcresBeside.doubt(table, column, unit.unit()) : doubt;
         }
         if (doubt != null && unit.question() == null) {
             unit = new ColumnUnit(null, false, doubt);
