@@ -6,20 +6,14 @@ import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.rickyard.lists.Finding;
-import org.rickyard.lists.Grid;
 import org.rickyard.lists.read.ListFinder;
 import org.rickyard.plan.WorkPlan;
-import org.rickyard.workbook.follow.BookScope;
-import org.rickyard.workbook.follow.Dependents;
-import org.rickyard.workbook.follow.FormulaRefs;
-import org.rickyard.workbook.follow.UnstoredFormulas;
 import org.rickyard.workbook.graft.Graft;
 import org.rickyard.workbook.graft.GraftPlan;
 import org.rickyard.workbook.graft.GraftReport;
@@ -29,15 +23,11 @@ import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.graft.SheetIds;
 import org.rickyard.workbook.graft.StyleGraft;
 import org.rickyard.workbook.graft.WatchedReference;
-import org.rickyard.workbook.meaning.MeaningFingerprint;
 import org.rickyard.workbook.open.BookPackage;
-import org.rickyard.workbook.open.DefinedName;
 import org.rickyard.workbook.open.MemoryChannel;
 import org.rickyard.workbook.open.RefusedException;
 import org.rickyard.workbook.open.SheetRef;
 import org.rickyard.workbook.read.BookReader;
-import org.rickyard.workbook.read.SheetCells;
-import org.rickyard.workbook.read.TableParts;
 import org.rickyard.workbook.write.SheetSet;
 
 /**
@@ -58,10 +48,8 @@ public final class Recalculation {
     private final BookReader reader;
     private final RunState state;
     private final OurSheets ours;
+    private final HandEdits edits;
     private final List<Finding> findings = new ArrayList<>();
-    /** Sheets of ours whose formulas lead to other places than when they were written. */
-    private final List<String> moved = new ArrayList<>();
-
     private final WorkPlan plan;
     private final OurNames ourNames;
     /** What totals are called in this workbook, by their names. */
@@ -70,10 +58,8 @@ public final class Recalculation {
     private final SheetSet sheets;
     private final Map<String, String> names = new LinkedHashMap<>();
     private final RunOptions options;
-    private BookScope scope;
-    private FormulaRefs refs;
+    private ClientReading reading;
     private List<WatchedReference> watched = List.of();
-    private List<Finding> ofReading = List.of();
 
     private Recalculation(BookPackage book, RunOptions options) throws IOException, RefusedException {
         this.book = book;
@@ -81,10 +67,11 @@ public final class Recalculation {
         this.reader = new BookReader(book, book.stylesPart(), book.sharedStringsPart(), book.date1904());
         this.state = RunState.read(book.customXml(RunState.NAMESPACE));
         this.ours = OurSheets.find(book, state);
-        keepEdited();
+        this.edits = new HandEdits(book, reader, state, ours);
+        edits.release();
         this.plan = readAndPlan();
-        this.ourNames = new OurNames(ours, plan, scope);
-        findings.addAll(ofReading);
+        this.ourNames = new OurNames(ours, plan, reading.scope());
+        findings.addAll(reading.findings());
         findings.addAll(KeptSheets.told(ours));
         if (book.manualCalculation()) {
             findings.add(Finding.caution(
@@ -102,7 +89,7 @@ public final class Recalculation {
         watchReferences();
         this.totalNames = ourNames.inWorkbook(book, SheetSet.totals(plan, names.keySet()));
         findings.addAll(ourNames.told(book, totalNames));
-        findings.addAll(ourNames.unknown(book, refs.mentions(), totalNames.values()));
+        findings.addAll(ourNames.unknown(book, reading.refs().mentions(), totalNames.values()));
         this.sheets = new SheetSet(plan, names, findings);
     }
 
@@ -112,26 +99,31 @@ public final class Recalculation {
      * of the client's begins as those of totals do: which they are is known from the plan too.
      */
     private WorkPlan readAndPlan() throws IOException, RefusedException {
-        WorkPlan made = WorkPlan.of(ListFinder.find(read(List.of(), Set.of())), options.allSheets());
+        WorkPlan made = planned(List.of(), Set.of());
         SheetRoom.check(made, book.displayName());
-        keepLedElsewhere(made);
+        edits.releaseLedElsewhere(made, reading.scope());
         name(made);
         List<String> brought = new ArrayList<>(names.values());
         ours.byId().keySet().forEach(id -> brought.remove(names.get(id)));
-        Set<String> clients = new OurNames(ours, made, scope).ofClient(book);
-        if (brought.stream().anyMatch(refs::awaits) || !clients.isEmpty()) {
-            made = WorkPlan.of(ListFinder.find(read(brought, clients)), options.allSheets());
-            Set<String> still = new OurNames(ours, made, scope).ofClient(book);
+        Set<String> clients = new OurNames(ours, made, reading.scope()).ofClient(book);
+        if (brought.stream().anyMatch(reading.refs()::awaits) || !clients.isEmpty()) {
+            made = planned(brought, clients);
+            Set<String> still = new OurNames(ours, made, reading.scope()).ofClient(book);
             if (!still.containsAll(clients)) {
                 // More lists were read than before, and one of the names is that of a total which they bring.
                 clients.retainAll(still);
-                made = WorkPlan.of(ListFinder.find(read(brought, clients)), options.allSheets());
+                made = planned(brought, clients);
             }
             names.clear();
             name(made);
         }
-        names.values().forEach(refs::bring);
+        names.values().forEach(reading.refs()::bring);
         return made;
+    }
+
+    private WorkPlan planned(List<String> brought, Set<String> clientsNames) throws IOException, RefusedException {
+        reading = ClientReading.of(book, reader, ours, brought, clientsNames);
+        return WorkPlan.of(ListFinder.find(reading.grids()), options.allSheets());
     }
 
     /** Says under which of the client's references something else stands than before. */
@@ -139,7 +131,7 @@ public final class Recalculation {
         List<SheetRef> clients = book.sheets().stream().filter(ours::isClients).toList();
         // Where a line of Summary stands depends on stops only, and those are all known by now.
         MovedReferences moved = new MovedReferences(names, ours.byId(), reader, plan, this::page);
-        moved.look(ClientReferences.of(book, refs, clients, ourNames::isOurs), state.watched());
+        moved.look(ClientReferences.of(book, reading.refs(), clients, ourNames::isOurs), state.watched());
         watched = moved.watched();
         findings.addAll(moved.findings());
     }
@@ -167,142 +159,6 @@ public final class Recalculation {
         return book.definedNames().stream()
                 .anyMatch(name ->
                         name.name().equals(OurSheets.MARKER) || name.name().equals(OurSheets.KEPT_MARKER));
-    }
-
-    /**
-     * A sheet of ours that was edited by hand, or bears a chart or a note of the client's, is the client's from now
-     * on. Where no more has changed than the places that
-     * its formulas lead to, rows may have been inserted in a list or a sheet renamed; that is looked into once the lists
-     * are read.
-     */
-    private void keepEdited() throws IOException, RefusedException {
-        Map<SheetRef, MeaningFingerprint> present = new LinkedHashMap<>();
-        for (Map.Entry<String, SheetRef> entry : List.copyOf(ours.byId().entrySet())) {
-            String id = entry.getKey();
-            if (state.fingerprint(id).isEmpty() && ours.fingerprint(id).isEmpty()) {
-                ours.release(id, OurSheets.Kept.UNRECORDED);
-                continue;
-            }
-            if (HandMarks.on(book, entry.getValue(), state.notes(id))) {
-                ours.release(id, OurSheets.Kept.CHANGED);
-                continue;
-            }
-            present.put(entry.getValue(), new MeaningFingerprint(SheetSet.firstSortableRow(id)));
-        }
-        reader.stream(present);
-        for (Map.Entry<String, SheetRef> entry : List.copyOf(ours.byId().entrySet())) {
-            String id = entry.getKey();
-            SheetRef sheet = entry.getValue();
-            if (!isKnown(id, present.get(sheet)) && !isKnownUnsorted(id, sheet)) {
-                ours.release(id, OurSheets.Kept.CHANGED);
-            }
-        }
-    }
-
-    /** Sheets written before rows could be sorted are recorded with every row in its place. */
-    private boolean isKnownUnsorted(String id, SheetRef sheet) throws IOException {
-        if (SheetSet.firstSortableRow(id) == Integer.MAX_VALUE) {
-            return false;
-        }
-        MeaningFingerprint inPlace = new MeaningFingerprint();
-        reader.stream(sheet, inPlace);
-        return isKnown(id, inPlace);
-    }
-
-    /** Whether a sheet is as it was recorded, or leads elsewhere and is to be looked into. */
-    private boolean isKnown(String id, MeaningFingerprint present) {
-        boolean same = state.fingerprint(id)
-                .or(() -> ours.fingerprint(id))
-                .filter(present.hex()::equals)
-                .isPresent();
-        if (!same && isOnlyLedElsewhere(id, present)) {
-            moved.add(id);
-            return true;
-        }
-        return same;
-    }
-
-    /**
-     * Whether no more has changed than where formulas lead, as where rows of a list were inserted or deleted. A line of As
-     * read leads to the cell behind the headers too, which stays in its row when the list is dragged to another.
-     */
-    private boolean isOnlyLedElsewhere(String id, MeaningFingerprint present) {
-        return state.unplaced(id)
-                        .or(() -> ours.unplaced(id))
-                        .filter(present.unplacedHex()::equals)
-                        .isPresent()
-                || (present.lostReferences() || id.equals(SheetSet.AS_READ))
-                        && state.rowless(id)
-                                .filter(present.rowlessHex()::equals)
-                                .isPresent();
-    }
-
-    /** A link that was led by hand to another column of the client's is an edit too. */
-    private void keepLedElsewhere(WorkPlan made) throws IOException {
-        for (String id : moved) {
-            SheetRef sheet = ours.byId().get(id);
-            if (made.table(id) != null && LedElsewhere.look(reader, scope, sheet, made.table(id), made.lists())) {
-                ours.release(id, OurSheets.Kept.CHANGED);
-            }
-        }
-    }
-
-    private List<Grid> read(List<String> brought, Set<String> clientsNames) throws IOException, RefusedException {
-        List<TableParts.Table> tables = new ArrayList<>();
-        for (SheetRef sheet : book.sheets()) {
-            if (sheet.worksheet()) {
-                tables.addAll(reader.tables(sheet));
-            }
-        }
-        scope = new BookScope(book.sheets(), definedNames(), tables);
-        List<String> ourSheets = new ArrayList<>(brought);
-        ours.byId().values().forEach(sheet -> ourSheets.add(sheet.name()));
-        refs = new FormulaRefs(scope, ourSheets, clientsNames);
-        ofReading = new ArrayList<>();
-        List<SheetCells> cells = reader.cells(book.sheets(), ours::isClients, sheet -> refs.reading(sheet.name()));
-        List<SheetRef> clients = book.sheets().stream().filter(ours::isClients).toList();
-        UnstoredFormulas.Done done = UnstoredFormulas.workOut(scope, reader, clients, cells);
-        if (done.count() > 0) {
-            ofReading.add(Finding.note(done.first(), unstored(done)));
-        }
-        Dependents dependents = Dependents.trace(scope, reader, clients, refs);
-        if (dependents.size() > 0) {
-            ofReading.add(Finding.note(
-                    refs.mentions().get(0).cell(),
-                    dependents.size()
-                            + (dependents.size() == 1
-                                    ? " cell of yours depends on these results; it is"
-                                    : " cells of yours depend on these results; they are")
-                            + " recalculated when the workbook is opened."));
-        }
-        List<Grid> grids = new ArrayList<>();
-        for (SheetCells sheet : cells) {
-            grids.add(dependents.size() == 0 ? sheet : new LoopGuard(sheet, dependents));
-        }
-        return grids;
-    }
-
-    private static String unstored(UnstoredFormulas.Done done) {
-        boolean one = done.count() == 1;
-        return done.count()
-                + (one ? " formula of yours" : " formulas of yours")
-                + (done.storedAsNought()
-                        ? " came from a program that writes formulas and does not work them out: the file says 0 for every"
-                                + " one; "
-                        : one ? " has no stored value in the file; " : " have no stored value in the file; ")
-                + (one ? "it was worked out here, and is" : "they were worked out here, and are")
-                + " again by the spreadsheet program that opens the workbook.";
-    }
-
-    private Map<String, String> definedNames() {
-        Map<Integer, String> sheetNames = new HashMap<>();
-        book.sheets().forEach(sheet -> sheetNames.put(sheet.position(), sheet.name()));
-        Map<String, String> formulas = new HashMap<>();
-        for (DefinedName name : book.definedNames()) {
-            String prefix = name.localSheetId() == null ? "" : sheetNames.get(name.localSheetId()) + "!";
-            formulas.put(prefix + name.name(), name.formula());
-        }
-        return formulas;
     }
 
     /** A sheet of ours keeps the name it has; a new one takes a free name. */
