@@ -1,6 +1,6 @@
 package org.rickyard.cli;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -76,16 +76,13 @@ final class WithheldResults {
         return reasons.size();
     }
 
-    /** The first reasons, a line each. */
+    /** The reasons that withhold most, a line each; of as many results those met first stand first. */
     List<String> lines(int most) {
-        List<String> lines = new ArrayList<>();
-        for (Map.Entry<String, Reason> entry : reasons.entrySet()) {
-            if (lines.size() == most) {
-                break;
-            }
-            lines.add(line(entry.getKey(), entry.getValue()));
-        }
-        return lines;
+        return reasons.entrySet().stream()
+                .sorted(Comparator.comparingLong(entry -> -entry.getValue().results))
+                .limit(most)
+                .map(entry -> line(entry.getKey(), entry.getValue()))
+                .toList();
     }
 
     private static String line(String what, Reason reason) {

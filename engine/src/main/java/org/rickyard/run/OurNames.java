@@ -187,6 +187,33 @@ final class OurNames {
                 || name.name().equals(OurSheets.KEPT_MARKER);
     }
 
+    /**
+     * The client's names for printing that a library has given the number of a sheet of ours, though they lead to one of
+     * his: with its own number, unless it has such a name already. They go with ours, and would be lost.
+     */
+    List<DefinedName> misnumbered(BookPackage book) {
+        NameScopes scopes = NameScopes.of(book);
+        List<DefinedName> led = new ArrayList<>();
+        for (DefinedName name : book.definedNames()) {
+            SheetRef sheet = scopes.sheet(name).orElse(null);
+            boolean onClients = sheet != null
+                    && sheet.position() != name.localSheetId()
+                    && !ours.byId().containsValue(sheet)
+                    && NameScopes.leadsTo(name, sheet);
+            if (onClients && isOurs(name) && !isNamed(book, name.name(), sheet.position())) {
+                led.add(new DefinedName(name.name(), sheet.position(), name.formula(), name.hidden()));
+            }
+        }
+        return led;
+    }
+
+    private boolean isNamed(BookPackage book, String name, int position) {
+        return book.definedNames().stream()
+                .anyMatch(other -> Integer.valueOf(position).equals(other.localSheetId())
+                        && other.name().equalsIgnoreCase(name)
+                        && !isOurs(other));
+    }
+
     /** The usual name of the sheet that a total stands on, with a number or without; "" if it is no total's name. */
     private String usualSheet(String name) {
         String sheet = totals.get(name);

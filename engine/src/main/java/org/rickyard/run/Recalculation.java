@@ -280,6 +280,7 @@ public final class Recalculation {
         }
         ours.kept().forEach((sheet, why) -> graft.localName(sheet, new LocalName(OurSheets.KEPT_MARKER, why.value())));
         totals().forEach(graft::globalName);
+        ourNames.misnumbered(book).forEach(graft::clientName);
         long cells = 0;
         for (var table : plan.tables()) {
             cells += (long) table.rows() * table.spec().columns().size();

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
@@ -222,6 +223,77 @@ class RerunTest extends AfterAFirstRun {
     @Test
     void sheetsAreKnownAgainWhereAChartSheetIsNotCounted() throws IOException, RefusedException {
         Path saved = out();
+        addChartSheet(saved);
+        Runs.Run again = run(saved);
+        assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand"));
+        assertThat(again.sheets()).contains("Work rates").noneMatch(name -> name.endsWith(" 2"));
+        assertThat(again.differences(values(Runs.run(first, folder.resolve("as-before.xlsx")))))
+                .isEmpty();
+        try (BookPackage book = BookPackage.open(again.file())) {
+            assertThat(book.definedNames())
+                    .filteredOn(name -> name.name().startsWith("_xlnm.Print"))
+                    .isNotEmpty()
+                    .allMatch(name -> NameScopes.leadsTo(name, book.sheets().get(name.localSheetId())));
+        }
+        Runs.Run third = Runs.run(again.file(), folder.resolve("third.xlsx"));
+        assertThat(Files.mismatch(again.file(), third.file()))
+                .as("the next run changes nothing")
+                .isEqualTo(-1);
+    }
+
+    /** A print area of the client's behind ours had the number of our last sheet, and went with the names of ours. */
+    @Test
+    void aPrintAreaBehindOursStaysWhereAChartSheetIsNotCounted() throws IOException, RefusedException {
+        Path saved = out();
+        addChartSheet(saved);
+        int behind;
+        try (BookPackage book = BookPackage.open(saved)) {
+            behind = book.sheets().size();
+        }
+        String area = "'Their own'!$B$2:$C$9";
+        try (FileSystem zip = FileSystems.newFileSystem(saved)) {
+            Files.writeString(
+                    zip.getPath("xl/worksheets/behind.xml"),
+                    "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheetData/>"
+                            + "</worksheet>");
+            insert(
+                    zip.getPath("[Content_Types].xml"),
+                    "</Types>",
+                    "<Override PartName=\"/xl/worksheets/behind.xml\" ContentType=\"application/vnd.openxmlformats-"
+                            + "officedocument.spreadsheetml.worksheet+xml\"/>");
+            insert(
+                    zip.getPath("xl/_rels/workbook.xml.rels"),
+                    "</Relationships>",
+                    "<Relationship Id=\"behind\" Target=\"worksheets/behind.xml\" Type=\"http://schemas.openxmlformats"
+                            + ".org/officeDocument/2006/relationships/worksheet\"/>");
+            insert(
+                    zip.getPath("xl/workbook.xml"),
+                    "</sheets>",
+                    "<sheet name=\"Their own\" sheetId=\"4001\" r:id=\"behind\"/>");
+            insert(
+                    zip.getPath("xl/workbook.xml"),
+                    "</definedNames>",
+                    "<definedName name=\"_xlnm.Print_Area\" localSheetId=\"" + (behind - 1) + "\">" + area
+                            + "</definedName>");
+        }
+        Runs.Run again = run(saved);
+        try (BookPackage book = BookPackage.open(again.file())) {
+            assertThat(book.definedNames())
+                    .filteredOn(name -> name.formula().equals(area))
+                    .singleElement()
+                    .satisfies(name -> assertThat(name.localSheetId()).isEqualTo(behind));
+            assertThat(book.definedNames())
+                    .filteredOn(name -> name.name().startsWith("_xlnm.Print"))
+                    .allMatch(name -> NameScopes.leadsTo(name, book.sheets().get(name.localSheetId())));
+        }
+        Runs.Run third = Runs.run(again.file(), folder.resolve("third.xlsx"));
+        assertThat(Files.mismatch(again.file(), third.file()))
+                .as("the next run changes nothing")
+                .isEqualTo(-1);
+    }
+
+    /** A sheet of a chart before all others. */
+    private static void addChartSheet(Path saved) throws IOException {
         try (FileSystem zip = FileSystems.newFileSystem(saved)) {
             Files.writeString(
                     zip.getPath("xl/chartsheet.xml"),
@@ -242,25 +314,12 @@ class RerunTest extends AfterAFirstRun {
                     "<sheet name=",
                     "<sheet name=\"Chart\" sheetId=\"4000\" r:id=\"chart\"/>");
         }
-        Runs.Run again = run(saved);
-        assertThat(again.messages()).noneMatch(message -> message.contains("edited by hand"));
-        assertThat(again.sheets()).contains("Work rates").noneMatch(name -> name.endsWith(" 2"));
-        assertThat(again.differences(values(Runs.run(first, folder.resolve("as-before.xlsx")))))
-                .isEmpty();
-        try (BookPackage book = BookPackage.open(again.file())) {
-            assertThat(book.definedNames())
-                    .filteredOn(name -> name.name().startsWith("_xlnm.Print"))
-                    .isNotEmpty()
-                    .allMatch(name -> NameScopes.leadsTo(name, book.sheets().get(name.localSheetId())));
-        }
-        Runs.Run third = Runs.run(again.file(), folder.resolve("third.xlsx"));
-        assertThat(Files.mismatch(again.file(), third.file()))
-                .as("the next run changes nothing")
-                .isEqualTo(-1);
     }
 
     private static void insert(Path part, String before, String text) throws IOException {
-        Files.writeString(part, Files.readString(part).replaceFirst(Pattern.quote(before), text + before));
+        Files.writeString(
+                part,
+                Files.readString(part).replaceFirst(Pattern.quote(before), Matcher.quoteReplacement(text + before)));
     }
 
     @Test

@@ -157,7 +157,9 @@ public final class Graft {
         calcChain();
         plan.globalNames().forEach((name, formula) -> ourNames.add(new DefinedName(name, null, formula, false)));
         ourNames.addAll(plan.localNames());
-        workbook.names(ourNames, this::goes);
+        List<DefinedName> written = new ArrayList<>(plan.clientNames());
+        written.addAll(ourNames);
+        workbook.names(written, this::goes);
         if (plan.fullCalcOnLoad()) {
             workbook.fullCalcOnLoad();
         }

@@ -16,6 +16,7 @@ public final class GraftPlan {
     private final Map<SheetRef, NewSheet> replaced = new LinkedHashMap<>();
     private final Map<String, String> globalNames = new LinkedHashMap<>();
     private final List<DefinedName> localNames = new ArrayList<>();
+    private final List<DefinedName> clientNames = new ArrayList<>();
     private Predicate<DefinedName> ownsName = name -> false;
     private StyleGraft styles;
     private String stateNamespace;
@@ -55,6 +56,15 @@ public final class GraftPlan {
         return this;
     }
 
+    /**
+     * Writes a name of the client's anew, where the present one belongs to the sheet of another number than it leads to.
+     * It stands before ours, as it will the next time.
+     */
+    public GraftPlan clientName(DefinedName name) {
+        clientNames.add(name);
+        return this;
+    }
+
     /** Says which defined names are ours from a former run: they are removed before the new ones are put in. */
     public GraftPlan ownsName(Predicate<DefinedName> owns) {
         ownsName = owns;
@@ -88,6 +98,10 @@ public final class GraftPlan {
     public GraftPlan fullCalcOnLoad(boolean wanted) {
         fullCalcOnLoad = wanted;
         return this;
+    }
+
+    List<DefinedName> clientNames() {
+        return clientNames;
     }
 
     List<DefinedName> localNames() {

@@ -2,6 +2,7 @@ package org.rickyard.workbook.write;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -29,6 +30,9 @@ final class TrailSheet extends OurSheet {
             "Source",
             "Status",
             "Go to");
+    /** As wide as a page takes in readable letters. */
+    private static final List<Integer> WIDTHS = List.of(20, 28, 16, 9, 36, 34, 52, 36, 29, 20);
+
     static final int HEAD_ROWS = 3;
     private static final int VALUE = 2;
 
@@ -66,7 +70,7 @@ final class TrailSheet extends OurSheet {
 
     @Override
     void write(SheetXml sheet) throws IOException {
-        sheet.begin(List.of(20, 28, 16, 9, 36, 34, 52, 36, 22, 20), HEAD_ROWS, 1);
+        sheet.begin(WIDTHS, HEAD_ROWS, 1);
         sheet.row(0, 22);
         sheet.text(0, looks.of(Looks.TITLE), "Trail: how each number came about");
         sheet.formula(4, looks.of(Looks.CHECK), CellFormula.of(masterCheck), masterCheckValue);
@@ -107,7 +111,7 @@ final class TrailSheet extends OurSheet {
     }
 
     private void row(SheetXml sheet, int row, Result result) throws IOException {
-        List<String> texts = List.of(
+        List<String> texts = new ArrayList<>(List.of(
                 result.symbol().name(),
                 String.join(", ", result.about().values()),
                 result.word().orElse(""),
@@ -117,7 +121,12 @@ final class TrailSheet extends OurSheet {
                 String.join(
                         "; ", result.inputs().stream().map(InputUsed::toString).toList()),
                 result.source(),
-                result.given() ? "ok" : "withheld: " + result.reason());
+                result.given() ? "ok" : "withheld: " + result.reason()));
+        for (int column = 0; column < texts.size(); column++) {
+            if (column != VALUE && !SheetXml.holds(texts.get(column), WIDTHS.get(column))) {
+                texts.set(column, cutOff(result) + texts.get(column));
+            }
+        }
         sheet.row(row, sheet.heightFor(texts));
         int text = looks.of(Looks.TEXT_WRAPPED);
         for (int column = 0; column < texts.size(); column++) {
@@ -128,6 +137,11 @@ final class TrailSheet extends OurSheet {
             }
         }
         sheet.linkTo(texts.size(), looks.of(Looks.LINK), result.cell());
+    }
+
+    /** A row cannot be higher than some 27 lines; who reads it on paper must see that there is more. */
+    private static String cutOff(Result result) {
+        return "(longer than a row is high; whole in this cell, or by the explain command for " + result.cell() + ") ";
     }
 
     /** Said alike in all rows of a column. */
