@@ -88,6 +88,7 @@ public final class ListFinder {
         for (ListSpec list : Lists.ALL) {
             rows.put(list.name(), rows(list, tables, places));
         }
+        DosesOfOneProduct.ask(rows, customary, findings);
         own.noteUnused(rows.get(Layout.LIST.name()), places);
         noteBlankHoldings(rows.get(Fields.LIST.name()));
         findings.addAll(NamesTwice.in(rows.get(Fields.LIST.name()), Fields.FIELD));
