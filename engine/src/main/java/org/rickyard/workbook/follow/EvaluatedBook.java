@@ -32,12 +32,10 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Table;
-import org.apache.poi.ss.usermodel.TableStyleInfo;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.rickyard.lists.Grid.Kind;
-import org.rickyard.lists.Grid.TableRange;
 import org.rickyard.workbook.notation.FormulaTokens;
 import org.rickyard.workbook.read.SheetCells;
 import org.rickyard.workbook.read.TableParts;
@@ -207,86 +205,6 @@ final class EvaluatedBook implements EvaluationWorkbook, FormulaParsingWorkbook 
         }
     }
 
-    /** A table of the client's. */
-    private record ClientTable(TableParts.Table table) implements Table {
-        private TableRange range() {
-            return table.range();
-        }
-
-        @Override
-        public int getStartColIndex() {
-            return range().firstColumn();
-        }
-
-        @Override
-        public int getStartRowIndex() {
-            return range().firstRow();
-        }
-
-        @Override
-        public int getEndColIndex() {
-            return range().lastColumn();
-        }
-
-        @Override
-        public int getEndRowIndex() {
-            return range().lastRow();
-        }
-
-        @Override
-        public String getName() {
-            return range().name();
-        }
-
-        @Override
-        public String getStyleName() {
-            return "";
-        }
-
-        @Override
-        public int findColumnIndex(String column) {
-            for (int i = 0; i < table.columns().size(); i++) {
-                if (table.columns().get(i).equalsIgnoreCase(column)) {
-                    return i;
-                }
-            }
-            return -1;
-        }
-
-        @Override
-        public String getSheetName() {
-            return table.sheet();
-        }
-
-        @Override
-        public boolean isHasTotalsRow() {
-            return range().totalsRows() > 0;
-        }
-
-        @Override
-        public int getTotalsRowCount() {
-            return range().totalsRows();
-        }
-
-        @Override
-        public int getHeaderRowCount() {
-            return range().headerRows();
-        }
-
-        @Override
-        public TableStyleInfo getStyle() {
-            return null;
-        }
-
-        @Override
-        public boolean contains(CellReference cell) {
-            return cell.getRow() >= range().firstRow()
-                    && cell.getRow() <= range().lastRow()
-                    && cell.getCol() >= range().firstColumn()
-                    && cell.getCol() <= range().lastColumn();
-        }
-    }
-
     @Override
     public Ptg[] getFormulaTokens(EvaluationCell cell) {
         long place = ((Cell) cell).place();
@@ -341,7 +259,7 @@ final class EvaluatedBook implements EvaluationWorkbook, FormulaParsingWorkbook 
     @Override
     public Table getTable(String name) {
         TableParts.Table table = scope.tables().get(BookScope.folded(name));
-        return table == null ? null : new ClientTable(table);
+        return table == null ? null : new EvaluatedTable(table);
     }
 
     @Override
