@@ -14,7 +14,6 @@ import org.rickyard.lists.Fields;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Products;
-import org.rickyard.lists.Shared;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
@@ -94,20 +93,15 @@ public final class Vocabulary {
     private static final Pattern FRESH =
             Pattern.compile("(?i)[(\\[,]* ?\\b(wet|fresh|as fed|as is)( weight| matter)?\\b ?[)\\]]*");
 
-    private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
-
     private static final Set<String> END_OF_RANGE =
             Set.of("min", "minimum", "lowest", "low", "max", "maximum", "highest", "high");
-
-    /** Columns whose names are those of other figures too, which their unit tells. */
-    private static final Set<ColumnSpec> NAMES_OF_MORE =
-            Set.of(Machines.PUMP_FLOW, Machines.ROUND_TIME, Fields.DM_AT_CUTTING, Fields.DM_AT_ENSILING);
 
     /** Of so many headers it is kept what they mean. */
     static final int MOST_KEPT = 5000;
 
     private final ListSpec spec;
     private final KnownHeaders known;
+    private final BesideName beside;
     private final OtherwiseHeaders otherwise;
     private final Map<String, Settled> settled = new HashMap<>();
 
@@ -117,6 +111,7 @@ public final class Vocabulary {
     public Vocabulary(ListSpec spec) {
         this.spec = spec;
         known = KnownHeaders.of(spec);
+        beside = new BesideName(spec, known);
         otherwise = new OtherwiseHeaders(this);
     }
 
@@ -202,7 +197,7 @@ public final class Vocabulary {
             return null;
         }
         ColumnSpec column = otherwise.column();
-        String rest = rest(column, header, otherwise.words());
+        String rest = beside.read(column, header, otherwise.words());
         if (rest != null && column == Machines.WORKING_PRESSURE && END_OF_RANGE.contains(Words.normal(rest))) {
             // "PSI min" is an end of the nozzle's range, and no pressure in minutes.
             return null;
@@ -327,7 +322,7 @@ public final class Vocabulary {
             }
             if (sure != null) {
                 ColumnSpec column = sure.column();
-                String rest = rest(column, header, count);
+                String rest = beside.read(column, header, count);
                 if (rest != null && !(rest.isEmpty() && column.isNumeric() && header.counts(count))) {
                     rest = rest.isEmpty() ? unitInName(column, header, count) : rest;
                     return new Heading(List.of(column), rest, sure.weight(), false, word(column, header));
@@ -393,7 +388,7 @@ public final class Vocabulary {
         int most = known.inTurnedNames(header.words());
         for (int count = Math.min(known.longest() + SMALL_WORDS, most); count > 1; count--) {
             ColumnSpec column = known.turned(header.words().subList(0, count));
-            String rest = column == null || isNameOfItsOwn(header, count) ? null : rest(column, header, count);
+            String rest = column == null || isNameOfItsOwn(header, count) ? null : beside.read(column, header, count);
             if (rest != null && !(rest.isEmpty() && column.isNumeric() && header.counts(count))) {
                 return new Heading(List.of(column), rest, 2, false, word(column, header));
             }
@@ -418,7 +413,7 @@ public final class Vocabulary {
         List<ColumnSpec> fitting = new ArrayList<>();
         String rest = "";
         for (ColumnSpec candidate : candidates) {
-            String read = rest(candidate, header, count);
+            String read = beside.read(candidate, header, count);
             boolean noShare = header.isShareOf(count) && !HeaderUnit.fits(candidate, "%");
             if (read != null && !noShare && (read.isEmpty() || HeaderUnit.fits(candidate, read))) {
                 fitting.add(candidate);
@@ -471,81 +466,6 @@ public final class Vocabulary {
         return spec.hints().otherwise().stream()
                 .anyMatch(otherwise ->
                         otherwise.measured() && otherwise.header().equals(name) && heading(otherwise, header) != null);
-    }
-
-    /** What a header says beside the name, or null if that makes it another thing ("Field notes"). */
-    private String rest(ColumnSpec column, HeaderText header, int count) {
-        String rest = header.rest(count);
-        if (column == Shared.HOURS_PER_DAY && DAYS.matcher(header.raw()).find()) {
-            // "Working days" counts days; only "working day" is hours.
-            return null;
-        }
-        if (rest.isEmpty()) {
-            return rest;
-        }
-        if (column.type() == ColumnSpec.Type.TEXT_OR_NUMBER && rest.regionMatches(true, 0, "name or ", 0, 8)) {
-            return rest.substring(8).strip();
-        }
-        boolean text = column.type() == ColumnSpec.Type.TEXT
-                || column.type() == ColumnSpec.Type.CHOICE
-                || column.type() == ColumnSpec.Type.DATE
-                || column.type() == ColumnSpec.Type.NOZZLE;
-        boolean plural = rest.equals("s");
-        if (text && !plural && !mayBeUnits(column) && isFigure(header, count, rest)) {
-            // "Tractor hours", "Buffer (m)" and "Crop (%)" are figures, and no tractor, category or crop.
-            return null;
-        }
-        if (text) {
-            return header.isSetOff(count) || SaidUnit.isUnit(rest) ? "" : null;
-        }
-        ColumnSpec qualifier = spec.qualifiers().get(column);
-        String bare = rest;
-        if (qualifier != null && !SaidUnit.isUnit(rest)) {
-            if (known.qualifying(column).containsKey(Words.normal(rest))) {
-                return "";
-            }
-            bare = SaidUnit.without(rest, qualifier.choices());
-        }
-        boolean onTheRoad = column == Machines.ROAD_SPEED_LADEN || column == Machines.ROAD_SPEED_EMPTY;
-        if (onTheRoad && header.name(count).startsWith("road ") && HeaderUnit.measuresOther(column, rest)) {
-            // "Road laden (min)" is a time, and no speed.
-            return null;
-        }
-        if (column == Products.PRICE && SaidUnit.isPerArea(rest)) {
-            // "Cost/ha" is what a spraying costs, and no price of the product.
-            return null;
-        }
-        if (column == Fields.TREES && (SaidUnit.isBasis(rest) || isFigure(header, count, rest))) {
-            // "Trees/ha" and "Trees per row" are not those of the field; "Trees (ha)" and "Trees %" are no count.
-            return null;
-        }
-        if (NAMES_OF_MORE.contains(column) && SaidUnit.isUnit(rest) && !HeaderUnit.fits(column, rest)) {
-            // "Pump size (hp)" is no flow, "Round trip (km)" no time and "DM clamped (t)" no share.
-            return null;
-        }
-        if (SaidUnit.isMoney(bare) && !HeaderUnit.isMoney(column)) {
-            return null;
-        }
-        boolean readable = header.isSetOff(count) || SaidUnit.isUnit(bare) || SaidUnit.isBasis(bare);
-        return readable ? bare : null;
-    }
-
-    private static boolean isFigure(HeaderText header, int count, String rest) {
-        return header.isShareOf(count) || SaidUnit.measures(rest);
-    }
-
-    /** Whether what is typed in a column of words may be units, or words that look like them: "Charge unit (h/ha)". */
-    private boolean mayBeUnits(ColumnSpec column) {
-        return column.type() == ColumnSpec.Type.DATE
-                || column.type() == ColumnSpec.Type.NOZZLE
-                || spec.unitColumns().containsValue(column)
-                || spec.qualifiers().containsValue(column)
-                || !column.choices().isEmpty() && column.type() == ColumnSpec.Type.CHOICE && hasShortWords(column);
-    }
-
-    /** "Spray quality (F/M/C)" lists its own words, and some of them are one letter long. */
-    private static boolean hasShortWords(ColumnSpec column) {
-        return column.choices().values().stream().flatMap(List::stream).anyMatch(word -> word.length() < 2);
     }
 
     private String word(ColumnSpec column, HeaderText header) {

@@ -63,11 +63,15 @@ final class CellFindings {
         }
 
         Finding ofAll() {
-            return Finding.stop(
-                    first.cell().orElse(null),
-                    first.message() + " It is the same in " + Counted.more(cells - 1, "cell") + ", down to " + last
-                            + ".");
+            return sameIn(first, cells - 1, last);
         }
+    }
+
+    /** A question that waits in further cells of its column. */
+    static Finding sameIn(Finding first, int more, CellAddress last) {
+        return Finding.stop(
+                first.cell().orElse(null),
+                first.message() + " It is the same in " + Counted.more(more, "cell") + ", down to " + last + ".");
     }
 
     /** A cell that is used, but is not what such cells usually hold. */
@@ -108,10 +112,15 @@ final class CellFindings {
 
     /** Something about the whole column. */
     void note(String what) {
-        findings.add(new Finding(
+        findings.add(assumed(list, column, what));
+    }
+
+    /** What was taken for granted of a column. */
+    static Finding assumed(ListSpec list, ColumnSpec column, String what) {
+        return new Finding(
                 Finding.Severity.NOTE,
                 java.util.Optional.empty(),
-                list.name() + ", " + column.name() + ": " + what + ". Write the unit to be sure."));
+                list.name() + ", " + column.name() + ": " + what + ". Write the unit to be sure.");
     }
 
     void finish() {

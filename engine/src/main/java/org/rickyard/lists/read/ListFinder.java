@@ -33,6 +33,7 @@ import org.rickyard.lists.table.DryFields;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.table.Hidden;
 import org.rickyard.lists.table.HoldingAbove;
+import org.rickyard.lists.table.RowsLikeHeaders;
 import org.rickyard.lists.table.TableFinder;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
@@ -88,6 +89,7 @@ public final class ListFinder {
         for (ListSpec list : Lists.ALL) {
             rows.put(list.name(), rows(list, tables, places));
         }
+        DosesOfOneProduct.ask(rows, customary, findings);
         own.noteUnused(rows.get(Layout.LIST.name()), places);
         noteBlankHoldings(rows.get(Fields.LIST.name()));
         findings.addAll(NamesTwice.in(rows.get(Fields.LIST.name()), Fields.FIELD));
@@ -141,7 +143,7 @@ public final class ListFinder {
         // settled anew afterwards.
         List<Finding> ignored = new ArrayList<>();
         List<? extends Grid> likely = sheets.stream()
-                .filter(sheet -> new TableFinder(sheet, own, ownWords, ignored).mayHoldHeaders(FIRST_LOOK))
+                .filter(sheet -> new RowsLikeHeaders(sheet, ownWords).any(FIRST_LOOK))
                 .toList();
         // Most workbooks have neither, and vocabularies take longer to make than a small sheet to look through.
         List<FoundTable> tables = likely.isEmpty()

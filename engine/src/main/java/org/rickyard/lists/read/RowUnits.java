@@ -204,6 +204,9 @@ final class RowUnits {
                         null,
                         null);
             }
+            if (!basisSaid && isCustomary(known.unit(), Units.DOSE)) {
+                return At.asked(perWhat(known.unit().symbol().split("/", 2)[0]));
+            }
             String assumed = basisSaid ? null : "doses in " + amount + " are per ha";
             return new At(known.unit(), known.productUnit(), null, assumed);
         }
@@ -213,6 +216,19 @@ final class RowUnits {
         // What the row says alone was read; with it, it is what the header says that is no unit.
         return At.asked(Words.quoted(rest.isEmpty() ? word : rest)
                 + " is not a dose unit known here: write L/ha, g/ha, % or ml/100 L.");
+    }
+
+    /** Whether an amount is in ounces, pints, pounds or the like, which are hardly dosed by the hectare. */
+    static boolean isCustomary(Unit unit, Unit ours) {
+        double power = Math.log10(unit.ratioTo(ours).toDouble());
+        return Math.abs(power - Math.rint(power)) > 1e-9;
+    }
+
+    /** An acre taken for a hectare would be two and a half times too little. */
+    private String perWhat(String amount) {
+        return column.name() + " is in " + amount + " and does not say on what: write it in the header, "
+                + column.name() + " (" + amount + "/ac) or " + column.name() + " (" + amount
+                + "/ha), or (per ac) where rows differ in unit.";
     }
 
     private static boolean isFull(DoseText.Known known) {

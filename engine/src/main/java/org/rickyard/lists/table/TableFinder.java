@@ -24,7 +24,6 @@ import org.rickyard.lists.header.OrchardBlocks;
 import org.rickyard.lists.header.ProductsInARow;
 import org.rickyard.lists.header.TwoDeepHeader;
 import org.rickyard.lists.header.Vocabulary;
-import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -32,17 +31,14 @@ import org.rickyard.lists.text.Words;
  * wherever it stands.
  */
 public final class TableFinder {
-    private static final int MOST_HEADER_COLUMNS = 400;
-    /** How far down headers are looked for that stand too far to the right. */
-    private static final int MOST_ROWS_BEYOND = 100;
-
-    private static final int LEAST_BEYOND = 3;
+    /** So far right of the values of assumptions headers of the list below may stand, and no note. */
+    private static final int BESIDE_VALUES = 3;
 
     private final Grid grid;
     private final List<Vocabulary> vocabularies;
     private final HeaderRow headerRow;
     private final List<Finding> findings;
-    private final Set<String> firstWords;
+    private final RowsLikeHeaders rows;
     private final List<Vocabulary> namedBySheet;
     private final NoLists noLists;
     private final ChoiceByContents choices;
@@ -55,7 +51,7 @@ public final class TableFinder {
         this.grid = grid;
         this.vocabularies = vocabularies;
         this.headerRow = new HeaderRow(vocabularies);
-        this.firstWords = firstWords;
+        this.rows = new RowsLikeHeaders(grid, firstWords);
         this.findings = findings;
         this.namedBySheet = named(grid.sheet());
         this.noLists = new NoLists(grid);
@@ -84,12 +80,12 @@ public final class TableFinder {
             }
         }
         ListOnItsSide onItsSide =
-                ListOnItsSide.find(grid, vocabularies, this::beginsHeader).orElse(null);
+                ListOnItsSide.find(grid, vocabularies, rows::beginsHeader).orElse(null);
         int before = findings.size();
-        int rows = Math.min(grid.rows(), mostRows);
-        int columns = Math.min(grid.columns(), MOST_HEADER_COLUMNS);
+        int end = Math.min(grid.rows(), mostRows);
+        int columns = rows.columns();
         boolean[] taken = new boolean[columns];
-        for (int row = 0; row < rows; row++) {
+        for (int row = 0; row < end; row++) {
             mark(taken, ranges, row);
             if ((onItsSide == null || !onItsSide.holds(row)) && looksLikeHeader(row, taken)) {
                 openTables(row, taken);
@@ -107,50 +103,15 @@ public final class TableFinder {
             findings.add(before, onItsSide.told(grid, tables));
         }
         findings.addAll(nearest.told(tables, noLists.isOtherSheet(), form ? onItsSide : null));
-        tellBeyond(rows);
+        if (tables.stream().allMatch(table -> table.lastColumn < RowsLikeHeaders.MOST_COLUMNS)) {
+            rows.beyond(end).ifPresent(findings::add);
+        }
         return tables;
     }
 
     /** What to say, where no sheet has such a list, of what {@link NearestHeader#unnamed is nearly} one here. */
     public Map<ListSpec, Finding> unnamed() {
         return nearest.unnamed(noLists.isOtherSheet());
-    }
-
-    /** A quick look: whether two cells of a row begin as headers of these lists do. */
-    public boolean mayHoldHeaders(int mostRows) {
-        int columns = Math.min(grid.columns(), MOST_HEADER_COLUMNS);
-        for (int row = 0; row < Math.min(grid.rows(), mostRows); row++) {
-            int known = 0;
-            for (int column = 0; column < columns; column++) {
-                known += grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column)) ? 1 : 0;
-                if (known == 2) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    /** What looks like a header where no list is looked for any more is said. */
-    private void tellBeyond(int rows) {
-        if (tables.stream().anyMatch(table -> table.lastColumn >= MOST_HEADER_COLUMNS)) {
-            return;
-        }
-        for (int row = 0; row < Math.min(rows, MOST_ROWS_BEYOND); row++) {
-            int known = 0;
-            for (int column = MOST_HEADER_COLUMNS; column < grid.columns(); column++) {
-                known += grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column)) ? 1 : 0;
-                if (known == LEAST_BEYOND) {
-                    findings.add(Finding.caution(
-                            new CellAddress(grid.sheet(), row, column),
-                            "This looks like the header of a list, but lists are looked for in the first "
-                                    + MOST_HEADER_COLUMNS
-                                    + " columns of a sheet only, so nothing of it is read. Move it"
-                                    + " to the left, or to a sheet of its own."));
-                    return;
-                }
-            }
-        }
     }
 
     private void excelTable(Grid.TableRange range) {
@@ -189,7 +150,7 @@ public final class TableFinder {
         }
     }
 
-    /** A quick look: two cells begin with a word that begins a header, outside of rows that hold figures of a list. */
+    /** Whether a row is {@link RowsLikeHeaders like a header} outside of rows that hold figures of a list. */
     private boolean looksLikeHeader(int row, boolean[] taken) {
         for (RowReader reader : open) {
             if (reader.isWords() && !isBelowAssumptions(reader, row)
@@ -201,27 +162,7 @@ public final class TableFinder {
                 }
             }
         }
-        int known = 0;
-        int other = 0;
-        boolean figures = false;
-        for (int column = 0; column < taken.length; column++) {
-            if (!taken[column]) {
-                Grid.Kind kind = grid.kind(row, column);
-                figures |= kind == Grid.Kind.NUMBER && !isYear(grid.number(row, column));
-                if (kind == Grid.Kind.TEXT && beginsHeader(grid.text(row, column))) {
-                    known++;
-                } else if (kind == Grid.Kind.TEXT) {
-                    other++;
-                }
-            }
-        }
-        // A few words of ours among many others: in a row of figures chance, in one without the columns of a wide list.
-        return known >= 2 && (known * 4 >= other || !figures);
-    }
-
-    /** Headers of what was harvested before. */
-    private static boolean isYear(double number) {
-        return number >= 1950 && number <= 2100 && number == Math.rint(number);
+        return rows.isLikeHeader(row, taken);
     }
 
     /** Where assumptions have their values, the headers of the list below stand as words. */
@@ -231,41 +172,10 @@ public final class TableFinder {
         for (int column : table.columnsOf(List.of(Assumptions.VALUE))) {
             columns.add(column);
         }
-        for (int column = table.lastColumn + 1; column < table.lastColumn + LEAST_BEYOND; column++) {
+        for (int column = table.lastColumn + 1; column < table.lastColumn + BESIDE_VALUES; column++) {
             columns.add(column);
         }
-        return columns.stream()
-                .anyMatch(column -> grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column)));
-    }
-
-    private boolean beginsHeader(String text) {
-        int start = 0;
-        int length = text.length();
-        if (length > 80) {
-            return false;
-        }
-        while (start < length && !Character.isLetterOrDigit(text.charAt(start))) {
-            start++;
-        }
-        int end = start;
-        while (end < length && Character.isLetterOrDigit(text.charAt(end))) {
-            end++;
-        }
-        if (hasNumber(text, start) && hasNumber(HeaderText.withoutYear(text), start)) {
-            return false;
-        }
-        return end > start && firstWords.contains(HeaderText.normal(text.substring(start, end)));
-    }
-
-    /** Whether digits stand in it that are not the power of a unit: "Field 7", but not "Output (m3/h)". */
-    private static boolean hasNumber(String text, int start) {
-        for (int i = start; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c >= '0' && c <= '9' && (i == 0 || !Character.isLetter(text.charAt(i - 1))) && c != '1') {
-                return true;
-            }
-        }
-        return false;
+        return columns.stream().anyMatch(column -> rows.beginsHeader(row, column));
     }
 
     private void openTables(int row, boolean[] taken) {

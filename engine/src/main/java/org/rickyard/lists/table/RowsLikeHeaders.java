@@ -1,0 +1,143 @@
+package org.rickyard.lists.table;
+
+import java.util.Optional;
+import java.util.Set;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.text.HeaderText;
+
+/** Which rows of a sheet may be headers of lists, told by a quick look at the words that their cells begin with. */
+public final class RowsLikeHeaders {
+    /** Headers are looked for in so many columns. */
+    static final int MOST_COLUMNS = 400;
+
+    /** How far down headers are looked for that stand too far to the right. */
+    private static final int MOST_ROWS_BEYOND = 100;
+
+    private static final int LEAST_BEYOND = 3;
+
+    /** A longer text is a sentence. */
+    private static final int LONGEST = 80;
+
+    private final Grid grid;
+    private final Set<String> firstWords;
+
+    /**
+     * Looks at a sheet.
+     *
+     * @param firstWords the first words of all headers that are known, in normal form
+     */
+    public RowsLikeHeaders(Grid grid, Set<String> firstWords) {
+        this.grid = grid;
+        this.firstWords = firstWords;
+    }
+
+    /** How many columns are looked at. */
+    int columns() {
+        return Math.min(grid.columns(), MOST_COLUMNS);
+    }
+
+    /** Whether two cells of one of the first rows begin as headers do. */
+    public boolean any(int mostRows) {
+        for (int row = 0; row < Math.min(grid.rows(), mostRows); row++) {
+            if (place(row, 0, columns(), 2) >= 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The column of the last of so many cells of a row that begin as headers do; -1 if there are fewer. */
+    private int place(int row, int first, int end, int count) {
+        int known = 0;
+        for (int column = first; column < end; column++) {
+            known += beginsHeader(row, column) ? 1 : 0;
+            if (known == count) {
+                return column;
+            }
+        }
+        return -1;
+    }
+
+    /**
+     * Whether two cells of a row begin with a word that begins a header.
+     *
+     * @param taken columns not to be looked at, for lists found before have them
+     */
+    boolean isLikeHeader(int row, boolean[] taken) {
+        int known = 0;
+        int other = 0;
+        boolean figures = false;
+        for (int column = 0; column < taken.length; column++) {
+            if (!taken[column]) {
+                Grid.Kind kind = grid.kind(row, column);
+                figures |= kind == Grid.Kind.NUMBER && !isYear(grid.number(row, column));
+                if (kind == Grid.Kind.TEXT && beginsHeader(grid.text(row, column))) {
+                    known++;
+                } else if (kind == Grid.Kind.TEXT) {
+                    other++;
+                }
+            }
+        }
+        // A few words of ours among many others: in a row of figures chance, in one without the columns of a wide list.
+        return known >= 2 && (known * 4 >= other || !figures);
+    }
+
+    /** What is said of what looks like a header where no list is looked for any more. */
+    Optional<Finding> beyond(int rows) {
+        for (int row = 0; row < Math.min(rows, MOST_ROWS_BEYOND); row++) {
+            int column = place(row, MOST_COLUMNS, grid.columns(), LEAST_BEYOND);
+            if (column >= 0) {
+                return Optional.of(Finding.caution(
+                        new CellAddress(grid.sheet(), row, column),
+                        "This looks like the header of a list, but lists are looked for in the first "
+                                + MOST_COLUMNS
+                                + " columns of a sheet only, so nothing of it is read. Move it"
+                                + " to the left, or to a sheet of its own."));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Headers of what was harvested before. */
+    private static boolean isYear(double number) {
+        return number >= 1950 && number <= 2100 && number == Math.rint(number);
+    }
+
+    /** Whether a cell begins with a word that begins a header. */
+    boolean beginsHeader(int row, int column) {
+        return grid.kind(row, column) == Grid.Kind.TEXT && beginsHeader(grid.text(row, column));
+    }
+
+    /** Whether a text begins with a word that begins a header. */
+    boolean beginsHeader(String text) {
+        int start = 0;
+        int length = text.length();
+        if (length > LONGEST) {
+            return false;
+        }
+        while (start < length && !Character.isLetterOrDigit(text.charAt(start))) {
+            start++;
+        }
+        int end = start;
+        while (end < length && Character.isLetterOrDigit(text.charAt(end))) {
+            end++;
+        }
+        if (hasNumber(text) && hasNumber(HeaderText.withoutYear(text))) {
+            return false;
+        }
+        return end > start && firstWords.contains(HeaderText.normal(text.substring(start, end)));
+    }
+
+    /** Whether digits stand in it that are not the power of a unit: "Field 7", but not "Output (m3/h)". */
+    private static boolean hasNumber(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c >= '0' && c <= '9' && (i == 0 || !Character.isLetter(text.charAt(i - 1))) && c != '1') {
+                return true;
+            }
+        }
+        return false;
+    }
+}
