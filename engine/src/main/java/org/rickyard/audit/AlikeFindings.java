@@ -1,6 +1,7 @@
 package org.rickyard.audit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,8 +51,10 @@ final class AlikeFindings {
         return new Kind(finding.severity(), finding.message(), cell.sheet(), cell.column());
     }
 
-    /** "It is the same in E15 to E21, E34 and 70 more cells, down to E241." */
-    private static String others(List<CellAddress> cells) {
+    /** "It is the same in E15 to E21, E34 and 70 more cells, down to E241." Lists tell them in no order of rows. */
+    private static String others(List<CellAddress> some) {
+        List<CellAddress> cells =
+                some.stream().sorted(Comparator.comparingInt(CellAddress::row)).toList();
         List<String> ranges = new ArrayList<>();
         int next = 0;
         while (next < cells.size() && ranges.size() < MOST_RANGES) {

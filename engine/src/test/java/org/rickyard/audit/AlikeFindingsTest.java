@@ -39,6 +39,12 @@ class AlikeFindingsTest {
     }
 
     @Test
+    void theyAreNamedDownwardsInWhateverOrderTheyAreFound() {
+        assertThat(AlikeFindings.told(List.of(stop(9, "A."), stop(30, "A."), stop(6, "A."), stop(5, "A."))))
+                .containsExactly(stop(9, "A. It is the same in E5 to E6, E30."));
+    }
+
+    @Test
     void fewOrOfOtherColumnsAndGravityStandByThemselves() {
         List<Finding> findings = List.of(
                 stop(5, "A."),

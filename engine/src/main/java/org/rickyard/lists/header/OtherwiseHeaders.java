@@ -177,8 +177,8 @@ final class OtherwiseHeaders {
             for (int i : places) {
                 Heading heading = headings[i] == null ? names.apply(meanings[i])[name] : null;
                 if (heading != null) {
-                    if (!isBarred(headings, all.get(name))
-                            && (!means(headings, heading.column()) || isSpared(headings, heading.column()))) {
+                    if (!isBarred(headings, all.get(name)) && isFree(headings, heading.column())) {
+                        askWithout(heading.column(), headings);
                         headings[i] = heading;
                         read++;
                     }
@@ -190,10 +190,11 @@ final class OtherwiseHeaders {
     }
 
     /**
-     * "Price" beside "Resale": what the one may be is what the other is, so the one is asked about without it. Where but
-     * one meaning would be left it is not taken by that alone, and the column stays asked about.
+     * Whether a column may be taken: no other header is sure to be it, and what asks about it asks about so many that more
+     * than one is left without it. Where but one would be left, that is not taken by this alone, and the column stays
+     * asked about.
      */
-    private static boolean isSpared(Heading[] headings, ColumnSpec column) {
+    private static boolean isFree(Heading[] headings, ColumnSpec column) {
         for (Heading heading : headings) {
             if (heading != null
                     && heading.candidates().contains(column)
@@ -201,12 +202,16 @@ final class OtherwiseHeaders {
                 return false;
             }
         }
+        return true;
+    }
+
+    /** "Price" beside "Resale": what the one may be is what the other is, so the one is asked about without it. */
+    private static void askWithout(ColumnSpec column, Heading[] headings) {
         for (int i = 0; i < headings.length; i++) {
             if (headings[i] != null && headings[i].candidates().contains(column)) {
                 headings[i] = headings[i].without(column);
             }
         }
-        return true;
     }
 
     private static boolean isBarred(Heading[] headings, ListSpec.Otherwise otherwise) {

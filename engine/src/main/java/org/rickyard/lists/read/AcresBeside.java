@@ -15,8 +15,9 @@ import org.rickyard.quantity.Units;
  * hectares: two and a half times the product would be ordered for it. It is asked.
  */
 final class AcresBeside {
+    /** "fl oz/A" as well, but not "n/a". */
     private static final Pattern BY_THE_ACRE =
-            Pattern.compile("(?i)(?:/|\\bper) ?(?:acs?|acres?)\\b|/ ?A\\b|\\bgpa\\b");
+            Pattern.compile("(?i)(?:/|\\bper) ?(?:acs?|acres?)\\b|(?<!\\bn ?)/ ?A\\b|\\bgpa\\b");
 
     private static final Pattern BY_THE_HECTARE = Pattern.compile("(?i)(?:/|\\bper) ?(?:has?|hectares?)\\b|\\bha-1");
 

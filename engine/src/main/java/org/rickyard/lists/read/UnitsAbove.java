@@ -35,14 +35,15 @@ final class UnitsAbove {
     private static final String UNIT = WORD + "(?: ?/ ?" + WORD + "| per " + WORD + ")*";
     private static final String AND = " ?(?:,|&|\\+|\\band\\b|\\bor\\b) ?";
     private static final String THINGS =
-            "\\b(area|distance|haul|length|width|height|depth|speed|yield|volume|tank|weight"
-                    + "|size|rate|dimension|measurement|measure|figure)s?\\b";
+            "\\b(area|distance|haul|length|width|height|depth|spacing|speed|yield|volume|tank|weight"
+                    + "|size|rate|dose|flow|pressure|power|time|wind|rain|rainfall|price|cost"
+                    + "|dimension|measurement|measure|figure)s?\\b";
 
     /** "Areas in acres", "all in feet", "Units: ft, mph", "Speeds mph", "Fields (acres)". */
     private static final Pattern SAID = Pattern.compile("(?i)(?:" + THINGS
             + "(?: are| is)?(?: all)?(?: in)?|\\bunits?(?: are)?(?: in)?|\\bin\\b|(?=\\())[ :=(-]*(" + UNIT + "(?:"
             + AND
-            + UNIT + ")*)(?= ?(?:$|[.,;)\\n]| (?:unless|except|only|throughout|and)\\b))");
+            + UNIT + ")*)(?= ?(?:$|[.,;()\\n]|[-\u2013] | (?:unless|except|only|throughout|and)\\b))");
 
     private final FoundTable table;
     private final CustomaryUnits customary;
@@ -77,7 +78,7 @@ final class UnitsAbove {
     /** Where texts stand over the list; null if the row is one of another list. */
     private List<Integer> texts(Grid grid, int row) {
         List<Integer> texts = new ArrayList<>();
-        for (int at = table.firstColumn(); at <= table.lastColumn(); at++) {
+        for (int at = leftmost(grid); at <= table.lastColumn(); at++) {
             if (grid.kind(row, at) == Grid.Kind.NUMBER) {
                 return null;
             }
@@ -86,6 +87,15 @@ final class UnitsAbove {
             }
         }
         return texts.size() > MOST_CELLS ? null : texts;
+    }
+
+    /** Where a sheet has a margin, titles stand in it: to the left of the list, unless another list is there. */
+    private int leftmost(Grid grid) {
+        int left = table.firstColumn();
+        while (left > 0 && grid.kind(table.headerRow(), left - 1) == Grid.Kind.BLANK) {
+            left--;
+        }
+        return left == 0 ? 0 : table.firstColumn();
     }
 
     private Unit said(String text, ColumnSpec column, String header, Unit own) {

@@ -1,5 +1,6 @@
 package org.rickyard.plan.join;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +25,8 @@ public final class MixesOfJobs {
     private final ListRows mixes;
     /** The mixes of jobs that name none, by the key of the job's name: the first row of each. */
     private final Map<String, Integer> byJob = new LinkedHashMap<>();
+    /** Jobs that name a mix or product, by the key of the job's name: the first row that does. */
+    private final Map<String, Integer> naming = new HashMap<>();
 
     /** For the lists of jobs and mixes. */
     public MixesOfJobs(FoundLists lists) {
@@ -37,11 +40,12 @@ public final class MixesOfJobs {
         for (int job = 0; job < jobs.size() && !byJob.isEmpty(); job++) {
             String name = NameKey.key(jobs.text(Jobs.JOB, job));
             names.add(name);
-            if (namesAny(job)) {
-                byJob.remove(name);
+            if (namesAny(job) && byJob.containsKey(name)) {
+                naming.putIfAbsent(name, job);
             }
         }
         byJob.keySet().retainAll(names);
+        byJob.keySet().removeAll(naming.keySet());
     }
 
     private static String key(ListRows mixes, int mix) {
@@ -76,18 +80,28 @@ public final class MixesOfJobs {
         return jobs.address(takesOwn(job) ? Jobs.JOB : Jobs.MIX, job);
     }
 
-    /** Tells of mixes that are taken by the job's name, and of those beside them that bear the name of no job. */
+    /** What a job takes, for a message: its product, or else its mix. */
+    public String taken(int job) {
+        String product = jobs.text(Jobs.PRODUCT, job);
+        return product.isEmpty() ? "the mix '" + name(job) + "'" : "'" + product + "'";
+    }
+
+    /** Where that is named. */
+    public Optional<CellAddress> cellOfTaken(int job) {
+        return jobs.text(Jobs.PRODUCT, job).isEmpty() ? cell(job) : jobs.address(Jobs.PRODUCT, job);
+    }
+
+    /**
+     * Tells of mixes that are taken by the job's name, and of those that go into nothing: beside them such as bear the name
+     * of no job, and always such as bear the name of a job that names what it takes.
+     */
     public void tell(List<Finding> findings) {
-        if (byJob.isEmpty()) {
+        if (byJob.isEmpty() && naming.isEmpty()) {
             return;
         }
-        int first = byJob.values().iterator().next();
-        findings.add(Finding.note(
-                mixes.address(Mixes.MIX, first).orElse(null),
-                "the products of the job '" + mixes.text(Mixes.MIX, first) + "'"
-                        + Counted.othersThan(byJob.size(), "job")
-                        + " are those listed here beside its name, for its row names no mix and no product. If it"
-                        + " takes others, write them in a column Product or Mix of Jobs."));
+        if (!byJob.isEmpty()) {
+            tellTaken(findings, byJob.values().iterator().next());
+        }
         Set<String> taken = new HashSet<>();
         for (int job = 0; job < jobs.size(); job++) {
             taken.add(NameKey.key(name(job)));
@@ -98,12 +112,40 @@ public final class MixesOfJobs {
                 left.putIfAbsent(key(mixes, mix), mix);
             }
         }
-        left.values()
-                .forEach(mix -> findings.add(Finding.caution(
-                        mixes.address(Mixes.MIX, mix).orElse(null),
-                        "no job is called '" + mixes.text(Mixes.MIX, mix)
-                                + "' or takes a mix of that name, so its products go into no tank or spreader and"
-                                + " are not ordered. Expected the name of a job, as beside the others: mend it here"
-                                + " or in Jobs.")));
+        left.forEach((name, mix) -> {
+            if (naming.containsKey(name)) {
+                tellNaming(findings, mix, naming.get(name));
+            } else if (!byJob.isEmpty()) {
+                tellOfNoJob(findings, mix);
+            }
+        });
+    }
+
+    private void tellTaken(List<Finding> findings, int first) {
+        findings.add(Finding.note(
+                mixes.address(Mixes.MIX, first).orElse(null),
+                "the products of the job '" + mixes.text(Mixes.MIX, first) + "'"
+                        + Counted.othersThan(byJob.size(), "job")
+                        + " are those listed here beside its name, for its row names no mix and no product. If it"
+                        + " takes others, write them in a column Product or Mix of Jobs."));
+    }
+
+    private void tellNaming(List<Finding> findings, int mix, int job) {
+        findings.add(Finding.caution(
+                mixes.address(Mixes.MIX, mix).orElse(null),
+                "the job '" + mixes.text(Mixes.MIX, mix) + "' takes " + taken(job)
+                        + cellOfTaken(job).map(cell -> ", as " + cell + " says").orElse("")
+                        + ", so the products listed here beside its name go into no tank or spreader and are not ordered."
+                        + " Write all it takes in one place: here, with Product and Mix of its rows in Jobs left blank, or"
+                        + " there."));
+    }
+
+    private void tellOfNoJob(List<Finding> findings, int mix) {
+        findings.add(Finding.caution(
+                mixes.address(Mixes.MIX, mix).orElse(null),
+                "no job is called '" + mixes.text(Mixes.MIX, mix)
+                        + "' or takes a mix of that name, so its products go into no tank or spreader and"
+                        + " are not ordered. Expected the name of a job, as beside the others: mend it here"
+                        + " or in Jobs."));
     }
 }

@@ -32,6 +32,8 @@ class AcresBesideTest {
         "Area, Yield (t/ha)",
         "Area, Yield (t/ha) from t/ac",
         "Area, Notes per accident",
+        "Area, Watercourse (yes/no/n/a)",
+        "Area, Last spray (or N/A)",
         "Area, Distance to clamp (km)"
     })
     void whatSaysItsUnitOrHasHectaresBesideItIsNot(String area, String header) {

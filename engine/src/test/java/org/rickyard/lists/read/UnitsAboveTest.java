@@ -31,7 +31,9 @@ class UnitsAboveTest {
                 "Fields (acres)",
                 "Measured in acres unless stated",
                 "Units: acres, ft, mph",
-                "Units are ft and acres"
+                "Units are ft and acres",
+                "Areas are in acres (1 ac is 0.405 ha)",
+                "Areas in acres - from the old map"
             })
     void acresSaidAboveAreAsked(String above) {
         FoundLists found = fields(above);
@@ -58,6 +60,34 @@ class UnitsAboveTest {
         FoundLists found = fields(above);
         assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(12);
         assertThat(found.rows(Fields.LIST).gives(Fields.AREA, 0)).isTrue();
+        assertThat(messages(found, Severity.STOP)).isEmpty();
+    }
+
+    /** Who leaves a margin beside the list writes the title in it. */
+    @Test
+    void aTitleInTheMarginStandsAboveTheList() {
+        FoundLists found = find(new SheetOf("Land")
+                .row("All areas in acres")
+                .row(null, "Field", "Crop", "Area")
+                .row(null, "A", "Grass", 12));
+        assertThat(found.rows(Fields.LIST).gives(Fields.AREA, 0)).isFalse();
+        FoundLists beside = find(new SheetOf("Land")
+                .row("All in feet")
+                .row("Machine", "Type", "Working width (ft)", null, "Field", "Crop", "Area (ha)", "Run length")
+                .row("M", "mower", 10, null, "A", "Grass", 12, 300));
+        assertThat(messages(beside, Severity.STOP)).isEmpty();
+    }
+
+    /** Inches between rows, or of rain, are nothing that a machine is wide. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"Row spacing in inches", "Rainfall in inches", "Nozzle spacing in inches", "Pressure in psi"})
+    void aWordOfAnotherThingIsNotOfTheWidth(String above) {
+        FoundLists found = find(new SheetOf("Kit")
+                .row(above)
+                .row("Machine", "Type", "Working width", "Speed")
+                .row("M", "mower", 3, 10));
+        assertThat(found.rows(Machines.LIST).gives(Machines.WORKING_WIDTH, 0)).isTrue();
         assertThat(messages(found, Severity.STOP)).isEmpty();
     }
 

@@ -48,6 +48,32 @@ class ProductsNotSprayedTest {
                 });
     }
 
+    /** A mix was lost without a word where a product would have been told. */
+    @Test
+    void aMixThatNothingPutsOutIsToldToo() {
+        assertThat(new SeasonBook()
+                        .sheet("Fields", row("Field", "Area (ha)"), row("A", 10))
+                        .sheet(
+                                "Machines",
+                                row("Machine", "Type", "Working width (m)", "Speed (km/h)"),
+                                row("Cultivator", "cultivator", 6, 12),
+                                row("Odd one", null, 24, 12))
+                        .sheet(
+                                "Mixes",
+                                row("Mix", "Product", "Dose (L/ha)"),
+                                row("M1", "Alpha", 1),
+                                row("M2", "Beta", 1))
+                        .sheet(
+                                "Jobs",
+                                row("Job", "Field", "Operation", "Machine", "Mix"),
+                                row("T1", "A", "spray", "Cultivator", "M1"),
+                                row("T2", "A", "spray", "Odd one", "M2"))
+                        .run()
+                        .messages())
+                .anyMatch(message -> message.startsWith("the mix 'M1' is not sprayed, spread or drilled"))
+                .anyMatch(message -> message.contains("put out of the mix 'M2' or another product"));
+    }
+
     @Test
     void whatIsSprayedOrWhoseMachineIsUnknownIsNot() {
         assertThat(said(

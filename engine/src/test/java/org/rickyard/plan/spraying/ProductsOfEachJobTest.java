@@ -100,6 +100,45 @@ class ProductsOfEachJobTest {
                 .run();
         assertThat(worked.number("product-need", "Alpha")).isCloseTo(10, within(1e-9));
         assertThat(worked.number("product-need", "Gamma")).isCloseTo(20, within(1e-9));
+        assertThat(worked.findings())
+                .filteredOn(finding -> finding.message().contains("are not ordered"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.cell().orElseThrow()).hasToString("Products!A2");
+                    assertThat(finding.message()).startsWith("the job 'T1' takes 'Gamma', as Jobs!F2 says, so");
+                });
+    }
+
+    /** Nobody would miss what is listed for a job that takes something else, where no other job takes from there. */
+    @Test
+    void whatIsListedBesideAJobThatNamesItsProductIsToldThoughNoneIsTaken() {
+        SeasonBook.Worked worked = book(row("Job", "Product", "Dose (L/ha)"), row("T1", "Alpha", 1.5))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Water volume (L/ha)", "Product", "Dose (L/ha)"),
+                        row("T1", "Top", "spraying", "Big spray", 200, "Gamma", 2))
+                .run();
+        assertThat(worked.messages()).anyMatch(message -> message.startsWith("the job 'T1' takes 'Gamma'"));
+    }
+
+    /** What a wiper takes is on a sheet of its own and on no order list; that was said of products only. */
+    @Test
+    void whatNoMachineOfTheJobPutsOutIsTold() {
+        SeasonBook.Worked worked = book(
+                        row("Job", "Product", "Dose (L/ha)"), row("N1", "Alpha", 1.5), row("N2", "Beta", 1))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Water volume (L/ha)"),
+                        row("N1", "Top", "wiping", "Weed stick", null),
+                        row("N2", "Top", "spraying", "Big spray", 200))
+                .run();
+        assertThat(worked.findings())
+                .filteredOn(finding -> finding.message().contains("is not sprayed, spread or drilled"))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.cell().orElseThrow()).hasToString("Jobs!A2");
+                    assertThat(finding.message()).startsWith("the mix 'N1' is not sprayed");
+                });
     }
 
     /** A store of products, with packs and prices, is one; its column Job says nothing of doses. */
