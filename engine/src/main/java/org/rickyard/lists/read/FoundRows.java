@@ -94,6 +94,11 @@ final class FoundRows implements ListRows {
             return here == null ? null : here[pick == null ? 0 : pick[row]];
         }
 
+        /** The row of the sheet in which its cell stands: words in a merged cell are those of every row that it spans. */
+        private int sheetRow(int row, Binding binding) {
+            return FoundRows.sheetRow(spec, grid(row), rows.sheetRow[row], binding.sheetColumn());
+        }
+
         private Grid grid(int row) {
             return rows.tables[rows.tableOf[row]].grid();
         }
@@ -126,7 +131,7 @@ final class FoundRows implements ListRows {
             Binding binding = binding(row);
             return binding == null
                     ? rows.bound[rows.tableOf[row]].words().getOrDefault(spec, "")
-                    : grid(row).words(rows.sheetRow[row], binding.sheetColumn());
+                    : grid(row).words(sheetRow(row, binding), binding.sheetColumn());
         }
 
         @Override
@@ -136,7 +141,7 @@ final class FoundRows implements ListRows {
                 return text(row);
             }
             Grid grid = grid(row);
-            int sheetRow = rows.sheetRow[row];
+            int sheetRow = sheetRow(row, binding);
             int sheetColumn = binding.sheetColumn();
             return grid.kind(sheetRow, sheetColumn) == Grid.Kind.NUMBER
                     ? Words.digits(new BigDecimal(grid.number(sheetRow, sheetColumn), GRID_DIGITS).doubleValue())
@@ -183,7 +188,7 @@ final class FoundRows implements ListRows {
             FoundTable table = rows.tables[rows.tableOf[row]];
             Binding binding = binding(row);
             if (binding != null) {
-                return Optional.of(table.address(rows.sheetRow[row], binding.sheetColumn()));
+                return Optional.of(table.address(sheetRow(row, binding), binding.sheetColumn()));
             }
             return Optional.ofNullable(rows.bound[rows.tableOf[row]].wordsAt().get(spec));
         }
@@ -209,6 +214,15 @@ final class FoundRows implements ListRows {
         for (int i = 0; i < tables.length; i++) {
             wholeMixes[i] = tables[i].roles(spec).size() > 1;
         }
+    }
+
+    /**
+     * The row of a cell of a column. A figure in a merged cell may be the sum of the rows that it spans, and stays in the
+     * first of them.
+     */
+    static int sheetRow(ColumnSpec spec, Grid grid, int row, int sheetColumn) {
+        boolean words = spec.type() == ColumnSpec.Type.TEXT || spec.type() == ColumnSpec.Type.CHOICE;
+        return words ? grid.topOf(row, sheetColumn) : row;
     }
 
     @Override
