@@ -77,6 +77,11 @@ public interface Grid {
         return kind(row, column) == Kind.NUMBER ? Words.digits(number(row, column)) : Words.trim(text(row, column));
     }
 
+    /** The first row of the merged cell that a cell of its first column lies in; the cell's own row if it is in none. */
+    default int topOf(int row, int column) {
+        return row;
+    }
+
     /** How a NUMBER cell is shown. */
     Format format(int row, int column);
 

@@ -48,6 +48,11 @@ record LoopGuard(Grid cells, Dependents dependents) implements Grid {
     }
 
     @Override
+    public int topOf(int row, int column) {
+        return cells.topOf(row, column);
+    }
+
+    @Override
     public Format format(int row, int column) {
         return cells.format(row, column);
     }

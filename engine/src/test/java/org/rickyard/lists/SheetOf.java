@@ -20,6 +20,7 @@ public final class SheetOf implements Grid {
     private final Map<Long, Format> formats = new HashMap<>();
     private final Set<Long> formulas = new HashSet<>();
     private final Map<Long, String> shown = new HashMap<>();
+    private final Map<Long, Integer> tops = new HashMap<>();
     private final List<TableRange> tables = new ArrayList<>();
     private final Set<Integer> hiddenRows = new HashSet<>();
     private final Set<Integer> hiddenColumns = new HashSet<>();
@@ -53,6 +54,19 @@ public final class SheetOf implements Grid {
     public SheetOf table(TableRange range) {
         tables.add(range);
         return this;
+    }
+
+    /** Cells merged over rows of one column. */
+    public SheetOf merge(int firstRow, int lastRow, int column) {
+        for (int row = firstRow; row <= lastRow; row++) {
+            tops.put(key(row, column), firstRow);
+        }
+        return this;
+    }
+
+    @Override
+    public int topOf(int row, int column) {
+        return tops.getOrDefault(key(row, column), row);
     }
 
     public SheetOf hide() {

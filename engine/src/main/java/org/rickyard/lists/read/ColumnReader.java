@@ -127,6 +127,7 @@ final class ColumnReader {
         }
         int sheetRow = rows.sheetRow[row];
         Binding binding = bindings.size() > 1 ? filled(row, sheetRow) : bindings.get(0);
+        sheetRow = FoundRows.sheetRow(spec, grid, sheetRow, binding.sheetColumn());
         Grid.Kind kind = grid.kind(sheetRow, binding.sheetColumn());
         cell.at(row, sheetRow, binding, kind);
         Binding contradicting = bindings.size() > 1 ? contradicting(sheetRow, binding) : null;

@@ -15,6 +15,7 @@ import org.rickyard.lists.ListColumn;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.table.FoundTable;
+import org.rickyard.lists.text.WatchText;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
@@ -94,6 +95,11 @@ final class FoundRows implements ListRows {
             return here == null ? null : here[pick == null ? 0 : pick[row]];
         }
 
+        /** The row of the sheet in which its cell stands: words in a merged cell are those of every row that it spans. */
+        private int sheetRow(int row, Binding binding) {
+            return FoundRows.sheetRow(spec, grid(row), rows.sheetRow[row], binding.sheetColumn());
+        }
+
         private Grid grid(int row) {
             return rows.tables[rows.tableOf[row]].grid();
         }
@@ -124,9 +130,20 @@ final class FoundRows implements ListRows {
                 return "";
             }
             Binding binding = binding(row);
+            if (state[row] == State.NOT_READABLE.ordinal() && isTimeOfDay(row, binding)) {
+                // People see 0:12, where the cell holds a part of a day.
+                return WatchText.clock(grid(row).number(rows.sheetRow[row], binding.sheetColumn()));
+            }
             return binding == null
                     ? rows.bound[rows.tableOf[row]].words().getOrDefault(spec, "")
-                    : grid(row).words(rows.sheetRow[row], binding.sheetColumn());
+                    : grid(row).words(sheetRow(row, binding), binding.sheetColumn());
+        }
+
+        private boolean isTimeOfDay(int row, Binding binding) {
+            int sheetRow = rows.sheetRow[row];
+            Grid grid = grid(row);
+            double number = binding == null ? 0 : grid.number(sheetRow, binding.sheetColumn());
+            return number > 0 && number < 1 && grid.format(sheetRow, binding.sheetColumn()) == Grid.Format.DATE;
         }
 
         @Override
@@ -136,7 +153,7 @@ final class FoundRows implements ListRows {
                 return text(row);
             }
             Grid grid = grid(row);
-            int sheetRow = rows.sheetRow[row];
+            int sheetRow = sheetRow(row, binding);
             int sheetColumn = binding.sheetColumn();
             return grid.kind(sheetRow, sheetColumn) == Grid.Kind.NUMBER
                     ? Words.digits(new BigDecimal(grid.number(sheetRow, sheetColumn), GRID_DIGITS).doubleValue())
@@ -183,7 +200,7 @@ final class FoundRows implements ListRows {
             FoundTable table = rows.tables[rows.tableOf[row]];
             Binding binding = binding(row);
             if (binding != null) {
-                return Optional.of(table.address(rows.sheetRow[row], binding.sheetColumn()));
+                return Optional.of(table.address(sheetRow(row, binding), binding.sheetColumn()));
             }
             return Optional.ofNullable(rows.bound[rows.tableOf[row]].wordsAt().get(spec));
         }
@@ -209,6 +226,15 @@ final class FoundRows implements ListRows {
         for (int i = 0; i < tables.length; i++) {
             wholeMixes[i] = tables[i].roles(spec).size() > 1;
         }
+    }
+
+    /**
+     * The row of a cell of a column. A figure in a merged cell may be the sum of the rows that it spans, and stays in the
+     * first of them.
+     */
+    static int sheetRow(ColumnSpec spec, Grid grid, int row, int sheetColumn) {
+        boolean words = spec.type() == ColumnSpec.Type.TEXT || spec.type() == ColumnSpec.Type.CHOICE;
+        return words ? grid.topOf(row, sheetColumn) : row;
     }
 
     @Override

@@ -339,10 +339,17 @@ public final class ListFinder {
         List<Binding> bindings = bound.bindings().get(column);
         return bindings == null
                 ? bound.words().getOrDefault(column, "")
-                : table.grid().words(row, bindings.get(0).sheetColumn());
+                : table.grid()
+                        .words(
+                                FoundRows.sheetRow(
+                                        column,
+                                        table.grid(),
+                                        row,
+                                        bindings.get(0).sheetColumn()),
+                                bindings.get(0).sheetColumn());
     }
 
-    /** A name written once over several rows, or in a merged cell, stands in the first of them only. */
+    /** A name written once over several rows stands in the first of them only. */
     private void noteBlankHoldings(ListRows fields) {
         int first = -1;
         int blank = 0;
@@ -360,7 +367,7 @@ public final class ListFinder {
                     fields.address(Fields.HOLDING, first).orElse(null),
                     (blank == 1 ? "This field has" : "This field and " + (blank - 1) + " more have")
                             + " no holding, though a row above has one, so they are reckoned as of none. A name stands for"
-                            + " its own row only, in a merged cell for the first: write it in every row."));
+                            + " its own row only: write it in every row, or merge the cells that it is for."));
         }
     }
 

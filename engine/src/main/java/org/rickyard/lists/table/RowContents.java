@@ -3,7 +3,11 @@ package org.rickyard.lists.table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Grid;
+import org.rickyard.lists.Jobs;
+import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Mixes;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
@@ -13,6 +17,9 @@ import org.rickyard.quantity.UnitText;
 final class RowContents {
     /** First words of a line that is a remark, where it has nothing beside it. */
     private static final Set<String> REMARKS = Set.of("note", "nb", "remark", "see", "source");
+
+    /** Lists with several rows of one name, as a job and a mix have for their products; one field has one row. */
+    private static final List<ListSpec> SEVERAL_ROWS = List.of(Jobs.LIST, Mixes.LIST, Cuts.LIST);
 
     private final FoundTable table;
     private final Grid grid;
@@ -51,8 +58,9 @@ final class RowContents {
 
     /** Whether what names a row is filled. */
     boolean isNamed(int row) {
+        boolean several = SEVERAL_ROWS.contains(table.chief());
         for (int column : identity) {
-            if (!isBlank(row, column)) {
+            if (!isBlank(several ? grid.topOf(row, column) : row, column)) {
                 return true;
             }
         }

@@ -68,7 +68,7 @@ public final class FieldChoice {
 
     /**
      * Tells of fields that no job so far is done on, and that have no crop where jobs name crops, or no block where they
-     * name blocks: written once for several rows, or in a merged cell, it stands in the first of them only.
+     * name blocks: written once for several rows, it stands in the first of them only.
      */
     void tellLeftOut() {
         for (ColumnSpec column : List.of(Fields.CROP, Fields.BLOCK)) {
@@ -84,17 +84,14 @@ public final class FieldChoice {
                 int first = without.get(0);
                 int more = without.size() - 1;
                 String what = column.name().toLowerCase(Locale.ROOT);
-                findings.add(
-                        Finding.caution(
-                                fields.address(column, first).orElse(null),
-                                (more == 0
-                                                ? "this field has no " + what
-                                                : "this field and " + more + " more have no " + what)
-                                        + ", and no job names " + (more == 0 ? "it" : "them") + ", so jobs that name a "
-                                        + what
-                                        + " leave " + (more == 0 ? "it" : "them")
-                                        + " out. A name stands for its own row only, in a"
-                                        + " merged cell for the first: write it in every row, or \"none\" where there is none."));
+                findings.add(Finding.caution(
+                        fields.address(column, first).orElse(null),
+                        (more == 0 ? "this field has no " + what : "this field and " + more + " more have no " + what)
+                                + ", and no job names " + (more == 0 ? "it" : "them") + ", so jobs that name a "
+                                + what
+                                + " leave " + (more == 0 ? "it" : "them")
+                                + " out. A name stands for its own row only:"
+                                + " write it in every row, or \"none\" where there is none."));
             }
         }
     }

@@ -54,12 +54,8 @@ public record TableSpec(
 
     /** The column of a symbol. */
     public Optional<TableColumn> column(Symbol symbol) {
-        for (TableColumn column : columns) {
-            if (column.symbol().equals(symbol)) {
-                return Optional.of(column);
-            }
-        }
-        return Optional.empty();
+        int place = place(symbol);
+        return place < 0 ? Optional.empty() : Optional.of(columns.get(place));
     }
 
     /** The ids of the other tables its columns read, without which its formulas would lead nowhere. */
@@ -77,11 +73,25 @@ public record TableSpec(
 
     /** Its position from the left, counted from 0. */
     public int position(Symbol symbol) {
+        int place = place(symbol);
+        if (place >= 0) {
+            return place;
+        }
+        throw new IllegalArgumentException("'" + symbol + "' is no column of '" + sheet + "'");
+    }
+
+    /** -1 if there is none. As a rule it is the very symbol that is asked for, and symbols are long to compare. */
+    private int place(Symbol symbol) {
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).symbol() == symbol) {
+                return i;
+            }
+        }
         for (int i = 0; i < columns.size(); i++) {
             if (columns.get(i).symbol().equals(symbol)) {
                 return i;
             }
         }
-        throw new IllegalArgumentException("'" + symbol + "' is no column of '" + sheet + "'");
+        return -1;
     }
 }

@@ -71,6 +71,13 @@ public record CellLook(
         }
     }
 
+    /** Asked for every cell with a look; role and format tell most apart, and texts keep their hashes. */
+    @Override
+    public int hashCode() {
+        int lines = border.ordinal() * 31 + align.ordinal() * 7 + vertical.ordinal();
+        return (role.hashCode() * 31 + numberFormat.hashCode()) * 31 + lines * 31 + (bold ? 2 : 0) + (wrap ? 1 : 0);
+    }
+
     /** A plain look with this role. */
     public static CellLook of(String role) {
         return new CellLook(

@@ -37,6 +37,13 @@ public interface CellSink {
     /** That columns are hidden, from one to another, said before all cells. */
     default void hiddenColumns(int first, int last) {}
 
+    /**
+     * That cells are merged over several rows, said after all cells.
+     *
+     * @param column the first of its columns
+     */
+    default void merged(int firstRow, int lastRow, int column) {}
+
     /** Whether formulas must be given in full; shared ones are then written out for each cell. */
     default boolean wantsFormulaText() {
         return true;
@@ -85,6 +92,12 @@ public interface CellSink {
             public void hiddenColumns(int from, int to) {
                 first.hiddenColumns(from, to);
                 second.hiddenColumns(from, to);
+            }
+
+            @Override
+            public void merged(int firstRow, int lastRow, int column) {
+                first.merged(firstRow, lastRow, column);
+                second.merged(firstRow, lastRow, column);
             }
 
             @Override

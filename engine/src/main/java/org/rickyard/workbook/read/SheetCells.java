@@ -3,7 +3,10 @@ package org.rickyard.workbook.read;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Grid;
 import org.rickyard.workbook.notation.CellReference;
@@ -29,6 +32,9 @@ public final class SheetCells implements Grid, CellSink {
     private final ShownUnits shownUnits = new ShownUnits();
     private final BitSet hiddenRows = new BitSet();
     private final BitSet hiddenColumns = new BitSet();
+    /** By column, the first row of each merged cell of several rows, and its last. */
+    private final Map<Integer, TreeMap<Integer, Integer>> merged = new HashMap<>();
+
     private Column[] columns = new Column[16];
     private int rowCount;
     private int columnCount;
@@ -139,6 +145,18 @@ public final class SheetCells implements Grid, CellSink {
         int slot = page == null ? -1 : page.slot(row);
         String text = slot < 0 || page.texts == null ? null : page.texts[slot];
         return text == null ? "" : text;
+    }
+
+    @Override
+    public void merged(int firstRow, int lastRow, int column) {
+        merged.computeIfAbsent(column, c -> new TreeMap<>()).put(firstRow, lastRow);
+    }
+
+    @Override
+    public int topOf(int row, int column) {
+        TreeMap<Integer, Integer> cells = merged.isEmpty() ? null : merged.get(column);
+        Map.Entry<Integer, Integer> above = cells == null ? null : cells.floorEntry(row);
+        return above != null && row <= above.getValue() ? above.getKey() : row;
     }
 
     @Override

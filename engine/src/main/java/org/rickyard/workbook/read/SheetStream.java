@@ -1,7 +1,9 @@
 package org.rickyard.workbook.read;
 
 import java.io.IOException;
+import java.util.Set;
 import javax.xml.stream.XMLStreamConstants;
+import org.rickyard.workbook.notation.CellReference;
 import org.rickyard.workbook.open.PartSource;
 import org.rickyard.workbook.open.SheetRef;
 
@@ -11,6 +13,9 @@ import org.rickyard.workbook.open.SheetRef;
  * <p>Numbers stay as stored, dates too: they count days from the workbook's {@link Epoch}. Texts are given raw.
  */
 public final class SheetStream {
+    private static final Set<String> BEHIND_MERGED = Set.of(
+            "phoneticPr", "conditionalFormatting", "dataValidations", "hyperlinks", "drawing", "tableParts", "extLst");
+
     private final SharedStrings strings;
     private final NumberFormats formats;
     private final Epoch epoch;
@@ -40,8 +45,27 @@ public final class SheetStream {
                     }
                 } else if (start && xml.at.name().equals("sheetData")) {
                     new CellReading(xml, sheet, strings, formats, epoch, pool, sink).readRows();
+                    readMerged(xml, sink);
                     xml.passOver();
                     return;
+                }
+            }
+        }
+    }
+
+    /** Gives the merged cells of several rows, which stand behind all cells and before most of what else a sheet has. */
+    private static void readMerged(PartXml xml, CellSink sink) throws IOException {
+        for (int event = xml.next(); event != XMLStreamConstants.END_DOCUMENT; event = xml.next()) {
+            boolean start = event == XMLStreamConstants.START_ELEMENT;
+            if (BEHIND_MERGED.contains(xml.at.name()) || !start && xml.at.name().equals("mergeCells")) {
+                return;
+            }
+            if (start && xml.at.name().equals("mergeCell") && xml.attribute("ref") != null) {
+                String[] corners = xml.attribute("ref").split(":");
+                long first = CellReference.parse(corners[0]);
+                long last = CellReference.parse(corners[corners.length - 1]);
+                if (first >= 0 && last >= 0 && CellReference.row(first) < CellReference.row(last)) {
+                    sink.merged(CellReference.row(first), CellReference.row(last), CellReference.column(first));
                 }
             }
         }

@@ -250,8 +250,8 @@ class HeaderHintsTest {
         assertThat(said(found))
                 .containsExactly(
                         "CAUTION Fields!A3 This field and 1 more have no holding, though a row above has one, so"
-                                + " they are reckoned as of none. A name stands for its own row only, in a merged cell for the"
-                                + " first: write it in every row.");
+                                + " they are reckoned as of none. A name stands for its own row only: write it in every"
+                                + " row, or merge the cells that it is for.");
     }
 
     @Test

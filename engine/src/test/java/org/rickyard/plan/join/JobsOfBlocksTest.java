@@ -180,7 +180,7 @@ class JobsOfBlocksTest {
         assertThat(leftOut(head, row("wheat", "spray", "Sprayer", 200)))
                 .containsExactly(
                         "Fields!C3 this field and 1 more have no crop, and no job names them, so jobs that name a"
-                                + " crop leave them out. A name stands for its own row only, in a merged cell for the first: write"
+                                + " crop leave them out. A name stands for its own row only: write"
                                 + " it in every row, or \"none\" where there is none.");
         assertThat(leftOut(head, row("wheat", "spray", "Sprayer", 200), row("South", "spray", "Sprayer", 200)))
                 .singleElement()

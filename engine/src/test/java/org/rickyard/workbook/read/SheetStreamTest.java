@@ -318,4 +318,24 @@ class SheetStreamTest {
                 .hasMessageContaining("Fields!B1")
                 .hasMessageContaining("shared text number 3");
     }
+
+    @Test
+    void cellsMergedOverRowsAreKnownByTheirFirst() throws IOException {
+        try (XSSFWorkbook book = new XSSFWorkbook()) {
+            XSSFSheet sheet = book.createSheet("Fields");
+            sheet.createRow(5).createCell(0).setCellValue("Elm");
+            sheet.addMergedRegion(CellRangeAddress.valueOf("A2:A4"));
+            sheet.addMergedRegion(CellRangeAddress.valueOf("A6:C7"));
+            sheet.addMergedRegion(CellRangeAddress.valueOf("B1:D1"));
+            sheet.setAutoFilter(CellRangeAddress.valueOf("A1:B6"));
+
+            SheetCells cells = Parts.of(book).cells();
+
+            assertThat(List.of(cells.topOf(0, 0), cells.topOf(1, 0), cells.topOf(3, 0), cells.topOf(4, 0)))
+                    .containsExactly(0, 1, 1, 4);
+            assertThat(cells.topOf(6, 0)).isEqualTo(5);
+            assertThat(cells.topOf(6, 1)).as("not the first column of it").isEqualTo(6);
+            assertThat(cells.topOf(3, 1)).isEqualTo(3);
+        }
+    }
 }
