@@ -84,6 +84,7 @@ public final class HeadersNotRead {
             cautionSeeds(match);
         } else if (spec == Fields.LIST) {
             cautionCuts(match);
+            new ThereAndBack(grid, headerRow).caution(match, headers, findings);
         }
         if (spec == Machines.LIST && match.places(Machines.TIMED_SECONDS) == 0 && match.places(Machines.SPEED) == 0) {
             cautionTimedRun(match);

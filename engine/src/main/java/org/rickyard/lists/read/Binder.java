@@ -12,6 +12,7 @@ import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.HeaderUnit;
+import org.rickyard.lists.header.ThereAndBack;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.HeaderText;
@@ -211,6 +212,13 @@ final class Binder {
         if (doubt == null && unit.assumed() && column.type() == ColumnSpec.Type.NUMBER && !heading.settled()) {
             doubt = new UnitsAbove(table, customary).doubt(column, header, unit.unit());
             doubt = doubt == null ? AcresBeside.doubt(table, column, unit.unit()) : doubt;
+        }
+        if (ColumnUnit.PER_DAY.equals(unit.question())) {
+            doubt = unit.question() + new RatePerDay(table, match, customary).figures(column, sheetColumn, rest);
+            unit = new ColumnUnit(null, false, doubt);
+        } else if (unit.question() != null && ThereAndBack.isSaid(column, header)) {
+            doubt = new ThereAndBack(table.grid(), table.headerRow()).question(column, sheetColumn, header);
+            unit = new ColumnUnit(null, false, doubt);
         }
         if (doubt != null && unit.question() == null) {
             unit = new ColumnUnit(null, false, doubt);

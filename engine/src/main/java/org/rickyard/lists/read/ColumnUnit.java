@@ -26,6 +26,9 @@ import org.rickyard.quantity.Units;
  * @param question what must be asked before a number of this column can be used; null if nothing
  */
 record ColumnUnit(Unit unit, boolean assumed, String question) {
+    /** What is asked of work in a day. */
+    static final String PER_DAY = "A rate per day needs the hours of that day: write it per hour.";
+
     /** Between the units of rows that differ. */
     private static final Pattern OR = Pattern.compile(" or ");
 
@@ -207,7 +210,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             return known(UnitText.PERCENT_MOISTURE);
         }
         if (isPerDay(unit) && !isPerDay(own) && isRate(own)) {
-            return asked("A rate per day needs the hours of that day: write it per hour.");
+            return asked(PER_DAY);
         }
         Unit dry = UnitText.ofDryMatter(unit);
         if (saysDryMatter && column.measuredBy(dry)) {

@@ -28,6 +28,9 @@ public final class RowReader {
     /** Whether those totals are of a part of the list, by their own word, so that more rows are to come. */
     private boolean subtotalsSeen;
 
+    /** The last row that was passed over as totals; -1 if none was. */
+    private int totalsRow = -1;
+
     private boolean ended;
     private int endedRow;
     private String endedWhy;
@@ -134,6 +137,7 @@ public final class RowReader {
         }
         if (totals.holds(row, rows.isNamed(row))) {
             totalsSeen = true;
+            totalsRow = row;
             subtotalsSeen = totals.saysSubtotals(row);
             sums.passed();
             note(row, "This row of totals is not read as a row of " + name() + ".");
@@ -146,6 +150,7 @@ public final class RowReader {
             return;
         }
         boolean afterBlank = blankBefore || titleBefore;
+        boolean afterTotals = totalsRow >= 0 && totalsRow == row - 1;
         blankBefore = false;
         titleBefore = filled == 1 && afterBlank;
         totalsSeen = false;
@@ -153,6 +158,7 @@ public final class RowReader {
             if (filled == 1 && !holdsFigures(row)) {
                 titles.add(row);
             } else if (totals.isTotalOfNamed(row)) {
+                totalsRow = row;
                 note(row, "This row of totals is not read as a row of " + name() + ".");
             } else {
                 tellNameless(row);
@@ -160,7 +166,7 @@ public final class RowReader {
             return;
         }
         if (filled == 1
-                && (afterBlank || rows.isRemark(row) || isFirstTitle(row))
+                && (afterBlank || rows.isRemark(row) || isTitle(row, afterTotals))
                 && identity.length > 0
                 && table.lastColumn > table.firstColumn
                 && (numeric.length > 0 || isWords())) {
@@ -171,6 +177,7 @@ public final class RowReader {
         SumOfRows.Verdict sum = sums.ofNextRow(row);
         if (sum == SumOfRows.Verdict.TOTALS) {
             sums.passed();
+            totalsRow = row;
             noteSum(row);
             return;
         }
@@ -182,10 +189,13 @@ public final class RowReader {
         }
     }
 
-    /** A name alone right under the header, above a row that says more: "North block" over its fields. */
-    private boolean isFirstTitle(int row) {
+    /**
+     * A name alone right under the header or the totals of those before, above a row that says more: "North block" over its
+     * fields.
+     */
+    private boolean isTitle(int row, boolean afterTotals) {
         int header = Math.max(table.headerRow, Math.max(table.secondHeaderRow, table.unitsRow));
-        return row == header + 1 && row + 1 < grid.rows() && rows.filled(row + 1) > 1;
+        return (row == header + 1 || afterTotals) && row + 1 < grid.rows() && rows.filled(row + 1) > 1;
     }
 
     /** "Farm: Hill Farm" between the rows: those below are of that holding. */
