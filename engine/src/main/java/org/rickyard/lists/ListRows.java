@@ -26,7 +26,10 @@ public interface ListRows {
         ERROR,
         /** A formula for which the file stores no value. */
         UNCOMPUTED,
-        /** The column's meaning or unit could be read in two ways; a finding asks which. */
+        /**
+         * The column's meaning or unit could be read in two ways, or a number is shown as something else or cannot be
+         * what is wanted; a finding asks which, or says so.
+         */
         ASKED
     }
 

@@ -167,7 +167,7 @@ class ListCellsTest {
         ListRows machines = found.rows(Machines.LIST);
         assertThat(machines.number(Machines.FIELD_EFFICIENCY, 0)).isEqualTo(80);
         assertThat(machines.cellScale(Machines.FIELD_EFFICIENCY, 0)).isEqualTo(100);
-        assertThat(machines.state(Machines.OVERLAP, 0)).isEqualTo(State.NOT_READABLE);
+        assertThat(machines.state(Machines.OVERLAP, 0)).isEqualTo(State.ASKED);
         assertThat(onlyMessage(found, Severity.STOP)).contains("per cent");
     }
 

@@ -157,7 +157,16 @@ final class ColumnReader {
                     + " a spreadsheet program, let it recalculate, and save it.");
             return State.UNCOMPUTED;
         }
-        return cells.read(cell);
+        State read = cells.read(cell);
+        return read == State.NOT_READABLE && kind == Grid.Kind.NUMBER && !isOfWords() ? State.ASKED : read;
+    }
+
+    /**
+     * Whether its cells are words; the others are linked to. A link cannot see that a number is shown as a day, or that it
+     * is none, and would reckon with what was not read: such a cell waits for an answer.
+     */
+    private boolean isOfWords() {
+        return spec.type() == ColumnSpec.Type.TEXT || spec.type() == ColumnSpec.Type.CHOICE;
     }
 
     /** What the header says for a row of a table without the column. */

@@ -32,6 +32,9 @@ final class NumberCells implements CellReader {
     private static final Pattern FIGURE_MARKS =
             Pattern.compile("^[-+\u2212'\u2019]|,|(?<=\\d)[\\h'\u2019](?=\\d{3}(?!\\d))");
 
+    private static final Pattern FEET_AND_INCHES =
+            Pattern.compile("(?i)\\b(?:ft|feet|foot)\\b[ &+/,-]*(?:and )?(?:ins?|inch(?:es)?)\\b");
+
     private final ColumnSpec spec;
     private final CustomaryUnits customary;
     private final Map<String, RowUnits.At> written = new HashMap<>();
@@ -98,7 +101,28 @@ final class NumberCells implements CellReader {
                     + " is expected. Set its number format, and check the value.");
             return State.NOT_READABLE;
         }
+        if (value != Math.rint(value) && unit != null && unit.isSameScale(Units.FT) && saysInches(cell.binding())) {
+            cell.bad(inchesOrTenths(cell.text()));
+            return State.ASKED;
+        }
         return unit == null || cell.isPossible(value, unit) ? State.GIVEN : State.IMPOSSIBLE;
+    }
+
+    /** Whether a header in feet says inches as well: what stands behind the point is then as likely those. */
+    private static boolean saysInches(Binding binding) {
+        return FEET_AND_INCHES.matcher(binding.header() + " " + binding.rest()).find();
+    }
+
+    private static String inchesOrTenths(String typed) {
+        int point = typed.indexOf('.');
+        String inches = point < 0 ? "" : typed.substring(point + 1);
+        String meant = inches.matches("0?[1-9]|1[01]")
+                ? typed.substring(0, point) + "'" + inches.replaceFirst("^0", "") + "\""
+                : "10'6\"";
+        return Words.quoted(typed) + " stands under a header that says feet and inches: are there inches behind the"
+                + " point, or parts of a foot? Write " + meant
+                + " for inches; for parts of a foot write ft alone in the"
+                + " header.";
     }
 
     private State numberFromText(CellRead cell) {

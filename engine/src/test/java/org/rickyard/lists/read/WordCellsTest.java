@@ -141,7 +141,7 @@ class WordCellsTest {
         assertThat(cuts.state(Cuts.START, 0)).isEqualTo(State.GIVEN);
         assertThat(cuts.state(Cuts.END, 0)).isEqualTo(State.READ_FROM_TEXT);
         assertThat(cuts.number(Cuts.END, 0)).isEqualTo(46162);
-        assertThat(cuts.state(Cuts.START, 1)).isEqualTo(State.NOT_READABLE);
+        assertThat(cuts.state(Cuts.START, 1)).isEqualTo(State.ASKED);
         assertThat(cuts.state(Cuts.END, 1)).isEqualTo(State.NOT_READABLE);
     }
 
