@@ -2,14 +2,11 @@ package org.rickyard.plan.join;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Choices;
-import org.rickyard.lists.Counted;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
@@ -47,12 +44,6 @@ public final class JobLines {
     private static final Set<String> SPREADERS =
             Set.of("fertiliser spreader", "muck spreader", "slurry tanker", "drill");
 
-    /** Crops looked at for words that tell no machine; one message each. */
-    private static final int MOST_CROPS = 50;
-
-    /** So many machines are named in one sentence. */
-    private static final int MOST_NAMED = 5;
-
     private final ListRows jobs;
     private final ListRows fields;
     private final ListRows machines;
@@ -85,7 +76,7 @@ public final class JobLines {
         if (jobs.size() > 0) {
             read();
         } else {
-            ifDoneOnce();
+            lines.addAll(DoneOnce.lines(fields, machines, findings));
         }
     }
 
@@ -141,6 +132,9 @@ public final class JobLines {
         private final TupleNumbers spread = new TupleNumbers(3);
 
         private final List<Work> all = new ArrayList<>();
+        /** The first work of each job, field and machine, by its number in {@link #works}. */
+        private final List<Work> byPlace = new ArrayList<>();
+
         private int sprayings;
         private int lastRepeated = -1;
 
@@ -183,8 +177,6 @@ public final class JobLines {
                 }
             }
         }
-
-        private final List<Work> byPlace = new ArrayList<>();
 
         /** The machine that spreads or drills what a job row names; -1 if none does, or a sprayer puts it out. */
         private int spreader(int job, List<Integer> gang) {
@@ -370,77 +362,6 @@ public final class JobLines {
         }
         String state = jobs.state(Jobs.DOSE, job).name();
         return jobs.isFilled(Jobs.DOSE, job) ? state + ' ' + jobs.typed(Jobs.DOSE, job) : state;
-    }
-
-    /** Without jobs, each machine once over the fields of its holding whose crop its type works. */
-    private void ifDoneOnce() {
-        RepeatedKey names = new RepeatedKey();
-        String[] holdings = new String[fields.size()];
-        List<Set<String>> types = new ArrayList<>();
-        Map<String, Set<String>> typesOf = new HashMap<>();
-        for (int field = 0; field < fields.size(); field++) {
-            holdings[field] = names.of(fields.text(Fields.HOLDING, field));
-            types.add(typesOf.computeIfAbsent(fields.text(Fields.CROP, field), Suitability::types));
-        }
-        boolean chooses = false;
-        List<Integer> idle = new ArrayList<>();
-        for (int machine = 0; machine < machines.size(); machine++) {
-            String type = machines.text(Machines.TYPE, machine);
-            chooses |= Suitability.choosesCrops(type);
-            String holding = NameKey.key(machines.text(Machines.HOLDING, machine));
-            boolean knowsAll = true;
-            int before = lines.size();
-            for (int field = 0; field < fields.size(); field++) {
-                boolean sameHolding = holding.isEmpty() || holding.equals(holdings[field]);
-                if (sameHolding && types.get(field).contains(type)) {
-                    lines.add(new Line(-1, field, machine, 0));
-                }
-                knowsAll &= !sameHolding || Suitability.isKnown(fields.text(Fields.CROP, field));
-            }
-            if (lines.size() == before && knowsAll && Suitability.choosesCrops(type)) {
-                idle.add(machine);
-            }
-        }
-        if (chooses) {
-            tellUnknownCrops();
-        }
-        tellIdle(idle);
-    }
-
-    /** A mower where nothing but wheat grows is worked out on nothing, and somebody may look for it. */
-    private void tellIdle(List<Integer> idle) {
-        if (!idle.isEmpty() && fields.size() > 0) {
-            String names = idle.stream()
-                    .limit(MOST_NAMED)
-                    .map(machine -> "'" + machines.text(Machines.MACHINE, machine) + "'")
-                    .collect(Collectors.joining(", "));
-            boolean one = idle.size() == 1;
-            findings.add(Finding.note(
-                    machines.address(Machines.TYPE, idle.get(0)).orElse(null),
-                    names + Counted.andMore(idle.size() - MOST_NAMED)
-                            + (one
-                                    ? " works none of the crops listed, so without a job list it is"
-                                    : " work none of the crops listed, so without a job list they are")
-                            + " not reckoned (table '" + Suitability.CROPS.name()
-                            + "' on Basis). List the work as Jobs if it is done there all the same."));
-        }
-    }
-
-    /** Nothing is said of a mower on "lawn": a reader would look for it in vain. */
-    private void tellUnknownCrops() {
-        Set<String> told = new HashSet<>();
-        for (int field = 0; field < fields.size() && told.size() < MOST_CROPS; field++) {
-            String crop = fields.text(Fields.CROP, field);
-            if (!crop.isEmpty() && told.add(NameKey.key(crop)) && !Suitability.isKnown(crop)) {
-                findings.add(Finding.caution(
-                        fields.address(Fields.CROP, field).orElse(null),
-                        "\"" + crop
-                                + "\" is no crop known here, so without a job list machines that work some crops and"
-                                + " not others are not reckoned on it. Say what it is as well (\"" + crop
-                                + " (grass)\"; the table '" + Suitability.CROPS.name()
-                                + "' on Basis has the words), or list the work as Jobs."));
-            }
-        }
     }
 
     /** Whether a type of machine spreads or drills the product that its job names. */
