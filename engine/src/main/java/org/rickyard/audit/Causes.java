@@ -315,8 +315,7 @@ public final class Causes {
                     case UNCOMPUTED ->
                         name + " is a formula without a stored value: open and save the workbook in a"
                                 + " spreadsheet program first";
-                    case ASKED ->
-                        links.obstacle(row).map(Obstacle::why).orElse(name + " could be read in two ways: see Checks");
+                    case ASKED -> links.obstacle(row).map(Obstacle::why).orElse(name + " is not certain: see Checks");
                     case IMPOSSIBLE, GIVEN, READ_FROM_TEXT ->
                         name + " impossible: "
                                 + Numbers.readable(links.typedNumber(row))

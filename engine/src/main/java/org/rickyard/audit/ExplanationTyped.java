@@ -103,7 +103,7 @@ final class ExplanationTyped {
                 missing(name, cell)
                         .note("it is a formula without a stored value: open and save the workbook in a spreadsheet"
                                 + " program first");
-            case ASKED -> missing(name, cell).note("its column could be read in two ways: see Checks");
+            case ASKED -> missing(name, cell).note("what it says is not certain: see Checks");
             case BLANK, NO_COLUMN -> missing(name, cell).note("the cell is blank");
         };
     }

@@ -15,7 +15,6 @@ import org.rickyard.lists.ListColumn;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.table.FoundTable;
-import org.rickyard.lists.text.WatchText;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
@@ -130,20 +129,9 @@ final class FoundRows implements ListRows {
                 return "";
             }
             Binding binding = binding(row);
-            if (state[row] == State.NOT_READABLE.ordinal() && isTimeOfDay(row, binding)) {
-                // People see 0:12, where the cell holds a part of a day.
-                return WatchText.clock(grid(row).number(rows.sheetRow[row], binding.sheetColumn()));
-            }
             return binding == null
                     ? rows.bound[rows.tableOf[row]].words().getOrDefault(spec, "")
                     : grid(row).words(sheetRow(row, binding), binding.sheetColumn());
-        }
-
-        private boolean isTimeOfDay(int row, Binding binding) {
-            int sheetRow = rows.sheetRow[row];
-            Grid grid = grid(row);
-            double number = binding == null ? 0 : grid.number(sheetRow, binding.sheetColumn());
-            return number > 0 && number < 1 && grid.format(sheetRow, binding.sheetColumn()) == Grid.Format.DATE;
         }
 
         @Override

@@ -1,6 +1,5 @@
 package org.rickyard.lists.text;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,13 +22,6 @@ public final class WatchText {
                 ? OptionalDouble.of(
                         Integer.parseInt(watch.group(1)) * MINUTES_OF_HOUR + Integer.parseInt(watch.group(2)))
                 : OptionalDouble.empty();
-    }
-
-    /** A part of a day as a clock shows it: 0:12, and 0:00:20 where it has seconds. */
-    public static String clock(double day) {
-        long seconds = Math.round(day * SECONDS_OF_DAY);
-        String minutes = seconds / 3600 + String.format(Locale.ROOT, ":%02d", seconds / 60 % 60);
-        return seconds % 60 == 0 ? minutes : minutes + String.format(Locale.ROOT, ":%02d", seconds % 60);
     }
 
     /**
