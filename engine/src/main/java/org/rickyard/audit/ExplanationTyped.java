@@ -77,8 +77,7 @@ final class ExplanationTyped {
         String text = rows.text(column, row);
         ListRows.State state = rows.state(column, row);
         boolean number = (state == ListRows.State.GIVEN || state == ListRows.State.READ_FROM_TEXT)
-                && column.type() != ColumnSpec.Type.TEXT
-                && column.type() != ColumnSpec.Type.CHOICE
+                && !column.isOfWords()
                 && (column.type() != ColumnSpec.Type.TEXT_OR_NUMBER || !unit.isEmpty());
         return switch (state) {
             case GIVEN ->

@@ -204,7 +204,7 @@ final class Explanations {
         used.joins().forEach(join -> joinedRow(table, join, row).ifPresent(inputs::add));
         used.totals().forEach(total -> inputs.addAll(addends(table, total, row)));
         for (Symbol symbol : used.symbols()) {
-            if (!isPlumbing(table, symbol) && !isAbsent(table, symbol, row)) {
+            if (!isPlumbing(table, symbol) && !Results.isAbsent(table, symbol, row)) {
                 inputs.add(value(table, symbol, row));
             }
         }
@@ -272,13 +272,6 @@ final class Explanations {
         TableColumn column = table.spec().column(symbol).orElseThrow();
         return column instanceof TableColumn.Key
                 || column instanceof Joined joined && joined.expr() instanceof Expr.Position;
-    }
-
-    private static boolean isAbsent(ResultTable table, Symbol symbol, int row) {
-        TableColumn column = table.spec().column(symbol).orElseThrow();
-        return column instanceof TableColumn.Link link
-                && link.optional()
-                && table.links(symbol).state(row) == ListRows.State.NO_COLUMN;
     }
 
     /** A constant as it is in force. */

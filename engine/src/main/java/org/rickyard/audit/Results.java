@@ -351,6 +351,14 @@ public final class Results {
         return field.isEmpty() ? "" : " of " + field;
     }
 
+    /** Whether an input that may be left out is nowhere in the lists, so that nothing is said of it. */
+    static boolean isAbsent(ResultTable table, Symbol symbol, int row) {
+        TableColumn column = table.spec().column(symbol).orElseThrow();
+        return column instanceof TableColumn.Link link
+                && link.optional()
+                && table.links(symbol).state(row) == ListRows.State.NO_COLUMN;
+    }
+
     private Optional<InputUsed> input(ResultTable table, Symbol symbol, int row) {
         TableColumn column = table.spec().column(symbol).orElseThrow();
         Values values = table.of(symbol);
@@ -361,10 +369,7 @@ public final class Results {
         // A blank cell of theirs for which the plan has a word from elsewhere said nothing: the word stands in ours.
         boolean typed = !given || links != null && links.answers(row);
         if (links != null && typed) {
-            if (!given
-                    && column instanceof TableColumn.Link link
-                    && link.optional()
-                    && links.state(row) == ListRows.State.NO_COLUMN) {
+            if (!given && isAbsent(table, symbol, row)) {
                 return Optional.empty();
             }
             return Optional.of(new InputUsed(

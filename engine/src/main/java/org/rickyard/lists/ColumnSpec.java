@@ -178,6 +178,11 @@ public record ColumnSpec(
         return type == Type.NUMBER || type == Type.DATE || type == Type.DOSE || type == Type.BATTER;
     }
 
+    /** Whether its cells are words, of a choice or any. */
+    public boolean isOfWords() {
+        return type == Type.TEXT || type == Type.CHOICE;
+    }
+
     /** A declared column is itself only: Start of Cuts and Start of Herds are two columns, however alike. */
     @Override
     public boolean equals(Object other) {

@@ -1,9 +1,7 @@
 package org.rickyard.lists.header;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Cuts;
@@ -107,7 +105,7 @@ public final class HeaderRow {
 
     private final List<Vocabulary> vocabularies;
 
-    private final Map<String, HeaderText> texts = new HashMap<>();
+    private final KeptByText<HeaderText> texts = new KeptByText<>();
 
     public HeaderRow(List<Vocabulary> vocabularies) {
         this.vocabularies = vocabularies;
@@ -115,15 +113,12 @@ public final class HeaderRow {
 
     /** Reads the headers from one column to another for one list. */
     public Match match(Vocabulary vocabulary, String[] headers, int first, int last, boolean named) {
-        if (texts.size() >= Vocabulary.MOST_KEPT) {
-            texts.clear();
-        }
         Vocabulary.Heading[] headings = new Vocabulary.Heading[last - first + 1];
         int matched = 0;
         int score = named ? 5 : 0;
         for (int column = first; column <= last; column++) {
             if (headers[column] != null) {
-                Vocabulary.Heading heading = vocabulary.read(texts.computeIfAbsent(headers[column], HeaderText::of));
+                Vocabulary.Heading heading = vocabulary.read(text(headers[column]));
                 headings[column - first] = heading;
                 if (heading != null) {
                     matched++;
@@ -139,6 +134,21 @@ public final class HeaderRow {
         return new Match(vocabulary, first, headings, missing, matched, score);
     }
 
+    /** The same for a list by its declaration; null if it is not looked for. */
+    public Match match(ListSpec list, String[] headers, int first, int last, boolean named) {
+        for (Vocabulary vocabulary : vocabularies) {
+            if (vocabulary.spec() == list) {
+                return match(vocabulary, headers, first, last, named);
+            }
+        }
+        return null;
+    }
+
+    private HeaderText text(String header) {
+        HeaderText known = texts.get(header);
+        return known == null ? texts.keep(header, HeaderText.of(header)) : known;
+    }
+
     /**
      * The headers that mean nothing to a list so far and may mean something otherwise, each in its place; null elsewhere,
      * and if there are none.
@@ -147,7 +157,7 @@ public final class HeaderRow {
         HeaderText[] unread = null;
         for (int i = 0; i < headings.length; i++) {
             if (headings[i] == null && headers[first + i] != null) {
-                HeaderText text = texts.computeIfAbsent(headers[first + i], HeaderText::of);
+                HeaderText text = text(headers[first + i]);
                 if (vocabulary.mayMeanOtherwise(text)) {
                     unread = unread == null ? new HeaderText[headings.length] : unread;
                     unread[i] = text;
@@ -220,17 +230,17 @@ public final class HeaderRow {
         while (first > 0 && headers[first - 1] != null) {
             first--;
         }
-        for (Vocabulary vocabulary : vocabularies) {
-            if (vocabulary.spec() == Jobs.LIST) {
-                Match jobs = match(vocabulary, headers, first, last, false);
-                // A list of products may touch one of fields: what only jobs have, or only products, tells.
-                boolean work = OF_JOBS_ALONE.stream().anyMatch(column -> jobs.places(column) > 0);
-                boolean store = Products.LIST.columns().stream()
-                        .anyMatch(column -> !OF_ANY_DOSE.contains(column) && match.places(column) > 0);
-                return jobs.places(Jobs.FIELD) > 0 && (work || !store);
-            }
-        }
-        return false;
+        Match jobs = match(Jobs.LIST, headers, first, last, false);
+        // A list of products may touch one of fields: what only jobs have, or only products, tells.
+        return jobs != null
+                && jobs.places(Jobs.FIELD) > 0
+                && (OF_JOBS_ALONE.stream().anyMatch(column -> jobs.places(column) > 0) || !isStore(match));
+    }
+
+    /** Whether a row has what only a list of products has. */
+    private static boolean isStore(Match match) {
+        return Products.LIST.columns().stream()
+                .anyMatch(column -> !OF_ANY_DOSE.contains(column) && match.places(column) > 0);
     }
 
     /**
@@ -242,7 +252,7 @@ public final class HeaderRow {
         if (spec != Products.LIST && spec != Mixes.LIST) {
             return false;
         }
-        Match jobs = of(Jobs.LIST, match, headers);
+        Match jobs = match(Jobs.LIST, headers, match.firstColumn(), match.lastColumn(), false);
         if (jobs == null || jobs.places(Jobs.JOB) == 0) {
             return false;
         }
@@ -253,20 +263,8 @@ public final class HeaderRow {
                     && IntStream.range(0, match.headings().length)
                             .anyMatch(i -> match.headings()[i] == null && jobs.headings()[i] != null);
         }
-        Match mixes = of(Mixes.LIST, match, headers);
-        return mixes != null
-                && mixes.missing().isEmpty()
-                && Products.LIST.columns().stream()
-                        .noneMatch(column -> !OF_ANY_DOSE.contains(column) && match.places(column) > 0);
-    }
-
-    private Match of(ListSpec list, Match match, String[] headers) {
-        for (Vocabulary vocabulary : vocabularies) {
-            if (vocabulary.spec() == list) {
-                return match(vocabulary, headers, match.firstColumn(), match.lastColumn(), false);
-            }
-        }
-        return null;
+        Match mixes = match(Mixes.LIST, headers, match.firstColumn(), match.lastColumn(), false);
+        return mixes != null && mixes.missing().isEmpty() && !isStore(match);
     }
 
     /**

@@ -1,9 +1,7 @@
 package org.rickyard.lists.header;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -38,7 +36,7 @@ final class OtherwiseHeaders {
     private final ListSpec.Hints hints;
 
     /** By the header's text: a row that could be one of headers is asked about in many stretches. */
-    private final Map<String, Meanings> kept = new HashMap<>();
+    private final KeptByText<Meanings> kept = new KeptByText<>();
 
     OtherwiseHeaders(Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
@@ -76,15 +74,8 @@ final class OtherwiseHeaders {
     }
 
     private Meanings of(HeaderText header) {
-        Meanings meanings = kept.get(header.raw());
-        if (meanings == null) {
-            meanings = lookedFor(header);
-            if (kept.size() >= Vocabulary.MOST_KEPT) {
-                kept.clear();
-            }
-            kept.put(header.raw(), meanings);
-        }
-        return meanings;
+        Meanings known = kept.get(header.raw());
+        return known == null ? kept.keep(header.raw(), lookedFor(header)) : known;
     }
 
     private Meanings lookedFor(HeaderText header) {
@@ -118,7 +109,7 @@ final class OtherwiseHeaders {
 
     /** Forgets what it has read, since the Layout sheet says more. */
     void forget() {
-        kept.clear();
+        kept.forget();
     }
 
     /**

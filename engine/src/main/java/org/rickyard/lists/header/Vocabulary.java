@@ -96,9 +96,6 @@ public final class Vocabulary {
     private static final Set<String> END_OF_RANGE =
             Set.of("min", "minimum", "lowest", "low", "max", "maximum", "highest", "high");
 
-    /** Of so many headers it is kept what they mean. */
-    static final int MOST_KEPT = 5000;
-
     private final ListSpec spec;
     private final KnownHeaders known;
     private final BesideName beside;
@@ -106,7 +103,7 @@ public final class Vocabulary {
     private final Map<String, Settled> settled = new HashMap<>();
 
     /** What headers were read as, by their text: rows that could be headers, as those of a diary, are asked about often. */
-    private final Map<String, Optional<Heading>> kept = new HashMap<>();
+    private final KeptByText<Optional<Heading>> kept = new KeptByText<>();
 
     public Vocabulary(ListSpec spec) {
         this.spec = spec;
@@ -138,7 +135,7 @@ public final class Vocabulary {
      * @return whether no row before says otherwise
      */
     public boolean settle(String header, ColumnSpec column, String unit) {
-        kept.clear();
+        kept.forget();
         otherwise.forget();
         Settled before = settled.get(HeaderText.normal(header));
         Settled now = before == null ? new Settled(List.of(column), unit) : before.and(column, unit);
@@ -226,11 +223,7 @@ public final class Vocabulary {
     public Heading read(HeaderText header) {
         Optional<Heading> known = kept.get(header.raw());
         if (known == null) {
-            known = Optional.ofNullable(readAnew(header));
-            if (kept.size() >= MOST_KEPT) {
-                kept.clear();
-            }
-            kept.put(header.raw(), known);
+            known = kept.keep(header.raw(), Optional.ofNullable(readAnew(header)));
         }
         return known.orElse(null);
     }

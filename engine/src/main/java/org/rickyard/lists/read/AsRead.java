@@ -173,7 +173,7 @@ public final class AsRead {
         if (spec == Fields.NOTES || column == null) {
             return null;
         }
-        if (spec.type() == ColumnSpec.Type.TEXT || spec.type() == ColumnSpec.Type.CHOICE) {
+        if (spec.isOfWords()) {
             return How.WORDS;
         }
         if (exact.contains(spec)) {

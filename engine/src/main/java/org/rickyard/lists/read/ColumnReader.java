@@ -158,15 +158,10 @@ final class ColumnReader {
             return State.UNCOMPUTED;
         }
         State read = cells.read(cell);
-        return read == State.NOT_READABLE && kind == Grid.Kind.NUMBER && !isOfWords() ? State.ASKED : read;
-    }
-
-    /**
-     * Whether its cells are words; the others are linked to. A link cannot see that a number is shown as a day, or that it
-     * is none, and would reckon with what was not read: such a cell waits for an answer.
-     */
-    private boolean isOfWords() {
-        return spec.type() == ColumnSpec.Type.TEXT || spec.type() == ColumnSpec.Type.CHOICE;
+        // A link cannot see that a number is shown as a day, or that it is none, and would reckon with what was not
+        // read:
+        // such a cell waits for an answer. Words are not linked to.
+        return read == State.NOT_READABLE && kind == Grid.Kind.NUMBER && !spec.isOfWords() ? State.ASKED : read;
     }
 
     /** What the header says for a row of a table without the column. */

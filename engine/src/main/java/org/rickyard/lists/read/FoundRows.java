@@ -221,8 +221,7 @@ final class FoundRows implements ListRows {
      * first of them.
      */
     static int sheetRow(ColumnSpec spec, Grid grid, int row, int sheetColumn) {
-        boolean words = spec.type() == ColumnSpec.Type.TEXT || spec.type() == ColumnSpec.Type.CHOICE;
-        return words ? grid.topOf(row, sheetColumn) : row;
+        return spec.isOfWords() ? grid.topOf(row, sheetColumn) : row;
     }
 
     @Override

@@ -337,16 +337,11 @@ public final class ListFinder {
 
     private static String text(FoundTable table, Binder.Bound bound, ColumnSpec column, int row) {
         List<Binding> bindings = bound.bindings().get(column);
-        return bindings == null
-                ? bound.words().getOrDefault(column, "")
-                : table.grid()
-                        .words(
-                                FoundRows.sheetRow(
-                                        column,
-                                        table.grid(),
-                                        row,
-                                        bindings.get(0).sheetColumn()),
-                                bindings.get(0).sheetColumn());
+        if (bindings == null) {
+            return bound.words().getOrDefault(column, "");
+        }
+        int sheetColumn = bindings.get(0).sheetColumn();
+        return table.grid().words(FoundRows.sheetRow(column, table.grid(), row, sheetColumn), sheetColumn);
     }
 
     /** A name written once over several rows stands in the first of them only. */

@@ -379,12 +379,7 @@ public final class TableFinder {
     }
 
     private HeaderRow.Match match(ListSpec spec, String[] headers, HeaderRow.Match best) {
-        for (Vocabulary vocabulary : vocabularies) {
-            if (vocabulary.spec() == spec) {
-                return headerRow.match(vocabulary, headers, best.firstColumn(), best.lastColumn(), true);
-            }
-        }
-        return null;
+        return headerRow.match(spec, headers, best.firstColumn(), best.lastColumn(), true);
     }
 
     private String[] headers(int row, int first, int last) {

@@ -2,9 +2,9 @@ package org.rickyard.workbook.write;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.Map;
 import org.rickyard.formula.CellPrinter;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
@@ -42,6 +42,9 @@ final class ResultSheet extends OurSheet {
     private final CellPrinter printer;
     private final String masterCheck;
     private final String masterCheckValue;
+
+    /** Asked for the width of a column, its cells and the height of every row; columns are long to compare. */
+    private final Map<TableColumn, Integer> longestNames = new IdentityHashMap<>();
 
     ResultSheet(ResultTable table, GridNames names, Looks.Numbers looks, String masterCheck, String masterCheckValue) {
         this.table = table;
@@ -122,6 +125,10 @@ final class ResultSheet extends OurSheet {
     }
 
     private int longestName(TableColumn column) {
+        return longestNames.computeIfAbsent(column, this::lookForLongestName);
+    }
+
+    private int lookForLongestName(TableColumn column) {
         int longest = 0;
         if (isBar(column) || column instanceof TableColumn.Name || column instanceof TableColumn.Word) {
             Values values = table.of(column.symbol());
@@ -309,10 +316,8 @@ final class ResultSheet extends OurSheet {
         ColumnWriters.ColumnWriter[] writers =
                 new ColumnWriters(table, looks, printer, wraps(), this::breaksNames).all();
         sheet.table();
-        Set<TableColumn> brokenNames =
-                spec.columns().stream().filter(this::breaksNames).collect(Collectors.toSet());
         for (int row = 0; row < table.rows(); row++) {
-            int height = wraps() ? sheet.heightFor(words(row, brokenNames)) : 0;
+            int height = wraps() ? sheet.heightFor(words(row)) : 0;
             if (height > ONE_LINE) {
                 sheet.row(SheetPlaces.FIRST_ROW + row, height);
             } else {
@@ -329,13 +334,12 @@ final class ResultSheet extends OurSheet {
     }
 
     /** The words of a row that are broken into lines, by column. */
-    private List<String> words(int row, Set<TableColumn> brokenNames) {
+    private List<String> words(int row) {
         List<String> texts = new ArrayList<>();
         for (TableColumn column : spec.columns()) {
             boolean name = column instanceof TableColumn.Name || column instanceof TableColumn.Word || isBar(column);
-            boolean wrapped = name
-                    ? brokenNames.contains(column)
-                    : table.of(column.symbol()).words();
+            boolean wrapped =
+                    name ? breaksNames(column) : table.of(column.symbol()).words();
             texts.add(wrapped ? table.of(column.symbol()).word(row) : "");
         }
         return texts;
