@@ -36,6 +36,12 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
 
     private static final Pattern TONS = Pattern.compile("(?i)\\b(((long|short|us|uk|imperial) )?tons?|tonnes?)\\b");
 
+    private static final Pattern LITRES = Pattern.compile(
+            "(?i)\\b(litres?|liters?|gallons?|gals?|quarts?|pints?|(fl(uid)? )?ounces?|(fl )?oz|ml)\\b");
+
+    private static final Pattern KILOGRAMS =
+            Pattern.compile("(?i)\\b(pounds?|lbs?|grams?|kilograms?|kilos?|kg|ounces?|oz)\\b");
+
     /** What says that feed is weighed as it lies, and nothing of the unit. */
     private static final Pattern AS_IT_LIES = Pattern.compile("(?i)as[ -]?fed|as[ -]?is|(fresh|wet)( weight)?|fw");
 
@@ -74,6 +80,11 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             if (tons != null && tons.find()) {
                 // "Tons left" are no tonnes, and "Tonnes left" say their unit.
                 return of(column, "", tons.group(), customary);
+            }
+            String amount = amountIn(column, header);
+            if (!amount.isEmpty()) {
+                // "Gallons used" are no litres.
+                return of(column, "", amount, customary);
             }
             if (HeaderText.saysShare(header)) {
                 return share(column);
@@ -138,6 +149,13 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                 ? known(Units.PERCENT)
                 : asked("A share does not measure " + column.symbol().name() + ": write for example " + example(column)
                         + ".");
+    }
+
+    /** "Gallons used" and "Pounds collected": the unit of an amount, a word of the header's name; "" if it names none. */
+    private static String amountIn(ColumnSpec column, String header) {
+        Pattern words = column.measuredBy(Units.L) ? LITRES : column.measuredBy(Units.KG) ? KILOGRAMS : null;
+        Matcher word = words == null ? null : words.matcher(header);
+        return word != null && word.find() ? word.group() : "";
     }
 
     /** A unit that is told by a word of the header's name itself; null if none is. */
