@@ -27,6 +27,9 @@ public sealed interface UnitText {
     /** Not a unit known here. */
     record Unknown(String text) implements UnitText {}
 
+    /** A twelfth of a year. */
+    Unit MONTH = Unit.of("month", Units.S.dimension(), Units.YR.factor().times(Ratio.of(1, 12)));
+
     /** American moisture content, per cent of the fresh mass: 100 less the dry matter. */
     Unit PERCENT_MOISTURE = new Unit("% moisture", Units.PERCENT_DM.dimension(), Ratio.of(-1, 100), Ratio.ONE);
 

@@ -19,9 +19,6 @@ final class UnitWords {
     /** What continental yields are told in: 100 kg. */
     private static final Unit DECITONNE =
             Unit.of("dt", Units.KG.dimension(), Units.KG.factor().times(Ratio.of(100)));
-    /** Square foot and the like are built from lengths. */
-    private static final Unit MONTH =
-            Unit.of("month", Units.S.dimension(), Units.YR.factor().times(Ratio.of(1, 12)));
 
     private static final Unit PENNY = Unit.of("p", Units.MONEY_UNIT.dimension(), Ratio.of(1, 100));
 
@@ -60,7 +57,7 @@ final class UnitWords {
         add(Units.H, "h, hr, hrs, hour, hours");
         add(Units.D, "d, day, days");
         add(Units.WEEK, "week, weeks, wk, wks");
-        add(MONTH, "month, months, mth, mths");
+        add(UnitText.MONTH, "month, months, mth, mths");
         add(Units.YR, "yr, yrs, year, years, annum");
         add(Units.BAR, "bar, bars");
         add(Units.KPA, "kpa");

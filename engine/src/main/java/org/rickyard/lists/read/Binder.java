@@ -213,15 +213,14 @@ final class Binder {
             doubt = new UnitsAbove(table, customary).doubt(column, header, unit.unit());
             doubt = doubt == null ? AcresBeside.doubt(table, column, unit.unit()) : doubt;
         }
-        if (ColumnUnit.PER_DAY.equals(unit.question())) {
-            doubt = unit.question() + new RatePerDay(table, match, customary).figures(column, sheetColumn, rest);
-            unit = new ColumnUnit(null, false, doubt);
-        } else if (unit.question() != null && ThereAndBack.isSaid(column, header)) {
-            doubt = new ThereAndBack(table.grid(), table.headerRow()).question(column, sheetColumn, header);
-            unit = new ColumnUnit(null, false, doubt);
-        }
-        if (doubt != null && unit.question() == null) {
-            unit = new ColumnUnit(null, false, doubt);
+        if (unit.question() != null && ThereAndBack.isSaid(column, header)) {
+            unit = ColumnUnit.asked(
+                    new ThereAndBack(table.grid(), table.headerRow()).question(column, sheetColumn, header));
+        } else if (unit.question() != null) {
+            unit = ColumnUnit.asked(
+                    unit.question() + new RatePerDay(table, match, customary).figures(column, sheetColumn, rest));
+        } else if (doubt != null) {
+            unit = ColumnUnit.asked(doubt);
         }
         return new Binding(sheetColumn, header, rest, unit, unit.question() != null);
     }
@@ -371,8 +370,7 @@ final class Binder {
         for (ColumnSpec candidate : open) {
             bindings.put(
                     candidate,
-                    List.of(new Binding(
-                            sheetColumn, header, heading.rest(), new ColumnUnit(null, false, message), true)));
+                    List.of(new Binding(sheetColumn, header, heading.rest(), ColumnUnit.asked(message), true)));
         }
     }
 
@@ -398,8 +396,7 @@ final class Binder {
                             + " left out."));
             bindings.put(
                     Machines.POWER_BASIS,
-                    List.of(new Binding(
-                            power.sheetColumn(), power.header(), "", new ColumnUnit(null, false, "basis"), true)));
+                    List.of(new Binding(power.sheetColumn(), power.header(), "", ColumnUnit.asked("basis"), true)));
         }
     }
 }

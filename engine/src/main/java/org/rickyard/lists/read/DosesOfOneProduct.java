@@ -146,12 +146,8 @@ final class DosesOfOneProduct {
      */
     private static boolean isOnOther(Unit bare, Unit other) {
         return other.isCompatible(Units.DOSE)
-                ? !other.symbol().endsWith("/ha")
-                : other.isCompatible(Units.CONCENTRATION) && amount(bare).equals(amount(other));
-    }
-
-    private static String amount(Unit unit) {
-        return unit.symbol().split("/", 2)[0];
+                ? !other.isPer(Units.HA)
+                : other.isCompatible(Units.CONCENTRATION) && bare.counted().equals(other.counted());
     }
 
     private static boolean isAmount(Said said) {

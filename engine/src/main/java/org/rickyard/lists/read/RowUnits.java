@@ -205,7 +205,7 @@ final class RowUnits {
                         null);
             }
             if (!basisSaid && isCustomary(known.unit(), Units.DOSE)) {
-                return At.asked(perWhat(known.unit().symbol().split("/", 2)[0]));
+                return At.asked(perWhat(known.unit().counted()));
             }
             String assumed = basisSaid ? null : "doses in " + amount + " are per ha";
             return new At(known.unit(), known.productUnit(), null, assumed);
