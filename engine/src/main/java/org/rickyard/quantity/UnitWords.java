@@ -3,6 +3,7 @@ package org.rickyard.quantity;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The words for single units: what stands between the slashes of "kg DM/m3". All in lower case. */
@@ -21,6 +22,9 @@ final class UnitWords {
             Unit.of("dt", Units.KG.dimension(), Units.KG.factor().times(Ratio.of(100)));
 
     private static final Unit PENNY = Unit.of("p", Units.MONEY_UNIT.dimension(), Ratio.of(1, 100));
+
+    private static final Pattern COUNTED =
+            Pattern.compile("(?<count>\\d{1,3}(?:,\\d{3})+|\\d+\\.?\\d*|\\.\\d+) ?(?<unit>\\D.*)");
 
     private static final Map<String, List<Unit>> WORDS = new HashMap<>();
 
@@ -119,6 +123,29 @@ final class UnitWords {
         for (String word : words.split(", ")) {
             WORDS.put(word, candidates);
         }
+    }
+
+    /**
+     * The units a text may mean that may begin with how many of them it is: "100 l", "1,000 sq ft", "ha". A hundred litres
+     * are then one unit, of that name.
+     *
+     * @param text in lower case, single spaces
+     */
+    static List<Unit> several(String text, CustomaryUnits customary) {
+        Matcher counted = COUNTED.matcher(text);
+        if (!counted.matches()) {
+            return meanings(text, customary);
+        }
+        Ratio count = Ratio.of(counted.group("count").replace(",", ""));
+        return count.numerator().signum() == 0
+                ? List.of()
+                : meanings(counted.group("unit"), customary).stream()
+                        .filter(Unit::isProportional)
+                        .map(unit -> Unit.of(
+                                counted.group("count") + " " + unit.symbol(),
+                                unit.dimension(),
+                                unit.factor().times(count)))
+                        .toList();
     }
 
     /**
