@@ -53,9 +53,6 @@ public sealed interface DoseText {
     /** Not a dose unit known here. */
     record Unknown(String text) implements DoseText {}
 
-    /** "fl oz (US)", whose unit it is in brackets behind it. */
-    Pattern COUNTRY_BEHIND = Pattern.compile(" \\((us|uk)\\)$");
-
     /** Amounts of what a fertiliser feeds with, an old unit of it among them. */
     Pattern OF_NUTRIENT = Pattern.compile("units?( of)?( n| p| k)?/.*|(kgs?|g|lbs?|units?)( of)?"
             + " (n|p|k|p2o5|k2o|so3|mgo|nitrogen|phosphate|potash|nutrient)/.*");
@@ -108,7 +105,7 @@ public sealed interface DoseText {
         }
         int slash = plain.indexOf('/');
         String amountText = slash < 0 ? plain : plain.substring(0, slash);
-        List<Known> amounts = amounts(COUNTRY_BEHIND.matcher(amountText.strip()).replaceFirst("($1)"), customary);
+        List<Known> amounts = amounts(amountText.strip(), customary);
         List<Known> results = new ArrayList<>();
         if (slash < 0) {
             results = amounts;

@@ -125,6 +125,17 @@ final class UnitWords {
         }
     }
 
+    /** "gal (us)" and "ton (uk)": a unit that countries differ in, with whose it is in brackets. */
+    private static List<Unit> ofCountry(String word) {
+        int open = word.lastIndexOf('(');
+        String unit = open < 0 ? "" : word.substring(0, open).strip();
+        if (WORDS.getOrDefault(unit, List.of()).size() < 2) {
+            return List.of();
+        }
+        CustomaryUnits country = CustomaryUnits.of(word.substring(open + 1, word.length() - 1));
+        return country == CustomaryUnits.UK || country == CustomaryUnits.US ? meanings(unit, country) : List.of();
+    }
+
     /**
      * The units a text may mean that may begin with how many of them it is: "100 l", "1,000 sq ft", "ha". A hundred litres
      * are then one unit, of that name.
@@ -155,6 +166,9 @@ final class UnitWords {
      */
     static List<Unit> meanings(String word, CustomaryUnits customary) {
         List<Unit> all = WORDS.getOrDefault(word, List.of());
+        if (all.isEmpty() && word.endsWith(")")) {
+            return ofCountry(word);
+        }
         if (all.size() < 2) {
             return all;
         }
