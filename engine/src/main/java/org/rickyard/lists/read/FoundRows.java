@@ -36,7 +36,7 @@ final class FoundRows implements ListRows {
         /** One more than the index into {@link #units}, 0 for none; null if no unit differs from row to row. */
         short[] unit;
 
-        RowUnits.At[] units = new RowUnits.At[0];
+        UnitInRow[] units = new UnitInRow[0];
         /** One more than the index into {@link #words}; 0 where the client's own words stand. */
         byte[] word;
 
@@ -62,7 +62,7 @@ final class FoundRows implements ListRows {
             this.isMeasured = spec.isNumeric() || spec.type() == ColumnSpec.Type.TEXT_OR_NUMBER;
         }
 
-        short unitIndex(RowUnits.At at) {
+        short unitIndex(UnitInRow at) {
             for (int i = 0; i < units.length; i++) {
                 if (units[i] == at) {
                     return (short) (i + 1);
@@ -73,7 +73,7 @@ final class FoundRows implements ListRows {
             return (short) units.length;
         }
 
-        RowUnits.At at(int row) {
+        UnitInRow at(int row) {
             return unit[row] == 0 ? null : units[unit[row] - 1];
         }
 
@@ -159,7 +159,7 @@ final class FoundRows implements ListRows {
                 return null;
             }
             if (unit != null) {
-                RowUnits.At at = at(row);
+                UnitInRow at = at(row);
                 return at == null ? null : at.unit();
             }
             if (spec.type() == ColumnSpec.Type.NOZZLE) {
@@ -170,7 +170,7 @@ final class FoundRows implements ListRows {
 
         @Override
         public Optional<String> productUnit(int row) {
-            RowUnits.At at = unit == null ? null : at(row);
+            UnitInRow at = unit == null ? null : at(row);
             return at == null ? Optional.empty() : Optional.ofNullable(at.productUnit());
         }
 
