@@ -93,7 +93,8 @@ public final class Machines {
             .help("One headland turn.");
     /** Other lost time. */
     public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)
-            .also("other stoppages, other losses, lost time, other time lost, stoppages")
+            .also(
+                    "other stoppages, other losses, lost time, time lost, time loss, loss of time, other time lost, stoppages")
             .help("Time lost per hectare other than in turns.");
     /** Output by mass or volume. */
     public static final ColumnSpec OUTPUT = number("Output", Quantities.OUTPUT)
@@ -357,10 +358,9 @@ public final class Machines {
 
     /** Rows or furrows. */
     public static final ColumnSpec ROWS = number("Rows", Quantities.ROWS)
-            .also(
-                    "knives, number of knives, no of knives, shanks, number of shanks, no of shanks, coulters, number of coulters, no of coulters, "
-                            + "number of rows, no of rows, row units, bottoms, number of bottoms, furrows, "
-                            + "number of furrows, shares, number of shares, number of bodies, bodies")
+            .also("shanks, number of shanks, no of shanks, coulters, number of coulters, no of coulters, "
+                    + "number of rows, no of rows, row units, bottoms, number of bottoms, furrows, "
+                    + "number of furrows, shares, number of shares, number of bodies, bodies")
             .help("Rows or furrows worked in one pass, where no working width is typed.");
     /** The width of each. */
     public static final ColumnSpec ROW_WIDTH = number("Row width", Quantities.ROW_WIDTH)
@@ -536,6 +536,7 @@ public final class Machines {
                     MASS,
                     "tractor weight, weight of tractor, tractor mass, packing tractor weight, weight of packing tractor, rolling tractor weight")
             .otherwiseMeasured(PUMP_FLOW, "pump, spray pump")
+            .otherwiseMeasured(FIELD_EFFICIENCY, "time lost, lost time, time loss, loss of time")
             .otherwiseMeasured(ROUND_TIME, "round trip")
             .otherwiseMeasured(TIMED_DISTANCE, "distance")
             .unclear(List.of("time", "seconds", "secs"), TIMED_SECONDS)

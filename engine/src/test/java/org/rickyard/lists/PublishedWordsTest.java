@@ -81,7 +81,7 @@ class PublishedWordsTest {
                                 "Amount of water used (L)",
                                 "Water to refill (ml)"),
                         words(Machines.LIST, "Test weight", "Weight spread (lb)", "Material collected (kg)"),
-                        words(Machines.LIST, "Rows", "Knives", "Number of shanks", "No. of coulters"),
+                        words(Machines.LIST, "Rows", "Number of shanks", "No. of coulters"),
                         words(Machines.LIST, "Row width", "Shank spacing (in)", "Coulter spacing (cm)"),
                         words(
                                 Machines.LIST,

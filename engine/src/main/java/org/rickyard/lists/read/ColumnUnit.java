@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.HowKnown;
 import org.rickyard.lists.text.SaidUnit;
@@ -44,6 +45,9 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
 
     /** What says that feed is weighed as it lies, and nothing of the unit. */
     private static final Pattern AS_IT_LIES = Pattern.compile("(?i)as[ -]?fed|as[ -]?is|(fresh|wet)( weight)?|fw");
+
+    /** "Time lost (%)" is what the efficiency leaves of all time. */
+    private static final Pattern LOST = Pattern.compile("(?i)\\b(lost|loss)\\b");
 
     private static final Pattern AT_EITHER_END = Pattern.compile("^[\\s,;:.()\\[\\]-]+|[\\s,;:.()\\[\\]-]+$");
 
@@ -98,6 +102,12 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             return of(column, header, "", customary);
         }
         UnitText text = UnitText.read(rest, customary);
+        if (column == Machines.FIELD_EFFICIENCY
+                && LOST.matcher(header).find()
+                && text instanceof UnitText.Known share
+                && share.unit().isSameScale(Units.PERCENT)) {
+            return known(UnitText.PERCENT_LOST);
+        }
         if (text instanceof UnitText.Unknown
                 && CustomaryUnits.of(rest) != CustomaryUnits.UNSET
                 && UnitText.read(header, customary) instanceof UnitText.Known whole) {
