@@ -38,7 +38,7 @@ final class FoundRows implements ListRows {
         /** One more than the index into {@link #units}, 0 for none; null if no unit differs from row to row. */
         short[] unit;
 
-        RowUnits.At[] units = new RowUnits.At[0];
+        UnitInRow[] units = new UnitInRow[0];
         /** One more than the index into {@link #words}; 0 where the client's own words stand. */
         byte[] word;
 
@@ -70,7 +70,7 @@ final class FoundRows implements ListRows {
                     && rows.spec.identity().get(0) == spec;
         }
 
-        short unitIndex(RowUnits.At at) {
+        short unitIndex(UnitInRow at) {
             for (int i = 0; i < units.length; i++) {
                 if (units[i] == at) {
                     return (short) (i + 1);
@@ -81,7 +81,7 @@ final class FoundRows implements ListRows {
             return (short) units.length;
         }
 
-        RowUnits.At at(int row) {
+        UnitInRow at(int row) {
             return unit[row] == 0 ? null : units[unit[row] - 1];
         }
 
@@ -171,7 +171,7 @@ final class FoundRows implements ListRows {
                 return null;
             }
             if (unit != null) {
-                RowUnits.At at = at(row);
+                UnitInRow at = at(row);
                 return at == null ? null : at.unit();
             }
             if (spec.type() == ColumnSpec.Type.NOZZLE) {
@@ -182,7 +182,7 @@ final class FoundRows implements ListRows {
 
         @Override
         public Optional<String> productUnit(int row) {
-            RowUnits.At at = unit == null ? null : at(row);
+            UnitInRow at = unit == null ? null : at(row);
             return at == null ? Optional.empty() : Optional.ofNullable(at.productUnit());
         }
 
