@@ -10,8 +10,8 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.HeaderUnit;
+import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.ThereAndBack;
-import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
@@ -58,7 +58,7 @@ final class Binder {
             bindCertain(column);
         }
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading != null && !heading.isCertain()) {
                 askWhichColumn(heading, match.firstColumn() + i);
             }
@@ -74,7 +74,7 @@ final class Binder {
         List<Integer> places = new ArrayList<>();
         boolean settled = false;
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading == null || !heading.isCertain() || heading.column() != column) {
                 continue;
             }
@@ -103,7 +103,7 @@ final class Binder {
         }
     }
 
-    private Binding binding(ColumnSpec column, Vocabulary.Heading heading, int sheetColumn) {
+    private Binding binding(ColumnSpec column, Heading heading, int sheetColumn) {
         String header = table.headers()[sheetColumn];
         String inRow = measure.inUnitsRow(sheetColumn);
         String rest = heading.rest().isEmpty() ? inRow : heading.rest();
@@ -156,7 +156,7 @@ final class Binder {
     }
 
     /** One figure for all of the columns that a header could mean, where none of them has its own. */
-    private boolean bindAlike(Vocabulary.Heading heading, int sheetColumn) {
+    private boolean bindAlike(Heading heading, int sheetColumn) {
         String header = table.headers()[sheetColumn];
         HeaderText text = HeaderText.of(header);
         boolean alike = heading.candidates().stream().noneMatch(bindings::containsKey)
@@ -180,7 +180,7 @@ final class Binder {
         return alike;
     }
 
-    private void askWhichColumn(Vocabulary.Heading heading, int sheetColumn) {
+    private void askWhichColumn(Heading heading, int sheetColumn) {
         if (bindAlike(heading, sheetColumn)) {
             return;
         }
@@ -244,7 +244,7 @@ final class Binder {
     }
 
     private boolean isSettled(ColumnSpec column) {
-        for (Vocabulary.Heading heading : match.headings()) {
+        for (Heading heading : match.headings()) {
             if (heading != null && heading.settled() && heading.candidates().contains(column)) {
                 return true;
             }

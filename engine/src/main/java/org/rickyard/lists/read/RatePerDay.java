@@ -6,7 +6,7 @@ import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.header.HeaderRow;
-import org.rickyard.lists.header.Vocabulary;
+import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
@@ -64,7 +64,7 @@ final class RatePerDay {
     private int hours() {
         int found = -1;
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading != null && heading.isCertain() && heading.column() == Machines.HOURS_PER_DAY) {
                 boolean inHours = heading.rest().isEmpty()
                         || UnitText.read(heading.rest(), customary) instanceof UnitText.Known known
