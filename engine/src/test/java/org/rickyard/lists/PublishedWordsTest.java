@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.quantity.Units;
@@ -143,7 +144,7 @@ class PublishedWordsTest {
     @ParameterizedTest
     @MethodSource("sure")
     void aHeaderIsKnown(Word word) {
-        Vocabulary.Heading heading = new Vocabulary(word.list()).read(HeaderText.of(word.header()));
+        Heading heading = new Vocabulary(word.list()).read(HeaderText.of(word.header()));
         assertThat(heading).as("%s", word).isNotNull();
         assertThat(heading.isCertain()).as("%s", word).isTrue();
         assertThat(heading.column().name()).isEqualTo(word.column());

@@ -181,7 +181,7 @@ public final class HeaderHints {
     }
 
     /** "Rate (gal/ac)" beside a product, where "GPA" is the water already: both were asked for, and neither was used. */
-    private void rateBesideWater(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+    private void rateBesideWater(HeaderRow.Match match, Heading[] headings) {
         if (match.vocabulary().spec() != Jobs.LIST
                 || match.places(Jobs.DOSE) > 0
                 || match.places(Jobs.PRODUCT) == 0
