@@ -152,7 +152,7 @@ public final class Machines {
     public static final ColumnSpec FUEL = number("Fuel", Quantities.FUEL_RATE)
             .or(Quantities.FUEL_FOR_AREA)
             .also(
-                    "fuel required, fuel needed, diesel fuel, diesel used, diesel consumption, fuel burnt, fuel burned, "
+                    ""
                             + "fuel use, fuel consumption, fuel rate, diesel, fuel per hour, fuel used, fuel requirement, diesel use, fuel burn")
             .help("Burnt in an hour at work; or on a hectare, if the header says so.");
     /** People. */
@@ -235,10 +235,9 @@ public final class Machines {
             .help("Washing out and cleaning down, once for a block.");
     /** A timed run. */
     public static final ColumnSpec TIMED_DISTANCE = number("Timed distance", Quantities.TIMED_DISTANCE)
-            .also(
-                    "distance covered, distance driven, distance walked, measured distance, test run, test strip length, length of test strip, length of test course, length of test run, calibration distance, "
-                            + "test distance, timed run, course length, length of course, course distance, course, distance timed, "
-                            + "distance travelled, distance traveled, test course")
+            .also("test strip length, length of test strip, length of test course, length of test run, "
+                    + "test distance, timed run, course length, length of course, course distance, course, distance timed, "
+                    + "distance travelled, distance traveled, test course")
             .help("Length of a run timed in the field, tank half full.");
     /** Its seconds. */
     public static final ColumnSpec TIMED_SECONDS = number("Timed seconds", Quantities.TIMED_SECONDS)
@@ -250,19 +249,18 @@ public final class Machines {
     /** A test with water. */
     public static final ColumnSpec TEST_AREA = number("Test area", Quantities.TEST_AREA)
             .also(
-                    "area of test plot, test plot area, plot area, calibration area, calibration plot, test strip area, area of test strip, area of plot, area of calibration plot, "
+                    "area of test plot, test plot area, calibration area, calibration plot, test strip area, area of test strip, area of calibration plot, "
                             + "area tested, area sprayed, area sprayed in test, test plot")
             .help("Ground sprayed with water in a test.");
     /** The water used in it. */
     public static final ColumnSpec TEST_VOLUME = number("Test volume", Quantities.TEST_VOLUME)
-            .also(
-                    "volume used, volume sprayed, volume applied, amount of water used, volume of water used, water applied, water sprayed, water to refill, volume to refill, refill volume, litres used, liters used, litres sprayed, liters sprayed, gallons used, gallons sprayed, liquid used, spray used, "
-                            + "water used in test, water used, volume used in test, volume sprayed in test")
+            .also("amount of water used, volume of water used, water to refill, volume to refill, refill volume, "
+                    + "water used in test, water used, volume used in test, volume sprayed in test")
             .help("Water used on the test area.");
     /** What a spreader or drill put out in it. */
     public static final ColumnSpec TEST_WEIGHT = number("Test weight", Quantities.TEST_WEIGHT)
             .also(
-                    "weight spread, weight applied, weight of material collected, weight of fertiliser collected, weight of fertilizer collected, weight of seed collected, fertiliser collected, fertilizer collected, seed collected, material collected, product collected, material spread, product spread, fertiliser spread, fertilizer spread, pounds collected, pounds spread, pounds applied, pounds caught, grams collected, grams caught, "
+                    "weight of material collected, weight of fertiliser collected, weight of fertilizer collected, weight of seed collected, fertiliser collected, fertilizer collected, seed collected, material collected, product collected, pounds collected, pounds caught, grams collected, grams caught, "
                             + "weight caught, weight collected, weight used in test, weight spread in test, test mass, catch weight")
             .help("Spreaders and drills: put out or caught on the test area.");
     /** Road speed with a load. */
@@ -344,7 +342,7 @@ public final class Machines {
     /** Hours per year. */
     public static final ColumnSpec HOURS_PER_YEAR = number("Hours per year", Quantities.HOURS_PER_YEAR)
             .also(
-                    "hours of use per year, hours of use a year, annual hours of use, hours of annual use, hours used per year, hours used annually, annual usage, yearly use, use per year, annual operating hours, operating hours per year, annual hours used, h/year, "
+                    "hours of use per year, hours of use a year, annual hours of use, hours of annual use, hours used per year, hours used annually, annual operating hours, operating hours per year, annual hours used, h/year, "
                             + "annual hours, hours/year, h/yr, annual use, hours a year, hrs per year, yearly hours, hrs/yr")
             .help("Worked in a year.");
 
@@ -524,13 +522,33 @@ public final class Machines {
             .otherwiseMeasured(
                     OUTPUT,
                     "material capacity, harvesting capacity, harvest capacity, forager capacity, forager output, chopping capacity, production rate, feed rate")
-            .otherwiseMeasured(TEST_AREA, "area covered, area treated")
+            .otherwiseMeasured(HOURS_PER_YEAR, "annual usage, yearly use, use per year")
             .otherwiseMeasured(
-                    TEST_VOLUME, "volume collected, amount used, quantity used, amount applied, amount sprayed")
+                    FUEL,
+                    "fuel required, fuel needed, diesel fuel, diesel used, diesel consumption, fuel burnt, fuel burned")
+            .otherwiseMeasured(TEST_AREA, "area covered, area treated, plot area, area of plot")
+            .otherwiseMeasured(
+                    TIMED_DISTANCE,
+                    "distance covered, distance driven, distance walked, measured distance, test run, calibration distance")
+            // Of a season as likely, but not beside the ground of a test.
+            .otherwiseBeside(
+                    TEST_VOLUME,
+                    "volume used, volume sprayed, volume applied, volume collected, water applied, water sprayed, litres used, liters"
+                            + " used, litres sprayed, liters sprayed, gallons used, gallons sprayed, liquid used, spray used",
+                    TEST_AREA,
+                    TIMED_DISTANCE)
+            .otherwiseBeside(
+                    TEST_WEIGHT,
+                    "weight spread, weight applied, weight of material, weight of seed, weight of fertiliser, weight of"
+                            + " fertilizer, material spread, product spread, fertiliser spread, fertilizer spread, pounds spread, pounds"
+                            + " applied",
+                    TEST_AREA,
+                    TIMED_DISTANCE)
+            .otherwiseBeside(TIMED_SECONDS, "average time, mean time, time required", TIMED_DISTANCE)
+            .otherwiseMeasured(TEST_VOLUME, "amount used, quantity used, amount applied, amount sprayed")
             .otherwiseMeasured(
                     TEST_WEIGHT,
-                    "amount collected, quantity collected, amount spread, amount applied, amount used, quantity used, weight of material, weight of seed, weight of fertiliser, weight of fertilizer, fertiliser used, fertilizer used, seed used, material used")
-            .otherwiseMeasured(TIMED_SECONDS, "average time, time required, mean time")
+                    "amount collected, quantity collected, amount spread, amount applied, amount used, quantity used")
             .otherwise(SPEED, "tractor speed")
             .otherwise(
                     MASS,

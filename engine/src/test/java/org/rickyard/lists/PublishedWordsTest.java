@@ -56,7 +56,7 @@ class PublishedWordsTest {
                                 "Annual hours of use",
                                 "Hours used per year",
                                 "Annual operating hours",
-                                "Use per year (hours)"),
+                                "Hours used annually"),
                         words(Machines.LIST, "Hours now", "Hour meter reading", "Hours on machine"),
                         words(Machines.LIST, "Turn time", "Time for one turn (sec)"),
                         words(Machines.LIST, "Tank", "Sprayer tank capacity (gal)", "Spray tank volume (L)"),
@@ -72,16 +72,11 @@ class PublishedWordsTest {
                                 "Total boom output (L/min)",
                                 "Output of all nozzles (L/min)"),
                         words(Machines.LIST, "Working pressure", "Boom pressure (psi)", "Gauge pressure (bar)"),
-                        words(Machines.LIST, "Timed distance", "Distance covered (m)", "Distance walked (m)"),
+                        words(Machines.LIST, "Timed distance", "Length of test strip (m)"),
                         words(Machines.LIST, "Timed seconds", "Time to cover distance (s)", "Drive time (s)"),
                         words(Machines.LIST, "Test area", "Area of test plot (m2)", "Calibration area (ft2)"),
-                        words(
-                                Machines.LIST,
-                                "Test volume",
-                                "Volume used (L)",
-                                "Amount of water used (L)",
-                                "Water to refill (ml)"),
-                        words(Machines.LIST, "Test weight", "Weight spread (lb)", "Material collected (kg)"),
+                        words(Machines.LIST, "Test volume", "Amount of water used (L)", "Water to refill (ml)"),
+                        words(Machines.LIST, "Test weight", "Material collected (kg)"),
                         words(Machines.LIST, "Rows", "Number of shanks", "No. of coulters"),
                         words(Machines.LIST, "Row width", "Shank spacing (in)", "Coulter spacing (cm)"),
                         words(
@@ -156,8 +151,10 @@ class PublishedWordsTest {
         "Amount used (L), Test volume",
         "Amount used (kg), Test weight",
         "Amount collected (lb), Test weight",
+        "Distance covered (m), Timed distance",
+        "Annual usage (h), Hours per year",
+        "Fuel required (L/h), Fuel",
         "Area covered (m2), Test area",
-        "Average time (s), Timed seconds",
         "Machine capacity (ac/h), Rate of work",
         "Tractor weight (t), Mass"
     })
@@ -175,7 +172,9 @@ class PublishedWordsTest {
     @CsvSource({"Gallons used, 45.4249414", "Litres used, 12"})
     void anAmountNamedByItsUnitIsInIt(String header, double litres) {
         ListRows machines = find(
-                        new SheetOf("Machines").row("Machine", "Type", header).row("Mine", "sprayer", 12),
+                        new SheetOf("Machines")
+                                .row("Machine", "Type", "Test area (m2)", header)
+                                .row("Mine", "sprayer", 100, 12),
                         new SheetOf("Assumptions").row("Item", "Value", "Unit").row("Customary units", "US", null))
                 .rows(Machines.LIST);
         assertThat(machines.unit(Machines.TEST_VOLUME, 0)
@@ -195,6 +194,37 @@ class PublishedWordsTest {
                         .orElseThrow()
                         .convert(machines.number(Machines.TEST_WEIGHT, 0), Units.KG))
                 .isCloseTo(9.0718474, within(1e-9));
+    }
+
+    /** What a machine did in a season is no test of it, and no stop. */
+    @ParameterizedTest
+    @CsvSource({
+        "Area treated (ha), 200",
+        "Distance driven (km), 12000",
+        "Spray used (L), 20000",
+        "Weight spread (t), 400",
+        "Gallons used, 2000",
+        "Average time (h), 3",
+        "Annual usage (ha), 300",
+        "Diesel used (L), 3000"
+    })
+    void figuresOfASeasonAreNoTest(String header, double value) {
+        FoundLists found =
+                find(new SheetOf("Machines").row("Machine", "Type", header).row("Mine", "other", value));
+        assertThat(FoundIn.messages(found, Finding.Severity.STOP)).isEmpty();
+        assertThat(found.places().get(0).unrecognised()).containsExactly(header);
+    }
+
+    /** Beside the ground of a test they are what it took. */
+    @ParameterizedTest
+    @CsvSource({"Volume used (L), Test volume", "Weight spread (kg), Test weight", "Average time (s), Timed seconds"})
+    void besideTheGroundOfATestTheyAreOfIt(String header, String column) {
+        ListRows machines = find(new SheetOf("Machines")
+                        .row("Machine", "Type", "Test distance (m)", header)
+                        .row("Mine", "other", 50, 12))
+                .rows(Machines.LIST);
+        assertThat(machines.gives(Machines.LIST.column(column).orElseThrow(), 0))
+                .isTrue();
     }
 
     /** The weight of a bale was taken for one more amount in store, in other rows. */

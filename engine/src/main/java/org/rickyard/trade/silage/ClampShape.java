@@ -149,6 +149,8 @@ public final class ClampShape {
                     WorkedExample.from(Source.derived("the typed number stands before the default"))
                             .with(RAMPS, 1)
                             .gives(1, Units.ONE, 0),
+                    WorkedExample.from(Source.commonPractice("full height over the whole length"))
+                            .gives(0, Units.ONE, 0),
                     WorkedExample.from(Source.derived("a slope typed and how many have it"))
                             .with(RAMP_RUN, 1)
                             .with(RAMPS, 2)
