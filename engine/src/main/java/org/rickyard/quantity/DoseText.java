@@ -10,8 +10,13 @@ import java.util.regex.Pattern;
  * the product's own unit (litre, kilogram or tablet), the basis is an area or a volume of spray.
  */
 public sealed interface DoseText {
-    /** How many litres a dose is for: "100", "0.5", ".5". */
-    Pattern COUNT = Pattern.compile("\\d+\\.?\\d*|\\.\\d+");
+    /** Areas of which a dose names many. */
+    Pattern SQUARE = Pattern.compile(".*(ft|yd|m)2");
+
+    Pattern COUNTED = Pattern.compile("[\\d.]");
+
+    /** What is behind the litres that a dose is in. */
+    Pattern OF_SPRAY = Pattern.compile("( of)? (spray|water|mix)$");
 
     /**
      * One certain dose unit.
@@ -30,6 +35,11 @@ public sealed interface DoseText {
         public boolean isPerSpray() {
             return unit.isCompatible(Units.CONCENTRATION);
         }
+
+        /** Whether it says on or in what, and not an amount alone. */
+        public boolean isFull() {
+            return isPerArea() || isPerSpray();
+        }
     }
 
     /**
@@ -42,9 +52,6 @@ public sealed interface DoseText {
 
     /** Not a dose unit known here. */
     record Unknown(String text) implements DoseText {}
-
-    /** "fl oz (US)", whose unit it is in brackets behind it. */
-    Pattern COUNTRY_BEHIND = Pattern.compile(" \\((us|uk)\\)$");
 
     /** Amounts of what a fertiliser feeds with, an old unit of it among them. */
     Pattern OF_NUTRIENT = Pattern.compile("units?( of)?( n| p| k)?/.*|(kgs?|g|lbs?|units?)( of)?"
@@ -98,7 +105,7 @@ public sealed interface DoseText {
         }
         int slash = plain.indexOf('/');
         String amountText = slash < 0 ? plain : plain.substring(0, slash);
-        List<Known> amounts = amounts(COUNTRY_BEHIND.matcher(amountText.strip()).replaceFirst("($1)"), customary);
+        List<Known> amounts = amounts(amountText.strip(), customary);
         List<Known> results = new ArrayList<>();
         if (slash < 0) {
             results = amounts;
@@ -169,28 +176,14 @@ public sealed interface DoseText {
         return new Known(productUnit, Unit.of(unit.symbol(), Units.PRODUCT_UNIT.dimension(), unit.ratioTo(own)));
     }
 
+    /** What a dose is on or in: "ha", "1000 sq ft", "100 l of water". "2 ha" is as likely a slip, and is none. */
     private static List<Unit> bases(String text, CustomaryUnits customary) {
-        int letters = 0;
-        while (letters < text.length() && (Character.isDigit(text.charAt(letters)) || text.charAt(letters) == '.')) {
-            letters++;
-        }
-        String digits = text.substring(0, letters);
-        if (!digits.isEmpty() && !COUNT.matcher(digits).matches()) {
-            return List.of();
-        }
-        Ratio count = letters == 0 ? Ratio.ONE : Ratio.of(digits);
-        String word = text.substring(letters).strip().replaceAll("( of)? (spray|water|mix)$", "");
-        List<Unit> results = new ArrayList<>();
-        for (Unit unit : UnitWords.meanings(word, customary)) {
-            boolean fits = letters == 0
-                    ? unit.isCompatible(Units.HA) || unit.isCompatible(Units.L)
-                    : unit.isCompatible(Units.L) && count.numerator().signum() > 0;
-            if (fits) {
-                String symbol = letters == 0 ? unit.symbol() : digits + " " + unit.symbol();
-                results.add(Unit.of(symbol, unit.dimension(), unit.factor().times(count)));
-            }
-        }
-        return results;
+        return UnitWords.several(OF_SPRAY.matcher(text).replaceFirst(""), customary).stream()
+                .filter(unit -> unit.isCompatible(Units.L)
+                        || unit.isCompatible(Units.HA)
+                                && (SQUARE.matcher(unit.symbol()).matches()
+                                        || !COUNTED.matcher(unit.symbol()).lookingAt()))
+                .toList();
     }
 
     private static Ratio perLitre(Ratio share) {

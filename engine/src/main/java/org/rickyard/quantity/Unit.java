@@ -55,6 +55,20 @@ public record Unit(String symbol, Dimension dimension, Ratio factor, Ratio offse
     }
 
     /**
+     * Whether its symbol says that it is so much by each of another: "t/d" is by the day, and "L/min" is not, though both
+     * are by a time and the scale alone would not tell them apart.
+     */
+    public boolean isPer(Unit other) {
+        return symbol.endsWith("/" + other.symbol);
+    }
+
+    /** What its symbol counts, without that by each of which it is counted: "t" of "t/d", "L" of "L". */
+    public String counted() {
+        int per = symbol.lastIndexOf('/');
+        return per < 0 ? symbol : symbol.substring(0, per);
+    }
+
+    /**
      * The exact number by which a value in this unit is multiplied to give the value in the other.
      *
      * @throws UnitMismatchException if the dimensions differ or either unit has an offset

@@ -27,6 +27,9 @@ public sealed interface UnitText {
     /** Not a unit known here. */
     record Unknown(String text) implements UnitText {}
 
+    /** A twelfth of a year. */
+    Unit MONTH = Unit.of("month", Units.S.dimension(), Units.YR.factor().times(Ratio.of(1, 12)));
+
     /** American moisture content, per cent of the fresh mass: 100 less the dry matter. */
     Unit PERCENT_MOISTURE = new Unit("% moisture", Units.PERCENT_DM.dimension(), Ratio.of(-1, 100), Ratio.ONE);
 
@@ -125,14 +128,9 @@ public sealed interface UnitText {
         }
         boolean behind = matcher.group("amount") != null;
         String number = matcher.group(behind ? "time" : "first");
-        Unit unit = UnitWords.meanings(matcher.group(behind ? "unit" : "of"), customary)
+        String unit = matcher.group(behind ? "unit" : "of");
+        Unit time = UnitWords.several(number.equals("1") ? unit : number + " " + unit, customary)
                 .get(0);
-        Unit time = number.equals("1")
-                ? unit
-                : Unit.of(
-                        number + " " + unit.symbol(),
-                        unit.dimension(),
-                        unit.factor().times(Ratio.of(Long.parseLong(number))));
         String amounts = matcher.group(behind ? "amount" : "then").strip();
         // What is caught in a jug is in fluid ounces, though people leave the word out.
         return compound(OUNCES.contains(amounts) ? "fl oz" : amounts, customary).stream()
@@ -231,7 +229,7 @@ public sealed interface UnitText {
         List<Unit> results = part(parts[0], customary);
         for (int i = 1; i < parts.length && !results.isEmpty(); i++) {
             List<Unit> next = new ArrayList<>();
-            for (Unit denominator : part(parts[i], customary)) {
+            for (Unit denominator : under(parts[i], customary)) {
                 for (Unit numerator : results) {
                     if (numerator.isProportional() && denominator.isProportional()) {
                         next.add(numerator.over(denominator));
@@ -241,6 +239,12 @@ public sealed interface UnitText {
             results = next;
         }
         return results;
+    }
+
+    /** What stands below a slash: "gal/1000 sq ft" is by so many of them at a time. */
+    private static List<Unit> under(String part, CustomaryUnits customary) {
+        List<Unit> several = UnitWords.several(part.strip(), customary);
+        return several.isEmpty() ? part(part, customary) : several;
     }
 
     private static List<Unit> part(String part, CustomaryUnits customary) {

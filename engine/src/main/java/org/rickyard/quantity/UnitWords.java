@@ -3,6 +3,7 @@ package org.rickyard.quantity;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The words for single units: what stands between the slashes of "kg DM/m3". All in lower case. */
@@ -19,11 +20,11 @@ final class UnitWords {
     /** What continental yields are told in: 100 kg. */
     private static final Unit DECITONNE =
             Unit.of("dt", Units.KG.dimension(), Units.KG.factor().times(Ratio.of(100)));
-    /** Square foot and the like are built from lengths. */
-    private static final Unit MONTH =
-            Unit.of("month", Units.S.dimension(), Units.YR.factor().times(Ratio.of(1, 12)));
 
     private static final Unit PENNY = Unit.of("p", Units.MONEY_UNIT.dimension(), Ratio.of(1, 100));
+
+    private static final Pattern COUNTED =
+            Pattern.compile("(?<count>\\d{1,3}(?:,\\d{3})+|\\d+\\.?\\d*|\\.\\d+) ?(?<unit>\\D.*)");
 
     private static final Map<String, List<Unit>> WORDS = new HashMap<>();
 
@@ -60,7 +61,7 @@ final class UnitWords {
         add(Units.H, "h, hr, hrs, hour, hours");
         add(Units.D, "d, day, days");
         add(Units.WEEK, "week, weeks, wk, wks");
-        add(MONTH, "month, months, mth, mths");
+        add(UnitText.MONTH, "month, months, mth, mths");
         add(Units.YR, "yr, yrs, year, years, annum");
         add(Units.BAR, "bar, bars");
         add(Units.KPA, "kpa");
@@ -124,6 +125,40 @@ final class UnitWords {
         }
     }
 
+    /** "gal (us)" and "ton (uk)": a unit that countries differ in, with whose it is in brackets. */
+    private static List<Unit> ofCountry(String word) {
+        int open = word.lastIndexOf('(');
+        String unit = open < 0 ? "" : word.substring(0, open).strip();
+        if (WORDS.getOrDefault(unit, List.of()).size() < 2) {
+            return List.of();
+        }
+        CustomaryUnits country = CustomaryUnits.of(word.substring(open + 1, word.length() - 1));
+        return country == CustomaryUnits.UK || country == CustomaryUnits.US ? meanings(unit, country) : List.of();
+    }
+
+    /**
+     * The units a text may mean that may begin with how many of them it is: "100 l", "1,000 sq ft", "ha". A hundred litres
+     * are then one unit, of that name.
+     *
+     * @param text in lower case, single spaces
+     */
+    static List<Unit> several(String text, CustomaryUnits customary) {
+        Matcher counted = COUNTED.matcher(text);
+        if (!counted.matches()) {
+            return meanings(text, customary);
+        }
+        Ratio count = Ratio.of(counted.group("count").replace(",", ""));
+        return count.numerator().signum() == 0
+                ? List.of()
+                : meanings(counted.group("unit"), customary).stream()
+                        .filter(Unit::isProportional)
+                        .map(unit -> Unit.of(
+                                counted.group("count") + " " + unit.symbol(),
+                                unit.dimension(),
+                                unit.factor().times(count)))
+                        .toList();
+    }
+
     /**
      * The units a word may mean; one if it is certain, none if the word is not known.
      *
@@ -131,6 +166,9 @@ final class UnitWords {
      */
     static List<Unit> meanings(String word, CustomaryUnits customary) {
         List<Unit> all = WORDS.getOrDefault(word, List.of());
+        if (all.isEmpty() && word.endsWith(")")) {
+            return ofCountry(word);
+        }
         if (all.size() < 2) {
             return all;
         }

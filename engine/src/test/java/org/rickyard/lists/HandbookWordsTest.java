@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.read.ListFinder;
 import org.rickyard.lists.text.HeaderText;
@@ -13,7 +14,7 @@ import org.rickyard.lists.text.Words;
 
 /** Headers and words as handbooks, bulletins and their worked examples write them. */
 class HandbookWordsTest {
-    private static Vocabulary.Heading read(ListSpec list, String header) {
+    private static Heading read(ListSpec list, String header) {
         return new Vocabulary(list).read(HeaderText.of(header));
     }
 

@@ -48,6 +48,29 @@ class DoseTextTest {
         assertThat(known.unit().convert(1, Units.DOSE)).isCloseTo(perAcre / HA_PER_AC, within(1e-12));
     }
 
+    /** 1000 ft2 is 92.90304 m2, by the foot of 0.3048 m. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "fl oz/1000 sq ft; L; 0.0295735295625",
+                "fl oz per 1,000 sq ft; L; 0.0295735295625",
+                "lb/1000 ft2; kg; 0.45359237",
+                "oz/1000 square feet; kg; 0.028349523125",
+                "g/1000 ft2; kg; 0.001"
+            })
+    void dosesPerThousandSquareFeet(String text, String productUnit, double amount) {
+        DoseText.Known known = known(text, CustomaryUnits.US);
+        assertThat(known.productUnit()).isEqualTo(productUnit);
+        assertThat(known.unit().convert(1, Units.DOSE)).isCloseTo(amount / 92.90304 * 10_000, within(1e-9));
+    }
+
+    @Test
+    void doseOfNothingIsNone() {
+        assertThat(DoseText.read("g/0 ha", CustomaryUnits.UNSET)).isInstanceOf(DoseText.Unknown.class);
+        assertThat(DoseText.read("g/1000", CustomaryUnits.UNSET)).isInstanceOf(DoseText.Unknown.class);
+    }
+
     @ParameterizedTest
     @CsvSource({
         "%, L, 0.01",

@@ -50,6 +50,16 @@ class UnitTest {
     }
 
     @Test
+    void theSymbolSaysByEachOfWhat() {
+        assertThat(Units.T.over(Units.D).isPer(Units.D)).isTrue();
+        assertThat(Units.T.over(Units.H).isPer(Units.D)).isFalse();
+        assertThat(Units.D.isPer(Units.D)).isFalse();
+        assertThat(Units.T.over(Units.D).counted()).isEqualTo("t");
+        assertThat(Units.G.over(Units.KG).over(Units.D).counted()).isEqualTo("g/kg");
+        assertThat(Units.L.counted()).isEqualTo("L");
+    }
+
+    @Test
     void symbolsAreWrittenAsTheTradeDoes() {
         assertThat(Units.L_PER_HA).hasToString("L/ha");
         assertThat(Units.KM_PER_H.times(Units.M)).hasToString("km/h·m");

@@ -33,6 +33,11 @@ class UnitTextTest {
                 Arguments.of("mph, miles per hour", Units.MPH),
                 Arguments.of("L/ha, l/ha, litres per hectare, litres/ha, ltr/ha, liters per ha", Units.L_PER_HA),
                 Arguments.of("L/ac, litres per acre", Units.L.over(Units.AC)),
+                Arguments.of(
+                        "US gal/1000 sq ft, gal (US) per 1,000 ft2",
+                        Units.GAL_US.over(Unit.of("1000 ft2", Units.M2.dimension(), Ratio.of("92.90304")))),
+                Arguments.of("gal (US)/ac, gal (US) per acre, gal(US)/ac, US gal/ac", Units.GAL_US.over(Units.AC)),
+                Arguments.of("ton (US)/ac, ton (us) per acre", Units.SHORT_TON.over(Units.AC)),
                 Arguments.of("bar", Units.BAR),
                 Arguments.of("psi, PSI, lb/in2", Units.PSI),
                 Arguments.of("kPa", Units.KPA),

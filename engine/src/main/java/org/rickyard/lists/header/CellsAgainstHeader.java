@@ -37,7 +37,7 @@ final class CellsAgainstHeader {
     }
 
     /** Takes out, or leaves open, the headings that their cells contradict. */
-    void apply(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+    void apply(HeaderRow.Match match, Heading[] headings) {
         numbersOfRows(match, headings);
         for (int i = 0; i < headings.length; i++) {
             leaveWhatCannotBe(headings, i, match.firstColumn() + i);
@@ -45,9 +45,9 @@ final class CellsAgainstHeader {
     }
 
     /** "No." over 1, 2, 3 counts the rows, and not what is in them. */
-    private void numbersOfRows(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+    private void numbersOfRows(HeaderRow.Match match, Heading[] headings) {
         for (int i = 0; i < headings.length; i++) {
-            Vocabulary.Heading heading = headings[i];
+            Heading heading = headings[i];
             if (heading == null
                     || !heading.isCertain()
                     || heading.settled()
@@ -62,7 +62,7 @@ final class CellsAgainstHeader {
                 headings[i] = null;
                 note(match.firstColumn() + i, " is not read: its cells number the rows.");
             } else if (rows > 2) {
-                headings[i] = new Vocabulary.Heading(heading.candidates(), heading.rest(), 1, false, null);
+                headings[i] = new Heading(heading.candidates(), heading.rest(), 1, false, null);
             }
         }
     }
@@ -71,8 +71,8 @@ final class CellsAgainstHeader {
      * "Operator" over the names of people counts no crew, and "Season" over years is no time of feeding: a header by
      * another name than the column's own is none of it where not one cell could be.
      */
-    private void leaveWhatCannotBe(Vocabulary.Heading[] headings, int place, int sheetColumn) {
-        Vocabulary.Heading heading = headings[place];
+    private void leaveWhatCannotBe(Heading[] headings, int place, int sheetColumn) {
+        Heading heading = headings[place];
         boolean open = heading != null
                 && heading.isCertain()
                 && heading.weight() == 2

@@ -83,7 +83,7 @@ public final class ChoiceByContents {
     }
 
     /** Whether a header means nothing yet, or is the name of a job, which a job may do without. */
-    private static boolean isOpen(Vocabulary.Heading heading) {
+    private static boolean isOpen(Heading heading) {
         return heading == null || heading.isCertain() && !heading.settled() && heading.column() == Jobs.JOB;
     }
 

@@ -31,7 +31,7 @@ final class DoseUnitAlone {
      *
      * @param allSpreading whether all work of the list is spreading
      */
-    void apply(HeaderRow.Match match, Vocabulary.Heading[] headings, BooleanSupplier allSpreading) {
+    void apply(HeaderRow.Match match, Heading[] headings, BooleanSupplier allSpreading) {
         ColumnSpec dose = RatesOfProduct.doseWanting(match.with(headings));
         if (dose == null) {
             return;
@@ -43,13 +43,12 @@ final class DoseUnitAlone {
             place = place >= 0 && allSpreading.getAsBoolean() && !tellsAreas(match) ? place : -1;
         }
         if (place >= 0) {
-            headings[place] =
-                    new Vocabulary.Heading(List.of(dose), headers[match.firstColumn() + place], 2, false, null);
+            headings[place] = new Heading(List.of(dose), headers[match.firstColumn() + place], 2, false, null);
         }
     }
 
     /** The one header that is read as nothing else and is such a unit; -1 if there is none, or several. */
-    private int only(HeaderRow.Match match, Vocabulary.Heading[] headings, Predicate<String> isUnit) {
+    private int only(HeaderRow.Match match, Heading[] headings, Predicate<String> isUnit) {
         int place = -1;
         for (int i = 0; i < headings.length; i++) {
             String header = headers[match.firstColumn() + i];
@@ -84,7 +83,7 @@ final class DoseUnitAlone {
         Vocabulary fields = new Vocabulary(Fields.LIST);
         for (int i = 0; i < match.headings().length; i++) {
             String header = headers[match.firstColumn() + i];
-            Vocabulary.Heading heading = header == null || header.isEmpty() ? null : fields.read(HeaderText.of(header));
+            Heading heading = header == null || header.isEmpty() ? null : fields.read(HeaderText.of(header));
             if (heading != null && heading.candidates().contains(Fields.AREA)) {
                 return true;
             }

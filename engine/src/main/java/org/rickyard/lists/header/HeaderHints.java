@@ -55,7 +55,7 @@ public final class HeaderHints {
 
     /** The same header row, read with what stands beside and under its headers. */
     public HeaderRow.Match applied(HeaderRow.Match match) {
-        Vocabulary.Heading[] headings = match.headings().clone();
+        Heading[] headings = match.headings().clone();
         for (int i = 0; i < headings.length; i++) {
             if (!units.take(match, headings, i) && countsMachines(match, i)) {
                 headings[i] = match.places(Machines.NUMBER) == 0 ? headings[i].as(Machines.NUMBER, "") : null;
@@ -114,7 +114,7 @@ public final class HeaderHints {
     }
 
     /** "Field / block" over the jobs is where they are done, and no group of fields beside it. */
-    private void fieldsOrBlocks(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+    private void fieldsOrBlocks(HeaderRow.Match match, Heading[] headings) {
         for (int i = 0; i < headings.length && match.vocabulary().spec() == Jobs.LIST; i++) {
             if (headings[i] != null
                     && headings[i].isCertain()
@@ -127,7 +127,7 @@ public final class HeaderHints {
     }
 
     /** A "Task" is an operation if its cells are, "mow", "spray"; "T1 wheat" beside what is sprayed is the name of a job. */
-    private void tasksThatAreNames(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+    private void tasksThatAreNames(HeaderRow.Match match, Heading[] headings) {
         boolean told =
                 HeadersNotRead.WORK.stream().anyMatch(column -> column != Jobs.OPERATION && match.places(column) > 0);
         for (int i = 0; told && i < headings.length; i++) {
@@ -143,7 +143,7 @@ public final class HeaderHints {
     }
 
     /** A "Ref" is the name of a job where others come after it; else it may number every row, and part a tank mix. */
-    private void refsThatNothingFollows(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+    private void refsThatNothingFollows(HeaderRow.Match match, Heading[] headings) {
         for (int i = 0; i < headings.length && match.places(Jobs.AFTER) == 0; i++) {
             if (headings[i] != null
                     && headings[i].isCertain()
@@ -156,12 +156,12 @@ public final class HeaderHints {
     }
 
     /** "Rate (gal/ac)" or "m3/ha" where all work is spreading is what is spread, and no water of a sprayer. */
-    private void ratesOfSpreading(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+    private void ratesOfSpreading(HeaderRow.Match match, Heading[] headings) {
         if (match.vocabulary().spec() != Jobs.LIST || match.places(Jobs.DOSE) > 0 || !isAllSpreading(match)) {
             return;
         }
         for (int i = 0; i < headings.length; i++) {
-            Vocabulary.Heading heading = headings[i];
+            Heading heading = headings[i];
             String header = headers[match.firstColumn() + i];
             if (heading != null
                     && !heading.settled()
@@ -181,7 +181,7 @@ public final class HeaderHints {
     private boolean isAllSpreading(HeaderRow.Match match) {
         ColumnSpec work = match.places(Jobs.OPERATION) > 0 ? Jobs.OPERATION : Jobs.JOB;
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading != null && heading.isCertain() && heading.column() == work) {
                 List<String> texts = TextsBelow.of(grid, headerRow, match.firstColumn() + i).stream()
                         .map(Words::normal)
@@ -234,7 +234,7 @@ public final class HeaderHints {
         }
         int place = -1;
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading != null
                     && !heading.isCertain()
                     && !(told.measured() && heading.rest().isEmpty())
@@ -250,7 +250,7 @@ public final class HeaderHints {
         }
         // "L/ac" by itself is name and unit in one.
         String header = headers[match.firstColumn() + place];
-        Vocabulary.Heading heading = match.headings()[place];
+        Heading heading = match.headings()[place];
         match.headings()[place] = heading.as(told.column(), heading.unitIn(header));
         List<String> beside = told.beside().stream()
                 .map(column -> Words.quoted(match.headerOf(column, headers)))
@@ -264,7 +264,7 @@ public final class HeaderHints {
     }
 
     /** "Nozzles" over 24 and 72 is how many there are: beyond 20 only 25 and 67 are sizes, and round ones may be. */
-    private boolean isCounts(Vocabulary.Heading heading, int sheetColumn) {
+    private boolean isCounts(Heading heading, int sheetColumn) {
         boolean plural =
                 headers[sheetColumn] != null && headers[sheetColumn].strip().endsWith("s");
         if (!plural
@@ -296,7 +296,7 @@ public final class HeaderHints {
     }
 
     /** "Nozzle" over 04, 11004 and "ISO 03 blue" is no count of nozzles. */
-    private boolean isSizes(Vocabulary.Heading heading, int sheetColumn) {
+    private boolean isSizes(Heading heading, int sheetColumn) {
         if (heading == null || heading.isCertain() || !heading.candidates().contains(Machines.NOZZLE_SIZE)) {
             return false;
         }
@@ -320,7 +320,7 @@ public final class HeaderHints {
 
     /** "Units" over 1, 2 in a list of machines is how many there are. */
     private boolean countsMachines(HeaderRow.Match match, int place) {
-        Vocabulary.Heading heading = match.headings()[place];
+        Heading heading = match.headings()[place];
         if (match.vocabulary().spec() != Machines.LIST
                 || heading == null
                 || !heading.isCertain()

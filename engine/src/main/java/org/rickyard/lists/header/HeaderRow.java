@@ -23,24 +23,19 @@ public final class HeaderRow {
      * @param score the higher the better
      */
     public record Match(
-            Vocabulary vocabulary,
-            int firstColumn,
-            Vocabulary.Heading[] headings,
-            List<String> missing,
-            int matched,
-            int score) {
+            Vocabulary vocabulary, int firstColumn, Heading[] headings, List<String> missing, int matched, int score) {
         public int lastColumn() {
             return firstColumn + headings.length - 1;
         }
 
         /** The same with headings read otherwise. */
-        Match with(Vocabulary.Heading[] others) {
+        Match with(Heading[] others) {
             return new Match(vocabulary, firstColumn, others, missing, matched, score);
         }
 
         /** The same with what means one column read as another. */
         public Match readAs(ColumnSpec column, ColumnSpec other) {
-            Vocabulary.Heading[] read = headings.clone();
+            Heading[] read = headings.clone();
             for (int i = 0; i < read.length; i++) {
                 if (read[i] != null && read[i].isCertain() && read[i].column() == column) {
                     read[i] = read[i].as(other, "");
@@ -52,7 +47,7 @@ public final class HeaderRow {
         /** How many headers mean the column and no other. */
         public int places(ColumnSpec column) {
             int places = 0;
-            for (Vocabulary.Heading heading : headings) {
+            for (Heading heading : headings) {
                 places += heading != null && heading.isCertain() && heading.column() == column ? 1 : 0;
             }
             return places;
@@ -69,7 +64,7 @@ public final class HeaderRow {
         }
 
         public boolean holds(ColumnSpec column) {
-            for (Vocabulary.Heading heading : headings) {
+            for (Heading heading : headings) {
                 if (heading != null && heading.candidates().contains(column)) {
                     return true;
                 }
@@ -91,17 +86,11 @@ public final class HeaderRow {
     /** A list that knows twice the headers that another knows is the one that is meant. */
     private static final int PLAINLY = 2;
 
-    /** So many headers of another list may mean something to one by chance: a clamp is a column of fields too. */
-    private static final int MOST_BY_CHANCE = 1;
-
     /** What a list lacks where but a few of its headers are there. */
     public static final String MORE = "more headers it knows";
 
     /** A row knowing so many headers of a list is hardly there by chance. */
     public static final int HARDLY_BY_CHANCE = 4;
-
-    /** One header that a list knows, touching another list, is no list of its own: "Spray no" beside what is sprayed. */
-    private static final int LEAST_BESIDE = 2;
 
     private final List<Vocabulary> vocabularies;
 
@@ -111,14 +100,19 @@ public final class HeaderRow {
         this.vocabularies = vocabularies;
     }
 
+    /** The lists that are looked for. */
+    List<Vocabulary> vocabularies() {
+        return vocabularies;
+    }
+
     /** Reads the headers from one column to another for one list. */
     public Match match(Vocabulary vocabulary, String[] headers, int first, int last, boolean named) {
-        Vocabulary.Heading[] headings = new Vocabulary.Heading[last - first + 1];
+        Heading[] headings = new Heading[last - first + 1];
         int matched = 0;
         int score = named ? 5 : 0;
         for (int column = first; column <= last; column++) {
             if (headers[column] != null) {
-                Vocabulary.Heading heading = vocabulary.read(text(headers[column]));
+                Heading heading = vocabulary.read(text(headers[column]));
                 headings[column - first] = heading;
                 if (heading != null) {
                     matched++;
@@ -153,7 +147,7 @@ public final class HeaderRow {
      * The headers that mean nothing to a list so far and may mean something otherwise, each in its place; null elsewhere,
      * and if there are none.
      */
-    private HeaderText[] unread(Vocabulary vocabulary, Vocabulary.Heading[] headings, String[] headers, int first) {
+    private HeaderText[] unread(Vocabulary vocabulary, Heading[] headings, String[] headers, int first) {
         HeaderText[] unread = null;
         for (int i = 0; i < headings.length; i++) {
             if (headings[i] == null && headers[first + i] != null) {
@@ -211,9 +205,14 @@ public final class HeaderRow {
         boolean other = best != null
                 && lacking != null
                 && !named.contains(best.vocabulary())
-                && !OF_FLAT_LISTS.contains(best.vocabulary().spec())
+                && !isOfFlatList(best.vocabulary())
                 && lacking.matched() >= best.matched() * PLAINLY;
         return other ? null : best;
+    }
+
+    /** Whether one header row may serve the list and others at once. */
+    static boolean isOfFlatList(Vocabulary vocabulary) {
+        return OF_FLAT_LISTS.contains(vocabulary.spec());
     }
 
     private static boolean isBetter(Match match, Match best) {
@@ -265,181 +264,5 @@ public final class HeaderRow {
         }
         Match mixes = match(Mixes.LIST, headers, match.firstColumn(), match.lastColumn(), false);
         return mixes != null && mixes.missing().isEmpty() && !isStore(match);
-    }
-
-    /**
-     * The lists that stand side by side in a row.
-     *
-     * @param headers per column of the sheet, null where there is none
-     */
-    public List<Match> split(String[] headers, List<Vocabulary> named) {
-        List<int[]> runs = runs(headers);
-        List<Match> found = new ArrayList<>();
-        int start = 0;
-        while (start < runs.size()) {
-            int end = start;
-            Match match = null;
-            while (end < runs.size() && match == null) {
-                match = best(headers, runs.get(start)[0], runs.get(end)[1], named);
-                end++;
-            }
-            if (match == null) {
-                start++;
-                continue;
-            }
-            start = withoutStrangers(match, headers, runs, start, end, named);
-            int last = end;
-            while (last < runs.size()
-                    && !startsAnother(match, headers, runs, last, named)
-                    && !isOfAnother(match, headers, runs.get(last))) {
-                last++;
-            }
-            while (last > end && isTitle(match, headers, runs.get(last - 1))) {
-                last--;
-            }
-            if (last > end || match.firstColumn() < runs.get(start)[0]) {
-                match = best(headers, runs.get(start)[0], runs.get(last - 1)[1], named);
-            }
-            found.add(match);
-            addBeside(match, headers, named, found);
-            start = last;
-        }
-        return found;
-    }
-
-    /** Headers left of a list, set off by a gap, that mean nothing to it are another table's: where the list begins. */
-    private int withoutStrangers(
-            Match match, String[] headers, List<int[]> runs, int start, int end, List<Vocabulary> named) {
-        int from = start;
-        while (from + 1 < end) {
-            Match fewer = best(headers, runs.get(from + 1)[0], runs.get(end - 1)[1], named);
-            boolean same =
-                    fewer != null && fewer.vocabulary() == match.vocabulary() && fewer.matched() == match.matched();
-            if (!same) {
-                return from;
-            }
-            from++;
-        }
-        return from;
-    }
-
-    /** Whether another list begins at a stretch of a row; one that says more of this list than of the other does not. */
-    private boolean startsAnother(Match match, String[] headers, List<int[]> runs, int from, List<Vocabulary> named) {
-        for (int to = from; to < runs.size(); to++) {
-            Match other = best(headers, runs.get(from)[0], runs.get(to)[1], named);
-            if (other != null) {
-                if (from == to && saysAsMuch(match, other, headers, runs.get(from))) {
-                    return false;
-                }
-                Match later = from == to ? null : best(headers, runs.get(from + 1)[0], runs.get(to)[1], named);
-                boolean without = later != null && later.vocabulary() == other.vocabulary();
-                int[] run = runs.get(from);
-                return !without
-                        || other.matched() - later.matched()
-                                >= match(match.vocabulary(), headers, run[0], run[1], false)
-                                        .matched();
-            }
-        }
-        return false;
-    }
-
-    /**
-     * Whether a stretch goes on with a list: it knows as much of it as another would, and has none of it so far. Fields may
-     * go on with what is done on them.
-     */
-    private boolean saysAsMuch(Match match, Match other, String[] headers, int[] run) {
-        boolean flat = OF_FLAT_LISTS.contains(match.vocabulary().spec());
-        return vocabularies.stream()
-                .filter(vocabulary ->
-                        vocabulary == match.vocabulary() || flat && OF_FLAT_LISTS.contains(vocabulary.spec()))
-                .filter(vocabulary -> vocabulary != other.vocabulary())
-                .anyMatch(vocabulary -> {
-                    Match own = match(vocabulary, headers, run[0], run[1], false);
-                    Match before = match(vocabulary, headers, match.firstColumn(), match.lastColumn(), false);
-                    return own.matched() >= other.matched() && vocabulary.isKnownIn(before) && !hasAny(before, own);
-                });
-    }
-
-    /** A lone word beyond a gap that means nothing to a list, or names another, is a title. */
-    private boolean isTitle(Match match, String[] headers, int[] run) {
-        if (run[0] != run[1]) {
-            return false;
-        }
-        Match own = match(match.vocabulary(), headers, run[0], run[1], false);
-        return own.matched() == 0
-                || hasAny(match, own) && vocabularies.stream().anyMatch(list -> list.isCalled(headers[run[0]]));
-    }
-
-    /** Whether a list has a column already that a further stretch of the row means too. */
-    private static boolean hasAny(Match match, Match further) {
-        return match.vocabulary().spec().columns().stream()
-                .anyMatch(column -> further.places(column) > 0 && match.places(column) > 0);
-    }
-
-    /** Whether headers set off by a gap are those of another list that lacks one it needs, and mean nothing to this one. */
-    private boolean isOfAnother(Match match, String[] headers, int[] run) {
-        int known = match(match.vocabulary(), headers, run[0], run[1], false).matched();
-        if (known > MOST_BY_CHANCE) {
-            return false;
-        }
-        for (Vocabulary vocabulary : vocabularies) {
-            boolean flat = OF_FLAT_LISTS.contains(vocabulary.spec())
-                    && OF_FLAT_LISTS.contains(match.vocabulary().spec());
-            Match other = match(vocabulary, headers, run[0], run[1], false);
-            if (!flat && other.missing().size() == 1 && other.matched() >= HARDLY_BY_CHANCE) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** The stretches of a row, parted by gaps, that belong to none of the lists found in it. */
-    public List<int[]> left(String[] headers, List<Match> found) {
-        return runs(headers).stream()
-                .filter(run -> found.stream()
-                        .noneMatch(match -> match.firstColumn() <= run[1] && run[0] <= match.lastColumn()))
-                .toList();
-    }
-
-    /** A second list may touch the first without a gap: look right and left of the headers the first one knows. */
-    private void addBeside(Match match, String[] headers, List<Vocabulary> named, List<Match> found) {
-        int low = match.lastColumn();
-        int high = match.firstColumn();
-        for (int i = 0; i < match.headings().length; i++) {
-            if (match.headings()[i] != null) {
-                low = Math.min(low, match.firstColumn() + i);
-                high = Math.max(high, match.firstColumn() + i);
-            }
-        }
-        if (high < match.lastColumn()) {
-            Match right = best(headers, high + 1, match.lastColumn(), named);
-            if (right != null && right.matched() >= LEAST_BESIDE) {
-                found.set(found.size() - 1, best(headers, match.firstColumn(), high, named));
-                found.add(right);
-                return;
-            }
-        }
-        if (low > match.firstColumn()) {
-            Match left = best(headers, match.firstColumn(), low - 1, named);
-            if (left != null && left.matched() >= LEAST_BESIDE) {
-                found.set(found.size() - 1, best(headers, low, match.lastColumn(), named));
-                found.add(left);
-            }
-        }
-    }
-
-    private static List<int[]> runs(String[] headers) {
-        List<int[]> runs = new ArrayList<>();
-        int start = -1;
-        for (int i = 0; i <= headers.length; i++) {
-            boolean filled = i < headers.length && headers[i] != null;
-            if (filled && start < 0) {
-                start = i;
-            } else if (!filled && start >= 0) {
-                runs.add(new int[] {start, i - 1});
-                start = -1;
-            }
-        }
-        return runs;
     }
 }

@@ -102,7 +102,7 @@ public final class HeadersNotRead {
         }
         List<String> work = new ArrayList<>();
         for (int i = 0; i < jobs.headings().length; i++) {
-            Vocabulary.Heading heading = jobs.headings()[i];
+            Heading heading = jobs.headings()[i];
             if (heading != null && heading.candidates().stream().anyMatch(WORK::contains)) {
                 work.add(Words.quoted(headers[jobs.firstColumn() + i]));
             }

@@ -71,7 +71,7 @@ final class KindsOfProduct {
     }
 
     /** Reads the one there is as the product, and tells of it; none where there are several. */
-    void apply(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+    void apply(HeaderRow.Match match, Heading[] headings) {
         if (match.vocabulary().spec() != Jobs.LIST || match.places(Jobs.PRODUCT) > 0 || match.places(Jobs.MIX) > 0) {
             return;
         }
@@ -84,14 +84,14 @@ final class KindsOfProduct {
         }
         int place = places.get(0);
         int column = match.firstColumn() + place;
-        headings[place] = new Vocabulary.Heading(List.of(Jobs.PRODUCT), "", 2, false, null);
+        headings[place] = new Heading(List.of(Jobs.PRODUCT), "", 2, false, null);
         findings.add(Finding.note(
                 new CellAddress(grid.sheet(), headerRow, column),
                 Words.quoted(headers[column]) + " is read as the " + Jobs.PRODUCT.name() + " of " + Jobs.LIST.name()
                         + ", since no other header names one. If it is something else, rename it."));
     }
 
-    private List<Integer> places(HeaderRow.Match match, Vocabulary.Heading[] headings, Pattern kind) {
+    private List<Integer> places(HeaderRow.Match match, Heading[] headings, Pattern kind) {
         return IntStream.range(0, headings.length)
                 .filter(i -> headings[i] == null)
                 .filter(i -> headers[match.firstColumn() + i] != null)
@@ -103,7 +103,7 @@ final class KindsOfProduct {
     }
 
     /** "Seed rate" beside a "Herbicide" is of the seed, which has no column: read as the dose, it drowned a field in it. */
-    void partDoses(HeaderRow.Match match, Vocabulary.Heading[] headings) {
+    void partDoses(HeaderRow.Match match, Heading[] headings) {
         int product = place(headings, Jobs.PRODUCT);
         int dose = place(headings, Jobs.DOSE);
         if (match.vocabulary().spec() != Jobs.LIST
@@ -126,7 +126,7 @@ final class KindsOfProduct {
         }
     }
 
-    private static int place(Vocabulary.Heading[] headings, ColumnSpec column) {
+    private static int place(Heading[] headings, ColumnSpec column) {
         for (int i = 0; i < headings.length; i++) {
             if (headings[i] != null && headings[i].isCertain() && headings[i].column() == column) {
                 return i;

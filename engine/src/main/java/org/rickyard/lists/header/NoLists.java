@@ -69,7 +69,7 @@ public final class NoLists {
     }
 
     private static boolean hasNoFigures(HeaderRow.Match match) {
-        for (Vocabulary.Heading heading : match.headings()) {
+        for (Heading heading : match.headings()) {
             if (heading != null && heading.candidates().stream().anyMatch(ColumnSpec::isNumeric)) {
                 return false;
             }
@@ -81,7 +81,7 @@ public final class NoLists {
         var words = Vocabulary.wordsOf(Machines.TYPE);
         int texts = 0;
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading == null || !heading.isCertain() || heading.column() != Machines.TYPE) {
                 continue;
             }

@@ -89,7 +89,7 @@ public final class OrchardBlocks {
     }
 
     private static boolean means(Vocabulary vocabulary, String header, ColumnSpec column) {
-        Vocabulary.Heading heading = vocabulary.read(HeaderText.of(header));
+        Heading heading = vocabulary.read(HeaderText.of(header));
         return heading != null && heading.isCertain() && heading.column() == column;
     }
 
@@ -111,7 +111,7 @@ public final class OrchardBlocks {
                 && match.places(block) == 1
                 && orchard.equals(match.headerOf(field, headers));
         for (int i = 0; asField && i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading != null && heading.isCertain() && heading.column() == block && !heading.settled()) {
                 return match.firstColumn() + i;
             }

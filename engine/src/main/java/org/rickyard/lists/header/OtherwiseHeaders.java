@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Herds;
 import org.rickyard.lists.ListSpec;
-import org.rickyard.lists.header.Vocabulary.Heading;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.SaidUnit;
 

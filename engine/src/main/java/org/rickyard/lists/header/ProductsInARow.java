@@ -28,7 +28,7 @@ public final class ProductsInARow {
     private static final String UNIT = "unit";
 
     /** One header that is of a product: which column, by which number (0 for none), and where. */
-    private record Part(int place, int number, String name, Vocabulary.Heading heading) {
+    private record Part(int place, int number, String name, Heading heading) {
         boolean is(ColumnSpec column) {
             return heading.column() == column;
         }
@@ -54,7 +54,7 @@ public final class ProductsInARow {
     }
 
     /** What a header means without the number of the product it is of: "Dose 2 (L/ha)"; null if it is not one. */
-    static Vocabulary.Heading read(Vocabulary vocabulary, HeaderText header) {
+    static Heading read(Vocabulary vocabulary, HeaderText header) {
         List<ColumnSpec> columns = columns(vocabulary.spec());
         Matcher number = NUMBER.matcher(header.raw());
         if (columns.isEmpty() || !number.find()) {
@@ -62,9 +62,9 @@ public final class ProductsInARow {
         }
         HeaderText bare = HeaderText.of(without(header.raw(), number));
         if (bare.normal().equals(UNIT)) {
-            return new Vocabulary.Heading(List.of(columns.get(2)), "", 2, false, null);
+            return new Heading(List.of(columns.get(2)), "", 2, false, null);
         }
-        Vocabulary.Heading heading = vocabulary.read(bare);
+        Heading heading = vocabulary.read(bare);
         return heading != null && heading.candidates().stream().anyMatch(columns::contains) ? heading : null;
     }
 
@@ -87,7 +87,7 @@ public final class ProductsInARow {
 
     private void look() {
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             ColumnSpec column = heading == null || heading.settled() ? null : ofProduct(heading);
             if (column != null) {
                 String header = headers[match.firstColumn() + i];
@@ -105,12 +105,12 @@ public final class ProductsInARow {
 
     /** Without a product to go by, "Rate 2" is a rate of anything. */
     private HeaderRow.Match withoutNumbered() {
-        Vocabulary.Heading[] headings = match.headings().clone();
+        Heading[] headings = match.headings().clone();
         others.stream().filter(part -> part.number() > 0).forEach(part -> headings[part.place()] = null);
         return match.with(headings);
     }
 
-    private ColumnSpec ofProduct(Vocabulary.Heading heading) {
+    private ColumnSpec ofProduct(Heading heading) {
         return heading.isCertain()
                 ? columns.contains(heading.column()) ? heading.column() : null
                 : columns.stream()
@@ -147,7 +147,7 @@ public final class ProductsInARow {
     private List<HeaderRow.Match> part() {
         List<HeaderRow.Match> parted = new ArrayList<>();
         for (Part product : products) {
-            Vocabulary.Heading[] headings = match.headings().clone();
+            Heading[] headings = match.headings().clone();
             products.forEach(part -> headings[part.place()] = null);
             others.forEach(part -> headings[part.place()] = null);
             headings[product.place()] = product.heading();
@@ -178,7 +178,7 @@ public final class ProductsInARow {
     private static int productAt(HeaderRow.Match match) {
         ColumnSpec product = columns(match.vocabulary().spec()).get(0);
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading != null && heading.isCertain() && heading.column() == product) {
                 return match.firstColumn() + i;
             }

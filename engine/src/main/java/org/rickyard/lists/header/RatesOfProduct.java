@@ -52,7 +52,7 @@ final class RatesOfProduct {
             return;
         }
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             int sheetColumn = match.firstColumn() + i;
             if (heading != null
                     && !heading.isCertain()
@@ -78,7 +78,7 @@ final class RatesOfProduct {
             return;
         }
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             int sheetColumn = match.firstColumn() + i;
             // "Per acre" by itself would be the unit of a dose.
             boolean open = heading == null
@@ -91,7 +91,7 @@ final class RatesOfProduct {
                                                     .get(dose)));
             String basis = open && headers[sheetColumn] != null ? basis(headers[sheetColumn]) : "";
             if (!basis.isEmpty() && holdsAmounts(sheetColumn, basis)) {
-                match.headings()[i] = new Vocabulary.Heading(List.of(dose), basis, 2, false, null);
+                match.headings()[i] = new Heading(List.of(dose), basis, 2, false, null);
                 tellBy(match, i, dose, AMOUNTS);
                 return;
             }
@@ -111,7 +111,7 @@ final class RatesOfProduct {
         }
         List<Integer> open = new ArrayList<>();
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading != null
                     && !heading.isCertain()
                     && heading.candidates().containsAll(List.of(Jobs.DOSE, Jobs.WATER_VOLUME))) {

@@ -136,7 +136,7 @@ public final class TwoDeepHeader {
     private boolean isNewName(String name, String[] headers) {
         HeaderText text = HeaderText.of(name);
         return vocabularies.stream().anyMatch(vocabulary -> {
-            Vocabulary.Heading heading = vocabulary.read(text);
+            Heading heading = vocabulary.read(text);
             boolean known = heading != null && heading.isCertain();
             return (known || vocabulary.mayMeanOtherwise(text))
                     && Stream.of(headers)
@@ -156,7 +156,7 @@ public final class TwoDeepHeader {
     private boolean begins(String[] headers, int first, int last, int column, String joined) {
         HeaderText text = HeaderText.of(joined);
         return vocabularies.stream().anyMatch(vocabulary -> {
-            Vocabulary.Heading both = vocabulary.read(text);
+            Heading both = vocabulary.read(text);
             return both != null
                     && both.isCertain()
                     && IntStream.rangeClosed(first, last)
@@ -175,8 +175,8 @@ public final class TwoDeepHeader {
         HeaderText text = HeaderText.of(joined);
         return begins(headers, first, last, column, joined)
                 && vocabularies.stream().anyMatch(vocabulary -> {
-                    Vocabulary.Heading own = vocabulary.read(alone);
-                    Vocabulary.Heading both = vocabulary.read(text);
+                    Heading own = vocabulary.read(alone);
+                    Heading both = vocabulary.read(text);
                     return own != null
                             && both != null
                             && both.isCertain()
@@ -221,7 +221,7 @@ public final class TwoDeepHeader {
     private boolean isWholeName(String header) {
         HeaderText text = HeaderText.of(header);
         return vocabularies.stream().anyMatch(vocabulary -> {
-            Vocabulary.Heading heading = vocabulary.read(text);
+            Heading heading = vocabulary.read(text);
             return heading != null
                     && heading.isCertain()
                     && (heading.rest().isEmpty()
@@ -263,7 +263,7 @@ public final class TwoDeepHeader {
     private boolean isKnownBeside(String[] headers, int first, int end, int column) {
         HeaderText text = HeaderText.of(headers[column]);
         return vocabularies.stream().anyMatch(vocabulary -> {
-            Vocabulary.Heading meant = vocabulary.read(text);
+            Heading meant = vocabulary.read(text);
             return meant != null
                     && meant.isCertain()
                     && IntStream.range(first, end)
@@ -306,7 +306,7 @@ public final class TwoDeepHeader {
         }
         HeaderText text = HeaderText.of(header);
         return vocabularies.stream().anyMatch(vocabulary -> {
-            Vocabulary.Heading heading = vocabulary.read(text);
+            Heading heading = vocabulary.read(text);
             return heading != null
                     && heading.isCertain()
                     && vocabulary.spec().identity().contains(heading.column());
@@ -371,15 +371,15 @@ public final class TwoDeepHeader {
     private boolean isKnown(String header) {
         HeaderText text = HeaderText.of(header);
         return vocabularies.stream().anyMatch(vocabulary -> {
-            Vocabulary.Heading heading = vocabulary.read(text);
+            Heading heading = vocabulary.read(text);
             return heading != null && heading.isCertain();
         });
     }
 
     /** Whether the lower word adds to the upper one: its unit, or the rest of a name. */
     private static boolean isBetter(Vocabulary vocabulary, HeaderText above, HeaderText joined) {
-        Vocabulary.Heading upper = vocabulary.read(above);
-        Vocabulary.Heading both = vocabulary.read(joined);
+        Heading upper = vocabulary.read(above);
+        Heading both = vocabulary.read(joined);
         if (both == null || !both.isCertain() || upper != null && upper.settled()) {
             return false;
         }

@@ -65,8 +65,8 @@ final class UnitBelowHeader {
         HeaderText bare = HeaderText.of(name);
         HeaderText measured = HeaderText.of(whole);
         return vocabularies.stream().anyMatch(vocabulary -> {
-            Vocabulary.Heading own = vocabulary.read(bare);
-            Vocabulary.Heading both = vocabulary.read(measured);
+            Heading own = vocabulary.read(bare);
+            Heading both = vocabulary.read(measured);
             return own != null
                     && both != null
                     && own.isCertain()
@@ -96,7 +96,7 @@ final class UnitBelowHeader {
     private boolean isKnown(String header) {
         HeaderText text = HeaderText.of(header);
         return vocabularies.stream().anyMatch(vocabulary -> {
-            Vocabulary.Heading heading = vocabulary.read(text);
+            Heading heading = vocabulary.read(text);
             return heading != null && heading.isCertain();
         });
     }

@@ -39,7 +39,7 @@ final class UnitsBeside {
     }
 
     /** Takes what one header says of the unit of another. Returns whether nothing else is to be asked of it. */
-    boolean take(HeaderRow.Match match, Vocabulary.Heading[] headings, int place) {
+    boolean take(HeaderRow.Match match, Heading[] headings, int place) {
         if (isUnits(match, place)) {
             unitsOf(match, headings, place);
             return true;
@@ -58,7 +58,7 @@ final class UnitsBeside {
 
     /** Whether a header says no more than "Unit" and what stands under it is units, as a farm's name is not. */
     private boolean isUnits(HeaderRow.Match match, int place) {
-        Vocabulary.Heading heading = match.headings()[place];
+        Heading heading = match.headings()[place];
         if (heading == null || !heading.isCertain() || heading.settled()) {
             return false;
         }
@@ -82,10 +82,10 @@ final class UnitsBeside {
     }
 
     /** Units that stand beside a column are those of the column on their left. */
-    private void unitsOf(HeaderRow.Match match, Vocabulary.Heading[] headings, int place) {
+    private void unitsOf(HeaderRow.Match match, Heading[] headings, int place) {
         ListSpec spec = match.vocabulary().spec();
-        Vocabulary.Heading heading = headings[place];
-        Vocabulary.Heading left = place == 0 ? null : headings[place - 1];
+        Heading heading = headings[place];
+        Heading left = place == 0 ? null : headings[place - 1];
         headings[place] = null;
         int sheetColumn = match.firstColumn() + place;
         if (left == null) {
@@ -115,7 +115,7 @@ final class UnitsBeside {
     }
 
     /** "Yield unit" over units is the unit of "Yield": passed over, nine tons an acre were nine tonnes a hectare. */
-    private void unitsOfAName(HeaderRow.Match match, Vocabulary.Heading[] headings, int place) {
+    private void unitsOfAName(HeaderRow.Match match, Heading[] headings, int place) {
         int sheetColumn = match.firstColumn() + place;
         String header = headers[sheetColumn] == null
                 ? ""
@@ -126,7 +126,7 @@ final class UnitsBeside {
         String name = header.substring(0, header.length() - UNIT.length() - 1);
         for (int i = 0; i < headings.length; i++) {
             int of = match.firstColumn() + i;
-            Vocabulary.Heading heading = headings[i];
+            Heading heading = headings[i];
             boolean meant = heading != null
                     && heading.isCertain()
                     && heading.rest().isEmpty()
@@ -145,7 +145,7 @@ final class UnitsBeside {
 
     /** Whether a name without a unit means a column: "Width unit" is the unit of "Working width". */
     private static boolean names(Vocabulary vocabulary, String name, ColumnSpec column) {
-        Vocabulary.Heading named = vocabulary.read(HeaderText.of(name));
+        Heading named = vocabulary.read(HeaderText.of(name));
         return named != null
                 && named.isCertain()
                 && named.column() == column

@@ -1,6 +1,5 @@
 package org.rickyard.lists.header;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -8,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.rickyard.lists.Clamps;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.ListSpec;
@@ -21,65 +19,6 @@ import org.rickyard.lists.text.Words;
 /** The headers one list understands. */
 public final class Vocabulary {
     /**
-     * A header read for one list.
-     *
-     * @param candidates the columns it could mean; one if certain
-     * @param rest what it says beside the name, a unit as a rule
-     * @param weight how good the match is: 3 for the canonical name, 2 for a synonym, 1 for an unclear one
-     * @param settled whether the Layout sheet says so
-     * @param word the canonical word of a qualifying column that the header holds; null if none
-     * @param dated whether it names a year beside the column: "Crop 2026"
-     */
-    public record Heading(
-            List<ColumnSpec> candidates, String rest, int weight, boolean settled, String word, boolean dated) {
-        Heading(List<ColumnSpec> candidates, String rest, int weight, boolean settled, String word) {
-            this(candidates, rest, weight, settled, word, false);
-        }
-
-        public boolean isCertain() {
-            return candidates.size() == 1 && weight > 1;
-        }
-
-        public ColumnSpec column() {
-            return candidates.get(0);
-        }
-
-        /** The unit that a header says, which has been read as this: beside the name, or the whole of it where it is one. */
-        String unitIn(String header) {
-            return rest.isEmpty() && SaidUnit.isUnit(header) ? header : rest;
-        }
-
-        /** The heading of one that another header is sure to be. */
-        Heading without(ColumnSpec column) {
-            List<ColumnSpec> left =
-                    candidates.stream().filter(each -> each != column).toList();
-            return new Heading(left, rest, weight, settled, word, dated);
-        }
-
-        /** A certain heading in the place of this one. */
-        Heading as(ColumnSpec column, String unit) {
-            return new Heading(List.of(column), unit, 2, settled, null, false);
-        }
-    }
-
-    /**
-     * What the Layout sheet says of one header.
-     *
-     * @param columns the column it means; several where rows contradict each other
-     * @param unit its unit; where rows contradict each other all of them, which is no unit
-     */
-    private record Settled(List<ColumnSpec> columns, String unit) {
-        Settled and(ColumnSpec column, String further) {
-            List<ColumnSpec> all = new ArrayList<>(columns);
-            if (!all.contains(column)) {
-                all.add(column);
-            }
-            boolean said = further.isEmpty() || Words.key(further).equals(Words.key(unit));
-            return new Settled(all, said ? unit : unit.isEmpty() ? further : unit + " or " + further);
-        }
-    }
-
-    /**
      * Columns that a year beside the name leaves what they are. Of others it makes a record of that year: "Yield 2025"
      * is what was carted then, not what is expected.
      */
@@ -90,17 +29,15 @@ public final class Vocabulary {
 
     private static final Pattern PRODUCT_IN_UNIT = Pattern.compile("(?i) ?\\bproduct\\b");
 
-    private static final Pattern FRESH =
-            Pattern.compile("(?i)[(\\[,]* ?\\b(wet|fresh|as fed|as is)( weight| matter)?\\b ?[)\\]]*");
-
     private static final Set<String> END_OF_RANGE =
             Set.of("min", "minimum", "lowest", "low", "max", "maximum", "highest", "high");
 
     private final ListSpec spec;
     private final KnownHeaders known;
     private final BesideName beside;
+    private final UnclearName unclear;
     private final OtherwiseHeaders otherwise;
-    private final Map<String, Settled> settled = new HashMap<>();
+    private final LayoutHeaders settled = new LayoutHeaders();
 
     /** What headers were read as, by their text: rows that could be headers, as those of a diary, are asked about often. */
     private final KeptByText<Optional<Heading>> kept = new KeptByText<>();
@@ -109,6 +46,7 @@ public final class Vocabulary {
         this.spec = spec;
         known = KnownHeaders.of(spec);
         beside = new BesideName(spec, known);
+        unclear = new UnclearName(spec, beside, this);
         otherwise = new OtherwiseHeaders(this);
     }
 
@@ -137,18 +75,13 @@ public final class Vocabulary {
     public boolean settle(String header, ColumnSpec column, String unit) {
         kept.forget();
         otherwise.forget();
-        Settled before = settled.get(HeaderText.normal(header));
-        Settled now = before == null ? new Settled(List.of(column), unit) : before.and(column, unit);
-        settled.put(HeaderText.normal(header), now);
-        return before == null
-                || now.columns().size() == before.columns().size()
-                        && (before.unit().isEmpty() || now.unit().equals(before.unit()));
+        return settled.add(header, column, unit);
     }
 
     /** The first word of every header that means something here. */
     public Set<String> firstWords() {
         Set<String> first = new HashSet<>(known.firstWords());
-        settled.keySet().forEach(header -> first.add(KnownHeaders.firstWord(header)));
+        first.addAll(settled.firstWords());
         return first;
     }
 
@@ -232,7 +165,7 @@ public final class Vocabulary {
         if (header.words().isEmpty()) {
             return null;
         }
-        Settled said = settled.isEmpty() ? null : settled.get(header.normal());
+        LayoutHeaders.Said said = settled.of(header);
         if (said != null) {
             String rest = said.unit().isEmpty() ? HeaderUnit.ofEnd(header) : said.unit();
             return said.columns().size() > 1
@@ -323,7 +256,7 @@ public final class Vocabulary {
             }
             List<ColumnSpec> candidates = known.unclear(name);
             if (sure == null && candidates != null) {
-                Heading heading = unclear(candidates, header, count);
+                Heading heading = unclear.read(candidates, header, count);
                 if (heading != null) {
                     return heading;
                 }
@@ -394,71 +327,6 @@ public final class Vocabulary {
         String name = header.name(count);
         return spec.hints().otherwise().stream()
                 .anyMatch(otherwise -> otherwise.header().equals(name));
-    }
-
-    private Heading unclear(List<ColumnSpec> candidates, HeaderText header, int count) {
-        List<ColumnSpec> doses = candidates.stream()
-                .filter(candidate -> candidate.type() == ColumnSpec.Type.DOSE)
-                .toList();
-        if (doses.size() == 1 && SaidUnit.isPerSpray(header.rest(count))) {
-            return new Heading(doses, header.rest(count), 2, false, null);
-        }
-        List<ColumnSpec> fitting = new ArrayList<>();
-        String rest = "";
-        for (ColumnSpec candidate : candidates) {
-            String read = beside.read(candidate, header, count);
-            boolean noShare = header.isShareOf(count) && !HeaderUnit.fits(candidate, "%");
-            if (read != null && !noShare && (read.isEmpty() || HeaderUnit.fits(candidate, read))) {
-                fitting.add(candidate);
-                rest = read;
-            }
-        }
-        if (fitting.contains(Clamps.FRESH_DENSITY) && saysFresh(header)) {
-            return new Heading(List.of(Clamps.FRESH_DENSITY), rest, 2, false, null);
-        }
-        if (fitting.isEmpty() && candidates.contains(Clamps.FRESH_DENSITY) && saysFresh(header)) {
-            String unit = FRESH.matcher(header.rest(count)).replaceAll("").strip();
-            if (HeaderUnit.fits(Clamps.FRESH_DENSITY, unit)) {
-                return new Heading(List.of(Clamps.FRESH_DENSITY), unit, 2, false, null);
-            }
-        }
-        if (fitting.isEmpty()
-                && (SaidUnit.isMoney(header.rest(count))
-                        || header.isShareOf(count)
-                        || isOtherwise(header, count)
-                        || isGivenPerArea(header.rest(count)))) {
-            return null;
-        }
-        if (fitting.isEmpty()) {
-            // "Rate/ac" tells of what it is a rate no more than "Rate" does.
-            boolean empty =
-                    header.rest(count).isEmpty() || header.isSetOff(count) || SaidUnit.isAreaAlone(header.rest(count));
-            return empty ? new Heading(candidates, header.rest(count), 1, false, null) : null;
-        }
-        boolean told = fitting.size() == 1 && candidates.size() > 1 && !rest.isEmpty();
-        return new Heading(fitting, rest, told ? 2 : 1, false, null);
-    }
-
-    /** "Rate (L/ha)" is no speed, output or charge of a sprayer; "Rate/ha" does not tell what it is a rate of. */
-    private static boolean isGivenPerArea(String rest) {
-        return SaidUnit.isUnit(rest) && SaidUnit.isPerArea(rest) && !SaidUnit.isAreaAlone(rest);
-    }
-
-    /** "Density (lb/ft3 as fed)" is no density of dry matter. */
-    private static boolean saysFresh(HeaderText header) {
-        String normal = header.normal();
-        return Words.holds(normal, "as fed")
-                || Words.holds(normal, "fresh")
-                || Words.holds(normal, "as is")
-                || Words.holds(normal, "wet");
-    }
-
-    /** Whether a name that is unclear by itself means yet another column by its unit: "Work rate (ac/h)". */
-    private boolean isOtherwise(HeaderText header, int count) {
-        String name = header.name(count);
-        return spec.hints().otherwise().stream()
-                .anyMatch(otherwise ->
-                        otherwise.measured() && otherwise.header().equals(name) && heading(otherwise, header) != null);
     }
 
     private String word(ColumnSpec column, HeaderText header) {

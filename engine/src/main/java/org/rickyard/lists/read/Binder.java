@@ -7,18 +7,15 @@ import java.util.Map;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
-import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
-import org.rickyard.lists.Machines;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.HeaderUnit;
+import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.ThereAndBack;
-import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
-import org.rickyard.quantity.Unit;
 
 /** Settles, for one table and one list, which column of the sheet is which column of the list and in which unit. */
 final class Binder {
@@ -43,6 +40,7 @@ final class Binder {
     private final Map<ColumnSpec, CellAddress> wordsAt = new IdentityHashMap<>();
     private final HeaderMeasure measure;
     private final UnitsAssumed assumed;
+    private final RivalHeaders rivals;
 
     Binder(FoundTable table, HeaderRow.Match match, CustomaryUnits customary, List<Finding> findings) {
         this.table = table;
@@ -52,6 +50,7 @@ final class Binder {
         this.findings = findings;
         this.measure = new HeaderMeasure(table, spec, customary);
         this.assumed = new UnitsAssumed(spec, customary);
+        this.rivals = new RivalHeaders(table, spec, customary, findings);
     }
 
     Bound bind() {
@@ -59,12 +58,12 @@ final class Binder {
             bindCertain(column);
         }
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading != null && !heading.isCertain()) {
                 askWhichColumn(heading, match.firstColumn() + i);
             }
         }
-        askAboutPower();
+        new PowerBasis(table, bindings, words, findings).ask();
         new HerdIntake(table, bindings, findings).ask();
         new CountedBales(table, bindings, findings).ask();
         assumed.tell(table, bindings, findings);
@@ -75,7 +74,7 @@ final class Binder {
         List<Integer> places = new ArrayList<>();
         boolean settled = false;
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading == null || !heading.isCertain() || heading.column() != column) {
                 continue;
             }
@@ -87,106 +86,24 @@ final class Binder {
                 places.add(i);
             }
         }
-        leaveOtherYears(column, places);
+        rivals.leaveOtherYears(column, match, places);
         List<Binding> found = new ArrayList<>();
         for (int place : places) {
             found.add(binding(column, match.headings()[place], match.firstColumn() + place));
         }
         if (found.size() > 1 && !settled) {
-            found = withoutOtherMeasures(column, found);
+            found = rivals.withoutOtherMeasures(column, found);
         }
         found.forEach(binding -> tellUnit(column, binding));
-        if (found.size() > 1 && !differInKind(column, found)) {
-            Binding name = theName(column, found);
-            if (name != null) {
-                noteOtherNames(column, name, found);
-                found = List.of(name);
-            } else if (OtherUnitBeside.areIn(found)) {
-                noteUnitsBeside(column, found);
-            } else {
-                found = List.of(askWhichHeader(column, found));
-            }
+        if (found.size() > 1) {
+            found = rivals.settled(column, found);
         }
         if (!found.isEmpty()) {
             bindings.put(column, found);
         }
     }
 
-    /**
-     * Of "Field name" beside "Parcel no.", or "Machine" beside "Model", the one that says that it is the name; null if
-     * none or several say so. A machine of a job may well be two, a tractor and what it pulls.
-     */
-    private Binding theName(ColumnSpec column, List<Binding> found) {
-        if (spec == Jobs.LIST || spec.identity().isEmpty() || spec.identity().get(0) != column) {
-            return null;
-        }
-        String name = HeaderText.normal(column.name());
-        List<Binding> saying = found.stream()
-                .filter(binding -> {
-                    String header = HeaderText.normal(binding.header());
-                    return header.equals(name) || header.equals(name + " name");
-                })
-                .toList();
-        return saying.size() == 1 ? saying.get(0) : null;
-    }
-
-    /**
-     * "Fuel (L/ha)" beside "Fuel (L/h)" is no second fuel in an hour: of several headers those whose unit cannot be the
-     * column's are left to themselves, and told, where there is one whose unit can.
-     */
-    private List<Binding> withoutOtherMeasures(ColumnSpec column, List<Binding> found) {
-        List<Binding> fit = new ArrayList<>();
-        List<Binding> others = new ArrayList<>();
-        for (Binding binding : found) {
-            (binding.asked() && HeaderUnit.measuresOther(column, binding.rest()) ? others : fit).add(binding);
-        }
-        if (fit.isEmpty() || others.isEmpty() || fit.stream().anyMatch(Binding::asked)) {
-            return found;
-        }
-        findings.add(Finding.note(
-                table.address(table.headerRow(), others.get(0).sheetColumn()),
-                headers(others) + (others.size() == 1 ? " is" : " are") + " not read: the " + column.name() + " of "
-                        + spec.name() + " is taken from " + headers(fit)
-                        + ", and this is measured otherwise."));
-        return fit;
-    }
-
-    private void noteOtherNames(ColumnSpec column, Binding name, List<Binding> found) {
-        List<Binding> others = found.stream().filter(binding -> binding != name).toList();
-        findings.add(Finding.note(
-                table.address(table.headerRow(), others.get(0).sheetColumn()),
-                headers(others) + (others.size() == 1 ? " is" : " are") + " not read: the " + column.name() + " of "
-                        + spec.name() + " is taken from " + Words.quoted(name.header())
-                        + ", and other lists must name it so."));
-    }
-
-    /** "Crop" beside "Crop 2025" is the crop, the other one a record; a lone "Crop 2026" is the crop, and said to be. */
-    private void leaveOtherYears(ColumnSpec column, List<Integer> places) {
-        List<Integer> dated =
-                places.stream().filter(place -> match.headings()[place].dated()).toList();
-        if (dated.isEmpty()) {
-            return;
-        }
-        if (dated.size() < places.size()) {
-            for (int place : dated) {
-                noteYear(
-                        place,
-                        " is not read: the " + column.name() + " of " + spec.name()
-                                + " is taken from the header without a year.");
-            }
-            places.removeAll(dated);
-        } else if (places.size() == 1) {
-            noteYear(dated.get(0), " is read as " + column.name() + " of " + spec.name() + ", whatever its year.");
-        }
-    }
-
-    private void noteYear(int place, String what) {
-        int sheetColumn = match.firstColumn() + place;
-        findings.add(Finding.note(
-                table.address(table.headerRow(), sheetColumn), Words.quoted(table.headers()[sheetColumn]) + what));
-    }
-
-    private Binding binding(ColumnSpec column, Vocabulary.Heading heading, int sheetColumn) {
+    private Binding binding(ColumnSpec column, Heading heading, int sheetColumn) {
         String header = table.headers()[sheetColumn];
         String inRow = measure.inUnitsRow(sheetColumn);
         String rest = heading.rest().isEmpty() ? inRow : heading.rest();
@@ -213,15 +130,14 @@ final class Binder {
             doubt = new UnitsAbove(table, customary).doubt(column, header, unit.unit());
             doubt = doubt == null ? AcresBeside.doubt(table, column, unit.unit()) : doubt;
         }
-        if (ColumnUnit.PER_DAY.equals(unit.question())) {
-            doubt = unit.question() + new RatePerDay(table, match, customary).figures(column, sheetColumn, rest);
-            unit = new ColumnUnit(null, false, doubt);
-        } else if (unit.question() != null && ThereAndBack.isSaid(column, header)) {
-            doubt = new ThereAndBack(table.grid(), table.headerRow()).question(column, sheetColumn, header);
-            unit = new ColumnUnit(null, false, doubt);
-        }
-        if (doubt != null && unit.question() == null) {
-            unit = new ColumnUnit(null, false, doubt);
+        if (unit.question() != null && ThereAndBack.isSaid(column, header)) {
+            unit = ColumnUnit.asked(
+                    new ThereAndBack(table.grid(), table.headerRow()).question(column, sheetColumn, header));
+        } else if (unit.question() != null) {
+            unit = ColumnUnit.asked(
+                    unit.question() + new RatePerDay(table, match, customary).figures(column, sheetColumn, rest));
+        } else if (doubt != null) {
+            unit = ColumnUnit.asked(doubt);
         }
         return new Binding(sheetColumn, header, rest, unit, unit.question() != null);
     }
@@ -239,56 +155,8 @@ final class Binder {
         }
     }
 
-    /** Two headers of one column are no contradiction if they measure different things: t/h and m3/h. */
-    private boolean differInKind(ColumnSpec column, List<Binding> found) {
-        for (Binding one : found) {
-            for (Binding other : found) {
-                Unit first = kind(column, one);
-                Unit second = kind(column, other);
-                if (one != other && (first == null || second == null || first.isCompatible(second))) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
-    private Unit kind(ColumnSpec column, Binding binding) {
-        return RowUnits.isByRow(spec, column)
-                ? new RowUnits(spec, column, binding, customary).at("").unit()
-                : binding.unit().unit();
-    }
-
-    private void noteUnitsBeside(ColumnSpec column, List<Binding> found) {
-        findings.add(Finding.note(
-                table.address(table.headerRow(), found.get(0).sheetColumn()),
-                "The headers " + headers(found) + " are read as one " + column.name() + " of " + spec.name()
-                        + " in several units: in each row the one that is filled, and the first where several are and"
-                        + " agree."));
-    }
-
-    private String headers(List<Binding> found) {
-        List<String> headers = new ArrayList<>();
-        for (Binding binding : found) {
-            headers.add(Words.quoted(binding.header()) + " (" + table.address(table.headerRow(), binding.sheetColumn())
-                    + ")");
-        }
-        return String.join(" and ", headers);
-    }
-
-    private Binding askWhichHeader(ColumnSpec column, List<Binding> found) {
-        Binding first = found.get(0);
-        findings.add(Finding.stop(
-                table.address(table.headerRow(), first.sheetColumn()),
-                "The headers " + headers(found) + " could all be " + column.name() + " of "
-                        + spec.name() + ". Rename all but one, or add a sheet Layout with the row " + spec.name()
-                        + " | "
-                        + column.name() + " | " + first.header() + ". Until then none of them is used."));
-        return new Binding(first.sheetColumn(), first.header(), first.rest(), first.unit(), true);
-    }
-
     /** One figure for all of the columns that a header could mean, where none of them has its own. */
-    private boolean bindAlike(Vocabulary.Heading heading, int sheetColumn) {
+    private boolean bindAlike(Heading heading, int sheetColumn) {
         String header = table.headers()[sheetColumn];
         HeaderText text = HeaderText.of(header);
         boolean alike = heading.candidates().stream().noneMatch(bindings::containsKey)
@@ -312,7 +180,7 @@ final class Binder {
         return alike;
     }
 
-    private void askWhichColumn(Vocabulary.Heading heading, int sheetColumn) {
+    private void askWhichColumn(Heading heading, int sheetColumn) {
         if (bindAlike(heading, sheetColumn)) {
             return;
         }
@@ -352,7 +220,7 @@ final class Binder {
                     heading.rest(),
                     new ColumnUnit(null, false, null),
                     true));
-            bindings.put(column, List.of(askWhichHeader(column, all)));
+            bindings.put(column, List.of(rivals.ask(column, all)));
             return;
         }
         String header = table.headers()[sheetColumn];
@@ -371,35 +239,16 @@ final class Binder {
         for (ColumnSpec candidate : open) {
             bindings.put(
                     candidate,
-                    List.of(new Binding(
-                            sheetColumn, header, heading.rest(), new ColumnUnit(null, false, message), true)));
+                    List.of(new Binding(sheetColumn, header, heading.rest(), ColumnUnit.asked(message), true)));
         }
     }
 
     private boolean isSettled(ColumnSpec column) {
-        for (Vocabulary.Heading heading : match.headings()) {
+        for (Heading heading : match.headings()) {
             if (heading != null && heading.settled() && heading.candidates().contains(column)) {
                 return true;
             }
         }
         return false;
-    }
-
-    private void askAboutPower() {
-        if (bindings.containsKey(Machines.POWER)
-                && !bindings.containsKey(Machines.POWER_BASIS)
-                && !words.containsKey(Machines.POWER_BASIS)) {
-            Binding power = bindings.get(Machines.POWER).get(0);
-            findings.add(Finding.caution(
-                    table.address(table.headerRow(), power.sheetColumn()),
-                    "Is " + Words.quoted(power.header())
-                            + " the power of the engine or at the PTO? Write it in the header"
-                            + " (Power (PTO kW)) or in a column Power basis. Until then results that need to know are"
-                            + " left out."));
-            bindings.put(
-                    Machines.POWER_BASIS,
-                    List.of(new Binding(
-                            power.sheetColumn(), power.header(), "", new ColumnUnit(null, false, "basis"), true)));
-        }
     }
 }

@@ -22,7 +22,7 @@ final class CellRead {
     private int sheetRow;
     private Binding binding;
     private Grid.Kind kind;
-    private RowUnits.At unit;
+    private UnitInRow unit;
 
     CellRead(FoundRows.Column column, CellFindings findings) {
         this.column = column;
@@ -56,7 +56,7 @@ final class CellRead {
     }
 
     /** What its number is in, in a column where that differs from row to row. */
-    void isIn(RowUnits.At unit) {
+    void isIn(UnitInRow unit) {
         this.unit = unit;
     }
 
@@ -70,7 +70,7 @@ final class CellRead {
     }
 
     /** What its number is in; null unless that differs from row to row. */
-    RowUnits.At unit() {
+    UnitInRow unit() {
         return unit;
     }
 
@@ -133,7 +133,7 @@ final class CellRead {
     }
 
     /** It is written in a unit of its own. */
-    void inUnit(RowUnits.At own) {
+    void inUnit(UnitInRow own) {
         column.unit[row] = column.unitIndex(own);
     }
 

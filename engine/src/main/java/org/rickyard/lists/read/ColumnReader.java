@@ -219,11 +219,11 @@ final class ColumnReader {
         return trimmed.isEmpty() || !name && Words.marksBlank(trimmed);
     }
 
-    private RowUnits.At unitOf(int row) {
+    private UnitInRow unitOf(int row) {
         String beside = decider == null ? "" : rows.text(decider, row);
         boolean itself = beside.isEmpty() && spec == Assumptions.VALUE;
         String word = itself ? ItemText.unit(rows.text(Assumptions.ITEM, row)) : beside;
-        RowUnits.At at = rowUnits[column.pick == null ? 0 : column.pick[row]].at(word);
+        UnitInRow at = rowUnits[column.pick == null ? 0 : column.pick[row]].at(word);
         column.unit[row] = column.unitIndex(at);
         return at;
     }

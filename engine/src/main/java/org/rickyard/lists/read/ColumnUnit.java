@@ -26,8 +26,8 @@ import org.rickyard.quantity.Units;
  * @param question what must be asked before a number of this column can be used; null if nothing
  */
 record ColumnUnit(Unit unit, boolean assumed, String question) {
-    /** What is asked of work in a day. */
-    static final String PER_DAY = "A rate per day needs the hours of that day: write it per hour.";
+    /** A day and what is made of days: how many hours of it are worked is another question. */
+    private static final List<Unit> DAYS = List.of(Units.D, Units.WEEK, UnitText.MONTH, Units.YR);
 
     /** Between the units of rows that differ. */
     private static final Pattern OR = Pattern.compile(" or ");
@@ -45,7 +45,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         return new ColumnUnit(unit, false, null);
     }
 
-    private static ColumnUnit asked(String question) {
+    static ColumnUnit asked(String question) {
         return new ColumnUnit(null, false, question);
     }
 
@@ -209,8 +209,8 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         if (moisture && unit.isSameScale(Units.PERCENT) && isDryMatterShare(column.symbol())) {
             return known(UnitText.PERCENT_MOISTURE);
         }
-        if (isPerDay(unit) && !isPerDay(own) && isRate(own)) {
-            return asked(PER_DAY);
+        if (isPerDays(unit) && own.isPer(Units.H)) {
+            return asked("A rate per day needs the hours of that day: write it per hour.");
         }
         Unit dry = UnitText.ofDryMatter(unit);
         if (saysDryMatter && column.measuredBy(dry)) {
@@ -222,7 +222,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         if (column.measuredBy(dry)) {
             return known(dry);
         }
-        if (isPerDay(own) && !isPerDay(unit) && unit.isProportional()) {
+        if (isPerDays(own) && !isPerDays(unit) && unit.isProportional()) {
             // "Intake (kg DM)" and "Daily ration (kg)": what a day's column counts is counted by the day.
             Unit daily = (saysDryMatter ? dry : unit).over(Units.D);
             boolean dryMatter = daily.dimension().exponent(Dimension.Base.DRY_MATTER) != 0;
@@ -260,18 +260,11 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                 || header instanceof UnitText.Known known
                         && !column.measuredBy(known.unit())
                         && !column.measuredBy(UnitText.ofDryMatter(known.unit()))
-                        && !isRate(column.symbol().unit());
+                        && !column.symbol().unit().isPer(Units.H);
     }
 
-    private static boolean isRate(Unit unit) {
-        return unit.symbol().endsWith("/h");
-    }
-
-    private static boolean isPerDay(Unit unit) {
-        return unit.symbol().endsWith("/d")
-                || unit.symbol().endsWith("/week")
-                || unit.symbol().endsWith("/yr")
-                || unit.symbol().endsWith("/month");
+    private static boolean isPerDays(Unit unit) {
+        return DAYS.stream().anyMatch(unit::isPer);
     }
 
     private static boolean isDryMatterShare(Symbol symbol) {

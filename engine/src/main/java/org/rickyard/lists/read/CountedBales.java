@@ -69,11 +69,7 @@ final class CountedBales {
         bindings.put(
                 column,
                 List.of(new Binding(
-                        binding.sheetColumn(),
-                        binding.header(),
-                        binding.rest(),
-                        new ColumnUnit(null, false, question),
-                        true)));
+                        binding.sheetColumn(), binding.header(), binding.rest(), ColumnUnit.asked(question), true)));
     }
 
     private boolean standTogether(Binding one, Binding other) {

@@ -68,7 +68,7 @@ final class DosesOfOneProduct {
         FoundRows.Column doses = column(place);
         ListRows rows = lists.get(place.list().name());
         for (int row = 0; doses != null && row < rows.size(); row++) {
-            RowUnits.At at = doses.at(row);
+            UnitInRow at = doses.at(row);
             if (rows.gives(place.dose(), row)
                     && at.assumed() == null
                     && !at.unit().isSameScale(Units.DOSE)) {
@@ -108,7 +108,7 @@ final class DosesOfOneProduct {
         CellAddress last = null;
         int asked = 0;
         for (int row = 0; doses != null && row < rows.size(); row++) {
-            RowUnits.At at = doses.at(row);
+            UnitInRow at = doses.at(row);
             if (!rows.gives(place.dose(), row) || at.assumed() == null) {
                 continue;
             }
@@ -131,7 +131,7 @@ final class DosesOfOneProduct {
     }
 
     /** A figure of the product that makes it doubtful on what a bare one is; null if none does. */
-    private Said otherwise(String product, RowUnits.At bare) {
+    private Said otherwise(String product, UnitInRow bare) {
         for (Said other : said.getOrDefault(Words.key(product), List.of())) {
             if (bare.productUnit() == null || isOnOther(bare.unit(), other.unit())) {
                 return other;
@@ -146,24 +146,20 @@ final class DosesOfOneProduct {
      */
     private static boolean isOnOther(Unit bare, Unit other) {
         return other.isCompatible(Units.DOSE)
-                ? !other.symbol().endsWith("/ha")
-                : other.isCompatible(Units.CONCENTRATION) && amount(bare).equals(amount(other));
-    }
-
-    private static String amount(Unit unit) {
-        return unit.symbol().split("/", 2)[0];
+                ? !other.isPer(Units.HA)
+                : other.isCompatible(Units.CONCENTRATION) && bare.counted().equals(other.counted());
     }
 
     private static boolean isAmount(Said said) {
         return said.unit().isCompatible(Units.PRODUCT_UNIT);
     }
 
-    private static String question(ColumnSpec column, String product, RowUnits.At bare, Said other) {
+    private static String question(ColumnSpec column, String product, UnitInRow bare, Said other) {
         String unit = other.unit().symbol().replace("product unit/", "per ");
         String own = bare.productUnit() != null
                 ? bare.unit().symbol()
                 : (other.productUnit() == null ? "L" : other.productUnit()) + "/ha";
-        boolean customary = isAmount(other) && RowUnits.isCustomary(other.unit(), Units.PRODUCT_UNIT);
+        boolean customary = isAmount(other) && DoseUnits.isCustomary(other.unit(), Units.PRODUCT_UNIT);
         return "The " + column.name() + " of " + Words.quoted(product)
                 + (bare.productUnit() == null ? " has no unit here" : " does not say on what") + ", and "
                 + other.cell() + " gives " + unit + ": is this in " + unit + " too? Write the unit in the header, "

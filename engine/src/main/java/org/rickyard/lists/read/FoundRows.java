@@ -10,7 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Grid;
+import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListColumn;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.ListSpec;
@@ -36,7 +38,7 @@ final class FoundRows implements ListRows {
         /** One more than the index into {@link #units}, 0 for none; null if no unit differs from row to row. */
         short[] unit;
 
-        RowUnits.At[] units = new RowUnits.At[0];
+        UnitInRow[] units = new UnitInRow[0];
         /** One more than the index into {@link #words}; 0 where the client's own words stand. */
         byte[] word;
 
@@ -49,6 +51,8 @@ final class FoundRows implements ListRows {
         private final Binding[][] places;
 
         private final boolean isMeasured;
+        /** Whether rows of its list go by it: without names nothing could be told of them. */
+        private final boolean isName;
 
         Column(ColumnSpec spec, FoundRows rows) {
             this.spec = spec;
@@ -60,9 +64,13 @@ final class FoundRows implements ListRows {
                 places[i] = bindings == null ? null : bindings.toArray(new Binding[0]);
             }
             this.isMeasured = spec.isNumeric() || spec.type() == ColumnSpec.Type.TEXT_OR_NUMBER;
+            this.isName = rows.spec != Jobs.LIST
+                    && rows.spec != Cuts.LIST
+                    && !rows.spec.identity().isEmpty()
+                    && rows.spec.identity().get(0) == spec;
         }
 
-        short unitIndex(RowUnits.At at) {
+        short unitIndex(UnitInRow at) {
             for (int i = 0; i < units.length; i++) {
                 if (units[i] == at) {
                     return (short) (i + 1);
@@ -73,7 +81,7 @@ final class FoundRows implements ListRows {
             return (short) units.length;
         }
 
-        RowUnits.At at(int row) {
+        UnitInRow at(int row) {
             return unit[row] == 0 ? null : units[unit[row] - 1];
         }
 
@@ -129,6 +137,10 @@ final class FoundRows implements ListRows {
                 return "";
             }
             Binding binding = binding(row);
+            if (binding != null && binding.asked() && spec.isOfWords() && !isName) {
+                // Which header is meant is asked, and last year's crop was taken for this year's.
+                return "";
+            }
             return binding == null
                     ? rows.bound[rows.tableOf[row]].words().getOrDefault(spec, "")
                     : grid(row).words(sheetRow(row, binding), binding.sheetColumn());
@@ -159,7 +171,7 @@ final class FoundRows implements ListRows {
                 return null;
             }
             if (unit != null) {
-                RowUnits.At at = at(row);
+                UnitInRow at = at(row);
                 return at == null ? null : at.unit();
             }
             if (spec.type() == ColumnSpec.Type.NOZZLE) {
@@ -170,7 +182,7 @@ final class FoundRows implements ListRows {
 
         @Override
         public Optional<String> productUnit(int row) {
-            RowUnits.At at = unit == null ? null : at(row);
+            UnitInRow at = unit == null ? null : at(row);
             return at == null ? Optional.empty() : Optional.ofNullable(at.productUnit());
         }
 

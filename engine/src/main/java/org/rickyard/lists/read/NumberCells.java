@@ -37,7 +37,7 @@ final class NumberCells implements CellReader {
 
     private final ColumnSpec spec;
     private final CustomaryUnits customary;
-    private final Map<String, RowUnits.At> written = new HashMap<>();
+    private final Map<String, UnitInRow> written = new HashMap<>();
     private final TreeSet<String> assumed = new TreeSet<>();
 
     NumberCells(ColumnSpec spec, CustomaryUnits customary) {
@@ -64,7 +64,7 @@ final class NumberCells implements CellReader {
 
     /** The number of a cell that holds one. */
     State number(CellRead cell) {
-        RowUnits.At at = cell.unit();
+        UnitInRow at = cell.unit();
         Unit unit = at == null ? cell.binding().unit().unit() : at.unit();
         if (at != null && at.question() != null) {
             cell.asked(at.question());
@@ -215,7 +215,7 @@ final class NumberCells implements CellReader {
             return State.NOT_READABLE;
         }
         cell.inUnit(written.computeIfAbsent(
-                amount.unit(), key -> new RowUnits.At(known.unit(), known.productUnit(), null, null)));
+                amount.unit(), key -> new UnitInRow(known.unit(), known.productUnit(), null, null)));
         return cell.readFromText(amount.value(), known.unit());
     }
 
@@ -238,8 +238,8 @@ final class NumberCells implements CellReader {
             return State.NOT_READABLE;
         }
         if (unit instanceof DoseText.Known known && (known.isPerArea() || known.isPerSpray())) {
-            RowUnits.At at = written.computeIfAbsent(
-                    amount.unit(), key -> new RowUnits.At(known.unit(), known.productUnit(), null, null));
+            UnitInRow at = written.computeIfAbsent(
+                    amount.unit(), key -> new UnitInRow(known.unit(), known.productUnit(), null, null));
             cell.inUnit(at);
             return cell.readFromText(amount.value(), known.unit());
         }

@@ -6,18 +6,15 @@ import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.header.HeaderRow;
-import org.rickyard.lists.header.Vocabulary;
+import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
-import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
 
 /** What to write in the place of a rate per day, where the hours of the day stand beside it. */
 final class RatePerDay {
-    private static final String A_DAY = "/d";
-
     /** So many figures are told; the others go the same way. */
     private static final int MOST = 5;
 
@@ -31,12 +28,16 @@ final class RatePerDay {
         this.customary = customary;
     }
 
-    /** The header and the figures to write, as sentences with a space before them; "" where they cannot be told. */
+    /**
+     * The header and the figures to write, as sentences with a space before them; "" where the column is no rate per hour,
+     * its header none per day, or they cannot be told.
+     */
     String figures(ColumnSpec column, int sheetColumn, String unit) {
         int hours = hours();
         if (hours < 0
+                || !column.symbol().unit().isPer(Units.H)
                 || !(UnitText.read(unit, customary) instanceof UnitText.Known known)
-                || !known.unit().symbol().endsWith(A_DAY)) {
+                || !known.unit().isPer(Units.D)) {
             return "";
         }
         Grid grid = table.grid();
@@ -51,8 +52,7 @@ final class RatePerDay {
                         + " (" + Words.digits(day) + " ÷ " + Words.digits(length) + " h)");
             }
         }
-        Unit daily = known.unit();
-        String hourly = daily.symbol().substring(0, daily.symbol().length() - A_DAY.length()) + "/h";
+        String hourly = known.unit().counted() + "/h";
         return told.isEmpty()
                 ? ""
                 : " By " + Words.quoted(table.headers()[hours]) + " beside it: head it " + column.name() + " (" + hourly
@@ -64,7 +64,7 @@ final class RatePerDay {
     private int hours() {
         int found = -1;
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading != null && heading.isCertain() && heading.column() == Machines.HOURS_PER_DAY) {
                 boolean inHours = heading.rest().isEmpty()
                         || UnitText.read(heading.rest(), customary) instanceof UnitText.Known known

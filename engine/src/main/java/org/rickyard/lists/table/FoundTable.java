@@ -11,8 +11,8 @@ import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.HeaderRow;
+import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.ProductsInARow;
-import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Units;
 
@@ -174,7 +174,7 @@ public final class FoundTable {
         HeaderRow.Match match = roles.get(0);
         List<Integer> found = new ArrayList<>();
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading != null && heading.isCertain() && wanted.contains(heading.column())) {
                 found.add(match.firstColumn() + i);
             }
@@ -187,7 +187,7 @@ public final class FoundTable {
         java.util.BitSet numeric = new java.util.BitSet();
         for (HeaderRow.Match match : roles) {
             for (int i = 0; i < match.headings().length; i++) {
-                Vocabulary.Heading heading = match.headings()[i];
+                Heading heading = match.headings()[i];
                 if (heading != null && heading.column().isNumeric()) {
                     numeric.set(match.firstColumn() + i);
                 }
@@ -199,7 +199,7 @@ public final class FoundTable {
     /** Whether a column of the sheet holds what is measured, and not how many there are. */
     boolean measures(int sheetColumn) {
         HeaderRow.Match match = roles.get(0);
-        Vocabulary.Heading heading = match.headings()[sheetColumn - match.firstColumn()];
+        Heading heading = match.headings()[sheetColumn - match.firstColumn()];
         return heading != null
                 && (heading.column().type() == ColumnSpec.Type.NUMBER
                         || heading.column().type() == ColumnSpec.Type.DOSE)
@@ -212,7 +212,7 @@ public final class FoundTable {
             return true;
         }
         for (HeaderRow.Match match : roles) {
-            Vocabulary.Heading heading = match.headings()[sheetColumn - match.firstColumn()];
+            Heading heading = match.headings()[sheetColumn - match.firstColumn()];
             if (heading != null && heading.isCertain()) {
                 return true;
             }
@@ -224,7 +224,7 @@ public final class FoundTable {
     public String word(int sheetRow, List<ColumnSpec> wanted) {
         for (HeaderRow.Match match : roles) {
             for (int i = 0; i < match.headings().length; i++) {
-                Vocabulary.Heading heading = match.headings()[i];
+                Heading heading = match.headings()[i];
                 if (heading != null && heading.isCertain() && wanted.contains(heading.column())) {
                     return Words.trim(grid.text(sheetRow, match.firstColumn() + i));
                 }

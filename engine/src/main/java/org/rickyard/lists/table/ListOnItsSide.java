@@ -14,6 +14,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Layout;
 import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.AmountText;
 import org.rickyard.lists.text.HeaderText;
@@ -80,7 +81,7 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
         Map<ColumnSpec, Integer> rows = new LinkedHashMap<>();
         int figures = 0;
         for (Map.Entry<String, Integer> entry : texts.entrySet()) {
-            Vocabulary.Heading heading = vocabulary.read(HeaderText.of(entry.getKey()));
+            Heading heading = vocabulary.read(HeaderText.of(entry.getKey()));
             if (heading != null
                     && heading.isCertain()
                     && !isHeaderRow(grid, entry.getValue(), column + 1, vocabulary)
@@ -129,7 +130,7 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
     private static boolean isHeaderRow(Grid grid, int row, int beside, Vocabulary vocabulary) {
         for (int column = beside; column < Math.min(grid.columns(), beside + ROW_LOOKED_AT); column++) {
             if (grid.kind(row, column) == Grid.Kind.TEXT) {
-                Vocabulary.Heading heading = vocabulary.read(HeaderText.of(grid.text(row, column)));
+                Heading heading = vocabulary.read(HeaderText.of(grid.text(row, column)));
                 if (heading != null && heading.isCertain() && heading.column().isNumeric()) {
                     return true;
                 }

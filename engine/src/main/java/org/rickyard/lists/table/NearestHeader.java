@@ -15,6 +15,7 @@ import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Stocks;
 import org.rickyard.lists.header.HeaderRow;
+import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.Words;
 
@@ -98,7 +99,7 @@ public final class NearestHeader {
 
     private boolean hasFiguresBelow(HeaderRow.Match match, ColumnSpec measured, int at) {
         for (int i = 0; i < match.headings().length; i++) {
-            Vocabulary.Heading heading = match.headings()[i];
+            Heading heading = match.headings()[i];
             if (heading != null && heading.isCertain() && heading.column() == measured) {
                 for (int row = at + 1; row < Math.min(grid.rows(), at + 1 + ROWS_LOOKED_AT); row++) {
                     if (grid.kind(row, match.firstColumn() + i) == Grid.Kind.NUMBER) {

@@ -19,6 +19,7 @@ import org.rickyard.lists.header.ChoiceByContents;
 import org.rickyard.lists.header.HeaderHints;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.HeadersNotRead;
+import org.rickyard.lists.header.ListsInRow;
 import org.rickyard.lists.header.NoLists;
 import org.rickyard.lists.header.OrchardBlocks;
 import org.rickyard.lists.header.ProductsInARow;
@@ -207,16 +208,16 @@ public final class TableFinder {
         }
         orchards.settle(vocabularies, headers, row, 0, taken.length - 1);
         choices.settle(vocabularies, headers, row, 0, taken.length - 1);
-        List<HeaderRow.Match> matches = headerRow.split(headers, named);
+        List<HeaderRow.Match> matches = lists(headers, named).split();
         boolean twoDeep = false;
         if (matches.isEmpty()) {
             String[] both = rowAbove(vocabularies, headers, row, 0, taken.length - 1);
-            matches = both == null ? matches : headerRow.split(both, named);
+            matches = both == null ? matches : lists(both, named).split();
             headers = matches.isEmpty() ? headers : both;
         }
         if (matches.isEmpty()) {
             String[] both = secondRow(vocabularies, headers, row, 0, taken.length - 1);
-            matches = both == null ? matches : headerRow.split(both, named);
+            matches = both == null ? matches : lists(both, named).split();
             if (matches.isEmpty()) {
                 nearest.consider(headers, row, 0, taken.length - 1, named);
                 return;
@@ -224,7 +225,7 @@ public final class TableFinder {
             headers = both;
             twoDeep = true;
         }
-        for (int[] run : headerRow.left(headers, matches)) {
+        for (int[] run : lists(headers, named).left(matches)) {
             nearest.consider(headers, row, run[0], run[1], named);
         }
         for (HeaderRow.Match match : matches) {
@@ -295,8 +296,12 @@ public final class TableFinder {
                         .map(RowReader::table)
                         .noneMatch(table -> table.firstColumn <= last
                                 && first <= table.lastColumn
-                                && (table.lastHeaderRow == row - 1
+                                && (Math.max(table.lastHeaderRow, table.secondHeaderRow) == row - 1
                                         || table.count() > 0 && table.row(table.count() - 1) == row - 1));
+    }
+
+    private ListsInRow lists(String[] headers, List<Vocabulary> named) {
+        return new ListsInRow(headerRow, headers, named);
     }
 
     private RowReader repeated(HeaderRow.Match match, String[] headers) {

@@ -88,7 +88,10 @@ final class ChecksSheet {
                     .formula(Looks.decimals(Looks.STEP, 0), check.withheldFormula(places), check.withheld());
         }
         page.line();
-        page.line().text(Looks.HEADING, "Findings of the run, stops first (cautions on the sheets are live)");
+        page.line()
+                .text(
+                        Looks.HEADING,
+                        "Findings of the run, stops first; after mending them run again (cautions on the sheets are live)");
         head(page, "Where", "How grave", "What was found and what to do");
         if (findings.isEmpty()) {
             page.line().text(Looks.TEXT, "Nothing to report.");

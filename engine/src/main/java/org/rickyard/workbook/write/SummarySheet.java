@@ -115,7 +115,8 @@ final class SummarySheet {
         if (stops.isEmpty()) {
             return;
         }
-        page.line().text(Looks.HEADING, "Stops when the workbook was run: read these first");
+        page.line()
+                .text(Looks.HEADING, "Stops when the workbook was run: read these first; after mending them run again");
         for (int i = 0; i < stops.size() && i < MOST_STOPS; i++) {
             PlainSheet.Line line = page.line();
             Finding stop = stops.get(i);

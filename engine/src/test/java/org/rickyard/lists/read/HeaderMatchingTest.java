@@ -27,6 +27,7 @@ import org.rickyard.lists.Mixes;
 import org.rickyard.lists.Place;
 import org.rickyard.lists.Products;
 import org.rickyard.lists.SheetOf;
+import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.quantity.Units;
@@ -36,12 +37,12 @@ class HeaderMatchingTest {
         return Lists.ALL.stream();
     }
 
-    private static Vocabulary.Heading read(ListSpec list, String header) {
+    private static Heading read(ListSpec list, String header) {
         return new Vocabulary(list).read(HeaderText.of(header));
     }
 
     private static ColumnSpec certain(ListSpec list, String header) {
-        Vocabulary.Heading heading = read(list, header);
+        Heading heading = read(list, header);
         assertThat(heading).as("%s of %s", header, list).isNotNull();
         assertThat(heading.isCertain()).as("%s of %s", header, list).isTrue();
         return heading.column();
@@ -76,7 +77,7 @@ class HeaderMatchingTest {
             }
             for (String form : List.of("%s (%s)", "%s [%s]", "%s, %s", "%s %s", "%s in %s", "%s\n(%s)", "%s - %s")) {
                 String header = String.format(form, column.name(), unit);
-                Vocabulary.Heading heading = read(list, header);
+                Heading heading = read(list, header);
                 assertThat(heading).as(header).isNotNull();
                 assertThat(heading.column()).as(header).isSameAs(column);
                 ColumnUnit read =
@@ -181,7 +182,7 @@ class HeaderMatchingTest {
 
     @Test
     void aDensityThatDoesNotSayOfWhatIsAsked() {
-        Vocabulary.Heading heading = read(Clamps.LIST, "kg/m3");
+        Heading heading = read(Clamps.LIST, "kg/m3");
         assertThat(heading.isCertain()).isFalse();
         assertThat(heading.candidates()).containsExactly(Clamps.FRESH_DENSITY, Clamps.DRY_MATTER_DENSITY);
         heading = read(Machines.LIST, "Basis");
@@ -227,7 +228,7 @@ class HeaderMatchingTest {
         "Machines, Work rate, Output or Field efficiency"
     })
     void whatCouldMeanTwoColumnsIsUnclear(String listName, String header, String names) {
-        Vocabulary.Heading heading = read(Lists.named(listName).orElseThrow(), header);
+        Heading heading = read(Lists.named(listName).orElseThrow(), header);
         assertThat(heading.isCertain()).isFalse();
         assertThat(String.join(
                         " or ",
@@ -272,7 +273,7 @@ class HeaderMatchingTest {
         "Intake (kg DM/day), kg DM/d"
     })
     void anIntakeIsDryMatterWhereHeaderOrUnitSaysSo(String header, String unit) {
-        Vocabulary.Heading heading = read(Herds.LIST, header);
+        Heading heading = read(Herds.LIST, header);
         assertThat(ColumnUnit.of(Herds.INTAKE, header, heading.rest(), org.rickyard.quantity.CustomaryUnits.UNSET)
                         .unit()
                         .symbol())

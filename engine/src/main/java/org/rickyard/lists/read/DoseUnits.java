@@ -1,0 +1,117 @@
+package org.rickyard.lists.read;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.text.SaidUnit;
+import org.rickyard.lists.text.Words;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+
+/** What doses are in, by the header of their column and the unit of their row. */
+final class DoseUnits {
+    private static final Pattern LITRES_OR_KILOGRAMS = Pattern.compile(
+            "(?i)(l|lit(re|er)s?|kgs?)( ?(/|per) ?(ha|hectare|ac|acre))? ?(or|/|,|&) ?(l|lit(re|er)s?|kgs?)"
+                    + " ?(/|per) ?(?<area>ha|hectare|ac|acre)");
+
+    private final ColumnSpec column;
+    private final CustomaryUnits customary;
+
+    DoseUnits(ColumnSpec column, CustomaryUnits customary) {
+        this.column = column;
+        this.customary = customary;
+    }
+
+    /** "L or kg/ha" says no more than per what: L or kg is what the product is counted in. */
+    UnitInRow under(String header, String word) {
+        Matcher either = LITRES_OR_KILOGRAMS.matcher(header.strip());
+        return full(either.matches() ? "/" + either.group("area") : header, word);
+    }
+
+    private UnitInRow full(String rest, String word) {
+        if (rest.isEmpty() && word.isEmpty()) {
+            return new UnitInRow(Units.DOSE, null, null, "doses without a unit are in product unit per ha");
+        }
+        DoseText header = rest.isEmpty() ? null : DoseText.read(rest, customary);
+        DoseText row = word.isEmpty() ? null : DoseText.read(word, customary);
+        if (header instanceof DoseText.Known known && known.isFull()) {
+            return agrees(known, row)
+                    ? new UnitInRow(known.unit(), known.productUnit(), null, null)
+                    : UnitInRow.asked("The header says " + rest + " and the row says " + word + ": make them agree.");
+        }
+        if (header instanceof DoseText.Ambiguous ambiguous) {
+            return UnitInRow.asked(ambiguous.question());
+        }
+        if (row instanceof DoseText.Ambiguous ambiguous) {
+            return UnitInRow.asked(ambiguous.question());
+        }
+        if (header instanceof DoseText.Known && row instanceof DoseText.Known && !isSameAmount(rest, word)) {
+            return UnitInRow.asked("The header says " + rest + " and the row says " + word + ": make them agree.");
+        }
+        if (row instanceof DoseText.Known known && known.isFull()) {
+            return new UnitInRow(known.unit(), known.productUnit(), null, null);
+        }
+        String amount = row instanceof DoseText.Known ? word : header instanceof DoseText.Known ? rest : "";
+        boolean basisSaid = header instanceof DoseText.Unknown;
+        if (row instanceof DoseText.Unknown || amount.isEmpty() && !basisSaid) {
+            return UnitInRow.asked(Words.quoted(word.isEmpty() ? rest : word)
+                    + " is not a dose unit known here: write L/ha, g/ha, % or ml/100 L.");
+        }
+        String basis = !basisSaid ? "/ha" : SaidUnit.isBasis(rest) ? Basis.of(rest) : "/?";
+        DoseText whole = DoseText.read((amount.isEmpty() ? "L" : amount) + basis, customary);
+        if (whole instanceof DoseText.Known known && known.isFull()) {
+            if (amount.isEmpty()) {
+                return new UnitInRow(
+                        Unit.of(
+                                "product unit" + basis,
+                                known.unit().dimension(),
+                                known.unit().factor()),
+                        null,
+                        null,
+                        null);
+            }
+            if (!basisSaid && isCustomary(known.unit(), Units.DOSE)) {
+                return UnitInRow.asked(perWhat(known.unit().counted()));
+            }
+            String assumed = basisSaid ? null : "doses in " + amount + " are per ha";
+            return new UnitInRow(known.unit(), known.productUnit(), null, assumed);
+        }
+        if (whole instanceof DoseText.Ambiguous ambiguous) {
+            return UnitInRow.asked(ambiguous.question());
+        }
+        // What the row says alone was read; with it, it is what the header says that is no unit.
+        return UnitInRow.asked(Words.quoted(rest.isEmpty() ? word : rest)
+                + " is not a dose unit known here: write L/ha, g/ha, % or ml/100 L.");
+    }
+
+    /** Whether an amount is in ounces, pints, pounds or the like, which are hardly dosed by the hectare. */
+    static boolean isCustomary(Unit unit, Unit ours) {
+        double power = Math.log10(unit.ratioTo(ours).toDouble());
+        return Math.abs(power - Math.rint(power)) > 1e-9;
+    }
+
+    /** An acre taken for a hectare would be two and a half times too little. */
+    private String perWhat(String amount) {
+        return column.name() + " is in " + amount + " and does not say on what: write it in the header, "
+                + column.name() + " (" + amount + "/ac) or " + column.name() + " (" + amount
+                + "/ha), or (per ac) where rows differ in unit.";
+    }
+
+    private static boolean agrees(DoseText.Known header, DoseText row) {
+        if (!(row instanceof DoseText.Known known)) {
+            return true;
+        }
+        return known.productUnit().equals(header.productUnit())
+                && (!known.isFull() || known.unit().isSameScale(header.unit()));
+    }
+
+    /** Whether two dose units count the product alike, whatever it is spread on: "ml" and "ml/ha", but not "L". */
+    private boolean isSameAmount(String one, String other) {
+        return DoseText.read(Basis.before(one), customary) instanceof DoseText.Known first
+                && DoseText.read(Basis.before(other), customary) instanceof DoseText.Known second
+                && first.productUnit().equals(second.productUnit())
+                && first.unit().isSameScale(second.unit());
+    }
+}
