@@ -10,7 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Grid;
+import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListColumn;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.ListSpec;
@@ -49,6 +51,8 @@ final class FoundRows implements ListRows {
         private final Binding[][] places;
 
         private final boolean isMeasured;
+        /** Whether rows of its list go by it: without names nothing could be told of them. */
+        private final boolean isName;
 
         Column(ColumnSpec spec, FoundRows rows) {
             this.spec = spec;
@@ -60,6 +64,10 @@ final class FoundRows implements ListRows {
                 places[i] = bindings == null ? null : bindings.toArray(new Binding[0]);
             }
             this.isMeasured = spec.isNumeric() || spec.type() == ColumnSpec.Type.TEXT_OR_NUMBER;
+            this.isName = rows.spec != Jobs.LIST
+                    && rows.spec != Cuts.LIST
+                    && !rows.spec.identity().isEmpty()
+                    && rows.spec.identity().get(0) == spec;
         }
 
         short unitIndex(UnitInRow at) {
@@ -129,6 +137,10 @@ final class FoundRows implements ListRows {
                 return "";
             }
             Binding binding = binding(row);
+            if (binding != null && binding.asked() && spec.isOfWords() && !isName) {
+                // Which header is meant is asked, and last year's crop was taken for this year's.
+                return "";
+            }
             return binding == null
                     ? rows.bound[rows.tableOf[row]].words().getOrDefault(spec, "")
                     : grid(row).words(sheetRow(row, binding), binding.sheetColumn());

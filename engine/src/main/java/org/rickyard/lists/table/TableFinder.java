@@ -296,7 +296,7 @@ public final class TableFinder {
                         .map(RowReader::table)
                         .noneMatch(table -> table.firstColumn <= last
                                 && first <= table.lastColumn
-                                && (table.lastHeaderRow == row - 1
+                                && (Math.max(table.lastHeaderRow, table.secondHeaderRow) == row - 1
                                         || table.count() > 0 && table.row(table.count() - 1) == row - 1));
     }
 

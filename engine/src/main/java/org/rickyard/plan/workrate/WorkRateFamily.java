@@ -55,6 +55,7 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
         kinds.ask(plan.findings());
         StrawOfGrain.tell(plan, lines);
         GangRows gangs = new GangRows(plan, cuts, rollers);
+        MachinesNotWorked.tell(plan, gangs);
         Tasks tasks = new Tasks(plan, lines, gangs);
         int[] shapes = fieldsWithShape(plan.rows(Fields.LIST));
         plan.add(

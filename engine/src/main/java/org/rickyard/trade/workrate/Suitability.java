@@ -68,9 +68,12 @@ public final class Suitability {
         return new ReferenceTable.Row(Double.NaN, type, Double.NaN, crops);
     }
 
-    /** Whether a type covers a field by its working width. */
+    /** Whether a type covers a field by its working width, or by what goes through it as bales do through a wrapper. */
     public static boolean worksByWidth(String machineType) {
-        return CROPS.find(machineType) >= 0 || machineType.equals("knapsack") || machineType.equals("other");
+        return CROPS.find(machineType) >= 0
+                || machineType.equals("knapsack")
+                || machineType.equals("wrapper")
+                || machineType.equals("other");
     }
 
     /** Whether the crop goes through a type or is moved by it; of one not known it may be. */

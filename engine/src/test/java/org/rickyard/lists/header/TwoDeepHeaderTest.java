@@ -41,6 +41,19 @@ class TwoDeepHeaderTest {
                 .startsWith("The header \"DM %\" could mean DM at cutting or DM at ensiling of Fields."));
     }
 
+    /** The row of units was the header of a second list, and of the first, without rows, its units were taken for granted. */
+    @Test
+    void unitsUnderListsWithTitlesSideBySideAreNoHeaderOfTheirOwn() {
+        FoundLists found = find(new SheetOf("Farm")
+                .row("Fields", null, null, null, "Machines", null, null, null)
+                .row("Name", "Area", "Crop", null, "Name", "Type", "Width", "Speed")
+                .row(null, "ac", null, null, null, null, "ft", "mph")
+                .row("Oak", 5.5, "Grass", null, "Mower 3", "mower", 10, 7));
+        assertThat(found.findings()).isEmpty();
+        assertThat(found.rows(Fields.LIST).unit(Fields.AREA, 0)).hasValue(Units.AC);
+        assertThat(found.rows(Machines.LIST).unit(Machines.SPEED, 0)).hasValue(Units.MPH);
+    }
+
     /** What stands under a heading is none of a name's own: without it the lower row was a row without a machine. */
     @ParameterizedTest
     @CsvSource({
