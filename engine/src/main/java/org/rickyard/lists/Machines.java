@@ -311,7 +311,8 @@ public final class Machines {
             .help("Years it is kept.");
     /** Hours per year. */
     public static final ColumnSpec HOURS_PER_YEAR = number("Hours per year", Quantities.HOURS_PER_YEAR)
-            .also("annual hours, hours/year, h/yr, annual use, hours a year, hrs per year, yearly hours, hrs/yr")
+            .also("annual hours, hours/year, h/yr, annual use, hours a year, hrs per year, yearly hours, hrs/yr, "
+                    + "hours per annum, hours pa, hours p a")
             .help("Worked in a year.");
 
     /** Rate of work. */
@@ -325,14 +326,15 @@ public final class Machines {
     /** Rows or furrows. */
     public static final ColumnSpec ROWS = number("Rows", Quantities.ROWS)
             .also("number of rows, no of rows, row units, bottoms, number of bottoms, furrows, "
-                    + "number of furrows, shares, number of shares, number of bodies, bodies")
+                    + "number of furrows, shares, number of shares, number of bodies, bodies, knives, number of knives,"
+                    + " shanks, number of shanks")
             .help("Rows or furrows worked in one pass, where no working width is typed.");
     /** The width of each. */
     public static final ColumnSpec ROW_WIDTH = number("Row width", Quantities.ROW_WIDTH)
             .also(
                     "row spacing, width per row, width of row, bottom width, width of bottom, width per bottom, cut per bottom, "
                             + "furrow width, width of furrow, width per furrow, width of cut per bottom, knife spacing, spacing of rows, "
-                            + "spacing of knives, share width, body width")
+                            + "spacing of knives, shank spacing, spacing of shanks, share width, body width")
             .help("Width that each of them works.");
 
     /** Flow of one nozzle. */
@@ -493,6 +495,8 @@ public final class Machines {
                             + " l/hr, l/h, litres/hour, gallons/hour")
             .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
             .otherwise(TURN_TIME, "turning")
+            .otherwiseMeasured(PURCHASE_PRICE, "purchase, bought, paid")
+            .unclear(List.of("years", "yrs"), LIFE, AGE)
             .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full")
             .otherwiseMeasured(ROAD_SPEED_EMPTY, "empty, return, returning")
             .otherwiseMeasured(LOWEST_PRESSURE, "min, lowest, low")
