@@ -326,8 +326,8 @@ public final class Machines {
     /** Rows or furrows. */
     public static final ColumnSpec ROWS = number("Rows", Quantities.ROWS)
             .also("number of rows, no of rows, row units, bottoms, number of bottoms, furrows, "
-                    + "number of furrows, shares, number of shares, number of bodies, bodies, knives, number of knives,"
-                    + " shanks, number of shanks")
+                    + "number of furrows, shares, number of shares, number of bodies, bodies, shanks,"
+                    + " number of shanks")
             .help("Rows or furrows worked in one pass, where no working width is typed.");
     /** The width of each. */
     public static final ColumnSpec ROW_WIDTH = number("Row width", Quantities.ROW_WIDTH)

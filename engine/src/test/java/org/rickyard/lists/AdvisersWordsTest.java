@@ -89,7 +89,6 @@ class AdvisersWordsTest {
         "Machine, Use (h/year), Hours per year",
         "Machine, New value, List price",
         "Machine, Pieces, Number",
-        "Machine, No. of knives, Rows",
         "Machine, Shanks, Rows",
         "Machine, Shank spacing (in), Row width",
         "Machine, Effic. (%), Field efficiency",
