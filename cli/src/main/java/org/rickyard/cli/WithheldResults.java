@@ -9,12 +9,11 @@ import java.util.Set;
 import org.rickyard.audit.Cause;
 import org.rickyard.audit.Causes;
 import org.rickyard.audit.Results;
-import org.rickyard.formula.Symbol;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Counted;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.plan.table.ResultTable;
-import org.rickyard.plan.table.TableColumn.Calculated;
+import org.rickyard.plan.table.TableColumn;
 
 /** The results that a plan withholds, grouped by what is the matter, with the cells to look at. */
 final class WithheldResults {
@@ -39,17 +38,17 @@ final class WithheldResults {
     static WithheldResults of(WorkPlan plan) {
         WithheldResults withheld = new WithheldResults();
         for (ResultTable table : plan.tables()) {
-            for (Calculated column : Results.resultColumns(table)) {
-                withheld.read(table, column.symbol());
+            for (TableColumn column : Results.answers(table)) {
+                withheld.read(table, column);
             }
         }
         return withheld;
     }
 
-    private void read(ResultTable table, Symbol symbol) {
+    private void read(ResultTable table, TableColumn column) {
         for (int row = 0; row < table.rows(); row++) {
-            if (!table.of(symbol).has(row) && ++count <= MOST_EXPLAINED) {
-                causes.of(table, symbol, row).forEach(this::take);
+            if (Results.isWithheld(table, column, row) && ++count <= MOST_EXPLAINED) {
+                causes.of(table, column.symbol(), row).forEach(this::take);
             }
         }
     }

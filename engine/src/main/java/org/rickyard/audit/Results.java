@@ -105,6 +105,11 @@ public final class Results {
                 || values.has(row) && !(values.words() && values.word(row).isEmpty());
     }
 
+    /** Whether a row owes an answer and has none, be it of a formula or of a method; what is told aside is never owed. */
+    public static boolean isWithheld(ResultTable table, TableColumn column, int row) {
+        return !isAside(column) && !table.of(column.symbol()).has(row);
+    }
+
     /** Hands every result to a reader, table by table, row by row. */
     public void forEach(Consumer<Result> reader) {
         for (ResultTable table : plan.tables()) {

@@ -13,7 +13,7 @@ import org.rickyard.plan.ChiefTables;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.SheetPlaces;
-import org.rickyard.plan.table.TableColumn.Calculated;
+import org.rickyard.plan.table.TableColumn;
 
 /**
  * One finding per cause that withholds results, over all sheets: a cell to be mended is named once, with all that hangs
@@ -59,10 +59,10 @@ final class WithheldByCause {
         boolean chief = ChiefTables.contains(table.spec().id());
         int causes = 0;
         int more = 0;
-        for (Calculated column : Results.resultColumns(table)) {
+        for (TableColumn column : Results.answers(table)) {
             Symbol symbol = column.symbol();
             for (int row = 0; row < table.rows(); row++) {
-                if (table.of(symbol).has(row)) {
+                if (!Results.isWithheld(table, column, row)) {
                     continue;
                 }
                 if (causes >= MOST_CAUSES_OF_A_TABLE) {

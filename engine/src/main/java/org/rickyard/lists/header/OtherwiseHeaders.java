@@ -50,7 +50,7 @@ final class OtherwiseHeaders {
     /** Whether a header means what the list's rows are known by, where no other header does. */
     boolean mayNameRows(HeaderText header) {
         Meanings meanings = of(header);
-        return header.mayBeTurned() && isIdentity(meanings.turned())
+        return header.turned().mayBeTurned() && isIdentity(meanings.turned())
                 || Stream.of(meanings.rare(), meanings.ifNamed())
                         .filter(Objects::nonNull)
                         .flatMap(Stream::of)
@@ -80,7 +80,7 @@ final class OtherwiseHeaders {
     private Meanings lookedFor(HeaderText header) {
         String feed = vocabulary.spec() == Herds.LIST ? withoutFeed(header.raw()) : "";
         boolean may = vocabulary.beginsRareName(header)
-                || header.mayBeTurned()
+                || header.turned().mayBeTurned()
                 || !feed.isEmpty()
                 || header.withoutHowKnown() != null;
         return may
@@ -282,7 +282,7 @@ final class OtherwiseHeaders {
 
     /** What a header means with its unit at the end, or by one of two names that it gives; null if nothing certain. */
     private Heading turned(HeaderText header) {
-        HeaderText unitLast = header.unitLast();
+        HeaderText unitLast = header.turned().unitLast();
         if (unitLast != null) {
             Heading heading = vocabulary.byName(unitLast);
             for (ListSpec.Otherwise otherwise : hints.otherwise()) {
@@ -295,7 +295,7 @@ final class OtherwiseHeaders {
                     ? heading
                     : null;
         }
-        List<Heading> names = header.alternatives().stream()
+        List<Heading> names = header.turned().alternatives().stream()
                 .map(vocabulary::byName)
                 .filter(Objects::nonNull)
                 .toList();

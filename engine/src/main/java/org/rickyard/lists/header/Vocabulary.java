@@ -185,11 +185,11 @@ public final class Vocabulary {
     }
 
     private Heading unsettled(HeaderText header) {
-        HeaderText price = header.price();
+        HeaderText price = header.turned().price();
         if (price != null) {
             return spec.columns().contains(Products.PRICE) ? byName(price) : null;
         }
-        HeaderText share = header.dryMatterOfYield();
+        HeaderText share = header.turned().dryMatterOfYield();
         if (share != null) {
             return byName(share);
         }
@@ -200,7 +200,7 @@ public final class Vocabulary {
                 && (isMeasuredOtherwise(heading, header) || isUnitOfRarerName(heading, header))) {
             return null;
         }
-        HeaderText distance = heading == null ? header.distance() : null;
+        HeaderText distance = heading == null ? header.turned().distance() : null;
         if (distance != null) {
             return byName(distance);
         }
@@ -302,11 +302,11 @@ public final class Vocabulary {
     /** "Ha (arable)" is "Arable (ha)", which is the area only where no other header is, and no area in arables. */
     private boolean isUnitOfRarerName(Heading heading, HeaderText header) {
         return heading.isCertain()
-                && header.unitLast() != null
+                && header.turned().unitLast() != null
                 && spec.hints().otherwise().stream()
                         .anyMatch(otherwise -> otherwise.measured()
                                 && otherwise.column() == heading.column()
-                                && heading(otherwise, header.unitLast()) != null);
+                                && heading(otherwise, header.turned().unitLast()) != null);
     }
 
     /** A name whose words stand in another order; null if there is none, or if the header is a name of its own. */

@@ -138,11 +138,11 @@ final class SummarySheet {
         long defaults = 0;
         for (ResultTable table : plan.tables()) {
             for (var column : table.spec().columns()) {
-                Values values = table.of(column.symbol());
                 defaults += DefaultsUsed.count(table, column);
-                boolean result = column instanceof TableColumn.Calculated c && c.result();
+            }
+            for (TableColumn column : Results.answers(table)) {
                 for (int row = 0; row < table.rows(); row++) {
-                    withheld += result && !values.has(row) ? 1 : 0;
+                    withheld += Results.isWithheld(table, column, row) ? 1 : 0;
                 }
             }
         }

@@ -7,10 +7,15 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.rickyard.audit.InputUsed;
 import org.rickyard.audit.Result;
 import org.rickyard.audit.Results;
 import org.rickyard.formula.Formula;
+import org.rickyard.formula.Inputs;
+import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
 import org.rickyard.plan.WorkPlan;
 import org.rickyard.plan.table.ResultTable;
@@ -181,30 +186,45 @@ final class TrailSheet extends OurSheet {
         int row = HEAD_ROWS;
         int text = looks.of(Looks.TEXT_WRAPPED);
         for (ResultTable table : plan.tables()) {
-            for (TableColumn.Calculated column : Results.resultColumns(table)) {
+            for (TableColumn column : Results.answers(table)) {
                 if (table.rows() == 0) {
                     continue;
                 }
-                Formula formula = column.formula();
-                Total total = Total.of(table, formula.result());
+                Symbol symbol = column.symbol();
+                long withheld = IntStream.range(0, table.rows())
+                        .filter(each -> Results.isWithheld(table, column, each))
+                        .count();
                 sheet.row(row++);
-                sheet.text(0, text, formula.result().name());
+                sheet.text(0, text, symbol.name());
                 sheet.text(1, text, table.rows() + " rows of '" + places.sheet(table.spec()) + "'");
                 sheet.empty(2, text);
-                sheet.text(3, text, formula.result().unit().symbol());
-                sheet.text(4, text, formula.words());
-                sheet.empty(5, text);
-                sheet.text(
-                        6,
-                        text,
-                        String.join(
-                                "; ",
-                                formula.inputs().stream().map(s -> s.name()).toList()));
-                sheet.text(7, text, formula.source().toString());
-                sheet.text(8, text, total.leftOut() == 0 ? "ok" : total.leftOut() + " withheld");
-                var first = places.cell(table.spec(), formula.result(), 0);
+                sheet.text(3, text, symbol.unit().symbol());
+                derivation(sheet, text, column);
+                sheet.text(8, text, withheld == 0 ? "ok" : withheld + " withheld");
+                var first = places.cell(table.spec(), symbol, 0);
                 sheet.linkTo(9, looks.of(Looks.LINK), first);
             }
         }
+    }
+
+    /** How the answers of a column come about, by a formula or by a method. */
+    private static void derivation(SheetXml sheet, int text, TableColumn column) throws IOException {
+        String words;
+        Source source;
+        Stream<Symbol> inputs;
+        if (column instanceof TableColumn.Method byMethod) {
+            words = "method: " + byMethod.method().words();
+            source = byMethod.method().source();
+            inputs = byMethod.method().reads().stream().flatMap(read -> Inputs.of(read).stream());
+        } else {
+            Formula formula = ((TableColumn.Calculated) column).formula();
+            words = formula.words();
+            source = formula.source();
+            inputs = formula.inputs().stream();
+        }
+        sheet.text(4, text, words);
+        sheet.empty(5, text);
+        sheet.text(6, text, inputs.map(Symbol::name).distinct().collect(Collectors.joining("; ")));
+        sheet.text(7, text, source.toString());
     }
 }
