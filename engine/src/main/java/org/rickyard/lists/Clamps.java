@@ -226,6 +226,7 @@ public final class Clamps {
             .identifiedBy(CLAMP)
             .otherwise(HOLDING, Shared.WHOSE)
             .needsHeaders(4)
+            .otherwiseMeasured(SETTLED_HEIGHT, "settled")
             .substitute(WALL_HEIGHT, SETTLED_HEIGHT)
             .unclear(
                     List.of("height", "h", "peak height", "crest height", "ridge height", "maximum height"),

@@ -306,7 +306,7 @@ public final class Machines {
     /** List price. */
     public static final ColumnSpec LIST_PRICE = number("List price", Quantities.LIST_PRICE)
             .also(
-                    "manufacturer's list price, manufacturers list price, maker's list price, price of new machine, new machine price, price of a new machine, replacement value, new replacement value, "
+                    "manufacturer's list price, maker's list price, price of new machine, new machine price, price of a new machine, replacement value, new replacement value, "
                             + "new price, retail price, price new, replacement price, list, current list price, new list price")
             .help("New, from the maker's list.");
     /** Purchase price. */
@@ -342,8 +342,7 @@ public final class Machines {
     /** Hours per year. */
     public static final ColumnSpec HOURS_PER_YEAR = number("Hours per year", Quantities.HOURS_PER_YEAR)
             .also(
-                    "hours of use per year, hours of use a year, annual hours of use, hours of annual use, hours used per year, hours used annually, annual operating hours, operating hours per year, annual hours used, h/year, "
-                            + "annual hours, hours/year, h/yr, annual use, hours a year, hrs per year, yearly hours, hrs/yr")
+                    "annual hours, hours/year, h/yr, annual use, hours a year, hrs per year, yearly hours, hrs/yr, hours per annum, hours pa, hours p a, hours of use per year, hours of use a year, annual hours of use, hours of annual use, hours used per year, hours used annually, annual operating hours, operating hours per year, annual hours used, h/year")
             .help("Worked in a year.");
 
     /** Rate of work. */
@@ -356,16 +355,13 @@ public final class Machines {
 
     /** Rows or furrows. */
     public static final ColumnSpec ROWS = number("Rows", Quantities.ROWS)
-            .also("shanks, number of shanks, no of shanks, coulters, number of coulters, no of coulters, "
-                    + "number of rows, no of rows, row units, bottoms, number of bottoms, furrows, "
-                    + "number of furrows, shares, number of shares, number of bodies, bodies")
+            .also(
+                    "number of rows, no of rows, row units, bottoms, number of bottoms, furrows, number of furrows, shares, number of shares, number of bodies, bodies, shanks, number of shanks, no of shanks, coulters, number of coulters, no of coulters")
             .help("Rows or furrows worked in one pass, where no working width is typed.");
     /** The width of each. */
     public static final ColumnSpec ROW_WIDTH = number("Row width", Quantities.ROW_WIDTH)
-            .also("shank spacing, spacing of shanks, coulter spacing, spacing of coulters, "
-                    + "row spacing, width per row, width of row, bottom width, width of bottom, width per bottom, cut per bottom, "
-                    + "furrow width, width of furrow, width per furrow, width of cut per bottom, knife spacing, spacing of rows, "
-                    + "spacing of knives, share width, body width")
+            .also(
+                    "row spacing, width per row, width of row, bottom width, width of bottom, width per bottom, cut per bottom, furrow width, width of furrow, width per furrow, width of cut per bottom, knife spacing, spacing of rows, spacing of knives, shank spacing, spacing of shanks, share width, body width, coulter spacing, spacing of coulters")
             .help("Width that each of them works.");
 
     /** Flow of one nozzle. */
@@ -568,6 +564,8 @@ public final class Machines {
                             + " l/hr, l/h, litres/hour, gallons/hour")
             .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
             .otherwise(TURN_TIME, "turning")
+            .otherwiseMeasured(PURCHASE_PRICE, "purchase, bought, paid")
+            .unclear(List.of("years", "yrs"), LIFE, AGE)
             .otherwiseMeasured(ROAD_SPEED_LADEN, "laden, loaded, full")
             .otherwiseMeasured(ROAD_SPEED_EMPTY, "empty, return, returning")
             .otherwiseMeasured(LOWEST_PRESSURE, "min, lowest, low")

@@ -45,9 +45,7 @@ public final class Stocks {
     /** Weight of one. */
     public static final ColumnSpec WEIGHT_EACH = number("Weight each", Quantities.WEIGHT_EACH)
             .also(
-                    "tonnes per bale, tons per bale, t per bale, t/bale, tonnes/bale, lb per bale, lb/bale, lbs/bale, lbs per bale, t fresh per bale, fresh t per bale, kg fresh per bale, fresh kg per bale, fresh weight per bale, fresh weight of bale, fresh weight of a bale, fresh bale weight, bale weight fresh, "
-                            + "bale weight, weight per bale, weight of each, weight, mass each, kg each, kg/bale, kg per bale, "
-                            + "weight/bale, average bale weight")
+                    "bale weight, weight per bale, weight of each, weight, mass each, kg each, kg/bale, kg per bale, weight/bale, average bale weight, lb/bale, lb per bale, lbs/bale, lbs per bale, tonnes per bale, tons per bale, t per bale, t/bale, tonnes/bale, t fresh per bale, fresh t per bale, kg fresh per bale, fresh kg per bale, fresh weight per bale, fresh weight of bale, fresh weight of a bale, fresh bale weight, bale weight fresh")
             .help("Fresh weight of one bale.");
     /** Dry matter. */
     public static final ColumnSpec DM = number("DM", Quantities.STORE_DM)
@@ -95,7 +93,7 @@ public final class Stocks {
             .identifiedBy(STORE)
             .otherwise(HOLDING, Shared.WHOSE)
             .otherwise(STORE, "storage, stored in")
-            .otherwiseMeasured(AMOUNT, "silage, fodder")
+            .otherwiseMeasured(WEIGHT_EACH, "unit weight, average weight, mean weight, each")
             .otherwiseWithout(AMOUNT, WEIGHT_EACH, "kg wet, wet kg, kg fresh, fresh kg")
             .ifNamed(STORE, "clamp, clamp name, pit, pit name, silo, bunker, bay, clamp no, pit no, clamp or stack")
             .needsOneOf(List.of(AMOUNT), List.of(COUNT, WEIGHT_EACH))

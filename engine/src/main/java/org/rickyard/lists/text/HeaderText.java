@@ -22,6 +22,7 @@ public final class HeaderText {
     private static final Map<String, String> CUT_SHORT = Map.ofEntries(
             Map.entry("dist", "distance"),
             Map.entry("eff", "efficiency"),
+            Map.entry("effic", "efficiency"),
             Map.entry("fwd", "forward"),
             Map.entry("spd", "speed"),
             Map.entry("fld", "field"),
