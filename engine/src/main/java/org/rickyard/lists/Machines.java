@@ -526,6 +526,18 @@ public final class Machines {
             .otherwiseMeasured(
                     TIMED_DISTANCE,
                     "distance covered, distance driven, distance walked, measured distance, test run, calibration distance")
+            .otherwiseMeasured(TEST_VOLUME, "amount used, quantity used, amount applied, amount sprayed")
+            .otherwiseMeasured(
+                    TEST_WEIGHT,
+                    "amount collected, quantity collected, amount spread, amount applied, amount used, quantity used")
+            .otherwise(SPEED, "tractor speed")
+            .otherwise(
+                    MASS,
+                    "tractor weight, weight of tractor, tractor mass, packing tractor weight, weight of packing tractor, rolling tractor weight")
+            .otherwiseMeasured(PUMP_FLOW, "pump, spray pump")
+            .otherwiseMeasured(FIELD_EFFICIENCY, "time lost, lost time, time loss, loss of time")
+            .otherwiseMeasured(ROUND_TIME, "round trip")
+            .otherwiseMeasured(TIMED_DISTANCE, "distance")
             // Of a season as likely, but not beside the ground of a test.
             .otherwiseBeside(
                     TEST_VOLUME,
@@ -541,18 +553,6 @@ public final class Machines {
                     TEST_AREA,
                     TIMED_DISTANCE)
             .otherwiseBeside(TIMED_SECONDS, "average time, mean time, time required", TIMED_DISTANCE)
-            .otherwiseMeasured(TEST_VOLUME, "amount used, quantity used, amount applied, amount sprayed")
-            .otherwiseMeasured(
-                    TEST_WEIGHT,
-                    "amount collected, quantity collected, amount spread, amount applied, amount used, quantity used")
-            .otherwise(SPEED, "tractor speed")
-            .otherwise(
-                    MASS,
-                    "tractor weight, weight of tractor, tractor mass, packing tractor weight, weight of packing tractor, rolling tractor weight")
-            .otherwiseMeasured(PUMP_FLOW, "pump, spray pump")
-            .otherwiseMeasured(FIELD_EFFICIENCY, "time lost, lost time, time loss, loss of time")
-            .otherwiseMeasured(ROUND_TIME, "round trip")
-            .otherwiseMeasured(TIMED_DISTANCE, "distance")
             .unclear(List.of("time", "seconds", "secs"), TIMED_SECONDS)
             .unclear(List.of("turnaround", "turnaround time", "turnround"), TURN_TIME, ROUND_TIME, FILL_TIME)
             .toldMeasured("time", TIMED_SECONDS, TIMED_DISTANCE)

@@ -6,6 +6,8 @@ import static org.rickyard.testing.SeasonBook.row;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.rickyard.testing.SeasonBook;
 
 /** Tests whose ground is told by how far and how wide it was: their rate was withheld, for want of a test area. */
@@ -15,13 +17,14 @@ class TestRunsTest {
     }
 
     /** Florida exam guide, p. 213: 12 gallons over 660 ft of a 10 ft swath are 79.2 gallons an acre. */
-    @Test
+    @ParameterizedTest
     @Tag("published")
-    void gallonsUsedOverARun() {
+    @CsvSource({"Course length (ft), Swath width (ft)", "Distance (ft), Swath (ft)"})
+    void gallonsUsedOverARun(String distance, String width) {
         SeasonBook.Worked worked = assuming("US")
                 .sheet(
                         "Sprayers",
-                        row("Sprayer", "Type", "Course length (ft)", "Swath width (ft)", "Gallons used"),
+                        row("Sprayer", "Type", distance, width, "Gallons used"),
                         row("Old boom", "sprayer", 660, 10, 12))
                 .run();
         assertThat(worked.number("area-test-rate", "Old boom") / 9.353956229).isCloseTo(79.2, within(0.05));
