@@ -42,7 +42,7 @@ public final class Choices {
                     + "self propelled forage harvester, trailed forager, "
                     + "sp forager, harvester forage, spfh",
             "forage wagon: loader wagon, self loading wagon, pick up wagon, silage wagon, loading wagon",
-            "baler: round baler, square baler, big baler, big square baler, small baler",
+            "baler: baler wrapper, combi baler, round baler, square baler, big baler, big square baler, small baler",
             "wrapper: bale wrapper",
             "trailer: wagon, cart, silage trailer, grain trailer, dump trailer, tipping trailer, truck, forage "
                     + "truck, silage truck, dump truck, "

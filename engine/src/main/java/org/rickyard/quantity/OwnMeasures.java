@@ -106,7 +106,8 @@ public final class OwnMeasures {
 
     /** The unit in which a number in one of our units is wanted; empty if in ours. */
     public Optional<Unit> of(Unit ours) {
-        if (isOurs()) {
+        if (isOurs() || ours.isSameScale(Units.L_PER_HA) && !units.containsKey(Kind.AREA)) {
+            // Nobody counts gallons on a hectare.
             return Optional.empty();
         }
         return Optional.ofNullable(instead(ours)).filter(own -> !own.isSameScale(ours));

@@ -53,6 +53,7 @@ final class UnitWords {
         add(Units.LB, "lb, lbs, pound, pounds");
         add(Units.OZ, "oz, ozs, ounce, ounces");
         add(Units.LONG_TON, "long ton, long tons, imperial ton, imperial tons, uk ton, uk tons");
+        add(Units.M3, "kl, kilolitre, kilolitres, kiloliter, kiloliters");
         add(HECTOLITRE, "hl, hectolitre, hectolitres, hectoliter, hectoliters");
         add(DECITONNE, "dt, decitonne, decitonnes");
         add(Units.SHORT_TON, "short ton, short tons, us ton, us tons");

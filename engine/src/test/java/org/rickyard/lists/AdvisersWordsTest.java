@@ -21,6 +21,25 @@ class AdvisersWordsTest {
                 List.of(new SheetOf("Sheet1").row(name, area, "Crop", further).row("A", 12, "Maize", value)));
     }
 
+    /** Which of two heights a bare "Height" is, is asked; but one that is settled says it. */
+    @Test
+    void aClampsSettledMetresAreItsSettledHeight() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Clamps")
+                .row("Clamp", "Kind", "Length (m)", "Width (m)", "Wall (m)", "Settled (ft)")
+                .row("Pit", "walled", 30, 10, 3, 9)));
+        assertThat(found.rows(Clamps.LIST).number(Clamps.SETTLED_HEIGHT, 0)).isEqualTo(9);
+        assertThat(found.rows(Clamps.LIST).unit(Clamps.SETTLED_HEIGHT, 0)).contains(Units.FT);
+    }
+
+    /** They may be those it is kept, or those it is old. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Years", "Yrs"})
+    void yearsAloneAreAsked(String header) {
+        FoundLists found = ListFinder.find(List.of(
+                new SheetOf("Kit").row("Machine", "Type", "Width (m)", header).row("Mow", "mower", 3, 8)));
+        assertThat(said(found)).anyMatch(line -> line.contains("\"" + header + "\" could mean Life or Age"));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"Yield DM%", "Yield DM (%)", "DM% of yield", "Yield dry matter %", "DM of yield (%)"})
     void theDryMatterOfAYieldMakesItNoYieldOfDryMatter(String header) {
@@ -69,7 +88,15 @@ class AdvisersWordsTest {
         "Machine, Consumption (l/h), Fuel",
         "Machine, Use (h/year), Hours per year",
         "Machine, New value, List price",
-        "Machine, Pieces, Number"
+        "Machine, Pieces, Number",
+        "Machine, Shanks, Rows",
+        "Machine, Shank spacing (in), Row width",
+        "Machine, Effic. (%), Field efficiency",
+        "Machine, Hrs pa, Hours per year",
+        "Machine, Hours per annum, Hours per year",
+        "Machine, Purchase £, Purchase price",
+        "Machine, Bought (£), Purchase price",
+        "Machine, Tank (kL), Tank"
     })
     void machinesAreKnownByTheWordsOfTheirCountry(String name, String header, String column) {
         ColumnSpec meant = Machines.LIST.columns().stream()

@@ -58,6 +58,15 @@ class OwnMeasuresTest {
                     "shortton kgdrymatter/kilogram/intacre"),
             new Wanted(Units.M3, "meter^3", "foot^3", "yard^3"));
 
+    /** Who has gallons and hectares, or no fields at all, was answered in gallons a hectare. */
+    @Test
+    void nobodyCountsGallonsOnAHectare() {
+        OwnMeasures gallonsAlone = new OwnMeasures(Map.of(Kind.LIQUID, Units.GAL_US, Kind.LENGTH, Units.FT));
+        assertThat(gallonsAlone.of(Units.L_PER_HA)).isEmpty();
+        assertThat(gallonsAlone.of(Units.L)).contains(Units.GAL_US);
+        assertThat(US.of(Units.L_PER_HA).orElseThrow().symbol()).isEqualTo("gal(US)/ac");
+    }
+
     @Test
     void everyFactorIsThatOfGnuUnits() throws Exception {
         GnuUnits.required();

@@ -50,7 +50,7 @@ final class OtherwiseHeaders {
     /** Whether a header means what the list's rows are known by, where no other header does. */
     boolean mayNameRows(HeaderText header) {
         Meanings meanings = of(header);
-        return header.mayBeTurned() && isIdentity(meanings.turned())
+        return header.turned().mayBeTurned() && isIdentity(meanings.turned())
                 || Stream.of(meanings.rare(), meanings.ifNamed())
                         .filter(Objects::nonNull)
                         .flatMap(Stream::of)
@@ -80,7 +80,7 @@ final class OtherwiseHeaders {
     private Meanings lookedFor(HeaderText header) {
         String feed = vocabulary.spec() == Herds.LIST ? withoutFeed(header.raw()) : "";
         boolean may = vocabulary.beginsRareName(header)
-                || header.mayBeTurned()
+                || header.turned().mayBeTurned()
                 || !feed.isEmpty()
                 || header.withoutHowKnown() != null;
         return may
@@ -205,7 +205,9 @@ final class OtherwiseHeaders {
     }
 
     private static boolean isBarred(Heading[] headings, ListSpec.Otherwise otherwise) {
-        return otherwise.without() != null && means(headings, otherwise.without());
+        return otherwise.without() != null && means(headings, otherwise.without())
+                || !otherwise.besideAny().isEmpty()
+                        && otherwise.besideAny().stream().noneMatch(column -> means(headings, column));
     }
 
     /** "kg DM silage/hd/day" and "kg DM/day grass" without what is eaten; "" where that leaves no unit that tells. */
@@ -282,7 +284,7 @@ final class OtherwiseHeaders {
 
     /** What a header means with its unit at the end, or by one of two names that it gives; null if nothing certain. */
     private Heading turned(HeaderText header) {
-        HeaderText unitLast = header.unitLast();
+        HeaderText unitLast = header.turned().unitLast();
         if (unitLast != null) {
             Heading heading = vocabulary.byName(unitLast);
             for (ListSpec.Otherwise otherwise : hints.otherwise()) {
@@ -295,7 +297,7 @@ final class OtherwiseHeaders {
                     ? heading
                     : null;
         }
-        List<Heading> names = header.alternatives().stream()
+        List<Heading> names = header.turned().alternatives().stream()
                 .map(vocabulary::byName)
                 .filter(Objects::nonNull)
                 .toList();

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.HeaderRow;
@@ -125,6 +126,9 @@ final class Binder {
         String doubt = shown.doubt(unit.unit(), rest, customary);
         if (doubt == null && !heading.settled()) {
             doubt = measure.contradiction(column, header, heading.rest(), inRow);
+        }
+        if (doubt == null && column.equals(Fields.AREA) && !heading.settled()) {
+            doubt = RoodsBeside.doubt(table, sheetColumn);
         }
         if (doubt == null && unit.assumed() && column.type() == ColumnSpec.Type.NUMBER && !heading.settled()) {
             doubt = new UnitsAbove(table, customary).doubt(column, header, unit.unit());

@@ -6,12 +6,16 @@ import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Stocks;
+import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.Words;
 
 /** What is counted of bales, and says no unit: it would be read as tonnes. */
 final class CountedBales {
     private static final String UNTIL_THEN = " Until then its cells are not used.";
+
+    private static final String BALES = "bales";
+    private static final Map<String, String> KINDS = Vocabulary.wordsOf(Stocks.KIND);
 
     private final FoundTable table;
     private final Map<ColumnSpec, List<Binding>> bindings;
@@ -54,7 +58,26 @@ final class CountedBales {
                     amount,
                     " stands beside " + Words.quoted(weights.get(0).header())
                             + " and says no unit: are they tonnes, or so many bales? Write Amount (t) or Count.");
+        } else if (amount != null && weights.isEmpty() && !bindings.containsKey(Stocks.COUNT) && isOfBales(amount)) {
+            ask(
+                    Stocks.AMOUNT,
+                    amount,
+                    " says no unit, and bales are among the stores: are they tonnes, or so many bales? Write Amount (t),"
+                            + " or Count and Weight each.");
         }
+    }
+
+    /** Whether it says how much or many there are of a store of bales. */
+    private boolean isOfBales(Binding amount) {
+        List<Binding> kinds = bindings.getOrDefault(Stocks.KIND, List.of());
+        for (int i = 0; i < table.count() && kinds.size() == 1; i++) {
+            String kind =
+                    Words.normal(table.grid().text(table.row(i), kinds.get(0).sheetColumn()));
+            if (BALES.equals(KINDS.get(kind)) && isTyped(table.row(i), amount)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The one header of a column, if it says no unit; else null. */

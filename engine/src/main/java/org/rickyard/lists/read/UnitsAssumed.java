@@ -1,8 +1,9 @@
 package org.rickyard.lists.read;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListSpec;
@@ -22,9 +23,7 @@ final class UnitsAssumed {
 
     private final ListSpec spec;
     private final CustomaryUnits customary;
-    private final List<String> assumed = new ArrayList<>();
-    /** Of these, what is measured in feet, gallons or pounds as well. */
-    private final List<String> measured = new ArrayList<>();
+    private final Map<ColumnSpec, Unit> assumed = new LinkedHashMap<>();
 
     UnitsAssumed(ListSpec spec, CustomaryUnits customary) {
         this.spec = spec;
@@ -35,22 +34,39 @@ final class UnitsAssumed {
     void add(ColumnSpec column, Unit unit) {
         boolean words = column.type() == ColumnSpec.Type.TEXT_OR_NUMBER;
         if (!words && !unit.symbol().isEmpty() && !unit.isSameScale(Units.MONEY_UNIT)) {
-            assumed.add(column.name() + " (" + unit + ")");
-            if (CUSTOMARY.stream().anyMatch(unit::isCompatible)) {
-                measured.add(column.name() + " (" + unit + ")");
-            }
+            assumed.put(column, unit);
         }
+    }
+
+    /** Columns that were asked about after all are told by the question. */
+    private void leaveAsked(Map<ColumnSpec, List<Binding>> bindings) {
+        assumed.keySet().removeIf(column -> bindings.getOrDefault(column, List.of()).stream()
+                .allMatch(Binding::asked));
+    }
+
+    private String words(Map<ColumnSpec, Unit> units) {
+        return units.entrySet().stream()
+                .map(entry -> entry.getKey().name() + " (" + entry.getValue() + ")")
+                .collect(Collectors.joining(", "));
+    }
+
+    /** What is measured in feet, gallons or pounds as well. */
+    private Map<ColumnSpec, Unit> measured() {
+        Map<ColumnSpec, Unit> measured = new LinkedHashMap<>(assumed);
+        measured.values().removeIf(unit -> CUSTOMARY.stream().noneMatch(unit::isCompatible));
+        return measured;
     }
 
     /** What was taken for granted: a note, or a caution where the list measures otherwise beside it. */
     void tell(FoundTable table, Map<ColumnSpec, List<Binding>> bindings, List<Finding> findings) {
+        leaveAsked(bindings);
         List<String> others = customaryHeaders(bindings);
-        List<String> measures = others.isEmpty() && customary != CustomaryUnits.US ? List.of() : List.copyOf(measured);
-        assumed.removeAll(measures);
+        Map<ColumnSpec, Unit> measures = others.isEmpty() && customary != CustomaryUnits.US ? Map.of() : measured();
+        assumed.keySet().removeAll(measures.keySet());
         if (!measures.isEmpty()) {
             findings.add(Finding.caution(
                     table.address(table.headerRow(), table.firstColumn()),
-                    NO_UNIT + spec.name() + " for " + String.join(", ", measures)
+                    NO_UNIT + spec.name() + " for " + words(measures)
                             + "; the units in brackets are taken, though "
                             + (others.isEmpty()
                                     ? "the customary units of this workbook are US"
@@ -61,7 +77,7 @@ final class UnitsAssumed {
         if (!assumed.isEmpty()) {
             findings.add(Finding.note(
                     table.address(table.headerRow(), table.firstColumn()),
-                    NO_UNIT + spec.name() + " for " + String.join(", ", assumed)
+                    NO_UNIT + spec.name() + " for " + words(assumed)
                             + "; the units in brackets are taken. Write the units to be sure."));
         }
     }

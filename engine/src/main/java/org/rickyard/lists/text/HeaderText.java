@@ -3,6 +3,7 @@ package org.rickyard.lists.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -21,6 +22,7 @@ public final class HeaderText {
     private static final Map<String, String> CUT_SHORT = Map.ofEntries(
             Map.entry("dist", "distance"),
             Map.entry("eff", "efficiency"),
+            Map.entry("effic", "efficiency"),
             Map.entry("fwd", "forward"),
             Map.entry("spd", "speed"),
             Map.entry("fld", "field"),
@@ -60,26 +62,13 @@ public final class HeaderText {
     private final List<String> words;
     private final List<Integer> ends;
 
-    /** The first words, as often as they were asked for: every list asks for the same. */
+    // What has been asked of it so far, for every list asks the same; null until then.
     private String[] names;
-
     private String[] rests;
-    private HeaderText unitLast;
-    private List<HeaderText> alternatives;
-    private HeaderText withoutYear;
-    private boolean lookedForYear;
-    private HeaderText withoutHowKnown;
-    private boolean lookedForHowKnown;
-
-    /** Whether it {@link SaidUnit#tellsColumn tells} a column; null until it is asked. */
+    private TurnedHeader turned;
+    private Optional<HeaderText> withoutYear;
+    private Optional<HeaderText> withoutHowKnown;
     private Boolean tells;
-
-    private HeaderText price;
-    private HeaderText dryMatterOfYield;
-    private HeaderText distance;
-    private boolean toldOtherwise;
-
-    /** Whether it {@link #saysShare(String) says} that it is a share; null until it is asked. */
     private Boolean share;
 
     private HeaderText(String raw, List<String> words, List<Integer> ends) {
@@ -132,75 +121,30 @@ public final class HeaderText {
         return words;
     }
 
-    /** Whether it may mean something by one of two names, or with its unit at the end; every list asks. */
-    public boolean mayBeTurned() {
-        return unitLast() != null || alternatives().size() > 1;
-    }
-
-    /** The header {@link TurnedHeader#unitLast with its unit last}, or null; every list asks. */
-    public HeaderText unitLast() {
-        lookForTurns();
-        return unitLast;
-    }
-
-    /** The {@link TurnedHeader#alternatives names} that it gives as one or the other; every list asks. */
-    public List<HeaderText> alternatives() {
-        lookForTurns();
-        return alternatives;
-    }
-
-    private void lookForTurns() {
-        if (alternatives == null) {
-            unitLast = TurnedHeader.unitLast(this);
-            alternatives = TurnedHeader.alternatives(this);
+    /** The same in other words; every list asks. */
+    public TurnedHeader turned() {
+        if (turned == null) {
+            turned = TurnedHeader.of(this);
         }
-    }
-
-    /** The {@link TurnedHeader#price price} it is in the usual words, or null; every list asks. */
-    public HeaderText price() {
-        tellOtherwise();
-        return price;
-    }
-
-    /** The {@link TurnedHeader#dryMatterOfYield share of dry matter} it is in the usual words, or null; every list asks. */
-    public HeaderText dryMatterOfYield() {
-        tellOtherwise();
-        return dryMatterOfYield;
-    }
-
-    /** The {@link TurnedHeader#distance distance} it is in the usual words, or null; every list asks. */
-    public HeaderText distance() {
-        tellOtherwise();
-        return distance;
-    }
-
-    private void tellOtherwise() {
-        if (!toldOtherwise) {
-            price = TurnedHeader.price(this);
-            dryMatterOfYield = TurnedHeader.dryMatterOfYield(this);
-            distance = TurnedHeader.distance(this);
-            toldOtherwise = true;
-        }
+        return turned;
     }
 
     /** The header without its year, or null if it names none. */
     public HeaderText withoutYear() {
-        if (!lookedForYear) {
+        if (withoutYear == null) {
             String without = withoutYear(raw);
-            withoutYear = without.equals(raw) ? null : of(without);
-            lookedForYear = true;
+            withoutYear = without.equals(raw) ? Optional.empty() : Optional.of(of(without));
         }
-        return withoutYear;
+        return withoutYear.orElse(null);
     }
 
     /** The header without the words that tell {@link HowKnown how its figures are known}; null if it has none, or no more. */
     public HeaderText withoutHowKnown() {
-        if (!lookedForHowKnown) {
+        if (withoutHowKnown == null) {
             String without = HowKnown.isSaid(words) ? HowKnown.without(raw) : "";
-            withoutHowKnown = without.isEmpty() ? null : of(without);
-            lookedForHowKnown = true;
+            withoutHowKnown = without.isEmpty() ? Optional.empty() : Optional.of(of(without));
         }
-        return withoutHowKnown;
+        return withoutHowKnown.orElse(null);
     }
 
     /** Whether it is nothing but a unit that tells what is measured in it; every list asks. */

@@ -8,8 +8,22 @@ import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
 
-/** Headers whose words stand in another order than is usual, which is the name, then the unit. */
-public final class TurnedHeader {
+/**
+ * A header in other words: the name first and then the unit, as is usual, or one name of several. Each is null, or the
+ * names none, where the header is nothing like it.
+ *
+ * @param unitLast with its unit at the end
+ * @param alternatives the names that it gives as one or the other
+ * @param price the price it is in words
+ * @param dryMatterOfYield the share of dry matter that it says of a yield
+ * @param distance the distance whose unit it begins with
+ */
+public record TurnedHeader(
+        HeaderText unitLast,
+        List<HeaderText> alternatives,
+        HeaderText price,
+        HeaderText dryMatterOfYield,
+        HeaderText distance) {
     /** Two names for one thing: "Townland / field", "Field or paddock". */
     private static final Pattern OR = Pattern.compile("\\s*(?:/|\\\\|\\bor\\b)\\s*", Pattern.CASE_INSENSITIVE);
 
@@ -17,13 +31,21 @@ public final class TurnedHeader {
             Pattern.compile("(yield )?(dm|dry matter|moisture) ?(%|\\(%\\)|per ?cent)?( (of|at|in) )?(the )?(yield)?"
                     + " ?(%|\\(%\\)|per ?cent)?");
 
-    private TurnedHeader() {}
+    static TurnedHeader of(HeaderText header) {
+        return new TurnedHeader(
+                unitLast(header), alternatives(header), price(header), dryMatterOfYield(header), distance(header));
+    }
+
+    /** Whether it may mean something by one of two names, or with its unit at the end. */
+    public boolean mayBeTurned() {
+        return unitLast != null || alternatives.size() > 1;
+    }
 
     /**
      * "Haul mi. one way" with its unit at the end, "Haul one way (mi)", and so "mph laden"; null if no unit stands between
      * its words or before them.
      */
-    static HeaderText unitLast(HeaderText header) {
+    private static HeaderText unitLast(HeaderText header) {
         List<Integer> ends = header.ends();
         for (int word = 1; word + 1 < ends.size(); word++) {
             String said = header.raw().substring(ends.get(word - 1), ends.get(word));
@@ -47,7 +69,7 @@ public final class TurnedHeader {
     }
 
     /** The names that a header gives as one or the other; empty if it is one name. */
-    static List<HeaderText> alternatives(HeaderText header) {
+    private static List<HeaderText> alternatives(HeaderText header) {
         String[] names = OR.split(header.raw().strip());
         return names.length < 2
                 ? List.of()
@@ -61,7 +83,7 @@ public final class TurnedHeader {
      * "Yield DM %" is what share of the yield is dry matter, and no yield that was weighed as dry matter: the same without
      * the yield; null if it is nothing like it.
      */
-    static HeaderText dryMatterOfYield(HeaderText header) {
+    private static HeaderText dryMatterOfYield(HeaderText header) {
         String lower = header.raw().strip().toLowerCase(Locale.ROOT);
         boolean share = lower.contains("yield") && (lower.contains("%") || lower.contains("cent"));
         return share && DRY_MATTER_OF_YIELD.matcher(lower).matches()
@@ -70,7 +92,7 @@ public final class TurnedHeader {
     }
 
     /** "£/pack" in words, "Price per pack": it is money, and not the pack; null if it does not begin with money. */
-    static HeaderText price(HeaderText header) {
+    private static HeaderText price(HeaderText header) {
         String raw = header.raw().strip();
         String per = Words.beginsWithCurrency(raw) ? raw.substring(1).strip() : "";
         if (per.startsWith("/")) {
@@ -80,7 +102,7 @@ public final class TurnedHeader {
     }
 
     /** "Miles to bowser" with its words in the usual order, "Distance to bowser (Miles)"; null if it is nothing like it. */
-    static HeaderText distance(HeaderText header) {
+    private static HeaderText distance(HeaderText header) {
         List<String> words = header.words();
         boolean goes =
                 words.size() > 2 && (words.get(1).equals("to") || words.get(1).equals("from"));

@@ -46,6 +46,43 @@ class CountedBalesTest {
         assertThat(messages(found, Severity.STOP)).hasSize(read ? 0 : 1);
     }
 
+    /** 310 bales stood there as 310 t, for "Unit weight" was not read, or no weight was there at all. */
+    @ParameterizedTest
+    @CsvSource({"Unit weight (t), 0.65", "Avg weight (lb), 1150", "Each (kg), 650", "lb/bale, 1150", "Remarks,"})
+    void howManyBalesThereAreIsNoAmount(String header, Double weight) {
+        FoundLists found = find(new SheetOf("Feed on hand")
+                .row("Feed", "Kind", "Quantity", "DM (%)", header)
+                .row("Round hay", "Round bales", 310, 88, weight)
+                .row("Pit", "clamp", 400, 28, null));
+        assertThat(found.rows(Stocks.LIST).gives(Stocks.AMOUNT, 0)).isFalse();
+        assertThat(messages(found, Severity.STOP)).singleElement().satisfies(stop -> assertThat(stop)
+                .contains("says no unit", "so many bales?"));
+        assertThat(messages(found, Severity.NOTE)).noneMatch(note -> note.contains("Amount (t); the units"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Unit weight (t), 0.65, t", "Each (lb), 1150, lb", "lb/bale, 1150, lb", "lbs per bale, 1150, lb"})
+    void theWeightOfEachIsInTheUnitThatItsHeaderSays(String header, double weight, String unit) {
+        FoundLists found = find(new SheetOf("Feed on hand")
+                .row("Feed", "Kind", "Count", "DM (%)", header)
+                .row("Round hay", "bales", 310, 88, weight));
+        assertThat(found.rows(Stocks.LIST)
+                        .unit(Stocks.WEIGHT_EACH, 0)
+                        .orElseThrow()
+                        .symbol())
+                .isEqualTo(unit);
+    }
+
+    @Test
+    void clampsAloneAreInTonnes() {
+        FoundLists found = find(new SheetOf("Feed on hand")
+                .row("Feed", "Kind", "Quantity", "DM (%)")
+                .row("Pit", "clamp", 400, 28)
+                .row("Bales", "bales", null, 60));
+        assertThat(found.rows(Stocks.LIST).number(Stocks.AMOUNT, 0)).isEqualTo(400);
+        assertThat(found.rows(Stocks.LIST).gives(Stocks.AMOUNT, 0)).isTrue();
+    }
+
     @Test
     void aCountBesideItLeavesTheAmountInTonnes() {
         FoundLists found = find(new SheetOf("Feed on hand")

@@ -1,0 +1,196 @@
+package org.rickyard.lists.read;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.ListRows;
+import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Place;
+import org.rickyard.lists.Shared;
+import org.rickyard.lists.header.HeaderRow;
+import org.rickyard.lists.header.ProductsInARow;
+import org.rickyard.lists.table.FoundTable;
+import org.rickyard.lists.table.HoldingAbove;
+import org.rickyard.lists.text.Words;
+import org.rickyard.quantity.CustomaryUnits;
+
+/** Reads the rows of one list out of the tables that were found for it. */
+final class RowsOfList {
+    private final CustomaryUnits customary;
+    private final boolean dashesAreNames;
+    private final Map<FoundTable, HoldingAbove.Named> holdings;
+
+    /**
+     * Takes what holds for all lists.
+     *
+     * @param dashesAreNames whether something is called "-", so that another list that says so means it
+     * @param holdings the holding that stands above a table, where one does
+     */
+    RowsOfList(CustomaryUnits customary, boolean dashesAreNames, Map<FoundTable, HoldingAbove.Named> holdings) {
+        this.customary = customary;
+        this.dashesAreNames = dashesAreNames;
+        this.holdings = holdings;
+    }
+
+    /**
+     * Reads the rows.
+     *
+     * @param places takes where they stand
+     * @param into takes what there is to say of them
+     */
+    ListRows read(ListSpec list, List<FoundTable> tables, List<Place> places, List<Finding> into) {
+        List<FoundTable> used = new ArrayList<>();
+        List<Binder.Bound> bound = new ArrayList<>();
+        int size = 0;
+        for (FoundTable table : tables) {
+            for (HeaderRow.Match match : table.roles(list)) {
+                Binder.Bound columns = new Binder(table, match, customary, into).bind();
+                nameHolding(list, holdings.get(table), columns, into);
+                used.add(table);
+                bound.add(columns);
+                size += table.count();
+                places.add(place(list, table, match, columns));
+            }
+        }
+        int[] tableOf = new int[size];
+        int[] sheetRow = new int[size];
+        int next = 0;
+        Map<String, CellAddress> seen = new HashMap<>();
+        int parts = 1;
+        for (int i = 0; i < used.size(); i += parts) {
+            FoundTable table = used.get(i);
+            boolean flat = table.roles().size() > 1 && list == Fields.LIST;
+            List<HeaderRow.Match> matches = table.roles(list);
+            parts = matches.size();
+            for (int index = 0; index < table.count(); index++) {
+                int row = table.row(index);
+                for (int part = 0; part < parts; part++) {
+                    if (ProductsInARow.takes(matches, part, table.grid(), row)
+                            && (!flat || isFirst(table, bound.get(i), row, seen, into))) {
+                        tableOf[next] = i + part;
+                        sheetRow[next++] = row;
+                    }
+                }
+            }
+        }
+        FoundRows rows = new FoundRows(
+                list,
+                used.toArray(new FoundTable[0]),
+                bound.toArray(new Binder.Bound[0]),
+                Arrays.copyOf(tableOf, next),
+                Arrays.copyOf(sheetRow, next));
+        readColumns(rows, into);
+        return rows;
+    }
+
+    private static void nameHolding(
+            ListSpec list, HoldingAbove.Named holding, Binder.Bound columns, List<Finding> into) {
+        if (holding != null && list.columns().contains(Shared.HOLDING)) {
+            columns.words().put(Shared.HOLDING, holding.name());
+            columns.wordsAt().put(Shared.HOLDING, holding.cell());
+            into.add(Finding.note(
+                    holding.cell(),
+                    "The rows of " + list.name() + " below are taken to be of the holding "
+                            + Words.quoted(holding.name())
+                            + ", which stands above them. Where they are not, add a column Holding."));
+        }
+    }
+
+    /** Columns that decide the units of others are read first. */
+    private void readColumns(FoundRows rows, List<Finding> into) {
+        if (rows.tables.length == 0) {
+            return;
+        }
+        ListSpec list = rows.spec();
+        for (ColumnSpec column : list.columns()) {
+            if (decides(list, column)) {
+                new ColumnReader(rows, column, customary, dashesAreNames, into).read();
+            }
+        }
+        for (ColumnSpec column : list.columns()) {
+            if (!decides(list, column)) {
+                new ColumnReader(rows, column, customary, dashesAreNames, into).read();
+            }
+        }
+    }
+
+    private static boolean decides(ListSpec list, ColumnSpec column) {
+        return list.unitColumns().containsValue(column) || list.qualifiers().containsValue(column);
+    }
+
+    /** In a flat list a field stands once for each of its jobs; the first row of it is the field. */
+    private static boolean isFirst(
+            FoundTable table, Binder.Bound bound, int row, Map<String, CellAddress> seen, List<Finding> into) {
+        String field = text(table, bound, Fields.FIELD, row);
+        String key = Words.key(text(table, bound, Fields.HOLDING, row)) + '\n' + Words.key(field);
+        List<Binding> area = bound.bindings().get(Fields.AREA);
+        int areaColumn = area.get(0).sheetColumn();
+        CellAddress first = seen.putIfAbsent(key, table.address(row, areaColumn));
+        if (first == null) {
+            return true;
+        }
+        boolean same = first.sheet().equals(table.grid().sheet())
+                && (table.grid().kind(row, areaColumn) == Grid.Kind.BLANK
+                        || table.grid().number(first.row(), first.column())
+                                == table.grid().number(row, areaColumn));
+        if (!same) {
+            into.add(Finding.caution(
+                    table.address(row, areaColumn),
+                    "The field " + Words.quoted(field) + " has another area here than in " + first
+                            + "; the first is used."));
+        }
+        return false;
+    }
+
+    private static String text(FoundTable table, Binder.Bound bound, ColumnSpec column, int row) {
+        List<Binding> bindings = bound.bindings().get(column);
+        if (bindings == null) {
+            return bound.words().getOrDefault(column, "");
+        }
+        int sheetColumn = bindings.get(0).sheetColumn();
+        return table.grid().words(FoundRows.sheetRow(column, table.grid(), row, sheetColumn), sheetColumn);
+    }
+
+    private static Place place(ListSpec list, FoundTable table, HeaderRow.Match match, Binder.Bound bound) {
+        List<Place.Column> columns = new ArrayList<>();
+        List<String> unrecognised = new ArrayList<>();
+        for (int sheetColumn = match.firstColumn(); sheetColumn <= match.lastColumn(); sheetColumn++) {
+            int before = columns.size();
+            for (ColumnSpec column : list.columns()) {
+                for (Binding binding : bound.bindings().getOrDefault(column, List.of())) {
+                    if (binding.sheetColumn() == sheetColumn) {
+                        columns.add(new Place.Column(
+                                column,
+                                binding.header(),
+                                sheetColumn,
+                                Optional.ofNullable(binding.unit().unit()),
+                                binding.unit().assumed(),
+                                binding.asked()));
+                    }
+                }
+            }
+            if (columns.size() == before && table.headers()[sheetColumn] != null && !table.knows(sheetColumn)) {
+                unrecognised.add(table.headers()[sheetColumn]);
+            }
+        }
+        int count = table.count();
+        return new Place(
+                list,
+                table.grid().sheet(),
+                Optional.ofNullable(table.range()).map(Grid.TableRange::name),
+                table.headerRow(),
+                count == 0 ? -1 : table.row(0),
+                count == 0 ? -1 : table.row(count - 1),
+                count,
+                List.copyOf(columns),
+                List.copyOf(unrecognised));
+    }
+}
