@@ -39,6 +39,7 @@ class RampsNotCountedTest {
         assertThat(worked.result("clamp-capacity", "Sloped").toString()).contains("ramps missing");
         assertThat(worked.result("clamp-volume", "Level").number().orElseThrow())
                 .isCloseTo(1620, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
     }
 
     /** 45 degrees: 15 × 3.6 × 26.4 and half of 15 × 3.6 × 3.6. */

@@ -41,6 +41,7 @@ class TestRunsTest {
                         row("Spinner", "fertilizer spreader", 10, 435, 20))
                 .run();
         assertThat(worked.number("spreader-test-rate", "Spinner") / 1.120851156).isCloseTo(200, within(0.5));
+        assertThat(worked.differences()).isEmpty();
     }
 
     /** A typed area comes first, and a machine without either says what is missing. */
@@ -58,5 +59,6 @@ class TestRunsTest {
         assertThat(worked.number("area-test-rate", "Run")).isCloseTo(200, within(1e-9));
         assertThat(worked.number("area-test-rate", "Plot")).isCloseTo(200, within(1e-9));
         assertThat(worked.result("area-test-rate", "Neither").reason()).contains("timed distance missing");
+        assertThat(worked.differences()).isEmpty();
     }
 }

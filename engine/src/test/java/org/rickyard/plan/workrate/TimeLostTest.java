@@ -27,6 +27,7 @@ class TimeLostTest {
                         row("Mower", "mower", 5, 2, 17, null))
                 .run();
         assertThat(worked.number("work-rate", "Mower")).isCloseTo(0.83, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
     }
 
     /** Hunt, problem on a combine: 4.8 km/h × 5 m, 95 % of it used, 15 s a turn on 400 m, 0.0667 h/ha: 1.90 ha/h. */
