@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import org.rickyard.run.Recalculation;
 import org.rickyard.run.ResultsJson;
 import org.rickyard.run.ResultsJson.Which;
@@ -50,10 +51,10 @@ final class JsonOption {
             if (which != null) {
                 throw wrong("--json-results says which results the JSON holds; name a file for it with --json");
             }
-            return new Output(console, null, null);
+            return new Output(console, null, null, null);
         }
         if (target.equals(STANDARD_OUTPUT)) {
-            return new Output(console, null, console.document());
+            return new Output(console, null, null, console.document());
         }
         Path file = file();
         for (Path workbook : workbooks) {
@@ -66,7 +67,9 @@ final class JsonOption {
             // A file that is there is replaced, and nobody's workbook shall be so for a slip.
             throw wrong("--json must not name a workbook; the name of the JSON should end in .json");
         }
-        return new Output(console, OutputFile.begin(file), null);
+        return OutputFile.isChannel(file)
+                ? new Output(console, null, file, null)
+                : new Output(console, OutputFile.begin(file), null, null);
     }
 
     private Path file() {
@@ -85,22 +88,29 @@ final class JsonOption {
     final class Output implements Closeable {
         private final Console console;
         private final SafeReplacement file;
+        private final Path channel;
         private final OutputStream stream;
 
-        private Output(Console console, SafeReplacement file, OutputStream stream) {
+        private Output(Console console, SafeReplacement file, Path channel, OutputStream stream) {
             this.console = console;
             this.file = file;
+            this.channel = channel;
             this.stream = stream;
         }
 
         /** Writes the results of a run. */
         void write(Recalculation run) throws OutputException {
-            Path name = file == null ? Path.of("standard output") : file.target();
+            Path name = file != null ? file.target() : channel != null ? channel : Path.of("standard output");
             try {
                 if (stream != null) {
                     ResultsJson.write(run, which(run), stream);
                 } else if (file != null) {
                     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file.temporary()))) {
+                        ResultsJson.write(run, which(run), out);
+                    }
+                } else if (channel != null) {
+                    try (OutputStream out =
+                            new BufferedOutputStream(Files.newOutputStream(channel, StandardOpenOption.WRITE))) {
                         ResultsJson.write(run, which(run), out);
                     }
                 }

@@ -50,14 +50,17 @@ public final class Clamps {
     /** Wall height. */
     public static final ColumnSpec WALL_HEIGHT = number("Wall height", Quantities.WALL_HEIGHT)
             .needed()
-            .also("height of wall, side height, height of walls, depth, pit depth, wall")
+            .also("side wall height, sidewall height, height of side walls, height of side wall, height of sidewalls, "
+                    + "height of wall, side height, height of walls, depth, pit depth, wall")
             .help("Or depth of a pit; 0 for a heap without walls.");
     /** Settled height. */
     public static final ColumnSpec SETTLED_HEIGHT = number("Settled height", Quantities.SETTLED_HEIGHT)
-            .also("silage height, height settled, settled depth, height of silage, average settled height, "
-                    + "silage depth, depth of silage, settled silage height, mean settled height, "
-                    + "fill height settled, settled fill height, average silage height, mean silage height, "
-                    + "average height, mean height, average depth, mean depth, average height of silage")
+            .also(
+                    "settled silage depth, settled depth of silage, average silage depth, mean silage depth, average depth of silage, mean depth of silage, "
+                            + "silage height, height settled, settled depth, height of silage, average settled height, "
+                            + "silage depth, depth of silage, settled silage height, mean settled height, "
+                            + "fill height settled, settled fill height, average silage height, mean silage height, "
+                            + "average height, mean height, average depth, mean depth, average height of silage")
             .help("Mean height of the silage four weeks or more after closing.");
     /** Batter. */
     public static final ColumnSpec BATTER = special("Batter", ColumnSpec.Type.BATTER, Quantities.BATTER)
@@ -91,39 +94,47 @@ public final class Clamps {
     /** Fresh density. */
     public static final ColumnSpec FRESH_DENSITY = number("Density, fresh", Quantities.FRESH_DENSITY)
             .or(Quantities.SPACE_OF_A_TONNE)
-            .also(
-                    "volume per tonne, space per tonne, m3/t, m3 per t, m3 per tonne, cubic metres per tonne, ft3/t, ft3/tonne, ft3 per tonne, m3/tonne, cu ft/t, cu ft/tonne, cu ft per tonne, cubic feet per tonne, ft3/ton, "
-                            + "cu ft/ton, cubic feet per ton, fresh density, as fed density, wet density, density fresh weight, density FW, density as "
-                            + "fed, density FM, "
-                            + "fresh matter density, bulk density fresh, density of fresh silage, kg fresh/m3, "
-                            + "kg FW/m3, kg FM/m3, "
-                            + "kg/m3 fresh, kg/m3 FW, t fresh/m3, t/m3 fresh, kg/m3 as fed, lb/ft3 as fed, "
-                            + "lb/cu ft as fed, "
-                            + "lb as fed/ft3, lb as fed/cu ft")
+            .also("silage density fresh, fresh silage density, silage density as fed, tonnes per m3 fresh, "
+                    + "volume per tonne, space per tonne, m3/t, m3 per t, m3 per tonne, cubic metres per tonne, ft3/t, ft3/tonne, ft3 per tonne, m3/tonne, cu ft/t, cu ft/tonne, cu ft per tonne, cubic feet per tonne, ft3/ton, "
+                    + "cu ft/ton, cubic feet per ton, fresh density, as fed density, wet density, density fresh weight, density FW, density as "
+                    + "fed, density FM, "
+                    + "fresh matter density, bulk density fresh, density of fresh silage, kg fresh/m3, "
+                    + "kg FW/m3, kg FM/m3, "
+                    + "kg/m3 fresh, kg/m3 FW, t fresh/m3, t/m3 fresh, kg/m3 as fed, lb/ft3 as fed, "
+                    + "lb/cu ft as fed, "
+                    + "lb as fed/ft3, lb as fed/cu ft")
             .help("Measured; without it a published table is used.");
     /** Dry matter density. */
     public static final ColumnSpec DRY_MATTER_DENSITY = number("Density, dry matter", Quantities.DRY_MATTER_DENSITY)
-            .also("dry matter density, DM density, density DM, density dry")
+            .also("silage DM density, silage dry matter density, "
+                    + "dry matter density, DM density, density DM, density dry")
             .help("Measured; without it a published table is used.");
     /** Dry matter aimed at. */
     public static final ColumnSpec DM_TARGET = number("DM target", Quantities.DM_TARGET)
             .also(
-                    "target DM, dry matter target, target dry matter, aim DM, target moisture, moisture target, "
+                    "moisture content, percent moisture, silage moisture content, percent DM, percent dry matter, "
+                            + "target DM, dry matter target, target dry matter, aim DM, target moisture, moisture target, "
                             + "silage moisture, moisture of silage, silage DM, DM of silage, DM, dry matter, DM content, dry matter content, moisture")
             .help("At ensiling, or of the silage in it; the crop listed for the clamp goes before it.");
     /** Roller mass. */
     public static final ColumnSpec ROLLER_MASS = number("Roller mass", Quantities.ROLLER_MASS)
-            .also("rolling tractor weight, total rolling weight, weight of rolling tractors, compactor weight, "
-                    + "rolling weight, packing weight, compaction weight, rolling mass, packing mass, "
-                    + "compaction mass, roller weight, packing tractor weight")
+            .also(
+                    "total tractor weight, packing vehicle weight, total packing weight, total packing tractor weight, total weight of packing tractors, weight of packing tractors, "
+                            + "rolling tractor weight, total rolling weight, weight of rolling tractors, compactor weight, "
+                            + "rolling weight, packing weight, compaction weight, rolling mass, packing mass, "
+                            + "compaction mass, roller weight, packing tractor weight")
             .help("All machines that roll, together.");
     /** Layer. */
     public static final ColumnSpec LAYER = number("Layer", Quantities.LAYER)
-            .also("layer thickness, layer depth, thickness of layer")
+            .also(
+                    "packing layer thickness, forage layer thickness, packing layer, packing layer depth, forage layer depth, silage layer thickness, spreading layer, "
+                            + "layer thickness, layer depth, thickness of layer")
             .help("Before rolling.");
     /** Delivery. */
     public static final ColumnSpec DELIVERY = number("Delivery", Quantities.DELIVERY)
-            .also("delivery rate, filling rate, fill rate, harvest rate, intake rate, rate of filling")
+            .also(
+                    "silage delivery rate, crop delivery rate, forage delivery rate, harvesting rate, arrival rate, rate of delivery, "
+                            + "delivery rate, filling rate, fill rate, harvest rate, intake rate, rate of filling")
             .help("Fresh crop brought in an hour.");
     /** Effluent tank. */
     public static final ColumnSpec EFFLUENT_TANK = special(
@@ -156,7 +167,8 @@ public final class Clamps {
             .help("England, Wales, Scotland, Northern Ireland, Ireland or other.");
     /** Feed-out. */
     public static final ColumnSpec FEED_OUT_RATE = number("Feed-out rate", Quantities.FEED_OUT_RATE)
-            .also("face removal rate, advance rate, face advance rate, "
+            .also("face progress, "
+                    + "face removal rate, advance rate, face advance rate, "
                     + "feedout rate, feed out, advance, face advance, removal rate, feedout, "
                     + "rate of advance, feeding rate, feed rate")
             .help("How far the face moves back.");
@@ -225,6 +237,8 @@ public final class Clamps {
                     List.of(
                             "density",
                             "bulk density",
+                            "silage density",
+                            "packing density",
                             "kg/m3",
                             "t/m3",
                             "lb/ft3",
@@ -234,6 +248,7 @@ public final class Clamps {
                             "tonnes/m3"),
                     FRESH_DENSITY,
                     DRY_MATTER_DENSITY)
+            .otherwise(FEED_OUT_RATE, "inches per day, in/day, in/d, cm/day, cm per day, m/week, m/wk, m per week")
             .unclear(List.of("effluent"), EFFLUENT_TANK)
             .unclear(List.of("slope"), BATTER, RAMP_RUN)
             .otherwise(CLAMP, "drive over pile, field clamp, field heap")

@@ -49,16 +49,19 @@ public final class Fields {
             .help("Average length of one run between turns.");
     /** To the clamp. */
     public static final ColumnSpec DISTANCE_TO_CLAMP = number("Distance to clamp", Quantities.DISTANCE_TO_CLAMP)
-            .also("haul distance, haulage distance, distance to pit, distance to yard, "
-                    + "distance to silo, distance to bunker, distance to stack, haul, haul one way, one way haul, cartage distance, "
-                    + "distance from clamp, "
-                    + "distance from yard, carting distance, distance to farmstead, distance home, distance to steading, "
-                    + "distance from farm, distance to farm")
+            .also(
+                    "one way haul distance, haul distance one way, hauling distance, distance field to clamp, distance field to silo, distance from field to clamp, distance from field to silo, distance from field to pit, distance to storage, distance from field to storage, "
+                            + "haul distance, haulage distance, distance to pit, distance to yard, "
+                            + "distance to silo, distance to bunker, distance to stack, haul, haul one way, one way haul, cartage distance, "
+                            + "distance from clamp, "
+                            + "distance from yard, carting distance, distance to farmstead, distance home, distance to steading, "
+                            + "distance from farm, distance to farm")
             .help("One way, by the road the trailers take.");
     /** To the fill point. */
     public static final ColumnSpec DISTANCE_TO_FILL_POINT = number(
                     "Distance to fill point", Quantities.DISTANCE_TO_FILL_POINT)
-            .also("distance to hydrant, distance to sprayer fill, "
+            .also("distance to water supply, distance to refill, distance to refilling point, ferry distance, "
+                    + "distance to hydrant, distance to sprayer fill, "
                     + "fill point distance, distance to fill pt, fill pt distance, distance to water point, distance to water pt, distance to bowser, distance to tap, distance to water tap, distance to standpipe, "
                     + "distance to filling point, distance to fill, fill distance, "
                     + "distance to sprayer fill point")
@@ -93,15 +96,15 @@ public final class Fields {
     /** Yield, fresh or dry matter. */
     public static final ColumnSpec YIELD = number("Yield", Quantities.YIELD)
             .or(Quantities.YIELD_DRY_MATTER)
-            .also(
-                    "target yield, projected yield, planned yield, yield goal, yield target, forecast yield, likely yield, yield estimate, fresh weight yield, fresh crop yield, "
-                            + "crop yield, expected yield, fresh yield, wet yield, green yield, dry matter yield, DM yield, yield DM, "
-                            + "yield dry matter, standing yield, yield as carted, est yield, estimated yield, average yield, "
-                            + "t/ha, t/ac, t/acre, tonnes/ha, tonnes/ac, tonnes/acre, tonnes per hectare, tonnes per acre, "
-                            + "tons/ac, tons/acre, tons per acre, t per ha, t per acre, "
-                            + "t/ha fresh, t/ac fresh, t/acre fresh, tonnes/ha fresh, tonnes/ac fresh, tonnes/acre fresh, tons/ac fresh, "
-                            + "tons/acre fresh, fresh t/ha, fresh t/ac, fresh t/acre, fresh tonnes/ha, fresh tonnes/ac, fresh tonnes/acre, "
-                            + "fresh tons/ac, fresh tons/acre")
+            .also("herbage mass, herbage yield, grass yield, harvested yield, silage yield, "
+                    + "target yield, projected yield, planned yield, yield goal, yield target, forecast yield, likely yield, yield estimate, fresh weight yield, fresh crop yield, "
+                    + "crop yield, expected yield, fresh yield, wet yield, green yield, dry matter yield, DM yield, yield DM, "
+                    + "yield dry matter, standing yield, yield as carted, est yield, estimated yield, average yield, "
+                    + "t/ha, t/ac, t/acre, tonnes/ha, tonnes/ac, tonnes/acre, tonnes per hectare, tonnes per acre, "
+                    + "tons/ac, tons/acre, tons per acre, t per ha, t per acre, "
+                    + "t/ha fresh, t/ac fresh, t/acre fresh, tonnes/ha fresh, tonnes/ac fresh, tonnes/acre fresh, tons/ac fresh, "
+                    + "tons/acre fresh, fresh t/ha, fresh t/ac, fresh t/acre, fresh tonnes/ha, fresh tonnes/ac, fresh tonnes/acre, "
+                    + "fresh tons/ac, fresh tons/acre")
             .help("One cut; say what it was weighed as in Yield basis.");
     /** What the yield was weighed as. */
     public static final ColumnSpec YIELD_BASIS = choice("Yield basis", Quantities.YIELD_BASIS, Choices.YIELD_BASIS)
@@ -120,28 +123,32 @@ public final class Fields {
     /** Orchard rows. */
     public static final ColumnSpec ROW_SPACING = number("Row spacing", Quantities.ROW_SPACING)
             .also(
-                    "row width, rows apart, vine row width, vine row spacing, tree row spacing, spacing of rows, alley width, inter row, distance between rows, row distance")
+                    "between row spacing, spacing between rows, between row distance, row to row distance, row to row spacing, row to row, "
+                            + "row width, rows apart, vine row width, vine row spacing, tree row spacing, spacing of rows, alley width, inter row, distance between rows, row distance")
             .help("Orchards and bushes only.");
     /** Tree height. */
     public static final ColumnSpec TREE_HEIGHT = number("Tree height", Quantities.TREE_HEIGHT)
-            .also("canopy height, height of trees, crop height, vine height, canopy ht, tree ht, vine ht")
+            .also("maximum tree height, max tree height, average tree height, mean tree height, "
+                    + "canopy height, height of trees, crop height, vine height, canopy ht, tree ht, vine ht")
             .help("Orchards and bushes only.");
     /** Tree width. */
     public static final ColumnSpec TREE_WIDTH = number("Tree width", Quantities.TREE_WIDTH)
-            .also("canopy width, width of trees, tree spread, canopy depth, vine width")
+            .also(
+                    "cross row limb spread, limb spread, cross row spread, cross row tree spread, crown width, crown spread, canopy spread, maximum tree width, max tree width, average tree width, mean tree width, canopy diameter, crown diameter, "
+                            + "canopy width, width of trees, tree spread, canopy depth, vine width")
             .help("Orchards and bushes only; not more than the row spacing.");
     /** Along the row. */
     public static final ColumnSpec TREE_SPACING = number("Tree spacing", Quantities.TREE_SPACING)
-            .also(
-                    "spacing in row, in row spacing, within row spacing, intra row spacing, trees apart, vine spacing, bush"
-                            + " spacing, distance between trees, distance between vines, spacing between trees, spacing of trees,"
-                            + " distance in row, distance in the row, spacing in the row")
+            .also("tree to tree, tree to tree distance, tree to tree spacing, "
+                    + "spacing in row, in row spacing, within row spacing, intra row spacing, trees apart, vine spacing, bush"
+                    + " spacing, distance between trees, distance between vines, spacing between trees, spacing of trees,"
+                    + " distance in row, distance in the row, spacing in the row")
             .help("Orchards and bushes only: from tree to tree along the row.");
     /** How many. */
     public static final ColumnSpec TREES = number("Number of trees", Quantities.TREES)
-            .also(
-                    "trees, no of trees, tree count, tree numbers, trees counted, vines, number of vines, no of vines, vine"
-                            + " count, number of bushes, no of bushes, bushes")
+            .also("total trees, total number of trees, "
+                    + "trees, no of trees, tree count, tree numbers, trees counted, vines, number of vines, no of vines, vine"
+                    + " count, number of bushes, no of bushes, bushes")
             .help("Orchards and bushes only: those that stand.");
     /** Whose law. */
     public static final ColumnSpec COUNTRY = choice("Country", Quantities.COUNTRY, Choices.COUNTRY)

@@ -26,11 +26,13 @@ public final class Herds {
     /** How many. */
     public static final ColumnSpec HEAD = number("Head", Quantities.HEAD)
             .needed()
-            .also("head of cattle, number in group, group size, quantity, "
-                    + "hd, number, no, count, number of head, no of head, head of stock, heads, "
-                    + "number of animals, nos, no of head, "
-                    + "no of animals, cows, numbers, head count, cow numbers, number of cows, no of "
-                    + "cows, herd size, stock numbers")
+            .also(
+                    "livestock numbers, stock to be wintered, no of stock to be wintered, no of stock to be kept, number of stock, "
+                            + "head of cattle, number in group, group size, quantity, "
+                            + "hd, number, no, count, number of head, no of head, head of stock, heads, "
+                            + "number of animals, nos, no of head, "
+                            + "no of animals, cows, numbers, head count, cow numbers, number of cows, no of "
+                            + "cows, herd size, stock numbers")
             .help("How many animals.");
     /** What one eats in a day. */
     public static final ColumnSpec INTAKE = number("Intake", Quantities.INTAKE)
@@ -50,7 +52,8 @@ public final class Herds {
             .help("Needed where the intake is given fresh.");
     /** Days fed. */
     public static final ColumnSpec DAYS = number("Days", Quantities.DAYS)
-            .also("winter length, housing period, winter period, "
+            .also("no of months, number of months, no of weeks, number of weeks, length of winter, feeding time, "
+                    + "winter length, housing period, winter period, "
                     + "number of days, feeding days, days fed, winter days, feeding period, no of days, period, "
                     + "days on feed, "
                     + "days on silage, days housed, housed days, days to feed, feed days, days in, months, weeks, "
@@ -95,6 +98,10 @@ public final class Herds {
                     INTAKE,
                     "silage, forage, grass silage, maize silage, feed, fresh feed, eats, demand, feed demand, need, silage needed, silage required, silage"
                             + " requirement, forage needed, forage required, feed needed, feed required, requirement")
+            .otherwiseMeasured(
+                    INTAKE,
+                    "silage fed, forage fed, fresh silage, feed requirement, daily requirement, monthly requirement, pit silage, pit silage"
+                            + " required, pit silage needed, pit silage requirement, fodder required, fodder needed, fodder requirement")
             .needsOneOf(List.of(DAYS), List.of(START, END))
             .needsHeaders(3);
 }

@@ -107,14 +107,18 @@ public final class Jobs {
             .help("Day the crop is to be cut, grazed or picked.");
     /** Fit days. */
     public static final ColumnSpec WORKABLE_DAYS = number("Workable days", Quantities.WORKABLE_DAYS)
-            .also("workable, workable day share, suitable, suitable days share, chance of a fit day, chance of fit day")
+            .also(
+                    "probability of a working day, probability of working day, probability of a good working day, probability of a workable day, probability of workable day, probability of good working days, working day probability, workable day probability, pwd, fraction of days workable, fraction of workable days, "
+                            + "workable, workable day share, suitable, suitable days share, chance of a fit day, chance of fit day")
             .help("Share of calendar days fit for the work.");
     /** Hours per day. */
     public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
 
     /** A liquid other than water. */
     public static final ColumnSpec SPRAY_DENSITY = number("Spray density", Quantities.SPRAY_DENSITY)
-            .also("liquid density, density of the spray, spray SG, SG of spray, relative density of spray")
+            .also(
+                    "specific gravity of solution, solution specific gravity, specific gravity of liquid, specific gravity of spray, solution density, density of solution, density of liquid, spray solution density, "
+                            + "liquid density, density of the spray, spray SG, SG of spray, relative density of spray")
             .help("Kilograms in a litre of what is sprayed; blank means water.");
     /** Bands over the rows. */
     public static final ColumnSpec BAND_WIDTH = number("Band width", Quantities.BAND_WIDTH)
@@ -129,23 +133,25 @@ public final class Jobs {
             .help("Forecasts are for 10 m; boom height is about 0.5 to 1 m.");
     /** Temperature. */
     public static final ColumnSpec AIR_TEMPERATURE = number("Air temperature", Quantities.AIR_TEMPERATURE)
-            .also("temperature, temp, air temp")
+            .also("dry bulb, dry bulb temperature, dry bulb temp, " + "temperature, temp, air temp")
             .help("When spraying.");
     /** Humidity. */
     public static final ColumnSpec HUMIDITY = number("Humidity", Quantities.HUMIDITY)
-            .also("relative humidity, RH")
+            .also("rel humidity, " + "relative humidity, RH")
             .help("When spraying.");
 
     /** Days fit for the work. */
     public static final ColumnSpec DAYS_AVAILABLE = number("Days available", Quantities.DAYS_THERE_ARE)
-            .also("available days, days there are, field days available, working days available, fieldwork days, "
-                    + "field work days, number of days available, days for the job, days to do it, days to finish, "
-                    + "suitable field days, available field days, field days")
+            .also(
+                    "days suitable for fieldwork, days suitable for field work, fieldwork days available, field work days available, available working days, available fieldwork days, workdays available, work days available, number of field days, "
+                            + "available days, days there are, field days available, working days available, fieldwork days, "
+                            + "field work days, number of days available, days for the job, days to do it, days to finish, "
+                            + "suitable field days, available field days, field days")
             .help("Days fit for the work, where you count them; else Earliest, Latest and Workable days.");
 
     /** Litres on an area are of water or of product. */
     private static final String LITRES_ON_AREA =
-            "l/ha, l/ac, l/acre, litres/ha, litres per ha, litres/acre, litres per acre";
+            "l/ha, l/ac, l/acre, litres/ha, litres per ha, litres per hectare, litres/acre, litres per acre";
 
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
@@ -198,14 +204,24 @@ public final class Jobs {
             .substitute(OPERATION, MIX, PRODUCT, DOSE, WATER_VOLUME)
             .unclear(List.of("rate", "broadcast rate"), WATER_VOLUME, DOSE)
             .unclear(List.of(LITRES_ON_AREA.split(", ")), WATER_VOLUME, DOSE)
-            .unclear(List.of("fit days", "days fit", "suitable days", "days ok"), WORKABLE_DAYS, DAYS_AVAILABLE)
+            .unclear(
+                    List.of("fit days", "days fit", "suitable days", "days suitable", "days ok"),
+                    WORKABLE_DAYS,
+                    DAYS_AVAILABLE)
             .told("rate, broadcast rate", DOSE, PRODUCT, WATER_VOLUME)
             .told("rate, broadcast rate", DOSE, PRODUCT, DOSE_UNIT)
             .toldMeasured("rate", WATER_VOLUME, DOSE)
-            .otherwiseMeasured(WATER_VOLUME, "volume, vol, total rate, mix rate, appl rate, app rate")
+            .otherwiseMeasured(WATER_VOLUME, "delivery rate, volume, vol, total rate, mix rate, appl rate, app rate")
             .told(LITRES_ON_AREA, WATER_VOLUME, DOSE)
             .told(LITRES_ON_AREA, DOSE, PRODUCT, WATER_VOLUME)
             .toldWithout(PRODUCT, "l/ha", WATER_VOLUME, MIX)
+            // Beside a product it may be that of the product out of its can.
+            .unclear(List.of("specific gravity", "sg", "relative density"), SPRAY_DENSITY)
+            .toldWithout(PRODUCT, "specific gravity", SPRAY_DENSITY)
+            .toldWithout(PRODUCT, "sg", SPRAY_DENSITY)
+            .toldWithout(PRODUCT, "relative density", SPRAY_DENSITY)
+            .otherwiseMeasured(SPRAY_DENSITY, "weight of solution, solution weight, weight of spray")
+            .otherwiseMeasured(WIND_SPEED, "windspeed, wind speed at boom, wind speed at nozzle")
             .otherwise(DOSE_UNIT, "per, rate per, dose per")
             .otherwise(FIELD, "location")
             .otherwise(FIELD, Shared.SURVEYED_LAND)

@@ -68,8 +68,14 @@ public record ListSpec(
      * @param column what it means
      * @param measured whether it must say a unit: "Fill point (km)", since a "Fill point" may be a name
      * @param without a column beside which it does not mean that; null if it may stand beside any
+     * @param besideAny columns of which one must stand beside it; empty if it needs none
      */
-    public record Otherwise(String header, ColumnSpec column, boolean measured, ColumnSpec without) {
+    public record Otherwise(
+            String header, ColumnSpec column, boolean measured, ColumnSpec without, List<ColumnSpec> besideAny) {
+        Otherwise(String header, ColumnSpec column, boolean measured, ColumnSpec without) {
+            this(header, column, measured, without, List.of());
+        }
+
         /** How many words the header has. */
         public int words() {
             int words = 1;
@@ -243,6 +249,15 @@ public record ListSpec(
     /** The same, if they say a unit. */
     ListSpec otherwiseMeasured(ColumnSpec column, String headers) {
         return otherwise(column, headers, true, null);
+    }
+
+    /** The same, where one of these columns is beside them. */
+    ListSpec otherwiseBeside(ColumnSpec column, String headers, ColumnSpec... besideAny) {
+        List<Otherwise> all = new ArrayList<>(hints.otherwise());
+        for (String header : headers.split(", ")) {
+            all.add(new Otherwise(HeaderText.normal(header), column, false, null, List.of(besideAny)));
+        }
+        return with(new Hints(hints.told(), List.copyOf(all), hints.forBoth(), hints.ifNamed(), hints.standIns()));
     }
 
     private ListSpec otherwise(ColumnSpec column, String headers, boolean measured, ColumnSpec without) {

@@ -55,9 +55,11 @@ public final class Machines {
             .help("How many machines alike; blank means one.");
     /** Working width. */
     public static final ColumnSpec WORKING_WIDTH = number("Working width", Quantities.WORKING_WIDTH)
-            .also("operating width, work width, mowing width, width working, "
-                    + "width, bout width, swath width, cut width, cutting width, boom width, boom, "
-                    + "effective width, spray width, width of work, swathe width, machine width")
+            .also(
+                    "rated width, width of implement, implement working width, machine working width, spraying width, width sprayed, spray swath, spray swath width, "
+                            + "operating width, work width, mowing width, width working, "
+                            + "width, bout width, swath width, cut width, cutting width, boom width, boom, "
+                            + "effective width, spray width, width of work, swathe width, machine width")
             .help("Ground worked in one pass.");
     /** Overlap. */
     public static final ColumnSpec OVERLAP = number("Overlap", Quantities.OVERLAP)
@@ -80,16 +82,19 @@ public final class Machines {
             .help("Fastest speed for good work.");
     /** Field efficiency. */
     public static final ColumnSpec FIELD_EFFICIENCY = number("Field efficiency", Quantities.FIELD_EFFICIENCY)
-            .also("working efficiency, work efficiency, field efficiency factor, efficiency, FE")
+            .also("percent efficiency, efficiency percent, F E, "
+                    + "working efficiency, work efficiency, field efficiency factor, efficiency, FE")
             .help("Share of the full rate kept up over a field, 50 to 90 %.");
     /** Turn time. */
     public static final ColumnSpec TURN_TIME = number("Turn time", Quantities.TURN_TIME)
-            .also("headland turning time, turn round time, turning time at headland, "
+            .also("time for one turn, time of a turn, time for a turn, time of one turn, "
+                    + "headland turning time, turn round time, turning time at headland, "
                     + "turning time, headland turn, time per turn, turn, headland turn time")
             .help("One headland turn.");
     /** Other lost time. */
     public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)
-            .also("other stoppages, other losses, lost time, other time lost, stoppages")
+            .also(
+                    "other stoppages, other losses, lost time, time lost, time loss, loss of time, other time lost, stoppages")
             .help("Time lost per hectare other than in turns.");
     /** Output by mass or volume. */
     public static final ColumnSpec OUTPUT = number("Output", Quantities.OUTPUT)
@@ -119,7 +124,8 @@ public final class Machines {
             .help("Trailers: a cubic metre of crop as it lies in the body.");
     /** One round. */
     public static final ColumnSpec ROUND_TIME = number("Round time", Quantities.ROUND_TIME)
-            .also("cycle time, round trip time, time per round, time per load, minutes per load")
+            .also("time per cycle, time of a cycle, time for one cycle, "
+                    + "cycle time, round trip time, time per round, time per load, minutes per load")
             .help("Loaders, buckrakes, tankers, spreaders: one load, there and back.");
     /** Mass. */
     public static final ColumnSpec MASS = number("Mass", Quantities.MASS)
@@ -132,9 +138,11 @@ public final class Machines {
             .help("Empty.");
     /** Power. */
     public static final ColumnSpec POWER = number("Power", Quantities.POWER)
-            .also("kW, hp, bhp, PTO power, engine power, horsepower, horse power, PTO hp, PTO kW, "
-                    + "engine hp, engine kW, rated power, power requirement, power needed, power rating, "
-                    + "rated hp, rated kW, max hp, maximum hp, max power, maximum power, PS")
+            .also(
+                    "PTO horsepower, maximum PTO horsepower, max PTO horsepower, rated PTO horsepower, max PTO hp, maximum PTO hp, rated PTO hp, rated PTO power, max PTO power, maximum PTO power, rated PTO kW, max PTO kW, maximum PTO kW, engine horsepower, rated engine power, rated engine horsepower, max engine power, maximum engine power, tractor power, tractor hp, tractor horsepower, tractor kW, "
+                            + "kW, hp, bhp, PTO power, engine power, horsepower, horse power, PTO hp, PTO kW, "
+                            + "engine hp, engine kW, rated power, power requirement, power needed, power rating, "
+                            + "rated hp, rated kW, max hp, maximum hp, max power, maximum power, PS")
             .help("Say engine or PTO in Power basis.");
     /** Engine or PTO. */
     public static final ColumnSpec POWER_BASIS = choice("Power basis", Quantities.POWER_BASIS, Choices.POWER_BASIS)
@@ -144,17 +152,21 @@ public final class Machines {
     public static final ColumnSpec FUEL = number("Fuel", Quantities.FUEL_RATE)
             .or(Quantities.FUEL_FOR_AREA)
             .also(
-                    "fuel use, fuel consumption, fuel rate, diesel, fuel per hour, fuel used, fuel requirement, diesel use, fuel burn")
+                    ""
+                            + "fuel use, fuel consumption, fuel rate, diesel, fuel per hour, fuel used, fuel requirement, diesel use, fuel burn")
             .help("Burnt in an hour at work; or on a hectare, if the header says so.");
     /** People. */
     public static final ColumnSpec CREW = number("Crew", Quantities.CREW)
-            .also("men, labour units, labor units, operators, people, drivers, staff, labour, labor, workers")
+            .also("persons, number of persons, no of persons, "
+                    + "men, labour units, labor units, operators, people, drivers, staff, labour, labor, workers")
             .help("People it needs, the driver included.");
     /** Tank. */
     public static final ColumnSpec TANK = number("Tank", Quantities.TANK_VOLUME)
-            .also("main tank capacity, nominal tank volume, spray tank capacity, sprayer capacity, nominal capacity, "
-                    + "tank size, tank volume, tank capacity, nominal tank, sprayer tank, main tank, "
-                    + "tanker volume, spray tank")
+            .also(
+                    "sprayer tank size, sprayer tank capacity, sprayer tank volume, spray tank volume, spray tank size, knapsack capacity, knapsack size, knapsack volume, "
+                            + "main tank capacity, nominal tank volume, spray tank capacity, sprayer capacity, nominal capacity, "
+                            + "tank size, tank volume, tank capacity, nominal tank, sprayer tank, main tank, "
+                            + "tanker volume, spray tank")
             .help("Nominal volume.");
     /** Usable tank. */
     public static final ColumnSpec USABLE_TANK = number("Usable tank", Quantities.USABLE_TANK)
@@ -177,8 +189,10 @@ public final class Machines {
             .help("All nozzles that spray.");
     /** Nozzle spacing. */
     public static final ColumnSpec NOZZLE_SPACING = number("Nozzle spacing", Quantities.NOZZLE_SPACING)
-            .also("distance between nozzles, nozzle distance, "
-                    + "spacing, nozzle pitch, jet spacing, tip spacing, spacing of nozzles")
+            .also(
+                    "spacing between nozzles, nozzle spacing on boom, nozzle spacing along boom, nozzle space, spacing between tips, distance between tips, "
+                            + "distance between nozzles, nozzle distance, "
+                            + "spacing, nozzle pitch, jet spacing, tip spacing, spacing of nozzles")
             .help("Along the boom.");
     /** Nozzle size. */
     public static final ColumnSpec NOZZLE_SIZE = special("Nozzle size", ColumnSpec.Type.NOZZLE, Quantities.NOZZLE_SIZE)
@@ -221,39 +235,49 @@ public final class Machines {
             .help("Washing out and cleaning down, once for a block.");
     /** A timed run. */
     public static final ColumnSpec TIMED_DISTANCE = number("Timed distance", Quantities.TIMED_DISTANCE)
-            .also("test distance, timed run, course length, length of course, course distance, course, distance timed, "
+            .also("test strip length, length of test strip, length of test course, length of test run, "
+                    + "test distance, timed run, course length, length of course, course distance, course, distance timed, "
                     + "distance travelled, distance traveled, test course")
             .help("Length of a run timed in the field, tank half full.");
     /** Its seconds. */
     public static final ColumnSpec TIMED_SECONDS = number("Timed seconds", Quantities.TIMED_SECONDS)
             .also(
-                    "test seconds, seconds timed, course time, travel time, time over course, time to travel, time taken, "
+                    "drive time, time to cover distance, time to cover course, time to walk, time to drive, time to walk distance, time to drive distance, time to walk course, time to drive course, "
+                            + "test seconds, seconds timed, course time, travel time, time over course, time to travel, time taken, "
                             + "time for course, seconds for course, seconds taken")
             .help("Seconds that run took.");
     /** A test with water. */
     public static final ColumnSpec TEST_AREA = number("Test area", Quantities.TEST_AREA)
-            .also("area tested, area sprayed, area sprayed in test, test plot")
+            .also(
+                    "area of test plot, test plot area, calibration area, calibration plot, test strip area, area of test strip, area of calibration plot, "
+                            + "area tested, area sprayed, area sprayed in test, test plot")
             .help("Ground sprayed with water in a test.");
     /** The water used in it. */
     public static final ColumnSpec TEST_VOLUME = number("Test volume", Quantities.TEST_VOLUME)
-            .also("water used in test, water used, volume used in test, volume sprayed in test")
+            .also("amount of water used, volume of water used, water to refill, volume to refill, refill volume, "
+                    + "water used in test, water used, volume used in test, volume sprayed in test")
             .help("Water used on the test area.");
     /** What a spreader or drill put out in it. */
     public static final ColumnSpec TEST_WEIGHT = number("Test weight", Quantities.TEST_WEIGHT)
             .also(
-                    "weight caught, weight collected, weight used in test, weight spread in test, test mass, catch weight")
+                    "weight of material collected, weight of fertiliser collected, weight of fertilizer collected, weight of seed collected, fertiliser collected, fertilizer collected, seed collected, material collected, product collected, pounds collected, pounds caught, grams collected, grams caught, "
+                            + "weight caught, weight collected, weight used in test, weight spread in test, test mass, catch weight")
             .help("Spreaders and drills: put out or caught on the test area.");
     /** Road speed with a load. */
     public static final ColumnSpec ROAD_SPEED_LADEN = number("Road speed laden", Quantities.ROAD_SPEED_LADEN)
-            .also("loaded road speed, road speed full, laden travel speed, "
-                    + "laden speed, laden road speed, loaded speed, speed laden, speed loaded, road speed loaded, "
-                    + "road laden, road loaded, road full")
+            .also(
+                    "loaded travel speed, loaded haul speed, laden haul speed, haul speed loaded, haul speed laden, travel speed loaded, travel speed laden, transport speed loaded, transport speed laden, loaded transport speed, laden transport speed, "
+                            + "loaded road speed, road speed full, laden travel speed, "
+                            + "laden speed, laden road speed, loaded speed, speed laden, speed loaded, road speed loaded, "
+                            + "road laden, road loaded, road full")
             .help("Average with a load.");
     /** Road speed without. */
     public static final ColumnSpec ROAD_SPEED_EMPTY = number("Road speed empty", Quantities.ROAD_SPEED_EMPTY)
-            .also("unladen road speed, "
-                    + "empty speed, empty road speed, unladen speed, speed empty, road speed unladen, "
-                    + "speed unladen, road empty, road unladen")
+            .also(
+                    "empty travel speed, empty haul speed, haul speed empty, haul speed unladen, travel speed empty, travel speed unladen, transport speed empty, transport speed unladen, empty transport speed, return speed, "
+                            + "unladen road speed, "
+                            + "empty speed, empty road speed, unladen speed, speed empty, road speed unladen, "
+                            + "speed unladen, road empty, road unladen")
             .help("Average without a load.");
     /** Hours per day. */
     public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
@@ -281,17 +305,21 @@ public final class Machines {
             .help("everything, all but fuel, or machine only.");
     /** List price. */
     public static final ColumnSpec LIST_PRICE = number("List price", Quantities.LIST_PRICE)
-            .also("new price, retail price, price new, replacement price, list, current list price, new list price")
+            .also(
+                    "manufacturer's list price, maker's list price, price of new machine, new machine price, price of a new machine, replacement value, new replacement value, "
+                            + "new price, retail price, price new, replacement price, list, current list price, new list price")
             .help("New, from the maker's list.");
     /** Purchase price. */
     public static final ColumnSpec PURCHASE_PRICE = number("Purchase price", Quantities.PURCHASE_PRICE)
             .also(
-                    "price paid, bought for, purchase cost, capital cost, buying price, initial cost, original cost, first cost, initial price, original price")
+                    "initial value, initial investment, purchase value, acquisition cost, acquisition price, original purchase price, cost price, "
+                            + "price paid, bought for, purchase cost, capital cost, buying price, initial cost, original cost, first cost, initial price, original price")
             .help("What was paid.");
     /** Trade-in value. */
     public static final ColumnSpec TRADE_IN_VALUE = number("Trade-in value", Quantities.TRADE_IN_VALUE)
             .also(
-                    "trade in, salvage value, salvage, residual value, resale value, remaining value, sale value, terminal value, "
+                    "disposal value, final value, scrap value, salvage price, estimated salvage value, estimated trade in value, estimated resale value, "
+                            + "trade in, salvage value, salvage, residual value, resale value, remaining value, sale value, terminal value, "
                             + "end value, value at end")
             .help("At the end of its life.");
     /** Age. */
@@ -299,20 +327,22 @@ public final class Machines {
             number("Age", Quantities.AGE).also("age now, years old").help("Now.");
     /** Hours so far. */
     public static final ColumnSpec HOURS_NOW = number("Hours now", Quantities.HOURS_NOW)
-            .also("hours run, hours done, meter reading, current hours, "
+            .also("hour meter reading, hours on machine, hours on the machine, accumulated hours of use, "
+                    + "hours run, hours done, meter reading, current hours, "
                     + "hour meter, clock hours, hours on clock, present hours, hours worked, "
                     + "hours to date, accumulated hours")
             .help("On the clock.");
     /** Life. */
     public static final ColumnSpec LIFE = number("Life", Quantities.LIFE)
             .also(
-                    "years kept, ownership period, life years, service life, economic life, working life, ownership life, "
+                    "length of ownership, years to be kept, replacement interval, replacement period, length of life, "
+                            + "years kept, ownership period, life years, service life, economic life, working life, ownership life, "
                             + "useful life, years to keep, depreciation years, depreciation period, years of life, years owned, years of ownership, lifetime, expected life, machine life")
             .help("Years it is kept.");
     /** Hours per year. */
     public static final ColumnSpec HOURS_PER_YEAR = number("Hours per year", Quantities.HOURS_PER_YEAR)
-            .also("annual hours, hours/year, h/yr, annual use, hours a year, hrs per year, yearly hours, hrs/yr, "
-                    + "hours per annum, hours pa, hours p a")
+            .also(
+                    "annual hours, hours/year, h/yr, annual use, hours a year, hrs per year, yearly hours, hrs/yr, hours per annum, hours pa, hours p a, hours of use per year, hours of use a year, annual hours of use, hours of annual use, hours used per year, hours used annually, annual operating hours, operating hours per year, annual hours used, h/year")
             .help("Worked in a year.");
 
     /** Rate of work. */
@@ -325,22 +355,20 @@ public final class Machines {
 
     /** Rows or furrows. */
     public static final ColumnSpec ROWS = number("Rows", Quantities.ROWS)
-            .also("number of rows, no of rows, row units, bottoms, number of bottoms, furrows, "
-                    + "number of furrows, shares, number of shares, number of bodies, bodies, shanks,"
-                    + " number of shanks")
+            .also(
+                    "number of rows, no of rows, row units, bottoms, number of bottoms, furrows, number of furrows, shares, number of shares, number of bodies, bodies, shanks, number of shanks, no of shanks, coulters, number of coulters, no of coulters")
             .help("Rows or furrows worked in one pass, where no working width is typed.");
     /** The width of each. */
     public static final ColumnSpec ROW_WIDTH = number("Row width", Quantities.ROW_WIDTH)
             .also(
-                    "row spacing, width per row, width of row, bottom width, width of bottom, width per bottom, cut per bottom, "
-                            + "furrow width, width of furrow, width per furrow, width of cut per bottom, knife spacing, spacing of rows, "
-                            + "spacing of knives, shank spacing, spacing of shanks, share width, body width")
+                    "row spacing, width per row, width of row, bottom width, width of bottom, width per bottom, cut per bottom, furrow width, width of furrow, width per furrow, width of cut per bottom, knife spacing, spacing of rows, spacing of knives, shank spacing, spacing of shanks, share width, body width, coulter spacing, spacing of coulters")
             .help("Width that each of them works.");
 
     /** Flow of one nozzle. */
     public static final ColumnSpec NOZZLE_FLOW = number("Nozzle flow", Quantities.NOZZLE_FLOW)
             .also(
-                    "nozzle output, flow per nozzle, output per nozzle, nozzle flow rate, nozzle discharge, nozzle delivery, "
+                    "nozzle discharge rate, discharge rate per nozzle, nozzle delivery rate, delivery per nozzle, gpm per nozzle, gpm/nozzle, nozzle capacity, tip capacity, tip flow rate, "
+                            + "nozzle output, flow per nozzle, output per nozzle, nozzle flow rate, nozzle discharge, nozzle delivery, "
                             + "tip flow, tip output, l/min per nozzle, l/min/nozzle, litres per minute per nozzle, output of one nozzle, flow of one nozzle, flow rate per nozzle, discharge per nozzle, "
                             + "average nozzle output, average nozzle flow, average output per nozzle, average flow per nozzle, mean nozzle output, mean nozzle flow, "
                             + "mean output per nozzle, mean flow per nozzle, catch per nozzle, average catch per nozzle, collected per nozzle, caught per nozzle")
@@ -348,12 +376,14 @@ public final class Machines {
     /** Flow of all. */
     public static final ColumnSpec TOTAL_FLOW = number("Total flow", Quantities.TOTAL_FLOW)
             .also(
-                    "boom output, boom flow, sprayer output, output of boom, total output, boom discharge, total discharge, "
+                    "total nozzle output, total nozzle flow, total nozzle discharge, total output of nozzles, output of all nozzles, flow of all nozzles, discharge of all nozzles, total boom output, total boom flow, total boom discharge, boom discharge rate, sprayer discharge rate, "
+                            + "boom output, boom flow, sprayer output, output of boom, total output, boom discharge, total discharge, "
                             + "sprayer flow, total flow rate, lance output, sprayer discharge")
             .help("All nozzles together in a minute.");
     /** Pressure at work. */
     public static final ColumnSpec WORKING_PRESSURE = number("Working pressure", Quantities.PRESSURE)
-            .also("operating pressure, spraying pressure, spray pressure, pressure used, pressure at nozzle, "
+            .also("boom pressure, gauge pressure, "
+                    + "operating pressure, spraying pressure, spray pressure, pressure used, pressure at nozzle, "
                     + "nozzle pressure")
             .help("At the nozzle, at work.");
 
@@ -365,14 +395,18 @@ public final class Machines {
             .help("Sprayers: what the pump gives at working pressure.");
     /** Wheel turns at work. */
     public static final ColumnSpec TURNS_LOADED = number("Wheel turns loaded", Quantities.TURNS_LOADED)
-            .also("wheel revs loaded, loaded wheel revs, wheel revolutions loaded,"
-                    + " loaded wheel revolutions, wheel turns at work, wheel turns with load, wheel turns under load, turns"
-                    + " loaded")
+            .also(
+                    "wheel revolutions with load, wheel revolutions under load, wheel revs with load, wheel revs under load, "
+                            + "wheel revs loaded, loaded wheel revs, wheel revolutions loaded,"
+                            + " loaded wheel revolutions, wheel turns at work, wheel turns with load, wheel turns under load, turns"
+                            + " loaded")
             .help("Tractors: turns of a driving wheel over a distance, at work; usually 10.");
     /** Wheel turns without the load. */
     public static final ColumnSpec TURNS_UNLOADED = number("Wheel turns unloaded", Quantities.TURNS_UNLOADED)
-            .also("wheel revs unloaded, unloaded wheel revs, wheel"
-                    + " revolutions unloaded, unloaded wheel revolutions, wheel turns without load, turns unloaded")
+            .also(
+                    "wheel revolutions without load, wheel revolutions with no load, wheel revs without load, wheel revs no load, wheel revs with no load, "
+                            + "wheel revs unloaded, unloaded wheel revs, wheel"
+                            + " revolutions unloaded, unloaded wheel revolutions, wheel turns without load, turns unloaded")
             .help("Over the same distance without the load, to the quarter turn.");
 
     /** The list. */
@@ -481,9 +515,44 @@ public final class Machines {
                     SPEED,
                     "spray speed, average speed, average forward speed, typical speed, usual speed, normal speed, target"
                             + " speed, work speed, op speed, driving speed")
+            .otherwiseMeasured(
+                    OUTPUT,
+                    "material capacity, harvesting capacity, harvest capacity, forager capacity, forager output, chopping capacity, production rate, feed rate")
+            .otherwiseMeasured(HOURS_PER_YEAR, "annual usage, yearly use, use per year")
+            .otherwiseMeasured(
+                    FUEL,
+                    "fuel required, fuel needed, diesel fuel, diesel used, diesel consumption, fuel burnt, fuel burned")
+            .otherwiseMeasured(TEST_AREA, "area covered, area treated, plot area, area of plot")
+            .otherwiseMeasured(
+                    TIMED_DISTANCE,
+                    "distance covered, distance driven, distance walked, measured distance, test run, calibration distance")
+            .otherwiseMeasured(TEST_VOLUME, "amount used, quantity used, amount applied, amount sprayed")
+            .otherwiseMeasured(
+                    TEST_WEIGHT,
+                    "amount collected, quantity collected, amount spread, amount applied, amount used, quantity used")
+            .otherwise(SPEED, "tractor speed")
+            .otherwise(
+                    MASS,
+                    "tractor weight, weight of tractor, tractor mass, packing tractor weight, weight of packing tractor, rolling tractor weight")
             .otherwiseMeasured(PUMP_FLOW, "pump, spray pump")
+            .otherwiseMeasured(FIELD_EFFICIENCY, "time lost, lost time, time loss, loss of time")
             .otherwiseMeasured(ROUND_TIME, "round trip")
             .otherwiseMeasured(TIMED_DISTANCE, "distance")
+            // Of a season as likely, but not beside the ground of a test.
+            .otherwiseBeside(
+                    TEST_VOLUME,
+                    "volume used, volume sprayed, volume applied, volume collected, water applied, water sprayed, litres used, liters"
+                            + " used, litres sprayed, liters sprayed, gallons used, gallons sprayed, liquid used, spray used",
+                    TEST_AREA,
+                    TIMED_DISTANCE)
+            .otherwiseBeside(
+                    TEST_WEIGHT,
+                    "weight spread, weight applied, weight of material, weight of seed, weight of fertiliser, weight of"
+                            + " fertilizer, material spread, product spread, fertiliser spread, fertilizer spread, pounds spread, pounds"
+                            + " applied",
+                    TEST_AREA,
+                    TIMED_DISTANCE)
+            .otherwiseBeside(TIMED_SECONDS, "average time, mean time, time required", TIMED_DISTANCE)
             .unclear(List.of("time", "seconds", "secs"), TIMED_SECONDS)
             .unclear(List.of("turnaround", "turnaround time", "turnround"), TURN_TIME, ROUND_TIME, FILL_TIME)
             .toldMeasured("time", TIMED_SECONDS, TIMED_DISTANCE)
@@ -543,7 +612,8 @@ public final class Machines {
                             + " plow, cultivator, harvester, forage harvester, chopper, loader, header")
             .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)
-            .otherwiseMeasured(RATE_OF_WORK, "work rate, capacity, output")
+            .otherwiseMeasured(
+                    RATE_OF_WORK, "work rate, capacity, output, area rate, performance rate, machine capacity, EFC")
             .otherwise(
                     RATE_OF_WORK,
                     "ha/day, ha per day, hectares/day, hectares per day, ac/day, acres/day, acres per day")
@@ -555,9 +625,17 @@ public final class Machines {
             .otherwiseMeasured(NOZZLE_FLOW, "nozzle catch, average catch, mean catch")
             .otherwiseMeasured(TOTAL_FLOW, "flow, flow rate, discharge, discharge rate, output")
             .unclear(
-                    List.of("road speed", "transport speed", "travelling speed", "road travel speed"),
+                    List.of(
+                            "road speed",
+                            "transport speed",
+                            "travelling speed",
+                            "road travel speed",
+                            "haul speed",
+                            "hauling speed"),
                     ROAD_SPEED_LADEN,
                     ROAD_SPEED_EMPTY)
+            .forBoth("haul speed")
+            .forBoth("hauling speed")
             .forBoth("road speed")
             .forBoth("transport speed")
             .forBoth("travelling speed")

@@ -34,7 +34,8 @@ public final class Products {
     /** Highest dose at one application. */
     public static final ColumnSpec HIGHEST_DOSE = dose(
                     "Highest dose", Quantities.HIGHEST_DOSE, Quantities.HIGHEST_CONCENTRATION)
-            .also("max label dose, max label rate, label max, highest rate, max dose rate, max dose per "
+            .also("highest permitted dose, maximum permitted dose, max permitted dose, "
+                    + "max label dose, max label rate, label max, highest rate, max dose rate, max dose per "
                     + "application, max application rate, "
                     + "maximum dose, max dose, max rate, maximum individual dose, max individual dose, "
                     + "max single dose, maximum rate")
@@ -113,7 +114,8 @@ public final class Products {
             .help("For one product unit; write Price per pack if it is that.");
     /** Nitrogen in it. */
     public static final ColumnSpec NITROGEN = number("Nitrogen", Quantities.NITROGEN_SHARE)
-            .also("nitrogen content, N content, nitrogen in product, share of nitrogen, total nitrogen")
+            .also("percent nitrogen, percent N, analysis N, N analysis, "
+                    + "nitrogen content, N content, nitrogen in product, share of nitrogen, total nitrogen")
             .help("Of a fertiliser, % by weight; one in litres needs its Density too.");
 
     /** The list. */
@@ -155,6 +157,8 @@ public final class Products {
             .unclear(List.of("rate"), DOSE, LOWEST_WATER_VOLUME)
             .otherwise(PRODUCT, "name")
             .otherwiseMeasured(NITROGEN, "n")
+            .otherwiseMeasured(DENSITY, "weight of solution, solution weight, product weight, liquid weight, weight")
+            .otherwise(DENSITY, "lb/gal, lbs/gal, lb per gallon, lbs per gallon, pounds per gallon, kg/l, kg per litre")
             .otherwise(PACK_SIZE, "bag, sack, tub, keg, big bag, bag weight, sack weight")
             .ifNamed(PRODUCT, "chemical name, spray, item, description, herbicide, name of product")
             .told("rate", DOSE, UNIT)

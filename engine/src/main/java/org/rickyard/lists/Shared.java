@@ -41,16 +41,20 @@ public final class Shared {
                     + "plant protection product, fertiliser product, agrochemical")
             .help("The name on its label.");
     static final ColumnSpec WATER_VOLUME = number("Water volume", Quantities.WATER_VOLUME)
-            .also("water rate, application rate, spray rate, carrier, carrier volume, carrier rate, "
-                    + "gpa, gal/ac, gallons/acre, gallons per acre, gals/acre, spray volume, "
-                    + "application volume, water, volume rate, spray application rate")
+            .also(
+                    "litres per hectare of spray, spray output, volume application rate, desired application rate, spray solution, spray solution volume, target application rate, intended application rate, "
+                            + "water rate, application rate, spray rate, carrier, carrier volume, carrier rate, "
+                            + "gpa, gal/ac, gallons/acre, gallons per acre, gals/acre, spray volume, "
+                            + "application volume, water, volume rate, spray application rate")
             .help("Spray liquid on a hectare.");
     static final ColumnSpec SPEED = number("Speed", Quantities.SPEED)
             .also("forward speed, working speed, field speed, ground speed, km/h, kph, mph, km/hr, "
                     + "travel speed, spraying speed, operating speed, walking speed, walking pace, pace")
             .help("At work in the field.");
     public static final ColumnSpec HOURS_PER_DAY = number("Hours per day", Quantities.HOURS_PER_DAY)
-            .also("hours/day, h/day, working day, hours a day, hrs per day, hrs/day, daily hours")
+            .also(
+                    "field hours per day, field hours a day, field hours/day, hours available per day, working hours per day, hours worked per day, field time per day, operating hours per day, daily field hours, hours of field work per day, hours of fieldwork per day, "
+                            + "hours/day, h/day, working day, hours a day, hrs per day, hrs/day, daily hours")
             .help("Hours worked in a day.");
     static final ColumnSpec START =
             date("Start", Quantities.CUT_START).also("start date, from, date from, from date, first day, begin");

@@ -33,6 +33,9 @@ public sealed interface UnitText {
     /** American moisture content, per cent of the fresh mass: 100 less the dry matter. */
     Unit PERCENT_MOISTURE = new Unit("% moisture", Units.PERCENT_DM.dimension(), Ratio.of(-1, 100), Ratio.ONE);
 
+    /** Time lost, per cent of all: 100 less the efficiency. */
+    Unit PERCENT_LOST = new Unit("% lost", Dimension.NONE, Ratio.of(-1, 100), Ratio.ONE);
+
     /** A share written as a fraction of one: 0.8 and not 80 %. */
     Unit DECIMAL = Unit.of("decimal", Dimension.NONE, Ratio.ONE);
 

@@ -12,6 +12,7 @@ import org.rickyard.formula.Constant;
 import org.rickyard.lists.Finding;
 import org.rickyard.testing.SeasonBook;
 import org.rickyard.trade.workrate.CartingSimulation;
+import org.rickyard.trade.workrate.FuelAndLabour;
 
 /** A line of Basis, copied to Assumptions as it stands, is read: its name, its value and its unit. */
 class BasisUnitsOnAssumptionsTest {
@@ -102,5 +103,29 @@ class BasisUnitsOnAssumptionsTest {
                 .isEqualTo(0.3);
         assertThat(spread(35, null).plan().constantsInForce().value(CartingSimulation.SPREAD))
                 .isEqualTo(35);
+    }
+
+    /**
+     * Iowa State's example has the hours of labour 10 to 20 % above field time, "x 1.1 or 1.2". 1.2 without a unit was taken
+     * for 1.2 %, and labour came to a hundredth of what it is.
+     */
+    @Test
+    @Tag("regression")
+    void aFactorWithoutUnitIsAskedWhereTheConstantIsAHundredPerCentOrMore() {
+        SeasonBook.Worked worked = labour(1.2, null);
+        assertThat(worked.plan().constantsInForce().value(FuelAndLabour.ALLOWANCE))
+                .isEqualTo(FuelAndLabour.ALLOWANCE.value());
+        assertThat(worked.messages()).anyMatch(message -> message.contains("if it is a fraction, type 120 with %"));
+        assertThat(labour(120, null).plan().constantsInForce().value(FuelAndLabour.ALLOWANCE))
+                .isEqualTo(120);
+        assertThat(labour(1.2, "fraction").plan().constantsInForce().value(FuelAndLabour.ALLOWANCE))
+                .isEqualTo(120);
+    }
+
+    private static SeasonBook.Worked labour(Object value, String unit) {
+        return new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Long Acre", "grass", 12))
+                .sheet("Assumptions", row("Item", "Value", "Unit"), row(FuelAndLabour.ALLOWANCE.name(), value, unit))
+                .run();
     }
 }

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -155,6 +157,44 @@ class LinksAndNamesTest {
                 .containsExactlyInAnyOrder(former, book.getFileName().toString());
         try (BookPackage result = BookPackage.open(farm.book())) {
             assertThat(result.displayName()).isEqualTo(book.getFileName().toString());
+        }
+    }
+
+    private Path pipe(String name) throws Exception {
+        Path pipe = folder.resolve(name);
+        boolean made;
+        try {
+            made = new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0;
+        } catch (IOException notHere) {
+            made = false;
+        }
+        Skips.unless(made, "named pipes cannot be made here");
+        return pipe;
+    }
+
+    /** A file put in its place would leave whoever listens waiting; under /dev it would take a device from everybody. */
+    @Test
+    void jsonIsWrittenIntoAPipeAndThePipeStays() throws Exception {
+        Farm farm = Farm.in(folder.resolve("books"));
+        Path pipe = pipe("listening");
+        Path heard = folder.resolve("heard.json");
+        Process listener = new ProcessBuilder("cat", pipe.toString())
+                .redirectOutput(heard.toFile())
+                .start();
+        try {
+            Ran ran = Ran.rickyard("check", farm.book(), "--json", pipe);
+
+            assertThat(ran.code()).as(ran.err()).isZero();
+            assertThat(Files.readAttributes(pipe, BasicFileAttributes.class).isOther())
+                    .isTrue();
+            assertThat(listener.waitFor(30, TimeUnit.SECONDS)).isTrue();
+            assertThat(heard)
+                    .content()
+                    .startsWith("{\"format\":\"rickyard.results/1\"")
+                    .endsWith("}\n");
+            assertThat(Farm.files(folder)).containsExactlyInAnyOrder("books", "heard.json", "listening");
+        } finally {
+            listener.destroy();
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
@@ -23,6 +24,7 @@ import org.rickyard.lists.text.Words;
 public final class HeaderHints {
     private static final String TASK = "task";
     private static final String REF = "ref";
+    private static final String RATE = "rate";
 
     /** Operations by all their words. */
     private static final Map<String, String> OPERATIONS = Vocabulary.wordsOf(Jobs.OPERATION);
@@ -80,6 +82,7 @@ public final class HeaderHints {
         tasksThatAreNames(match, headings);
         refsThatNothingFollows(match, headings);
         ratesOfSpreading(match, headings);
+        rateBesideWater(match, headings);
         new DoseUnitAlone(headers).apply(match, headings, () -> isAllSpreading(match));
         KindsOfProduct kinds = new KindsOfProduct(grid, headerRow, headers, findings);
         kinds.apply(match, headings);
@@ -174,6 +177,33 @@ public final class HeaderHints {
                                 + ", since all work here is spreading. If it is something else, rename it.");
                 return;
             }
+        }
+    }
+
+    /** "Rate (gal/ac)" beside a product, where "GPA" is the water already: both were asked for, and neither was used. */
+    private void rateBesideWater(HeaderRow.Match match, Heading[] headings) {
+        if (match.vocabulary().spec() != Jobs.LIST
+                || match.places(Jobs.DOSE) > 0
+                || match.places(Jobs.PRODUCT) == 0
+                || match.places(Jobs.WATER_VOLUME) != 2) {
+            return;
+        }
+        List<Integer> rates = IntStream.range(0, headings.length)
+                .filter(i -> headings[i] != null
+                        && headings[i].isCertain()
+                        && !headings[i].settled()
+                        && headings[i].column() == Jobs.WATER_VOLUME
+                        && HeaderText.normal(headers[match.firstColumn() + i]).startsWith(RATE))
+                .boxed()
+                .toList();
+        if (rates.size() == 1) {
+            int i = rates.get(0);
+            headings[i] = headings[i].as(Jobs.DOSE, headings[i].rest());
+            note(
+                    match.firstColumn() + i,
+                    " is read as the " + Jobs.DOSE.name() + " of " + Jobs.LIST.name()
+                            + ", since the water stands beside it under a header of its own. If it is something else,"
+                            + " rename it.");
         }
     }
 

@@ -205,7 +205,9 @@ final class OtherwiseHeaders {
     }
 
     private static boolean isBarred(Heading[] headings, ListSpec.Otherwise otherwise) {
-        return otherwise.without() != null && means(headings, otherwise.without());
+        return otherwise.without() != null && means(headings, otherwise.without())
+                || !otherwise.besideAny().isEmpty()
+                        && otherwise.besideAny().stream().noneMatch(column -> means(headings, column));
     }
 
     /** "kg DM silage/hd/day" and "kg DM/day grass" without what is eaten; "" where that leaves no unit that tells. */

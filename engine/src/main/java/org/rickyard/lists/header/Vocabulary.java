@@ -15,6 +15,10 @@ import org.rickyard.lists.Products;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
+import org.rickyard.quantity.CustomaryUnits;
+import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.UnitText;
+import org.rickyard.quantity.Units;
 
 /** The headers one list understands. */
 public final class Vocabulary {
@@ -28,6 +32,12 @@ public final class Vocabulary {
     private static final int SMALL_WORDS = 3;
 
     private static final Pattern PRODUCT_IN_UNIT = Pattern.compile("(?i) ?\\bproduct\\b");
+
+    private static final Map<ColumnSpec, Unit> OF_A_SEASON = Map.of(
+            Machines.TEST_AREA, Units.AC,
+            Machines.TIMED_DISTANCE, Units.KM,
+            Machines.TEST_VOLUME, Units.M3,
+            Machines.TEST_WEIGHT, Units.T);
 
     private static final Set<String> END_OF_RANGE =
             Set.of("min", "minimum", "lowest", "low", "max", "maximum", "highest", "high");
@@ -136,6 +146,10 @@ public final class Vocabulary {
             // "Turning (m)" is no time.
             return null;
         }
+        if (rest != null && isOfASeason(column, rest)) {
+            // "Area treated (ha)" and "Distance driven (km)" are no tests.
+            return null;
+        }
         if (column == Products.PACK_SIZE && "".equals(rest) && header.raw().matches("(?i).*s\\s*")) {
             // "Bags" are so many.
             return null;
@@ -150,6 +164,15 @@ public final class Vocabulary {
         return rest != null && (!otherwise.measured() || HeaderUnit.fits(column, rest))
                 ? new Heading(List.of(column), rest, 2, false, null)
                 : null;
+    }
+
+    /** Whether what is measured in a test, by a looser name, is in a unit as large as only a season's figures are. */
+    private static boolean isOfASeason(ColumnSpec column, String rest) {
+        Unit least = OF_A_SEASON.get(column);
+        return least != null
+                && UnitText.read(rest, CustomaryUnits.UNSET) instanceof UnitText.Known known
+                && known.unit().isCompatible(least)
+                && known.unit().convert(1, least) >= 1;
     }
 
     /** Reads a header; null if it means none of this list's columns. */

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.HowKnown;
 import org.rickyard.lists.text.SaidUnit;
@@ -36,8 +37,17 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
 
     private static final Pattern TONS = Pattern.compile("(?i)\\b(((long|short|us|uk|imperial) )?tons?|tonnes?)\\b");
 
+    private static final Pattern LITRES = Pattern.compile(
+            "(?i)\\b(litres?|liters?|gallons?|gals?|quarts?|pints?|(fl(uid)? )?ounces?|(fl )?oz|ml)\\b");
+
+    private static final Pattern KILOGRAMS =
+            Pattern.compile("(?i)\\b(pounds?|lbs?|grams?|kilograms?|kilos?|kg|ounces?|oz)\\b");
+
     /** What says that feed is weighed as it lies, and nothing of the unit. */
     private static final Pattern AS_IT_LIES = Pattern.compile("(?i)as[ -]?fed|as[ -]?is|(fresh|wet)( weight)?|fw");
+
+    /** "Time lost (%)" is what the efficiency leaves of all time. */
+    private static final Pattern LOST = Pattern.compile("(?i)\\b(lost|loss)\\b");
 
     private static final Pattern AT_EITHER_END = Pattern.compile("^[\\s,;:.()\\[\\]-]+|[\\s,;:.()\\[\\]-]+$");
 
@@ -75,6 +85,11 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                 // "Tons left" are no tonnes, and "Tonnes left" say their unit.
                 return of(column, "", tons.group(), customary);
             }
+            String amount = amountIn(column, header);
+            if (!amount.isEmpty()) {
+                // "Gallons used" are no litres.
+                return of(column, "", amount, customary);
+            }
             if (HeaderText.saysShare(header)) {
                 return share(column);
             }
@@ -87,6 +102,12 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             return of(column, header, "", customary);
         }
         UnitText text = UnitText.read(rest, customary);
+        if (column == Machines.FIELD_EFFICIENCY
+                && LOST.matcher(header).find()
+                && text instanceof UnitText.Known share
+                && share.unit().isSameScale(Units.PERCENT)) {
+            return known(UnitText.PERCENT_LOST);
+        }
         if (text instanceof UnitText.Unknown
                 && CustomaryUnits.of(rest) != CustomaryUnits.UNSET
                 && UnitText.read(header, customary) instanceof UnitText.Known whole) {
@@ -138,6 +159,13 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                 ? known(Units.PERCENT)
                 : asked("A share does not measure " + column.symbol().name() + ": write for example " + example(column)
                         + ".");
+    }
+
+    /** "Gallons used" and "Pounds collected": the unit of an amount, a word of the header's name; "" if it names none. */
+    private static String amountIn(ColumnSpec column, String header) {
+        Pattern words = column.measuredBy(Units.L) ? LITRES : column.measuredBy(Units.KG) ? KILOGRAMS : null;
+        Matcher word = words == null ? null : words.matcher(header);
+        return word != null && word.find() ? word.group() : "";
     }
 
     /** A unit that is told by a word of the header's name itself; null if none is. */

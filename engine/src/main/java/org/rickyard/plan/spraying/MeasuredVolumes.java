@@ -38,7 +38,10 @@ final class MeasuredVolumes {
 
     /** The sheet on which it is worked out what a sprayer puts out; empty if there is none. */
     private static String sheet(ListRows machines, int machine) {
-        if (machines.isFilled(Machines.TEST_AREA, machine) && machines.isFilled(Machines.TEST_VOLUME, machine)) {
+        boolean run = machines.isFilled(Machines.TIMED_DISTANCE, machine)
+                && machines.isFilled(Machines.WORKING_WIDTH, machine);
+        if ((run || machines.isFilled(Machines.TEST_AREA, machine))
+                && machines.isFilled(Machines.TEST_VOLUME, machine)) {
             return "Area tests";
         }
         return machines.isFilled(Machines.TOTAL_FLOW, machine) || machines.isFilled(Machines.NOZZLE_FLOW, machine)

@@ -46,14 +46,14 @@ final class SprayAsideFamily {
         plan.add(SprayHourTables.FLOW_RATES, family.withFlow(), "no machine has a flow typed");
         boolean weighed = family.machines.has(Machines.TEST_WEIGHT);
         plan.add(
-                SprayHourTables.AREA_TESTS,
+                SprayHourTables.areaTests(family.isTestOverRun(Machines.TEST_VOLUME)),
                 weighed
                         ? family.machinesWith(Machines.TEST_VOLUME)
                         : family.machinesWith(Machines.TEST_AREA, Machines.TEST_VOLUME),
                 "no machine has a test area typed");
         if (weighed) {
             plan.add(
-                    SpreadTables.TESTS,
+                    SpreadTables.tests(family.isTestOverRun(Machines.TEST_WEIGHT)),
                     family.machinesWith(Machines.TEST_WEIGHT),
                     "no machine has a test weight typed");
         }
@@ -98,6 +98,15 @@ final class SprayAsideFamily {
 
     private RowSources machinesWith(ColumnSpec... columns) {
         return RowSources.of(Role.MACHINE, machines, row -> SprayLines.given(machines, row, columns));
+    }
+
+    /** Whether what any machine put out in a test was so over a distance that is typed, and over no area that is. */
+    private boolean isTestOverRun(ColumnSpec used) {
+        return machines.has(Machines.WORKING_WIDTH)
+                && IntStream.range(0, machines.size())
+                        .anyMatch(row -> machines.isFilled(used, row)
+                                && machines.isFilled(Machines.TIMED_DISTANCE, row)
+                                && !machines.isFilled(Machines.TEST_AREA, row));
     }
 
     private RowSources wipers() {

@@ -16,6 +16,7 @@ import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.spraying.SprayQuality;
 import org.rickyard.trade.spraying.SprayWork;
+import org.rickyard.trade.spraying.TestRun;
 
 /** Columns that several tables of spraying have alike. */
 final class SprayColumns {
@@ -39,6 +40,12 @@ final class SprayColumns {
     static final TableColumn.Link SPEED = Names.link(
             Quantities.SPEED, Candidate.typed(Role.JOB, Jobs.SPEED), Candidate.typed(Role.MACHINE, Machines.SPEED));
     static final TableColumn.Link WORKING_WIDTH = machine(Quantities.WORKING_WIDTH, Machines.WORKING_WIDTH);
+    static final List<TableColumn> TEST_AREA = List.of(machine(Quantities.TEST_AREA, Machines.TEST_AREA));
+    static final List<TableColumn> TEST_AREA_OF_RUN = List.of(
+            typedOrNot(TestRun.TYPED_AREA, Machines.TEST_AREA),
+            machine(Quantities.TIMED_DISTANCE, Machines.TIMED_DISTANCE),
+            WORKING_WIDTH,
+            step(TestRun.TESTED_AREA));
     static final TableColumn.Link NOZZLES = machine(Quantities.NOZZLES, Machines.NOZZLES);
     static final TableColumn.Link NOZZLE_SPACING = typedOrNot(Quantities.NOZZLE_SPACING, Machines.NOZZLE_SPACING);
     static final TableColumn.Link NOZZLE_SIZE = machine(Quantities.NOZZLE_SIZE, Machines.NOZZLE_SIZE);

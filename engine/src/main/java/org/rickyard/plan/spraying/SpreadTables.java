@@ -1,5 +1,6 @@
 package org.rickyard.plan.spraying;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.rickyard.formula.Condition;
@@ -88,22 +89,34 @@ final class SpreadTables {
     }
 
     /** One row per machine whose output was weighed on an area. */
-    static final TableSpec TESTS = new TableSpec(
-            "spreader-tests",
-            "Spreader tests",
-            "Spreader tests: what was weighed on an area",
-            "one row per machine with a test weight",
-            Sentences.appended(
-                    List.of(
-                            Names.MACHINE_HOLDING,
-                            Names.MACHINE,
-                            Names.link(Quantities.TEST_AREA, Candidate.typed(Role.MACHINE, Machines.TEST_AREA)),
-                            Names.link(Quantities.TEST_WEIGHT, Candidate.typed(Role.MACHINE, Machines.TEST_WEIGHT)),
-                            SprayColumns.result(Spreading.TEST_RATE)),
-                    List.of()),
-            List.of(),
-            List.of(),
-            List.of());
+    private static final TableSpec TESTS = tests(SprayColumns.TEST_AREA);
+
+    private static final TableSpec TESTS_OF_RUNS = tests(SprayColumns.TEST_AREA_OF_RUN);
+
+    /**
+     * One row per machine whose output was weighed on an area.
+     *
+     * @param ofRuns whether the area of any is told by how far and how wide it was
+     */
+    static TableSpec tests(boolean ofRuns) {
+        return ofRuns ? TESTS_OF_RUNS : TESTS;
+    }
+
+    private static TableSpec tests(List<TableColumn> area) {
+        List<TableColumn> columns = new ArrayList<>(List.of(Names.MACHINE_HOLDING, Names.MACHINE));
+        columns.addAll(area);
+        columns.add(Names.link(Quantities.TEST_WEIGHT, Candidate.typed(Role.MACHINE, Machines.TEST_WEIGHT)));
+        columns.add(SprayColumns.result(Spreading.TEST_RATE));
+        return new TableSpec(
+                "spreader-tests",
+                "Spreader tests",
+                "Spreader tests: what was weighed on an area",
+                "one row per machine with a test weight",
+                Sentences.appended(columns, List.of()),
+                List.of(),
+                List.of(),
+                List.of());
+    }
 
     private static TableSpec products(List<TableColumn> columns) {
         return new TableSpec(

@@ -14,6 +14,7 @@ import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.text.ItemText;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Ratio;
 import org.rickyard.quantity.Unit;
@@ -33,6 +34,11 @@ public final class ConstantsInForce {
     public record Overruled(CellAddress cell, Scaling scaling, double value) {}
 
     private static final double LEAST_PER_CENT = 1;
+
+    /** What is so many per cent or more is told as a factor too: labour of 110 % as 1.1. */
+    private static final double LEAST_FACTOR = 100;
+
+    private static final double MOST_FACTOR = 10;
 
     private final Map<Constant, Overruled> overruled = new LinkedHashMap<>();
 
@@ -87,8 +93,11 @@ public final class ConstantsInForce {
         if (written.isEmpty() && mayBeFraction(constant, typed)) {
             findings.add(Finding.stop(
                     cell,
-                    "is '" + constant.name() + "' in per cent or a fraction? Write % beside it in the column Unit. The"
-                            + " value held, " + constant.value() + " " + unit + ", is used until it is told."));
+                    "is '" + constant.name()
+                            + "' in per cent or a fraction? Write % beside it in the column Unit; if it is"
+                            + " a fraction, type " + Words.digits(Math.rint(typed * 100_000) / 1000)
+                            + " with %. The value held, " + constant.value() + " " + unit
+                            + ", is used until it is told."));
             return;
         }
         int cellScale = assumptions.cellScale(Assumptions.VALUE, row);
@@ -112,7 +121,7 @@ public final class ConstantsInForce {
         return constant.unit().isSameScale(Units.PERCENT)
                 && constant.value() >= LEAST_PER_CENT
                 && typed > 0
-                && typed < LEAST_PER_CENT;
+                && typed < (constant.value() >= LEAST_FACTOR ? MOST_FACTOR : LEAST_PER_CENT);
     }
 
     /** Whether the value of a row is a number; one without a unit is in the unit on Basis. */

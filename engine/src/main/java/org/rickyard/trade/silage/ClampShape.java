@@ -142,12 +142,19 @@ public final class ClampShape {
     public static final Formula RAMPED_ENDS = new Formula(
             "ramped-ends",
             RAMPS_USED,
-            given(RAMPS, constant(NO_RAMPS)),
-            Source.commonPractice("typed; otherwise none"),
+            choice(new Condition.Blank(RAMP_RUN), given(RAMPS, constant(NO_RAMPS)), value(RAMPS)),
+            Source.commonPractice("typed; otherwise none, but where the slope of a ramp is typed there is one or two"),
             "0 to 2",
-            List.of(WorkedExample.from(Source.derived("the typed number stands before the default"))
-                    .with(RAMPS, 1)
-                    .gives(1, Units.ONE, 0)));
+            List.of(
+                    WorkedExample.from(Source.derived("the typed number stands before the default"))
+                            .with(RAMPS, 1)
+                            .gives(1, Units.ONE, 0),
+                    WorkedExample.from(Source.commonPractice("full height over the whole length"))
+                            .gives(0, Units.ONE, 0),
+                    WorkedExample.from(Source.derived("a slope typed and how many have it"))
+                            .with(RAMP_RUN, 1)
+                            .with(RAMPS, 2)
+                            .gives(2, Units.ONE, 0)));
 
     /** The section between battered walls: floor width × height + slope × height². */
     public static final Formula FULL_SECTION = new Formula(

@@ -89,6 +89,11 @@ public final class NozzleWear {
     public static final Symbol RATE_ERROR =
             Symbol.number("rate error", Units.PERCENT).decimals(1);
 
+    /** At which the nozzles put out what is wanted. */
+    public static final Symbol VOLUME_SPEED = Symbol.number("speed for this water volume", Units.KM_PER_H)
+            .possible(Range.POSITIVE)
+            .decimals(1);
+
     /** Whether the test was at the pressure a job needs. */
     public static final Symbol AT_PRESSURE = Symbol.text("pressure of the test");
 
@@ -404,4 +409,23 @@ public final class NozzleWear {
                     .with(MEASURED, 200 / 1.016)
                     .with(WATER_VOLUME, 200)
                     .gives(-1.6, Units.PERCENT, 1)));
+
+    /** {@code speed-for-water-volume}: mean flow ÷ density factor ÷ (water volume × spacing) × 600. */
+    public static final Formula SPEED_FOR_VOLUME = new Formula(
+            "speed-for-water-volume",
+            VOLUME_SPEED,
+            value(MEAN).over(NozzlePressure.FACTOR).over(value(WATER_VOLUME).times(SPACING_USED)),
+            SpraySources.FARM_PRESS,
+            "with these nozzles at the pressure of the test; whether ground, boom and label allow it is another question",
+            List.of(
+                    caught(SpraySources.EXERCISE_3B, 1)
+                            .with(MEAN, 1.5, Units.GAL_US.over(Units.MIN))
+                            .with(WATER_VOLUME, 30, Units.GAL_US.over(Units.AC))
+                            .with(SPACING_USED, 30, Units.IN)
+                            .gives(9.9, Units.MPH, 1),
+                    caught(SpraySources.FARM_PRESS, 1)
+                            .with(MEAN, 1.3)
+                            .with(WATER_VOLUME, 200)
+                            .with(SPACING_USED, 0.5)
+                            .gives(7.8, Units.KM_PER_H, 1)));
 }

@@ -95,6 +95,7 @@ public final class SprayCatalogue {
             NozzleWear.TEST_PRESSURE,
             NozzleWear.MEASURED_RATE,
             NozzleWear.RATE_ERROR_OF_SET,
+            NozzleWear.SPEED_FOR_VOLUME,
             VolumeComparison.WATER_CARTED,
             VolumeComparison.COMPARED_TANKFULS,
             VolumeComparison.COMPARED_HOURS,
@@ -130,6 +131,7 @@ public final class SprayCatalogue {
             SmallSprayers.KNAPSACK_AREA,
             SmallSprayers.PRODUCT_IN_WIPER,
             SmallSprayers.SPEED_OF_RUN,
+            TestRun.TESTED_AREA,
             SmallSprayers.AREA_TEST_RATE);
 
     /** Constants that only cautions read. */

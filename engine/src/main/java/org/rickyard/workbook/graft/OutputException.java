@@ -23,6 +23,8 @@ public final class OutputException extends IOException {
         NO_PERMISSION("you are not allowed to write there. Choose another folder or ask its owner"),
         /** A symbolic link to nothing that could be made. */
         LOST_LINK("it is a link that leads nowhere. Remove the link or write to another file"),
+        /** A pipe or a device. */
+        NO_FILE("it is a pipe or a device and no file, so no file may take its place. Write to another file"),
         /** An office program has it open. */
         HELD("a spreadsheet program has it open. Close it there and run again"),
         /** Another run works on it. */

@@ -59,6 +59,9 @@ public final class SafeReplacement implements Closeable {
      */
     public static SafeReplacement begin(Path file) throws OutputException {
         try {
+            if (Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
+                throw new OutputException(Reason.NO_FILE, String.valueOf(file.getFileName()));
+            }
             Path target = resolved(file);
             refuseIfHeld(target);
             boolean there = Files.exists(target);

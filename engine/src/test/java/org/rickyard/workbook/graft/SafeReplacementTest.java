@@ -10,6 +10,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Optional;
@@ -236,5 +237,26 @@ class SafeReplacementTest {
         assertThat(KeptFormer.name("client.xlsx", 1)).isEqualTo("client.before.xlsx");
         assertThat(KeptFormer.name("a.b.xlsm", 2)).isEqualTo("a.b.before-2.xlsm");
         assertThat(KeptFormer.name("client", 1)).isEqualTo("client.before");
+    }
+
+    /** Run by an administrator, a device would be replaced for everybody. */
+    @Test
+    void aPipeIsNotReplacedByAFile() throws Exception {
+        Path pipe = folder.resolve("pipe.xlsx");
+        boolean made;
+        try {
+            made = new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0;
+        } catch (IOException notHere) {
+            made = false;
+        }
+        assumeTrue(made, "named pipes cannot be made here");
+
+        assertThatThrownBy(() -> SafeReplacement.begin(pipe).close())
+                .isInstanceOf(OutputException.class)
+                .hasMessage("\"pipe.xlsx\" was not written: it is a pipe or a device and no file, so no file may take"
+                        + " its place. Write to another file.");
+        assertThat(Files.readAttributes(pipe, BasicFileAttributes.class).isOther())
+                .isTrue();
+        assertThat(files()).containsExactly("client.xlsx", "pipe.xlsx");
     }
 }
