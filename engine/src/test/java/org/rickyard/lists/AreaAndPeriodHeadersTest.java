@@ -45,6 +45,16 @@ class AreaAndPeriodHeadersTest {
     }
 
     @Test
+    void numbersOfTimesAreToldAsUnread() {
+        FoundLists found = find(new SheetOf("Jobs")
+                .row("Field", "Operation", "Machine", "No. of times")
+                .row("A", "mow", "Mower", 2));
+        assertThat(said(found))
+                .anyMatch(line -> line.startsWith("CAUTION Jobs!D1 \"No. of times\" is not read: each row of Jobs is"
+                        + " reckoned as one pass."));
+    }
+
+    @Test
     void passesAreToldAsUnread() {
         FoundLists found = find(new SheetOf("Jobs")
                 .row("Field", "Operation", "Machine", "No. of passes")

@@ -27,8 +27,8 @@ public final class HeadersNotRead {
     /** What makes a row one of work. */
     static final List<ColumnSpec> WORK = List.of(Jobs.OPERATION, Jobs.MIX, Jobs.PRODUCT, Jobs.DOSE, Jobs.WATER_VOLUME);
 
-    private static final Pattern PASSES =
-            Pattern.compile("((number|number of) )?(pass|passe|passes|repeat|application|run)( number)?");
+    private static final Pattern PASSES = Pattern.compile(
+            "((number|number of) )?(pass|passe|passes|repeat|application|run)( number)?|number of times?");
 
     private static final Pattern HOW_MANY =
             Pattern.compile("(?i)\\d|\\b(one|once|two|twice|double|three|thrice|triple|four|five|six"

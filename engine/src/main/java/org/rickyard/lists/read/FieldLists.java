@@ -2,18 +2,27 @@ package org.rickyard.lists.read;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListRows;
+import org.rickyard.lists.NameKey;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.Words;
+import org.rickyard.quantity.Units;
 
 /** Which of several tables that could be one is the list of fields. */
 final class FieldLists {
     /** What fields are called where holdings are small, and the pieces of a trial elsewhere. */
     private static final String PLOT = "plot";
+
+    /** Areas that differ by less were rounded, or measured another time; a part that is worked is less. */
+    private static final double AS_GOOD_AS_EQUAL = 0.05;
 
     private final RowsOfList rows;
     private final List<Finding> findings;
@@ -24,24 +33,65 @@ final class FieldLists {
     }
 
     /** Where the workbook has a field list proper, the areas beside the jobs of a flat list are not a second one. */
-    static List<FoundTable> withoutSecond(List<FoundTable> tables, List<Finding> findings) {
-        boolean proper =
-                tables.stream().anyMatch(table -> table.roles().size() == 1 && table.role(Fields.LIST) != null);
-        if (!proper) {
+    List<FoundTable> withoutSecond(List<FoundTable> tables) {
+        List<FoundTable> proper = tables.stream()
+                .filter(table -> table.roles().size() == 1 && table.role(Fields.LIST) != null)
+                .toList();
+        if (proper.isEmpty()) {
             return tables;
         }
         List<FoundTable> kept = new ArrayList<>();
         for (FoundTable table : tables) {
             if (table.roles().size() > 1 && table.role(Fields.LIST) != null) {
-                findings.add(Finding.note(
-                        table.address(table.headerRow(), table.firstColumn()),
+                String other =
+                        otherArea(unnoted(table), rows.read(Fields.LIST, proper, new ArrayList<>(), new ArrayList<>()));
+                CellAddress cell = table.address(table.headerRow(), table.firstColumn());
+                String areas =
                         "This list has an area beside each field, but the workbook has a field list too: areas are"
-                                + " taken from the field list."));
+                                + " taken from the field list";
+                findings.add(
+                        other.isEmpty()
+                                ? Finding.note(cell, areas + ".")
+                                : Finding.caution(
+                                        cell,
+                                        areas + ", and " + other
+                                                + ". Hours, water and product are for the whole of it: where a part is worked,"
+                                                + " give that part a name and an area of its own in the field list, and name it"
+                                                + " here."));
                 table.dropRole(Fields.LIST);
             }
             kept.add(table);
         }
         return kept;
+    }
+
+    /** The first field beside which another area stands than any of its name has in the field list; "" if none. */
+    private static String otherArea(ListRows beside, ListRows fields) {
+        Map<String, List<Double>> areas = new HashMap<>();
+        for (int row = 0; row < fields.size(); row++) {
+            if (fields.gives(Fields.AREA, row)) {
+                areas.computeIfAbsent(NameKey.key(fields.text(Fields.FIELD, row)), any -> new ArrayList<>(1))
+                        .add(hectares(fields, row));
+            }
+        }
+        for (int row = 0; row < beside.size(); row++) {
+            List<Double> known = areas.get(NameKey.key(beside.text(Fields.FIELD, row)));
+            if (known != null && beside.gives(Fields.AREA, row)) {
+                double here = hectares(beside, row);
+                if (known.stream().allMatch(area -> Math.abs(area - here) > AS_GOOD_AS_EQUAL * area)) {
+                    return "that of " + Words.quoted(beside.text(Fields.FIELD, row))
+                            + beside.address(Fields.AREA, row)
+                                    .map(cell -> " (" + cell + ")")
+                                    .orElse("")
+                            + " is another there";
+                }
+            }
+        }
+        return "";
+    }
+
+    private static double hectares(ListRows rows, int row) {
+        return rows.unit(Fields.AREA, row).orElse(Units.HA).convert(rows.number(Fields.AREA, row), Units.HA);
     }
 
     private static boolean isOfPlots(FoundTable table) {

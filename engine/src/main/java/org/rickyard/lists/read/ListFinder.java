@@ -63,7 +63,8 @@ public final class ListFinder {
         read(own);
         List<FoundTable> tables = HoldingAbove.parted(findTables(sheets, vocabularies, Integer.MAX_VALUE, findings));
         findings.addAll(Hidden.sheets(sheets, tables));
-        tables = FieldLists.withoutSecond(tables, findings);
+        tables = new FieldLists(reader(false, HoldingAbove.of(tables, new ArrayList<>())), findings)
+                .withoutSecond(tables);
         Map<FoundTable, HoldingAbove.Named> above = HoldingAbove.of(tables, new ArrayList<>());
         tables = new FieldLists(reader(false, above), findings).withoutRepeated(tables);
         findings.addAll(Hidden.rowsAndColumns(tables));
