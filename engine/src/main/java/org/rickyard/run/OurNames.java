@@ -160,7 +160,7 @@ final class OurNames {
     static List<LocalName> on(SheetSet.Sheet sheet) {
         List<LocalName> names = new ArrayList<>();
         String awaited = Fingerprints.awaited(sheet.id());
-        names.add(new LocalName(OurSheets.MARKER, "\"" + OurSheets.marker(sheet.id(), awaited, awaited) + "\""));
+        names.add(new LocalName(OurSheets.MARKER, OurSheets.marker(sheet.id(), awaited, awaited, sheet.name())));
         String quoted = CellAddress.quoted(sheet.name());
         names.add(new LocalName(PRINT_AREA, quoted + "!$A$1:" + PrintAreas.awaited(sheet.id())));
         if (sheet.headRows() > 0) {

@@ -1,11 +1,14 @@
 package org.rickyard.run;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
@@ -17,14 +20,17 @@ import org.rickyard.workbook.open.SheetRef;
  */
 final class OurSheets {
     /**
-     * The name each of our sheets carries. It stands for the sheet's id and the two fingerprints of what was written,
-     * parted by blanks: programs that drop the state part, as libraries for scripts do, keep names.
+     * The name each of our sheets carries. It stands for the sheet's id, the two fingerprints of what was written and what
+     * the sheet was called, parted by blanks: programs that drop the state part, as libraries for scripts do, keep names.
      */
     static final String MARKER = "Rickyard_sheet";
     /** The name carried by a sheet that was ours until the client edited it. */
     static final String KEPT_MARKER = "Rickyard_kept";
 
     private static final String BLANK = " ";
+
+    /** So many markers that stand on sheets of other names are no sheets that a client has renamed. */
+    private static final int MISPLACED = 2;
 
     /** Why a sheet of ours is the client's now, and what {@link #KEPT_MARKER} stands for on it. */
     enum Kept {
@@ -55,32 +61,80 @@ final class OurSheets {
     private OurSheets() {}
 
     /**
+     * A marker that was found.
+     *
+     * @param sheet the sheet of its number; null if there is none
+     * @param called what its sheet was called when it was written; "" if it does not say
+     */
+    private record Marked(SheetRef sheet, String id, List<String> fingerprints, String called) {
+        static Marked of(String marker, SheetRef sheet) {
+            String[] parts = marker.split(BLANK, 4);
+            List<String> fingerprints = List.of(parts).subList(1, Math.min(3, parts.length));
+            return new Marked(sheet, parts[0], fingerprints, parts.length > 3 ? parts[3] : "");
+        }
+
+        boolean isCalled(SheetRef other) {
+            return other != null && called.equalsIgnoreCase(other.name());
+        }
+
+        Marked on(SheetRef other) {
+            return new Marked(other, id, fingerprints, called);
+        }
+    }
+
+    /**
      * Finds them; of two that carry the same id the one of the recorded name is ours, or else the one at the recorded
      * place, and the other a copy. Some programs number all places anew on saving, so that the name comes first.
      */
     static OurSheets find(BookPackage book, RunState state) {
         OurSheets ours = new OurSheets();
         NameScopes scopes = NameScopes.of(book);
+        List<Marked> marked = new ArrayList<>();
         for (DefinedName name : book.definedNames()) {
             SheetRef sheet = scopes.sheet(name).orElse(null);
-            if (sheet == null) {
-                continue;
-            }
-            if (name.name().equals(KEPT_MARKER)) {
+            if (name.name().equals(KEPT_MARKER) && sheet != null) {
                 ours.kept.put(sheet, Kept.of(name.formula()));
-            } else if (name.name().equals(MARKER)) {
-                ours.take(List.of(unquoted(name.formula()).split(BLANK)), sheet, state);
+            } else if (name.name().equals(MARKER) && name.localSheetId() != null) {
+                marked.add(Marked.of(unquoted(name.formula()), sheet));
             }
+        }
+        for (Marked each : inPlace(marked, book.sheets())) {
+            ours.take(each, state);
         }
         return ours;
     }
 
-    private void take(List<String> marker, SheetRef sheet, RunState state) {
-        String id = marker.get(0);
+    /**
+     * The markers on the sheets that they were written for. Old libraries for scripts leave the numbers of names as they
+     * are when sheets are deleted or moved, so that each is then that of another sheet. Where several are on a sheet of
+     * another name, and there is one of theirs, names count. One alone may be a sheet that was renamed, and a copy has the
+     * marker of its original, which has its own.
+     */
+    private static List<Marked> inPlace(List<Marked> marked, List<SheetRef> sheets) {
+        Set<String> placed = new HashSet<>();
+        marked.stream().filter(each -> each.isCalled(each.sheet())).forEach(each -> placed.add(each.id()));
+        Map<String, SheetRef> byName = new HashMap<>();
+        for (Marked each : marked) {
+            if (!placed.contains(each.id())) {
+                sheets.stream().filter(each::isCalled).findFirst().ifPresent(sheet -> byName.put(each.id(), sheet));
+            }
+        }
+        if (byName.size() < MISPLACED) {
+            return marked.stream().filter(each -> each.sheet() != null).toList();
+        }
+        return marked.stream()
+                .map(each -> placed.contains(each.id()) ? each : each.on(byName.get(each.id())))
+                .filter(each -> each.sheet() != null)
+                .toList();
+    }
+
+    private void take(Marked marked, RunState state) {
+        String id = marked.id();
+        SheetRef sheet = marked.sheet();
         SheetRef before = byId.get(id);
-        if (before == null || likeness(id, sheet, state) > likeness(id, before, state)) {
+        if (before == null || likeness(marked, sheet, state) > likeness(marked, before, state)) {
             byId.put(id, sheet);
-            fingerprints.put(id, marker.subList(1, marker.size()));
+            fingerprints.put(id, marked.fingerprints());
             if (before != null) {
                 kept.put(before, Kept.CHANGED);
             }
@@ -90,20 +144,31 @@ final class OurSheets {
     }
 
     /** How much speaks for a sheet being the one that was written and not its copy. */
-    private static int likeness(String id, SheetRef sheet, RunState state) {
-        boolean name = state.name(id).filter(sheet.name()::equalsIgnoreCase).isPresent();
-        boolean place =
-                state.sheetId(id).filter(known -> known == sheet.sheetId()).isPresent();
+    private static int likeness(Marked marked, SheetRef sheet, RunState state) {
+        boolean name = marked.isCalled(sheet)
+                || state.name(marked.id())
+                        .filter(sheet.name()::equalsIgnoreCase)
+                        .isPresent();
+        boolean place = state.sheetId(marked.id())
+                .filter(known -> known == sheet.sheetId())
+                .isPresent();
         return (name ? 2 : 0) + (place ? 1 : 0);
     }
 
     private static String unquoted(String formula) {
-        return formula.length() > 1 && formula.startsWith("\"") ? formula.substring(1, formula.length() - 1) : formula;
+        return formula.length() > 1 && formula.startsWith("\"")
+                ? formula.substring(1, formula.length() - 1).replace("\"\"", "\"")
+                : formula;
     }
 
-    /** What the marker of a sheet stands for, without the quotation marks around it. */
+    /** What the marker of a sheet stands for, without what the sheet is called and the quotation marks around it. */
     static String marker(String id, String fingerprint, String unplaced) {
         return String.join(BLANK, id, fingerprint, unplaced);
+    }
+
+    /** The same with what the sheet is called, as a formula. */
+    static String marker(String id, String fingerprint, String unplaced, String called) {
+        return '"' + marker(id, fingerprint, unplaced) + BLANK + called.replace("\"", "\"\"") + '"';
     }
 
     /** The fingerprint of what a sheet meant when it was written, as the sheet itself tells. */
