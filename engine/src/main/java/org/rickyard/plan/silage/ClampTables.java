@@ -223,7 +223,7 @@ final class ClampTables {
                                     Quantities.SETTLED_HEIGHT, Candidate.typed(Role.CLAMP, Clamps.SETTLED_HEIGHT)),
                             Names.optional(Quantities.BATTER, Candidate.typed(Role.CLAMP, Clamps.BATTER)),
                             Names.optional(Quantities.RAMPS, Candidate.typed(Role.CLAMP, Clamps.RAMPS)),
-                            Names.link(Quantities.RAMP_RUN, Candidate.typed(Role.CLAMP, Clamps.RAMP_RUN)),
+                            Names.optional(Quantities.RAMP_RUN, Candidate.typed(Role.CLAMP, Clamps.RAMP_RUN)),
                             Names.optional(Quantities.CROWN, Candidate.typed(Role.CLAMP, Clamps.CROWN)),
                             new TableColumn.Word(
                                     Quantities.CROWN_SHAPE, List.of(Candidate.typed(Role.CLAMP, Clamps.CROWN_SHAPE))),

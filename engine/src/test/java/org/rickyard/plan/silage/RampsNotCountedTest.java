@@ -15,6 +15,10 @@ import org.rickyard.testing.SeasonBook;
 @Tag("derived")
 class RampsNotCountedTest {
     private static SeasonBook.Worked pit(Object ramps) {
+        return pit("45°", ramps);
+    }
+
+    private static SeasonBook.Worked pit(String slope, Object ramps) {
         return new SeasonBook()
                 .sheet(
                         "Pits",
@@ -27,7 +31,7 @@ class RampsNotCountedTest {
                                 "Front slope",
                                 "Ramps",
                                 "m3/t"),
-                        row("Sloped", "walled", 30, 15, 3.6, "45°", ramps, 1.39),
+                        row("Sloped", "walled", 30, 15, 3.6, slope, ramps, 1.39),
                         row("Level", "walled", 30, 15, 3.6, null, null, 1.39))
                 .run();
     }
@@ -40,6 +44,15 @@ class RampsNotCountedTest {
         assertThat(worked.result("clamp-volume", "Level").number().orElseThrow())
                 .isCloseTo(1620, within(1e-9));
         assertThat(worked.differences()).isEmpty();
+    }
+
+    /** A slope is there, whatever it is: that there are no ramps would be a guess. */
+    @Test
+    void aSlopeThatCannotBeReadIsNoneThatIsLeftOut() {
+        assertThat(pit("steep", null).result("clamp-capacity", "Sloped").number())
+                .isEmpty();
+        assertThat(pit("steep", null).result("clamp-capacity", "Sloped").toString())
+                .contains("ramps missing");
     }
 
     /** 45 degrees: 15 × 3.6 × 26.4 and half of 15 × 3.6 × 3.6. */
