@@ -112,14 +112,13 @@ public final class Clamps {
     /** Dry matter aimed at. */
     public static final ColumnSpec DM_TARGET = number("DM target", Quantities.DM_TARGET)
             .also(
-                    "moisture content, percent moisture, silage moisture content, percent DM, percent dry matter, "
-                            + "target DM, dry matter target, target dry matter, aim DM, target moisture, moisture target, "
+                    "target DM, dry matter target, target dry matter, aim DM, target moisture, moisture target, "
                             + "silage moisture, moisture of silage, silage DM, DM of silage, DM, dry matter, DM content, dry matter content, moisture")
             .help("At ensiling, or of the silage in it; the crop listed for the clamp goes before it.");
     /** Roller mass. */
     public static final ColumnSpec ROLLER_MASS = number("Roller mass", Quantities.ROLLER_MASS)
             .also(
-                    "total tractor weight, packing vehicle weight, total packing weight, total packing tractor weight, total weight of packing tractors, weight of packing tractors, "
+                    "packing vehicle weight, total packing weight, total packing tractor weight, total weight of packing tractors, weight of packing tractors, "
                             + "rolling tractor weight, total rolling weight, weight of rolling tractors, compactor weight, "
                             + "rolling weight, packing weight, compaction weight, rolling mass, packing mass, "
                             + "compaction mass, roller weight, packing tractor weight")
@@ -132,9 +131,8 @@ public final class Clamps {
             .help("Before rolling.");
     /** Delivery. */
     public static final ColumnSpec DELIVERY = number("Delivery", Quantities.DELIVERY)
-            .also(
-                    "silage delivery rate, crop delivery rate, forage delivery rate, harvesting rate, arrival rate, rate of delivery, "
-                            + "delivery rate, filling rate, fill rate, harvest rate, intake rate, rate of filling")
+            .also("silage delivery rate, crop delivery rate, forage delivery rate, rate of delivery, "
+                    + "delivery rate, filling rate, fill rate, harvest rate, intake rate, rate of filling")
             .help("Fresh crop brought in an hour.");
     /** Effluent tank. */
     public static final ColumnSpec EFFLUENT_TANK = special(
@@ -167,8 +165,7 @@ public final class Clamps {
             .help("England, Wales, Scotland, Northern Ireland, Ireland or other.");
     /** Feed-out. */
     public static final ColumnSpec FEED_OUT_RATE = number("Feed-out rate", Quantities.FEED_OUT_RATE)
-            .also("face progress, "
-                    + "face removal rate, advance rate, face advance rate, "
+            .also("face removal rate, advance rate, face advance rate, "
                     + "feedout rate, feed out, advance, face advance, removal rate, feedout, "
                     + "rate of advance, feeding rate, feed rate")
             .help("How far the face moves back.");
@@ -227,6 +224,13 @@ public final class Clamps {
             .otherwise(HOLDING, Shared.WHOSE)
             .needsHeaders(4)
             .otherwiseMeasured(SETTLED_HEIGHT, "settled")
+            .otherwise(
+                    DM_TARGET,
+                    "silage moisture content, moisture content, percent moisture, percent DM, percent dry matter")
+            .otherwise(ROLLER_MASS, "total tractor weight")
+            .otherwise(DELIVERY, "harvesting rate")
+            .otherwiseMeasured(DELIVERY, "arrival rate")
+            .otherwise(FEED_OUT_RATE, "face progress")
             .substitute(WALL_HEIGHT, SETTLED_HEIGHT)
             .unclear(
                     List.of("height", "h", "peak height", "crest height", "ridge height", "maximum height"),

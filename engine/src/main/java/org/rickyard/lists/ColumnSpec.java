@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import org.rickyard.formula.Symbol;
 import org.rickyard.quantity.Unit;
+import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
 
 /**
  * A column of an input list, declared once.
@@ -168,9 +170,28 @@ public record ColumnSpec(
         return symbol;
     }
 
-    /** Whether the column may hold a quantity that this unit measures. */
+    /**
+     * Whether the column may hold a quantity that this unit measures. Days of use are no hours of work, 24 each, and hours
+     * of work no part of the years that a machine is kept.
+     */
     public boolean measuredBy(Unit unit) {
-        return symbolFor(unit).unit().isCompatible(unit);
+        if (!symbolFor(unit).unit().isCompatible(unit)) {
+            return false;
+        }
+        if (isAtWork()) {
+            return unit.convert(1, Units.D) < 1;
+        }
+        return !isByCalendar() || unit.convert(1, Units.D) >= 1;
+    }
+
+    private boolean isAtWork() {
+        return symbol == Quantities.HOURS_NOW
+                || symbol == Quantities.HOURS_PER_YEAR
+                || symbol == Quantities.HOURS_PER_DAY;
+    }
+
+    private boolean isByCalendar() {
+        return symbol == Quantities.LIFE || symbol == Quantities.AGE || symbol == Quantities.DAYS;
     }
 
     /** Whether its cells are numbers, days included, rather than words. */

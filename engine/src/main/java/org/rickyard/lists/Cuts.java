@@ -58,6 +58,8 @@ public final class Cuts {
             .otherwise(HOLDING, Shared.WHOSE)
             .otherwise(CUT, "cutting")
             .otherwise(START, "date, cut date, date cut, cutting date, mown on, date mown, mowing date")
+            .otherwise(YIELD, Fields.YIELDS)
+            .otherwiseMeasured(YIELD, Fields.STANDING)
             .needsOneOf(List.of(FIELD), List.of(CROP))
             .qualifier(YIELD, YIELD_BASIS)
             .unclear(Shared.LONE_DM, DM_AT_CUTTING, DM_AT_ENSILING);

@@ -50,7 +50,7 @@ public final class Fields {
     /** To the clamp. */
     public static final ColumnSpec DISTANCE_TO_CLAMP = number("Distance to clamp", Quantities.DISTANCE_TO_CLAMP)
             .also(
-                    "one way haul distance, haul distance one way, hauling distance, distance field to clamp, distance field to silo, distance from field to clamp, distance from field to silo, distance from field to pit, distance to storage, distance from field to storage, "
+                    "one way haul distance, haul distance one way, hauling distance, distance field to clamp, distance field to silo, distance from field to clamp, distance from field to silo, distance from field to pit, "
                             + "haul distance, haulage distance, distance to pit, distance to yard, "
                             + "distance to silo, distance to bunker, distance to stack, haul, haul one way, one way haul, cartage distance, "
                             + "distance from clamp, "
@@ -60,7 +60,7 @@ public final class Fields {
     /** To the fill point. */
     public static final ColumnSpec DISTANCE_TO_FILL_POINT = number(
                     "Distance to fill point", Quantities.DISTANCE_TO_FILL_POINT)
-            .also("distance to water supply, distance to refill, distance to refilling point, ferry distance, "
+            .also("distance to refill, distance to refilling point, "
                     + "distance to hydrant, distance to sprayer fill, "
                     + "fill point distance, distance to fill pt, fill pt distance, distance to water point, distance to water pt, distance to bowser, distance to tap, distance to water tap, distance to standpipe, "
                     + "distance to filling point, distance to fill, fill distance, "
@@ -96,15 +96,15 @@ public final class Fields {
     /** Yield, fresh or dry matter. */
     public static final ColumnSpec YIELD = number("Yield", Quantities.YIELD)
             .or(Quantities.YIELD_DRY_MATTER)
-            .also("herbage mass, herbage yield, grass yield, harvested yield, silage yield, "
-                    + "target yield, projected yield, planned yield, yield goal, yield target, forecast yield, likely yield, yield estimate, fresh weight yield, fresh crop yield, "
-                    + "crop yield, expected yield, fresh yield, wet yield, green yield, dry matter yield, DM yield, yield DM, "
-                    + "yield dry matter, standing yield, yield as carted, est yield, estimated yield, average yield, "
-                    + "t/ha, t/ac, t/acre, tonnes/ha, tonnes/ac, tonnes/acre, tonnes per hectare, tonnes per acre, "
-                    + "tons/ac, tons/acre, tons per acre, t per ha, t per acre, "
-                    + "t/ha fresh, t/ac fresh, t/acre fresh, tonnes/ha fresh, tonnes/ac fresh, tonnes/acre fresh, tons/ac fresh, "
-                    + "tons/acre fresh, fresh t/ha, fresh t/ac, fresh t/acre, fresh tonnes/ha, fresh tonnes/ac, fresh tonnes/acre, "
-                    + "fresh tons/ac, fresh tons/acre")
+            .also(
+                    "target yield, projected yield, planned yield, yield goal, yield target, forecast yield, likely yield, yield estimate, fresh weight yield, fresh crop yield, "
+                            + "crop yield, expected yield, fresh yield, wet yield, green yield, dry matter yield, DM yield, yield DM, "
+                            + "yield dry matter, standing yield, yield as carted, est yield, estimated yield, average yield, "
+                            + "t/ha, t/ac, t/acre, tonnes/ha, tonnes/ac, tonnes/acre, tonnes per hectare, tonnes per acre, "
+                            + "tons/ac, tons/acre, tons per acre, t per ha, t per acre, "
+                            + "t/ha fresh, t/ac fresh, t/acre fresh, tonnes/ha fresh, tonnes/ac fresh, tonnes/acre fresh, tons/ac fresh, "
+                            + "tons/acre fresh, fresh t/ha, fresh t/ac, fresh t/acre, fresh tonnes/ha, fresh tonnes/ac, fresh tonnes/acre, "
+                            + "fresh tons/ac, fresh tons/acre")
             .help("One cut; say what it was weighed as in Yield basis.");
     /** What the yield was weighed as. */
     public static final ColumnSpec YIELD_BASIS = choice("Yield basis", Quantities.YIELD_BASIS, Choices.YIELD_BASIS)
@@ -134,7 +134,7 @@ public final class Fields {
     /** Tree width. */
     public static final ColumnSpec TREE_WIDTH = number("Tree width", Quantities.TREE_WIDTH)
             .also(
-                    "cross row limb spread, limb spread, cross row spread, cross row tree spread, crown width, crown spread, canopy spread, maximum tree width, max tree width, average tree width, mean tree width, canopy diameter, crown diameter, "
+                    "cross row limb spread, limb spread, cross row spread, cross row tree spread, maximum tree width, max tree width, average tree width, mean tree width, "
                             + "canopy width, width of trees, tree spread, canopy depth, vine width")
             .help("Orchards and bushes only; not more than the row spacing.");
     /** Along the row. */
@@ -146,9 +146,9 @@ public final class Fields {
             .help("Orchards and bushes only: from tree to tree along the row.");
     /** How many. */
     public static final ColumnSpec TREES = number("Number of trees", Quantities.TREES)
-            .also("total trees, total number of trees, "
-                    + "trees, no of trees, tree count, tree numbers, trees counted, vines, number of vines, no of vines, vine"
-                    + " count, number of bushes, no of bushes, bushes")
+            .also(
+                    "trees, no of trees, tree count, tree numbers, trees counted, vines, number of vines, no of vines, vine"
+                            + " count, number of bushes, no of bushes, bushes")
             .help("Orchards and bushes only: those that stand.");
     /** Whose law. */
     public static final ColumnSpec COUNTRY = choice("Country", Quantities.COUNTRY, Choices.COUNTRY)
@@ -158,6 +158,12 @@ public final class Fields {
     public static final ColumnSpec NOTES = text("Notes", Quantities.NOTES)
             .also("note, remarks, comments, comment")
             .help("Not read.");
+
+    /** Beside the yield that is reckoned with they are what was carted, or of another use of the field. */
+    static final String YIELDS = "harvested yield, silage yield, grass yield, herbage yield";
+
+    /** As likely what is grazed, in kilograms. */
+    static final String STANDING = "herbage mass";
 
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
@@ -204,6 +210,12 @@ public final class Fields {
             .otherwise(FIELD, Shared.SURVEYED_LAND)
             .otherwise(FIELD, "land, land name")
             .otherwiseMeasured(YIELD, "harvest")
+            .otherwise(YIELD, YIELDS)
+            .otherwiseMeasured(YIELD, STANDING)
+            .otherwise(DISTANCE_TO_CLAMP, "distance to storage, distance from field to storage")
+            .otherwise(DISTANCE_TO_FILL_POINT, "distance to water supply, ferry distance")
+            .otherwise(TREE_WIDTH, "canopy spread, crown spread, crown width, canopy diameter, crown diameter")
+            .otherwise(TREES, "total trees, total number of trees")
             .qualifier(YIELD, YIELD_BASIS)
             .unclear(Shared.LONE_DM, DM_AT_CUTTING, DM_AT_ENSILING)
             .unclear(

@@ -52,7 +52,7 @@ public final class Herds {
             .help("Needed where the intake is given fresh.");
     /** Days fed. */
     public static final ColumnSpec DAYS = number("Days", Quantities.DAYS)
-            .also("no of months, number of months, no of weeks, number of weeks, length of winter, feeding time, "
+            .also("no of months, number of months, no of weeks, number of weeks, length of winter, "
                     + "winter length, housing period, winter period, "
                     + "number of days, feeding days, days fed, winter days, feeding period, no of days, period, "
                     + "days on feed, "

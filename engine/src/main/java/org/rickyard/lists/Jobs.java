@@ -133,11 +133,11 @@ public final class Jobs {
             .help("Forecasts are for 10 m; boom height is about 0.5 to 1 m.");
     /** Temperature. */
     public static final ColumnSpec AIR_TEMPERATURE = number("Air temperature", Quantities.AIR_TEMPERATURE)
-            .also("dry bulb, dry bulb temperature, dry bulb temp, " + "temperature, temp, air temp")
+            .also("dry bulb, dry bulb temperature, dry bulb temp, temperature, temp, air temp")
             .help("When spraying.");
     /** Humidity. */
     public static final ColumnSpec HUMIDITY = number("Humidity", Quantities.HUMIDITY)
-            .also("rel humidity, " + "relative humidity, RH")
+            .also("rel humidity, relative humidity, RH")
             .help("When spraying.");
 
     /** Days fit for the work. */
@@ -152,6 +152,10 @@ public final class Jobs {
     /** Litres on an area are of water or of product. */
     private static final String LITRES_ON_AREA =
             "l/ha, l/ac, l/acre, litres/ha, litres per ha, litres per hectare, litres/acre, litres per acre";
+
+    /** Beside the water volume they are what is aimed at, or of something else. */
+    private static final String TARGET_RATES = "desired application rate, target application rate, intended application"
+            + " rate, spray output, spray solution volume, spray solution";
 
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
@@ -212,6 +216,7 @@ public final class Jobs {
             .told("rate, broadcast rate", DOSE, PRODUCT, DOSE_UNIT)
             .toldMeasured("rate", WATER_VOLUME, DOSE)
             .otherwiseMeasured(WATER_VOLUME, "delivery rate, volume, vol, total rate, mix rate, appl rate, app rate")
+            .otherwise(WATER_VOLUME, TARGET_RATES)
             .told(LITRES_ON_AREA, WATER_VOLUME, DOSE)
             .told(LITRES_ON_AREA, DOSE, PRODUCT, WATER_VOLUME)
             .toldWithout(PRODUCT, "l/ha", WATER_VOLUME, MIX)

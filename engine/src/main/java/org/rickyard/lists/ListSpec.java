@@ -253,9 +253,18 @@ public record ListSpec(
 
     /** The same, where one of these columns is beside them. */
     ListSpec otherwiseBeside(ColumnSpec column, String headers, ColumnSpec... besideAny) {
+        return otherwiseBeside(column, headers, false, besideAny);
+    }
+
+    /** The same, if they say a unit. */
+    ListSpec otherwiseMeasuredBeside(ColumnSpec column, String headers, ColumnSpec... besideAny) {
+        return otherwiseBeside(column, headers, true, besideAny);
+    }
+
+    private ListSpec otherwiseBeside(ColumnSpec column, String headers, boolean measured, ColumnSpec... besideAny) {
         List<Otherwise> all = new ArrayList<>(hints.otherwise());
         for (String header : headers.split(", ")) {
-            all.add(new Otherwise(HeaderText.normal(header), column, false, null, List.of(besideAny)));
+            all.add(new Otherwise(HeaderText.normal(header), column, measured, null, List.of(besideAny)));
         }
         return with(new Hints(hints.told(), List.copyOf(all), hints.forBoth(), hints.ifNamed(), hints.standIns()));
     }

@@ -55,11 +55,10 @@ public final class Machines {
             .help("How many machines alike; blank means one.");
     /** Working width. */
     public static final ColumnSpec WORKING_WIDTH = number("Working width", Quantities.WORKING_WIDTH)
-            .also(
-                    "rated width, width of implement, implement working width, machine working width, spraying width, width sprayed, spray swath, spray swath width, "
-                            + "operating width, work width, mowing width, width working, "
-                            + "width, bout width, swath width, cut width, cutting width, boom width, boom, "
-                            + "effective width, spray width, width of work, swathe width, machine width")
+            .also("width of implement, implement working width, machine working width, "
+                    + "operating width, work width, mowing width, width working, "
+                    + "width, bout width, swath width, cut width, cutting width, boom width, boom, "
+                    + "effective width, spray width, width of work, swathe width, machine width")
             .help("Ground worked in one pass.");
     /** Overlap. */
     public static final ColumnSpec OVERLAP = number("Overlap", Quantities.OVERLAP)
@@ -138,11 +137,9 @@ public final class Machines {
             .help("Empty.");
     /** Power. */
     public static final ColumnSpec POWER = number("Power", Quantities.POWER)
-            .also(
-                    "PTO horsepower, maximum PTO horsepower, max PTO horsepower, rated PTO horsepower, max PTO hp, maximum PTO hp, rated PTO hp, rated PTO power, max PTO power, maximum PTO power, rated PTO kW, max PTO kW, maximum PTO kW, engine horsepower, rated engine power, rated engine horsepower, max engine power, maximum engine power, tractor power, tractor hp, tractor horsepower, tractor kW, "
-                            + "kW, hp, bhp, PTO power, engine power, horsepower, horse power, PTO hp, PTO kW, "
-                            + "engine hp, engine kW, rated power, power requirement, power needed, power rating, "
-                            + "rated hp, rated kW, max hp, maximum hp, max power, maximum power, PS")
+            .also("kW, hp, bhp, PTO power, engine power, horsepower, horse power, PTO hp, PTO kW, "
+                    + "engine hp, engine kW, rated power, power requirement, power needed, power rating, "
+                    + "rated hp, rated kW, max hp, maximum hp, max power, maximum power, PS")
             .help("Say engine or PTO in Power basis.");
     /** Engine or PTO. */
     public static final ColumnSpec POWER_BASIS = choice("Power basis", Quantities.POWER_BASIS, Choices.POWER_BASIS)
@@ -152,8 +149,7 @@ public final class Machines {
     public static final ColumnSpec FUEL = number("Fuel", Quantities.FUEL_RATE)
             .or(Quantities.FUEL_FOR_AREA)
             .also(
-                    ""
-                            + "fuel use, fuel consumption, fuel rate, diesel, fuel per hour, fuel used, fuel requirement, diesel use, fuel burn")
+                    "fuel use, fuel consumption, fuel rate, diesel, fuel per hour, fuel used, fuel requirement, diesel use, fuel burn")
             .help("Burnt in an hour at work; or on a hectare, if the header says so.");
     /** People. */
     public static final ColumnSpec CREW = number("Crew", Quantities.CREW)
@@ -242,7 +238,7 @@ public final class Machines {
     /** Its seconds. */
     public static final ColumnSpec TIMED_SECONDS = number("Timed seconds", Quantities.TIMED_SECONDS)
             .also(
-                    "drive time, time to cover distance, time to cover course, time to walk, time to drive, time to walk distance, time to drive distance, time to walk course, time to drive course, "
+                    "time to cover distance, time to cover course, time to walk, time to drive, time to walk distance, time to drive distance, time to walk course, time to drive course, "
                             + "test seconds, seconds timed, course time, travel time, time over course, time to travel, time taken, "
                             + "time for course, seconds for course, seconds taken")
             .help("Seconds that run took.");
@@ -254,7 +250,7 @@ public final class Machines {
             .help("Ground sprayed with water in a test.");
     /** The water used in it. */
     public static final ColumnSpec TEST_VOLUME = number("Test volume", Quantities.TEST_VOLUME)
-            .also("amount of water used, volume of water used, water to refill, volume to refill, refill volume, "
+            .also("amount of water used, volume of water used, "
                     + "water used in test, water used, volume used in test, volume sprayed in test")
             .help("Water used on the test area.");
     /** What a spreader or drill put out in it. */
@@ -274,7 +270,7 @@ public final class Machines {
     /** Road speed without. */
     public static final ColumnSpec ROAD_SPEED_EMPTY = number("Road speed empty", Quantities.ROAD_SPEED_EMPTY)
             .also(
-                    "empty travel speed, empty haul speed, haul speed empty, haul speed unladen, travel speed empty, travel speed unladen, transport speed empty, transport speed unladen, empty transport speed, return speed, "
+                    "empty travel speed, empty haul speed, haul speed empty, haul speed unladen, travel speed empty, travel speed unladen, transport speed empty, transport speed unladen, empty transport speed, "
                             + "unladen road speed, "
                             + "empty speed, empty road speed, unladen speed, speed empty, road speed unladen, "
                             + "speed unladen, road empty, road unladen")
@@ -306,28 +302,27 @@ public final class Machines {
     /** List price. */
     public static final ColumnSpec LIST_PRICE = number("List price", Quantities.LIST_PRICE)
             .also(
-                    "manufacturer's list price, maker's list price, price of new machine, new machine price, price of a new machine, replacement value, new replacement value, "
+                    "manufacturer's list price, maker's list price, price of new machine, new machine price, price of a new machine, "
                             + "new price, retail price, price new, replacement price, list, current list price, new list price")
             .help("New, from the maker's list.");
     /** Purchase price. */
     public static final ColumnSpec PURCHASE_PRICE = number("Purchase price", Quantities.PURCHASE_PRICE)
             .also(
-                    "initial value, initial investment, purchase value, acquisition cost, acquisition price, original purchase price, cost price, "
+                    "initial investment, purchase value, acquisition cost, acquisition price, original purchase price, "
                             + "price paid, bought for, purchase cost, capital cost, buying price, initial cost, original cost, first cost, initial price, original price")
             .help("What was paid.");
     /** Trade-in value. */
     public static final ColumnSpec TRADE_IN_VALUE = number("Trade-in value", Quantities.TRADE_IN_VALUE)
-            .also(
-                    "disposal value, final value, scrap value, salvage price, estimated salvage value, estimated trade in value, estimated resale value, "
-                            + "trade in, salvage value, salvage, residual value, resale value, remaining value, sale value, terminal value, "
-                            + "end value, value at end")
+            .also("salvage price, estimated salvage value, estimated trade in value, estimated resale value, "
+                    + "trade in, salvage value, salvage, residual value, resale value, remaining value, sale value, terminal value, "
+                    + "end value, value at end")
             .help("At the end of its life.");
     /** Age. */
     public static final ColumnSpec AGE =
             number("Age", Quantities.AGE).also("age now, years old").help("Now.");
     /** Hours so far. */
     public static final ColumnSpec HOURS_NOW = number("Hours now", Quantities.HOURS_NOW)
-            .also("hour meter reading, hours on machine, hours on the machine, accumulated hours of use, "
+            .also("accumulated hours of use, "
                     + "hours run, hours done, meter reading, current hours, "
                     + "hour meter, clock hours, hours on clock, present hours, hours worked, "
                     + "hours to date, accumulated hours")
@@ -335,7 +330,7 @@ public final class Machines {
     /** Life. */
     public static final ColumnSpec LIFE = number("Life", Quantities.LIFE)
             .also(
-                    "length of ownership, years to be kept, replacement interval, replacement period, length of life, "
+                    "length of ownership, years to be kept, length of life, "
                             + "years kept, ownership period, life years, service life, economic life, working life, ownership life, "
                             + "useful life, years to keep, depreciation years, depreciation period, years of life, years owned, years of ownership, lifetime, expected life, machine life")
             .help("Years it is kept.");
@@ -526,11 +521,22 @@ public final class Machines {
             .otherwiseMeasured(
                     TIMED_DISTANCE,
                     "distance covered, distance driven, distance walked, measured distance, test run, calibration distance")
-            .otherwiseMeasured(TEST_VOLUME, "amount used, quantity used, amount applied, amount sprayed")
-            .otherwiseMeasured(
-                    TEST_WEIGHT,
-                    "amount collected, quantity collected, amount spread, amount applied, amount used, quantity used")
+            .otherwiseMeasured(TEST_WEIGHT, "amount collected, quantity collected")
             .otherwise(SPEED, "tractor speed")
+            // Beside the proper column they are of something else: a tractor's, the insurer's, of the books of a year.
+            .otherwise(
+                    POWER,
+                    "PTO horsepower, maximum PTO horsepower, max PTO horsepower, rated PTO horsepower, max PTO hp, maximum PTO"
+                            + " hp, rated PTO hp, rated PTO power, max PTO power, maximum PTO power, rated PTO kW, max PTO kW,"
+                            + " maximum PTO kW, engine horsepower, rated engine power, rated engine horsepower, max engine"
+                            + " power, maximum engine power, tractor power, tractor hp, tractor horsepower, tractor kW")
+            .otherwise(WORKING_WIDTH, "rated width, spraying width, width sprayed, spray swath, spray swath width")
+            .otherwise(ROAD_SPEED_EMPTY, "return speed")
+            .otherwise(LIST_PRICE, "replacement value, new replacement value")
+            .otherwise(PURCHASE_PRICE, "cost price, initial value")
+            .otherwise(TRADE_IN_VALUE, "disposal value, scrap value, final value")
+            .otherwise(HOURS_NOW, "hour meter reading, hours on machine, hours on the machine")
+            .otherwise(LIFE, "replacement interval, replacement period")
             .otherwise(
                     MASS,
                     "tractor weight, weight of tractor, tractor mass, packing tractor weight, weight of packing tractor, rolling tractor weight")
@@ -539,9 +545,16 @@ public final class Machines {
             .otherwiseMeasured(ROUND_TIME, "round trip")
             .otherwiseMeasured(TIMED_DISTANCE, "distance")
             // Of a season as likely, but not beside the ground of a test.
+            .otherwiseMeasuredBeside(
+                    TEST_VOLUME,
+                    "amount used, quantity used, amount applied, amount sprayed",
+                    TEST_AREA,
+                    TIMED_DISTANCE)
+            .otherwiseMeasuredBeside(
+                    TEST_WEIGHT, "amount spread, amount applied, amount used, quantity used", TEST_AREA, TIMED_DISTANCE)
             .otherwiseBeside(
                     TEST_VOLUME,
-                    "volume used, volume sprayed, volume applied, volume collected, water applied, water sprayed, litres used, liters"
+                    "water to refill, volume to refill, refill volume, volume used, volume sprayed, volume applied, volume collected, water applied, water sprayed, litres used, liters"
                             + " used, litres sprayed, liters sprayed, gallons used, gallons sprayed, liquid used, spray used",
                     TEST_AREA,
                     TIMED_DISTANCE)
@@ -552,7 +565,7 @@ public final class Machines {
                             + " applied",
                     TEST_AREA,
                     TIMED_DISTANCE)
-            .otherwiseBeside(TIMED_SECONDS, "average time, mean time, time required", TIMED_DISTANCE)
+            .otherwiseBeside(TIMED_SECONDS, "drive time, average time, mean time, time required", TIMED_DISTANCE)
             .unclear(List.of("time", "seconds", "secs"), TIMED_SECONDS)
             .unclear(List.of("turnaround", "turnaround time", "turnround"), TURN_TIME, ROUND_TIME, FILL_TIME)
             .toldMeasured("time", TIMED_SECONDS, TIMED_DISTANCE)

@@ -114,7 +114,7 @@ public final class Products {
             .help("For one product unit; write Price per pack if it is that.");
     /** Nitrogen in it. */
     public static final ColumnSpec NITROGEN = number("Nitrogen", Quantities.NITROGEN_SHARE)
-            .also("percent nitrogen, percent N, analysis N, N analysis, "
+            .also("percent nitrogen, percent N, "
                     + "nitrogen content, N content, nitrogen in product, share of nitrogen, total nitrogen")
             .help("Of a fertiliser, % by weight; one in litres needs its Density too.");
 
@@ -158,7 +158,10 @@ public final class Products {
             .otherwise(PRODUCT, "name")
             .otherwiseMeasured(NITROGEN, "n")
             .otherwiseMeasured(DENSITY, "weight of solution, solution weight, product weight, liquid weight, weight")
-            .otherwise(DENSITY, "lb/gal, lbs/gal, lb per gallon, lbs per gallon, pounds per gallon, kg/l, kg per litre")
+            .otherwise(DENSITY, "kg/l, kg per litre")
+            // As likely what a gallon holds of the active ingredient.
+            .unclear(List.of("lb/gal", "lbs/gal", "lb per gallon", "lbs per gallon", "pounds per gallon"), DENSITY)
+            .otherwise(NITROGEN, "analysis N, N analysis")
             .otherwise(PACK_SIZE, "bag, sack, tub, keg, big bag, bag weight, sack weight")
             .ifNamed(PRODUCT, "chemical name, spray, item, description, herbicide, name of product")
             .told("rate", DOSE, UNIT)

@@ -41,11 +41,10 @@ public final class Shared {
                     + "plant protection product, fertiliser product, agrochemical")
             .help("The name on its label.");
     static final ColumnSpec WATER_VOLUME = number("Water volume", Quantities.WATER_VOLUME)
-            .also(
-                    "litres per hectare of spray, spray output, volume application rate, desired application rate, spray solution, spray solution volume, target application rate, intended application rate, "
-                            + "water rate, application rate, spray rate, carrier, carrier volume, carrier rate, "
-                            + "gpa, gal/ac, gallons/acre, gallons per acre, gals/acre, spray volume, "
-                            + "application volume, water, volume rate, spray application rate")
+            .also("litres per hectare of spray, volume application rate, "
+                    + "water rate, application rate, spray rate, carrier, carrier volume, carrier rate, "
+                    + "gpa, gal/ac, gallons/acre, gallons per acre, gals/acre, spray volume, "
+                    + "application volume, water, volume rate, spray application rate")
             .help("Spray liquid on a hectare.");
     static final ColumnSpec SPEED = number("Speed", Quantities.SPEED)
             .also("forward speed, working speed, field speed, ground speed, km/h, kph, mph, km/hr, "

@@ -26,19 +26,16 @@ public final class Stocks {
             .help("clamp or bales.");
     /** Amount. */
     public static final ColumnSpec AMOUNT = number("Amount", Quantities.AMOUNT)
-            .also(
-                    "tonnes of silage, tons of silage, silage in stock, silage stock, fodder stock, tonnes in pit, tonnes in clamp, tonnes in silo, total tonnes, total tons, tons in silo, tons in bunker, "
-                            + "quantity in store, tonnage in store, present stock, current stock, stock in hand, weight in store, "
-                            + "tonnes, quantity, amount in store, stock, in store, tonnage, fresh weight, tons, "
-                            + "tonnes in store, tonnes left, tonnes fresh, fresh tonnes, tonnes on hand, on hand, "
-                            + "amount on hand, tons as fed, tonnes as fed, as fed tons, as fed tonnes, t as fed, tons left as fed, tonnes left as fed, tons on hand as fed, tons fresh, fresh tons, "
-                            + "wet tons, tons wet, t fresh, fresh t, amount fresh, "
-                            + "stock on hand, quantity on hand, amount left, t left, tons left, t in store")
+            .also("quantity in store, tonnage in store, present stock, current stock, stock in hand, weight in store, "
+                    + "tonnes, quantity, amount in store, stock, in store, tonnage, fresh weight, tons, "
+                    + "tonnes in store, tonnes left, tonnes fresh, fresh tonnes, tonnes on hand, on hand, "
+                    + "amount on hand, tons as fed, tonnes as fed, as fed tons, as fed tonnes, t as fed, tons left as fed, tonnes left as fed, tons on hand as fed, tons fresh, fresh tons, "
+                    + "wet tons, tons wet, t fresh, fresh t, amount fresh, "
+                    + "stock on hand, quantity on hand, amount left, t left, tons left, t in store")
             .help("Fresh; or give Count and Weight each.");
     /** How many bales. */
     public static final ColumnSpec COUNT = number("Count", Quantities.COUNT)
-            .also("total bales, total number of bales, "
-                    + "number of bales, bales, no of bales, number, no, bale count, how many, no bales, bale "
+            .also("number of bales, bales, no of bales, number, no, bale count, how many, no bales, bale "
                     + "numbers, number in store, "
                     + "bales on hand, bales left, bales in store, number on hand")
             .help("How many bales.");
@@ -93,6 +90,11 @@ public final class Stocks {
             .identifiedBy(STORE)
             .otherwise(HOLDING, Shared.WHOSE)
             .otherwise(STORE, "storage, stored in")
+            .otherwise(
+                    AMOUNT,
+                    "tonnes of silage, tons of silage, silage in stock, silage stock, fodder stock, tonnes in pit, tonnes in"
+                            + " clamp, tonnes in silo, tons in silo, tons in bunker, total tonnes, total tons")
+            .otherwise(COUNT, "total bales, total number of bales")
             .otherwiseMeasured(WEIGHT_EACH, "unit weight, average weight, mean weight, each")
             .otherwiseWithout(AMOUNT, WEIGHT_EACH, "kg wet, wet kg, kg fresh, fresh kg")
             .ifNamed(STORE, "clamp, clamp name, pit, pit name, silo, bunker, bay, clamp no, pit no, clamp or stack")

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.HeaderText;
@@ -27,27 +28,9 @@ class PublishedWordsTest {
 
     static Stream<Word> sure() {
         return Stream.of(
-                        words(
-                                Machines.LIST,
-                                "Working width",
-                                "Rated width (m)",
-                                "Width of implement (ft)",
-                                "Spray swath (m)"),
-                        words(
-                                Machines.LIST,
-                                "Power",
-                                "PTO horsepower",
-                                "Rated PTO power (kW)",
-                                "Max. PTO hp",
-                                "Tractor hp"),
-                        words(Machines.LIST, "List price", "Manufacturer's list price", "Replacement value"),
-                        words(
-                                Machines.LIST,
-                                "Purchase price",
-                                "Initial investment",
-                                "Acquisition cost",
-                                "Initial value"),
-                        words(Machines.LIST, "Trade-in value", "Disposal value", "Final value", "Scrap value"),
+                        words(Machines.LIST, "Working width", "Width of implement (ft)"),
+                        words(Machines.LIST, "List price", "Manufacturer's list price"),
+                        words(Machines.LIST, "Purchase price", "Initial investment", "Acquisition cost"),
                         words(Machines.LIST, "Life", "Length of ownership (years)", "Years to be kept"),
                         words(
                                 Machines.LIST,
@@ -57,7 +40,7 @@ class PublishedWordsTest {
                                 "Hours used per year",
                                 "Annual operating hours",
                                 "Hours used annually"),
-                        words(Machines.LIST, "Hours now", "Hour meter reading", "Hours on machine"),
+                        words(Machines.LIST, "Hours now", "Accumulated hours of use"),
                         words(Machines.LIST, "Turn time", "Time for one turn (sec)"),
                         words(Machines.LIST, "Tank", "Sprayer tank capacity (gal)", "Spray tank volume (L)"),
                         words(
@@ -73,9 +56,9 @@ class PublishedWordsTest {
                                 "Output of all nozzles (L/min)"),
                         words(Machines.LIST, "Working pressure", "Boom pressure (psi)", "Gauge pressure (bar)"),
                         words(Machines.LIST, "Timed distance", "Length of test strip (m)"),
-                        words(Machines.LIST, "Timed seconds", "Time to cover distance (s)", "Drive time (s)"),
+                        words(Machines.LIST, "Timed seconds", "Time to cover distance (s)"),
                         words(Machines.LIST, "Test area", "Area of test plot (m2)", "Calibration area (ft2)"),
-                        words(Machines.LIST, "Test volume", "Amount of water used (L)", "Water to refill (ml)"),
+                        words(Machines.LIST, "Test volume", "Amount of water used (L)"),
                         words(Machines.LIST, "Test weight", "Material collected (kg)"),
                         words(Machines.LIST, "Rows", "Number of shanks", "No. of coulters"),
                         words(Machines.LIST, "Row width", "Shank spacing (in)", "Coulter spacing (cm)"),
@@ -101,13 +84,8 @@ class PublishedWordsTest {
                         words(Jobs.LIST, "Days available", "Days suitable for fieldwork", "Workdays available"),
                         words(Jobs.LIST, "Spray density", "Specific gravity of solution", "Solution density (lb/gal)"),
                         words(Jobs.LIST, "Air temperature", "Dry-bulb temperature (°C)"),
-                        words(Jobs.LIST, "Water volume", "Desired application rate (gpa)", "Spray output (L/ha)"),
-                        words(
-                                Fields.LIST,
-                                "Tree width",
-                                "Cross-row limb spread (ft)",
-                                "Limb spread (ft)",
-                                "Crown width (m)"),
+                        words(Jobs.LIST, "Water volume", "Volume application rate (L/ha)"),
+                        words(Fields.LIST, "Tree width", "Cross-row limb spread (ft)", "Limb spread (ft)"),
                         words(Fields.LIST, "Row spacing", "Between-row spacing (ft)", "Row-to-row distance (m)"),
                         words(Fields.LIST, "Tree height", "Maximum tree height (ft)"),
                         words(
@@ -115,10 +93,8 @@ class PublishedWordsTest {
                                 "Distance to clamp",
                                 "One way haul distance (miles)",
                                 "Hauling distance (km)"),
-                        words(Fields.LIST, "Yield", "Herbage mass (kg DM/ha)", "Harvested yield (t/ha)"),
                         words(Clamps.LIST, "Wall height", "Side wall height (ft)", "Height of side walls (m)"),
                         words(Clamps.LIST, "Settled height", "Settled silage depth (m)"),
-                        words(Clamps.LIST, "DM target", "Moisture content (%)", "Percent moisture"),
                         words(Clamps.LIST, "Roller mass", "Total packing weight (lb)", "Packing vehicle weight (lb)"),
                         words(Clamps.LIST, "Layer", "Packing layer thickness (in)"),
                         words(Clamps.LIST, "Delivery", "Forage delivery rate (t/h)", "Silage delivery rate (t/h)"),
@@ -130,7 +106,6 @@ class PublishedWordsTest {
                                 "Tonnes per bale",
                                 "lb per bale",
                                 "Fresh weight per bale (kg)"),
-                        words(Stocks.LIST, "Amount", "Tonnes of silage", "Total tonnes"),
                         words(Products.LIST, "Highest dose", "Highest permitted dose (L/ha)"),
                         words(Products.LIST, "Nitrogen", "Percent nitrogen"))
                 .flatMap(each -> each);
@@ -145,11 +120,78 @@ class PublishedWordsTest {
         assertThat(heading.column().name()).isEqualTo(word.column());
     }
 
+    static Stream<Word> alone() {
+        return Stream.of(
+                        words(
+                                Machines.LIST,
+                                "Working width",
+                                "Rated width (m)",
+                                "Width sprayed (ft)",
+                                "Spray swath (m)"),
+                        words(
+                                Machines.LIST,
+                                "Power",
+                                "PTO horsepower",
+                                "Rated PTO power (kW)",
+                                "Max. PTO hp",
+                                "Maximum engine power (kW)",
+                                "Tractor hp"),
+                        words(Machines.LIST, "List price", "Replacement value"),
+                        words(Machines.LIST, "Purchase price", "Initial value", "Cost price"),
+                        words(Machines.LIST, "Trade-in value", "Disposal value", "Final value", "Scrap value"),
+                        words(Machines.LIST, "Life", "Replacement interval (years)"),
+                        words(Machines.LIST, "Hours now", "Hour meter reading", "Hours on machine"),
+                        words(Machines.LIST, "Road speed empty", "Return speed (mph)"),
+                        words(
+                                Jobs.LIST,
+                                "Water volume",
+                                "Desired application rate (L/ha)",
+                                "Target application rate (L/ha)",
+                                "Spray output (L/ha)"),
+                        words(Fields.LIST, "Yield", "Herbage mass (kg DM/ha)", "Harvested yield (t/ha)", "Grass yield"),
+                        words(Fields.LIST, "Tree width", "Crown width (m)", "Canopy spread (ft)"),
+                        words(Fields.LIST, "Number of trees", "Total trees"),
+                        words(Fields.LIST, "Distance to clamp", "Distance to storage (km)"),
+                        words(Fields.LIST, "Distance to fill point", "Distance to water supply (m)"),
+                        words(Cuts.LIST, "Yield", "Silage yield (t/ha)"),
+                        words(Clamps.LIST, "DM target", "Moisture content (%)", "Percent moisture", "Percent DM"),
+                        words(Clamps.LIST, "Roller mass", "Total tractor weight (t)"),
+                        words(Clamps.LIST, "Delivery", "Harvesting rate (t/h)", "Arrival rate (t/h)"),
+                        words(Clamps.LIST, "Feed-out rate", "Face progress (m/week)"),
+                        words(Stocks.LIST, "Amount", "Tonnes of silage", "Total tonnes"),
+                        words(Stocks.LIST, "Count", "Total bales"),
+                        words(Products.LIST, "Nitrogen", "N analysis"))
+                .flatMap(each -> each);
+    }
+
+    /** Beside the column's own name they are of something else as likely, and were a stop for all its cells. */
+    @ParameterizedTest
+    @MethodSource("alone")
+    void aNameThatMayBeOfSomethingElseCountsWhereNoOtherDoes(Word word) {
+        ColumnSpec column = word.list().column(word.column()).orElseThrow();
+        HeaderRow row = new HeaderRow(Lists.ALL.stream().map(Vocabulary::new).toList());
+        HeaderRow.Match alone = row.match(word.list(), new String[] {word.header()}, 0, 0, false);
+        assertThat(alone.headings()[0].column()).as("%s", word).isEqualTo(column);
+        assertThat(alone.headings()[0].isCertain()).isTrue();
+        HeaderRow.Match beside = row.match(word.list(), new String[] {column.name(), word.header()}, 0, 1, false);
+        assertThat(beside.headings()[0].column()).isEqualTo(column);
+        assertThat(beside.headings()[1]).as("%s", word).isNull();
+    }
+
+    /** Of several loose names of one column the likelier is read, wherever it stands. */
+    @ParameterizedTest
+    @CsvSource({"Engine horsepower, PTO horsepower", "PTO horsepower, Engine horsepower"})
+    void ofTwoThePowerAtTheShaftIsRead(String one, String other) {
+        FoundLists found =
+                find(new SheetOf("Machines").row("Machine", "Type", one, other).row("Mine", "tractor", 120, 110));
+        assertThat(FoundIn.messages(found, Finding.Severity.STOP)).isEmpty();
+        assertThat(found.places().get(0).unrecognised()).containsExactly("Engine horsepower");
+        assertThat(found.rows(Machines.LIST).text(Machines.POWER_BASIS, 0)).isEqualTo("PTO");
+    }
+
     /** By their units, where no other header means the column. */
     @ParameterizedTest
     @CsvSource({
-        "Amount used (L), Test volume",
-        "Amount used (kg), Test weight",
         "Amount collected (lb), Test weight",
         "Distance covered (m), Timed distance",
         "Annual usage (h), Hours per year",
@@ -206,6 +248,14 @@ class PublishedWordsTest {
         "Gallons used, 2000",
         "Average time (h), 3",
         "Annual usage (ha), 300",
+        "Annual usage (days), 30",
+        "Amount used (L), 3000",
+        "Quantity used (kg), 400",
+        "Refill volume (L), 6000",
+        "Drive time (min), 20",
+        "Replacement interval (h), 500",
+        "Year, 2018",
+        "Years, 2018",
         "Diesel used (L), 3000"
     })
     void figuresOfASeasonAreNoTest(String header, double value) {
@@ -217,7 +267,15 @@ class PublishedWordsTest {
 
     /** Beside the ground of a test they are what it took. */
     @ParameterizedTest
-    @CsvSource({"Volume used (L), Test volume", "Weight spread (kg), Test weight", "Average time (s), Timed seconds"})
+    @CsvSource({
+        "Volume used (L), Test volume",
+        "Amount used (L), Test volume",
+        "Water to refill (ml), Test volume",
+        "Weight spread (kg), Test weight",
+        "Amount used (kg), Test weight",
+        "Average time (s), Timed seconds",
+        "Drive time (s), Timed seconds"
+    })
     void besideTheGroundOfATestTheyAreOfIt(String header, String column) {
         ListRows machines = find(new SheetOf("Machines")
                         .row("Machine", "Type", "Test distance (m)", header)
@@ -249,6 +307,62 @@ class PublishedWordsTest {
         assertThat(jobs.text(Jobs.FIELD, 0)).isEqualTo("A");
         assertThat(jobs.text(Jobs.OPERATION, 0)).isEqualTo("mowing");
         assertThat(jobs.number(Jobs.HOURS_PER_DAY, 0)).isEqualTo(9);
+    }
+
+    /** Ten days of use were 240 hours of work, 3000 hours of work a third of a year, and two hours a twelfth of a day. */
+    @ParameterizedTest
+    @CsvSource({
+        "Machines, Annual use (days), Hours per year",
+        "Machines, Hours now (days), Hours now",
+        "Machines, Life (h), Life",
+        "Herds, Days (h), Days"
+    })
+    void timeAtWorkAndByTheCalendarAreNoMeasureOfEachOther(String list, String header, String column) {
+        ListSpec spec = Lists.named(list).orElseThrow();
+        FoundLists found = list.equals("Machines")
+                ? find(new SheetOf(list).row("Machine", "Type", header).row("Mine", "mower", 10))
+                : find(new SheetOf(list)
+                        .row("Group", "Head", "Intake (kg DM/day)", header)
+                        .row("Cows", 9, 8, 10));
+        assertThat(found.rows(spec).state(spec.column(column).orElseThrow(), 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(FoundIn.messages(found, Finding.Severity.STOP))
+                .anyMatch(message -> message.contains("does not measure"));
+    }
+
+    /** Ten minutes lost in an hour were a field efficiency of 17 %. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Lost time (min/h)", "Time lost (min/day)", "Loss of time (h/day)"})
+    void timeLostInATimeIsNoEfficiency(String header) {
+        ListRows machines = find(new SheetOf("Machines")
+                        .row("Machine", "Type", header)
+                        .row("Mine", "mower", 10))
+                .rows(Machines.LIST);
+        assertThat(machines.gives(Machines.FIELD_EFFICIENCY, 0)).isFalse();
+    }
+
+    /** It had been 0.6 %, and a stop. */
+    @ParameterizedTest
+    @ValueSource(strings = {"PWD", "Probability of a working day", "Fraction of days workable"})
+    void aProbabilityRunsToOne(String header) {
+        FoundLists found = find(
+                new SheetOf("Jobs").row("Field", "Operation", "Machine", header).row("A", "mowing", "Mower", 0.6));
+        ListRows jobs = found.rows(Jobs.LIST);
+        assertThat(FoundIn.messages(found, Finding.Severity.STOP)).isEmpty();
+        assertThat(jobs.unit(Jobs.WORKABLE_DAYS, 0)
+                        .orElseThrow()
+                        .convert(jobs.number(Jobs.WORKABLE_DAYS, 0), Units.PERCENT))
+                .isCloseTo(60, within(1e-9));
+    }
+
+    /** Pounds in a gallon are of what is in it as likely as of the active ingredient. */
+    @Test
+    void poundsInAGallonAreAsked() {
+        ListRows products = find(new SheetOf("Products")
+                        .row("Product", "Unit", "lb/gal")
+                        .row("Alpha", "L", 4))
+                .rows(Products.LIST);
+        assertThat(products.gives(Products.DENSITY, 0)).isFalse();
+        assertThat(products.state(Products.DENSITY, 0)).isEqualTo(ListRows.State.ASKED);
     }
 
     /** Alone it is of what is sprayed; beside a product it may be that of the product in its can. */

@@ -21,7 +21,7 @@ final class CellsAgainstHeader {
     private static final Set<String> NUMBER_WORDS =
             Set.of("none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "twelve");
 
-    /** Larger numbers are none that stand for a word, as 1 does for yes and 360 for a digger. */
+    /** Larger numbers are none that stand for a word, as 1 does for yes and 360 for a digger, and no spans of years. */
     private static final int FIRST_YEAR = 1000;
 
     private final Grid grid;
@@ -39,6 +39,7 @@ final class CellsAgainstHeader {
     /** Takes out, or leaves open, the headings that their cells contradict. */
     void apply(HeaderRow.Match match, Heading[] headings) {
         numbersOfRows(match, headings);
+        yearsOfMaking(match, headings);
         for (int i = 0; i < headings.length; i++) {
             leaveWhatCannotBe(headings, i, match.firstColumn() + i);
         }
@@ -65,6 +66,32 @@ final class CellsAgainstHeader {
                 headings[i] = new Heading(heading.candidates(), heading.rest(), 1, false, null);
             }
         }
+    }
+
+    /** A "Year" over 2015 and 2018 is when machines were made or bought, which is neither how old they are nor how long kept. */
+    private void yearsOfMaking(HeaderRow.Match match, Heading[] headings) {
+        for (int i = 0; i < headings.length; i++) {
+            if (headings[i] != null
+                    && !headings[i].isCertain()
+                    && headings[i].candidates().contains(Machines.AGE)
+                    && holdsYears(match.firstColumn() + i)) {
+                headings[i] = null;
+            }
+        }
+    }
+
+    private boolean holdsYears(int sheetColumn) {
+        boolean any = false;
+        int last = TextsBelow.end(grid, headerRow);
+        for (int row = headerRow + 1; row < last; row++) {
+            Grid.Kind kind = grid.kind(row, sheetColumn);
+            if (kind == Grid.Kind.NUMBER && grid.number(row, sheetColumn) > FIRST_YEAR) {
+                any = true;
+            } else if (kind != Grid.Kind.BLANK) {
+                return false;
+            }
+        }
+        return any;
     }
 
     /**

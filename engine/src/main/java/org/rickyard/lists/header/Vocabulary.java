@@ -146,6 +146,10 @@ public final class Vocabulary {
             // "Turning (m)" is no time.
             return null;
         }
+        if (rest != null && column == Machines.FIELD_EFFICIENCY && !isShare(rest)) {
+            // "Time lost (min/h)" is no efficiency of so many minutes, and how long the day is it does not say.
+            return null;
+        }
         if (rest != null && isOfASeason(column, rest)) {
             // "Area treated (ha)" and "Distance driven (km)" are no tests.
             return null;
@@ -162,8 +166,13 @@ public final class Vocabulary {
             rest = header.raw().strip();
         }
         return rest != null && (!otherwise.measured() || HeaderUnit.fits(column, rest))
-                ? new Heading(List.of(column), rest, 2, false, null)
+                ? new Heading(List.of(column), rest, 2, false, word(column, header))
                 : null;
+    }
+
+    private static boolean isShare(String rest) {
+        return UnitText.read(rest, CustomaryUnits.UNSET) instanceof UnitText.Known known
+                && known.unit().isSameScale(Units.PERCENT);
     }
 
     /** Whether what is measured in a test, by a looser name, is in a unit as large as only a season's figures are. */

@@ -46,6 +46,9 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
     /** What says that feed is weighed as it lies, and nothing of the unit. */
     private static final Pattern AS_IT_LIES = Pattern.compile("(?i)as[ -]?fed|as[ -]?is|(fresh|wet)( weight)?|fw");
 
+    /** What runs from 0 to 1: 0.6 is no 0.6 %. */
+    private static final Pattern PROBABILITY = Pattern.compile("(?i)\\b(fraction|probability|pwd)\\b");
+
     /** "Time lost (%)" is what the efficiency leaves of all time. */
     private static final Pattern LOST = Pattern.compile("(?i)\\b(lost|loss)\\b");
 
@@ -92,6 +95,9 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             }
             if (HeaderText.saysShare(header)) {
                 return share(column);
+            }
+            if (PROBABILITY.matcher(header).find() && column.measuredBy(Units.PERCENT)) {
+                return known(Units.ONE);
             }
             return isNoUnitOf(column, UnitText.read(header, customary))
                     ? new ColumnUnit(column.symbol().unit(), true, null)

@@ -24,6 +24,7 @@ import org.rickyard.lists.Lists;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.SheetOf;
 import org.rickyard.lists.Stocks;
+import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
@@ -140,7 +141,8 @@ class UnitInHeaderTest {
                         !ColumnUnit.of(column, name, "", CustomaryUnits.UNSET).assumed()
                                 || name.startsWith("min")
                                 || name.startsWith("in row")
-                                || name.equals("interval"));
+                                || name.equals("interval")
+                                || Words.holds(Words.normal(name), "day"));
                 for (Unit unit : WRITTEN) {
                     if (column.measuredBy(unit) || column.measuredBy(UnitText.ofDryMatter(unit))) {
                         names.forEach(name -> all.add(new Written(list, column, name, unit)));
