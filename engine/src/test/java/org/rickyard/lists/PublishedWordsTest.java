@@ -206,7 +206,9 @@ class PublishedWordsTest {
         "Gallons used, 2000",
         "Average time (h), 3",
         "Annual usage (ha), 300",
-        "Diesel used (L), 3000"
+        "Diesel used (L), 3000",
+        "Annual use (ha), 300",
+        "Fuel used (L), 3000"
     })
     void figuresOfASeasonAreNoTest(String header, double value) {
         FoundLists found =
