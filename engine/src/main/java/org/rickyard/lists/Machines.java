@@ -149,7 +149,7 @@ public final class Machines {
     public static final ColumnSpec FUEL = number("Fuel", Quantities.FUEL_RATE)
             .or(Quantities.FUEL_FOR_AREA)
             .also(
-                    "fuel use, fuel consumption, fuel rate, diesel, fuel per hour, fuel used, fuel requirement, diesel use, fuel burn")
+                    "fuel use, fuel consumption, fuel rate, diesel, fuel per hour, fuel requirement, diesel use, fuel burn")
             .help("Burnt in an hour at work; or on a hectare, if the header says so.");
     /** People. */
     public static final ColumnSpec CREW = number("Crew", Quantities.CREW)
@@ -337,7 +337,7 @@ public final class Machines {
     /** Hours per year. */
     public static final ColumnSpec HOURS_PER_YEAR = number("Hours per year", Quantities.HOURS_PER_YEAR)
             .also(
-                    "annual hours, hours/year, h/yr, annual use, hours a year, hrs per year, yearly hours, hrs/yr, hours per annum, hours pa, hours p a, hours of use per year, hours of use a year, annual hours of use, hours of annual use, hours used per year, hours used annually, annual operating hours, operating hours per year, annual hours used, h/year")
+                    "annual hours, hours/year, h/yr, hours a year, hrs per year, yearly hours, hrs/yr, hours per annum, hours pa, hours p a, hours of use per year, hours of use a year, annual hours of use, hours of annual use, hours used per year, hours used annually, annual operating hours, operating hours per year, annual hours used, h/year")
             .help("Worked in a year.");
 
     /** Rate of work. */
@@ -513,6 +513,9 @@ public final class Machines {
             .otherwiseMeasured(
                     OUTPUT,
                     "material capacity, harvesting capacity, harvest capacity, forager capacity, forager output, chopping capacity, production rate, feed rate")
+            // What was used in a season is told in hectares and litres under these.
+            .otherwise(HOURS_PER_YEAR, "annual use")
+            .otherwise(FUEL, "fuel used")
             .otherwiseMeasured(HOURS_PER_YEAR, "annual usage, yearly use, use per year")
             .otherwiseMeasured(
                     FUEL,

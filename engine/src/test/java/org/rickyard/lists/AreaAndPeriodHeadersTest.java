@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.rickyard.lists.FoundIn.find;
 import static org.rickyard.lists.FoundIn.said;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -140,5 +141,38 @@ class AreaAndPeriodHeadersTest {
         assertThat(jobs.number(Jobs.WORKABLE_DAYS, 1)).isEqualTo(60);
         assertThat(said(found)).anySatisfy(text -> assertThat(text)
                 .contains("\"Fit days\" could mean Workable days or Days available of Jobs"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "% of field",
+                "% of the field treated",
+                "Share of area",
+                "% treated",
+                "Percent of field",
+                "Part sprayed (%)"
+            })
+    void theShareOfAFieldThatAJobIsOnIsToldAsNotRead(String header) {
+        assertThat(partOf(header, 40))
+                .containsExactly(
+                        "CAUTION Jobs!D1 \"" + header + "\" is not read: each row of Jobs is reckoned on the whole"
+                                + " of its field. Where a part is worked, give that part a name and an area of its own in the"
+                                + " field list, and name it here.");
+        assertThat(partOf(header, 100)).isEmpty();
+    }
+
+    private static List<String> partOf(String header, double share) {
+        return said(find(
+                        new SheetOf("Fields").row("Field", "Area (ha)").row("A", 5),
+                        new SheetOf("Machines")
+                                .row("Machine", "Type", "Width (m)")
+                                .row("Roller", "roller", 3),
+                        new SheetOf("Jobs")
+                                .row("Field", "Operation", "Machine", header)
+                                .row("A", "roll", "Roller", share)))
+                .stream()
+                .filter(finding -> finding.contains("not read"))
+                .toList();
     }
 }

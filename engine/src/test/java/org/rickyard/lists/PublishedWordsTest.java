@@ -249,6 +249,7 @@ class PublishedWordsTest {
         "Average time (h), 3",
         "Annual usage (ha), 300",
         "Annual usage (days), 30",
+        "Annual use (days), 30",
         "Amount used (L), 3000",
         "Quantity used (kg), 400",
         "Refill volume (L), 6000",
@@ -256,7 +257,9 @@ class PublishedWordsTest {
         "Replacement interval (h), 500",
         "Year, 2018",
         "Years, 2018",
-        "Diesel used (L), 3000"
+        "Diesel used (L), 3000",
+        "Annual use (ha), 300",
+        "Fuel used (L), 3000"
     })
     void figuresOfASeasonAreNoTest(String header, double value) {
         FoundLists found =
@@ -312,7 +315,7 @@ class PublishedWordsTest {
     /** Ten days of use were 240 hours of work, 3000 hours of work a third of a year, and two hours a twelfth of a day. */
     @ParameterizedTest
     @CsvSource({
-        "Machines, Annual use (days), Hours per year",
+        "Machines, Hours per year (days), Hours per year",
         "Machines, Hours now (days), Hours now",
         "Machines, Life (h), Life",
         "Herds, Days (h), Days"

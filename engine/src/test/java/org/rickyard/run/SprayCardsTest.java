@@ -2,6 +2,7 @@ package org.rickyard.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.rickyard.testing.FarmBook.row;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -155,6 +156,31 @@ class SprayCardsTest {
                         assertThat(load.number().orElseThrow()).isEqualTo(21.625 / (full == 0 ? 1 : 2), within(1e-9)));
         assertThat(run.number("product-in-part-tankful", "T1", "Herbicide A"))
                 .isEqualTo(part / 200 * 1.25, within(1e-9));
+    }
+
+    /** Two sprayings of a field that have no names have cards of their own names all the same. */
+    @Test
+    void aFieldThatIsSprayedTwiceHasCardsThatCanBeToldApart(@TempDir Path other) throws IOException {
+        Path in = org.rickyard.testing.FarmBook.empty()
+                .sheet("Fields", row("Field", "Area (ha)"), row("Top", 5))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Width (m)", "Speed (km/h)", "Tank (L)"),
+                        row("Sprayer", "sprayer", 12, 8, 1000))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Machine", "Water volume (L/ha)", "Product", "Dose (L/ha)"),
+                        row("Top", "Sprayer", 200, "Herbicide A", 1),
+                        row("Top", "Sprayer", 100, "Fungicide B", 2))
+                .write(other.resolve("twice.xlsx"));
+        Path out = Runs.run(in, other.resolve("twice-out.xlsx")).file();
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(out))) {
+            XSSFSheet cards = book.getSheet("Spray cards");
+            assertThat(number(card(cards, "Top, Sprayer, Jobs!2"), "Total spray mix", 1))
+                    .isEqualTo(1000);
+            assertThat(number(card(cards, "Top, Sprayer, Jobs!3"), "Total spray mix", 1))
+                    .isEqualTo(500);
+        }
     }
 
     @Test

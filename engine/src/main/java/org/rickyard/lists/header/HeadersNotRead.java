@@ -34,6 +34,12 @@ public final class HeadersNotRead {
             Pattern.compile("(?i)\\d|\\b(one|once|two|twice|double|three|thrice|triple|four|five|six"
                     + "|several|few|many|couple|both|cross|yes|y)\\b");
 
+    /** "% of field", "Share of area", "% treated": how much of its field a job is on. */
+    private static final Pattern PART =
+            Pattern.compile("(?i)\\s*(%|per ?cent|percentage|share|part|proportion|fraction)"
+                    + "\\s*((of )?(the )?(field|area)( (treated|sprayed|worked|done|covered))?|(treated|sprayed|worked|covered))"
+                    + "\\s*(\\(%\\))?\\s*");
+
     private static final Pattern CUTS =
             Pattern.compile("(?i)((no\\.?|number|nr\\.?|#)( of)? )?cuts( per year| a year|/year)?");
 
@@ -81,6 +87,7 @@ public final class HeadersNotRead {
         }
         if (spec == Jobs.LIST) {
             cautionPasses(match);
+            cautionPart(match);
             cautionSeeds(match);
         } else if (spec == Fields.LIST) {
             cautionCuts(match);
@@ -163,6 +170,22 @@ public final class HeadersNotRead {
         cautionWhere(
                 match,
                 column -> PASSES.matcher(HeaderText.normal(headers[column])).matches() && !holdsNames(column),
+                header -> what);
+    }
+
+    /** Product and hours for a whole field where a half is sprayed are a wrong plan; a column of hundreds is the whole. */
+    private void cautionPart(HeaderRow.Match match) {
+        String what = " is not read: each row of " + match.vocabulary().spec().name()
+                + " is reckoned on the whole of its field. Where a part is worked, give that part a name and an area of"
+                + " its own in the field list, and name it here.";
+        cautionWhere(
+                match,
+                column -> match.headings()[column - match.firstColumn()] == null
+                        && PART.matcher(headers[column]).matches()
+                        && IntStream.range(headerRow + 1, TextsBelow.end(grid, headerRow))
+                                .anyMatch(row -> grid.kind(row, column) == Grid.Kind.NUMBER
+                                        && grid.number(row, column) != 1
+                                        && grid.number(row, column) != 100),
                 header -> what);
     }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
@@ -22,6 +23,9 @@ import org.rickyard.lists.text.Words;
 /** The header rows of a sheet that came nearest to lists, told where no such list is found there. */
 public final class NearestHeader {
     private static final int MOST_NAMED = 6;
+
+    /** Two headers may be known by chance: "Field" beside "Date". */
+    private static final int LEAST_OF_A_WHOLE = 3;
 
     /** A row of units and a blank one may stand between a header and the first figure. */
     private static final int ROWS_LOOKED_AT = 3;
@@ -68,7 +72,7 @@ public final class NearestHeader {
             int worth = match.matched() + (isNamed ? 2 : 0);
             // On a sheet of the list's own name, what it is known by is enough to miss the rest of it.
             boolean own = vocabulary.isCalled(grid.sheet()) && vocabulary.isKnownIn(match);
-            boolean near = (worth >= HeaderRow.HARDLY_BY_CHANCE || own)
+            boolean near = (worth >= HeaderRow.HARDLY_BY_CHANCE || own || isWhole(match, texts, at))
                     && match.score() > match.matched()
                     && !match.missing().isEmpty();
             if (near && (best == null || match.score() > best.score())) {
@@ -81,6 +85,24 @@ public final class NearestHeader {
                 nearest.put(best.vocabulary().spec(), new Near(best, at, texts));
             }
         }
+    }
+
+    /**
+     * Whether a list knows each of several headers, the one it is known by among them, and there are figures under them: a
+     * calibration of machines without their types is a list of machines.
+     */
+    private boolean isWhole(HeaderRow.Match match, String[] texts, int at) {
+        long headers = Arrays.stream(texts, match.firstColumn(), match.lastColumn() + 1)
+                .filter(Objects::nonNull)
+                .count();
+        return match.matched() == headers
+                && headers >= LEAST_OF_A_WHOLE
+                && match.vocabulary().isKnownIn(match)
+                && Arrays.stream(match.headings())
+                        .filter(Objects::nonNull)
+                        .filter(heading ->
+                                heading.isCertain() && heading.column().isNumeric())
+                        .anyMatch(heading -> hasFiguresBelow(match, heading.column(), at));
     }
 
     private void keepUnnamed(HeaderRow.Match match, String[] texts, int at) {

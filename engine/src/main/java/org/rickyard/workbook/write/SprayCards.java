@@ -46,6 +46,9 @@ final class SprayCards {
     private final FieldAndNozzleCautions fieldsAndNozzles;
     private final ResultTable blocks;
     private final Set<Double> shown = new HashSet<>();
+    /** Titles that more than one card would have. */
+    private final Set<String> alike = new HashSet<>();
+
     private final RowsByKey byBlock = new RowsByKey(Keys.BLOCK_KEY, shown::contains);
     private final RowsByKey settings = new RowsByKey(Keys.MACHINE_KEY, key -> true);
 
@@ -56,8 +59,12 @@ final class SprayCards {
         this.parts = new CardParts(page, places, marks);
         this.fieldsAndNozzles = new FieldAndNozzleCautions(page, plan, places, marks);
         this.blocks = plan.table(BLOCKS);
+        Set<String> titles = new HashSet<>();
         for (int row = 0; row < blocks.rows() && row < MOST_CARDS; row++) {
             shown.add(blocks.of(Keys.BLOCK_KEY).number(row));
+            if (!titles.add(names(row))) {
+                alike.add(names(row));
+            }
         }
     }
 
@@ -113,7 +120,13 @@ final class SprayCards {
         operator();
     }
 
+    /** The names of a block, and where it is listed if another goes by them too: a field may be sprayed twice. */
     private String title(int row) {
+        String names = names(row);
+        return alike.contains(names) ? names + ", " + blocks.written(row) : names;
+    }
+
+    private String names(int row) {
         StringBuilder title = new StringBuilder();
         for (Symbol symbol : List.of(
                 Quantities.JOB, Quantities.FIELDS_OF_JOB, Quantities.OPERATION, Quantities.BLOCK, Quantities.MACHINE)) {
