@@ -24,7 +24,7 @@ final class OurSheets {
      * the sheet was called, parted by blanks: programs that drop the state part, as libraries for scripts do, keep names.
      */
     static final String MARKER = "Rickyard_sheet";
-    /** The name carried by a sheet that was ours until the client edited it. */
+    /** The name carried by a sheet that was ours until the client edited it. It stands for why, and what it was called. */
     static final String KEPT_MARKER = "Rickyard_kept";
 
     private static final String BLANK = " ";
@@ -32,25 +32,26 @@ final class OurSheets {
     /** So many markers that stand on sheets of other names are no sheets that a client has renamed. */
     private static final int MISPLACED = 2;
 
-    /** Why a sheet of ours is the client's now, and what {@link #KEPT_MARKER} stands for on it. */
+    /** Why a sheet of ours is the client's now, with the word for it. */
     enum Kept {
         /** It was edited by hand, or it is a copy. */
-        CHANGED("TRUE"),
+        CHANGED("changed"),
         /** Whether it was edited cannot be told: the record of how it was written is gone from the workbook. */
-        UNRECORDED("\"unrecorded\"");
+        UNRECORDED("unrecorded");
 
-        private final String value;
+        private final String word;
 
-        Kept(String value) {
-            this.value = value;
+        Kept(String word) {
+            this.word = word;
         }
 
-        String value() {
-            return value;
+        /** What {@link #KEPT_MARKER} stands for on a sheet. */
+        String marker(SheetRef sheet) {
+            return quoted(word + BLANK + sheet.name());
         }
 
-        private static Kept of(String formula) {
-            return formula.equals(UNRECORDED.value) ? UNRECORDED : CHANGED;
+        private static Kept of(String word) {
+            return word.equals(UNRECORDED.word) ? UNRECORDED : CHANGED;
         }
     }
 
@@ -64,13 +65,21 @@ final class OurSheets {
      * A marker that was found.
      *
      * @param sheet the sheet of its number; null if there is none
+     * @param id of the sheet, and of a kept one what it was called, in the place of an id
      * @param called what its sheet was called when it was written; "" if it does not say
+     * @param kept why the sheet is the client's now; null if it is ours
      */
-    private record Marked(SheetRef sheet, String id, List<String> fingerprints, String called) {
+    private record Marked(SheetRef sheet, String id, List<String> fingerprints, String called, Kept kept) {
         static Marked of(String marker, SheetRef sheet) {
             String[] parts = marker.split(BLANK, 4);
             List<String> fingerprints = List.of(parts).subList(1, Math.min(3, parts.length));
-            return new Marked(sheet, parts[0], fingerprints, parts.length > 3 ? parts[3] : "");
+            return new Marked(sheet, parts[0], fingerprints, parts.length > 3 ? parts[3] : "", null);
+        }
+
+        static Marked ofKept(String marker, SheetRef sheet) {
+            String[] parts = marker.split(BLANK, 2);
+            String called = parts.length > 1 ? parts[1] : "";
+            return new Marked(sheet, KEPT_MARKER + BLANK + called, List.of(), called, Kept.of(parts[0]));
         }
 
         boolean isCalled(SheetRef other) {
@@ -78,7 +87,7 @@ final class OurSheets {
         }
 
         Marked on(SheetRef other) {
-            return new Marked(other, id, fingerprints, called);
+            return new Marked(other, id, fingerprints, called, kept);
         }
     }
 
@@ -92,14 +101,18 @@ final class OurSheets {
         List<Marked> marked = new ArrayList<>();
         for (DefinedName name : book.definedNames()) {
             SheetRef sheet = scopes.sheet(name).orElse(null);
-            if (name.name().equals(KEPT_MARKER) && sheet != null) {
-                ours.kept.put(sheet, Kept.of(name.formula()));
+            if (name.name().equals(KEPT_MARKER) && name.localSheetId() != null) {
+                marked.add(Marked.ofKept(unquoted(name.formula()), sheet));
             } else if (name.name().equals(MARKER) && name.localSheetId() != null) {
                 marked.add(Marked.of(unquoted(name.formula()), sheet));
             }
         }
         for (Marked each : inPlace(marked, book.sheets())) {
-            ours.take(each, state);
+            if (each.kept() == null) {
+                ours.take(each, state);
+            } else {
+                ours.kept.put(each.sheet(), each.kept());
+            }
         }
         return ours;
     }
@@ -161,6 +174,10 @@ final class OurSheets {
                 : formula;
     }
 
+    private static String quoted(String text) {
+        return '"' + text.replace("\"", "\"\"") + '"';
+    }
+
     /** What the marker of a sheet stands for, without what the sheet is called and the quotation marks around it. */
     static String marker(String id, String fingerprint, String unplaced) {
         return String.join(BLANK, id, fingerprint, unplaced);
@@ -168,7 +185,7 @@ final class OurSheets {
 
     /** The same with what the sheet is called, as a formula. */
     static String marker(String id, String fingerprint, String unplaced, String called) {
-        return '"' + marker(id, fingerprint, unplaced) + BLANK + called.replace("\"", "\"\"") + '"';
+        return quoted(marker(id, fingerprint, unplaced) + BLANK + called);
     }
 
     /** The fingerprint of what a sheet meant when it was written, as the sheet itself tells. */

@@ -278,7 +278,9 @@ public final class Recalculation {
             areas.add(sheet);
             fingerprints.add(sheet, existing != null ? existing.sheetId() : sheetIds.next());
         }
-        ours.kept().forEach((sheet, why) -> graft.localName(sheet, new LocalName(OurSheets.KEPT_MARKER, why.value())));
+        ours.kept()
+                .forEach((sheet, why) ->
+                        graft.localName(sheet, new LocalName(OurSheets.KEPT_MARKER, why.marker(sheet))));
         totals().forEach(graft::globalName);
         ourNames.misnumbered(book).forEach(graft::clientName);
         long cells = 0;
