@@ -60,6 +60,7 @@ public final class Cuts {
             .otherwise(START, "date, cut date, date cut, cutting date, mown on, date mown, mowing date")
             .otherwise(YIELD, Fields.YIELDS)
             .otherwiseMeasured(YIELD, Fields.STANDING)
+            .otherwiseMeasured(YIELD, Fields.WHAT_IS_CUT)
             .needsOneOf(List.of(FIELD), List.of(CROP))
             .qualifier(YIELD, YIELD_BASIS)
             .unclear(Shared.LONE_DM, DM_AT_CUTTING, DM_AT_ENSILING);

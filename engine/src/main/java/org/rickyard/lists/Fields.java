@@ -165,6 +165,9 @@ public final class Fields {
     /** As likely what is grazed, in kilograms. */
     static final String STANDING = "herbage mass";
 
+    /** "Grass t/ac", "Maize (t/ha)": what is cut, with what only a yield is measured in. */
+    static final String WHAT_IS_CUT = "grass, silage, maize, whole crop, wholecrop, hay, haylage, forage";
+
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
                     "Fields",
@@ -212,6 +215,7 @@ public final class Fields {
             .otherwiseMeasured(YIELD, "harvest")
             .otherwise(YIELD, YIELDS)
             .otherwiseMeasured(YIELD, STANDING)
+            .otherwiseMeasured(YIELD, WHAT_IS_CUT)
             .otherwise(DISTANCE_TO_CLAMP, "distance to storage, distance from field to storage")
             .otherwise(DISTANCE_TO_FILL_POINT, "distance to water supply, ferry distance")
             .otherwise(TREE_WIDTH, "canopy spread, crown spread, crown width, canopy diameter, crown diameter")

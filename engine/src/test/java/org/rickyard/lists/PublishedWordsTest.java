@@ -238,6 +238,27 @@ class PublishedWordsTest {
                 .isCloseTo(9.0718474, within(1e-9));
     }
 
+    /** The crop with what only a yield is measured in, as farms head it: common practice. */
+    @ParameterizedTest
+    @CsvSource({"Grass t/ac (fresh), t/ac", "Maize (t/ha), t/ha", "Silage t DM/ha, t DM/ha", "Whole crop (t/ac), t/ac"})
+    void aCropWithAUnitOfYieldIsTheYield(String header, String unit) {
+        ListRows fields = find(new SheetOf("Fields")
+                        .row("Field", "Acres", header)
+                        .row("Top", 12, 9))
+                .rows(Fields.LIST);
+        assertThat(fields.number(Fields.YIELD, 0)).isEqualTo(9);
+        assertThat(fields.unit(Fields.YIELD, 0)).hasToString("Optional[" + unit + "]");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Grass (ha)", "Grass (t)", "Grass cover (kg DM/ha)", "Silage (bales)", "Grass"})
+    void aCropWithAnotherUnitIsNoYield(String header) {
+        assertThat(find(new SheetOf("Fields").row("Field", "Acres", header).row("Top", 12, 9))
+                        .rows(Fields.LIST)
+                        .has(Fields.YIELD))
+                .isFalse();
+    }
+
     /** What a machine did in a season is no test of it, and no stop. */
     @ParameterizedTest
     @CsvSource({
