@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.rickyard.workbook.graft.RunState;
 import org.rickyard.workbook.open.BookPackage;
 import org.rickyard.workbook.open.DefinedName;
 import org.rickyard.workbook.open.SheetRef;
+import org.rickyard.workbook.write.SheetSet;
 
 /**
  * The sheets of ours that a workbook holds already, known by a defined name that each carries. A sheet that the client
@@ -107,38 +109,73 @@ final class OurSheets {
                 marked.add(Marked.of(unquoted(name.formula()), sheet));
             }
         }
-        for (Marked each : inPlace(marked, book.sheets())) {
+        Map<String, SheetRef> byName = calledElsewhere(marked, book.sheets());
+        boolean leftBehind = areLeftBehind(marked, byName);
+        for (Marked each : leftBehind ? byName(marked, byName) : marked) {
+            if (each.sheet() == null) {
+                continue;
+            }
             if (each.kept() == null) {
                 ours.take(each, state);
             } else {
                 ours.kept.put(each.sheet(), each.kept());
             }
         }
+        ours.keepUnmarked(marked, book.sheets(), state);
         return ours;
     }
 
-    /**
-     * The markers on the sheets that they were written for. Old libraries for scripts leave the numbers of names as they
-     * are when sheets are deleted or moved, so that each is then that of another sheet. Where several are on a sheet of
-     * another name, and there is one of theirs, names count. One alone may be a sheet that was renamed, and a copy has the
-     * marker of its original, which has its own.
-     */
-    private static List<Marked> inPlace(List<Marked> marked, List<SheetRef> sheets) {
-        Set<String> placed = new HashSet<>();
-        marked.stream().filter(each -> each.isCalled(each.sheet())).forEach(each -> placed.add(each.id()));
+    private static Set<String> placed(List<Marked> marked) {
+        return marked.stream()
+                .filter(each -> each.isCalled(each.sheet()))
+                .map(Marked::id)
+                .collect(Collectors.toSet());
+    }
+
+    /** By the id of each marker that is on no sheet of the name it says: the sheet of that name, if there is one. */
+    private static Map<String, SheetRef> calledElsewhere(List<Marked> marked, List<SheetRef> sheets) {
+        Set<String> placed = placed(marked);
         Map<String, SheetRef> byName = new HashMap<>();
         for (Marked each : marked) {
             if (!placed.contains(each.id())) {
                 sheets.stream().filter(each::isCalled).findFirst().ifPresent(sheet -> byName.put(each.id(), sheet));
             }
         }
-        if (byName.size() < MISPLACED) {
-            return marked.stream().filter(each -> each.sheet() != null).toList();
-        }
+        return byName;
+    }
+
+    /**
+     * Whether names count and not numbers. Old libraries for scripts leave the numbers of names as they are when sheets are
+     * deleted or moved, so that each is then that of another sheet, or of none. One alone that is on a sheet of another
+     * name may be on one that was renamed, and a copy has the marker of its original, which has its own.
+     */
+    private static boolean areLeftBehind(List<Marked> marked, Map<String, SheetRef> byName) {
+        return byName.size() >= MISPLACED
+                || marked.stream().anyMatch(each -> each.sheet() == null && byName.containsKey(each.id()));
+    }
+
+    /** The markers, each on the sheet that it was written for. */
+    private static List<Marked> byName(List<Marked> marked, Map<String, SheetRef> byName) {
+        Set<String> placed = placed(marked);
         return marked.stream()
                 .map(each -> placed.contains(each.id()) ? each : each.on(byName.get(each.id())))
-                .filter(each -> each.sheet() != null)
                 .toList();
+    }
+
+    /**
+     * With a sheet that is deleted the same libraries, which drop the state part, drop the names of its number, and that may
+     * be the one that another's marker was left with. Pages of ours are told by what they are called: they are no lists.
+     */
+    private void keepUnmarked(List<Marked> marked, List<SheetRef> sheets, RunState state) {
+        Set<String> ids = new HashSet<>();
+        marked.forEach(each -> ids.add(each.id()));
+        SheetSet.NAMES.forEach((id, name) -> {
+            if (!marked.isEmpty() && !ids.contains(id) && state.name(id).isEmpty()) {
+                sheets.stream()
+                        .filter(sheet -> sheet.name().equalsIgnoreCase(name) && isClients(sheet))
+                        .forEach(sheet -> kept.put(sheet, Kept.UNRECORDED));
+            }
+        });
     }
 
     private void take(Marked marked, RunState state) {

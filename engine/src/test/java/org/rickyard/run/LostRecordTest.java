@@ -16,8 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Some programs leave out, as they save, the part that says how our sheets were written. Then nothing of them is replaced. */
 class LostRecordTest {
-    private static final String RECORD =
-            "http://schemas.openxmlformats.org/officeDocument/2006/relationships/customXml";
+    static final String RECORD = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/customXml";
 
     @TempDir
     static Path folder;

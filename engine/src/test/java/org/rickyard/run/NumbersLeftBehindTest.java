@@ -6,7 +6,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDefinedName;
@@ -71,12 +76,42 @@ class NumbersLeftBehindTest extends AfterAFirstRun {
         assertThat(again.sheets()).contains("Summary 2").doesNotContain("Summary", "Summary 3");
     }
 
+    /** Basis had been read as a list of machines and one of products. */
+    @Test
+    void aPageWhoseMarkIsGoneIsNoList() throws IOException {
+        Path changed = changed(out(), book -> {
+            withoutRecord(book);
+            for (XSSFName name : List.copyOf(book.getAllNames())) {
+                if (isMark(name.getNameName()) && name.getRefersToFormula().startsWith("\"basis")) {
+                    book.removeName(name);
+                }
+            }
+        });
+        Runs.Run again = run(changed);
+        assertThat(again.sheets()).contains("Basis 2").doesNotContain("Basis");
+        assertThat(again.messages()).anyMatch(message -> message.contains("'Basis'"));
+        assertThat(figures(again)).isEqualTo(figures(Runs.run(given, folder.resolve("fresh.xlsx"))));
+    }
+
     private static Map<CellAddress, Object> figures(Runs.Run run) {
         Map<CellAddress, Object> figures = new HashMap<>(values(run));
         figures.entrySet()
                 .removeIf(cell -> !cell.getKey().sheet().equals("Work rates") || !(cell.getValue() instanceof Number));
         assertThat(figures).isNotEmpty();
         return figures;
+    }
+
+    private static void withoutRecord(XSSFWorkbook book) {
+        try {
+            PackagePart workbook = book.getPackagePart();
+            PackageRelationship link =
+                    workbook.getRelationshipsByType(LostRecordTest.RECORD).getRelationship(0);
+            PackagePart record = workbook.getRelatedPart(link);
+            workbook.removeRelationship(link.getId());
+            book.getPackage().removePart(record);
+        } catch (OpenXML4JException e) {
+            throw new AssertionError(e);
+        }
     }
 
     private static boolean isMark(String name) {
