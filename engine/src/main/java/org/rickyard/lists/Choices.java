@@ -28,12 +28,15 @@ public final class Choices {
             "as carted fresh: fresh as carted, fresh carted, carted fresh, as hauled, hauled, as carted, "
                     + "carted, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, harvested, at "
                     + "harvest, as delivered, delivered, as fed, over the"
-                    + " weighbridge, at the weighbridge, weighbridge, at clamp, at the clamp, in the clamp, into the clamp, in clamp, in pit, in the pit, into the pit, fresh in pit, fresh in clamp",
+                    + " weighbridge, at the weighbridge, weighbridge, at clamp, at the clamp, "
+                    + "in the clamp, into the clamp, in clamp, in pit, in the pit, into the pit, "
+                    + "fresh in pit, fresh in clamp",
             "dry matter: dm, dry, as dry matter");
 
     /** Types of machine. */
     public static final Map<String, List<String>> MACHINE_TYPE = of(
-            "mower: self propelled windrower, sp windrower, mower conditioner, disc mower conditioner, disk mower conditioner, drum mower conditioner, "
+            "mower: self propelled windrower, sp windrower, mower conditioner, disc mower conditioner, "
+                    + "disk mower conditioner, drum mower conditioner, "
                     + "disc mower, disk mower, drum mower, finger bar mower, reciprocating mower, "
                     + "conditioner mower, moco, mo co",
             "tedder: tedding machine, shaker, shake out, hay tedder, spreader tedder",
@@ -46,8 +49,10 @@ public final class Choices {
             "wrapper: bale wrapper",
             "trailer: wagon, cart, silage trailer, grain trailer, dump trailer, tipping trailer, truck, forage "
                     + "truck, silage truck, dump truck, "
-                    + "lorry, tipper, dump wagon, dump cart, grain cart, chaser bin, forage box, articulated lorry, artic",
-            "buckrake: push off buckrake, pusher, folding fork, buck rake, silage fork, push off fork, push blade, silage blade, grass fork",
+                    + "lorry, tipper, dump wagon, dump cart, grain cart, chaser bin, forage box, "
+                    + "articulated lorry, artic",
+            "buckrake: push off buckrake, pusher, folding fork, buck rake, silage fork, push off fork, "
+                    + "push blade, silage blade, grass fork",
             "clamp roller: silage roller, pit roller, packing tractor, rolling tractor, pack tractor, compactor",
             "field rolls: rolls, ring rolls, ring roller, cambridge rolls, flat roll, field roller, land roller",
             "loader: loading shovel, wheeled loader, wheel loader, telehandler, telescopic handler, front loader, "
@@ -62,18 +67,22 @@ public final class Choices {
             "fertiliser spreader: fertilizer spreader, fert spreader, lime spreader, fertiliser applicator, fertilizer "
                     + "applicator, anhydrous applicator, anhydrous ammonia applicator, ammonia applicator, "
                     + "nh3 applicator, spinner, fertiliser broadcaster, spinning disc"
-                    + " spreader, top dresser, disc spreader, disk spreader, twin disc spreader, twin disk spreader, twin"
+                    + " spreader, top dresser, disc spreader, disk spreader, twin disc spreader, "
+                    + "twin disk spreader, twin"
                     + " spinner spreader, centrifugal spreader, pneumatic spreader",
-            "muck spreader: muckspreader, manure spreader, dung spreader, rear discharge spreader, side discharge spreader, farmyard manure"
+            "muck spreader: muckspreader, manure spreader, dung spreader, rear discharge spreader, "
+                    + "side discharge spreader, farmyard manure"
                     + " spreader, fym spreader",
-            "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker, slurry tank, dribble bar,"
+            "slurry tanker: slurry, tanker, vacuum tanker, umbilical, slurry spreader, manure tanker, "
+                    + "slurry tank, dribble bar,"
                     + " trailing shoe, trailing hose, slurry injector, umbilical system",
             "plough: plow, reversible plough, mouldboard plough, moldboard plow, moldboard plough",
             "cultivator: harrow, power harrow, rotavator, rotary cultivator, disc harrow, discs, disk harrow, "
                     + "disk, disc, tandem disc, tandem disk, offset disc, offset disk, heavy disk, field cultivator, "
                     + "tine cultivator, tine harrow, spike tooth harrow, row crop cultivator, rotary hoe, "
                     + "chisel plough, chisel plow, chisel, rotary tiller, "
-                    + "subsoiler, ripper, tillage, spring tine, spring tine cultivator, grubber, strip tillage, strip till",
+                    + "subsoiler, ripper, tillage, spring tine, spring tine cultivator, grubber, "
+                    + "strip tillage, strip till",
             "drill: cultivator drill, seed drill, grain drill, seeder, planter, precision drill, corn planter, "
                     + "row crop planter",
             "combine: combine harvester",
@@ -135,14 +144,16 @@ public final class Choices {
             "walled: walled clamp, walled bunker, walled silo, bunker, bunker silo, bunker clamp, concrete clamp, "
                     + "concrete bunker, concrete silo, sleeper clamp, bay, walls, concrete walls, concrete, "
                     + "sleeper, silo, walled pit, "
-                    + "concrete panel, panel, panel walls, precast, precast concrete, precast panel, walled silage pit, "
+                    + "concrete panel, panel, panel walls, precast, precast concrete, precast panel, "
+                    + "walled silage pit, "
                     + "walled slab, three walls, two walls, roofed clamp, covered clamp, indoor clamp",
             "earth pit: pit, earth, earth bank, earth walled, dug pit, dug out, dug out pit, trench, trench silo, "
                     + "dungle, earth banked, "
                     + "dug, earth banks, earth bank pit, earth bunker, earthen, excavated, excavated pit, in "
                     + "ground pit, dugout, pond",
             "heap: pile, drive over pile, outdoor heap, apron heap, slab, heap on concrete, unwalled, no walls, "
-                    + "unwalled slab, open slab, unwalled clamp, drive over, drive over stack, drive over clamp, silage pile",
+                    + "unwalled slab, open slab, unwalled clamp, drive over, drive over stack, "
+                    + "drive over clamp, silage pile",
             "field heap: field clamp, field pile, heap on soil",
             "measured: measured clamp, surveyed, as measured");
 
@@ -189,9 +200,11 @@ public final class Choices {
             "baling: bale",
             "wrapping: wrap",
             "spraying: spray",
-            "spreading: spread, fertilising, fertilizing, fertiliser, spreading fertiliser, spreading fertilizer, fertiliser"
+            "spreading: spread, fertilising, fertilizing, fertiliser, spreading fertiliser, "
+                    + "spreading fertilizer, fertiliser"
                     + " spreading, fertilizer spreading, liming, spreading lime, lime spreading",
-            "muck spreading: spread muck, manure spreading, dung spreading, spreading muck, spreading manure, spread manure, "
+            "muck spreading: spread muck, manure spreading, dung spreading, spreading muck, "
+                    + "spreading manure, spread manure, "
                     + "spreading dung",
             "slurry spreading: slurry, spread slurry, spreading slurry, slurry application, applying slurry",
             "ploughing: plough, plow, plowing",

@@ -41,11 +41,11 @@ public final class Clamps {
     /** Floor width. */
     public static final ColumnSpec FLOOR_WIDTH = number("Floor width", Quantities.FLOOR_WIDTH)
             .needed()
-            .also(
-                    "width between walls, "
-                            + "W, width, clamp width, bottom width, width at floor, base width, internal width, "
-                            + "inside width, pit width, bunker width, silo width, bay width, internal floor width, "
-                            + "breadth, floor breadth, bottom breadth, width at base, width at bottom, width of floor, width of base")
+            .also("width between walls, "
+                    + "W, width, clamp width, bottom width, width at floor, base width, internal width, "
+                    + "inside width, pit width, bunker width, silo width, bay width, internal floor width, "
+                    + "breadth, floor breadth, bottom breadth, width at base, width at bottom, "
+                    + "width of floor, width of base")
             .help("Between the walls at the floor.");
     /** Wall height. */
     public static final ColumnSpec WALL_HEIGHT = number("Wall height", Quantities.WALL_HEIGHT)
@@ -55,12 +55,12 @@ public final class Clamps {
             .help("Or depth of a pit; 0 for a heap without walls.");
     /** Settled height. */
     public static final ColumnSpec SETTLED_HEIGHT = number("Settled height", Quantities.SETTLED_HEIGHT)
-            .also(
-                    "settled silage depth, settled depth of silage, average silage depth, mean silage depth, average depth of silage, mean depth of silage, "
-                            + "silage height, height settled, settled depth, height of silage, average settled height, "
-                            + "silage depth, depth of silage, settled silage height, mean settled height, "
-                            + "fill height settled, settled fill height, average silage height, mean silage height, "
-                            + "average height, mean height, average depth, mean depth, average height of silage")
+            .also("settled silage depth, settled depth of silage, average silage depth, "
+                    + "mean silage depth, average depth of silage, mean depth of silage, "
+                    + "silage height, height settled, settled depth, height of silage, average settled height, "
+                    + "silage depth, depth of silage, settled silage height, mean settled height, "
+                    + "fill height settled, settled fill height, average silage height, mean silage height, "
+                    + "average height, mean height, average depth, mean depth, average height of silage")
             .help("Mean height of the silage four weeks or more after closing.");
     /** Batter. */
     public static final ColumnSpec BATTER = special("Batter", ColumnSpec.Type.BATTER, Quantities.BATTER)
@@ -88,15 +88,18 @@ public final class Clamps {
             .help("At the sides on the day of filling, before it settles.");
     /** Power lines. */
     public static final ColumnSpec OVERHEAD_LINES = choice("Overhead lines", Quantities.OVERHEAD_LINES, Choices.YES_NO)
-            .also(
-                    "overhead line, overhead cables, overhead wires, power lines, overhead power lines, OHL, electric lines, pylons")
+            .also("overhead line, overhead cables, overhead wires, power lines, overhead power lines, "
+                    + "OHL, electric lines, pylons")
             .help("Near the clamp or its approach; yes or no; blank does not mean no.");
     /** Fresh density. */
     public static final ColumnSpec FRESH_DENSITY = number("Density, fresh", Quantities.FRESH_DENSITY)
             .or(Quantities.SPACE_OF_A_TONNE)
             .also("silage density fresh, fresh silage density, silage density as fed, tonnes per m3 fresh, "
-                    + "volume per tonne, space per tonne, m3/t, m3 per t, m3 per tonne, cubic metres per tonne, ft3/t, ft3/tonne, ft3 per tonne, m3/tonne, cu ft/t, cu ft/tonne, cu ft per tonne, cubic feet per tonne, ft3/ton, "
-                    + "cu ft/ton, cubic feet per ton, fresh density, as fed density, wet density, density fresh weight, density FW, density as "
+                    + "volume per tonne, space per tonne, m3/t, m3 per t, m3 per tonne, "
+                    + "cubic metres per tonne, ft3/t, ft3/tonne, ft3 per tonne, m3/tonne, cu ft/t, "
+                    + "cu ft/tonne, cu ft per tonne, cubic feet per tonne, ft3/ton, "
+                    + "cu ft/ton, cubic feet per ton, fresh density, as fed density, wet density, "
+                    + "density fresh weight, density FW, density as "
                     + "fed, density FM, "
                     + "fresh matter density, bulk density fresh, density of fresh silage, kg fresh/m3, "
                     + "kg FW/m3, kg FM/m3, "
@@ -111,23 +114,24 @@ public final class Clamps {
             .help("Measured; without it a published table is used.");
     /** Dry matter aimed at. */
     public static final ColumnSpec DM_TARGET = number("DM target", Quantities.DM_TARGET)
-            .also(
-                    "target DM, dry matter target, target dry matter, aim DM, target moisture, moisture target, "
-                            + "silage moisture, moisture of silage, silage DM, DM of silage, DM, dry matter, DM content, dry matter content, moisture")
+            .also("target DM, dry matter target, target dry matter, aim DM, target moisture, moisture target, "
+                    + "silage moisture, moisture of silage, silage DM, DM of silage, DM, "
+                    + "dry matter, DM content, dry matter content, moisture")
             .help("At ensiling, or of the silage in it; the crop listed for the clamp goes before it.");
     /** Roller mass. */
     public static final ColumnSpec ROLLER_MASS = number("Roller mass", Quantities.ROLLER_MASS)
-            .also(
-                    "packing vehicle weight, total packing weight, total packing tractor weight, total weight of packing tractors, weight of packing tractors, "
-                            + "rolling tractor weight, total rolling weight, weight of rolling tractors, compactor weight, "
-                            + "rolling weight, packing weight, compaction weight, rolling mass, packing mass, "
-                            + "compaction mass, roller weight, packing tractor weight")
+            .also("packing vehicle weight, total packing weight, total packing tractor weight, "
+                    + "total weight of packing tractors, weight of packing tractors, "
+                    + "rolling tractor weight, total rolling weight, weight of rolling tractors, "
+                    + "compactor weight, "
+                    + "rolling weight, packing weight, compaction weight, rolling mass, packing mass, "
+                    + "compaction mass, roller weight, packing tractor weight")
             .help("All machines that roll, together.");
     /** Layer. */
     public static final ColumnSpec LAYER = number("Layer", Quantities.LAYER)
-            .also(
-                    "packing layer thickness, forage layer thickness, packing layer, packing layer depth, forage layer depth, silage layer thickness, spreading layer, "
-                            + "layer thickness, layer depth, thickness of layer")
+            .also("packing layer thickness, forage layer thickness, packing layer, "
+                    + "packing layer depth, forage layer depth, silage layer thickness, spreading layer, "
+                    + "layer thickness, layer depth, thickness of layer")
             .help("Before rolling.");
     /** Delivery. */
     public static final ColumnSpec DELIVERY = number("Delivery", Quantities.DELIVERY)
@@ -259,7 +263,8 @@ public final class Clamps {
             .otherwise(KIND, "style, built as")
             .otherwiseMeasured(
                     ROLLER_MASS,
-                    "roller, tractor rolling, rolling tractor, packing tractor, packer, loader, loader weight, shovel, shovel weight, tractor weight")
+                    "roller, tractor rolling, rolling tractor, packing tractor, packer, loader, "
+                            + "loader weight, shovel, shovel weight, tractor weight")
             .otherwiseMeasured(
                     DISTANCE_TO_WATERCOURSE,
                     "watercourse, river, stream, ditch, water course, nearest watercourse, nearest water")

@@ -21,23 +21,27 @@ public final class Fields {
     /** Its name. */
     public static final ColumnSpec FIELD = text("Field", Quantities.FIELD)
             .needed()
-            .also(
-                    "field name, name, parcel, parcel name, paddock, paddock name, enclosure, field no, "
-                            + "field number, field id, field ref, field reference, parcel id, parcel ref, field name number, "
-                            + "field name no, field paddock, parcel field, sheet parcel no, sheet parcel, OS no, OS field no, "
-                            + "pdk, pdk name, pdk no, plot, plot name, plot no, plot number, plot id, parcel no, field parcel, land parcel, paddock no, paddock id, paddock ref, camp, lot, pivot, orchard, orchard name, vineyard, vineyard name")
+            .also("field name, name, parcel, parcel name, paddock, paddock name, enclosure, field no, "
+                    + "field number, field id, field ref, field reference, parcel id, parcel ref, "
+                    + "field name number, "
+                    + "field name no, field paddock, parcel field, sheet parcel no, sheet parcel, "
+                    + "OS no, OS field no, "
+                    + "pdk, pdk name, pdk no, plot, plot name, plot no, plot number, plot id, "
+                    + "parcel no, field parcel, land parcel, paddock no, paddock id, paddock ref, "
+                    + "camp, lot, pivot, orchard, orchard name, vineyard, vineyard name")
             .help("The name you know it by; each name once on a holding.");
     /** What grows there. */
     public static final ColumnSpec CROP = text("Crop", Quantities.CROP)
-            .also(
-                    "crop name, cropping, crop type, land use, crop grown, this year's crop, current crop, present crop, crop now, crop this yr")
+            .also("crop name, cropping, crop type, land use, crop grown, this year's crop, "
+                    + "current crop, present crop, crop now, crop this yr")
             .help("Grass, maize, wheat, ...");
     /** Net area. */
     public static final ColumnSpec AREA = number("Area", Quantities.AREA)
             .needed()
             .also("field area, size, field size, ha, hectares, hectarage, ac, acres, acreage, "
                     + "statute acres, cropped area, net area, sprayable area, net cropped area, area net, "
-                    + "worked area, effective area, area cropped, eff area, eff ha, effective ha, effective hectares, net ha, has, "
+                    + "worked area, effective area, area cropped, eff area, eff ha, effective ha, "
+                    + "effective hectares, net ha, has, "
                     + "hecs, hects")
             .help("Net area worked, without headlands left and buffer strips.");
     /** A group of fields. */
@@ -49,20 +53,25 @@ public final class Fields {
             .help("Average length of one run between turns.");
     /** To the clamp. */
     public static final ColumnSpec DISTANCE_TO_CLAMP = number("Distance to clamp", Quantities.DISTANCE_TO_CLAMP)
-            .also(
-                    "one way haul distance, haul distance one way, hauling distance, distance field to clamp, distance field to silo, distance from field to clamp, distance from field to silo, distance from field to pit, "
-                            + "haul distance, haulage distance, distance to pit, distance to yard, "
-                            + "distance to silo, distance to bunker, distance to stack, haul, haul one way, one way haul, cartage distance, "
-                            + "distance from clamp, "
-                            + "distance from yard, carting distance, distance to farmstead, distance home, distance to steading, "
-                            + "distance from farm, distance to farm")
+            .also("one way haul distance, haul distance one way, hauling distance, "
+                    + "distance field to clamp, distance field to silo, distance from field to clamp, "
+                    + "distance from field to silo, distance from field to pit, "
+                    + "haul distance, haulage distance, distance to pit, distance to yard, "
+                    + "distance to silo, distance to bunker, distance to stack, haul, "
+                    + "haul one way, one way haul, cartage distance, "
+                    + "distance from clamp, "
+                    + "distance from yard, carting distance, distance to farmstead, distance home, "
+                    + "distance to steading, "
+                    + "distance from farm, distance to farm")
             .help("One way, by the road the trailers take.");
     /** To the fill point. */
     public static final ColumnSpec DISTANCE_TO_FILL_POINT = number(
                     "Distance to fill point", Quantities.DISTANCE_TO_FILL_POINT)
             .also("distance to refill, distance to refilling point, "
                     + "distance to hydrant, distance to sprayer fill, "
-                    + "fill point distance, distance to fill pt, fill pt distance, distance to water point, distance to water pt, distance to bowser, distance to tap, distance to water tap, distance to standpipe, "
+                    + "fill point distance, distance to fill pt, fill pt distance, "
+                    + "distance to water point, distance to water pt, distance to bowser, distance to tap, "
+                    + "distance to water tap, distance to standpipe, "
                     + "distance to filling point, distance to fill, fill distance, "
                     + "distance to sprayer fill point")
             .help("One way, to where the sprayer is filled.");
@@ -96,15 +105,20 @@ public final class Fields {
     /** Yield, fresh or dry matter. */
     public static final ColumnSpec YIELD = number("Yield", Quantities.YIELD)
             .or(Quantities.YIELD_DRY_MATTER)
-            .also(
-                    "target yield, projected yield, planned yield, yield goal, yield target, forecast yield, likely yield, yield estimate, fresh weight yield, fresh crop yield, "
-                            + "crop yield, expected yield, fresh yield, wet yield, green yield, dry matter yield, DM yield, yield DM, "
-                            + "yield dry matter, standing yield, yield as carted, est yield, estimated yield, average yield, "
-                            + "t/ha, t/ac, t/acre, tonnes/ha, tonnes/ac, tonnes/acre, tonnes per hectare, tonnes per acre, "
-                            + "tons/ac, tons/acre, tons per acre, t per ha, t per acre, "
-                            + "t/ha fresh, t/ac fresh, t/acre fresh, tonnes/ha fresh, tonnes/ac fresh, tonnes/acre fresh, tons/ac fresh, "
-                            + "tons/acre fresh, fresh t/ha, fresh t/ac, fresh t/acre, fresh tonnes/ha, fresh tonnes/ac, fresh tonnes/acre, "
-                            + "fresh tons/ac, fresh tons/acre")
+            .also("target yield, projected yield, planned yield, yield goal, yield target, "
+                    + "forecast yield, likely yield, yield estimate, fresh weight yield, fresh crop yield, "
+                    + "crop yield, expected yield, fresh yield, wet yield, green yield, "
+                    + "dry matter yield, DM yield, yield DM, "
+                    + "yield dry matter, standing yield, yield as carted, est yield, "
+                    + "estimated yield, average yield, "
+                    + "t/ha, t/ac, t/acre, tonnes/ha, tonnes/ac, tonnes/acre, tonnes per hectare, "
+                    + "tonnes per acre, "
+                    + "tons/ac, tons/acre, tons per acre, t per ha, t per acre, "
+                    + "t/ha fresh, t/ac fresh, t/acre fresh, tonnes/ha fresh, tonnes/ac fresh, "
+                    + "tonnes/acre fresh, tons/ac fresh, "
+                    + "tons/acre fresh, fresh t/ha, fresh t/ac, fresh t/acre, fresh tonnes/ha, "
+                    + "fresh tonnes/ac, fresh tonnes/acre, "
+                    + "fresh tons/ac, fresh tons/acre")
             .help("One cut; say what it was weighed as in Yield basis.");
     /** What the yield was weighed as. */
     public static final ColumnSpec YIELD_BASIS = choice("Yield basis", Quantities.YIELD_BASIS, Choices.YIELD_BASIS)
@@ -122,9 +136,10 @@ public final class Fields {
     public static final ColumnSpec CLAMP = Shared.CLAMP.help("Clamp or pit the crop goes to.");
     /** Orchard rows. */
     public static final ColumnSpec ROW_SPACING = number("Row spacing", Quantities.ROW_SPACING)
-            .also(
-                    "between row spacing, spacing between rows, between row distance, row to row distance, row to row spacing, row to row, "
-                            + "row width, rows apart, vine row width, vine row spacing, tree row spacing, spacing of rows, alley width, inter row, distance between rows, row distance")
+            .also("between row spacing, spacing between rows, between row distance, "
+                    + "row to row distance, row to row spacing, row to row, "
+                    + "row width, rows apart, vine row width, vine row spacing, tree row spacing, "
+                    + "spacing of rows, alley width, inter row, distance between rows, row distance")
             .help("Orchards and bushes only.");
     /** Tree height. */
     public static final ColumnSpec TREE_HEIGHT = number("Tree height", Quantities.TREE_HEIGHT)
@@ -133,22 +148,24 @@ public final class Fields {
             .help("Orchards and bushes only.");
     /** Tree width. */
     public static final ColumnSpec TREE_WIDTH = number("Tree width", Quantities.TREE_WIDTH)
-            .also(
-                    "cross row limb spread, limb spread, cross row spread, cross row tree spread, maximum tree width, max tree width, average tree width, mean tree width, "
-                            + "canopy width, width of trees, tree spread, canopy depth, vine width")
+            .also("cross row limb spread, limb spread, cross row spread, cross row tree spread, "
+                    + "maximum tree width, max tree width, average tree width, mean tree width, "
+                    + "canopy width, width of trees, tree spread, canopy depth, vine width")
             .help("Orchards and bushes only; not more than the row spacing.");
     /** Along the row. */
     public static final ColumnSpec TREE_SPACING = number("Tree spacing", Quantities.TREE_SPACING)
             .also("tree to tree, tree to tree distance, tree to tree spacing, "
-                    + "spacing in row, in row spacing, within row spacing, intra row spacing, trees apart, vine spacing, bush"
-                    + " spacing, distance between trees, distance between vines, spacing between trees, spacing of trees,"
+                    + "spacing in row, in row spacing, within row spacing, intra row spacing, trees apart, "
+                    + "vine spacing, bush"
+                    + " spacing, distance between trees, distance between vines, spacing between trees, "
+                    + "spacing of trees,"
                     + " distance in row, distance in the row, spacing in the row")
             .help("Orchards and bushes only: from tree to tree along the row.");
     /** How many. */
     public static final ColumnSpec TREES = number("Number of trees", Quantities.TREES)
-            .also(
-                    "trees, no of trees, tree count, tree numbers, trees counted, vines, number of vines, no of vines, vine"
-                            + " count, number of bushes, no of bushes, bushes")
+            .also("trees, no of trees, tree count, tree numbers, trees counted, vines, "
+                    + "number of vines, no of vines, vine"
+                    + " count, number of bushes, no of bushes, bushes")
             .help("Orchards and bushes only: those that stand.");
     /** Whose law. */
     public static final ColumnSpec COUNTRY = choice("Country", Quantities.COUNTRY, Choices.COUNTRY)
@@ -237,11 +254,13 @@ public final class Fields {
             .unclear(List.of("gross area", "total area"), AREA)
             .otherwiseMeasured(
                     AREA,
-                    "net, cropped, tillable, planted, sown, drilled, seeded, arable, farmed, farmable, productive, cultivated, harvested,"
+                    "net, cropped, tillable, planted, sown, drilled, seeded, arable, farmed, farmable, "
+                            + "productive, cultivated, harvested,"
                             + " workable, usable, useable, fsa, sprayed, treated, worked, surface, surface area")
             .otherwise(
                     AREA,
-                    "planted area, sown area, drilled area, tillable area, seeded area, arable area, farmed area, productive area, crop"
+                    "planted area, sown area, drilled area, tillable area, seeded area, arable area, "
+                            + "farmed area, productive area, crop"
                             + " area, area planted, area drilled, area seeded")
             .otherwise(
                     AREA,
@@ -250,15 +269,20 @@ public final class Fields {
             .standIn(FIELD, BLOCK, ROW_SPACING, TREE_HEIGHT, TREE_WIDTH)
             .otherwiseMeasured(
                     DISTANCE_TO_CLAMP,
-                    "haul to pit, haul to clamp, haul to yard, haul to silo, haul to bunker, to pit, to clamp, to silo, to"
-                            + " bunker, to yard, carting, cart, draw, draw to pit, farm field, farm to field, field farm, field to farm,"
-                            + " distance farm field, distance field farm, distance farm to field, distance field to farm")
+                    "haul to pit, haul to clamp, haul to yard, haul to silo, haul to bunker, to pit, "
+                            + "to clamp, to silo, to"
+                            + " bunker, to yard, carting, cart, draw, draw to pit, farm field, "
+                            + "farm to field, field farm, field to farm,"
+                            + " distance farm field, distance field farm, distance farm to field, "
+                            + "distance field to farm")
             .otherwise(AREA, "arp, acres roods perches, acres roods and perches")
             .otherwiseMeasured(
                     DISTANCE_TO_FILL_POINT,
-                    "fill point, fill pt, water point, water pt, bowser, tap, to fill point, to fill pt, to water point, to hydrant, to"
+                    "fill point, fill pt, water point, water pt, bowser, tap, to fill point, to fill pt, "
+                            + "to water point, to hydrant, to"
                             + " bowser, to tap")
             .otherwiseMeasured(
                     DISTANCE_TO_WATERCOURSE,
-                    "watercourse, river, stream, ditch, water course, to watercourse, to river, to stream, to ditch, to brook, to beck");
+                    "watercourse, river, stream, ditch, water course, to watercourse, to river, "
+                            + "to stream, to ditch, to brook, to beck");
 }

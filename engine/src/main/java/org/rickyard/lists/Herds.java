@@ -26,13 +26,13 @@ public final class Herds {
     /** How many. */
     public static final ColumnSpec HEAD = number("Head", Quantities.HEAD)
             .needed()
-            .also(
-                    "livestock numbers, stock to be wintered, no of stock to be wintered, no of stock to be kept, number of stock, "
-                            + "head of cattle, number in group, group size, quantity, "
-                            + "hd, number, no, count, number of head, no of head, head of stock, heads, "
-                            + "number of animals, nos, no of head, "
-                            + "no of animals, cows, numbers, head count, cow numbers, number of cows, no of "
-                            + "cows, herd size, stock numbers")
+            .also("livestock numbers, stock to be wintered, no of stock to be wintered, "
+                    + "no of stock to be kept, number of stock, "
+                    + "head of cattle, number in group, group size, quantity, "
+                    + "hd, number, no, count, number of head, no of head, head of stock, heads, "
+                    + "number of animals, nos, no of head, "
+                    + "no of animals, cows, numbers, head count, cow numbers, number of cows, no of "
+                    + "cows, herd size, stock numbers")
             .help("How many animals.");
     /** What one eats in a day. */
     public static final ColumnSpec INTAKE = number("Intake", Quantities.INTAKE)
@@ -40,7 +40,8 @@ public final class Herds {
             .needed()
             .also("daily intake, intake per head, DM intake, DMI, dry matter intake, ration, "
                     + "fresh intake, feed per head, intake per day, silage intake, forage intake, silage DM intake, "
-                    + "forage DM intake, DM per head, DM per day, DM per head per day, silage per head, silage per day, "
+                    + "forage DM intake, DM per head, DM per day, DM per head per day, silage per head, "
+                    + "silage per day, "
                     + "feed per day, daily ration, daily feed, daily DM, kg/head/day, kg/hd/day, kg/day, kg/cow/day, "
                     + "kg fresh/day, kg fresh/head/day, lb/head/day, lb/hd/day, lb/day, t/month, t/head/month, "
                     + "tonnes/month, tonnes/head/month, % of liveweight, % liveweight, % of live weight, % LW")
@@ -69,8 +70,8 @@ public final class Herds {
             .help("Last day fed.");
     /** Fed from. */
     public static final ColumnSpec CLAMP = Shared.CLAMP
-            .also(
-                    "feed source, source of feed, silage source, source of silage, silage from, fed from, feeds from, feed from, eats from, eating from, fed at")
+            .also("feed source, source of feed, silage source, source of silage, silage from, "
+                    + "fed from, feeds from, feed from, eats from, eating from, fed at")
             .help("The clamp it is fed from.");
 
     /** The list. */
@@ -96,12 +97,15 @@ public final class Herds {
             .otherwise(HEAD, "animals")
             .otherwiseMeasured(
                     INTAKE,
-                    "silage, forage, grass silage, maize silage, feed, fresh feed, eats, demand, feed demand, need, silage needed, silage required, silage"
+                    "silage, forage, grass silage, maize silage, feed, fresh feed, eats, demand, "
+                            + "feed demand, need, silage needed, silage required, silage"
                             + " requirement, forage needed, forage required, feed needed, feed required, requirement")
             .otherwiseMeasured(
                     INTAKE,
-                    "silage fed, forage fed, fresh silage, feed requirement, daily requirement, monthly requirement, pit silage, pit silage"
-                            + " required, pit silage needed, pit silage requirement, fodder required, fodder needed, fodder requirement")
+                    "silage fed, forage fed, fresh silage, feed requirement, daily requirement, "
+                            + "monthly requirement, pit silage, pit silage"
+                            + " required, pit silage needed, pit silage requirement, fodder required, "
+                            + "fodder needed, fodder requirement")
             .needsOneOf(List.of(DAYS), List.of(START, END))
             .needsHeaders(3);
 }

@@ -29,10 +29,14 @@ public final class Jobs {
             .needed()
             .also("field name, parcel, paddock, enclosure, fields, field ref, "
                     + "field reference, where, field no, field or crop, "
-                    + "pdk, pdk name, pdk no, plot, plot name, plot no, plot number, plot id, field number, field id, paddock name, parcel name, field or block, field block crop, "
+                    + "pdk, pdk name, pdk no, plot, plot name, plot no, plot number, plot id, "
+                    + "field number, field id, paddock name, parcel name, field or block, "
+                    + "field block crop, "
                     + "field block or crop, field crop block, field or crop or block, crop or field, field crop, "
-                    + "field crop or block, sheet parcel no, sheet parcel, OS no, OS field no, parcel no, parcel id, parcel ref, "
-                    + "field parcel, parcel field, land parcel, paddock no, paddock id, paddock ref, field paddock, field name no, "
+                    + "field crop or block, sheet parcel no, sheet parcel, OS no, OS field no, parcel no, "
+                    + "parcel id, parcel ref, "
+                    + "field parcel, parcel field, land parcel, paddock no, paddock id, paddock ref, "
+                    + "field paddock, field name no, "
                     + "field name number, name of field, camp, pivot, orchard, orchard name, vineyard, vineyard name")
             .help("A field, a crop, a block, or all.");
     /** What is done. */
@@ -59,10 +63,12 @@ public final class Jobs {
     public static final ColumnSpec PRODUCT = Shared.PRODUCT.help("In place of a mix; several rows make a mix.");
     /** Its dose. */
     public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
-            .also(
-                    "dosage, dosage rate, dose rate, product rate, rate of product, product dose, chem rate, chemical rate, herbicide rate, "
-                            + "fungicide rate, insecticide rate, chem dose, chemical dose, fertiliser rate, fertilizer rate, "
-                            + "spread rate, spreading rate, seed rate, seeding rate, sowing rate, slurry rate, manure rate, muck rate, lime rate")
+            .also("dosage, dosage rate, dose rate, product rate, rate of product, product dose, "
+                    + "chem rate, chemical rate, herbicide rate, "
+                    + "fungicide rate, insecticide rate, chem dose, chemical dose, "
+                    + "fertiliser rate, fertilizer rate, "
+                    + "spread rate, spreading rate, seed rate, seeding rate, sowing rate, "
+                    + "slurry rate, manure rate, muck rate, lime rate")
             .help("With its unit: L/ha, g/ac, %, ml/100 L.");
     /** The dose's unit, row by row. */
     public static final ColumnSpec DOSE_UNIT =
@@ -107,18 +113,23 @@ public final class Jobs {
             .help("Day the crop is to be cut, grazed or picked.");
     /** Fit days. */
     public static final ColumnSpec WORKABLE_DAYS = number("Workable days", Quantities.WORKABLE_DAYS)
-            .also(
-                    "probability of a working day, probability of working day, probability of a good working day, probability of a workable day, probability of workable day, probability of good working days, working day probability, workable day probability, pwd, fraction of days workable, fraction of workable days, "
-                            + "workable, workable day share, suitable, suitable days share, chance of a fit day, chance of fit day")
+            .also("probability of a working day, probability of working day, "
+                    + "probability of a good working day, probability of a workable day, "
+                    + "probability of workable day, probability of good working days, "
+                    + "working day probability, workable day probability, pwd, fraction of days workable, "
+                    + "fraction of workable days, "
+                    + "workable, workable day share, suitable, suitable days share, "
+                    + "chance of a fit day, chance of fit day")
             .help("Share of calendar days fit for the work.");
     /** Hours per day. */
     public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
 
     /** A liquid other than water. */
     public static final ColumnSpec SPRAY_DENSITY = number("Spray density", Quantities.SPRAY_DENSITY)
-            .also(
-                    "specific gravity of solution, solution specific gravity, specific gravity of liquid, specific gravity of spray, solution density, density of solution, density of liquid, spray solution density, "
-                            + "liquid density, density of the spray, spray SG, SG of spray, relative density of spray")
+            .also("specific gravity of solution, solution specific gravity, "
+                    + "specific gravity of liquid, specific gravity of spray, solution density, "
+                    + "density of solution, density of liquid, spray solution density, "
+                    + "liquid density, density of the spray, spray SG, SG of spray, relative density of spray")
             .help("Kilograms in a litre of what is sprayed; blank means water.");
     /** Bands over the rows. */
     public static final ColumnSpec BAND_WIDTH = number("Band width", Quantities.BAND_WIDTH)
@@ -142,11 +153,15 @@ public final class Jobs {
 
     /** Days fit for the work. */
     public static final ColumnSpec DAYS_AVAILABLE = number("Days available", Quantities.DAYS_THERE_ARE)
-            .also(
-                    "days suitable for fieldwork, days suitable for field work, fieldwork days available, field work days available, available working days, available fieldwork days, workdays available, work days available, number of field days, "
-                            + "available days, days there are, field days available, working days available, fieldwork days, "
-                            + "field work days, number of days available, days for the job, days to do it, days to finish, "
-                            + "suitable field days, available field days, field days")
+            .also("days suitable for fieldwork, days suitable for field work, "
+                    + "fieldwork days available, field work days available, available working days, "
+                    + "available fieldwork days, workdays available, work days available, "
+                    + "number of field days, "
+                    + "available days, days there are, field days available, "
+                    + "working days available, fieldwork days, "
+                    + "field work days, number of days available, days for the job, days to do it, "
+                    + "days to finish, "
+                    + "suitable field days, available field days, field days")
             .help("Days fit for the work, where you count them; else Earliest, Latest and Workable days.");
 
     /** Litres on an area are of water or of product. */
@@ -234,22 +249,31 @@ public final class Jobs {
             .otherwise(PRODUCT, "fert, fertiliser, fertilizer, fertiliser name, fertilizer name")
             .otherwise(
                     DOSE,
-                    "pint/ac, pint/acre, pint per ac, pint per acre, quart/ac, quart/acre, quart per ac, quart per acre, ounce/ac,"
-                            + " ounce/acre, ounce per ac, ounce per acre, fluid ounce/ac, fluid ounce/acre, fluid ounce per ac,"
-                            + " fluid ounce per acre, pound/ac, pound/acre, pound per ac, pound per acre, lbs/ac, lbs/acre, lbs per acre,"
-                            + " kg/ha product, kg product/ha, l/ha product, l product/ha, kg/ha, kg per ha, kg/ac, kg/acre, kg per acre, lb/ac, lb/acre, lb per acre, g/ha, g/ac, g/acre, ml/ha,"
+                    "pint/ac, pint/acre, pint per ac, pint per acre, quart/ac, quart/acre, quart per ac, "
+                            + "quart per acre, ounce/ac,"
+                            + " ounce/acre, ounce per ac, ounce per acre, fluid ounce/ac, "
+                            + "fluid ounce/acre, fluid ounce per ac,"
+                            + " fluid ounce per acre, pound/ac, pound/acre, pound per ac, pound per acre, "
+                            + "lbs/ac, lbs/acre, lbs per acre,"
+                            + " kg/ha product, kg product/ha, l/ha product, l product/ha, kg/ha, "
+                            + "kg per ha, kg/ac, kg/acre, kg per acre, lb/ac, lb/acre, lb per acre, g/ha, "
+                            + "g/ac, g/acre, ml/ha,"
                             + " ml/ac, ml/acre, ml/l, oz/ac, oz/acre,"
-                            + " fl oz/ac, fl oz/acre, pt/ac, pt/acre, pts/ac, qt/ac, qt/acre, oz/100 gal, fl oz/100 gal, lb/100 gal,"
+                            + " fl oz/ac, fl oz/acre, pt/ac, pt/acre, pts/ac, qt/ac, qt/acre, oz/100 gal, "
+                            + "fl oz/100 gal, lb/100 gal,"
                             + " pt/100 gal, qt/100 gal, g/100 l, ml/100 l, l/100 l, kg/100 l")
             .otherwiseWithout(BLOCK, FIELD, "crop, crop name")
             .otherwise(OPERATION, "task")
             .otherwise(
                     MACHINE,
-                    "rig, rig used, spray rig, sprayer rig, boomspray, boom spray, boomsprayer, boom sprayer, applicator, with, using, spreader, slurry tanker, tanker, drill, planter, baler")
+                    "rig, rig used, spray rig, sprayer rig, boomspray, boom spray, boomsprayer, "
+                            + "boom sprayer, applicator, with, using, spreader, slurry tanker, tanker, drill, "
+                            + "planter, baler")
             .otherwise(JOB, "task, timing, spray timing, spray no, ref, reference, ref no")
             .otherwise(
                     EARLIEST,
-                    "start by, window start, window opens, window from, earliest day, first date, planned start, planned, target date, when,"
+                    "start by, window start, window opens, window from, earliest day, first date, "
+                            + "planned start, planned, target date, when,"
                             + " treatment date, treated on, applied on, sprayed on")
             .otherwise(
                     LATEST,

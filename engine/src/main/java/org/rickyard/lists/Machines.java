@@ -26,7 +26,8 @@ public final class Machines {
     public static final ColumnSpec MACHINE = text("Machine", Quantities.MACHINE)
             .needed()
             .also("machine implement, implement machine, implement name, equipment name, machine id, make model, "
-                    + "machine name, name, sprayer, implement, equipment, kit, machinery, item of plant, plant, machine no, model, "
+                    + "machine name, name, sprayer, implement, equipment, kit, machinery, item of plant, "
+                    + "plant, machine no, model, "
                     + "make and model")
             .help("The name you know it by; jobs refer to it.");
     /** What it does. */
@@ -92,16 +93,16 @@ public final class Machines {
             .help("One headland turn.");
     /** Other lost time. */
     public static final ColumnSpec OTHER_LOST_TIME = number("Other lost time", Quantities.OTHER_LOST_TIME)
-            .also(
-                    "other stoppages, other losses, lost time, time lost, time loss, loss of time, other time lost, stoppages")
+            .also("other stoppages, other losses, lost time, time lost, time loss, loss of time, "
+                    + "other time lost, stoppages")
             .help("Time lost per hectare other than in turns.");
     /** Output by mass or volume. */
     public static final ColumnSpec OUTPUT = number("Output", Quantities.OUTPUT)
             .or(Quantities.OUTPUT_VOLUME)
-            .also(
-                    "throughput, t/h, m3/h, handling rate, loading rate, digging rate, output rate, harvest rate, harvesting rate, "
-                            + "chopping rate, foraging rate, pick up rate, "
-                            + "capacity per hour")
+            .also("throughput, t/h, m3/h, handling rate, loading rate, digging rate, output rate, "
+                    + "harvest rate, harvesting rate, "
+                    + "chopping rate, foraging rate, pick up rate, "
+                    + "capacity per hour")
             .help("Tonnes (or, for diggers, m3) handled in an hour at work.");
     /** In ground or loose. */
     public static final ColumnSpec OUTPUT_BASIS = choice("Output basis", Quantities.OUTPUT_BASIS, Choices.OUTPUT_BASIS)
@@ -114,8 +115,8 @@ public final class Machines {
             .help("What it carries of this crop, within the law and its plate.");
     /** Body volume. */
     public static final ColumnSpec BODY_VOLUME = number("Body volume", Quantities.BODY_VOLUME)
-            .also(
-                    "volume, body capacity, cubic capacity, trailer volume, body size, box size, box volume, bucket volume, bucket size")
+            .also("volume, body capacity, cubic capacity, trailer volume, body size, box size, "
+                    + "box volume, bucket volume, bucket size")
             .help("Volume of the body or bucket.");
     /** Density of the load. */
     public static final ColumnSpec LOAD_DENSITY = number("Load density", Quantities.LOAD_DENSITY)
@@ -148,8 +149,8 @@ public final class Machines {
     /** Fuel burnt. */
     public static final ColumnSpec FUEL = number("Fuel", Quantities.FUEL_RATE)
             .or(Quantities.FUEL_FOR_AREA)
-            .also(
-                    "fuel use, fuel consumption, fuel rate, diesel, fuel per hour, fuel requirement, diesel use, fuel burn")
+            .also("fuel use, fuel consumption, fuel rate, diesel, fuel per hour, fuel requirement, "
+                    + "diesel use, fuel burn")
             .help("Burnt in an hour at work; or on a hectare, if the header says so.");
     /** People. */
     public static final ColumnSpec CREW = number("Crew", Quantities.CREW)
@@ -158,11 +159,12 @@ public final class Machines {
             .help("People it needs, the driver included.");
     /** Tank. */
     public static final ColumnSpec TANK = number("Tank", Quantities.TANK_VOLUME)
-            .also(
-                    "sprayer tank size, sprayer tank capacity, sprayer tank volume, spray tank volume, spray tank size, knapsack capacity, knapsack size, knapsack volume, "
-                            + "main tank capacity, nominal tank volume, spray tank capacity, sprayer capacity, nominal capacity, "
-                            + "tank size, tank volume, tank capacity, nominal tank, sprayer tank, main tank, "
-                            + "tanker volume, spray tank")
+            .also("sprayer tank size, sprayer tank capacity, sprayer tank volume, spray tank volume, "
+                    + "spray tank size, knapsack capacity, knapsack size, knapsack volume, "
+                    + "main tank capacity, nominal tank volume, spray tank capacity, "
+                    + "sprayer capacity, nominal capacity, "
+                    + "tank size, tank volume, tank capacity, nominal tank, sprayer tank, main tank, "
+                    + "tanker volume, spray tank")
             .help("Nominal volume.");
     /** Usable tank. */
     public static final ColumnSpec USABLE_TANK = number("Usable tank", Quantities.USABLE_TANK)
@@ -180,15 +182,15 @@ public final class Machines {
             .help("Left in tank, pump and lines when spraying ends.");
     /** Nozzles. */
     public static final ColumnSpec NOZZLES = number("Number of nozzles", Quantities.NOZZLES)
-            .also(
-                    "nozzles open, open nozzles, nozzles in use, no of nozzles, no nozzles, nozzle count, nozzle number, jets, number of jets, number of tips")
+            .also("nozzles open, open nozzles, nozzles in use, no of nozzles, no nozzles, "
+                    + "nozzle count, nozzle number, jets, number of jets, number of tips")
             .help("All nozzles that spray.");
     /** Nozzle spacing. */
     public static final ColumnSpec NOZZLE_SPACING = number("Nozzle spacing", Quantities.NOZZLE_SPACING)
-            .also(
-                    "spacing between nozzles, nozzle spacing on boom, nozzle spacing along boom, nozzle space, spacing between tips, distance between tips, "
-                            + "distance between nozzles, nozzle distance, "
-                            + "spacing, nozzle pitch, jet spacing, tip spacing, spacing of nozzles")
+            .also("spacing between nozzles, nozzle spacing on boom, nozzle spacing along boom, "
+                    + "nozzle space, spacing between tips, distance between tips, "
+                    + "distance between nozzles, nozzle distance, "
+                    + "spacing, nozzle pitch, jet spacing, tip spacing, spacing of nozzles")
             .help("Along the boom.");
     /** Nozzle size. */
     public static final ColumnSpec NOZZLE_SIZE = special("Nozzle size", ColumnSpec.Type.NOZZLE, Quantities.NOZZLE_SIZE)
@@ -208,14 +210,14 @@ public final class Machines {
     public static final ColumnSpec SPRAY_QUALITY = Shared.SPRAY_QUALITY.help("The nozzle's, at the pressure used.");
     /** Sprayer test. */
     public static final ColumnSpec LAST_TESTED = date("Last tested", Quantities.LAST_TESTED)
-            .also(
-                    "last test, last inspection, test date, last inspected, inspection date, MOT, date tested, sprayer test date, sprayer tested, sprayer test, NSTS test, NSTS")
+            .also("last test, last inspection, test date, last inspected, inspection date, MOT, "
+                    + "date tested, sprayer test date, sprayer tested, sprayer test, NSTS test, NSTS")
             .help("Day of the last sprayer test.");
     /** Fill time. */
     public static final ColumnSpec FILL_TIME = number("Fill time", Quantities.FILL_TIME)
-            .also(
-                    "fill and mix time, filling and mixing time, fill mix time, filling mixing time, time to fill tank, time per fill, refilling time, time to fill and mix, "
-                            + "filling time, time to fill, refill time, refill, fill")
+            .also("fill and mix time, filling and mixing time, fill mix time, filling mixing time, "
+                    + "time to fill tank, time per fill, refilling time, time to fill and mix, "
+                    + "filling time, time to fill, refill time, refill, fill")
             .help("One filling with mixing.");
     /** Mix in the lines. */
     public static final ColumnSpec PRIMING = number("Priming", Quantities.PRIMING)
@@ -232,21 +234,24 @@ public final class Machines {
     /** A timed run. */
     public static final ColumnSpec TIMED_DISTANCE = number("Timed distance", Quantities.TIMED_DISTANCE)
             .also("test strip length, length of test strip, length of test course, length of test run, "
-                    + "test distance, timed run, course length, length of course, course distance, course, distance timed, "
+                    + "test distance, timed run, course length, length of course, course distance, course, "
+                    + "distance timed, "
                     + "distance travelled, distance traveled, test course")
             .help("Length of a run timed in the field, tank half full.");
     /** Its seconds. */
     public static final ColumnSpec TIMED_SECONDS = number("Timed seconds", Quantities.TIMED_SECONDS)
-            .also(
-                    "time to cover distance, time to cover course, time to walk, time to drive, time to walk distance, time to drive distance, time to walk course, time to drive course, "
-                            + "test seconds, seconds timed, course time, travel time, time over course, time to travel, time taken, "
-                            + "time for course, seconds for course, seconds taken")
+            .also("time to cover distance, time to cover course, time to walk, time to drive, "
+                    + "time to walk distance, time to drive distance, time to walk course, "
+                    + "time to drive course, "
+                    + "test seconds, seconds timed, course time, travel time, time over course, "
+                    + "time to travel, time taken, "
+                    + "time for course, seconds for course, seconds taken")
             .help("Seconds that run took.");
     /** A test with water. */
     public static final ColumnSpec TEST_AREA = number("Test area", Quantities.TEST_AREA)
-            .also(
-                    "area of test plot, test plot area, calibration area, calibration plot, test strip area, area of test strip, area of calibration plot, "
-                            + "area tested, area sprayed, area sprayed in test, test plot")
+            .also("area of test plot, test plot area, calibration area, calibration plot, "
+                    + "test strip area, area of test strip, area of calibration plot, "
+                    + "area tested, area sprayed, area sprayed in test, test plot")
             .help("Ground sprayed with water in a test.");
     /** The water used in it. */
     public static final ColumnSpec TEST_VOLUME = number("Test volume", Quantities.TEST_VOLUME)
@@ -255,40 +260,47 @@ public final class Machines {
             .help("Water used on the test area.");
     /** What a spreader or drill put out in it. */
     public static final ColumnSpec TEST_WEIGHT = number("Test weight", Quantities.TEST_WEIGHT)
-            .also(
-                    "weight of material collected, weight of fertiliser collected, weight of fertilizer collected, weight of seed collected, fertiliser collected, fertilizer collected, seed collected, material collected, product collected, pounds collected, pounds caught, grams collected, grams caught, "
-                            + "weight caught, weight collected, weight used in test, weight spread in test, test mass, catch weight")
+            .also("weight of material collected, weight of fertiliser collected, "
+                    + "weight of fertilizer collected, weight of seed collected, fertiliser collected, "
+                    + "fertilizer collected, seed collected, material collected, product collected, "
+                    + "pounds collected, pounds caught, grams collected, grams caught, "
+                    + "weight caught, weight collected, weight used in test, "
+                    + "weight spread in test, test mass, catch weight")
             .help("Spreaders and drills: put out or caught on the test area.");
     /** Road speed with a load. */
     public static final ColumnSpec ROAD_SPEED_LADEN = number("Road speed laden", Quantities.ROAD_SPEED_LADEN)
-            .also(
-                    "loaded travel speed, loaded haul speed, laden haul speed, haul speed loaded, haul speed laden, travel speed loaded, travel speed laden, transport speed loaded, transport speed laden, loaded transport speed, laden transport speed, "
-                            + "loaded road speed, road speed full, laden travel speed, "
-                            + "laden speed, laden road speed, loaded speed, speed laden, speed loaded, road speed loaded, "
-                            + "road laden, road loaded, road full")
+            .also("loaded travel speed, loaded haul speed, laden haul speed, haul speed loaded, "
+                    + "haul speed laden, travel speed loaded, travel speed laden, transport speed loaded, "
+                    + "transport speed laden, loaded transport speed, laden transport speed, "
+                    + "loaded road speed, road speed full, laden travel speed, "
+                    + "laden speed, laden road speed, loaded speed, speed laden, speed loaded, "
+                    + "road speed loaded, "
+                    + "road laden, road loaded, road full")
             .help("Average with a load.");
     /** Road speed without. */
     public static final ColumnSpec ROAD_SPEED_EMPTY = number("Road speed empty", Quantities.ROAD_SPEED_EMPTY)
-            .also(
-                    "empty travel speed, empty haul speed, haul speed empty, haul speed unladen, travel speed empty, travel speed unladen, transport speed empty, transport speed unladen, empty transport speed, "
-                            + "unladen road speed, "
-                            + "empty speed, empty road speed, unladen speed, speed empty, road speed unladen, "
-                            + "speed unladen, road empty, road unladen")
+            .also("empty travel speed, empty haul speed, haul speed empty, haul speed unladen, "
+                    + "travel speed empty, travel speed unladen, transport speed empty, "
+                    + "transport speed unladen, empty transport speed, "
+                    + "unladen road speed, "
+                    + "empty speed, empty road speed, unladen speed, speed empty, road speed unladen, "
+                    + "speed unladen, road empty, road unladen")
             .help("Average without a load.");
     /** Hours per day. */
     public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
     /** Whose machine. */
     public static final ColumnSpec OWN_OR_HIRED = choice("Own or hired", Quantities.OWN_OR_HIRED, Choices.OWN_OR_HIRED)
-            .also(
-                    "own hired, own hire, hire or own, ownership, owned or hired, hired or own, own or contractor, own or hire")
+            .also("own hired, own hire, hire or own, ownership, owned or hired, hired or own, "
+                    + "own or contractor, own or hire")
             .help("own or hired.");
     /** Charge. */
     public static final ColumnSpec CHARGE = number("Charge", Quantities.CHARGE_PER_HOUR)
             .or(Quantities.CHARGE_PER_HECTARE, Quantities.CHARGE_PER_TONNE, Quantities.CHARGE_PER_BALE)
-            .also(
-                    "charge out, charge out rate, contractor charge, contract charge, hire charge, contract price, contract rate, "
-                            + "hire rate, contractor rate, hire price, contractor price, custom rate, custom charge, custom hire rate, "
-                            + "custom hire charge, custom price")
+            .also("charge out, charge out rate, contractor charge, contract charge, hire charge, "
+                    + "contract price, contract rate, "
+                    + "hire rate, contractor rate, hire price, contractor price, custom rate, "
+                    + "custom charge, custom hire rate, "
+                    + "custom hire charge, custom price")
             .help("Contractor's or hire charge; say per what in Charge unit.");
     /** What the charge is counted by. */
     public static final ColumnSpec CHARGE_UNIT = choice("Charge unit", Quantities.CHARGE_UNIT, Choices.CHARGE_UNIT)
@@ -301,20 +313,22 @@ public final class Machines {
             .help("everything, all but fuel, or machine only.");
     /** List price. */
     public static final ColumnSpec LIST_PRICE = number("List price", Quantities.LIST_PRICE)
-            .also(
-                    "manufacturer's list price, maker's list price, price of new machine, new machine price, price of a new machine, "
-                            + "new price, retail price, price new, replacement price, list, current list price, new list price")
+            .also("manufacturer's list price, maker's list price, price of new machine, "
+                    + "new machine price, price of a new machine, "
+                    + "new price, retail price, price new, replacement price, list, "
+                    + "current list price, new list price")
             .help("New, from the maker's list.");
     /** Purchase price. */
     public static final ColumnSpec PURCHASE_PRICE = number("Purchase price", Quantities.PURCHASE_PRICE)
-            .also(
-                    "initial investment, purchase value, acquisition cost, acquisition price, original purchase price, "
-                            + "price paid, bought for, purchase cost, capital cost, buying price, initial cost, original cost, first cost, initial price, original price")
+            .also("initial investment, purchase value, acquisition cost, acquisition price, original purchase price, "
+                    + "price paid, bought for, purchase cost, capital cost, buying price, "
+                    + "initial cost, original cost, first cost, initial price, original price")
             .help("What was paid.");
     /** Trade-in value. */
     public static final ColumnSpec TRADE_IN_VALUE = number("Trade-in value", Quantities.TRADE_IN_VALUE)
             .also("salvage price, estimated salvage value, estimated trade in value, estimated resale value, "
-                    + "trade in, salvage value, salvage, residual value, resale value, remaining value, sale value, terminal value, "
+                    + "trade in, salvage value, salvage, residual value, resale value, remaining value, "
+                    + "sale value, terminal value, "
                     + "end value, value at end")
             .help("At the end of its life.");
     /** Age. */
@@ -329,51 +343,68 @@ public final class Machines {
             .help("On the clock.");
     /** Life. */
     public static final ColumnSpec LIFE = number("Life", Quantities.LIFE)
-            .also(
-                    "length of ownership, years to be kept, length of life, "
-                            + "years kept, ownership period, life years, service life, economic life, working life, ownership life, "
-                            + "useful life, years to keep, depreciation years, depreciation period, years of life, years owned, years of ownership, lifetime, expected life, machine life")
+            .also("length of ownership, years to be kept, length of life, "
+                    + "years kept, ownership period, life years, service life, economic life, "
+                    + "working life, ownership life, "
+                    + "useful life, years to keep, depreciation years, depreciation period, "
+                    + "years of life, years owned, years of ownership, lifetime, expected life, "
+                    + "machine life")
             .help("Years it is kept.");
     /** Hours per year. */
     public static final ColumnSpec HOURS_PER_YEAR = number("Hours per year", Quantities.HOURS_PER_YEAR)
-            .also(
-                    "annual hours, hours/year, h/yr, hours a year, hrs per year, yearly hours, hrs/yr, hours per annum, hours pa, hours p a, hours of use per year, hours of use a year, annual hours of use, hours of annual use, hours used per year, hours used annually, annual operating hours, operating hours per year, annual hours used, h/year")
+            .also("annual hours, hours/year, h/yr, hours a year, hrs per year, yearly hours, hrs/yr, "
+                    + "hours per annum, hours pa, hours p a, hours of use per year, hours of use a year, "
+                    + "annual hours of use, hours of annual use, hours used per year, hours used annually, "
+                    + "annual operating hours, operating hours per year, annual hours used, h/year")
             .help("Worked in a year.");
 
     /** Rate of work. */
     public static final ColumnSpec RATE_OF_WORK = number("Rate of work", Quantities.TYPED_RATE)
-            .also(
-                    "ha/h, ha/hr, ac/hr, ha per h, ha per hour, hectares per hour, ac/h, ac per h, ac per hour, acres per hour, field capacity, "
-                            + "effective field capacity, effective capacity, actual field capacity, area capacity, "
-                            + "hectares an hour, acres an hour")
+            .also("ha/h, ha/hr, ac/hr, ha per h, ha per hour, hectares per hour, ac/h, ac per h, "
+                    + "ac per hour, acres per hour, field capacity, "
+                    + "effective field capacity, effective capacity, actual field capacity, area capacity, "
+                    + "hectares an hour, acres an hour")
             .help("Area done in an hour, all in, where you know it; else width, speed and efficiency.");
 
     /** Rows or furrows. */
     public static final ColumnSpec ROWS = number("Rows", Quantities.ROWS)
-            .also(
-                    "number of rows, no of rows, row units, bottoms, number of bottoms, furrows, number of furrows, shares, number of shares, number of bodies, bodies, shanks, number of shanks, no of shanks, coulters, number of coulters, no of coulters")
+            .also("number of rows, no of rows, row units, bottoms, number of bottoms, furrows, "
+                    + "number of furrows, shares, number of shares, number of bodies, bodies, shanks, "
+                    + "number of shanks, no of shanks, coulters, number of coulters, no of coulters")
             .help("Rows or furrows worked in one pass, where no working width is typed.");
     /** The width of each. */
     public static final ColumnSpec ROW_WIDTH = number("Row width", Quantities.ROW_WIDTH)
-            .also(
-                    "row spacing, width per row, width of row, bottom width, width of bottom, width per bottom, cut per bottom, furrow width, width of furrow, width per furrow, width of cut per bottom, knife spacing, spacing of rows, spacing of knives, shank spacing, spacing of shanks, share width, body width, coulter spacing, spacing of coulters")
+            .also("row spacing, width per row, width of row, bottom width, width of bottom, "
+                    + "width per bottom, cut per bottom, furrow width, width of furrow, width per furrow, "
+                    + "width of cut per bottom, knife spacing, spacing of rows, spacing of knives, "
+                    + "shank spacing, spacing of shanks, share width, body width, coulter spacing, "
+                    + "spacing of coulters")
             .help("Width that each of them works.");
 
     /** Flow of one nozzle. */
     public static final ColumnSpec NOZZLE_FLOW = number("Nozzle flow", Quantities.NOZZLE_FLOW)
-            .also(
-                    "nozzle discharge rate, discharge rate per nozzle, nozzle delivery rate, delivery per nozzle, gpm per nozzle, gpm/nozzle, nozzle capacity, tip capacity, tip flow rate, "
-                            + "nozzle output, flow per nozzle, output per nozzle, nozzle flow rate, nozzle discharge, nozzle delivery, "
-                            + "tip flow, tip output, l/min per nozzle, l/min/nozzle, litres per minute per nozzle, output of one nozzle, flow of one nozzle, flow rate per nozzle, discharge per nozzle, "
-                            + "average nozzle output, average nozzle flow, average output per nozzle, average flow per nozzle, mean nozzle output, mean nozzle flow, "
-                            + "mean output per nozzle, mean flow per nozzle, catch per nozzle, average catch per nozzle, collected per nozzle, caught per nozzle")
+            .also("nozzle discharge rate, discharge rate per nozzle, nozzle delivery rate, "
+                    + "delivery per nozzle, gpm per nozzle, gpm/nozzle, nozzle capacity, tip capacity, "
+                    + "tip flow rate, "
+                    + "nozzle output, flow per nozzle, output per nozzle, nozzle flow rate, "
+                    + "nozzle discharge, nozzle delivery, "
+                    + "tip flow, tip output, l/min per nozzle, l/min/nozzle, "
+                    + "litres per minute per nozzle, output of one nozzle, flow of one nozzle, "
+                    + "flow rate per nozzle, discharge per nozzle, "
+                    + "average nozzle output, average nozzle flow, average output per nozzle, "
+                    + "average flow per nozzle, mean nozzle output, mean nozzle flow, "
+                    + "mean output per nozzle, mean flow per nozzle, catch per nozzle, "
+                    + "average catch per nozzle, collected per nozzle, caught per nozzle")
             .help("Caught from one nozzle in a minute, as a mean.");
     /** Flow of all. */
     public static final ColumnSpec TOTAL_FLOW = number("Total flow", Quantities.TOTAL_FLOW)
-            .also(
-                    "total nozzle output, total nozzle flow, total nozzle discharge, total output of nozzles, output of all nozzles, flow of all nozzles, discharge of all nozzles, total boom output, total boom flow, total boom discharge, boom discharge rate, sprayer discharge rate, "
-                            + "boom output, boom flow, sprayer output, output of boom, total output, boom discharge, total discharge, "
-                            + "sprayer flow, total flow rate, lance output, sprayer discharge")
+            .also("total nozzle output, total nozzle flow, total nozzle discharge, "
+                    + "total output of nozzles, output of all nozzles, flow of all nozzles, "
+                    + "discharge of all nozzles, total boom output, total boom flow, total boom discharge, "
+                    + "boom discharge rate, sprayer discharge rate, "
+                    + "boom output, boom flow, sprayer output, output of boom, total output, "
+                    + "boom discharge, total discharge, "
+                    + "sprayer flow, total flow rate, lance output, sprayer discharge")
             .help("All nozzles together in a minute.");
     /** Pressure at work. */
     public static final ColumnSpec WORKING_PRESSURE = number("Working pressure", Quantities.PRESSURE)
@@ -384,24 +415,27 @@ public final class Machines {
 
     /** What the pump gives. */
     public static final ColumnSpec PUMP_FLOW = number("Pump flow", Quantities.PUMP_FLOW)
-            .also(
-                    "pump output, pump capacity, pump delivery, pump flow rate, pump rate, pump discharge, pump size, flow of pump, "
-                            + "output of pump, capacity of pump, spray pump flow, spray pump capacity, spray pump output")
+            .also("pump output, pump capacity, pump delivery, pump flow rate, pump rate, "
+                    + "pump discharge, pump size, flow of pump, "
+                    + "output of pump, capacity of pump, spray pump flow, spray pump capacity, "
+                    + "spray pump output")
             .help("Sprayers: what the pump gives at working pressure.");
     /** Wheel turns at work. */
     public static final ColumnSpec TURNS_LOADED = number("Wheel turns loaded", Quantities.TURNS_LOADED)
-            .also(
-                    "wheel revolutions with load, wheel revolutions under load, wheel revs with load, wheel revs under load, "
-                            + "wheel revs loaded, loaded wheel revs, wheel revolutions loaded,"
-                            + " loaded wheel revolutions, wheel turns at work, wheel turns with load, wheel turns under load, turns"
-                            + " loaded")
+            .also("wheel revolutions with load, wheel revolutions under load, wheel revs with load, "
+                    + "wheel revs under load, "
+                    + "wheel revs loaded, loaded wheel revs, wheel revolutions loaded,"
+                    + " loaded wheel revolutions, wheel turns at work, wheel turns with load, "
+                    + "wheel turns under load, turns"
+                    + " loaded")
             .help("Tractors: turns of a driving wheel over a distance, at work; usually 10.");
     /** Wheel turns without the load. */
     public static final ColumnSpec TURNS_UNLOADED = number("Wheel turns unloaded", Quantities.TURNS_UNLOADED)
-            .also(
-                    "wheel revolutions without load, wheel revolutions with no load, wheel revs without load, wheel revs no load, wheel revs with no load, "
-                            + "wheel revs unloaded, unloaded wheel revs, wheel"
-                            + " revolutions unloaded, unloaded wheel revolutions, wheel turns without load, turns unloaded")
+            .also("wheel revolutions without load, wheel revolutions with no load, "
+                    + "wheel revs without load, wheel revs no load, wheel revs with no load, "
+                    + "wheel revs unloaded, unloaded wheel revs, wheel"
+                    + " revolutions unloaded, unloaded wheel revolutions, "
+                    + "wheel turns without load, turns unloaded")
             .help("Over the same distance without the load, to the quarter turn.");
 
     /** The list. */
@@ -503,16 +537,21 @@ public final class Machines {
             .otherwiseMeasured(WORKING_WIDTH, "swath, swathe, bout, cut, front, comb, header")
             .otherwise(
                     WORKING_WIDTH,
-                    "effective working width, pick up width, pickup width, eff width, eff working width, boom length, boom size, bout size, tramline"
-                            + " width, sprayer width, implement width, spreading width, spread width, header width, head width,"
-                            + " cutterbar width, nominal width, front width, comb width, platform width, working breadth")
+                    "effective working width, pick up width, pickup width, eff width, eff working width, "
+                            + "boom length, boom size, bout size, tramline"
+                            + " width, sprayer width, implement width, spreading width, spread width, "
+                            + "header width, head width,"
+                            + " cutterbar width, nominal width, front width, comb width, platform width, "
+                            + "working breadth")
             .otherwise(
                     SPEED,
-                    "spray speed, average speed, average forward speed, typical speed, usual speed, normal speed, target"
+                    "spray speed, average speed, average forward speed, typical speed, usual speed, "
+                            + "normal speed, target"
                             + " speed, work speed, op speed, driving speed")
             .otherwiseMeasured(
                     OUTPUT,
-                    "material capacity, harvesting capacity, harvest capacity, forager capacity, forager output, chopping capacity, production rate, feed rate")
+                    "material capacity, harvesting capacity, harvest capacity, forager capacity, "
+                            + "forager output, chopping capacity, production rate, feed rate")
             // What was used in a season is told in hectares and litres under these.
             .otherwise(HOURS_PER_YEAR, "annual use")
             .otherwise(FUEL, "fuel used")
@@ -523,15 +562,19 @@ public final class Machines {
             .otherwiseMeasured(TEST_AREA, "area covered, area treated, plot area, area of plot")
             .otherwiseMeasured(
                     TIMED_DISTANCE,
-                    "distance covered, distance driven, distance walked, measured distance, test run, calibration distance")
+                    "distance covered, distance driven, distance walked, measured distance, test run, "
+                            + "calibration distance")
             .otherwiseMeasured(TEST_WEIGHT, "amount collected, quantity collected")
             .otherwise(SPEED, "tractor speed")
             // Beside the proper column they are of something else: a tractor's, the insurer's, of the books of a year.
             .otherwise(
                     POWER,
-                    "PTO horsepower, maximum PTO horsepower, max PTO horsepower, rated PTO horsepower, max PTO hp, maximum PTO"
-                            + " hp, rated PTO hp, rated PTO power, max PTO power, maximum PTO power, rated PTO kW, max PTO kW,"
-                            + " maximum PTO kW, engine horsepower, rated engine power, rated engine horsepower, max engine"
+                    "PTO horsepower, maximum PTO horsepower, max PTO horsepower, rated PTO horsepower, "
+                            + "max PTO hp, maximum PTO"
+                            + " hp, rated PTO hp, rated PTO power, max PTO power, maximum PTO power, "
+                            + "rated PTO kW, max PTO kW,"
+                            + " maximum PTO kW, engine horsepower, rated engine power, "
+                            + "rated engine horsepower, max engine"
                             + " power, maximum engine power, tractor power, tractor hp, tractor horsepower, tractor kW")
             .otherwise(WORKING_WIDTH, "rated width, spraying width, width sprayed, spray swath, spray swath width")
             .otherwise(ROAD_SPEED_EMPTY, "return speed")
@@ -542,7 +585,8 @@ public final class Machines {
             .otherwise(LIFE, "replacement interval, replacement period")
             .otherwise(
                     MASS,
-                    "tractor weight, weight of tractor, tractor mass, packing tractor weight, weight of packing tractor, rolling tractor weight")
+                    "tractor weight, weight of tractor, tractor mass, packing tractor weight, "
+                            + "weight of packing tractor, rolling tractor weight")
             .otherwiseMeasured(PUMP_FLOW, "pump, spray pump")
             .otherwiseMeasured(FIELD_EFFICIENCY, "time lost, lost time, time loss, loss of time")
             .otherwiseMeasured(ROUND_TIME, "round trip")
@@ -557,14 +601,17 @@ public final class Machines {
                     TEST_WEIGHT, "amount spread, amount applied, amount used, quantity used", TEST_AREA, TIMED_DISTANCE)
             .otherwiseBeside(
                     TEST_VOLUME,
-                    "water to refill, volume to refill, refill volume, volume used, volume sprayed, volume applied, volume collected, water applied, water sprayed, litres used, liters"
-                            + " used, litres sprayed, liters sprayed, gallons used, gallons sprayed, liquid used, spray used",
+                    "water to refill, volume to refill, refill volume, volume used, volume sprayed, "
+                            + "volume applied, volume collected, water applied, water sprayed, litres used, liters"
+                            + " used, litres sprayed, liters sprayed, gallons used, gallons sprayed, "
+                            + "liquid used, spray used",
                     TEST_AREA,
                     TIMED_DISTANCE)
             .otherwiseBeside(
                     TEST_WEIGHT,
                     "weight spread, weight applied, weight of material, weight of seed, weight of fertiliser, weight of"
-                            + " fertilizer, material spread, product spread, fertiliser spread, fertilizer spread, pounds spread, pounds"
+                            + " fertilizer, material spread, product spread, fertiliser spread, "
+                            + "fertilizer spread, pounds spread, pounds"
                             + " applied",
                     TEST_AREA,
                     TIMED_DISTANCE)
@@ -576,7 +623,8 @@ public final class Machines {
             .told("secs", TIMED_SECONDS, TIMED_DISTANCE)
             .otherwise(
                     FUEL,
-                    "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, gal per hr, gal/hr, gal/h, gph, lph,"
+                    "litres per hour, litres per hr, litres an hour, gallons per hour, gal per hour, "
+                            + "gal per hr, gal/hr, gal/h, gph, lph,"
                             + " l/hr, l/h, litres/hour, gallons/hour")
             .otherwiseMeasured(CHARGE, "hire, hire cost, contractor cost, contractor, contract")
             .otherwise(TURN_TIME, "turning")
@@ -590,11 +638,13 @@ public final class Machines {
             .otherwiseMeasured(HIGHEST_SPEED, "max, highest")
             .otherwiseMeasured(
                     FILL_TIME,
-                    "filling, loading, load time, loading time, mix and fill, mix fill, load and fill, load fill, mixing and filling, load"
+                    "filling, loading, load time, loading time, mix and fill, mix fill, load and fill, "
+                            + "load fill, mixing and filling, load"
                             + " and fill time, load fill time, mix and fill time, mix fill time")
             .otherwiseMeasured(
                     PAYLOAD,
-                    "hopper, hopper capacity, hopper size, hopper load, bin, bin capacity, box capacity, box cap, truck capacity, trailer capacity, wagon capacity, body load, cap")
+                    "hopper, hopper capacity, hopper size, hopper load, bin, bin capacity, box capacity, "
+                            + "box cap, truck capacity, trailer capacity, wagon capacity, body load, cap")
             .otherwise(MASS, "ballasted weight, ballasted mass, working weight")
             .otherwise(LIST_PRICE, "cost new, new cost, new value, value new, value when new")
             .otherwiseMeasured(
@@ -616,15 +666,21 @@ public final class Machines {
             .otherwiseMeasured(HOURS_PER_DAY, "work day, working hours, day length, daily hours")
             .otherwise(
                     OWN_OR_HIRED,
-                    "own custom, own or custom, owned or custom, custom or own, own contract, own or contract, own contractor, owned contracted")
+                    "own custom, own or custom, owned or custom, custom or own, own contract, "
+                            + "own or contract, own contractor, owned contracted")
             .otherwise(
                     TRADE_IN_VALUE,
-                    "resale, residual, trade in price, second hand value, expected trade in, trade in expected, expected trade in"
+                    "resale, residual, trade in price, second hand value, expected trade in, "
+                            + "trade in expected, expected trade in"
                             + " value")
             .otherwise(
                     MACHINE,
-                    "rig, spray rig, sprayer rig, boomspray, boom spray, boomsprayer, boom sprayer, applicator, gear, kit, m/c, tractor, tractor name, trailer, trailer name, wagon, forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, planter, drill, spreader,"
-                            + " fertiliser spreader, fertilizer spreader, muck spreader, manure spreader, tanker, slurry tanker, plough,"
+                    "rig, spray rig, sprayer rig, boomspray, boom spray, boomsprayer, boom sprayer, "
+                            + "applicator, gear, kit, m/c, tractor, tractor name, trailer, trailer name, wagon, "
+                            + "forager, mower, truck, truck name, excavator, digger, combine, knapsack, baler, "
+                            + "planter, drill, spreader,"
+                            + " fertiliser spreader, fertilizer spreader, muck spreader, manure spreader, "
+                            + "tanker, slurry tanker, plough,"
                             + " plow, cultivator, harvester, forage harvester, chopper, loader, header")
             .ifNamed(MACHINE, "machine description, description, vehicle, asset, item")
             .unclear(List.of("work rate"), OUTPUT, FIELD_EFFICIENCY)

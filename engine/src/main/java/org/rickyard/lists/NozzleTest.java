@@ -53,11 +53,17 @@ public final class NozzleTest {
             .otherwise(NOZZLE, "no, number, tip no, tip number, jet number, nozzle position")
             .otherwise(
                     FLOW,
-                    "l/min, ml/min, oz/min, fl oz/min, ounces per minute, litres per minute, litres/min, gpm, ounces caught per minute, nozzle discharge, volume collected, amount collected, volume caught, amount caught, measured, measured output, discharge, collected, caught")
+                    "l/min, ml/min, oz/min, fl oz/min, ounces per minute, litres per minute, litres/min, "
+                            + "gpm, ounces caught per minute, nozzle discharge, volume collected, "
+                            + "amount collected, volume caught, amount caught, measured, measured output, "
+                            + "discharge, collected, caught")
             .otherwise(
                     NEW_FLOW,
-                    "original output, original flow, manufacturer's flow, manufacturers flow, tip chart flow, new tip gpm, nominal, nominal output, rated flow, rated output, rated, chart, chart output, catalogue flow,"
-                            + " expected flow, expected output, expected, target flow, new output, new tip, new nozzle, new jet, new tip flow, new tip output")
+                    "original output, original flow, manufacturer's flow, manufacturers flow, "
+                            + "tip chart flow, new tip gpm, nominal, nominal output, rated flow, rated output, "
+                            + "rated, chart, chart output, catalogue flow,"
+                            + " expected flow, expected output, expected, target flow, new output, "
+                            + "new tip, new nozzle, new jet, new tip flow, new tip output")
             .otherwise(PRESSURE, "bar, psi, kpa")
             .needsHeaders(3);
 }

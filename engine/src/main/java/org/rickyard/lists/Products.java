@@ -97,9 +97,9 @@ public final class Products {
             .help("Kilograms in a litre; of what is spread or drilled, as it lies in the hopper.");
     /** Pack size. */
     public static final ColumnSpec PACK_SIZE = number("Pack size", Quantities.PACK_SIZE)
-            .also(
-                    "pack volume, bottle size, drum size, pack contents, "
-                            + "pack, container size, container, can size, bag size, package size, pkg size, pkg, jug size, drum, jug")
+            .also("pack volume, bottle size, drum size, pack contents, "
+                    + "pack, container size, container, can size, bag size, package size, "
+                    + "pkg size, pkg, jug size, drum, jug")
             .help("In the product's unit.");
     /** Stock. */
     public static final ColumnSpec STOCK = number("Stock", Quantities.STOCK)

@@ -23,9 +23,9 @@ public final class Shared {
                     + " property, ranch, estate";
 
     /** Land as it was surveyed in squares: a field where no other header names one. */
-    static final String SURVEYED_LAND =
-            "quarter, quarter section, land location, land loc, legal land location, legal land description, legal location,"
-                    + " legal description, legal";
+    static final String SURVEYED_LAND = "quarter, quarter section, land location, land loc, legal land location, "
+            + "legal land description, legal location,"
+            + " legal description, legal";
 
     public static final ColumnSpec BLOCK =
             text("Block", Quantities.BLOCK).also("block name, field block").help("Fields worked together.");
@@ -51,9 +51,11 @@ public final class Shared {
                     + "travel speed, spraying speed, operating speed, walking speed, walking pace, pace")
             .help("At work in the field.");
     public static final ColumnSpec HOURS_PER_DAY = number("Hours per day", Quantities.HOURS_PER_DAY)
-            .also(
-                    "field hours per day, field hours a day, field hours/day, hours available per day, working hours per day, hours worked per day, field time per day, operating hours per day, daily field hours, hours of field work per day, hours of fieldwork per day, "
-                            + "hours/day, h/day, working day, hours a day, hrs per day, hrs/day, daily hours")
+            .also("field hours per day, field hours a day, field hours/day, hours available per day, "
+                    + "working hours per day, hours worked per day, field time per day, "
+                    + "operating hours per day, daily field hours, hours of field work per day, "
+                    + "hours of fieldwork per day, "
+                    + "hours/day, h/day, working day, hours a day, hrs per day, hrs/day, daily hours")
             .help("Hours worked in a day.");
     static final ColumnSpec START =
             date("Start", Quantities.CUT_START).also("start date, from, date from, from date, first day, begin");
@@ -68,16 +70,20 @@ public final class Shared {
             .help("From the nearest edge to the nearest ditch, stream or drain.");
 
     static final String DM_AT_CUTTING =
-            "DM mown, mown DM, DM as mown, DM when mown, DM as cut, DM when cut, DM at cut, dry matter at cutting, DM cut, DM cutting, DM standing, standing DM, "
+            "DM mown, mown DM, DM as mown, DM when mown, DM as cut, DM when cut, DM at cut, "
+                    + "dry matter at cutting, DM cut, DM cutting, DM standing, standing DM, "
                     + "DM at mowing, dry matter at mowing, dry matter at cut, cutting DM, "
                     + "moisture at cutting, moisture at mowing, standing dry matter";
     static final String DM_AT_ENSILING =
-            "DM clamped, clamped DM, DM when clamped, DM baled, DM as baled, DM ensiling, DM ensiled, dry matter at ensiling, DM at clamping, ensiling DM, "
+            "DM clamped, clamped DM, DM when clamped, DM baled, DM as baled, DM ensiling, DM ensiled, "
+                    + "dry matter at ensiling, DM at clamping, ensiling DM, "
                     + "DM carted, DM as carted, DM wilted, wilted DM, dry matter ensiled, DM at lifting, "
                     + "DM in clamp, clamp DM, DM pit, pit DM, moisture at ensiling, harvest DM, moisture at harvest, "
                     + "DM at harvest, dry matter at harvest, harvest dry matter, harvest moisture, DM in pit, "
                     + "DM at chopping, "
-                    + "DM at baling, dry matter at baling, moisture at baling, DM when baled, DM as ensiled, dry matter as ensiled, DM when ensiled, DM as clamped, DM after wilting";
+                    + "DM at baling, dry matter at baling, moisture at baling, DM when baled, "
+                    + "DM as ensiled, dry matter as ensiled, DM when ensiled, DM as clamped, "
+                    + "DM after wilting";
     static final List<String> LONE_DM =
             List.of("DM", "dry matter", "DM content", "dry matter content", "moisture", "DM analysis");
 }

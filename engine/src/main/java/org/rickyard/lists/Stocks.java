@@ -29,7 +29,8 @@ public final class Stocks {
             .also("quantity in store, tonnage in store, present stock, current stock, stock in hand, weight in store, "
                     + "tonnes, quantity, amount in store, stock, in store, tonnage, fresh weight, tons, "
                     + "tonnes in store, tonnes left, tonnes fresh, fresh tonnes, tonnes on hand, on hand, "
-                    + "amount on hand, tons as fed, tonnes as fed, as fed tons, as fed tonnes, t as fed, tons left as fed, tonnes left as fed, tons on hand as fed, tons fresh, fresh tons, "
+                    + "amount on hand, tons as fed, tonnes as fed, as fed tons, as fed tonnes, t as fed, "
+                    + "tons left as fed, tonnes left as fed, tons on hand as fed, tons fresh, fresh tons, "
                     + "wet tons, tons wet, t fresh, fresh t, amount fresh, "
                     + "stock on hand, quantity on hand, amount left, t left, tons left, t in store")
             .help("Fresh; or give Count and Weight each.");
@@ -41,8 +42,12 @@ public final class Stocks {
             .help("How many bales.");
     /** Weight of one. */
     public static final ColumnSpec WEIGHT_EACH = number("Weight each", Quantities.WEIGHT_EACH)
-            .also(
-                    "bale weight, weight per bale, weight of each, weight, mass each, kg each, kg/bale, kg per bale, weight/bale, average bale weight, lb/bale, lb per bale, lbs/bale, lbs per bale, tonnes per bale, tons per bale, t per bale, t/bale, tonnes/bale, t fresh per bale, fresh t per bale, kg fresh per bale, fresh kg per bale, fresh weight per bale, fresh weight of bale, fresh weight of a bale, fresh bale weight, bale weight fresh")
+            .also("bale weight, weight per bale, weight of each, weight, mass each, kg each, kg/bale, "
+                    + "kg per bale, weight/bale, average bale weight, lb/bale, lb per bale, lbs/bale, "
+                    + "lbs per bale, tonnes per bale, tons per bale, t per bale, t/bale, tonnes/bale, "
+                    + "t fresh per bale, fresh t per bale, kg fresh per bale, fresh kg per bale, "
+                    + "fresh weight per bale, fresh weight of bale, fresh weight of a bale, "
+                    + "fresh bale weight, bale weight fresh")
             .help("Fresh weight of one bale.");
     /** Dry matter. */
     public static final ColumnSpec DM = number("DM", Quantities.STORE_DM)
@@ -92,7 +97,8 @@ public final class Stocks {
             .otherwise(STORE, "storage, stored in")
             .otherwise(
                     AMOUNT,
-                    "tonnes of silage, tons of silage, silage in stock, silage stock, fodder stock, tonnes in pit, tonnes in"
+                    "tonnes of silage, tons of silage, silage in stock, silage stock, fodder stock, "
+                            + "tonnes in pit, tonnes in"
                             + " clamp, tonnes in silo, tons in silo, tons in bunker, total tonnes, total tons")
             .otherwise(COUNT, "total bales, total number of bales")
             .otherwiseMeasured(WEIGHT_EACH, "unit weight, average weight, mean weight, each")
