@@ -167,10 +167,14 @@ final class OurSheets {
      * be the one that another's marker was left with. Pages of ours are told by what they are called: they are no lists.
      */
     private void keepUnmarked(List<Marked> marked, List<SheetRef> sheets, RunState state) {
+        // Every run records its Summary. Where the record is there, a page that it does not name was never ours.
+        if (marked.isEmpty() || state.name(SheetSet.SUMMARY).isPresent()) {
+            return;
+        }
         Set<String> ids = new HashSet<>();
         marked.forEach(each -> ids.add(each.id()));
         SheetSet.NAMES.forEach((id, name) -> {
-            if (!marked.isEmpty() && !ids.contains(id) && state.name(id).isEmpty()) {
+            if (!ids.contains(id)) {
                 sheets.stream()
                         .filter(sheet -> sheet.name().equalsIgnoreCase(name) && isClients(sheet))
                         .forEach(sheet -> kept.put(sheet, Kept.UNRECORDED));

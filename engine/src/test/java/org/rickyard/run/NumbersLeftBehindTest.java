@@ -1,6 +1,7 @@
 package org.rickyard.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.testing.FarmBook.row;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,6 +17,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDefinedName;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.testing.FarmBook;
 
 /**
  * Old libraries for scripts leave the numbers of sheets' names as they are when sheets are deleted or moved: the marks of
@@ -116,6 +118,20 @@ class NumbersLeftBehindTest extends AfterAFirstRun {
 
     private static boolean isMark(String name) {
         return name.equals(OurSheets.MARKER) || name.equals(OurSheets.KEPT_MARKER);
+    }
+
+    /** A farm that sprays nothing has no cards of ours, and its client may call a sheet so. */
+    @Test
+    void aPageOfTheClientsThatIsCalledAsOneOfOursMayBeStaysHis() throws IOException {
+        Path own = FarmBook.empty()
+                .sheet("Fields", row("Field", "Area (ha)"), row("Top", 5))
+                .sheet("Spray cards", row("Machine", "Type", "Width (m)", "Speed (km/h)"), row("Mower", "mower", 3, 10))
+                .write(folder.resolve("own.xlsx"));
+        Runs.Run once = Runs.run(own, folder.resolve("once.xlsx"));
+        Runs.Run twice = Runs.run(once.file(), folder.resolve("twice.xlsx"));
+        assertThat(once.sheets()).doesNotContain("Spray cards").contains("Work rates");
+        assertThat(twice.messages()).isEqualTo(once.messages());
+        assertThat(Files.mismatch(twice.file(), once.file())).isEqualTo(-1);
     }
 
     private void knownAfter(Change change) throws IOException {
