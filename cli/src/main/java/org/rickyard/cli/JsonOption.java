@@ -67,7 +67,7 @@ final class JsonOption {
             // A file that is there is replaced, and nobody's workbook shall be so for a slip.
             throw wrong("--json must not name a workbook; the name of the JSON should end in .json");
         }
-        return OutputFile.isChannel(file)
+        return SafeReplacement.isChannel(file)
                 ? new Output(console, null, file, null)
                 : new Output(console, OutputFile.begin(file), null, null);
     }

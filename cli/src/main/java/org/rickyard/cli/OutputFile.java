@@ -24,11 +24,6 @@ final class OutputFile {
         return SafeReplacement.begin(file);
     }
 
-    /** Whether a name leads to a pipe or a device: it is written into, for to put a file in its place would destroy it. */
-    static boolean isChannel(Path file) {
-        return Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file);
-    }
-
     private static OutputException failure(Path file, String reason) {
         return OutputException.of(file, new NoSuchFileException(file.toString(), null, reason));
     }

@@ -46,14 +46,14 @@ final class SprayAsideFamily {
         plan.add(SprayHourTables.FLOW_RATES, family.withFlow(), "no machine has a flow typed");
         boolean weighed = family.machines.has(Machines.TEST_WEIGHT);
         plan.add(
-                SprayHourTables.areaTests(family.isTestOverRun(Machines.TEST_VOLUME)),
+                AreaTestTables.sprayed(family.isTestOverRun(Machines.TEST_VOLUME)),
                 weighed
                         ? family.machinesWith(Machines.TEST_VOLUME)
                         : family.machinesWith(Machines.TEST_AREA, Machines.TEST_VOLUME),
                 "no machine has a test area typed");
         if (weighed) {
             plan.add(
-                    SpreadTables.tests(family.isTestOverRun(Machines.TEST_WEIGHT)),
+                    AreaTestTables.spread(family.isTestOverRun(Machines.TEST_WEIGHT)),
                     family.machinesWith(Machines.TEST_WEIGHT),
                     "no machine has a test weight typed");
         }

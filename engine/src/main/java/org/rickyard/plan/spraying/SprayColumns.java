@@ -83,7 +83,7 @@ final class SprayColumns {
         return new TableColumn.Link(symbol, places, true);
     }
 
-    private static TableColumn.Link machine(Symbol symbol, org.rickyard.lists.ColumnSpec column) {
+    static TableColumn.Link machine(Symbol symbol, org.rickyard.lists.ColumnSpec column) {
         return Names.link(symbol, Candidate.typed(Role.MACHINE, column));
     }
 

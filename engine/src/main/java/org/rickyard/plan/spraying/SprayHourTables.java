@@ -3,7 +3,6 @@ package org.rickyard.plan.spraying;
 import static org.rickyard.plan.spraying.SprayColumns.result;
 import static org.rickyard.plan.spraying.SprayColumns.step;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
@@ -322,34 +321,4 @@ final class SprayHourTables {
             List.of(),
             Cautions.SPRAYING,
             List.of());
-
-    /** One row per machine with a test over an area. */
-    private static final TableSpec AREA_TESTS = areaTests(SprayColumns.TEST_AREA);
-
-    private static final TableSpec AREA_TESTS_OF_RUNS = areaTests(SprayColumns.TEST_AREA_OF_RUN);
-
-    /**
-     * One row per machine with a test over an area.
-     *
-     * @param ofRuns whether the area of any is told by how far and how wide it was
-     */
-    static TableSpec areaTests(boolean ofRuns) {
-        return ofRuns ? AREA_TESTS_OF_RUNS : AREA_TESTS;
-    }
-
-    private static TableSpec areaTests(List<TableColumn> area) {
-        List<TableColumn> columns = new ArrayList<>(List.of(Names.MACHINE_HOLDING, Names.MACHINE));
-        columns.addAll(area);
-        columns.add(Names.link(Quantities.TEST_VOLUME, Candidate.typed(Role.MACHINE, Machines.TEST_VOLUME)));
-        columns.add(result(SmallSprayers.AREA_TEST_RATE));
-        return new TableSpec(
-                "area-tests",
-                "Area tests",
-                "Area tests: water used on an area",
-                "one row per machine with a test area",
-                Sentences.appended(columns, List.of()),
-                List.of(),
-                List.of(),
-                List.of());
-    }
 }

@@ -1,6 +1,5 @@
 package org.rickyard.plan.spraying;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.rickyard.formula.Condition;
@@ -86,36 +85,6 @@ final class SpreadTables {
      */
     static TableSpec products(boolean rounds) {
         return rounds ? PRODUCTS_IN_ROUNDS : PRODUCTS;
-    }
-
-    /** One row per machine whose output was weighed on an area. */
-    private static final TableSpec TESTS = tests(SprayColumns.TEST_AREA);
-
-    private static final TableSpec TESTS_OF_RUNS = tests(SprayColumns.TEST_AREA_OF_RUN);
-
-    /**
-     * One row per machine whose output was weighed on an area.
-     *
-     * @param ofRuns whether the area of any is told by how far and how wide it was
-     */
-    static TableSpec tests(boolean ofRuns) {
-        return ofRuns ? TESTS_OF_RUNS : TESTS;
-    }
-
-    private static TableSpec tests(List<TableColumn> area) {
-        List<TableColumn> columns = new ArrayList<>(List.of(Names.MACHINE_HOLDING, Names.MACHINE));
-        columns.addAll(area);
-        columns.add(Names.link(Quantities.TEST_WEIGHT, Candidate.typed(Role.MACHINE, Machines.TEST_WEIGHT)));
-        columns.add(SprayColumns.result(Spreading.TEST_RATE));
-        return new TableSpec(
-                "spreader-tests",
-                "Spreader tests",
-                "Spreader tests: what was weighed on an area",
-                "one row per machine with a test weight",
-                Sentences.appended(columns, List.of()),
-                List.of(),
-                List.of(),
-                List.of());
     }
 
     private static TableSpec products(List<TableColumn> columns) {

@@ -51,6 +51,11 @@ public final class SafeReplacement implements Closeable {
      */
     public record Outcome(boolean written, Optional<Path> former) {}
 
+    /** Whether a name leads to a pipe or a device: it is written into, for to put a file in its place would destroy it. */
+    public static boolean isChannel(Path file) {
+        return Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file);
+    }
+
     /**
      * Prepares to write a file, present or not. Symbolic links are followed, so that the link stays and the file it
      * leads to is replaced. What a killed run has left beside it is removed.
@@ -59,7 +64,7 @@ public final class SafeReplacement implements Closeable {
      */
     public static SafeReplacement begin(Path file) throws OutputException {
         try {
-            if (Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file)) {
+            if (isChannel(file)) {
                 throw new OutputException(Reason.NO_FILE, String.valueOf(file.getFileName()));
             }
             Path target = resolved(file);
