@@ -114,15 +114,16 @@ final class Binder {
             wordsAt.put(qualifier, table.address(table.headerRow(), sheetColumn));
         }
         ShownInCells shown = ShownInCells.of(table, sheetColumn, column);
-        if (rest.isEmpty() && shown.unit() != null) {
+        HeaderText bare = heading.dated() ? HeaderText.of(header).withoutYear() : null;
+        String name = bare == null ? header : Words.trim(bare.raw());
+        if (rest.isEmpty() && shown.unit() != null && !saysUnit(measure.unit(column, name, ""))) {
             rest = shown.unit();
             findings.add(Finding.note(
                     table.address(table.headerRow(), sheetColumn),
                     "The unit of " + Words.quoted(header) + " is taken from how its cells are shown: " + rest + "."));
         }
         rest = column.isNumeric() ? HeaderUnit.whole(column, rest) : rest;
-        HeaderText bare = heading.dated() ? HeaderText.of(header).withoutYear() : null;
-        ColumnUnit unit = measure.unit(column, bare == null ? header : Words.trim(bare.raw()), rest);
+        ColumnUnit unit = measure.unit(column, name, rest);
         String doubt = shown.doubt(unit.unit(), rest, customary);
         if (doubt == null && !heading.settled()) {
             doubt = measure.contradiction(column, header, heading.rest(), inRow);
@@ -144,6 +145,11 @@ final class Binder {
             unit = ColumnUnit.asked(doubt);
         }
         return new Binding(sheetColumn, header, rest, unit, unit.question() != null);
+    }
+
+    /** "Acres" says its unit by its name: cells that show another one contradict it, and those that show none do not. */
+    private static boolean saysUnit(ColumnUnit ofName) {
+        return ofName.unit() != null && !ofName.assumed();
     }
 
     /** What must be asked, or was taken for granted, about the unit of a header that is read. */
