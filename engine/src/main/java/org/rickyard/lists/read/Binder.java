@@ -9,6 +9,7 @@ import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.HeaderUnit;
 import org.rickyard.lists.header.Heading;
@@ -42,6 +43,7 @@ final class Binder {
     private final HeaderMeasure measure;
     private final UnitsAssumed assumed;
     private final RivalHeaders rivals;
+    private final PowerBasis power;
 
     Binder(FoundTable table, HeaderRow.Match match, CustomaryUnits customary, List<Finding> findings) {
         this.table = table;
@@ -52,6 +54,7 @@ final class Binder {
         this.measure = new HeaderMeasure(table, spec, customary);
         this.assumed = new UnitsAssumed(spec, customary);
         this.rivals = new RivalHeaders(table, spec, customary, findings);
+        this.power = new PowerBasis(table, bindings, words, findings);
     }
 
     Bound bind() {
@@ -64,7 +67,7 @@ final class Binder {
                 askWhichColumn(heading, match.firstColumn() + i);
             }
         }
-        new PowerBasis(table, bindings, words, findings).ask();
+        power.ask();
         new HerdIntake(table, bindings, findings).ask();
         new CountedBales(table, bindings, findings).ask();
         assumed.tell(table, bindings, findings);
@@ -88,6 +91,9 @@ final class Binder {
             }
         }
         rivals.leaveOtherYears(column, match, places);
+        if (column == Machines.POWER && !settled && places.size() > 1) {
+            power.leaveOther(match, places);
+        }
         List<Binding> found = new ArrayList<>();
         for (int place : places) {
             found.add(binding(column, match.headings()[place], match.firstColumn() + place));
