@@ -14,6 +14,7 @@ import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.FeedOut;
+import org.rickyard.trade.silage.FeedStock;
 
 /** Cautions beside what they touch, each just where it begins and just where it does not; and those of whole sheets. */
 class SilageCautionsTest {
@@ -327,6 +328,25 @@ class SilageCautionsTest {
 
     private static void on(SilageBook book, String sheet, String... dangers) {
         assertThat(String.join(" ", book.texts(sheet))).as(sheet).contains(dangers);
+    }
+
+    /** 100 bales of 600 kg are 60 t; a tenth of what was typed is let pass. */
+    @ParameterizedTest
+    @CsvSource({"66, false", "67, true", "55, false", "54, true"})
+    void anAmountThatIsNotWhatWasCountedAndWeighed(double tonnes, boolean said) throws IOException {
+        try (SilageBook book = book(clamp("Main"))
+                .list(
+                        "Stocks",
+                        row("Store", "Kind", "Amount (t)", "Count", "Weight each (kg)", "DM (%)"),
+                        row("Stack", "bales", tonnes, 100, 600, 40))
+                .run()) {
+            String caution = "count × weight each is not the amount typed";
+            assertThat(book.cautions("feed-stocks", 0).contains(caution)).isEqualTo(said);
+            assertThat(book.number("feed-stocks", FeedStock.IN_HAND, 0)).isEqualTo(tonnes, within(1e-9));
+            assertThat(book.findings().stream().filter(finding -> finding.contains(caution)))
+                    .hasSize(said ? 1 : 0);
+            assertThat(book.disagreements()).isEmpty();
+        }
     }
 
     /** 40 × 10 × 2 m at 600 kg/m3 are 480 t. */

@@ -9,6 +9,7 @@ import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.HeaderUnit;
 import org.rickyard.lists.header.Heading;
@@ -42,6 +43,7 @@ final class Binder {
     private final HeaderMeasure measure;
     private final UnitsAssumed assumed;
     private final RivalHeaders rivals;
+    private final PowerBasis power;
 
     Binder(FoundTable table, HeaderRow.Match match, CustomaryUnits customary, List<Finding> findings) {
         this.table = table;
@@ -52,6 +54,7 @@ final class Binder {
         this.measure = new HeaderMeasure(table, spec, customary);
         this.assumed = new UnitsAssumed(spec, customary);
         this.rivals = new RivalHeaders(table, spec, customary, findings);
+        this.power = new PowerBasis(table, bindings, words, findings);
     }
 
     Bound bind() {
@@ -64,7 +67,7 @@ final class Binder {
                 askWhichColumn(heading, match.firstColumn() + i);
             }
         }
-        new PowerBasis(table, bindings, words, findings).ask();
+        power.ask();
         new HerdIntake(table, bindings, findings).ask();
         new CountedBales(table, bindings, findings).ask();
         assumed.tell(table, bindings, findings);
@@ -88,6 +91,9 @@ final class Binder {
             (heading.settled() || !settled ? places : passedOver).add(i);
         }
         rivals.leaveOtherYears(column, match, places);
+        if (column == Machines.POWER && !settled && places.size() > 1) {
+            power.leaveOther(match, places);
+        }
         List<Binding> found = new ArrayList<>();
         for (int place : places) {
             found.add(binding(column, match.headings()[place], match.firstColumn() + place));
@@ -121,15 +127,16 @@ final class Binder {
             wordsAt.put(qualifier, table.address(table.headerRow(), sheetColumn));
         }
         ShownInCells shown = ShownInCells.of(table, sheetColumn, column);
-        if (rest.isEmpty() && shown.unit() != null) {
+        HeaderText bare = heading.dated() ? HeaderText.of(header).withoutYear() : null;
+        String name = bare == null ? header : Words.trim(bare.raw());
+        if (rest.isEmpty() && shown.unit() != null && !saysUnit(measure.unit(column, name, ""))) {
             rest = shown.unit();
             findings.add(Finding.note(
                     table.address(table.headerRow(), sheetColumn),
                     "The unit of " + Words.quoted(header) + " is taken from how its cells are shown: " + rest + "."));
         }
         rest = column.isNumeric() ? HeaderUnit.whole(column, rest) : rest;
-        HeaderText bare = heading.dated() ? HeaderText.of(header).withoutYear() : null;
-        ColumnUnit unit = measure.unit(column, bare == null ? header : Words.trim(bare.raw()), rest);
+        ColumnUnit unit = measure.unit(column, name, rest);
         String doubt = shown.doubt(unit.unit(), rest, customary);
         if (doubt == null && !heading.settled()) {
             doubt = measure.contradiction(column, header, heading.rest(), inRow);
@@ -151,6 +158,11 @@ final class Binder {
             unit = ColumnUnit.asked(doubt);
         }
         return new Binding(sheetColumn, header, rest, unit, unit.question() != null);
+    }
+
+    /** "Acres" says its unit by its name: cells that show another one contradict it, and those that show none do not. */
+    private static boolean saysUnit(ColumnUnit ofName) {
+        return ofName.unit() != null && !ofName.assumed();
     }
 
     /** What must be asked, or was taken for granted, about the unit of a header that is read. */

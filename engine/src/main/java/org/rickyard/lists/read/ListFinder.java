@@ -20,6 +20,8 @@ import org.rickyard.lists.Lists;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Place;
 import org.rickyard.lists.Products;
+import org.rickyard.lists.header.FlatList;
+import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.table.DryFields;
 import org.rickyard.lists.table.FoundTable;
@@ -67,6 +69,7 @@ public final class ListFinder {
                 .withoutSecond(tables);
         Map<FoundTable, HoldingAbove.Named> above = HoldingAbove.of(tables, new ArrayList<>());
         tables = new FieldLists(reader(false, above), findings).withoutRepeated(tables);
+        withoutSecondMachines(tables);
         findings.addAll(Hidden.rowsAndColumns(tables));
         boolean dashesAreNames = tables.stream().anyMatch(ListFinder::namesARowByADash);
         RowsOfList reader = reader(dashesAreNames, HoldingAbove.of(tables, findings));
@@ -87,6 +90,23 @@ public final class ListFinder {
         LocalDate dayZero =
                 sheets.isEmpty() ? Grid.USUAL_DAY_ZERO : sheets.get(0).dayZero();
         return new FoundLists(rows, List.copyOf(new LinkedHashSet<>(findings)), customary, places, dayZero);
+    }
+
+    /** Where the workbook has a machine list proper, what stands of machines beside the jobs of a flat list is no second one. */
+    private void withoutSecondMachines(List<FoundTable> tables) {
+        if (tables.stream().noneMatch(table -> table.chief() == Machines.LIST)) {
+            return;
+        }
+        for (FoundTable table : tables) {
+            HeaderRow.Match machines = table.role(Machines.LIST);
+            if (machines != null && table.chief() != Machines.LIST) {
+                table.dropRole(Machines.LIST);
+                findings.add(Finding.note(
+                        table.address(table.headerRow(), table.firstColumn()),
+                        "This list says of machines what they are (" + FlatList.ofMachines(machines, table.headers())
+                                + "), but the workbook has a machine list too: it is taken from the machine list."));
+            }
+        }
     }
 
     /** Where something is called "-" or "?", another list that says so means it, and not that there is none. */

@@ -1,15 +1,21 @@
 package org.rickyard.lists.read;
 
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
 import org.rickyard.lists.Machines;
+import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.Words;
 
-/** Whether the power of machines is the engine's or the PTO's, where the headers of their list leave it open. */
+/** Whether the power of machines is the engine's or the PTO's, where the headers of their list leave it open or say both. */
 final class PowerBasis {
+    private static final String AT_PTO = "PTO";
+
     private final FoundTable table;
     private final Map<ColumnSpec, List<Binding>> bindings;
     private final Map<ColumnSpec, String> words;
@@ -24,6 +30,44 @@ final class PowerBasis {
         this.bindings = bindings;
         this.words = words;
         this.findings = findings;
+    }
+
+    /**
+     * Of "Engine hp" beside "PTO hp", which measure two things of one tractor, the one that is filled for more machines
+     * is read, and of two alike the PTO's, of which less has to be reckoned; the other is told.
+     */
+    void leaveOther(HeaderRow.Match match, List<Integer> places) {
+        Map<String, Integer> byBasis = new LinkedHashMap<>();
+        for (int place : places) {
+            String basis = match.headings()[place].word();
+            if (basis == null || byBasis.put(basis, place) != null) {
+                return;
+            }
+        }
+        int read = places.stream()
+                .max(Comparator.comparingInt((Integer place) -> filled(match.firstColumn() + place))
+                        .thenComparing(place -> AT_PTO.equals(match.headings()[place].word())))
+                .orElseThrow();
+        for (int place : places) {
+            if (place != read) {
+                int sheetColumn = match.firstColumn() + place;
+                findings.add(Finding.note(
+                        table.address(table.headerRow(), sheetColumn),
+                        Words.quoted(table.headers()[sheetColumn])
+                                + " is not read: the Power of Machines is taken from "
+                                + Words.quoted(table.headers()[match.firstColumn() + read])
+                                + ", and what is wanted of the other is reckoned from it."));
+            }
+        }
+        places.retainAll(List.of(read));
+    }
+
+    private int filled(int sheetColumn) {
+        int filled = 0;
+        for (int row = 0; row < table.count(); row++) {
+            filled += table.grid().kind(table.row(row), sheetColumn) == Grid.Kind.BLANK ? 0 : 1;
+        }
+        return filled;
     }
 
     /** Asks where neither the header, nor a column, nor a word above says it. */

@@ -8,13 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
-import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.Place;
 import org.rickyard.lists.Shared;
+import org.rickyard.lists.header.FlatList;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.ProductsInARow;
 import org.rickyard.lists.table.FoundTable;
@@ -54,6 +55,7 @@ final class RowsOfList {
             for (HeaderRow.Match match : table.roles(list)) {
                 Binder.Bound columns = new Binder(table, match, customary, into).bind();
                 nameHolding(list, holdings.get(table), columns, into);
+                nameKind(list, table, match, columns);
                 used.add(table);
                 bound.add(columns);
                 size += table.count();
@@ -67,14 +69,13 @@ final class RowsOfList {
         int parts = 1;
         for (int i = 0; i < used.size(); i += parts) {
             FoundTable table = used.get(i);
-            boolean flat = table.roles().size() > 1 && list == Fields.LIST;
+            FlatRows flat = FlatRows.of(list, table, bound.get(i), seen, into);
             List<HeaderRow.Match> matches = table.roles(list);
             parts = matches.size();
             for (int index = 0; index < table.count(); index++) {
                 int row = table.row(index);
                 for (int part = 0; part < parts; part++) {
-                    if (ProductsInARow.takes(matches, part, table.grid(), row)
-                            && (!flat || isFirst(table, bound.get(i), row, seen, into))) {
+                    if (ProductsInARow.takes(matches, part, table.grid(), row) && (flat == null || flat.isFirst(row))) {
                         tableOf[next] = i + part;
                         sheetRow[next++] = row;
                     }
@@ -104,6 +105,21 @@ final class RowsOfList {
         }
     }
 
+    /** Where a flat list calls its machines what they are and no more, "Sprayer", that is their type. */
+    private static void nameKind(ListSpec list, FoundTable table, HeaderRow.Match match, Binder.Bound columns) {
+        if (list == Machines.LIST
+                && table.chief() != Machines.LIST
+                && !columns.bindings().containsKey(Machines.TYPE)) {
+            String header = match.headerOf(Machines.MACHINE, table.headers());
+            FlatList.kind(header).ifPresent(kind -> {
+                columns.words().put(Machines.TYPE, kind);
+                int sheetColumn =
+                        columns.bindings().get(Machines.MACHINE).get(0).sheetColumn();
+                columns.wordsAt().put(Machines.TYPE, table.address(table.headerRow(), sheetColumn));
+            });
+        }
+    }
+
     /** Columns that decide the units of others are read first. */
     private void readColumns(FoundRows rows, List<Finding> into) {
         if (rows.tables.length == 0) {
@@ -124,39 +140,6 @@ final class RowsOfList {
 
     private static boolean decides(ListSpec list, ColumnSpec column) {
         return list.unitColumns().containsValue(column) || list.qualifiers().containsValue(column);
-    }
-
-    /** In a flat list a field stands once for each of its jobs; the first row of it is the field. */
-    private static boolean isFirst(
-            FoundTable table, Binder.Bound bound, int row, Map<String, CellAddress> seen, List<Finding> into) {
-        String field = text(table, bound, Fields.FIELD, row);
-        String key = Words.key(text(table, bound, Fields.HOLDING, row)) + '\n' + Words.key(field);
-        List<Binding> area = bound.bindings().get(Fields.AREA);
-        int areaColumn = area.get(0).sheetColumn();
-        CellAddress first = seen.putIfAbsent(key, table.address(row, areaColumn));
-        if (first == null) {
-            return true;
-        }
-        boolean same = first.sheet().equals(table.grid().sheet())
-                && (table.grid().kind(row, areaColumn) == Grid.Kind.BLANK
-                        || table.grid().number(first.row(), first.column())
-                                == table.grid().number(row, areaColumn));
-        if (!same) {
-            into.add(Finding.caution(
-                    table.address(row, areaColumn),
-                    "The field " + Words.quoted(field) + " has another area here than in " + first
-                            + "; the first is used."));
-        }
-        return false;
-    }
-
-    private static String text(FoundTable table, Binder.Bound bound, ColumnSpec column, int row) {
-        List<Binding> bindings = bound.bindings().get(column);
-        if (bindings == null) {
-            return bound.words().getOrDefault(column, "");
-        }
-        int sheetColumn = bindings.get(0).sheetColumn();
-        return table.grid().words(FoundRows.sheetRow(column, table.grid(), row, sheetColumn), sheetColumn);
     }
 
     private static Place place(ListSpec list, FoundTable table, HeaderRow.Match match, Binder.Bound bound) {

@@ -9,13 +9,13 @@ import java.util.Set;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.CopiedResults;
-import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.ChoiceByContents;
+import org.rickyard.lists.header.FlatList;
 import org.rickyard.lists.header.GroupsAbove;
 import org.rickyard.lists.header.HeaderHints;
 import org.rickyard.lists.header.HeaderRow;
@@ -204,7 +204,8 @@ public final class TableFinder {
         }
         orchards.settle(vocabularies, headers, row, 0, taken.length - 1);
         choices.settle(vocabularies, headers, row, 0, taken.length - 1);
-        List<HeaderRow.Match> matches = lists(headers, named).split();
+        List<HeaderRow.Match> matches =
+                new FlatList(headerRow, headers).joined(lists(headers, named).split());
         boolean twoDeep = false;
         if (matches.isEmpty()) {
             String[] both = rowAbove(vocabularies, headers, row, 0, taken.length - 1);
@@ -221,9 +222,13 @@ public final class TableFinder {
             headers = both;
             twoDeep = true;
         }
-        if (row + 1 < grid.rows()
-                && GroupsAbove.are(matches, lists(free(row + 1, taken), named).split())) {
-            return;
+        if (row + 1 < grid.rows() && !matches.isEmpty()) {
+            String[] below = free(row + 1, taken);
+            List<HeaderRow.Match> lower =
+                    new FlatList(headerRow, below).joined(lists(below, named).split());
+            if (GroupsAbove.are(matches, lower)) {
+                return;
+            }
         }
         for (int[] run : lists(headers, named).left(matches)) {
             nearest.consider(headers, row, run[0], run[1], named);
@@ -365,33 +370,8 @@ public final class TableFinder {
         return table;
     }
 
-    /** Whether blocks, as those of an orchard, are what the fields of the same row are known by. */
-    private static boolean areFields(String block, HeaderRow.Match fields, String[] headers) {
-        return block != null && block.equals(fields.headerOf(Fields.FIELD, headers));
-    }
-
-    /** The lists that a row of headers serves: the best, or several where it is flat. */
     private List<HeaderRow.Match> roles(HeaderRow.Match best, String[] headers) {
-        ListSpec spec = best.vocabulary().spec();
-        if (spec == Fields.LIST || spec == Jobs.LIST || spec == Cuts.LIST) {
-            HeaderRow.Match fields = match(Fields.LIST, headers, best);
-            HeaderRow.Match jobs = match(Jobs.LIST, headers, best);
-            HeaderRow.Match cuts = match(Cuts.LIST, headers, best);
-            if (fields != null && jobs != null && areFields(jobs.headerOf(Jobs.BLOCK, headers), fields, headers)) {
-                jobs = jobs.readAs(Jobs.BLOCK, Jobs.FIELD);
-            }
-            boolean flatJobs = jobs != null && jobs.holds(Jobs.FIELD) && jobs.holds(Jobs.MACHINE);
-            if (fields != null && fields.missing().isEmpty() && flatJobs) {
-                return List.of(fields, jobs);
-            }
-            if (fields != null
-                    && fields.missing().isEmpty()
-                    && cuts != null
-                    && cuts.missing().isEmpty()) {
-                return List.of(fields, cuts);
-            }
-        }
-        return List.of(best);
+        return new FlatList(headerRow, headers).roles(best);
     }
 
     private HeaderRow.Match match(ListSpec spec, String[] headers, HeaderRow.Match best) {

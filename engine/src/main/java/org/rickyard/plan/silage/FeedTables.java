@@ -9,6 +9,7 @@ import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
+import org.rickyard.formula.Function;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Finding.Severity;
@@ -51,7 +52,19 @@ final class FeedTables {
             new CautionRule(
                     Severity.CAUTION,
                     Condition.above(value(FeedStock.STORED), value(ClampContents.CAPACITY)),
-                    "more is in store than this clamp holds: check the amount, the clamp's measures and its density."));
+                    "more is in store than this clamp holds: check the amount, the clamp's measures and its density."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.compare(
+                            Expr.call(
+                                    Function.ABS,
+                                    value(Quantities.COUNT)
+                                            .times(Quantities.WEIGHT_EACH)
+                                            .minus(Quantities.AMOUNT)),
+                            Relation.MORE,
+                            Expr.constant(FeedStock.COUNT_TOLERANCE).times(Quantities.AMOUNT)),
+                    "count × weight each is not the amount typed (more than the tolerance on Basis), and the amount is"
+                            + " reckoned: one of the three is wrong, or is of another day."));
 
     /** One row per store. */
     static final TableSpec STOCKS = new TableSpec(

@@ -12,6 +12,7 @@ import static org.rickyard.trade.Quantities.WEIGHT_EACH;
 import java.util.List;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
+import org.rickyard.formula.Constant;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Source;
 import org.rickyard.formula.Symbol;
@@ -35,6 +36,13 @@ public final class FeedStock {
     public static final Symbol IN_HAND_DM = Symbol.number("stock in hand (dry matter)", Units.T_DM)
             .possible(Range.NOT_NEGATIVE)
             .decimals(1);
+
+    /** How far a typed amount may lie from count × weight of each before one of them is asked about. */
+    public static final Constant COUNT_TOLERANCE = new Constant(
+            "amount in store may differ from count × weight each by",
+            10,
+            Units.PERCENT,
+            Source.commonPractice("judgement: bales are weighed by sample, and amounts are rounded"));
 
     /** Fresh feed in store: typed, otherwise count × weight of each. */
     public static final Formula STORE = new Formula(

@@ -140,6 +140,7 @@ public final class SilageCatalogue {
             EffluentTank.LEAST_DISTANCE,
             EffluentTank.NEW_YARD_IRELAND,
             FeedOut.SLOWEST,
+            FeedStock.COUNT_TOLERANCE,
             Filling.MOST_DAYS,
             PackingModel.SWITCH);
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.FoundLists;
@@ -86,6 +87,29 @@ class ShownInCellsTest {
         assertThat(found.findings())
                 .extracting(Finding::message)
                 .containsExactly("The unit of \"Dose\" is taken from how its cells are shown: ml/ha.");
+    }
+
+    private static SheetOf fields(String header, String first, String second) {
+        return new SheetOf("Fields")
+                .row("Field", "Crop", header)
+                .row("Long Acre", "Grass", 10)
+                .row("Home Field", "Grass", 12)
+                .shown(1, 2, first)
+                .shown(2, 2, second);
+    }
+
+    @Test
+    void aHeaderThatIsAUnitNeedsNoneInEveryCell() {
+        FoundLists found = find(fields("Acres", "ac", ""));
+        assertThat(found.rows(Fields.LIST).unit(Fields.AREA, 1)).contains(Units.AC);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void cellsThatContradictAHeaderThatIsAUnitAreAsked() {
+        FoundLists found = find(fields("Acres", "ha", "ha"));
+        assertThat(found.rows(Fields.LIST).state(Fields.AREA, 0)).isEqualTo(ListRows.State.ASKED);
+        assertThat(stops(found).get(0)).contains("The header says ac, and cells are shown in ha: which is right?");
     }
 
     @Test

@@ -324,6 +324,29 @@ class PowerSheetsTest {
         assertThat(worked.result("fuel", "Tool").reason()).contains("engine or PTO in Power basis");
     }
 
+    /** Both are of one tractor: 150 hp of the engine, or what is typed at the PTO. */
+    @Tag("derived")
+    @ParameterizedTest
+    @CsvSource({"150, 128, 128", "150, , 135"})
+    void theEnginesPowerBesideThatAtThePtoIsNoQuestion(int engine, Integer pto, double atPto) {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Holding", "Field", "Crop", "Area (ha)"), row("Hill Top", "Far", "stubble", 12))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (ft)", "Speed (mph)", "Engine hp", "PTO hp"),
+                        row("Tool", "plough", 8, 4.5, null, null),
+                        row("Old red", "tractor", null, null, engine, pto))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", "Tractor"),
+                        row("Work", "Far", "work", "Tool", "Old red"))
+                .run();
+        assertThat(horsePower(worked.number("tractor-pto-power", "Tool"))).isCloseTo(atPto, within(1e-6));
+        assertThat(worked.findings().stream()
+                        .filter(finding -> finding.message().contains("Power of Machines is taken from")))
+                .hasSize(1);
+    }
+
     /** What Checks tells the client to do about a missing basis must help. */
     @Tag("derived")
     @Test

@@ -1,0 +1,107 @@
+package org.rickyard.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.lists.FoundIn.find;
+import static org.rickyard.lists.FoundIn.messages;
+import static org.rickyard.lists.FoundIn.names;
+
+import org.junit.jupiter.api.Test;
+import org.rickyard.lists.Finding.Severity;
+
+/** Fields, the work on them and the machine that does it in one row, as worked examples set them out. */
+class FlatMachinesTest {
+    @Test
+    void aRowWithAllOfItIsFieldJobAndMachine() {
+        FoundLists found = find(new SheetOf("Example")
+                .row(
+                        "Field",
+                        "Area (ha)",
+                        "Machine",
+                        "Type",
+                        "Tank (L)",
+                        "Boom width (m)",
+                        "Speed (km/h)",
+                        "Water volume (L/ha)",
+                        "Product",
+                        "Dose (L/ha)")
+                .row("A", 14, "Boom 18", "sprayer", 900, 18, 9, 120, "One", 2)
+                .row("B", 6, "Boom 18", "sprayer", 900, 18, 7, 120, "One", 2)
+                .row("C", 3, "Mist", "knapsack", 12, 1, 3, 300, "One", 2));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(names(machines, Machines.MACHINE)).containsExactly("Boom 18", "Mist");
+        assertThat(names(machines, Machines.TYPE)).containsExactly("sprayer", "knapsack");
+        assertThat(machines.number(Machines.TANK, 1)).isEqualTo(12);
+        assertThat(machines.number(Machines.WORKING_WIDTH, 0)).isEqualTo(18);
+        // The speed is the job's own, and may differ from one to the next.
+        assertThat(machines.has(Machines.SPEED)).isFalse();
+        assertThat(found.rows(Jobs.LIST).number(Jobs.SPEED, 1)).isEqualTo(7);
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(3);
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void aHeaderThatSaysWhatTheMachinesAreIsTheirType() {
+        FoundLists found = find(new SheetOf("Example")
+                .row("Field", "Acres", "Sprayer", "Tank (L)", "Water volume (L/ac)", "Product", "Dose (L/ac)")
+                .row("A", 60, "Rig", 2500, 40, "One", 0.5));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(names(machines, Machines.TYPE)).containsExactly("sprayer");
+        assertThat(machines.address(Machines.TYPE, 0)).hasToString("Optional[Example!C1]");
+        assertThat(machines.number(Machines.TANK, 0)).isEqualTo(2500);
+        assertThat(messages(found, Severity.STOP)).isEmpty();
+    }
+
+    @Test
+    void withoutATypeNothingIsTakenToBeAMachine() {
+        FoundLists found = find(new SheetOf("Example")
+                .row("Field", "Area (ha)", "Machine", "Tank (L)", "Water volume (L/ha)")
+                .row("A", 60, "Rig", 2500, 100));
+        assertThat(found.rows(Machines.LIST).size()).isZero();
+    }
+
+    /** They were taken for a list of fields beside one of machines: each machine on each field, the same one twice. */
+    @Test
+    void workBetweenFieldsAndMachinesMakesThemOneList() {
+        FoundLists found = find(new SheetOf("Example")
+                .row("Field", "Area (ha)", "Operation", "Machine", "Type", "Width (m)", "Efficiency (%)")
+                .row("A", 12, "mowing", "Mower 3 m", "mower", 3, 80)
+                .row("B", 8, "mowing", "Mower 3 m", "mower", 3, 80));
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Mower 3 m");
+        assertThat(names(found.rows(Jobs.LIST), Jobs.OPERATION)).containsExactly("mowing", "mowing");
+        assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("A", "B");
+        assertThat(found.findings()).isEmpty();
+    }
+
+    @Test
+    void fieldsBesideMachinesWithoutWorkStayTwoLists() {
+        FoundLists found = find(new SheetOf("Farm")
+                .row("Field", "Area (ha)", "Machine", "Type", "Width (m)")
+                .row("A", 12, "Mower 3 m", "mower", 3)
+                .row("B", 8, "Rake", "rake", 6));
+        assertThat(found.rows(Jobs.LIST).size()).isZero();
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Mower 3 m", "Rake");
+    }
+
+    @Test
+    void aMachineThatContradictsItselfSaysSo() {
+        FoundLists found = find(new SheetOf("Example")
+                .row("Field", "Area (ha)", "Sprayer", "Tank (L)", "Water volume (L/ha)")
+                .row("A", 60, "Rig", 2500, 100)
+                .row("B", 40, "Rig", 2000, 100));
+        assertThat(found.rows(Machines.LIST).number(Machines.TANK, 0)).isEqualTo(2500);
+        assertThat(messages(found, Severity.CAUTION))
+                .containsExactly("The machine \"Rig\" has another tank here than in Example!D2; the first is used.");
+    }
+
+    @Test
+    void aMachineListProperIsTheOneThatCounts() {
+        FoundLists found = find(
+                new SheetOf("Machines").row("Machine", "Type", "Tank (L)").row("Rig", "sprayer", 1800),
+                new SheetOf("Jobs")
+                        .row("Field", "Area (ha)", "Sprayer", "Tank (L)", "Water volume (L/ha)")
+                        .row("A", 60, "Rig", 2500, 100));
+        assertThat(found.rows(Machines.LIST).size()).isEqualTo(1);
+        assertThat(found.rows(Machines.LIST).number(Machines.TANK, 0)).isEqualTo(1800);
+        assertThat(messages(found, Severity.NOTE)).anyMatch(note -> note.contains("Tank (L)"));
+    }
+}
