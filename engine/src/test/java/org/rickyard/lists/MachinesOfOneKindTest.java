@@ -51,6 +51,16 @@ class MachinesOfOneKindTest {
         assertThat(messages(found, Severity.STOP)).anyMatch(stop -> stop.contains("no column Type"));
     }
 
+    /** As in the blank workbook, where the headers stand below. */
+    @Test
+    void aLineOfHelpThatSpeaksOfAKindIsNoHeader() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Tank: of water.", "Sprayers: what the pump gives.", "Speed: at work.", "List price: new.")
+                .row("e.g. Old red", 3, 7, 40000));
+        assertThat(found.rows(Machines.LIST).size()).isZero();
+        assertThat(messages(found, Severity.NOTE)).noneMatch(note -> note.contains("taken to be of the Type"));
+    }
+
     /** Two headers may be known by chance. */
     @Test
     void aDiaryOfATractorIsNoListOfTractors() {
