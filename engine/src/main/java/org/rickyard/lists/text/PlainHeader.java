@@ -8,9 +8,10 @@ import java.util.regex.Pattern;
  * "FloorWidth_m", "DMAtCutting".
  */
 final class PlainHeader {
-    /** Beside a word of length a small 2 or 3 makes it an area or a volume. */
+    /** Beside a unit of length a small 2 or 3 makes it an area or a volume; a small 1 makes it nothing but "ha⁻¹". */
     private static final Pattern FOOTNOTE = Pattern.compile("[†‡§]"
             + "|(?<=\\p{L}{3})(?<!\\b(?i:metre|metres|meter|meters|mtr|mtrs|foot|feet|inch|inches|yard|yards|ins|yds))[¹²³⁴-⁹]+(?![¹²³⁴-⁹])"
+            + "|(?<=\\p{L}{2})¹(?![¹²³⁴-⁹])"
             + "|(?<=[)\\].\\s])[¹²³⁴-⁹]+$");
 
     /** "Required" is not among them: a rate of work (required) is another figure than the one there is. */

@@ -22,6 +22,8 @@ class PlainHeaderTest {
                 "Area (ha)²|Area (ha)",
                 "Perimeter³ (m)|Perimeter (m)",
                 "Speed† (km/h)|Speed (km/h)",
+                "DM¹ (%)|DM (%)",
+                "Yield (t ha⁻¹)|Yield (t ha⁻¹)",
                 "Area (m²)|Area (m²)",
                 "Density (kg/metre³)|Density (kg/metre³)",
                 "Volume (ft³)|Volume (ft³)",
