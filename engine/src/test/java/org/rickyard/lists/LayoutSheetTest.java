@@ -51,6 +51,40 @@ class LayoutSheetTest {
     }
 
     @Test
+    void layoutLeavesAHeaderOfTheSameColumnThatMeasuresAnotherKind() {
+        FoundLists found = find(
+                new SheetOf("Clamps")
+                        .row("Clamp", "Kind", "Length", "Floor width", "Wall height", "Density, fresh (kg/m3)", "Room")
+                        .row("Main", "walled", 40, 10, 3, 700, null)
+                        .row("Taped", "measured", 20, 8, 2, null, 1.4),
+                new SheetOf("Layout")
+                        .row("List", "Column", "Header in this workbook", "Unit")
+                        .row("Clamps", "Density, fresh", "Room", "m3/t"));
+        ListRows clamps = found.rows(Clamps.LIST);
+        assertThat(clamps.number(Clamps.FRESH_DENSITY, 0)).isEqualTo(700);
+        assertThat(clamps.number(Clamps.FRESH_DENSITY, 1)).isEqualTo(1.4);
+        assertThat(messages(found, Severity.CAUTION)).isEmpty();
+    }
+
+    @Test
+    void whatLayoutPassesOverIsSaidWhereItAloneIsFilled() {
+        FoundLists found = find(
+                new SheetOf("Fields")
+                        .row("Field", "Area (ac)", "Acres")
+                        .row("A", 12, 9.9)
+                        .row("B", 7, null),
+                new SheetOf("Layout")
+                        .row("List", "Column", "Header in this workbook")
+                        .row("Fields", "Area", "Acres"));
+        assertThat(found.rows(Fields.LIST).state(Fields.AREA, 1)).isEqualTo(ListRows.State.BLANK);
+        assertThat(found.findings()).singleElement().satisfies(said -> {
+            assertThat(said.severity()).isEqualTo(Severity.CAUTION);
+            assertThat(said.cell()).hasToString("Optional[Fields!B3]");
+            assertThat(said.message()).contains("\"Acres\" (Fields!C1)", "\"Area (ac)\"");
+        });
+    }
+
+    @Test
     void aLayoutRowThatNamesNothingKnownIsSaid() {
         FoundLists found = find(new SheetOf("Layout")
                 .row("List", "Column", "Header in this workbook", "Unit")

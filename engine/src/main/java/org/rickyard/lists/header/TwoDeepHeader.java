@@ -93,7 +93,8 @@ public final class TwoDeepHeader {
             over = null;
             if (headers[column] != null && !above.isEmpty() && (!isUnitAlone(above) || isUnitAlone(headers[column]))) {
                 String joined = above + " " + headers[column];
-                if (isUnitAlone(headers[column]) || begins(headers, first, last, column, joined)) {
+                boolean unit = isUnitAlone(headers[column]) && (isKnown(joined) || !isColumnsName(headers[column]));
+                if (unit || begins(headers, first, last, column, joined)) {
                     both[column] = joined;
                     over = above;
                     better = true;
@@ -151,6 +152,13 @@ public final class TwoDeepHeader {
     static boolean isUnitAlone(String text) {
         boolean inBrackets = text.startsWith("(") || text.startsWith("[");
         return SaidUnit.measures(text) || SaidUnit.isUnit(text) && (inBrackets || text.contains("%"));
+    }
+
+    /** "Days" is what a column is called, and a unit too. */
+    private boolean isColumnsName(String header) {
+        return vocabularies.stream()
+                .flatMap(vocabulary -> vocabulary.spec().columns().stream())
+                .anyMatch(column -> HeaderText.normal(column.name()).equals(HeaderText.normal(header)));
     }
 
     private boolean begins(String[] headers, int first, int last, int column, String joined) {

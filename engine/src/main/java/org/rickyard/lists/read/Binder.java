@@ -76,6 +76,7 @@ final class Binder {
 
     private void bindCertain(ColumnSpec column) {
         List<Integer> places = new ArrayList<>();
+        List<Integer> passedOver = new ArrayList<>();
         boolean settled = false;
         for (int i = 0; i < match.headings().length; i++) {
             Heading heading = match.headings()[i];
@@ -83,12 +84,11 @@ final class Binder {
                 continue;
             }
             if (heading.settled() && !settled) {
+                passedOver.addAll(places);
                 places.clear();
                 settled = true;
             }
-            if (heading.settled() || !settled) {
-                places.add(i);
-            }
+            (heading.settled() || !settled ? places : passedOver).add(i);
         }
         rivals.leaveOtherYears(column, match, places);
         if (column == Machines.POWER && !settled && places.size() > 1) {
@@ -100,6 +100,13 @@ final class Binder {
         }
         if (found.size() > 1 && !settled) {
             found = rivals.withoutOtherMeasures(column, found);
+        }
+        if (!passedOver.isEmpty()) {
+            List<Binding> others = new ArrayList<>();
+            for (int place : passedOver) {
+                others.add(binding(column, match.headings()[place], match.firstColumn() + place));
+            }
+            found = rivals.withOtherKinds(column, found, others);
         }
         found.forEach(binding -> tellUnit(column, binding));
         if (found.size() > 1) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.HeaderRow;
@@ -77,6 +78,41 @@ final class RivalHeaders {
                         + spec.name() + " is taken from " + headers(fit)
                         + ", and this is measured otherwise."));
         return fit;
+    }
+
+    /**
+     * Beside what a sheet Layout says is the column, others of its headers are passed over; not one that measures another
+     * kind of it, nor without a word one that is filled where the column is blank.
+     */
+    List<Binding> withOtherKinds(ColumnSpec column, List<Binding> said, List<Binding> others) {
+        List<Binding> read = new ArrayList<>(said);
+        for (Binding other : others) {
+            List<Binding> both = new ArrayList<>(said);
+            both.add(other);
+            if (differInKind(column, both)) {
+                read.add(other);
+            } else {
+                cautionPassedOver(column, said, other);
+            }
+        }
+        return read;
+    }
+
+    private void cautionPassedOver(ColumnSpec column, List<Binding> said, Binding other) {
+        for (int i = 0; i < table.count(); i++) {
+            int row = table.row(i);
+            boolean filled = table.grid().kind(row, other.sheetColumn()) != Grid.Kind.BLANK;
+            if (filled
+                    && said.stream().allMatch(each -> table.grid().kind(row, each.sheetColumn()) == Grid.Kind.BLANK)) {
+                findings.add(Finding.caution(
+                        table.address(row, other.sheetColumn()),
+                        "This cell is not read: the sheet Layout says that the " + column.name() + " of " + spec.name()
+                                + " is " + headers(said) + ", which is blank here, and not "
+                                + Words.quoted(other.header())
+                                + ". Write it there, or name this header on Layout too."));
+                return;
+            }
+        }
     }
 
     /** Of several headers those that are read: all where they measure different things or the same in several units, or one. */

@@ -16,6 +16,7 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.ChoiceByContents;
 import org.rickyard.lists.header.FlatList;
+import org.rickyard.lists.header.GroupsAbove;
 import org.rickyard.lists.header.HeaderHints;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.HeadersNotRead;
@@ -188,12 +189,7 @@ public final class TableFinder {
             }
             return;
         }
-        String[] headers = headers(row, 0, taken.length - 1);
-        for (int column = 0; column < taken.length; column++) {
-            if (taken[column] || headers[column] != null && HoldingAbove.isHeading(headers[column])) {
-                headers[column] = null;
-            }
-        }
+        String[] headers = free(row, taken);
         List<Vocabulary> named = new ArrayList<>(namedBySheet);
         for (int above = Math.max(0, row - 3); above < row; above++) {
             for (int column = 0; column < taken.length; column++) {
@@ -226,6 +222,14 @@ public final class TableFinder {
             headers = both;
             twoDeep = true;
         }
+        if (row + 1 < grid.rows() && !matches.isEmpty()) {
+            String[] below = free(row + 1, taken);
+            List<HeaderRow.Match> lower =
+                    new FlatList(headerRow, below).joined(lists(below, named).split());
+            if (GroupsAbove.are(matches, lower)) {
+                return;
+            }
+        }
         for (int[] run : lists(headers, named).left(matches)) {
             nearest.consider(headers, row, run[0], run[1], named);
         }
@@ -242,6 +246,17 @@ public final class TableFinder {
             open.add(new RowReader(
                     twoDeep ? below(table(row, match, null, headers)) : table(row, match, headers), findings));
         }
+    }
+
+    /** The headers of a row outside of the columns that other lists have. */
+    private String[] free(int row, boolean[] taken) {
+        String[] headers = headers(row, 0, taken.length - 1);
+        for (int column = 0; column < taken.length; column++) {
+            if (taken[column] || headers[column] != null && HoldingAbove.isHeading(headers[column])) {
+                headers[column] = null;
+            }
+        }
+        return headers;
     }
 
     private boolean isNoList(HeaderRow.Match match, int row, List<Vocabulary> named) {

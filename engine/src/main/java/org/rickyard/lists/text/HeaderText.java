@@ -79,7 +79,7 @@ public final class HeaderText {
 
     public static HeaderText of(String header) {
         // "# nozzles" is how many there are; a lone # numbers the rows.
-        String plain = header.replace('\u00a0', ' ').replace('\u202f', ' ');
+        String plain = PlainHeader.of(header.replace('\u00a0', ' ').replace('\u202f', ' '));
         String raw = plain.startsWith("#") && plain.length() > 1
                 ? "No. of " + plain.substring(1).strip()
                 : plain;

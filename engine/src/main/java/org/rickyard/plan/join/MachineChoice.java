@@ -1,6 +1,7 @@
 package org.rickyard.plan.join;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -10,6 +11,9 @@ import org.rickyard.lists.text.MachineMention;
 
 /** Which machine a job row means by a name. */
 public final class MachineChoice {
+    /** How several machines are written that ";" should part. */
+    private static final Pattern BETWEEN_NAMES = Pattern.compile("(?i)[,+&/\\n]|\\band\\b");
+
     private final ListRows machines;
     private final NameKey names;
     private final MissingList noMachines;
@@ -56,10 +60,22 @@ public final class MachineChoice {
         }
         String why = resolution instanceof NameKey.Ambiguous ambiguous
                 ? ambiguous.why("machine", name, "the Holding column of this job") + "."
-                : "there is no machine '" + name + "' in the machine list; add it there or mend the name here."
-                        + names.meant(name);
+                : unknown(name);
         findings.add(
                 Finding.stop(jobs.address(Jobs.MACHINE, job).orElse(null), why + " Its work on this job is left out."));
         return List.of();
+    }
+
+    private String unknown(String name) {
+        int several = 0;
+        for (String part : BETWEEN_NAMES.split(name)) {
+            List<MachineMention> mention = MachineMention.parse(part, names::knows);
+            if (mention.size() != 1 || !names.knows(mention.get(0).name())) {
+                return "there is no machine '" + name + "' in the machine list; add it there or mend the name here."
+                        + names.meant(name);
+            }
+            several++;
+        }
+        return "'" + name + "' names " + several + " machines at once: part those that work together by \";\".";
     }
 }

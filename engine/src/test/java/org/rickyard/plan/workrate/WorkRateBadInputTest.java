@@ -285,6 +285,16 @@ class WorkRateBadInputTest {
     }
 
     @Test
+    void machinesThatACommaPartsAreToBePartedBySemicolons() {
+        for (String gang : new String[] {"Mower, Harrow", "Mower + Harrow", "mower and 2 x Harrow", "Mower\nHarrow"}) {
+            SeasonBook.Worked worked = farm(usual(), row("Both", "grass", "mow", gang, null, null, DAY, DAY, 80, 10))
+                    .run();
+            assertThat(finding(worked, "Jobs!D2", gang).message())
+                    .startsWith("'" + gang + "' names 2 machines at once: part those that work together by \";\".");
+        }
+    }
+
+    @Test
     void aMachineThatIsNotThere() {
         SeasonBook.Worked worked = farm(
                         usual(),
