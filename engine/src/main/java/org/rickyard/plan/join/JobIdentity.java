@@ -14,7 +14,9 @@ import org.rickyard.lists.NameKey;
  * Which rows of the job list are one job: those of one holding, name and operation. Rows without a name are one job only
  * if they are of one time too, for two cuts of a field, or two sprayings, are not one. A row that tells no time, right
  * below one of the same field and machine, is of the time above it: another product in the tank, as a rule. Where a row
- * names all products of its mix beside each other, another row of the same field and machine is another spraying.
+ * names all products of its mix beside each other, another row of the same field and machine is another spraying. What
+ * has a name is one job whatever its time, but not where the same field and machine stand there again for another day or
+ * cut ({@link RepeatsOfNames}): nobody mows a field twice at once.
  */
 public final class JobIdentity {
     private static final List<ColumnSpec> TIMES = List.of(Jobs.EARLIEST, Jobs.LATEST, Jobs.CUT, Jobs.GROWTH_STAGE);
@@ -31,9 +33,12 @@ public final class JobIdentity {
     /** For a row that holds a whole mix, how many of the same work and time stand above it. */
     private final Map<Integer, Integer> repeats = new HashMap<>();
 
+    private final RepeatsOfNames again;
+
     /** For the rows of the job list. */
     public JobIdentity(ListRows jobs) {
         this.jobs = jobs;
+        this.again = new RepeatsOfNames(jobs);
         Map<String, Integer> seen = new HashMap<>();
         Optional<CellAddress> above = Optional.empty();
         int times = 0;
@@ -73,6 +78,8 @@ public final class JobIdentity {
             int timed = timed(job);
             TIMES.forEach(time -> key.append(PARTED).append(NameKey.key(jobs.text(time, timed))));
             key.append(PARTED).append(repeats.getOrDefault(job, 0));
+        } else {
+            key.append(PARTED).append(again.of(job));
         }
         return key.toString();
     }
