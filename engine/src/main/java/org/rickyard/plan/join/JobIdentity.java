@@ -1,9 +1,11 @@
 package org.rickyard.plan.join;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Jobs;
@@ -20,8 +22,10 @@ import org.rickyard.lists.NameKey;
  */
 public final class JobIdentity {
     private static final List<ColumnSpec> TIMES = List.of(Jobs.EARLIEST, Jobs.LATEST, Jobs.CUT, Jobs.GROWTH_STAGE);
-    private static final List<ColumnSpec> SAME_WORK =
+    /** Those of an unnamed job first. */
+    static final List<ColumnSpec> SAME_WORK =
             List.of(Jobs.HOLDING, Jobs.JOB, Jobs.OPERATION, Jobs.FIELD, Jobs.BLOCK, Jobs.MACHINE);
+
     private static final char PARTED = '\u0000';
 
     private final ListRows jobs;
@@ -52,12 +56,31 @@ public final class JobIdentity {
         }
     }
 
+    /** Whether a list has rows that only their days, or none, make one job or two. */
+    public static boolean mayBePartedByDays(ListRows jobs) {
+        if (!jobs.has(Jobs.EARLIEST) && !jobs.has(Jobs.LATEST)) {
+            return false;
+        }
+        Set<String> seen = new HashSet<>();
+        for (int job = 0; job < jobs.size(); job++) {
+            List<ColumnSpec> same = jobs.text(Jobs.JOB, job).isEmpty() ? SAME_WORK.subList(0, 3) : SAME_WORK;
+            if (!seen.add(joined(jobs, job, same))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The words of a row in some columns, as a key. */
+    static String joined(ListRows jobs, int job, List<ColumnSpec> columns) {
+        StringBuilder words = new StringBuilder();
+        columns.forEach(
+                column -> words.append(NameKey.key(jobs.text(column, job))).append(PARTED));
+        return words.toString();
+    }
+
     private String work(int job) {
-        StringBuilder work = new StringBuilder();
-        SAME_WORK.forEach(
-                column -> work.append(NameKey.key(jobs.text(column, job))).append(PARTED));
-        TIMES.forEach(column -> work.append(NameKey.key(jobs.text(column, job))).append(PARTED));
-        return work.toString();
+        return joined(jobs, job, SAME_WORK) + joined(jobs, job, TIMES);
     }
 
     /** The same for rows of one job, and for no others. */

@@ -354,7 +354,8 @@ public final class JobLines {
                     jobs.address(Jobs.FIELD, sameAgain.get(0)).orElse(null),
                     (more == 0 ? "this row says" : "this row and " + more + " more say")
                             + " of job, field and machine the same as rows above, so that work is reckoned once. If it is"
-                            + " done again, give each row its own Job or day; if not, clear this one."));
+                            + " done again, give each row its own Job or day; if not, clear "
+                            + (more == 0 ? "this one." : "them.")));
         }
     }
 

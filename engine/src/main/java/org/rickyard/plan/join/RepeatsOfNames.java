@@ -14,8 +14,6 @@ import org.rickyard.lists.NameKey;
  * first and the second cut, are not done at once. A row that tells neither is of the time of the one above it.
  */
 final class RepeatsOfNames {
-    private static final List<ColumnSpec> SAME_WORK =
-            List.of(Jobs.HOLDING, Jobs.JOB, Jobs.OPERATION, Jobs.FIELD, Jobs.BLOCK, Jobs.MACHINE);
     private static final double UNTOLD = Double.NEGATIVE_INFINITY;
 
     /** When a work is done; what its first row leaves open is told by the next. */
@@ -92,20 +90,14 @@ final class RepeatsOfNames {
         Map<String, Times> works = new HashMap<>();
         for (int job = 0; job < jobs.size(); job++) {
             if (!jobs.text(Jobs.JOB, job).isEmpty()) {
-                int repeat =
-                        works.computeIfAbsent(work(job), any -> new Times()).of(time(job));
+                int repeat = works.computeIfAbsent(
+                                JobIdentity.joined(jobs, job, JobIdentity.SAME_WORK), any -> new Times())
+                        .of(time(job));
                 if (repeat > 0) {
                     repeats.put(job, repeat);
                 }
             }
         }
-    }
-
-    private String work(int job) {
-        StringBuilder work = new StringBuilder();
-        SAME_WORK.forEach(
-                column -> work.append(NameKey.key(jobs.text(column, job))).append('\u0000'));
-        return work.toString();
     }
 
     private Time time(int job) {
