@@ -4,13 +4,17 @@ import java.util.List;
 import java.util.Map;
 import org.rickyard.formula.Symbol;
 import org.rickyard.plan.spraying.SprayTables;
+import org.rickyard.trade.season.SeasonFit;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.ClampHeights;
 import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.Crop;
 import org.rickyard.trade.silage.FeedBalance;
+import org.rickyard.trade.spraying.FlowRates;
 import org.rickyard.trade.spraying.Nitrogen;
+import org.rickyard.trade.spraying.NozzleWear;
 import org.rickyard.trade.spraying.SeasonDose;
+import org.rickyard.trade.spraying.SmallSprayers;
 import org.rickyard.trade.spraying.Spreading;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.spraying.TreeCounts;
@@ -22,25 +26,26 @@ final class ChiefAnswers {
     private ChiefAnswers() {}
 
     /** Those of each table, by its id. */
-    static final Map<String, List<Symbol>> OF_TABLES = Map.of(
-            WorkTotals.WORK_RATES,
-            List.of(FieldRates.RATE),
-            "machine-totals",
-            List.of(WorkTotals.AREA_OF_MACHINE),
-            SprayTables.BLOCKS_ID,
-            List.of(TankPlan.SPRAY_TOTAL, TankPlan.TANKFUL_AREA, TankPlan.PART, TankPlan.EVEN),
-            "crop",
-            List.of(Crop.ENSILED),
-            "clamps",
-            List.of(ClampShape.VOLUME, ClampContents.CAPACITY, ClampContents.CROP_IN, ClampContents.ROOM),
-            "clamp-heights",
-            List.of(ClampHeights.HEIGHT_ON_DAY, ClampHeights.HIGHEST),
-            "feed-balance",
-            List.of(FeedBalance.SURPLUS),
-            SeasonDose.APPLICATION_TABLE,
-            List.of(Nitrogen.SPRAYED),
-            Spreading.TABLE,
-            List.of(Nitrogen.SPREAD),
-            "tree-areas",
-            List.of(TreeCounts.DENSITY, TreeCounts.TREE_AREA));
+    static final Map<String, List<Symbol>> OF_TABLES = Map.ofEntries(
+            Map.entry(WorkTotals.WORK_RATES, List.of(FieldRates.RATE)),
+            Map.entry("machine-totals", List.of(WorkTotals.AREA_OF_MACHINE)),
+            Map.entry(
+                    SprayTables.BLOCKS_ID,
+                    List.of(TankPlan.SPRAY_TOTAL, TankPlan.TANKFUL_AREA, TankPlan.PART, TankPlan.EVEN)),
+            Map.entry("crop", List.of(Crop.ENSILED)),
+            Map.entry(
+                    "clamps",
+                    List.of(ClampShape.VOLUME, ClampContents.CAPACITY, ClampContents.CROP_IN, ClampContents.ROOM)),
+            Map.entry("clamp-heights", List.of(ClampHeights.HEIGHT_ON_DAY, ClampHeights.HIGHEST)),
+            Map.entry("feed-balance", List.of(FeedBalance.SURPLUS)),
+            Map.entry(SeasonDose.APPLICATION_TABLE, List.of(Nitrogen.SPRAYED)),
+            Map.entry(Spreading.TABLE, List.of(Nitrogen.SPREAD)),
+            Map.entry("tree-areas", List.of(TreeCounts.DENSITY, TreeCounts.TREE_AREA)),
+            Map.entry(WorkTotals.MACHINE_RATES, List.of(FieldRates.RATE)),
+            Map.entry("timed-runs", List.of(SmallSprayers.TIMED_SPEED)),
+            Map.entry("flow-rates", List.of(FlowRates.FLOW_RATE, SmallSprayers.FILL_AREA)),
+            Map.entry("area-tests", List.of(SmallSprayers.TESTED_RATE, SmallSprayers.FILL_AREA)),
+            Map.entry("spreader-tests", List.of(Spreading.TESTED)),
+            Map.entry("nozzle-sets", List.of(NozzleWear.MEASURED)),
+            Map.entry("season", List.of(SeasonFit.REQUIRED_RATE, SeasonFit.REQUIRED_WIDTH)));
 }

@@ -23,7 +23,10 @@ import org.rickyard.trade.season.SeasonFit;
 import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Digging;
 import org.rickyard.trade.silage.FeedBalance;
+import org.rickyard.trade.spraying.FlowRates;
+import org.rickyard.trade.spraying.NozzleWear;
 import org.rickyard.trade.spraying.ProductOrder;
+import org.rickyard.trade.spraying.SmallSprayers;
 import org.rickyard.trade.spraying.Spreading;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
@@ -71,6 +74,8 @@ public final class Headlines {
         if (!plan.hasJobs()) {
             add(headlines, plan.table(WorkTotals.WORK_RATES), List.of(FieldRates.WORK_RATE, FieldRates.HOURS));
         }
+        add(headlines, plan.table(WorkTotals.MACHINE_RATES), List.of(FieldRates.WORK_RATE));
+        addTests(headlines, plan);
         add(
                 headlines,
                 plan.table("spray-blocks"),
@@ -109,6 +114,15 @@ public final class Headlines {
         return headlines;
     }
 
+    /** What a machine was found to put out: who tests it asks for that before all else. */
+    private static void addTests(List<Headline> headlines, WorkPlan plan) {
+        add(headlines, plan.table("timed-runs"), List.of(SmallSprayers.SPEED_OF_RUN));
+        add(headlines, plan.table("flow-rates"), List.of(FlowRates.RATE_FROM_FLOW));
+        add(headlines, plan.table("area-tests"), List.of(SmallSprayers.AREA_TEST_RATE));
+        add(headlines, plan.table("spreader-tests"), List.of(Spreading.TEST_RATE));
+        add(headlines, plan.table("nozzle-sets"), List.of(NozzleWear.MEASURED_RATE));
+    }
+
     /** Packs where the workbook has packs at all: slurry has none, and what is sprayed may be told by the litre only. */
     private static List<Formula> toBuy(WorkPlan plan) {
         ResultTable order = plan.table("product-order");
@@ -140,6 +154,10 @@ public final class Headlines {
     }
 
     private static void add(List<Headline> headlines, ResultTable table, List<Formula> formulas) {
+        // Some are made only where there is something for them.
+        if (table == null) {
+            return;
+        }
         int shown = Math.min(table.rows(), MOST_ROWS_OF_A_TABLE);
         List<String> holdings = new ArrayList<>();
         List<String> abouts = new ArrayList<>();

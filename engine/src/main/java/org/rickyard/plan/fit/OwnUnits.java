@@ -22,6 +22,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
+import org.rickyard.lists.NozzleTest;
 import org.rickyard.lists.RepeatedKey;
 import org.rickyard.lists.Stocks;
 import org.rickyard.plan.join.JobLines;
@@ -52,6 +53,8 @@ public final class OwnUnits {
             new Telling(Kind.LIQUID, Machines.LIST, Machines.TOTAL_FLOW),
             new Telling(Kind.LIQUID, Machines.LIST, Machines.NOZZLE_FLOW),
             new Telling(Kind.LIQUID, Machines.LIST, Machines.PUMP_FLOW),
+            new Telling(Kind.LIQUID, Machines.LIST, Machines.TEST_VOLUME),
+            new Telling(Kind.LIQUID, NozzleTest.LIST, NozzleTest.FLOW),
             new Telling(Kind.LIQUID, Machines.LIST, Machines.FUEL),
             new Telling(Kind.MASS, Cuts.LIST, Cuts.YIELD),
             new Telling(Kind.MASS, Fields.LIST, Fields.YIELD),
@@ -68,6 +71,8 @@ public final class OwnUnits {
             new Telling(Kind.LENGTH, Clamps.LIST, Clamps.FLOOR_WIDTH),
             new Telling(Kind.LENGTH, Clamps.LIST, Clamps.WALL_HEIGHT),
             new Telling(Kind.LENGTH, Fields.LIST, Fields.RUN_LENGTH),
+            new Telling(Kind.LENGTH, Machines.LIST, Machines.WORKING_WIDTH),
+            new Telling(Kind.LENGTH, Machines.LIST, Machines.TIMED_DISTANCE),
             new Telling(Kind.SPEED, Machines.LIST, Machines.SPEED),
             new Telling(Kind.SPEED, Jobs.LIST, Jobs.SPEED),
             new Telling(Kind.PRESSURE, Machines.LIST, Machines.HIGHEST_PRESSURE));
@@ -118,6 +123,9 @@ public final class OwnUnits {
                 holdings[field] = names.of(fields.text(Fields.HOLDING, field));
             }
             TELLING.forEach(this::hear);
+            if (told.values().stream().noneMatch(units -> units.containsKey(Kind.AREA))) {
+                told.values().forEach(OwnUnits::inferAcres);
+            }
         }
         if (!told.isEmpty() && lists.customary() == CustomaryUnits.US) {
             US.forEach((kind, unit) -> {
@@ -147,6 +155,14 @@ public final class OwnUnits {
             last = unit;
         }
         return false;
+    }
+
+    /** Whose fields nobody tells, and who drives in miles or measures in feet, reckons land in acres. */
+    private static void inferAcres(Map<Kind, Unit> units) {
+        boolean feet = Units.FT.equals(units.get(Kind.LENGTH)) || Units.YD.equals(units.get(Kind.LENGTH));
+        if (feet || Units.MPH.equals(units.get(Kind.SPEED))) {
+            units.putIfAbsent(Kind.AREA, Units.AC);
+        }
     }
 
     private Optional<Unit> customary(Kind kind, Unit unit) {

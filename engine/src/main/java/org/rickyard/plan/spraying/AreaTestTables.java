@@ -11,6 +11,7 @@ import org.rickyard.plan.table.TableSpec;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.spraying.SmallSprayers;
 import org.rickyard.trade.spraying.Spreading;
+import org.rickyard.trade.spraying.TankPlan;
 
 /** Tests in which machines put out what was measured afterwards over an area, typed or told by how far and wide it was. */
 final class AreaTestTables {
@@ -50,7 +51,12 @@ final class AreaTestTables {
                 "one row per machine with a test area",
                 area,
                 SprayColumns.machine(Quantities.TEST_VOLUME, Machines.TEST_VOLUME),
-                SmallSprayers.AREA_TEST_RATE);
+                SmallSprayers.AREA_TEST_RATE,
+                List.of(
+                        SprayColumns.USABLE_TANK,
+                        SprayColumns.TANK_IF_ANY,
+                        SprayColumns.step(TankPlan.TANK),
+                        TableColumn.Calculated.aside(SmallSprayers.AREA_OF_FILL_AS_TESTED)));
     }
 
     private static TableSpec spread(List<TableColumn> area) {
@@ -61,7 +67,8 @@ final class AreaTestTables {
                 "one row per machine with a test weight",
                 area,
                 SprayColumns.machine(Quantities.TEST_WEIGHT, Machines.TEST_WEIGHT),
-                Spreading.TEST_RATE);
+                Spreading.TEST_RATE,
+                List.of());
     }
 
     private static TableSpec tests(
@@ -71,11 +78,13 @@ final class AreaTestTables {
             String grain,
             List<TableColumn> area,
             TableColumn.Link used,
-            Formula rate) {
+            Formula rate,
+            List<TableColumn> more) {
         List<TableColumn> columns = new ArrayList<>(List.of(Names.MACHINE_HOLDING, Names.MACHINE));
         columns.addAll(area);
         columns.add(used);
         columns.add(SprayColumns.result(rate));
+        columns.addAll(more);
         return new TableSpec(
                 id, sheet, title, grain, Sentences.appended(columns, List.of()), List.of(), List.of(), List.of());
     }

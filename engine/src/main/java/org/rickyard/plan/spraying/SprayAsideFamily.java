@@ -41,7 +41,7 @@ final class SprayAsideFamily {
         plan.add(SprayHourTables.WIPER, family.wipers(), "no job names a wiper");
         plan.add(
                 SprayHourTables.TIMED,
-                family.machinesWith(Machines.TIMED_DISTANCE, Machines.TIMED_SECONDS),
+                RowSources.of(Role.MACHINE, family.machines, family::isTimed),
                 "no machine has a timed run typed");
         plan.add(SprayHourTables.FLOW_RATES, family.withFlow(), "no machine has a flow typed");
         boolean weighed = family.machines.has(Machines.TEST_WEIGHT);
@@ -62,6 +62,13 @@ final class SprayAsideFamily {
         } else {
             family.tellOfTreesAlone();
         }
+    }
+
+    /** How far a test went is no run that wants its seconds, where nobody speaks of any. */
+    private boolean isTimed(int row) {
+        boolean test = machines.isFilled(Machines.TEST_VOLUME, row) || machines.isFilled(Machines.TEST_WEIGHT, row);
+        return SprayLines.given(machines, row, Machines.TIMED_DISTANCE, Machines.TIMED_SECONDS)
+                && (machines.has(Machines.TIMED_SECONDS) || !test);
     }
 
     private RowSources withFlow() {

@@ -51,6 +51,10 @@ final class SprayColumns {
     static final TableColumn.Link NOZZLE_SIZE = machine(Quantities.NOZZLE_SIZE, Machines.NOZZLE_SIZE);
     static final TableColumn.Link USABLE_TANK = typedOrNot(Quantities.USABLE_TANK, Machines.USABLE_TANK);
     static final TableColumn.Link TANK = machine(Quantities.TANK_VOLUME, Machines.TANK);
+
+    /** Where a test is told whether a tank is typed or not. */
+    static final TableColumn.Link TANK_IF_ANY = Names.dispensable(TANK);
+
     static final TableColumn.Link LAST_TESTED = typedOrNot(Quantities.LAST_TESTED, Machines.LAST_TESTED);
     static final TableColumn.Link LOWEST_PRESSURE = typedOrNot(Quantities.LOWEST_PRESSURE, Machines.LOWEST_PRESSURE);
     static final TableColumn.Link HIGHEST_PRESSURE = typedOrNot(Quantities.HIGHEST_PRESSURE, Machines.HIGHEST_PRESSURE);

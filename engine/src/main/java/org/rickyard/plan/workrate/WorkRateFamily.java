@@ -2,6 +2,8 @@ package org.rickyard.plan.workrate;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
@@ -20,6 +22,7 @@ import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.RowSources;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.Suitability;
 
 /**
@@ -88,6 +91,9 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
                 WorkRateTables.rates(hasJobs, Arrays.stream(atWork).anyMatch(one -> isKnown(types, one))),
                 sources,
                 "no machine that works by width meets a field it is for");
+        if (plan.rows(Fields.LIST).size() == 0) {
+            alone(plan, kinds);
+        }
         int[] machines = hasJobs ? atWork : new int[0];
         plan.add(
                 WorkRateTables.MACHINE_TOTALS,
@@ -107,6 +113,42 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
         GangFamily.build(plan, gangs, tasks, cuts, works);
         HoursOfGangs.tell(plan, lines, tasks.stageKeys(lines));
         return new WorkRateFamily(works, tasks, holdings);
+    }
+
+    /** What machines do in an hour of any field: a worked example often has none. */
+    private static void alone(PlanContext plan, KindsOfMachines kinds) {
+        ListRows machines = plan.rows(Machines.LIST);
+        int[] rows = IntStream.range(0, machines.size())
+                .filter(row -> isRated(machines, row))
+                .toArray();
+        int[] nowhere = new int[rows.length];
+        Arrays.fill(nowhere, -1);
+        if (rows.length > 0) {
+            plan.add(
+                    WorkRateTables.MACHINE_RATES,
+                    new RowSources(rows.length)
+                            .with(Role.JOB, plan.rows(Jobs.LIST), nowhere)
+                            .with(Role.FIELD, plan.rows(Fields.LIST), nowhere)
+                            .with(Role.CUT, plan.rows(Cuts.LIST), nowhere)
+                            .with(Role.MACHINE, machines, rows)
+                            .with(Quantities.KIND_OF_MACHINE, kinds.of(rows))
+                            .only(Quantities.OUTPUT, new boolean[rows.length]),
+                    "no machine has a width and a speed");
+        }
+    }
+
+    /** Whether a width and a speed are there. Who tests a sprayer asks what it puts out, unless he says how it gets on. */
+    private static boolean isRated(ListRows machines, int row) {
+        boolean wide = machines.isFilled(Machines.WORKING_WIDTH, row) || machines.isFilled(Machines.ROWS, row);
+        boolean timed =
+                machines.isFilled(Machines.TIMED_DISTANCE, row) && machines.isFilled(Machines.TIMED_SECONDS, row);
+        boolean fast = machines.isFilled(Machines.SPEED, row) || timed;
+        String type = machines.text(Machines.TYPE, row);
+        return wide
+                && fast
+                && Suitability.worksByWidth(type)
+                && (machines.isFilled(Machines.FIELD_EFFICIENCY, row)
+                        || FieldRates.TYPICAL_EFFICIENCY.find(type) >= 0 && !type.contains("sprayer"));
     }
 
     /** Whether a machine's rate is typed, or only the tonnes that it takes an hour. */

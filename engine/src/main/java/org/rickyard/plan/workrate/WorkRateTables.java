@@ -1,6 +1,8 @@
 package org.rickyard.plan.workrate;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Condition.Relation;
 import org.rickyard.formula.Expr;
@@ -121,6 +123,16 @@ public final class WorkRateTables {
     /** One row per field whose size or shape tells on the work. */
     static final TableSpec FIELD_SHAPES = shapes();
 
+    /** What takes an area, a run or a crop to tell. */
+    private static final Set<Symbol> OF_ONE_FIELD = Set.of(
+            Quantities.AREA,
+            FieldRates.FIELD_HOURS,
+            FieldRates.FIELD_DAYS,
+            FieldRates.LIMITED_BY,
+            TimeElements.PASSES_OF_FIELD.result(),
+            TimeElements.SHARE_OF_TURNS.result(),
+            Throughput.MATERIAL.result());
+
     private static final String OF_JOBS = "Work rates: what each machine gets through";
     private static final String ONCE = "Work rates, if done once: no jobs are listed";
 
@@ -142,6 +154,9 @@ public final class WorkRateTables {
         }
         return jobs ? WORK_RATES : IF_DONE_ONCE;
     }
+
+    /** One row per machine that works by width, where no fields are listed: what it gets through in an hour of any. */
+    static final TableSpec MACHINE_RATES = machineRates();
 
     /** One row per machine that jobs name. */
     static final TableSpec MACHINE_TOTALS = totals(
@@ -238,6 +253,26 @@ public final class WorkRateTables {
                 once ? List.of() : List.of(new TableSpec.TotalName(FieldRates.FIELD_HOURS, "Rickyard_hours")),
                 Cautions.MACHINES,
                 RATE_RULES);
+    }
+
+    /** What a machine does in an hour hangs on no field, but for its shape and its crop. */
+    private static TableSpec machineRates() {
+        List<TableColumn> columns = new ArrayList<>(List.of(Names.MACHINE_HOLDING, Names.MACHINE));
+        WORK_RATES_KNOWN.columns().stream()
+                .filter(column -> !(column instanceof TableColumn.Key)
+                        && !(column instanceof TableColumn.Name)
+                        && !OF_ONE_FIELD.contains(column.symbol())
+                        && !Sentences.isAppended(column))
+                .forEach(columns::add);
+        return new TableSpec(
+                WorkTotals.MACHINE_RATES,
+                "Machine rates",
+                "Machine rates: what each machine gets through in an hour; no fields are listed",
+                "one row per machine with a width and a speed",
+                Sentences.appended(List.copyOf(columns), List.of()),
+                List.of(),
+                Cautions.MACHINES,
+                List.of());
     }
 
     private static TableColumn byWidth(Formula formula, boolean known) {

@@ -75,6 +75,21 @@ public final class FlowRates {
                     + " typed; nozzles that stand above each other, as on an air-blast sprayer, are all counted",
             examples());
 
+    private static final Source KNAPSACK =
+            Source.derived("a knapsack of 1 L/min, 1 m wide at 4 km/h, is empty of 15 L in 15 min: 1 km of 1 m");
+
+    /** {@code area-per-tankful-at-flow}: tank ÷ rate from the flow. */
+    public static final Formula AREA_OF_FILL_AT_FLOW = new Formula(
+            "area-per-tankful-at-flow",
+            SmallSprayers.FILL_AREA,
+            value(TankPlan.TANK_FILLED).over(FLOW_RATE),
+            KNAPSACK,
+            "at this speed, width and flow",
+            List.of(WorkedExample.from(KNAPSACK)
+                    .with(TankPlan.TANK_FILLED, 15)
+                    .with(FLOW_RATE, 150)
+                    .gives(1000, Units.M2, 6)));
+
     private static List<WorkedExample> examples() {
         List<WorkedExample> examples = new ArrayList<>(List.of(
                 WorkedExample.from(SpraySources.FARM_PRESS)

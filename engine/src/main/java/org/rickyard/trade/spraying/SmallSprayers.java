@@ -41,6 +41,11 @@ public final class SmallSprayers {
             .possible(Range.POSITIVE)
             .decimals(0);
 
+    /** Ground that a tankful covers at what was measured. */
+    public static final Symbol FILL_AREA = Symbol.number("area per tankful at this rate", Units.HA)
+            .possible(Range.POSITIVE)
+            .decimals(3);
+
     private static final Source ALBERTA =
             Source.published("Government of Alberta, Agdex 606-1, p. 10-11: 800 m, to the nearest second");
     private static final Source OKLAHOMA = Source.published("Oklahoma State University, turf calibration: 200 ft");
@@ -66,6 +71,21 @@ public final class SmallSprayers {
                     .with(TANK_FILLED, 15)
                     .with(WATER_VOLUME, 150)
                     .gives(1000, Units.M2, 6)));
+
+    private static final Source KNAPSACK_FILLS =
+            Source.derived("2 L on 100 m2 is 200 L/ha, so 10 L cover 500 m2, five times 100 m2");
+
+    /** {@code area-per-tankful-as-tested}: tank ÷ tested rate. */
+    public static final Formula AREA_OF_FILL_AS_TESTED = new Formula(
+            "area-per-tankful-as-tested",
+            FILL_AREA,
+            value(TANK_FILLED).over(TESTED_RATE),
+            KNAPSACK_FILLS,
+            "at the speed, width and pressure of the test",
+            List.of(WorkedExample.from(KNAPSACK_FILLS)
+                    .with(TANK_FILLED, 10)
+                    .with(TESTED_RATE, 200)
+                    .gives(500, Units.M2, 6)));
 
     /** {@code wiper-product}: mix × share of product. */
     public static final Formula PRODUCT_IN_WIPER = new Formula(

@@ -128,11 +128,13 @@ public final class SprayCatalogue {
             SprayPump.PUMP_FLOW_TO_SPARE,
             FlowRates.FLOW_OF_NOZZLE,
             FlowRates.RATE_FROM_FLOW,
+            FlowRates.AREA_OF_FILL_AT_FLOW,
             SmallSprayers.KNAPSACK_AREA,
             SmallSprayers.PRODUCT_IN_WIPER,
             SmallSprayers.SPEED_OF_RUN,
             TestRun.TESTED_AREA,
-            SmallSprayers.AREA_TEST_RATE);
+            SmallSprayers.AREA_TEST_RATE,
+            SmallSprayers.AREA_OF_FILL_AS_TESTED);
 
     /** Constants that only cautions read. */
     public static final List<Constant> CONSTANTS = List.of(

@@ -19,6 +19,9 @@ public final class WorkTotals {
     /** The table of work rates these totals read. */
     public static final String WORK_RATES = "work-rates";
 
+    /** The table of what machines do in an hour where no fields are listed. */
+    public static final String MACHINE_RATES = "machine-rates";
+
     /** Hours of one machine over all its work. */
     public static final Symbol HOURS_OF_MACHINE =
             Symbol.number("machine hours", Units.H).possible(Range.POSITIVE).decimals(1);
