@@ -524,6 +524,7 @@ public final class Machines {
                             TURNS_UNLOADED))
             .identifiedBy(MACHINE)
             .otherwise(HOLDING, Shared.WHOSE)
+            .qualifier(MACHINE, TYPE)
             .qualifier(OUTPUT, OUTPUT_BASIS)
             .qualifier(POWER, POWER_BASIS)
             .qualifier(CHARGE, CHARGE_UNIT)

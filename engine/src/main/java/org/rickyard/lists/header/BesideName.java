@@ -120,7 +120,8 @@ final class BesideName {
         return column.type() == ColumnSpec.Type.DATE
                 || column.type() == ColumnSpec.Type.NOZZLE
                 || spec.unitColumns().containsValue(column)
-                || spec.qualifiers().containsValue(column)
+                || spec.qualifiers().entrySet().stream()
+                        .anyMatch(of -> of.getValue() == column && of.getKey().isNumeric())
                 || !column.choices().isEmpty() && column.type() == ColumnSpec.Type.CHOICE && hasShortWords(column);
     }
 

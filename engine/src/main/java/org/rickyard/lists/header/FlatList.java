@@ -2,7 +2,6 @@ package org.rickyard.lists.header;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
@@ -132,7 +131,12 @@ public final class FlatList {
             boolean certain = own[i] != null && own[i].isCertain();
             boolean ofOthers = lists.stream().anyMatch(list -> list.headings()[place] != null);
             if (i == named) {
-                own[i] = jobs.headings()[i].as(Machines.MACHINE, "");
+                own[i] = new Heading(
+                        List.of(Machines.MACHINE),
+                        "",
+                        2,
+                        jobs.headings()[i].settled(),
+                        kind(headers[machines.firstColumn() + i]));
             } else if (!certain || own[i].column() == Machines.MACHINE) {
                 own[i] = null;
             } else if (!NAMES.contains(own[i].column())) {
@@ -141,7 +145,7 @@ public final class FlatList {
             }
             typed |= own[i] != null && own[i].column() == Machines.TYPE;
         }
-        boolean known = typed || kind(headers[machines.firstColumn() + named]).isPresent();
+        boolean known = typed || own[named].word() != null;
         return any && known ? machines.with(own) : null;
     }
 
@@ -167,10 +171,9 @@ public final class FlatList {
         return String.join(", ", all);
     }
 
-    /** The type of the machines under a header that says one and nothing else: Sprayer, Drill. */
-    public static Optional<String> kind(String header) {
-        return Optional.ofNullable(
-                Vocabulary.wordsOf(Machines.TYPE).get(HeaderText.of(header).normal()));
+    /** The type of the machines under a header that says one and nothing else, "Sprayer" or "Drill"; null if it says none. */
+    private static String kind(String header) {
+        return Vocabulary.wordsOf(Machines.TYPE).get(HeaderText.of(header).normal());
     }
 
     private Match match(ListSpec list, Match stretch) {

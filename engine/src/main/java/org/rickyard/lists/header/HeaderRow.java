@@ -2,6 +2,7 @@ package org.rickyard.lists.header;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Cuts;
@@ -51,6 +52,20 @@ public final class HeaderRow {
                 places += heading != null && heading.isCertain() && heading.column() == column ? 1 : 0;
             }
             return places;
+        }
+
+        /** Whether the header of another column says what would stand in this one: "Tractor" over names of machines. */
+        boolean says(ColumnSpec column) {
+            Map<ColumnSpec, ColumnSpec> qualifiers = vocabulary.spec().qualifiers();
+            for (Heading heading : headings) {
+                if (heading != null
+                        && heading.isCertain()
+                        && heading.word() != null
+                        && qualifiers.get(heading.column()) == column) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         /** The first header that means the column and no other, out of those of the row; null if none does. */
@@ -167,7 +182,8 @@ public final class HeaderRow {
         for (ColumnSpec column : spec.columns()) {
             if (column.required() && !match.holds(column)) {
                 boolean replaced = spec.substitutes().getOrDefault(column, List.of()).stream()
-                        .anyMatch(match::holds);
+                                .anyMatch(match::holds)
+                        || match.matched() >= HARDLY_BY_CHANCE && match.says(column);
                 if (!replaced) {
                     List<String> ways = new ArrayList<>(List.of(column.name()));
                     spec.substitutes().getOrDefault(column, List.of()).forEach(other -> ways.add(other.name()));

@@ -31,6 +31,8 @@ public final class Vocabulary {
     /** How many words as "the" and "of" a header may have more than a name. */
     private static final int SMALL_WORDS = 3;
 
+    private static final Pattern NAME_OF = Pattern.compile(" name$");
+
     private static final Pattern PRODUCT_IN_UNIT = Pattern.compile("(?i) ?\\bproduct\\b");
 
     private static final Map<ColumnSpec, Unit> OF_A_SEASON = Map.of(
@@ -367,6 +369,10 @@ public final class Vocabulary {
             return null;
         }
         String normal = header.normal();
+        if (!column.isNumeric()) {
+            // "Sprayer" or "Sprayer name" says what stands under it; a line of help that speaks of sprayers does not.
+            return qualifying.get(NAME_OF.matcher(normal).replaceFirst(""));
+        }
         Set<String> found = new HashSet<>();
         int length = 0;
         for (Map.Entry<String, String> entry : qualifying.entrySet()) {

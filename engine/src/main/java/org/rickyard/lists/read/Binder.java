@@ -115,9 +115,16 @@ final class Binder {
         String inRow = measure.inUnitsRow(sheetColumn);
         String rest = heading.rest().isEmpty() ? inRow : heading.rest();
         ColumnSpec qualifier = spec.qualifiers().get(column);
-        if (qualifier != null && heading.word() != null) {
+        if (qualifier != null && heading.word() != null && !(qualifier.required() && match.holds(qualifier))) {
             words.put(qualifier, heading.word());
             wordsAt.put(qualifier, table.address(table.headerRow(), sheetColumn));
+            if (qualifier.required()) {
+                findings.add(Finding.note(
+                        table.address(table.headerRow(), sheetColumn),
+                        "What stands under " + Words.quoted(header) + " is taken to be of the " + qualifier.name() + " "
+                                + heading.word() + ", since " + spec.name() + " has no column " + qualifier.name()
+                                + " here. Where one is of another, add the column."));
+            }
         }
         ShownInCells shown = ShownInCells.of(table, sheetColumn, column);
         HeaderText bare = heading.dated() ? HeaderText.of(header).withoutYear() : null;

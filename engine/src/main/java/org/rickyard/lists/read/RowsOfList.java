@@ -12,10 +12,8 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.ListSpec;
-import org.rickyard.lists.Machines;
 import org.rickyard.lists.Place;
 import org.rickyard.lists.Shared;
-import org.rickyard.lists.header.FlatList;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.ProductsInARow;
 import org.rickyard.lists.table.FoundTable;
@@ -55,7 +53,6 @@ final class RowsOfList {
             for (HeaderRow.Match match : table.roles(list)) {
                 Binder.Bound columns = new Binder(table, match, customary, into).bind();
                 nameHolding(list, holdings.get(table), columns, into);
-                nameKind(list, table, match, columns);
                 used.add(table);
                 bound.add(columns);
                 size += table.count();
@@ -102,21 +99,6 @@ final class RowsOfList {
                     "The rows of " + list.name() + " below are taken to be of the holding "
                             + Words.quoted(holding.name())
                             + ", which stands above them. Where they are not, add a column Holding."));
-        }
-    }
-
-    /** Where a flat list calls its machines what they are and no more, "Sprayer", that is their type. */
-    private static void nameKind(ListSpec list, FoundTable table, HeaderRow.Match match, Binder.Bound columns) {
-        if (list == Machines.LIST
-                && table.chief() != Machines.LIST
-                && !columns.bindings().containsKey(Machines.TYPE)) {
-            String header = match.headerOf(Machines.MACHINE, table.headers());
-            FlatList.kind(header).ifPresent(kind -> {
-                columns.words().put(Machines.TYPE, kind);
-                int sheetColumn =
-                        columns.bindings().get(Machines.MACHINE).get(0).sheetColumn();
-                columns.wordsAt().put(Machines.TYPE, table.address(table.headerRow(), sheetColumn));
-            });
         }
     }
 
