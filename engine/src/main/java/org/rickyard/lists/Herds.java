@@ -41,7 +41,8 @@ public final class Herds {
             .also("daily intake, intake per head, DM intake, DMI, dry matter intake, ration, "
                     + "fresh intake, feed per head, intake per day, silage intake, forage intake, silage DM intake, "
                     + "forage DM intake, DM per head, DM per day, DM per head per day, silage per head, "
-                    + "silage per day, "
+                    + "silage per day, silage per month, feed per month, forage per month, fodder per month, "
+                    + "silage per head per month, "
                     + "feed per day, daily ration, daily feed, daily DM, kg/head/day, kg/hd/day, kg/day, kg/cow/day, "
                     + "kg fresh/day, kg fresh/head/day, lb/head/day, lb/hd/day, lb/day, t/month, t/head/month, "
                     + "tonnes/month, tonnes/head/month, % of liveweight, % liveweight, % of live weight, % LW")

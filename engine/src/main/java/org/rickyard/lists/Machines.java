@@ -249,7 +249,8 @@ public final class Machines {
             .help("Seconds that run took.");
     /** A test with water. */
     public static final ColumnSpec TEST_AREA = number("Test area", Quantities.TEST_AREA)
-            .also("area of test plot, test plot area, calibration area, calibration plot, "
+            .also("tray area, area of tray, area of catch tray, catch tray area, catch area, collection area, "
+                    + "area of test plot, test plot area, calibration area, calibration plot, "
                     + "test strip area, area of test strip, area of calibration plot, "
                     + "area tested, area sprayed, area sprayed in test, test plot")
             .help("Ground sprayed with water in a test.");
@@ -394,7 +395,10 @@ public final class Machines {
                     + "average nozzle output, average nozzle flow, average output per nozzle, "
                     + "average flow per nozzle, mean nozzle output, mean nozzle flow, "
                     + "mean output per nozzle, mean flow per nozzle, catch per nozzle, "
-                    + "average catch per nozzle, collected per nozzle, caught per nozzle")
+                    + "average catch per nozzle, collected per nozzle, caught per nozzle, "
+                    + "volume caught per nozzle, volume collected per nozzle, ounces caught per nozzle, "
+                    + "ounces collected per nozzle, ounces per nozzle, ml caught per nozzle, ml collected per nozzle, "
+                    + "ml per nozzle")
             .help("Caught from one nozzle in a minute, as a mean.");
     /** Flow of all. */
     public static final ColumnSpec TOTAL_FLOW = number("Total flow", Quantities.TOTAL_FLOW)

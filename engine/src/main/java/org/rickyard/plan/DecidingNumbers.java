@@ -92,14 +92,18 @@ final class DecidingNumbers {
      * @param blocksOfRows whether a spray block is made of several rows of jobs, which are one by their water volume
      * @param planned whether jobs are given days: in their windows, so long after one another, and of several machines
      *     alike as many as their number says
+     * @param partedByDays whether rows of jobs are one or several by their days
      */
-    static Set<ColumnSpec> exact(boolean blocksOfRows, boolean planned) {
+    static Set<ColumnSpec> exact(boolean blocksOfRows, boolean planned, boolean partedByDays) {
         Set<ColumnSpec> exact = new HashSet<>(TOGETHER);
         if (blocksOfRows) {
             exact.add(Jobs.WATER_VOLUME);
         }
         if (planned) {
-            exact.addAll(List.of(Machines.NUMBER, Jobs.EARLIEST, Jobs.LATEST, Jobs.LAG));
+            exact.addAll(List.of(Machines.NUMBER, Jobs.LAG));
+        }
+        if (planned || partedByDays) {
+            exact.addAll(List.of(Jobs.EARLIEST, Jobs.LATEST));
         }
         return exact;
     }

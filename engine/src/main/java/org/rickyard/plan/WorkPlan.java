@@ -18,6 +18,7 @@ import org.rickyard.plan.fit.OwnUnits;
 import org.rickyard.plan.fit.PlanContext;
 import org.rickyard.plan.fit.UnreadColumns;
 import org.rickyard.plan.join.Countries;
+import org.rickyard.plan.join.JobIdentity;
 import org.rickyard.plan.join.JobLines;
 import org.rickyard.plan.season.SeasonFamily;
 import org.rickyard.plan.silage.ClampFamily;
@@ -145,7 +146,7 @@ public final class WorkPlan {
                 lists,
                 DecidingNumbers.bringRows(),
                 DecidingNumbers.places(tables.values()),
-                DecidingNumbers.exact(blocksOfRows, planned()));
+                DecidingNumbers.exact(blocksOfRows, planned(), JobIdentity.mayBePartedByDays(lists.rows(Jobs.LIST))));
     }
 
     /** Whether jobs have been given days, of several machines alike as many as there are. */

@@ -104,9 +104,11 @@ final class UnitWords {
         add(List.of(Units.CWT, Units.CWT_US), "cwt, cwts, hundredweight, hundredweights");
         add(List.of(Units.LONG_TON, Units.SHORT_TON, Units.T), "ton, tons");
         add(List.of(Units.GAL_UK.over(Units.AC), Units.GAL_US.over(Units.AC)), "gpa");
-        add(Units.GAL_UK.over(Units.AC), "uk gpa, imp gpa, imperial gpa");
-        add(Units.GAL_US.over(Units.AC), "us gpa");
+        add(Units.GAL_UK.over(Units.AC), "uk gpa, imp gpa, imperial gpa, gpa uk, gpa(uk)");
+        add(Units.GAL_US.over(Units.AC), "us gpa, gpa us, gpa(us)");
         add(List.of(Units.GAL_UK.over(Units.MIN), Units.GAL_US.over(Units.MIN)), "gpm");
+        add(Units.GAL_UK.over(Units.MIN), "uk gpm, imp gpm, imperial gpm, gpm uk, gpm(uk)");
+        add(Units.GAL_US.over(Units.MIN), "us gpm, usgpm, gpm us, gpm(us)");
         add(List.of(Units.GAL_UK.over(Units.H), Units.GAL_US.over(Units.H)), "gph");
         add(Units.L_PER_H, "lph");
     }

@@ -299,13 +299,14 @@ public final class Quantities {
     public static final Symbol TIMED_SECONDS =
             number("timed seconds", Units.S, Range.above(0, 3600), Range.of(5, 900), 1);
     /** Area sprayed in a test with water. */
-    public static final Symbol TEST_AREA = number("test area", Units.M2, Range.above(0, 100000), Range.of(5, 10000), 0);
+    public static final Symbol TEST_AREA =
+            number("test area", Units.M2, Range.above(0, 100000), Range.of(0.05, 10000), 2);
     /** Water used in that test. */
     public static final Symbol TEST_VOLUME =
             number("test volume", Units.L, Range.above(0, 5000), Range.of(0.2, 500), 1);
     /** What a spreader or drill put out on it. */
     public static final Symbol TEST_WEIGHT =
-            number("test weight", Units.KG, Range.above(0, 5000), Range.of(0.1, 500), 1);
+            number("test weight", Units.KG, Range.above(0, 5000), Range.of(0.001, 500), 3);
 
     // Products
 

@@ -125,7 +125,6 @@ public final class FlatList {
         }
         Heading[] own = machines.headings().clone();
         boolean typed = false;
-        boolean any = false;
         for (int i = 0; i < own.length; i++) {
             int place = i;
             boolean certain = own[i] != null && own[i].isCertain();
@@ -141,12 +140,11 @@ public final class FlatList {
                 own[i] = null;
             } else if (!NAMES.contains(own[i].column())) {
                 own[i] = ofOthers ? null : own[i];
-                any |= own[i] != null;
             }
             typed |= own[i] != null && own[i].column() == Machines.TYPE;
         }
         boolean known = typed || own[named].word() != null;
-        return any && known ? machines.with(own) : null;
+        return known ? machines.with(own) : null;
     }
 
     private static int place(Match match, ColumnSpec column) {

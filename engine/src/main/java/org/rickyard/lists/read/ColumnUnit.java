@@ -43,6 +43,8 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
     private static final Pattern KILOGRAMS =
             Pattern.compile("(?i)\\b(pounds?|lbs?|grams?|kilograms?|kilos?|kg|ounces?|oz)\\b");
 
+    private static final Pattern TIME = Pattern.compile("(?i)\\b(min(ute)?s?|s(ec(ond)?s?)?|h(ou)?rs?|h)\\b|/min|flow");
+
     /** What says that feed is weighed as it lies, and nothing of the unit. */
     private static final Pattern AS_IT_LIES = Pattern.compile("(?i)as[ -]?fed|as[ -]?is|(fresh|wet)( weight)?|fw");
 
@@ -118,10 +120,11 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
                 && CustomaryUnits.of(rest) != CustomaryUnits.UNSET
                 && UnitText.read(header, customary) instanceof UnitText.Known whole) {
             // "GPA (US)": the name is the unit, and behind it stands whose.
-            return fitted(column, whole.unit(), header, moisture, saysDryMatter(header), saysDaily(header), customary);
+            return fitted(
+                    column, whole.unit(), header, moisture, saysDryMatter(header), countedOver(header), customary);
         }
         if (text instanceof UnitText.Known known) {
-            return fitted(column, known.unit(), rest, moisture, saysDryMatter(header), saysDaily(header), customary);
+            return fitted(column, known.unit(), rest, moisture, saysDryMatter(header), countedOver(header), customary);
         }
         if (text instanceof UnitText.Ambiguous ambiguous) {
             List<Unit> fitting = new ArrayList<>();
@@ -169,7 +172,11 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
 
     /** "Gallons used" and "Pounds collected": the unit of an amount, a word of the header's name; "" if it names none. */
     private static String amountIn(ColumnSpec column, String header) {
-        Pattern words = column.measuredBy(Units.L) ? LITRES : column.measuredBy(Units.KG) ? KILOGRAMS : null;
+        // "Ounces caught per nozzle" is no flow; "litres per minute" is.
+        boolean liquid = column.measuredBy(Units.L)
+                || column.symbol().unit().isSameScale(Units.L_PER_MIN)
+                        && !TIME.matcher(header).find();
+        Pattern words = liquid ? LITRES : column.measuredBy(Units.KG) ? KILOGRAMS : null;
         Matcher word = words == null ? null : words.matcher(header);
         return word != null && word.find() ? word.group() : "";
     }
@@ -226,9 +233,13 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         return Words.holds(normal, "dm") || Words.holds(normal, "dmi") || Words.holds(normal, "dry matter");
     }
 
-    private static boolean saysDaily(String header) {
+    /** The time that a header says it counts over: "Daily ration", "Silage per month"; null if none. */
+    private static Unit countedOver(String header) {
         String normal = Words.normal(header);
-        return Words.holds(normal, "daily") || Words.holds(normal, "day");
+        if (Words.holds(normal, "month") || Words.holds(normal, "monthly")) {
+            return UnitText.MONTH;
+        }
+        return Words.holds(normal, "daily") || Words.holds(normal, "day") ? Units.D : null;
     }
 
     private static ColumnUnit fitted(
@@ -237,7 +248,7 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
             String rest,
             boolean moisture,
             boolean saysDryMatter,
-            boolean saysDaily,
+            Unit over,
             CustomaryUnits customary) {
         Unit own = column.symbol().unit();
         if (moisture && unit.isSameScale(Units.PERCENT) && isDryMatterShare(column.symbol())) {
@@ -258,10 +269,10 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         }
         if (isPerDays(own) && !isPerDays(unit) && unit.isProportional()) {
             // "Intake (kg DM)" and "Daily ration (kg)": what a day's column counts is counted by the day.
-            Unit daily = (saysDryMatter ? dry : unit).over(Units.D);
+            Unit daily = (saysDryMatter ? dry : unit).over(over == null ? Units.D : over);
             boolean dryMatter = daily.dimension().exponent(Dimension.Base.DRY_MATTER) != 0;
-            if ((saysDaily || dryMatter) && column.measuredBy(daily)) {
-                return new ColumnUnit(daily, !saysDaily, null);
+            if ((over != null || dryMatter) && column.measuredBy(daily)) {
+                return new ColumnUnit(daily, over == null, null);
             }
         }
         UnitText fluid = UnitText.read(OUNCES.matcher(rest).replaceFirst("fl oz"), customary);
@@ -271,6 +282,13 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         } else if (fluid instanceof UnitText.Ambiguous ambiguous
                 && ambiguous.candidates().stream().allMatch(column::measuredBy)) {
             return asked(ambiguous.question());
+        }
+        boolean caught = unit.isCompatible(Units.L)
+                || fluid instanceof UnitText.Known liquid && liquid.unit().isCompatible(Units.L)
+                || fluid instanceof UnitText.Ambiguous;
+        if (own.isSameScale(Units.L_PER_MIN) && caught) {
+            return asked("What is caught takes a time: say in the header in how long it ran, as in " + column.name()
+                    + " (ml in 30 s) or (fl oz in 25 s).");
         }
         return asked(Words.quoted(rest)
                 + (isTurnedRound(column, unit)

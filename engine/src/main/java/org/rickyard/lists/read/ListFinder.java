@@ -101,9 +101,13 @@ public final class ListFinder {
             HeaderRow.Match machines = table.role(Machines.LIST);
             if (machines != null && table.chief() != Machines.LIST) {
                 table.dropRole(Machines.LIST);
+                String said = FlatList.ofMachines(machines, table.headers());
+                if (said.isEmpty()) {
+                    continue;
+                }
                 findings.add(Finding.note(
                         table.address(table.headerRow(), table.firstColumn()),
-                        "This list says of machines what they are (" + FlatList.ofMachines(machines, table.headers())
+                        "This list says of machines what they are (" + said
                                 + "), but the workbook has a machine list too: it is taken from the machine list."));
             }
         }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import org.rickyard.lists.Assumptions;
+import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Jobs;
@@ -76,6 +77,9 @@ public final class CostFamily {
         String noMoney = because("no machine has a price, and no wage or fuel price is on Assumptions");
         plan.add(CostTables.INPUTS, work(works).with(Quantities.KIND_OF_MACHINE, kindsAtWork()), none);
         boolean noJobs = plan.rows(Jobs.LIST).size() == 0;
+        if (noJobs) {
+            tellWithoutJobs();
+        }
         // A price tells what a year and an hour of its machine cost, whether or not a job names it.
         int[] atWork = noJobs ? new int[0] : used();
         int[] used = IntStream.concat(IntStream.range(0, machines.size()).filter(this::priced), Arrays.stream(atWork))
@@ -262,6 +266,26 @@ public final class CostFamily {
                                         + " and the charge is in no bill. Write hired (or own) in a column Own or hired, and"
                                         + " in Charge includes whether the charge is for everything, all but fuel, or the"
                                         + " machine only."));
+            }
+        }
+    }
+
+    /** What is burnt, who drives and what is charged stood there, and nothing said why no answer came of it. */
+    private void tellWithoutJobs() {
+        for (ColumnSpec column : List.of(Machines.FUEL, Machines.CREW, Machines.CHARGE)) {
+            int first = IntStream.range(0, machines.size())
+                    .filter(machine -> machines.isFilled(column, machine))
+                    .findFirst()
+                    .orElse(-1);
+            if (first >= 0) {
+                plan.findings()
+                        .add(Finding.note(
+                                machines.address(column, first).orElse(null),
+                                "fuel, labour, charges and the cost of work are reckoned for jobs, and none are listed here,"
+                                        + " so what is typed of them, and any wage or fuel price, is used for nothing yet."
+                                        + " Add a list Jobs with the headers Field, Operation and Machine, and say in it"
+                                        + " which machine works which field."));
+                return;
             }
         }
     }

@@ -1,9 +1,11 @@
 package org.rickyard.plan.join;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Jobs;
@@ -14,12 +16,16 @@ import org.rickyard.lists.NameKey;
  * Which rows of the job list are one job: those of one holding, name and operation. Rows without a name are one job only
  * if they are of one time too, for two cuts of a field, or two sprayings, are not one. A row that tells no time, right
  * below one of the same field and machine, is of the time above it: another product in the tank, as a rule. Where a row
- * names all products of its mix beside each other, another row of the same field and machine is another spraying.
+ * names all products of its mix beside each other, another row of the same field and machine is another spraying. What
+ * has a name is one job whatever its time, but not where the same field and machine stand there again for another day or
+ * cut ({@link RepeatsOfNames}): nobody mows a field twice at once.
  */
 public final class JobIdentity {
     private static final List<ColumnSpec> TIMES = List.of(Jobs.EARLIEST, Jobs.LATEST, Jobs.CUT, Jobs.GROWTH_STAGE);
-    private static final List<ColumnSpec> SAME_WORK =
+    /** Those of an unnamed job first. */
+    static final List<ColumnSpec> SAME_WORK =
             List.of(Jobs.HOLDING, Jobs.JOB, Jobs.OPERATION, Jobs.FIELD, Jobs.BLOCK, Jobs.MACHINE);
+
     private static final char PARTED = '\u0000';
 
     private final ListRows jobs;
@@ -31,9 +37,12 @@ public final class JobIdentity {
     /** For a row that holds a whole mix, how many of the same work and time stand above it. */
     private final Map<Integer, Integer> repeats = new HashMap<>();
 
+    private final RepeatsOfNames again;
+
     /** For the rows of the job list. */
     public JobIdentity(ListRows jobs) {
         this.jobs = jobs;
+        this.again = new RepeatsOfNames(jobs);
         Map<String, Integer> seen = new HashMap<>();
         Optional<CellAddress> above = Optional.empty();
         int times = 0;
@@ -47,12 +56,31 @@ public final class JobIdentity {
         }
     }
 
+    /** Whether a list has rows that only their days, or none, make one job or two. */
+    public static boolean mayBePartedByDays(ListRows jobs) {
+        if (!jobs.has(Jobs.EARLIEST) && !jobs.has(Jobs.LATEST)) {
+            return false;
+        }
+        Set<String> seen = new HashSet<>();
+        for (int job = 0; job < jobs.size(); job++) {
+            List<ColumnSpec> same = jobs.text(Jobs.JOB, job).isEmpty() ? SAME_WORK.subList(0, 3) : SAME_WORK;
+            if (!seen.add(joined(jobs, job, same))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The words of a row in some columns, as a key. */
+    static String joined(ListRows jobs, int job, List<ColumnSpec> columns) {
+        StringBuilder words = new StringBuilder();
+        columns.forEach(
+                column -> words.append(NameKey.key(jobs.text(column, job))).append(PARTED));
+        return words.toString();
+    }
+
     private String work(int job) {
-        StringBuilder work = new StringBuilder();
-        SAME_WORK.forEach(
-                column -> work.append(NameKey.key(jobs.text(column, job))).append(PARTED));
-        TIMES.forEach(column -> work.append(NameKey.key(jobs.text(column, job))).append(PARTED));
-        return work.toString();
+        return joined(jobs, job, SAME_WORK) + joined(jobs, job, TIMES);
     }
 
     /** The same for rows of one job, and for no others. */
@@ -73,6 +101,8 @@ public final class JobIdentity {
             int timed = timed(job);
             TIMES.forEach(time -> key.append(PARTED).append(NameKey.key(jobs.text(time, timed))));
             key.append(PARTED).append(repeats.getOrDefault(job, 0));
+        } else {
+            key.append(PARTED).append(again.of(job));
         }
         return key.toString();
     }

@@ -61,6 +61,9 @@ public final class JobLines {
     /** Jobs that have a dose and name nothing that is dosed. */
     private final List<Integer> dosesOfNothing = new ArrayList<>();
 
+    /** Jobs that say of no field and machine what no row above them says. */
+    private final List<Integer> sameAgain = new ArrayList<>();
+
     private boolean joinsRows;
 
     /** Joins the lists of jobs, fields and machines; what cannot be joined is added to the findings. */
@@ -117,6 +120,7 @@ public final class JobLines {
         }
         fieldChoice.tellLeftOut();
         tellDosesOfNothing();
+        tellSameAgain();
         reading.lines();
     }
 
@@ -152,6 +156,9 @@ public final class JobLines {
                             + '\u0000'
                             + doseOf(job));
             int spreader = spreader(job, gang);
+            int known = works.count();
+            boolean mayRepeat = spreader < 0 && gang.stream().allMatch(this::isReckonedByItself);
+            boolean worked = false;
             for (int field : fieldChoice.find(jobs, job)) {
                 int spreading = spreader < 0 ? -1 : spread.of(name, field, content);
                 if (spreading == spreads.size()) {
@@ -165,17 +172,27 @@ public final class JobLines {
                     if (!machines.gives(Machines.TYPE, machine) || Suitability.worksByWidth(type)) {
                         int before = works.count();
                         int place = works.of(name, field, machine);
-                        Work known = place < before ? byPlace.get(place) : null;
-                        if (known == null) {
-                            known = work(job, field, machine, name, Choices.sprays(type));
-                            byPlace.add(known);
+                        worked = true;
+                        Work first = place < before ? byPlace.get(place) : null;
+                        if (first == null) {
+                            first = work(job, field, machine, name, Choices.sprays(type));
+                            byPlace.add(first);
                         }
                         if (Choices.sprays(type)) {
-                            tanks.add(spraying(known, job).spraying, content, job);
+                            tanks.add(spraying(first, job).spraying, content, job);
                         }
                     }
                 }
             }
+            if (mayRepeat && worked && works.count() == known) {
+                sameAgain.add(job);
+            }
+        }
+
+        /** What a sprayer's row repeats may be another product, and a gang is made of every row that names it. */
+        private boolean isReckonedByItself(int machine) {
+            String type = machines.text(Machines.TYPE, machine);
+            return Suitability.worksByWidth(type) && !Choices.sprays(type);
         }
 
         /** The machine that spreads or drills what a job row names; -1 if none does, or a sprayer puts it out. */
@@ -328,6 +345,18 @@ public final class JobLines {
             dosesOfNothing.add(job);
         }
         return gang;
+    }
+
+    private void tellSameAgain() {
+        if (!sameAgain.isEmpty()) {
+            int more = sameAgain.size() - 1;
+            findings.add(Finding.caution(
+                    jobs.address(Jobs.FIELD, sameAgain.get(0)).orElse(null),
+                    (more == 0 ? "this row says" : "this row and " + more + " more say")
+                            + " of job, field and machine the same as rows above, so that work is reckoned once. If it is"
+                            + " done again, give each row its own Job or day; if not, clear "
+                            + (more == 0 ? "this one." : "them.")));
+        }
     }
 
     /** One sentence for all of them: a list without a column Product has a dose of nothing in each row. */

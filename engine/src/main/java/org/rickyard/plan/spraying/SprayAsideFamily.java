@@ -109,7 +109,10 @@ final class SprayAsideFamily {
 
     /** Whether what any machine put out in a test was so over a distance that is typed, and over no area that is. */
     private boolean isTestOverRun(ColumnSpec used) {
-        return machines.has(Machines.WORKING_WIDTH)
+        boolean wide = machines.has(Machines.WORKING_WIDTH)
+                || machines.has(Machines.ROWS) && machines.has(Machines.ROW_WIDTH)
+                || machines.has(Machines.NOZZLES) && machines.has(Machines.NOZZLE_SPACING);
+        return wide
                 && IntStream.range(0, machines.size())
                         .anyMatch(row -> machines.isFilled(used, row)
                                 && machines.isFilled(Machines.TIMED_DISTANCE, row)

@@ -77,7 +77,7 @@ public final class ConstantsInForce {
         }
         Unit unit = constant.unit();
         if (!written.isEmpty() && !asOnBasis) {
-            UnitText read = UnitText.read(written, customary);
+            UnitText read = ofDryMatter(UnitText.read(written, customary), constant);
             if (!(read instanceof UnitText.Known known) || !known.unit().isCompatible(constant.unit())) {
                 findings.add(Finding.stop(
                         assumptions
@@ -133,6 +133,17 @@ public final class ConstantsInForce {
     }
 
     /** A number in a unit that nobody else writes is asked about where the list is read; one stored as text is none. */
+    /** What a name calls dry matter may be weighed in kilograms as they are: "Dry matter in a round bale, kg". */
+    private static UnitText ofDryMatter(UnitText read, Constant constant) {
+        if (constant.name().toLowerCase(Locale.ROOT).contains("dry matter")
+                && read instanceof UnitText.Known known
+                && !known.unit().isCompatible(constant.unit())) {
+            Unit dry = UnitText.ofDryMatter(known.unit());
+            return dry.isCompatible(constant.unit()) ? new UnitText.Known(dry) : read;
+        }
+        return read;
+    }
+
     private static boolean isPlainNumber(ListRows assumptions, int row) {
         ListRows.State state = assumptions.state(Assumptions.VALUE, row);
         return (state == ListRows.State.GIVEN || state == ListRows.State.ASKED)

@@ -205,6 +205,64 @@ class RowsOfOneJobTest {
         }
     }
 
+    private static WorkPlan mown(String column, Object first, Object second) {
+        return new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 10, "grass"), row("B", 14, "grass"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)"),
+                        row("Mower", "mower", 3, 12))
+                .sheet(
+                        "Jobs",
+                        row("Job", "Field", "Operation", "Machine", column, "Workable days (%)"),
+                        row("Mow", "A", "mowing", "Mower", first, 50),
+                        row("Mow", "B", "mowing", "Mower", first, 50),
+                        row("Mow", "A", "mowing", "Mower", second, 50),
+                        row("Mow", "B", "mowing", "Mower", second, 50))
+                .run()
+                .plan();
+    }
+
+    /** The second cut was lost without a word where the job has a name. */
+    @Test
+    void aNamedJobThatComesToAFieldAgainIsDoneAgain() {
+        LocalDate may = LocalDate.of(2026, 5, 20);
+        WorkPlan twice = mown("Earliest", may, may.plusDays(42));
+        assertThat(twice.table("work-rates").rows()).isEqualTo(4);
+        assertThat(twice.table("season").rows()).isEqualTo(2);
+        assertThat(number(twice.table("season"), SeasonFit.AREA, 1)).isEqualTo(24);
+        assertThat(mown("Cut", 1, 2).table("work-rates").rows()).isEqualTo(4);
+        assertThat(twice.findings()).noneMatch(finding -> finding.message().contains("reckoned once"));
+    }
+
+    @Test
+    void rowsThatSayTheSameAgainAreTold() {
+        LocalDate may = LocalDate.of(2026, 5, 20);
+        WorkPlan plan = mown("Earliest", may, may);
+        assertThat(plan.table("work-rates").rows()).isEqualTo(2);
+        assertThat(plan.findings()).anySatisfy(finding -> {
+            assertThat(finding.severity()).isEqualTo(Finding.Severity.CAUTION);
+            assertThat(finding.cell().orElseThrow()).hasToString("Jobs!B4");
+            assertThat(finding.message()).startsWith("this row and 1 more say of job, field and machine the same");
+        });
+    }
+
+    /** What is sprayed in May and what is sprayed in July were mixed in one tank, since both are called so. */
+    @Test
+    void aNamedSprayingOfAnotherDayIsAnotherTank() {
+        LocalDate may = LocalDate.of(2026, 5, 20);
+        WorkPlan plan = sprayed(
+                sprayedWith("Earliest"),
+                row("Docks", "A", "spraying", "Sprayer", "X", 1, 200, may),
+                row("Docks", "A", "spraying", "Sprayer", "Y", 2, null, null),
+                row("Docks", "A", "spraying", "Sprayer", "X", 1, 200, may.plusDays(42)),
+                row("Docks", "A", "spraying", "Sprayer", "Y", 2, null, null));
+        assertThat(plan.table("spray-blocks").rows()).isEqualTo(2);
+        assertThat(plan.table("tank-mix").rows()).isEqualTo(4);
+        assertThat(number(plan.table("product-order"), ProductOrder.NEED, 1)).isEqualTo(40);
+        assertThat(plan.findings()).noneMatch(finding -> finding.severity() == Finding.Severity.STOP);
+    }
+
     @Test
     void aMachineNamedTwiceIsTwo() {
         LocalDate day = LocalDate.of(2026, 5, 20);
