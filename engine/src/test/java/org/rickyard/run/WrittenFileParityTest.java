@@ -40,7 +40,8 @@ class WrittenFileParityTest {
             "spoilt farm 15",
             "awkward names",
             "counted from 1904",
-            "random 1");
+            "random 1",
+            "machines alone");
 
     /** Every sheet, names that are numbers or patterns, and every list as another program writes it. */
     private static final List<String> FOR_A_SHORT_GATE = List.of("full farm", "awkward names", "saved by LibreOffice");
@@ -70,6 +71,7 @@ class WrittenFileParityTest {
             case "spoilt farm 1" -> FullFarm.spoilt(file, 1);
             case "spoilt farm 15" -> FullFarm.spoilt(file, 15);
             case "awkward names" -> TestBooks.awkward(file);
+            case "machines alone" -> MachinesAlone.write(file);
             case "counted from 1904" -> TestBooks.random(file, 4, true);
             default -> TestBooks.random(file, Long.parseLong(name.substring(name.length() - 1)), false);
         };

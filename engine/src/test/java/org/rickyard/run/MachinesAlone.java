@@ -1,0 +1,58 @@
+package org.rickyard.run;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+
+/**
+ * A workbook without fields, as worked examples are keyed in: what each machine gets through in an hour, what flows from
+ * it, and what it put out in a test; some of it typed as no machine can be.
+ */
+final class MachinesAlone {
+    private MachinesAlone() {}
+
+    private static Object[] row(Object... cells) {
+        return cells;
+    }
+
+    static Path write(Path file) {
+        try (ClientBook book = ClientBook.create()
+                .sheet(
+                        "Rated",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Overlap (m)",
+                                "Speed (km/h)",
+                                "Field efficiency (%)"),
+                        row("Rake 6 m", "rake", 6, 0.3, 10, 75),
+                        row("Plough 4 f", "plough", 1.6, null, 7, null),
+                        row("Tedder", "tedder", 7.5, null, "fast", 80),
+                        row("Rolls", "field rolls", 6, 7, 8, 80),
+                        row("Drill 4 m", "drill", 4, null, 10, 180))
+                .sheet(
+                        "Tried",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Tank (L)",
+                                "Usable tank (L)",
+                                "Total flow (L/min)",
+                                "Test area (m2)",
+                                "Test volume (L)"),
+                        row("Boom 12 m", "sprayer", 12, 8, 1000, 950, 32, 200, 4),
+                        row("Boom 18 m", "sprayer", 18, 9, 1500, null, 54, 300, 6.6),
+                        row("Boom 24 m", "sprayer", 24, 12, 3000, 2900, 96, null, null),
+                        row("Hand lance", "knapsack", 1, 4, 15, null, 1.2, 50, 0.9),
+                        row("Second lance", "knapsack", 1, 3.6, 15, 14, 1.1, 50, "half a can"),
+                        row("Leaking boom", "sprayer", 12, 8, 1000, null, 0, 200, 5))
+                .sheet("Assumptions", row("Item", "Value", "Unit"), row("Customary units", "UK", null))) {
+            return book.save(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
