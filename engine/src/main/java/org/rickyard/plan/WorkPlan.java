@@ -146,7 +146,10 @@ public final class WorkPlan {
                 lists,
                 DecidingNumbers.bringRows(),
                 DecidingNumbers.places(tables.values()),
-                DecidingNumbers.exact(blocksOfRows, planned(), JobIdentity.mayBePartedByDays(lists.rows(Jobs.LIST))));
+                DecidingNumbers.exact(
+                        blocksOfRows,
+                        planned(),
+                        JobIdentity.mayBePartedByDays(lists.rows(Jobs.LIST), lists.rows(Fields.LIST))));
     }
 
     /** Whether jobs have been given days, of several machines alike as many as there are. */

@@ -217,7 +217,7 @@ public final class CostFamily {
 
     /** Each job's number. */
     private static int[] jobKeys(PlanContext plan, List<WorkRows.Work> works) {
-        JobIdentity identity = new JobIdentity(plan.rows(Jobs.LIST));
+        JobIdentity identity = new JobIdentity(plan.rows(Jobs.LIST), plan.rows(Fields.LIST));
         Map<String, Integer> keys = new HashMap<>();
         return works.stream()
                 .mapToInt(work -> keys.computeIfAbsent(identity.key(work.job()), job -> keys.size() + 1))

@@ -1,11 +1,13 @@
 package org.rickyard.plan.join;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Jobs;
@@ -22,9 +24,10 @@ import org.rickyard.lists.NameKey;
  */
 public final class JobIdentity {
     private static final List<ColumnSpec> TIMES = List.of(Jobs.EARLIEST, Jobs.LATEST, Jobs.CUT, Jobs.GROWTH_STAGE);
-    /** Those of an unnamed job first. */
-    static final List<ColumnSpec> SAME_WORK =
+    private static final List<ColumnSpec> SAME_WORK =
             List.of(Jobs.HOLDING, Jobs.JOB, Jobs.OPERATION, Jobs.FIELD, Jobs.BLOCK, Jobs.MACHINE);
+    /** Without a name, and of one time, rows are one job whatever their fields. */
+    private static final List<ColumnSpec> OF_UNNAMED = List.of(Jobs.HOLDING, Jobs.JOB, Jobs.OPERATION);
 
     private static final char PARTED = '\u0000';
 
@@ -39,10 +42,10 @@ public final class JobIdentity {
 
     private final RepeatsOfNames again;
 
-    /** For the rows of the job list. */
-    public JobIdentity(ListRows jobs) {
+    /** For the rows of the job list, done on these fields. */
+    public JobIdentity(ListRows jobs, ListRows fields) {
         this.jobs = jobs;
-        this.again = new RepeatsOfNames(jobs);
+        this.again = new RepeatsOfNames(jobs, fieldsOf(jobs, fields));
         Map<String, Integer> seen = new HashMap<>();
         Optional<CellAddress> above = Optional.empty();
         int times = 0;
@@ -56,19 +59,24 @@ public final class JobIdentity {
         }
     }
 
+    /** What cannot be found is told by whoever joins the lists. */
+    private static IntFunction<List<Integer>> fieldsOf(ListRows jobs, ListRows fields) {
+        FieldChoice choice = new FieldChoice(fields, new ArrayList<>());
+        return job -> choice.find(jobs, job);
+    }
+
     /** Whether a list has rows that only their days, or none, make one job or two. */
-    public static boolean mayBePartedByDays(ListRows jobs) {
+    public static boolean mayBePartedByDays(ListRows jobs, ListRows fields) {
         if (!jobs.has(Jobs.EARLIEST) && !jobs.has(Jobs.LATEST)) {
             return false;
         }
-        Set<String> seen = new HashSet<>();
+        Set<String> unnamed = new HashSet<>();
         for (int job = 0; job < jobs.size(); job++) {
-            List<ColumnSpec> same = jobs.text(Jobs.JOB, job).isEmpty() ? SAME_WORK.subList(0, 3) : SAME_WORK;
-            if (!seen.add(joined(jobs, job, same))) {
+            if (jobs.text(Jobs.JOB, job).isEmpty() && !unnamed.add(joined(jobs, job, OF_UNNAMED))) {
                 return true;
             }
         }
-        return false;
+        return RepeatsOfNames.meet(jobs, fieldsOf(jobs, fields));
     }
 
     /** The words of a row in some columns, as a key. */

@@ -127,7 +127,7 @@ public final class JobLines {
     /** One reading of the job list. */
     private final class Reading {
         private final Map<String, Integer> numbers = new HashMap<>();
-        private final JobIdentity identity = new JobIdentity(jobs);
+        private final JobIdentity identity = new JobIdentity(jobs, fields);
         /** One job, field and machine; a sprayer that comes there with another water volume or block comes once more. */
         private final TupleNumbers works = new TupleNumbers(3);
 

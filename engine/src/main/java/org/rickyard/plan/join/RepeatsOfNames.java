@@ -2,8 +2,12 @@ package org.rickyard.plan.join;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.IntFunction;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -11,23 +15,15 @@ import org.rickyard.lists.NameKey;
 
 /**
  * How often a named job has come to the same field with the same machine before: "Mow" of May and "Mow" of July, or of the
- * first and the second cut, are not done at once. A row that tells neither is of the time of the one above it.
+ * first and the second cut, are not done at once, and "grass" in July is the field that was named in May. A row that tells
+ * neither is of the time of the one above it.
  */
 final class RepeatsOfNames {
+    private static final List<ColumnSpec> SAME_WORK = List.of(Jobs.HOLDING, Jobs.JOB, Jobs.OPERATION, Jobs.MACHINE);
     private static final double UNTOLD = Double.NEGATIVE_INFINITY;
 
-    /** When a work is done; what its first row leaves open is told by the next. */
-    private static final class Time {
-        private double earliest;
-        private double latest;
-        private String cut;
-
-        Time(double earliest, double latest, String cut) {
-            this.earliest = earliest;
-            this.latest = latest;
-            this.cut = cut;
-        }
-
+    /** When a work is done. */
+    private record Time(double earliest, double latest, String cut) {
         boolean isTold() {
             return earliest != UNTOLD || latest != UNTOLD || !cut.isEmpty();
         }
@@ -44,67 +40,124 @@ final class RepeatsOfNames {
             return one == UNTOLD || other == UNTOLD || one == other;
         }
 
-        void add(Time other) {
-            earliest = earliest == UNTOLD ? other.earliest : earliest;
-            latest = latest == UNTOLD ? other.latest : latest;
-            cut = cut.isEmpty() ? other.cut : cut;
+        /** Whether both tell the day they begin, or the cut, and the same. */
+        boolean isThatOf(Time other) {
+            return agrees(other)
+                    && (earliest != UNTOLD && earliest == other.earliest || !cut.isEmpty() && cut.equals(other.cut));
+        }
+
+        /** What one leaves open is told by the other. */
+        Time with(Time other) {
+            return new Time(
+                    earliest == UNTOLD ? other.earliest : earliest,
+                    latest == UNTOLD ? other.latest : latest,
+                    cut.isEmpty() ? other.cut : cut);
         }
     }
 
-    /** The times of one work so far, and which of them the last row was of. */
-    private static final class Times {
-        private final List<Time> all = new ArrayList<>();
-        private int last;
+    /** One time that a job comes round to its fields. */
+    private static final class Round {
+        private final Map<Integer, Time> times = new HashMap<>();
 
-        int of(Time time) {
-            int at = time.isTold() ? all.size() - 1 : Math.min(last, all.size() - 1);
-            while (at >= 0 && !all.get(at).agrees(time)) {
-                at--;
-            }
-            if (at < 0) {
-                at = all.size();
-                all.add(time);
-            } else {
-                all.get(at).add(time);
-            }
-            last = at;
-            return at;
+        boolean takes(List<Integer> fields, Time time) {
+            return fields.stream().map(times::get).allMatch(known -> known == null || known.agrees(time));
+        }
+
+        boolean isOf(Time time) {
+            return times.values().stream().anyMatch(time::isThatOf);
+        }
+
+        void add(List<Integer> fields, Time time) {
+            fields.forEach(field -> times.merge(field, time, Time::with));
         }
     }
 
     private final ListRows jobs;
+    private final IntFunction<List<Integer>> fieldsOf;
     private final Map<Integer, Integer> repeats = new HashMap<>();
 
-    RepeatsOfNames(ListRows jobs) {
+    /** @param fieldsOf the fields of a row of the job list */
+    RepeatsOfNames(ListRows jobs, IntFunction<List<Integer>> fieldsOf) {
         this.jobs = jobs;
-        boolean timed = false;
-        for (int job = 0; job < jobs.size() && !timed; job++) {
-            timed = time(job).isTold();
-        }
-        if (timed) {
-            read();
-        }
+        this.fieldsOf = fieldsOf;
+        ofOtherTimes(jobs).forEach(this::count);
     }
 
-    private void read() {
-        Map<String, Times> works = new HashMap<>();
+    /** Whether a list has rows of one named job, operation and machine whose fields meet. */
+    static boolean meet(ListRows jobs, IntFunction<List<Integer>> fieldsOf) {
+        for (List<Integer> rows : byWork(jobs)) {
+            Set<Integer> seen = new HashSet<>();
+            for (int job : rows) {
+                if (rows.size() > 1 && !fieldsOf.apply(job).stream().allMatch(seen::add)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** The rows of each job that has a name, apart by operation and machine. */
+    private static Iterable<List<Integer>> byWork(ListRows jobs) {
+        Map<String, List<Integer>> works = new LinkedHashMap<>();
         for (int job = 0; job < jobs.size(); job++) {
             if (!jobs.text(Jobs.JOB, job).isEmpty()) {
-                int repeat = works.computeIfAbsent(
-                                JobIdentity.joined(jobs, job, JobIdentity.SAME_WORK), any -> new Times())
-                        .of(time(job));
-                if (repeat > 0) {
-                    repeats.put(job, repeat);
+                works.computeIfAbsent(JobIdentity.joined(jobs, job, SAME_WORK), any -> new ArrayList<>())
+                        .add(job);
+            }
+        }
+        return works.values();
+    }
+
+    /** Those whose rows are not all of one time: only for them their fields are looked for. */
+    private static List<List<Integer>> ofOtherTimes(ListRows jobs) {
+        List<List<Integer>> others = new ArrayList<>();
+        if (jobs.has(Jobs.EARLIEST) || jobs.has(Jobs.LATEST) || jobs.has(Jobs.CUT)) {
+            byWork(jobs).forEach(rows -> {
+                if (rows.stream().map(job -> time(jobs, job)).distinct().count() > 1) {
+                    others.add(rows);
                 }
+            });
+        }
+        return others;
+    }
+
+    private void count(List<Integer> rows) {
+        List<Round> rounds = new ArrayList<>(List.of(new Round()));
+        int last = 0;
+        for (int job : rows) {
+            Time time = time(jobs, job);
+            List<Integer> fields = fieldsOf.apply(job);
+            last = time.isTold() ? round(rounds, fields, time) : last;
+            rounds.get(last).add(fields, time);
+            if (last > 0) {
+                repeats.put(job, last);
             }
         }
     }
 
-    private Time time(int job) {
-        return new Time(day(Jobs.EARLIEST, job), day(Jobs.LATEST, job), NameKey.key(jobs.text(Jobs.CUT, job)));
+    /** The round that is of that very time, otherwise the first in which the fields have no other. */
+    private static int round(List<Round> rounds, List<Integer> fields, Time time) {
+        int first = rounds.size();
+        for (int at = rounds.size() - 1; at >= 0; at--) {
+            if (rounds.get(at).takes(fields, time)) {
+                if (rounds.get(at).isOf(time)) {
+                    return at;
+                }
+                first = at;
+            }
+        }
+        if (first == rounds.size()) {
+            rounds.add(new Round());
+        }
+        return first;
     }
 
-    private double day(ColumnSpec column, int job) {
+    private static Time time(ListRows jobs, int job) {
+        return new Time(
+                day(jobs, Jobs.EARLIEST, job), day(jobs, Jobs.LATEST, job), NameKey.key(jobs.text(Jobs.CUT, job)));
+    }
+
+    private static double day(ListRows jobs, ColumnSpec column, int job) {
         return jobs.gives(column, job) ? Math.floor(jobs.number(column, job)) : UNTOLD;
     }
 

@@ -66,7 +66,7 @@ public final class Tasks {
         this.jobs = plan.rows(Jobs.LIST);
         this.machines = plan.rows(Machines.LIST);
         this.gangs = gangs;
-        this.identity = new JobIdentity(jobs);
+        this.identity = new JobIdentity(jobs, plan.rows(Fields.LIST));
         this.fields = new FieldsWorked(jobs, plan.rows(Fields.LIST));
         this.choice = new MachineChoice(machines, plan.findings());
         gangs.gangs().forEach(gang -> firstGangs.putIfAbsent(gang.job(), gang));

@@ -235,6 +235,60 @@ class RowsOfOneJobTest {
         assertThat(twice.findings()).noneMatch(finding -> finding.message().contains("reckoned once"));
     }
 
+    private static WorkPlan mownBy(String last, Object[]... rows) {
+        Object[][] jobs = new Object[rows.length + 1][];
+        jobs[0] = row("Job", "Field", "Operation", "Machine", last);
+        System.arraycopy(rows, 0, jobs, 1, rows.length);
+        return new SeasonBook()
+                .sheet(
+                        "Fields",
+                        row("Field", "Area (ha)", "Crop"),
+                        row("A", 10, "grass"),
+                        row("B", 14, "grass"),
+                        row("C", 5, "wheat"))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)"),
+                        row("Mower", "mower", 3, 12))
+                .sheet("Jobs", jobs)
+                .run()
+                .plan();
+    }
+
+    /** The field was named in May, and its crop in July: its second cut was counted with the first. */
+    @Test
+    void aFieldThatComesAgainByItsCropIsDoneAgain() {
+        for (boolean byCut : List.of(true, false)) {
+            LocalDate may = LocalDate.of(2026, 5, 20);
+            Object first = byCut ? 1 : may;
+            Object second = byCut ? 2 : may.plusDays(42);
+            WorkPlan plan = mownBy(
+                    byCut ? "Cut" : "Earliest",
+                    row("Mow", "A", "mowing", "Mower", first),
+                    row("Mow", "grass", "mowing", "Mower", second));
+            assertThat(plan.table("work-rates").rows()).isEqualTo(3);
+        }
+    }
+
+    /** A job that is spread over days, a field on each, is one job; what comes round again goes with its own round. */
+    @Test
+    void fieldsOfTwoRoundsGoWithTheRoundOfTheirDay() {
+        LocalDate may = LocalDate.of(2026, 5, 20);
+        WorkPlan spread = sprayed(
+                sprayedWith("Earliest"),
+                row("Docks", "A", "spraying", "Sprayer", "X", 1, 200, may),
+                row("Docks", "B", "spraying", "Sprayer", "X", 1, 200, may.plusDays(1)));
+        assertThat(spread.table("spray-blocks").rows()).isEqualTo(1);
+        WorkPlan rounds = sprayed(
+                sprayedWith("Earliest"),
+                row("Docks", "A", "spraying", "Sprayer", "X", 1, 200, may),
+                row("Docks", "wheat", "spraying", "Sprayer", "Y", 2, 200, may.plusDays(42)),
+                row("Docks", "B", "spraying", "Sprayer", "X", 1, 200, may));
+        assertThat(rounds.table("spray-blocks").rows()).isEqualTo(2);
+        assertThat(number(rounds.table("product-order"), ProductOrder.NEED, 0)).isEqualTo(16);
+        assertThat(number(rounds.table("product-order"), ProductOrder.NEED, 1)).isEqualTo(32);
+    }
+
     @Test
     void rowsThatSayTheSameAgainAreTold() {
         LocalDate may = LocalDate.of(2026, 5, 20);
