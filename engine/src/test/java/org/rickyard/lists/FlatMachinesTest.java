@@ -104,4 +104,37 @@ class FlatMachinesTest {
         assertThat(found.rows(Machines.LIST).number(Machines.TANK, 0)).isEqualTo(1800);
         assertThat(messages(found, Severity.NOTE)).anyMatch(note -> note.contains("Tank (L)"));
     }
+
+    /** What the first said was looked up in the column of the second, or on its sheet, and called another. */
+    @Test
+    void whatIsTheSameInAnotherTableIsNoContradiction() {
+        Object[] headers = {"Field", "Area (ha)", "Operation", "Machine", "Type", "Width (m)", "Tank"};
+        FoundLists found = find(
+                new SheetOf("Here")
+                        .row(headers)
+                        .row("A", 12, "spraying", "Rig", "sprayer", 24, "2000 L")
+                        .row()
+                        .row()
+                        .row("Crop", "Field", "Area (ac)", "Operation", "Machine", "Type", "Tank", "Width (m)")
+                        .row("wheat", "A", 29.65, "spraying", "Rig", "sprayer", "2000 L", 24),
+                new SheetOf("There").row(headers).row("A", 12, "spraying", "Rig", "sprayer", 24, "2000 L"));
+        assertThat(found.rows(Machines.LIST).size()).isEqualTo(1);
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(1);
+        assertThat(messages(found, Severity.CAUTION)).noneMatch(message -> message.contains("another"));
+    }
+
+    @Test
+    void whatIsAnotherInAnotherTableSaysSo() {
+        Object[] headers = {"Field", "Area (ha)", "Operation", "Machine", "Type", "Width (m)"};
+        FoundLists found = find(
+                new SheetOf("Here").row(headers).row("A", 12, "mowing", "Disc", "mower", 3),
+                new SheetOf("There")
+                        .row("Field", "Area (ac)", "Operation", "Machine", "Type", "Crew", "Width (m)")
+                        .row("A", 31, "mowing", "Disc", "mower", 1, 3.2));
+        assertThat(messages(found, Severity.CAUTION))
+                .contains(
+                        "The field \"A\" has another area here than in Here!B2; the first is used.",
+                        "The machine \"Disc\" has another working width here than in Here!F2; the first is used.",
+                        "The machine \"Disc\" has a crew here and none in Here!A2; the first is used.");
+    }
 }

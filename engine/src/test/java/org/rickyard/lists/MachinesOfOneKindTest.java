@@ -5,6 +5,7 @@ import static org.rickyard.lists.FoundIn.find;
 import static org.rickyard.lists.FoundIn.messages;
 import static org.rickyard.lists.FoundIn.names;
 
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -68,5 +69,39 @@ class MachinesOfOneKindTest {
                 .row("Tractor", "Date", "Fuel (L/h)", "Driver", "Remarks")
                 .row("Old red", 45000, 12, "A", "rain"));
         assertThat(found.rows(Machines.LIST).size()).isZero();
+    }
+
+    /** Each tractor stood there for each of its days, and stopped for being there twice. */
+    @Test
+    void aRecordOfWhatTractorsBurntIsNoListOfThem() {
+        FoundLists found = find(new SheetOf("Fuel")
+                .row("Tractor", "Date", "Hours now", "Fuel (L/h)", "List price")
+                .row("Old red", 45000, 4100, 12, 900)
+                .row("Blue", 45001, 4100, 12, 900)
+                .row("Old red", 45002, 4160, 12, 900));
+        assertThat(found.rows(Machines.LIST).size()).isZero();
+        assertThat(messages(found, Severity.STOP)).isEmpty();
+        assertThat(messages(found, Severity.NOTE)).anyMatch(note -> note.contains("its names come again"));
+    }
+
+    /** The tractor's fuel was taken for the sprayer's. */
+    @Test
+    void twoKindsBesideEachOtherAreNotOneList() {
+        Object[][] tractors = {{"Tractor", "Power (kW)", "Fuel (L/h)"}, {"Old red", 90, 12}};
+        Object[][] sprayers = {{"Sprayer", "Width (m)", "Tank (L)", "Speed (km/h)"}, {"Rig", 24, 2000, 10}};
+        for (boolean before : new boolean[] {true, false}) {
+            Object[][] left = before ? tractors : sprayers;
+            Object[][] right = before ? sprayers : tractors;
+            FoundLists found =
+                    find(new SheetOf("Machines").row(beside(left[0], right[0])).row(beside(left[1], right[1])));
+            ListRows machines = found.rows(Machines.LIST);
+            assertThat(names(machines, Machines.MACHINE)).containsExactly("Rig");
+            assertThat(machines.has(Machines.FUEL)).isFalse();
+            assertThat(found.findings()).anyMatch(finding -> finding.message().contains("no column Type"));
+        }
+    }
+
+    private static Object[] beside(Object[] left, Object[] right) {
+        return Stream.of(left, new Object[] {""}, right).flatMap(Stream::of).toArray();
     }
 }

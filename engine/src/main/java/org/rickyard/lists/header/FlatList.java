@@ -170,7 +170,7 @@ public final class FlatList {
     }
 
     /** The type of the machines under a header that says one and nothing else, "Sprayer" or "Drill"; null if it says none. */
-    private static String kind(String header) {
+    static String kind(String header) {
         return Vocabulary.wordsOf(Machines.TYPE).get(HeaderText.of(header).normal());
     }
 

@@ -2,6 +2,7 @@ package org.rickyard.lists.header;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.header.HeaderRow.Match;
 
 /** The lists that stand side by side in one row of headers: where each begins and ends. */
@@ -46,9 +47,17 @@ public final class ListsInRow {
                 start++;
                 continue;
             }
+            int own = withoutOtherKinds(match, start, end);
+            if (own > start) {
+                start = own;
+                match = best(runs.get(start)[0], runs.get(end - 1)[1]);
+            }
             start = withoutStrangers(match, start, end);
             int last = end;
-            while (last < runs.size() && !startsAnother(match, last) && !isOfAnother(match, runs.get(last))) {
+            while (last < runs.size()
+                    && !isOfAnotherKind(match, runs.get(last))
+                    && !startsAnother(match, last)
+                    && !isOfAnother(match, runs.get(last))) {
                 last++;
             }
             while (last > end && isTitle(match, runs.get(last - 1))) {
@@ -62,6 +71,31 @@ public final class ListsInRow {
             start = last;
         }
         return found;
+    }
+
+    /** "Tractor, Power" left of "Sprayer, Tank", set off by a gap, is a list of tractors: where that of sprayers begins. */
+    private int withoutOtherKinds(Match match, int start, int end) {
+        int from = start;
+        for (int i = start; i + 1 < end; i++) {
+            if (isOfAnotherKind(match, runs.get(i)) && best(runs.get(i + 1)[0], runs.get(end - 1)[1]) != null) {
+                from = i + 1;
+            }
+        }
+        return from;
+    }
+
+    /** Whether a stretch names a kind of machine, and a list of machines is one of a kind by the name of another. */
+    private boolean isOfAnotherKind(Match match, int[] run) {
+        if (match.vocabulary().spec() != Machines.LIST || match.holds(Machines.TYPE) || !match.says(Machines.TYPE)) {
+            return false;
+        }
+        for (int i = run[0]; i <= run[1]; i++) {
+            boolean own = i <= match.lastColumn() && match.headings()[i - match.firstColumn()] != null;
+            if (!own && FlatList.kind(headers[i]) != null) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Headers left of a list, set off by a gap, that mean nothing to it are another table's: where the list begins. */

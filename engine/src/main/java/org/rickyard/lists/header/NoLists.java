@@ -1,5 +1,6 @@
 package org.rickyard.lists.header;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import org.rickyard.lists.ColumnSpec;
@@ -65,7 +66,34 @@ public final class NoLists {
             return Optional.of("This could be a list of Machines, but none of its types is a type of machine and it has"
                     + " no figures, so it is not read. If it is one, write \"Machines\" in the row above.");
         }
+        if (match.vocabulary().spec() == Machines.LIST && match.says(Machines.TYPE) && isDatedAgain(match, headerRow)) {
+            return Optional.of(
+                    "This could be a list of Machines, but it has dates and its names come again, so it is taken"
+                            + " for a record of what they did and not read. If it is one, write \"Machines\" in the row above.");
+        }
         return Optional.empty();
+    }
+
+    /** Whether a header is "Date", and what stands under the kind of the machines names one twice. */
+    private boolean isDatedAgain(HeaderRow.Match match, int headerRow) {
+        boolean dated = false;
+        boolean again = false;
+        for (int i = 0; i < match.headings().length; i++) {
+            int column = match.firstColumn() + i;
+            dated |= grid.kind(headerRow, column) == Grid.Kind.TEXT
+                    && Words.holds(Words.normal(grid.text(headerRow, column)), "date");
+            Heading heading = match.headings()[i];
+            if (heading != null
+                    && heading.isCertain()
+                    && heading.word() != null
+                    && heading.column() == Machines.MACHINE) {
+                List<String> names = TextsBelow.of(grid, headerRow, column).stream()
+                        .map(Words::key)
+                        .toList();
+                again |= new HashSet<>(names).size() < names.size();
+            }
+        }
+        return dated && again;
     }
 
     private static boolean hasNoFigures(HeaderRow.Match match) {

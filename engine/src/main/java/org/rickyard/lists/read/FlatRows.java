@@ -3,7 +3,6 @@ package org.rickyard.lists.read;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
@@ -13,19 +12,26 @@ import org.rickyard.lists.Machines;
 import org.rickyard.lists.Shared;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.Words;
+import org.rickyard.quantity.Unit;
 
 /**
  * The fields, or the machines, of a list that is flat: each stands once for each of its jobs, and the first row of it is
  * what is read.
  */
 final class FlatRows {
+    /** A row that is the first of what it names, and the table it stands in. */
+    record First(FlatRows of, int row) {}
+
+    /** How far what is measured in two units may differ by rounding, as a share. */
+    private static final double ROUNDED = 0.01;
+
     private final FoundTable table;
     private final Binder.Bound bound;
     private final ColumnSpec name;
     /** What is said of each, which must be the same in every row of it. */
     private final List<ColumnSpec> compared;
 
-    private final Map<String, CellAddress> seen;
+    private final Map<String, First> seen;
     private final List<Finding> into;
 
     private FlatRows(
@@ -33,7 +39,7 @@ final class FlatRows {
             Binder.Bound bound,
             ColumnSpec name,
             List<ColumnSpec> compared,
-            Map<String, CellAddress> seen,
+            Map<String, First> seen,
             List<Finding> into) {
         this.table = table;
         this.bound = bound;
@@ -50,7 +56,7 @@ final class FlatRows {
      * @return null where each row of the table is one of the list
      */
     static FlatRows of(
-            ListSpec list, FoundTable table, Binder.Bound bound, Map<String, CellAddress> seen, List<Finding> into) {
+            ListSpec list, FoundTable table, Binder.Bound bound, Map<String, First> seen, List<Finding> into) {
         if (list == Fields.LIST && table.roles().size() > 1) {
             return new FlatRows(table, bound, Fields.FIELD, List.of(Fields.AREA), seen, into);
         }
@@ -70,7 +76,7 @@ final class FlatRows {
             return false;
         }
         String key = Words.key(text(Shared.HOLDING, row)) + '\n' + Words.key(named);
-        CellAddress first = seen.putIfAbsent(key, table.address(row, table.firstColumn()));
+        First first = seen.putIfAbsent(key, new First(this, row));
         if (first == null) {
             return true;
         }
@@ -78,18 +84,43 @@ final class FlatRows {
         return false;
     }
 
-    private void compare(ColumnSpec column, String named, CellAddress first, int row) {
-        Grid grid = table.grid();
-        int at = bound.bindings().get(column).get(0).sheetColumn();
-        boolean same = first.sheet().equals(grid.sheet())
-                && (grid.kind(row, at) == Grid.Kind.BLANK || grid.number(first.row(), at) == grid.number(row, at));
-        if (!same) {
-            into.add(Finding.caution(
-                    table.address(row, at),
-                    "The " + name.name().toLowerCase(Locale.ROOT) + " " + Words.quoted(named) + " has another "
-                            + column.name().toLowerCase(Locale.ROOT) + " here than in "
-                            + new CellAddress(first.sheet(), first.row(), at) + "; the first is used."));
+    /** The first may stand in another table, with its columns in another order. */
+    private void compare(ColumnSpec column, String named, First first, int row) {
+        Binding here = bound.bindings().get(column).get(0);
+        List<Binding> there = first.of.bound.bindings().getOrDefault(column, List.of());
+        if (table.grid().kind(row, here.sheetColumn()) == Grid.Kind.BLANK
+                || !there.isEmpty() && isSame(here, row, first, there.get(0))) {
+            return;
         }
+        String what = column.name().toLowerCase(Locale.ROOT);
+        into.add(Finding.caution(
+                table.address(row, here.sheetColumn()),
+                "The " + name.name().toLowerCase(Locale.ROOT) + " " + Words.quoted(named)
+                        + (there.isEmpty()
+                                ? " has a " + what + " here and none in "
+                                        + first.of.table.address(first.row, first.of.table.firstColumn())
+                                : " has another " + what + " here than in "
+                                        + first.of.table.address(
+                                                first.row, there.get(0).sheetColumn()))
+                        + "; the first is used."));
+    }
+
+    private boolean isSame(Binding here, int row, First first, Binding there) {
+        Grid grid = table.grid();
+        Grid firstGrid = first.of.table.grid();
+        boolean numbers = grid.kind(row, here.sheetColumn()) == Grid.Kind.NUMBER
+                && firstGrid.kind(first.row, there.sheetColumn()) == Grid.Kind.NUMBER;
+        if (!numbers) {
+            return grid.words(row, here.sheetColumn()).equals(firstGrid.words(first.row, there.sheetColumn()));
+        }
+        double one = grid.number(row, here.sheetColumn());
+        double other = firstGrid.number(first.row, there.sheetColumn());
+        Unit unit = here.unit().unit();
+        Unit firstUnit = there.unit().unit();
+        if (unit == null || firstUnit == null || unit.isSameScale(firstUnit) || !unit.isCompatible(firstUnit)) {
+            return one == other;
+        }
+        return Math.abs(firstUnit.convert(other, unit) - one) <= ROUNDED * Math.abs(one);
     }
 
     private String text(ColumnSpec column, int row) {

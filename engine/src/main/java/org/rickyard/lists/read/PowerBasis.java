@@ -34,9 +34,13 @@ final class PowerBasis {
 
     /**
      * Of "Engine hp" beside "PTO hp", which measure two things of one tractor, the one that is filled for more machines
-     * is read, and of two alike the PTO's, of which less has to be reckoned; the other is told.
+     * is read, and of two alike the PTO's, of which less has to be reckoned; the other is told. Where a column says of each
+     * machine which of the two it has, it stays a question.
      */
     void leaveOther(HeaderRow.Match match, List<Integer> places) {
+        if (match.places(Machines.POWER_BASIS) > 0) {
+            return;
+        }
         Map<String, Integer> byBasis = new LinkedHashMap<>();
         for (int place : places) {
             String basis = match.headings()[place].word();
@@ -57,9 +61,26 @@ final class PowerBasis {
                                 + " is not read: the Power of Machines is taken from "
                                 + Words.quoted(table.headers()[match.firstColumn() + read])
                                 + ", and what is wanted of the other is reckoned from it."));
+                tellPassedOver(sheetColumn, match.firstColumn() + read);
             }
         }
         places.retainAll(List.of(read));
+    }
+
+    /** A machine whose power stands under the other header alone has none that is read. */
+    private void tellPassedOver(int other, int read) {
+        for (int i = 0; i < table.count(); i++) {
+            int row = table.row(i);
+            if (table.grid().kind(row, read) == Grid.Kind.BLANK && table.grid().kind(row, other) != Grid.Kind.BLANK) {
+                findings.add(Finding.caution(
+                        table.address(row, other),
+                        "This cell is not read, since for most machines the Power is under "
+                                + Words.quoted(table.headers()[read])
+                                + ", which is blank here. Write it there, or all powers under one header with a column"
+                                + " Power basis (engine, PTO) beside it."));
+                return;
+            }
+        }
     }
 
     private int filled(int sheetColumn) {

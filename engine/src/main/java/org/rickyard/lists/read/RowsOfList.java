@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
@@ -62,7 +61,7 @@ final class RowsOfList {
         int[] tableOf = new int[size];
         int[] sheetRow = new int[size];
         int next = 0;
-        Map<String, CellAddress> seen = new HashMap<>();
+        Map<String, FlatRows.First> seen = new HashMap<>();
         int parts = 1;
         for (int i = 0; i < used.size(); i += parts) {
             FoundTable table = used.get(i);

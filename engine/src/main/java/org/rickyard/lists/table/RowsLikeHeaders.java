@@ -127,7 +127,10 @@ public final class RowsLikeHeaders {
         if (hasNumber(text) && hasNumber(HeaderText.withoutYear(text))) {
             return false;
         }
-        return end > start && firstWords.contains(HeaderText.normal(text.substring(start, end)));
+        // "MachineName" is two words, and begins a header by the first.
+        String normal = end > start ? HeaderText.normal(text.substring(start, end)) : "";
+        int parted = normal.indexOf(' ');
+        return firstWords.contains(parted < 0 ? normal : normal.substring(0, parted));
     }
 
     /** Whether digits stand in it that are not the power of a unit: "Field 7", but not "Output (m3/h)". */

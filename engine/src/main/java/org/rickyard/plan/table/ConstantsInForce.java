@@ -132,7 +132,6 @@ public final class ConstantsInForce {
         return assumptions.unit(Assumptions.VALUE, row).isPresent() || isPlainNumber(assumptions, row);
     }
 
-    /** A number in a unit that nobody else writes is asked about where the list is read; one stored as text is none. */
     /** What a name calls dry matter may be weighed in kilograms as they are: "Dry matter in a round bale, kg". */
     private static UnitText ofDryMatter(UnitText read, Constant constant) {
         if (constant.name().toLowerCase(Locale.ROOT).contains("dry matter")
@@ -144,6 +143,7 @@ public final class ConstantsInForce {
         return read;
     }
 
+    /** A number in a unit that nobody else writes is asked about where the list is read; one stored as text is none. */
     private static boolean isPlainNumber(ListRows assumptions, int row) {
         ListRows.State state = assumptions.state(Assumptions.VALUE, row);
         return (state == ListRows.State.GIVEN || state == ListRows.State.ASKED)

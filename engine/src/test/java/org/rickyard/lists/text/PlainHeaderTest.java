@@ -10,6 +10,7 @@ import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.FoundIn;
 import org.rickyard.lists.FoundLists;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.SheetOf;
 import org.rickyard.quantity.Units;
 
@@ -61,5 +62,15 @@ class PlainHeaderTest {
         assertThat(found.rows(Fields.LIST).number(Fields.SLOPE, 0)).isEqualTo(5);
         assertThat(found.rows(Fields.LIST).number(Fields.DM_AT_CUTTING, 0)).isEqualTo(18);
         assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+    }
+
+    /** The row was no header any more, for none of its words begins one: the list was lost without a word. */
+    @Test
+    void aHeaderOfWordsRunTogetherAloneIsOne() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("MachineName", "MachineType", "WorkingWidth_m", "TankL")
+                .row("Rig", "sprayer", 24, 2000));
+        assertThat(FoundIn.names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Rig");
+        assertThat(found.rows(Machines.LIST).number(Machines.WORKING_WIDTH, 0)).isEqualTo(24);
     }
 }

@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.testing.SeasonBook.row;
 
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.rickyard.lists.Finding;
 import org.rickyard.quantity.Units;
 import org.rickyard.testing.SeasonBook;
 
@@ -345,6 +347,42 @@ class PowerSheetsTest {
         assertThat(worked.findings().stream()
                         .filter(finding -> finding.message().contains("Power of Machines is taken from")))
                 .hasSize(1);
+    }
+
+    /** The word in the row was taken for what stood under the other header: 128 hp at the PTO for the engine's. */
+    @Tag("derived")
+    @Test
+    void aColumnThatSaysWhichPowerItIsLeavesTwoHeadersAQuestion() {
+        List<String> messages = twoPowers(row("Machine", "Type", "Engine hp", "PTO hp", "Power basis"), "engine");
+        assertThat(messages).anyMatch(message -> message.contains("could all be Power of Machines"));
+        assertThat(messages).noneMatch(message -> message.contains("is taken from"));
+    }
+
+    /** It had none then, and the note said that it is reckoned. */
+    @Tag("derived")
+    @Test
+    void aPowerThatStandsUnderTheOtherHeaderAloneIsTold() {
+        assertThat(twoPowers(row("Machine", "Type", "Engine hp", "PTO hp"), null))
+                .anyMatch(message -> message.startsWith("This cell is not read, since for most machines the Power"));
+    }
+
+    private static List<String> twoPowers(Object[] headers, String basis) {
+        return new SeasonBook()
+                        .sheet(
+                                "Fields",
+                                row("Holding", "Field", "Crop", "Area (ha)"),
+                                row("Hill Top", "Far", "stubble", 12))
+                        .sheet(
+                                "Machines",
+                                headers,
+                                row("Old red", "tractor", 150, 128, basis),
+                                row("Blue", "tractor", null, 90, basis),
+                                row("Grey", "tractor", 60, null, basis))
+                        .run()
+                        .findings()
+                        .stream()
+                        .map(Finding::message)
+                        .toList();
     }
 
     /** What Checks tells the client to do about a missing basis must help. */
