@@ -46,6 +46,8 @@ final class FullFarm {
             book.sheet("Assumptions", rows(ASSUMPTIONS, input));
             book.sheet("Hay yard", rows(HAY_YARD, input));
             book.sheet("Spreading", rows(SPREADING, input));
+            // Last, so that what a seed spoils of the lists above stays as it was.
+            book.sheet("On trial", rows(ON_TRIAL, input));
             return book.save(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -200,6 +202,12 @@ final class FullFarm {
                 Product = Product A | Dose = 0.9 | Dose unit = L/ha
             Holding = Thorn Garth | Job = Top dressing | Field = Beacon | Operation = spread | Machine = Spinner |
                 Product = Nitrogen | Dose = 180 | Dose unit = kg/ha
+            """;
+
+    private static final String ON_TRIAL =
+            """
+            Machine = Plot boom | Type = sprayer | Working width (m) = 6 | Speed (km/h) = 6 | Tank (L) = 500 |
+                Usable tank (L) = 480 | Total flow (L/min) = 12
             """;
 
     private static final String PRODUCTS =
