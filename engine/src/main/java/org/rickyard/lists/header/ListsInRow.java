@@ -84,13 +84,20 @@ public final class ListsInRow {
         return from;
     }
 
+    /** Whether a stretch that none of the lists has is one of another kind of machine, which lacks a column of its own. */
+    public boolean isKindLeft(List<Match> found, int[] run) {
+        return found.stream().anyMatch(match -> isOfAnotherKind(match, run));
+    }
+
     /** Whether a stretch names a kind of machine, and a list of machines is one of a kind by the name of another. */
     private boolean isOfAnotherKind(Match match, int[] run) {
         if (match.vocabulary().spec() != Machines.LIST || match.holds(Machines.TYPE) || !match.says(Machines.TYPE)) {
             return false;
         }
         for (int i = run[0]; i <= run[1]; i++) {
-            boolean own = i <= match.lastColumn() && match.headings()[i - match.firstColumn()] != null;
+            boolean own = i >= match.firstColumn()
+                    && i <= match.lastColumn()
+                    && match.headings()[i - match.firstColumn()] != null;
             if (!own && FlatList.kind(headers[i]) != null) {
                 return true;
             }

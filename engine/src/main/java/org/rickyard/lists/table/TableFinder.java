@@ -232,6 +232,12 @@ public final class TableFinder {
         }
         for (int[] run : lists(headers, named).left(matches)) {
             nearest.consider(headers, row, run[0], run[1], named);
+            if (lists(headers, named).isKindLeft(matches, run)) {
+                findings.add(Finding.caution(
+                        new CellAddress(grid.sheet(), row, run[0]),
+                        "Machines of another kind stand here beside those that are read, and nothing of them is: put all in"
+                                + " one list with a column Type, or these on a sheet of their own with one."));
+            }
         }
         for (HeaderRow.Match match : matches) {
             if (isNoList(match, row, named)) {
