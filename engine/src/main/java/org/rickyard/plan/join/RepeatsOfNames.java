@@ -121,14 +121,25 @@ final class RepeatsOfNames {
         return others;
     }
 
+    /** All that is done at one time is looked at together: a field that comes again takes the others of its day with it. */
     private void count(List<Integer> rows) {
-        List<Round> rounds = new ArrayList<>(List.of(new Round()));
-        int last = 0;
+        Map<Time, List<Integer>> fields = new LinkedHashMap<>();
         for (int job : rows) {
             Time time = time(jobs, job);
-            List<Integer> fields = fieldsOf.apply(job);
-            last = time.isTold() ? round(rounds, fields, time) : last;
-            rounds.get(last).add(fields, time);
+            if (time.isTold()) {
+                fields.computeIfAbsent(time, any -> new ArrayList<>()).addAll(fieldsOf.apply(job));
+            }
+        }
+        List<Round> rounds = new ArrayList<>();
+        Map<Time, Integer> roundOf = new HashMap<>();
+        fields.forEach((time, worked) -> {
+            int round = round(rounds, worked, time);
+            rounds.get(round).add(worked, time);
+            roundOf.put(time, round);
+        });
+        int last = 0;
+        for (int job : rows) {
+            last = roundOf.getOrDefault(time(jobs, job), last);
             if (last > 0) {
                 repeats.put(job, last);
             }

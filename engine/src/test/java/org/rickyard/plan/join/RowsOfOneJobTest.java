@@ -19,6 +19,7 @@ import org.rickyard.trade.spraying.NozzlePressure;
 import org.rickyard.trade.spraying.ProductOrder;
 import org.rickyard.trade.spraying.SeasonDose;
 import org.rickyard.trade.spraying.SprayWeather;
+import org.rickyard.trade.spraying.TankPlan;
 
 /** Rows of the job list that are one job: what each of them alone tells is not lost, nor is any of them counted apart. */
 class RowsOfOneJobTest {
@@ -287,6 +288,13 @@ class RowsOfOneJobTest {
         assertThat(rounds.table("spray-blocks").rows()).isEqualTo(2);
         assertThat(number(rounds.table("product-order"), ProductOrder.NEED, 0)).isEqualTo(16);
         assertThat(number(rounds.table("product-order"), ProductOrder.NEED, 1)).isEqualTo(32);
+        WorkPlan first = sprayed(
+                sprayedWith("Earliest"),
+                row("Docks", "A", "spraying", "Sprayer", "X", 1, 200, may),
+                row("Docks", "B", "spraying", "Sprayer", "X", 1, 200, may.plusDays(30)),
+                row("Docks", "A", "spraying", "Sprayer", "X", 1, 200, may.plusDays(30)));
+        assertThat(number(first.table("spray-blocks"), TankPlan.SPRAY_TOTAL, 0)).isEqualTo(2000);
+        assertThat(number(first.table("spray-blocks"), TankPlan.SPRAY_TOTAL, 1)).isEqualTo(3200);
     }
 
     @Test
