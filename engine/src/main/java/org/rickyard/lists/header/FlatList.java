@@ -9,7 +9,6 @@ import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.header.HeaderRow.Match;
-import org.rickyard.lists.text.HeaderText;
 
 /**
  * A row of headers that serves several lists at once: fields, what is done on them, and what the machine is that does it,
@@ -119,7 +118,7 @@ public final class FlatList {
      */
     private Match machines(List<Match> lists, Match jobs) {
         Match machines = match(Machines.LIST, jobs);
-        int named = place(jobs, Jobs.MACHINE);
+        int named = jobs.place(Jobs.MACHINE);
         if (machines == null || named < 0) {
             return null;
         }
@@ -135,7 +134,7 @@ public final class FlatList {
                         "",
                         2,
                         jobs.headings()[i].settled(),
-                        kind(headers[machines.firstColumn() + i]));
+                        machines.vocabulary().wholeWord(Machines.MACHINE, headers[machines.firstColumn() + i]));
             } else if (!certain || own[i].column() == Machines.MACHINE) {
                 own[i] = null;
             } else if (!NAMES.contains(own[i].column())) {
@@ -145,16 +144,6 @@ public final class FlatList {
         }
         boolean known = typed || own[named].word() != null;
         return known ? machines.with(own) : null;
-    }
-
-    private static int place(Match match, ColumnSpec column) {
-        for (int i = 0; i < match.headings().length; i++) {
-            Heading heading = match.headings()[i];
-            if (heading != null && heading.isCertain() && heading.column() == column) {
-                return i;
-            }
-        }
-        return -1;
     }
 
     /** The headers of a row that are of machines alone, parted by commas. */
@@ -167,11 +156,6 @@ public final class FlatList {
             }
         }
         return String.join(", ", all);
-    }
-
-    /** The type of the machines under a header that says one and nothing else, "Sprayer" or "Drill"; null if it says none. */
-    static String kind(String header) {
-        return Vocabulary.wordsOf(Machines.TYPE).get(HeaderText.of(header).normal());
     }
 
     private Match match(ListSpec list, Match stretch) {

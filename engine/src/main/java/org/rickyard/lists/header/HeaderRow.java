@@ -70,12 +70,18 @@ public final class HeaderRow {
 
         /** The first header that means the column and no other, out of those of the row; null if none does. */
         public String headerOf(ColumnSpec column, String[] headers) {
+            int place = place(column);
+            return place < 0 ? null : headers[firstColumn + place];
+        }
+
+        /** Where the first heading stands that means the column and no other; -1 if none does. */
+        int place(ColumnSpec column) {
             for (int i = 0; i < headings.length; i++) {
                 if (headings[i] != null && headings[i].isCertain() && headings[i].column() == column) {
-                    return headers[firstColumn + i];
+                    return i;
                 }
             }
-            return null;
+            return -1;
         }
 
         public boolean holds(ColumnSpec column) {

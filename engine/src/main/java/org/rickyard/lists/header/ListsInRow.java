@@ -98,7 +98,7 @@ public final class ListsInRow {
             boolean own = i >= match.firstColumn()
                     && i <= match.lastColumn()
                     && match.headings()[i - match.firstColumn()] != null;
-            if (!own && FlatList.kind(headers[i]) != null) {
+            if (!own && match.vocabulary().wholeWord(Machines.MACHINE, headers[i]) != null) {
                 return true;
             }
         }

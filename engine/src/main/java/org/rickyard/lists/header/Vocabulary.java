@@ -363,6 +363,14 @@ public final class Vocabulary {
                 .anyMatch(otherwise -> otherwise.header().equals(name));
     }
 
+    /**
+     * The canonical word of a column's qualifying column that a header is, and nothing else: "Sprayer" or "Drill" over names
+     * of machines; null if it is none.
+     */
+    String wholeWord(ColumnSpec column, String header) {
+        return known.qualifying(column).get(HeaderText.of(header).normal());
+    }
+
     private String word(ColumnSpec column, HeaderText header) {
         Map<String, String> qualifying = known.qualifying(column);
         if (qualifying == null) {

@@ -1,13 +1,11 @@
 package org.rickyard.plan.join;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.IntFunction;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Jobs;
@@ -45,7 +43,7 @@ public final class JobIdentity {
     /** For the rows of the job list, done on these fields. */
     public JobIdentity(ListRows jobs, ListRows fields) {
         this.jobs = jobs;
-        this.again = new RepeatsOfNames(jobs, fieldsOf(jobs, fields));
+        this.again = new RepeatsOfNames(jobs, fields);
         Map<String, Integer> seen = new HashMap<>();
         Optional<CellAddress> above = Optional.empty();
         int times = 0;
@@ -59,12 +57,6 @@ public final class JobIdentity {
         }
     }
 
-    /** What cannot be found is told by whoever joins the lists. */
-    private static IntFunction<List<Integer>> fieldsOf(ListRows jobs, ListRows fields) {
-        FieldChoice choice = new FieldChoice(fields, new ArrayList<>());
-        return job -> choice.find(jobs, job);
-    }
-
     /** Whether a list has rows that only their days, or none, make one job or two. */
     public static boolean mayBePartedByDays(ListRows jobs, ListRows fields) {
         if (!jobs.has(Jobs.EARLIEST) && !jobs.has(Jobs.LATEST)) {
@@ -76,7 +68,7 @@ public final class JobIdentity {
                 return true;
             }
         }
-        return RepeatsOfNames.meet(jobs, fieldsOf(jobs, fields));
+        return new RepeatsOfNames(jobs, fields).meet();
     }
 
     /** The words of a row in some columns, as a key. */

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.IntFunction;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
@@ -73,27 +72,36 @@ final class RepeatsOfNames {
     }
 
     private final ListRows jobs;
-    private final IntFunction<List<Integer>> fieldsOf;
+    private final ListRows fields;
     private final Map<Integer, Integer> repeats = new HashMap<>();
+    /** Made for those who need it: most job lists have no names that come again. */
+    private FieldChoice choice;
 
-    /** @param fieldsOf the fields of a row of the job list */
-    RepeatsOfNames(ListRows jobs, IntFunction<List<Integer>> fieldsOf) {
+    RepeatsOfNames(ListRows jobs, ListRows fields) {
         this.jobs = jobs;
-        this.fieldsOf = fieldsOf;
+        this.fields = fields;
         ofOtherTimes(jobs).forEach(this::count);
     }
 
-    /** Whether a list has rows of one named job, operation and machine whose fields meet. */
-    static boolean meet(ListRows jobs, IntFunction<List<Integer>> fieldsOf) {
+    /** Whether there are rows of one named job, operation and machine whose fields meet. */
+    boolean meet() {
         for (List<Integer> rows : byWork(jobs)) {
             Set<Integer> seen = new HashSet<>();
             for (int job : rows) {
-                if (rows.size() > 1 && !fieldsOf.apply(job).stream().allMatch(seen::add)) {
+                if (rows.size() > 1 && !fieldsOf(job).stream().allMatch(seen::add)) {
                     return true;
                 }
             }
         }
         return false;
+    }
+
+    /** What cannot be found is told by whoever joins the lists. */
+    private List<Integer> fieldsOf(int job) {
+        if (choice == null) {
+            choice = new FieldChoice(fields, new ArrayList<>());
+        }
+        return choice.find(jobs, job);
     }
 
     /** The rows of each job that has a name, apart by operation and machine. */
@@ -123,16 +131,16 @@ final class RepeatsOfNames {
 
     /** All that is done at one time is looked at together: a field that comes again takes the others of its day with it. */
     private void count(List<Integer> rows) {
-        Map<Time, List<Integer>> fields = new LinkedHashMap<>();
+        Map<Time, List<Integer>> workedAt = new LinkedHashMap<>();
         for (int job : rows) {
             Time time = time(jobs, job);
             if (time.isTold()) {
-                fields.computeIfAbsent(time, any -> new ArrayList<>()).addAll(fieldsOf.apply(job));
+                workedAt.computeIfAbsent(time, any -> new ArrayList<>()).addAll(fieldsOf(job));
             }
         }
         List<Round> rounds = new ArrayList<>();
         Map<Time, Integer> roundOf = new HashMap<>();
-        fields.forEach((time, worked) -> {
+        workedAt.forEach((time, worked) -> {
             int round = round(rounds, worked, time);
             rounds.get(round).add(worked, time);
             roundOf.put(time, round);
