@@ -106,4 +106,38 @@ class LayoutSheetTest {
         assertThat(settled.customary()).isEqualTo(CustomaryUnits.UK);
         assertThat(settled.rows(Jobs.LIST).state(Jobs.WATER_VOLUME, 0)).isEqualTo(ListRows.State.GIVEN);
     }
+
+    /** Codes of a form: nothing in them is a word that begins a header. */
+    @Test
+    void headersThatAreCodesAreFound() {
+        for (Object[] codes : new Object[][] {{"Q21", "Q22", "Q23"}, {"21", "22", "23"}, {21, 22, 23}}) {
+            FoundLists found = find(
+                    new SheetOf("Form").row(codes).row("Long Acre", 12, "grass").row("Top", 8, "barley"),
+                    new SheetOf("Layout")
+                            .row("List", "Column", "Header in this workbook", "Unit")
+                            .row("Fields", "Field", codes[0])
+                            .row("Fields", "Area", codes[1], "ac")
+                            .row("Fields", "Crop", codes[2]));
+            ListRows fields = found.rows(Fields.LIST);
+            assertThat(fields.size()).isEqualTo(2);
+            assertThat(fields.number(Fields.AREA, 1)).isEqualTo(8);
+            assertThat(fields.unit(Fields.AREA, 1)).hasValue(Units.AC);
+            assertThat(fields.text(Fields.CROP, 1)).isEqualTo("barley");
+            assertThat(found.findings()).isEmpty();
+        }
+    }
+
+    /** The unit beside a header is no part of its name; another unit makes it another thing. */
+    @Test
+    void aHeaderMayGoOnWithItsUnit() {
+        FoundLists found = find(
+                new SheetOf("Land").row("Field", "Crop", "Q24 (ac)", "Q24 (km)").row("Long Acre", "grass", 12, 3),
+                new SheetOf("Layout")
+                        .row("List", "Column", "Header in this workbook")
+                        .row("Fields", "Area", "Q24"));
+        ListRows fields = found.rows(Fields.LIST);
+        assertThat(fields.number(Fields.AREA, 0)).isEqualTo(12);
+        assertThat(fields.unit(Fields.AREA, 0)).hasValue(Units.AC);
+        assertThat(found.findings()).isEmpty();
+    }
 }

@@ -42,6 +42,8 @@ class ListsSetOutOtherwiseTest {
             "%s (%s)", "%s [%s]", "%s, %s", "%s\n(%s)", "%s ( %s )", "%s (%s)*", "%s (%s, optional)", "%s (%s) †");
 
     /** Headings of groups of columns. */
+    private static final List<String> NUMBERS = List.of("", "", "", "%d. ", "%d) ", "(%d) ", "%d ", "Q%d: ");
+
     private static final List<String> GROUPS = List.of("Names", "Figures", "Details", "Work", "Notes on these");
 
     static Stream<ListSpec> lists() {
@@ -72,6 +74,7 @@ class ListsSetOutOtherwiseTest {
         if (random != null && random.nextBoolean()) {
             sheet.row(list.name() + " of this year").row();
         }
+        String number = random == null ? "" : pick(NUMBERS, random);
         Object[] groups = new Object[left + columns.size()];
         Object[] headers = new Object[left + columns.size()];
         Object[] units = new Object[left + columns.size()];
@@ -80,7 +83,8 @@ class ListsSetOutOtherwiseTest {
             String unit = unit(column);
             String name = random == null ? column.name() : pick(NAMES, random).apply(column.name());
             String form = random == null ? WITH_UNIT.get(0) : pick(WITH_UNIT, random);
-            headers[left + i] = unit == null || unitsBelow ? name : String.format(form, name, unit);
+            headers[left + i] = String.format(number, i + 1)
+                    + (unit == null || unitsBelow ? name : String.format(form, name, unit));
             units[left + i] = unit;
             if (random != null && random.nextInt(5) == 0) {
                 groups[left + i] = pick(GROUPS, random);

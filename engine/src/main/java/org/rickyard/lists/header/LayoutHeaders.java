@@ -8,10 +8,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 
 /** What the Layout sheet says of the headers of one list. */
-final class LayoutHeaders {
+public final class LayoutHeaders {
     /**
      * What the Layout sheet says of one header.
      *
@@ -31,6 +32,8 @@ final class LayoutHeaders {
 
     private final Map<String, Said> said = new HashMap<>();
 
+    LayoutHeaders() {}
+
     /**
      * Takes a row of the sheet.
      *
@@ -47,9 +50,42 @@ final class LayoutHeaders {
                         && (before.unit().isEmpty() || now.unit().equals(before.unit()));
     }
 
-    /** What is said of a header; null if nothing. */
+    /** What is said of a header as it stands; null if nothing. */
     Said of(HeaderText header) {
         return said.isEmpty() ? null : said.get(header.normal());
+    }
+
+    /**
+     * What is said of a header that goes on with a unit of its column: "Q24" on the Layout sheet, "Q24 (ha)" over the
+     * list. Null if nothing is.
+     */
+    Heading withUnit(HeaderText header) {
+        for (int count = header.words().size() - 1; count > 0 && !said.isEmpty(); count--) {
+            Said of = said.get(header.name(count));
+            String rest = header.rest(count);
+            if (of != null
+                    && of.columns().size() == 1
+                    && HeaderUnit.fits(of.columns().get(0), rest)) {
+                return new Heading(of.columns(), of.unit().isEmpty() ? rest : of.unit(), 2, false, null);
+            }
+        }
+        return null;
+    }
+
+    /** Whether a row of the Layout sheet means a header of the workbook. */
+    public static boolean isMeant(String named, String header) {
+        String name = HeaderText.normal(named);
+        HeaderText text = HeaderText.of(header);
+        if (name.isEmpty() || !text.begins(name)) {
+            return false;
+        }
+        String rest = text.rest(name.split(" ").length);
+        return rest.isEmpty() || SaidUnit.isUnit(rest);
+    }
+
+    /** The headers that it names, in normal form. */
+    Set<String> headers() {
+        return said.keySet();
     }
 
     /** The first word of every header that it names. */

@@ -90,6 +90,11 @@ public final class Vocabulary {
         return settled.add(header, column, unit);
     }
 
+    /** The headers that the Layout sheet names for the list, in normal form. */
+    public Set<String> settled() {
+        return settled.headers();
+    }
+
     /** The first word of every header that means something here. */
     public Set<String> firstWords() {
         Set<String> first = new HashSet<>(known.firstWords());
@@ -206,6 +211,10 @@ public final class Vocabulary {
                     ? new Heading(said.columns(), rest, 1, false, null)
                     : new Heading(
                             said.columns(), rest, 3, true, word(said.columns().get(0), header));
+        }
+        Heading measured = settled.withUnit(header);
+        if (measured != null) {
+            return measured;
         }
         HeaderText bare = header.withoutYear();
         if (bare != null && !bare.words().isEmpty()) {

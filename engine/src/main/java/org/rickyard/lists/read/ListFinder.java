@@ -158,7 +158,7 @@ public final class ListFinder {
         // settled anew afterwards.
         List<Finding> ignored = new ArrayList<>();
         List<? extends Grid> likely = sheets.stream()
-                .filter(sheet -> new RowsLikeHeaders(sheet, ownWords).any(FIRST_LOOK))
+                .filter(sheet -> new RowsLikeHeaders(sheet, ownWords, List.of()).any(FIRST_LOOK))
                 .toList();
         // Most workbooks have neither, and vocabularies take longer to make than a small sheet to look through.
         List<FoundTable> tables = likely.isEmpty()

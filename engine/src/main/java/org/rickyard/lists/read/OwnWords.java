@@ -13,6 +13,7 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Lists;
 import org.rickyard.lists.Place;
+import org.rickyard.lists.header.LayoutHeaders;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
@@ -103,7 +104,7 @@ final class OwnWords {
     void noteUnused(ListRows layout, List<Place> places) {
         for (int row = 0; row < layout.size(); row++) {
             String list = Words.normal(layout.text(Layout.LIST_NAME, row));
-            String header = Words.normal(layout.text(Layout.HEADER, row));
+            String header = layout.text(Layout.HEADER, row);
             String wanted = Words.normal(layout.text(Layout.COLUMN, row));
             boolean known = Lists.ALL.stream()
                     .filter(spec -> Words.normal(spec.name()).equals(list))
@@ -112,7 +113,7 @@ final class OwnWords {
             boolean used = places.stream()
                     .filter(place -> Words.normal(place.list().name()).equals(list))
                     .flatMap(place -> place.columns().stream())
-                    .anyMatch(column -> Words.normal(column.header()).equals(header));
+                    .anyMatch(column -> LayoutHeaders.isMeant(header, column.header()));
             if (known && !used && !header.isEmpty()) {
                 findings.add(Finding.caution(
                         layout.address(Layout.HEADER, row).orElse(null),

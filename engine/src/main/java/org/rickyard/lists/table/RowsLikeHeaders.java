@@ -1,11 +1,16 @@
 package org.rickyard.lists.table;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
+import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.HeaderText;
+import org.rickyard.lists.text.NumberedText;
+import org.rickyard.lists.text.Words;
 
 /** Which rows of a sheet may be headers of lists, told by a quick look at the words that their cells begin with. */
 public final class RowsLikeHeaders {
@@ -22,15 +27,21 @@ public final class RowsLikeHeaders {
 
     private final Grid grid;
     private final Set<String> firstWords;
+    /** The headers that the Layout sheet names, in normal form. */
+    private final Set<String> settled;
 
     /**
      * Looks at a sheet.
      *
      * @param firstWords the first words of all headers that are known, in normal form
+     * @param vocabularies the lists that are looked for
      */
-    public RowsLikeHeaders(Grid grid, Set<String> firstWords) {
+    public RowsLikeHeaders(Grid grid, Set<String> firstWords, List<Vocabulary> vocabularies) {
         this.grid = grid;
         this.firstWords = firstWords;
+        this.settled = vocabularies.stream()
+                .flatMap(vocabulary -> vocabulary.settled().stream())
+                .collect(Collectors.toSet());
     }
 
     /** How many columns are looked at. */
@@ -80,8 +91,25 @@ public final class RowsLikeHeaders {
                 }
             }
         }
+        if (known < 2 && figures && !settled.isEmpty() && isAllSettled(row, taken)) {
+            return true;
+        }
         // A few words of ours among many others: in a row of figures chance, in one without the columns of a wide list.
         return known >= 2 && (known * 4 >= other || !figures);
+    }
+
+    /** Whether the Layout sheet names all that stands in a row: headers that are numbers are known by it alone. */
+    private boolean isAllSettled(int row, boolean[] taken) {
+        int named = 0;
+        for (int column = 0; column < taken.length; column++) {
+            if (!taken[column] && grid.kind(row, column) != Grid.Kind.BLANK) {
+                if (!settled.contains(HeaderText.normal(grid.words(row, column)))) {
+                    return false;
+                }
+                named++;
+            }
+        }
+        return named >= 2;
     }
 
     /** What is said of what looks like a header where no list is looked for any more. */
@@ -111,12 +139,30 @@ public final class RowsLikeHeaders {
     }
 
     /** Whether a text begins with a word that begins a header. */
-    boolean beginsHeader(String text) {
-        int start = 0;
-        int length = text.length();
-        if (length > LONGEST) {
+    boolean beginsHeader(String whole) {
+        if (whole.length() > LONGEST) {
             return false;
         }
+        if (!settled.isEmpty() && isSettled(HeaderText.of(whole))) {
+            return true;
+        }
+        List<NumberedText> numbered = NumberedText.of(Words.trim(whole));
+        return beginsByWord(numbered.isEmpty() ? whole : numbered.get(0).rest());
+    }
+
+    /** Whether Layout names a header, or what stands before a unit of it. */
+    private boolean isSettled(HeaderText header) {
+        for (int count = header.words().size(); count > 0; count--) {
+            if (settled.contains(header.name(count))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean beginsByWord(String text) {
+        int start = 0;
+        int length = text.length();
         while (start < length && !Character.isLetterOrDigit(text.charAt(start))) {
             start++;
         }

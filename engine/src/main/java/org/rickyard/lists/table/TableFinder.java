@@ -22,10 +22,12 @@ import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.HeadersNotRead;
 import org.rickyard.lists.header.ListsInRow;
 import org.rickyard.lists.header.NoLists;
+import org.rickyard.lists.header.NumberedHeaders;
 import org.rickyard.lists.header.OrchardBlocks;
 import org.rickyard.lists.header.ProductsInARow;
 import org.rickyard.lists.header.TwoDeepHeader;
 import org.rickyard.lists.header.Vocabulary;
+import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -53,7 +55,7 @@ public final class TableFinder {
         this.grid = grid;
         this.vocabularies = vocabularies;
         this.headerRow = new HeaderRow(vocabularies);
-        this.rows = new RowsLikeHeaders(grid, firstWords);
+        this.rows = new RowsLikeHeaders(grid, firstWords, vocabularies);
         this.findings = findings;
         this.namedBySheet = named(grid.sheet());
         this.noLists = new NoLists(grid);
@@ -394,6 +396,8 @@ public final class TableFinder {
                 headers[column] = Words.digits(grid.number(row, column));
             }
         }
+        NumberedHeaders.takeOff(headers, header -> vocabularies.stream()
+                .anyMatch(vocabulary -> vocabulary.settled().contains(HeaderText.normal(header))));
         return headers;
     }
 
