@@ -9,6 +9,7 @@ import static org.rickyard.lists.ColumnSpec.text;
 import java.util.List;
 import java.util.Map;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.cost.Prices;
 
 /**
  * The machine list.
@@ -442,6 +443,19 @@ public final class Machines {
                     + "wheel turns without load, turns unloaded")
             .help("Over the same distance without the load, to the quarter turn.");
 
+    /** Interest on what is in it. */
+    public static final ColumnSpec INTEREST = number("Interest rate", Prices.INTEREST)
+            .also("rate of interest, annual interest rate, annual rate of interest, "
+                    + "interest percent, percent interest")
+            .help("A year, on the money in it; where its own is typed, it stands before that of Assumptions.");
+    /** Insurance and housing. */
+    public static final ColumnSpec INSURANCE = number("Insurance and housing", Prices.INSURANCE)
+            .also(
+                    "insurance housing, ins and housing, ins housing, housing and insurance, housing insurance, insurance and shelter, "
+                            + "insurance shelter, insurance and housing rate, taxes insurance and housing, "
+                            + "taxes insurance housing, tax insurance and housing, TIH")
+            .help("A year, of the purchase price; where its own is typed, it stands before that of Assumptions.");
+
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
                     "Machines",
@@ -525,7 +539,9 @@ public final class Machines {
                             TEST_WEIGHT,
                             PUMP_FLOW,
                             TURNS_LOADED,
-                            TURNS_UNLOADED))
+                            TURNS_UNLOADED,
+                            INTEREST,
+                            INSURANCE))
             .identifiedBy(MACHINE)
             .otherwise(HOLDING, Shared.WHOSE)
             .qualifier(MACHINE, TYPE)
@@ -593,6 +609,8 @@ public final class Machines {
                     "tractor weight, weight of tractor, tractor mass, packing tractor weight, "
                             + "weight of packing tractor, rolling tractor weight")
             .otherwiseMeasured(PUMP_FLOW, "pump, spray pump")
+            // Without a unit it may be money.
+            .otherwiseMeasured(INTEREST, "interest, annual interest, yearly interest, interest on capital")
             .otherwiseMeasured(FIELD_EFFICIENCY, "time lost, lost time, time loss, loss of time")
             .otherwiseMeasured(ROUND_TIME, "round trip")
             .otherwiseMeasured(TIMED_DISTANCE, "distance")

@@ -51,6 +51,8 @@ final class DecidingNumbers {
             Machines.PUMP_FLOW,
             Machines.TURNS_LOADED,
             Machines.TURNS_UNLOADED,
+            Machines.INTEREST,
+            Machines.INSURANCE,
             Jobs.DOSE,
             Jobs.DAYS_AVAILABLE,
             Jobs.WIND_SPEED,

@@ -139,7 +139,9 @@ final class ListGuide {
                     Test weight: 12
                     Pump flow: 250
                     Wheel turns loaded: 10
-                    Wheel turns unloaded: 9"""),
+                    Wheel turns unloaded: 9
+                    Interest rate: 6
+                    Insurance and housing: 1"""),
             new ListGuide(
                     Products.LIST,
                     "one row for each product, its limits copied from the label you hold",

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.NameKey;
@@ -95,6 +96,12 @@ public final class PriceRows {
     /** The column of a price. */
     static TableColumn.Link column(Role role) {
         return Names.link(ITEMS.get(role), Candidate.typed(role, Assumptions.VALUE));
+    }
+
+    /** The column of a price that a machine may have of its own. */
+    static TableColumn.Link column(Role role, ColumnSpec ofMachine) {
+        return Names.link(
+                ITEMS.get(role), Candidate.typed(Role.MACHINE, ofMachine), Candidate.typed(role, Assumptions.VALUE));
     }
 
     /** Whether any price is typed. */

@@ -28,7 +28,8 @@ public final class Prices {
     /** Insurance and housing each year, as a share of the purchase price. */
     public static final Symbol INSURANCE = Symbol.number("insurance and housing", Units.PERCENT)
             .possible(Range.below(0, 100))
-            .usual(Range.of(0, 5))
+            // Below that it is more likely a fraction.
+            .usual(Range.of(0.1, 5))
             .decimals(1);
 
     /** All of them, in the order they are asked for. */
