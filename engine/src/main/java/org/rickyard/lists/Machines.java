@@ -443,6 +443,13 @@ public final class Machines {
                     + "wheel turns without load, turns unloaded")
             .help("Over the same distance without the load, to the quarter turn.");
 
+    /** How far a load goes. */
+    public static final ColumnSpec LOAD_DISTANCE = number("Load distance", Quantities.LOAD_DISTANCE)
+            .also("distance spread, spread distance, spreading distance, length spread, spread length, "
+                    + "distance spread per load, distance spread by a load, distance one load spreads, "
+                    + "distance to spread a load, distance to spread one load, distance to empty load, "
+                    + "distance to empty spreader, distance to empty tanker")
+            .help("Muck spreaders and tankers: how far one load is spread, at the working width.");
     /** Interest on what is in it. */
     public static final ColumnSpec INTEREST = number("Interest rate", Prices.INTEREST)
             .also("rate of interest, annual interest rate, annual rate of interest, "
@@ -541,7 +548,8 @@ public final class Machines {
                             TURNS_LOADED,
                             TURNS_UNLOADED,
                             INTEREST,
-                            INSURANCE))
+                            INSURANCE,
+                            LOAD_DISTANCE))
             .identifiedBy(MACHINE)
             .otherwise(HOLDING, Shared.WHOSE)
             .qualifier(MACHINE, TYPE)

@@ -11,6 +11,7 @@ import org.rickyard.trade.silage.ClampShape;
 import org.rickyard.trade.silage.Crop;
 import org.rickyard.trade.silage.FeedBalance;
 import org.rickyard.trade.spraying.FlowRates;
+import org.rickyard.trade.spraying.LoadTest;
 import org.rickyard.trade.spraying.Nitrogen;
 import org.rickyard.trade.spraying.NozzleWear;
 import org.rickyard.trade.spraying.SeasonDose;
@@ -19,6 +20,7 @@ import org.rickyard.trade.spraying.Spreading;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.spraying.TreeCounts;
 import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.trade.workrate.StageRates;
 import org.rickyard.trade.workrate.WorkTotals;
 
 /** The answers beside which the same stands in the client's own unit. */
@@ -42,10 +44,13 @@ final class ChiefAnswers {
             Map.entry(Spreading.TABLE, List.of(Nitrogen.SPREAD)),
             Map.entry("tree-areas", List.of(TreeCounts.DENSITY, TreeCounts.TREE_AREA)),
             Map.entry(WorkTotals.MACHINE_RATES, List.of(FieldRates.RATE)),
+            Map.entry(StageRates.HANDLING_RATES, List.of(StageRates.HANDLED)),
             Map.entry("timed-runs", List.of(SmallSprayers.TIMED_SPEED)),
             Map.entry("flow-rates", List.of(FlowRates.FLOW_RATE, SmallSprayers.FILL_AREA)),
             Map.entry("area-tests", List.of(SmallSprayers.TESTED_RATE, SmallSprayers.FILL_AREA)),
             Map.entry("spreader-tests", List.of(Spreading.TESTED)),
+            Map.entry("load-tests", List.of(LoadTest.LOAD_AREA, LoadTest.BY_WEIGHT)),
+            Map.entry("tanker-tests", List.of(LoadTest.LOAD_AREA, LoadTest.BY_VOLUME)),
             Map.entry("nozzle-sets", List.of(NozzleWear.MEASURED)),
             Map.entry("season", List.of(SeasonFit.REQUIRED_RATE, SeasonFit.REQUIRED_WIDTH)));
 }

@@ -53,6 +53,7 @@ final class DecidingNumbers {
             Machines.TURNS_UNLOADED,
             Machines.INTEREST,
             Machines.INSURANCE,
+            Machines.LOAD_DISTANCE,
             Jobs.DOSE,
             Jobs.DAYS_AVAILABLE,
             Jobs.WIND_SPEED,

@@ -24,12 +24,14 @@ import org.rickyard.trade.silage.ClampContents;
 import org.rickyard.trade.silage.Digging;
 import org.rickyard.trade.silage.FeedBalance;
 import org.rickyard.trade.spraying.FlowRates;
+import org.rickyard.trade.spraying.LoadTest;
 import org.rickyard.trade.spraying.NozzleWear;
 import org.rickyard.trade.spraying.ProductOrder;
 import org.rickyard.trade.spraying.SmallSprayers;
 import org.rickyard.trade.spraying.Spreading;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.workrate.FieldRates;
+import org.rickyard.trade.workrate.StageRates;
 import org.rickyard.trade.workrate.WorkTotals;
 
 /** The few answers of a plan that matter most, for summaries. */
@@ -75,6 +77,7 @@ public final class Headlines {
             add(headlines, plan.table(WorkTotals.WORK_RATES), List.of(FieldRates.WORK_RATE, FieldRates.HOURS));
         }
         add(headlines, plan.table(WorkTotals.MACHINE_RATES), List.of(FieldRates.WORK_RATE));
+        add(headlines, plan.table(StageRates.HANDLING_RATES), List.of(StageRates.HANDLING));
         addTests(headlines, plan);
         add(
                 headlines,
@@ -120,6 +123,8 @@ public final class Headlines {
         add(headlines, plan.table("flow-rates"), List.of(FlowRates.RATE_FROM_FLOW));
         add(headlines, plan.table("area-tests"), List.of(SmallSprayers.AREA_TEST_RATE));
         add(headlines, plan.table("spreader-tests"), List.of(Spreading.TEST_RATE));
+        add(headlines, plan.table("load-tests"), List.of(LoadTest.RATE_BY_WEIGHT));
+        add(headlines, plan.table("tanker-tests"), List.of(LoadTest.RATE_BY_VOLUME));
         add(headlines, plan.table("nozzle-sets"), List.of(NozzleWear.MEASURED_RATE));
     }
 

@@ -183,6 +183,9 @@ public final class Quantities {
     /** Turns of the same wheel over the same distance, without the load. */
     public static final Symbol TURNS_UNLOADED =
             number("wheel turns unloaded", Units.ONE, Range.above(0, 1000), Range.of(4, 50), 2);
+    /** How far one load is spread, one bout after another. */
+    public static final Symbol LOAD_DISTANCE =
+            number("distance that a load is spread", Units.M, Range.above(0, 20000), Range.of(20, 5000), 0);
 
     // What machines cost
 

@@ -49,6 +49,36 @@ final class MachinesAlone {
                         row("Hand lance", "knapsack", 1, 4, 15, null, 1.2, 50, 0.9),
                         row("Second lance", "knapsack", 1, 3.6, 15, 14, 1.1, 50, "half a can"),
                         row("Leaking boom", "sprayer", 12, 8, 1000, null, 0, 200, 5))
+                .sheet(
+                        "Loads",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Number",
+                                "Working width (m)",
+                                "Tank (L)",
+                                "Usable tank (L)",
+                                "Payload (t)",
+                                "Load distance (m)",
+                                "Round time (min)",
+                                "Output (t/h)"),
+                        row("Shovel", "loader", 2, null, null, null, 1.5, null, 1.2, null),
+                        row("Fork", "buckrake", null, null, null, null, 0.8, null, 4, null),
+                        row("Known loader", "loader", 3, null, null, null, 1, null, 2, 40),
+                        row("Slow loader", "loader", 1, null, null, null, 2, null, null, null),
+                        row("Old buckrake", "buckrake", "a pair", null, null, null, 0.6, null, 3, null),
+                        row("Muck 8 t", "muck spreader", null, 8, null, null, 8, 200, null, null),
+                        row("Muck 10 t", "muck spreader", null, 9, null, null, 10, 240, null, null),
+                        row("Muck 12 t", "muck spreader", null, 10, null, null, 12, 310, null, null),
+                        row("Side spreader", "muck spreader", null, 6, null, null, "a heap", 150, null, null),
+                        row("Wide spreader", "muck spreader", null, 12, null, null, 14, 0, null, null),
+                        row("Lime", "fertiliser spreader", null, 12, null, null, 5, 900, null, null),
+                        row("Tanker 8", "slurry tanker", null, 10, 8000, null, null, 350, null, null),
+                        row("Tanker 10", "slurry tanker", null, 12, 10000, 9800, null, 400, null, null),
+                        row("Tanker 12", "slurry tanker", null, 12, 12000, null, null, 500, null, null),
+                        row("Tanker 14", "slurry tanker", null, null, 14000, null, null, 450, null, null),
+                        row("Old tanker", "slurry tanker", null, 6, null, null, null, 200, null, null),
+                        row("Small tanker", "slurry tanker", null, 6, 5000, null, null, "far", null, null))
                 .sheet("Assumptions", row("Item", "Value", "Unit"), row("Customary units", "UK", null))) {
             return book.save(file);
         } catch (IOException e) {

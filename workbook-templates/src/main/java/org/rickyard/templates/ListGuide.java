@@ -141,7 +141,8 @@ final class ListGuide {
                     Wheel turns loaded: 10
                     Wheel turns unloaded: 9
                     Interest rate: 6
-                    Insurance and housing: 1"""),
+                    Insurance and housing: 1
+                    Load distance: 250"""),
             new ListGuide(
                     Products.LIST,
                     "one row for each product, its limits copied from the label you hold",

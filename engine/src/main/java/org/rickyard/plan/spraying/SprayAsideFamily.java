@@ -57,6 +57,7 @@ final class SprayAsideFamily {
                     family.machinesWith(Machines.TEST_WEIGHT),
                     "no machine has a test weight typed");
         }
+        LoadTestTables.build(plan);
         if (family.fields.has(Fields.TREE_SPACING)) {
             plan.add(TreeTables.COUNTS, family.withTrees(), "no field has trees or their spacing typed");
         } else {

@@ -66,6 +66,7 @@ public record WorkRateFamily(WorkRows works, Tasks tasks, Holdings holdings) {
                 new RowSources(shapes.length).with(Role.FIELD, plan.rows(Fields.LIST), shapes),
                 "no field has a perimeter");
         slip(plan);
+        HandlingTable.build(plan, gangs);
         RowSources sources = new RowSources(lines.size())
                 .with(Role.JOB, plan.rows(Jobs.LIST), job)
                 .with(Role.FIELD, plan.rows(Fields.LIST), field)

@@ -134,7 +134,10 @@ public final class SprayCatalogue {
             SmallSprayers.SPEED_OF_RUN,
             TestRun.TESTED_AREA,
             SmallSprayers.AREA_TEST_RATE,
-            SmallSprayers.AREA_OF_FILL_AS_TESTED);
+            SmallSprayers.AREA_OF_FILL_AS_TESTED,
+            LoadTest.AREA_OF_LOAD,
+            LoadTest.RATE_BY_WEIGHT,
+            LoadTest.RATE_BY_VOLUME);
 
     /** Constants that only cautions read. */
     public static final List<Constant> CONSTANTS = List.of(

@@ -6,6 +6,7 @@ import static org.rickyard.formula.Expr.value;
 import static org.rickyard.trade.Quantities.HOURS_PER_DAY;
 import static org.rickyard.trade.Quantities.MACHINE_TYPE;
 import static org.rickyard.trade.Quantities.MASS;
+import static org.rickyard.trade.Quantities.NUMBER_OF_MACHINES;
 import static org.rickyard.trade.Quantities.OUTPUT;
 import static org.rickyard.trade.Quantities.PAYLOAD;
 import static org.rickyard.trade.Quantities.ROUND_TIME;
@@ -130,6 +131,23 @@ public final class StageRates {
                             .with(ALIKE, 2)
                             .gives(120, Units.T_PER_H, 6)));
 
+    /** The table of loaders and buckrakes that work by themselves. */
+    public static final String HANDLING_RATES = "handling-rates";
+
+    /** Machines alike that are listed: as many as are typed, otherwise the one. */
+    public static final Formula ALIKE_LISTED = new Formula(
+            "machines-alike",
+            ALIKE,
+            choice(new Condition.Blank(NUMBER_OF_MACHINES), Expr.number(1), value(NUMBER_OF_MACHINES)),
+            Source.commonPractice("a machine listed without a number is one"),
+            "all of them at the same work",
+            List.of(
+                    WorkedExample.from(Source.commonPractice("two listed in one row"))
+                            .with(NUMBER_OF_MACHINES, 2)
+                            .gives(2, Units.ONE, 6),
+                    WorkedExample.from(Source.commonPractice("a row without a number"))
+                            .gives(1, Units.ONE, 6)));
+
     private static final Condition BY_WIDTH = Condition.any(List.of(
             Condition.is(MACHINE_TYPE, "mower"),
             Condition.is(MACHINE_TYPE, "tedder"),
@@ -198,6 +216,6 @@ public final class StageRates {
 
     /** In reading order. */
     static List<Formula> formulas() {
-        return List.of(ROLLING_CAPACITY, HANDLING, RATE_OF_STAGE, MATERIAL_OF_STAGE, DAY_OF_STAGE);
+        return List.of(ROLLING_CAPACITY, ALIKE_LISTED, HANDLING, RATE_OF_STAGE, MATERIAL_OF_STAGE, DAY_OF_STAGE);
     }
 }
