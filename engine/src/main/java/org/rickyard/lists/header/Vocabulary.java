@@ -376,7 +376,7 @@ public final class Vocabulary {
      * The canonical word of a column's qualifying column that a header is, and nothing else: "Sprayer" or "Drill" over names
      * of machines; null if it is none.
      */
-    String wholeWord(ColumnSpec column, String header) {
+    public String wholeWord(ColumnSpec column, String header) {
         return known.qualifying(column).get(HeaderText.of(header).normal());
     }
 
