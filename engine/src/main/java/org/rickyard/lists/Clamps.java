@@ -151,6 +151,17 @@ public final class Clamps {
     public static final ColumnSpec SOIL = choice("Soil", Quantities.SOIL, Choices.SOIL)
             .also("soil type, ground, subsoil")
             .help("sand, common earth, sand-clay or clay; pits only.");
+    /** Room that dug soil takes up. */
+    public static final ColumnSpec SWELL = number("Swell", Quantities.SWELL)
+            .also("bulking, bulking factor, bulking of soil, soil bulking, swell factor, swell of soil, soil swell, "
+                    + "swell percent, percent swell, bulking percent, percent bulking, bulkage")
+            .help("Pits: how much more room the soil takes up once it is dug, 11 % for sand to 43 % for clay.");
+    /** Width at the top. */
+    public static final ColumnSpec TOP_WIDTH = number("Top width", Quantities.WIDTH_AT_TOP)
+            .also("width at top, width at the top, width of top, upper width, width at ground level, "
+                    + "ground level width, width at surface, surface width, top breadth, breadth at top")
+            .help(
+                    "Where no batter is typed: between the sides at the top of the walls, or at ground level over a pit.");
     /** Additive. */
     public static final ColumnSpec ADDITIVE = number("Additive", Quantities.ADDITIVE)
             .also("inoculant rate, acid rate, inoculant dose, additive application rate, additive per tonne, "
@@ -223,7 +234,9 @@ public final class Clamps {
                             OVERHEAD_LINES,
                             NAMED_TANK_VOLUME,
                             SOIL,
-                            ADDITIVE))
+                            ADDITIVE,
+                            SWELL,
+                            TOP_WIDTH))
             .identifiedBy(CLAMP)
             .otherwise(HOLDING, Shared.WHOSE)
             .needsHeaders(4)

@@ -479,6 +479,11 @@ public final class Quantities {
             number("volume of the named tank", Units.M3, Range.of(0, 100000), Range.of(1, 2000), 0);
     /** What a pit is dug in: sand, common earth, sand-clay or clay. */
     public static final Symbol SOIL = Symbol.text("soil");
+    /** How much more room soil takes up once it is dug, as typed for the pit. */
+    public static final Symbol SWELL =
+            number("swell of this soil", Units.PERCENT, Range.of(0, 200), Range.of(5, 65), 0);
+    /** Width between the sides at the top of the walls, or at ground level over a pit. */
+    public static final Symbol WIDTH_AT_TOP = number("width at the top", Units.M, Range.of(0, 130), Range.of(0, 90), 1);
     /** Additive on each fresh tonne. */
     public static final Symbol ADDITIVE =
             number("additive", Units.L.over(Units.T), Range.of(0, 50), Range.of(0.5, 8), 1);

@@ -53,7 +53,7 @@ class ListDeclarationsTest {
                         "Holding|Clamp*|Kind*|Length*|Floor width*|Wall height*|Settled height|Batter|Ramps|Ramp run|"
                                 + "Crown|Density, fresh|Density, dry matter|DM target|Roller mass|Layer|Delivery|"
                                 + "Effluent tank|Distance to watercourse|Year built or enlarged|Country|Feed-out rate|"
-                                + "Feeding season|Crown shape|Filled height|Overhead lines|Tank holds|Soil|Additive"),
+                                + "Feeding season|Crown shape|Filled height|Overhead lines|Tank holds|Soil|Additive|Swell|Top width"),
                 Arguments.of(Stocks.LIST, "Holding|Store*|Kind|Amount|Count|Weight each|DM|Date|Already fed"),
                 Arguments.of(Herds.LIST, "Holding|Group*|Head*|Intake*|DM|Days|Start|End|Clamp"),
                 Arguments.of(NozzleTest.LIST, "Sprayer*|Nozzle*|Flow*|Pressure|New flow|Holding"),

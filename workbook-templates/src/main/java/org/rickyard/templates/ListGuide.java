@@ -237,7 +237,9 @@ final class ListGuide {
                     Overhead lines: no
                     Tank holds: 24
                     Soil: common earth
-                    Additive: 2"""),
+                    Additive: 2
+                    Swell: 25
+                    Top width: 12"""),
             new ListGuide(
                     Stocks.LIST,
                     "one row for each store of feed",

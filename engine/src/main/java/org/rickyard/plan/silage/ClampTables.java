@@ -201,6 +201,32 @@ final class ClampTables {
                             + " sides, so ramps of another slope make it hold more or less."),
             new CautionRule(
                     Severity.CAUTION,
+                    Condition.all(List.of(
+                            Condition.any(List.of(
+                                    Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED),
+                                    Condition.is(Quantities.CLAMP_KIND, ClampShape.EARTH_PIT))),
+                            Condition.above(
+                                    Expr.call(
+                                            Function.ABS,
+                                            Expr.value(Quantities.FLOOR_WIDTH)
+                                                    .plus(
+                                                            Expr.number(2)
+                                                                    .times(Quantities.BATTER)
+                                                                    .times(Quantities.WALL_HEIGHT))
+                                                    .minus(Quantities.WIDTH_AT_TOP)),
+                                    Expr.constant(ClampShape.WIDTHS_APART).times(Quantities.WIDTH_AT_TOP)))),
+                    "the batter and the width at the top that are typed do not belong together at this floor width and"
+                            + " height; the batter is used. Check both."),
+            new CautionRule(
+                    Severity.CAUTION,
+                    Condition.all(List.of(
+                            new Condition.Given(Quantities.WIDTH_AT_TOP),
+                            new Condition.Not(Condition.is(Quantities.CLAMP_KIND, ClampShape.WALLED)),
+                            new Condition.Not(Condition.is(Quantities.CLAMP_KIND, ClampShape.EARTH_PIT)))),
+                    "the width at the top is used for walls and pits only. For a clamp measured as it lies type its mean"
+                            + " width in Floor width; of a heap its Batter."),
+            new CautionRule(
+                    Severity.CAUTION,
                     Condition.is(Quantities.CLAMP_KIND, ClampShape.EARTH_PIT),
                     "earth pit: a new unlined pit may be barred; the local regulator decides."));
 
@@ -222,6 +248,7 @@ final class ClampTables {
                             Names.optional(
                                     Quantities.SETTLED_HEIGHT, Candidate.typed(Role.CLAMP, Clamps.SETTLED_HEIGHT)),
                             Names.optional(Quantities.BATTER, Candidate.typed(Role.CLAMP, Clamps.BATTER)),
+                            Names.optional(Quantities.WIDTH_AT_TOP, Candidate.typed(Role.CLAMP, Clamps.TOP_WIDTH)),
                             Names.optional(Quantities.RAMPS, Candidate.typed(Role.CLAMP, Clamps.RAMPS)),
                             Names.optional(Quantities.RAMP_RUN, Candidate.typed(Role.CLAMP, Clamps.RAMP_RUN)),
                             Names.optional(Quantities.CROWN, Candidate.typed(Role.CLAMP, Clamps.CROWN)),
@@ -282,6 +309,7 @@ final class ClampTables {
                             new TableColumn.Key(Keys.CLAMP_KEY),
                             ClampJoin.COUNTRY,
                             new TableColumn.Word(Quantities.SOIL, List.of(Candidate.typed(Role.CLAMP, Clamps.SOIL))),
+                            Names.optional(Quantities.SWELL, Candidate.typed(Role.CLAMP, Clamps.SWELL)),
                             new TableColumn.Word(
                                     Quantities.OUTPUT_BASIS,
                                     List.of(Candidate.typed(Role.MACHINE, Machines.OUTPUT_BASIS))),
@@ -289,6 +317,7 @@ final class ClampTables {
                             Names.link(Quantities.FLOOR_WIDTH, Candidate.typed(Role.CLAMP, Clamps.FLOOR_WIDTH)),
                             Names.link(Quantities.WALL_HEIGHT, Candidate.typed(Role.CLAMP, Clamps.WALL_HEIGHT)),
                             Names.optional(Quantities.BATTER, Candidate.typed(Role.CLAMP, Clamps.BATTER)),
+                            Names.optional(Quantities.WIDTH_AT_TOP, Candidate.typed(Role.CLAMP, Clamps.TOP_WIDTH)),
                             Names.link(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
                             Names.dispensable(Quantities.OUTPUT_VOLUME, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
                             Names.optional(

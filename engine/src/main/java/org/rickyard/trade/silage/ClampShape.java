@@ -14,6 +14,7 @@ import static org.rickyard.trade.Quantities.RAMPS;
 import static org.rickyard.trade.Quantities.RAMP_RUN;
 import static org.rickyard.trade.Quantities.SETTLED_HEIGHT;
 import static org.rickyard.trade.Quantities.WALL_HEIGHT;
+import static org.rickyard.trade.Quantities.WIDTH_AT_TOP;
 
 import java.util.List;
 import org.rickyard.formula.Condition;
@@ -104,6 +105,13 @@ public final class ClampShape {
                     Source.commonPractice("full height over the whole length typed"))
             .possible(RAMPS.possible());
 
+    /** How far a width at the top may be off what the batter makes of it. */
+    public static final Constant WIDTHS_APART = new Constant(
+            "batter and width at the top, most they may differ",
+            5,
+            Units.PERCENT,
+            Source.commonPractice("rounding of a batter told as 1 in so much"));
+
     /** Silage height: settled height if typed, otherwise the wall. */
     public static final Formula SILAGE_HEIGHT = new Formula(
             "silage-height",
@@ -122,14 +130,65 @@ public final class ClampShape {
                     .with(WALL_HEIGHT, 3)
                     .gives(2.7, Units.M, 1)));
 
-    /** Side slope: typed, or upright for walled and measured clamps. A pit or heap must have it typed. */
+    /**
+     * Side slope: typed, or what the widths at the floor and at the top come to, or upright for walled and measured
+     * clamps. A pit must have one of the first two, a heap the first.
+     */
     public static final Formula SIDE_SLOPE = new Formula(
             "side-slope",
             BATTER_USED,
-            choice(Condition.is(CLAMP_KIND, WALLED), given(BATTER, constant(WALL_BATTER)), value(BATTER)),
-            Source.commonPractice("typed; walls without a typed batter are reckoned upright"),
-            "horizontal per vertical, each side",
+            choice(
+                    // One that cannot be read is none that was left out: walls would be taken for upright.
+                    Condition.all(
+                            List.of(new Condition.Blank(BATTER), new Condition.Not(new Condition.Blank(WIDTH_AT_TOP)))),
+                    value(WIDTH_AT_TOP)
+                            .minus(FLOOR_WIDTH)
+                            .over(number(2).times(WALL_HEIGHT))
+                            .onlyWhen(
+                                    BETWEEN_SIDES,
+                                    "the width at the top gives the batter of walls and pits only: of a heap type its"
+                                            + " Batter, and of a clamp measured as it lies its mean width in Floor width")
+                            .onlyWhen(
+                                    HAS_HEIGHT,
+                                    "the wall height is 0: for a batter by the widths type the wall's height or the"
+                                            + " pit's depth")
+                            .onlyWhen(
+                                    Condition.compare(value(WIDTH_AT_TOP), Relation.AT_LEAST, value(FLOOR_WIDTH)),
+                                    "the width at the top is less than the floor width: see whether the two were"
+                                            + " swapped"),
+                    choice(Condition.is(CLAMP_KIND, WALLED), given(BATTER, constant(WALL_BATTER)), value(BATTER))),
+            Source.commonPractice("typed, else half of what the top is wider, over the height; walls with neither are"
+                    + " reckoned upright"),
+            "horizontal per vertical, each side; the width at the top is that at the top of the walls, or at ground level over"
+                    + " a pit",
             List.of(
+                    WorkedExample.from(Source.memory(
+                                    "worked example ascribed to USDA-NRCS Agriculture Handbook 590, Ponds: 40 ft bottom, 88"
+                                            + " ft top, 12 ft deep have sides of 2:1"))
+                            .with(CLAMP_KIND, EARTH_PIT)
+                            .with(WIDTH_AT_TOP, 88, Units.FT)
+                            .with(FLOOR_WIDTH, 40, Units.FT)
+                            .with(WALL_HEIGHT, 12, Units.FT)
+                            .gives(2, Units.ONE, 6),
+                    WorkedExample.from(Source.derived("pit 12 m wide at the top, 6 m at the floor, 3 m deep: 1:1"))
+                            .with(CLAMP_KIND, EARTH_PIT)
+                            .with(WIDTH_AT_TOP, 12)
+                            .with(FLOOR_WIDTH, 6)
+                            .with(WALL_HEIGHT, 3)
+                            .gives(1, Units.ONE, 6),
+                    WorkedExample.from(Source.derived("walls 12 m apart at the floor, 12.6 m at 3 m: batter 0.1"))
+                            .with(CLAMP_KIND, WALLED)
+                            .with(WIDTH_AT_TOP, 12.6)
+                            .with(FLOOR_WIDTH, 12)
+                            .with(WALL_HEIGHT, 3)
+                            .gives(0.1, Units.ONE, 6),
+                    WorkedExample.from(Source.derived("the typed batter stands before the widths"))
+                            .with(CLAMP_KIND, EARTH_PIT)
+                            .with(BATTER, 1.5)
+                            .with(WIDTH_AT_TOP, 12)
+                            .with(FLOOR_WIDTH, 6)
+                            .with(WALL_HEIGHT, 3)
+                            .gives(1.5, Units.ONE, 2),
                     WorkedExample.from(Source.derived("the typed batter stands before the default"))
                             .with(CLAMP_KIND, WALLED)
                             .with(BATTER, 0.1)

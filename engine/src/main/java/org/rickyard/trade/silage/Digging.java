@@ -28,6 +28,7 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.formula.WorkedExample;
 import org.rickyard.quantity.Range;
 import org.rickyard.quantity.Units;
+import org.rickyard.trade.Quantities;
 
 /** What must be dug for an earth pit, what the spoil comes to, and how long an excavator is at it. */
 public final class Digging {
@@ -95,17 +96,23 @@ public final class Digging {
                     "hours an excavator digs in a day", 8, Units.H, Source.commonPractice("a working day"))
             .possible(HOURS_PER_DAY.possible());
 
-    /** Swell: by the soil typed, otherwise the constant. */
+    /** Swell: typed, else by the soil typed, otherwise the constant. */
     public static final Formula SWELL_OF_SOIL = new Formula(
             "swell",
             SWELL_USED,
-            choice(
-                    new Condition.InTable(SWELL_BY_SOIL, value(SOIL), Mode.EXACT),
-                    new Expr.Lookup(SWELL_BY_SOIL, value(SOIL), Mode.EXACT),
-                    constant(SWELL)),
+            given(
+                    Quantities.SWELL,
+                    choice(
+                            new Condition.InTable(SWELL_BY_SOIL, value(SOIL), Mode.EXACT),
+                            new Expr.Lookup(SWELL_BY_SOIL, value(SOIL), Mode.EXACT),
+                            constant(SWELL))),
             SWELL_BY_SOIL.source(),
-            "soil freshly dug; without a soil the constant stands",
+            "soil freshly dug; typed, else by the soil; without a soil the constant stands",
             List.of(
+                    WorkedExample.from(Source.commonPractice("what is typed comes first"))
+                            .with(Quantities.SWELL, 35)
+                            .with(SOIL, "clay")
+                            .gives(35, Units.PERCENT, 0),
                     WorkedExample.from(Source.secondHand("US Navy table 10-1: 100 in place are 111 loose"))
                             .with(SOIL, "sand")
                             .gives(11, Units.PERCENT, 0),

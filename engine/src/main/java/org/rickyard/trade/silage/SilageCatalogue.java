@@ -135,6 +135,7 @@ public final class SilageCatalogue {
     /** Constants that only cautions read. */
     public static final List<Constant> CONSTANTS = List.of(
             Packing.DISAGREEMENT,
+            ClampShape.WIDTHS_APART,
             Packing.DRY_MATTER_OFF,
             Packing.MOST_PORES,
             EffluentTank.LEAST_DISTANCE,
