@@ -128,6 +128,11 @@ public final class Vocabulary {
         return otherwise.mayMean(header);
     }
 
+    /** Whether a header means what the list's rows are known by, where no other does or the list is called by its name. */
+    public boolean mayNameRows(String header) {
+        return otherwise.mayNameRows(HeaderText.of(header));
+    }
+
     /** Whether a header begins with one of the names that count only where no other header means the column. */
     boolean beginsRareName(HeaderText header) {
         return known.mayMeanOtherwise(header);

@@ -24,6 +24,7 @@ import org.rickyard.lists.header.HeaderHints;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.HeadersNotRead;
 import org.rickyard.lists.header.ListsInRow;
+import org.rickyard.lists.header.MarkedOperations;
 import org.rickyard.lists.header.NoLists;
 import org.rickyard.lists.header.NumberedHeaders;
 import org.rickyard.lists.header.OrchardBlocks;
@@ -132,6 +133,7 @@ public final class TableFinder {
         List<Vocabulary> named = new ArrayList<>(named(range.name()));
         named.addAll(namedBySheet);
         headerRow.under(title = title(range));
+        MarkedOperations.takeOut(headers, headerRow, grid, range.firstRow(), findings);
         orchards.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn());
         choices.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn());
         HeaderRow.Match best = headerRow.best(headers, range.firstColumn(), range.lastColumn(), named);
@@ -212,6 +214,7 @@ public final class TableFinder {
             }
         }
         headerRow.under(title = title(row, headers));
+        boolean marks = MarkedOperations.takeOut(headers, headerRow, grid, row, findings);
         if (isFreeAbove(row, 0, taken.length - 1)) {
             new TwoDeepHeader(grid, vocabularies).mergedDown(headers, row);
         }
@@ -229,7 +232,9 @@ public final class TableFinder {
             String[] both = secondRow(vocabularies, headers, row, 0, taken.length - 1);
             matches = both == null ? matches : lists(both, named).split();
             if (matches.isEmpty()) {
-                nearest.consider(headers, row, 0, taken.length - 1, named);
+                if (!marks) {
+                    nearest.consider(headers, row, 0, taken.length - 1, named);
+                }
                 return;
             }
             headers = both;
