@@ -236,8 +236,7 @@ public final class Machines {
     public static final ColumnSpec TIMED_DISTANCE = number("Timed distance", Quantities.TIMED_DISTANCE)
             .also("test strip length, length of test strip, length of test course, length of test run, "
                     + "test distance, timed run, course length, length of course, course distance, course, "
-                    + "distance timed, "
-                    + "distance travelled, distance traveled, test course")
+                    + "distance timed, test course")
             .help("Length of a run timed in the field, tank half full.");
     /** Its seconds. */
     public static final ColumnSpec TIMED_SECONDS = number("Timed seconds", Quantities.TIMED_SECONDS)
@@ -591,7 +590,7 @@ public final class Machines {
             .otherwiseMeasured(TEST_AREA, "area covered, area treated, plot area, area of plot")
             .otherwiseMeasured(
                     TIMED_DISTANCE,
-                    "distance covered, distance driven, distance walked, measured distance, test run, "
+                    "distance travelled, distance traveled, distance covered, distance driven, distance walked, measured distance, test run, "
                             + "calibration distance")
             .otherwiseMeasured(TEST_WEIGHT, "amount collected, quantity collected")
             .otherwise(SPEED, "tractor speed")
@@ -622,6 +621,7 @@ public final class Machines {
             .otherwiseMeasured(FIELD_EFFICIENCY, "time lost, lost time, time loss, loss of time")
             .otherwiseMeasured(ROUND_TIME, "round trip")
             .otherwiseMeasured(TIMED_DISTANCE, "distance")
+            .otherwiseBeside(TIMED_DISTANCE, "distance travelled, distance traveled", TIMED_SECONDS)
             // Of a season as likely, but not beside the ground of a test.
             .otherwiseMeasuredBeside(
                     TEST_VOLUME,

@@ -90,7 +90,18 @@ public final class Stocks {
                             "supplement on hand",
                             "feed inventory",
                             "silage inventory",
-                            "forage inventory"),
+                            "forage inventory",
+                            "hay store",
+                            "straw store",
+                            "hay stock",
+                            "straw stock",
+                            "hay and straw stock",
+                            "hay and straw store",
+                            "hay in store",
+                            "straw in store",
+                            "bale store",
+                            "bale stock",
+                            "bales in store"),
                     List.of(HOLDING, STORE, KIND, AMOUNT, COUNT, WEIGHT_EACH, DM, DATE, ALREADY_FED))
             .identifiedBy(STORE)
             .otherwise(HOLDING, Shared.WHOSE)
@@ -103,6 +114,10 @@ public final class Stocks {
             .otherwise(COUNT, "total bales, total number of bales")
             .otherwiseMeasured(WEIGHT_EACH, "unit weight, average weight, mean weight, each")
             .otherwiseWithout(AMOUNT, WEIGHT_EACH, "kg wet, wet kg, kg fresh, fresh kg")
+            .ifNamed(
+                    STORE,
+                    "hay, straw, haylage, hay straw, hay or straw, straw or hay, hay and straw, straw and hay, "
+                            + "type of hay, hay type, type of straw, straw type, bale type, type of bale")
             .ifNamed(STORE, "clamp, clamp name, pit, pit name, silo, bunker, bay, clamp no, pit no, clamp or stack")
             .needsOneOf(List.of(AMOUNT), List.of(COUNT, WEIGHT_EACH))
             .needsHeaders(3);

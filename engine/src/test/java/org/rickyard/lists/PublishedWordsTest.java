@@ -264,6 +264,9 @@ class PublishedWordsTest {
     @CsvSource({
         "Area treated (ha), 200",
         "Distance driven (km), 12000",
+        "Distance travelled (km), 420",
+        "Distance traveled (miles), 300",
+        "Distance travelled, 420",
         "Spray used (L), 20000",
         "Weight spread (t), 400",
         "Gallons used, 2000",
@@ -287,6 +290,18 @@ class PublishedWordsTest {
                 find(new SheetOf("Machines").row("Machine", "Type", header).row("Mine", "other", value));
         assertThat(FoundIn.messages(found, Finding.Severity.STOP)).isEmpty();
         assertThat(found.places().get(0).unrecognised()).containsExactly(header);
+    }
+
+    /** Beside its seconds, or in metres, it is that of a timed run. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Distance travelled", "Distance traveled (ft)", "Distance travelled (m)"})
+    void aDistanceOfSecondsIsTimed(String header) {
+        ListRows machines = find(new SheetOf("Machines")
+                        .row("Machine", "Type", header, "Time taken (s)")
+                        .row("Mine", "other", 100, 36))
+                .rows(Machines.LIST);
+        assertThat(machines.number(Machines.TIMED_DISTANCE, 0)).isEqualTo(100);
+        assertThat(machines.number(Machines.TIMED_SECONDS, 0)).isEqualTo(36);
     }
 
     /** Beside the ground of a test they are what it took. */

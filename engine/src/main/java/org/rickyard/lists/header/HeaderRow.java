@@ -9,6 +9,7 @@ import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.Mixes;
 import org.rickyard.lists.Products;
 import org.rickyard.lists.text.HeaderText;
@@ -117,6 +118,9 @@ public final class HeaderRow {
 
     private final KeptByText<HeaderText> texts = new KeptByText<>();
 
+    /** The type of machine that the title above the row at hand is of, or the name of its sheet; null if of none. */
+    private TypeInTitle title;
+
     public HeaderRow(List<Vocabulary> vocabularies) {
         this.vocabularies = vocabularies;
     }
@@ -124,6 +128,11 @@ public final class HeaderRow {
     /** The lists that are looked for. */
     List<Vocabulary> vocabularies() {
         return vocabularies;
+    }
+
+    /** Takes the title that the rows read from now on stand under; null if it names no type of machine. */
+    public void under(TypeInTitle title) {
+        this.title = title;
     }
 
     /** Reads the headers from one column to another for one list. */
@@ -145,8 +154,16 @@ public final class HeaderRow {
         matched += otherwise;
         score += otherwise;
         Match match = new Match(vocabulary, first, headings, List.of(), matched, score);
+        if (title != null && vocabulary.spec() == Machines.LIST) {
+            title.tell(match);
+        }
         List<String> missing = missing(match, named);
         return new Match(vocabulary, first, headings, missing, matched, score);
+    }
+
+    /** Whether a title makes a list of machines of fewer headers than are hardly there by chance. */
+    private static boolean isToldBy(TypeInTitle title, Match match) {
+        return title != null && match.vocabulary().spec() == Machines.LIST && title.isOf(match);
     }
 
     /** The same for a list by its declaration; null if it is not looked for. */
@@ -182,14 +199,14 @@ public final class HeaderRow {
         return unread;
     }
 
-    private static List<String> missing(Match match, boolean named) {
+    private List<String> missing(Match match, boolean named) {
         ListSpec spec = match.vocabulary().spec();
         List<String> missing = new ArrayList<>();
         for (ColumnSpec column : spec.columns()) {
             if (column.required() && !match.holds(column)) {
                 boolean replaced = spec.substitutes().getOrDefault(column, List.of()).stream()
                                 .anyMatch(match::holds)
-                        || match.matched() >= HARDLY_BY_CHANCE && match.says(column);
+                        || match.says(column) && (match.matched() >= HARDLY_BY_CHANCE || isToldBy(title, match));
                 if (!replaced) {
                     List<String> ways = new ArrayList<>(List.of(column.name()));
                     spec.substitutes().getOrDefault(column, List.of()).forEach(other -> ways.add(other.name()));

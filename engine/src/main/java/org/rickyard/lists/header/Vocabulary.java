@@ -128,6 +128,11 @@ public final class Vocabulary {
         return otherwise.mayMean(header);
     }
 
+    /** Whether a header means what the list's rows are known by, where no other does or the list is called by its name. */
+    public boolean mayNameRows(String header) {
+        return otherwise.mayNameRows(HeaderText.of(header));
+    }
+
     /** Whether a header begins with one of the names that count only where no other header means the column. */
     boolean beginsRareName(HeaderText header) {
         return known.mayMeanOtherwise(header);
@@ -376,7 +381,7 @@ public final class Vocabulary {
      * The canonical word of a column's qualifying column that a header is, and nothing else: "Sprayer" or "Drill" over names
      * of machines; null if it is none.
      */
-    String wholeWord(ColumnSpec column, String header) {
+    public String wholeWord(ColumnSpec column, String header) {
         return known.qualifying(column).get(HeaderText.of(header).normal());
     }
 

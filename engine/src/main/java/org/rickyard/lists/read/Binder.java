@@ -14,6 +14,7 @@ import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.HeaderUnit;
 import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.ThereAndBack;
+import org.rickyard.lists.header.TypeInTitle;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
@@ -123,13 +124,20 @@ final class Binder {
         String rest = heading.rest().isEmpty() ? inRow : heading.rest();
         ColumnSpec qualifier = spec.qualifiers().get(column);
         if (qualifier != null && heading.word() != null && !(qualifier.required() && match.holds(qualifier))) {
+            TypeInTitle title = qualifier == Machines.TYPE ? table.title() : null;
+            boolean byTitle = title != null
+                    && title.type().equals(heading.word())
+                    && match.vocabulary().wholeWord(column, header) == null;
             words.put(qualifier, heading.word());
-            wordsAt.put(qualifier, table.address(table.headerRow(), sheetColumn));
+            CellAddress at =
+                    byTitle && title.cell() != null ? title.cell() : table.address(table.headerRow(), sheetColumn);
+            wordsAt.put(qualifier, at);
             if (qualifier.required()) {
                 findings.add(Finding.note(
-                        table.address(table.headerRow(), sheetColumn),
-                        "What stands under " + Words.quoted(header) + " is taken to be of the " + qualifier.name() + " "
-                                + heading.word() + ", since " + spec.name() + " has no column " + qualifier.name()
+                        at,
+                        "What stands under " + Words.quoted(header) + (byTitle ? title.said() : "")
+                                + " is taken to be of the " + qualifier.name() + " " + heading.word()
+                                + ", since " + spec.name() + " has no column " + qualifier.name()
                                 + " here. Where one is of another, add the column."));
             }
         }

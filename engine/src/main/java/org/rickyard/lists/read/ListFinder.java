@@ -29,6 +29,7 @@ import org.rickyard.lists.table.Hidden;
 import org.rickyard.lists.table.HoldingAbove;
 import org.rickyard.lists.table.RowsLikeHeaders;
 import org.rickyard.lists.table.TableFinder;
+import org.rickyard.lists.table.TypesBetween;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 
@@ -63,7 +64,8 @@ public final class ListFinder {
         }
         OwnWords own = new OwnWords(vocabularies, findings);
         read(own);
-        List<FoundTable> tables = HoldingAbove.parted(findTables(sheets, vocabularies, Integer.MAX_VALUE, findings));
+        List<FoundTable> tables = HoldingAbove.parted(
+                TypesBetween.parted(findTables(sheets, vocabularies, Integer.MAX_VALUE, findings), findings));
         findings.addAll(Hidden.sheets(sheets, tables));
         tables = new FieldLists(reader(false, HoldingAbove.of(tables, new ArrayList<>())), findings)
                 .withoutSecond(tables);

@@ -3,6 +3,7 @@ package org.rickyard.lists.table;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -13,6 +14,7 @@ import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.ProductsInARow;
+import org.rickyard.lists.header.TypeInTitle;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Units;
 
@@ -35,6 +37,11 @@ public final class FoundTable {
     final SortedMap<Integer, HoldingAbove.Named> headings = new TreeMap<>();
     /** The holding that is named above its rows and below its header; null if none is. */
     HoldingAbove.Named heading;
+
+    /** The title that tells the type of its machines; null if none does. */
+    TypeInTitle title;
+    /** Types of machines named between its rows, by the row of the sheet, downwards; empty for a line that names none. */
+    final SortedMap<Integer, Optional<TypeInTitle>> types = new TreeMap<>();
 
     Set<String> dryFields = Set.of();
 
@@ -102,6 +109,11 @@ public final class FoundTable {
         return secondHeaderRow;
     }
 
+    /** The title that tells the type of its machines; null if none does. */
+    public TypeInTitle title() {
+        return title;
+    }
+
     /** The names of fields whose crop is brought in dry, for a list of cuts that names the field alone. */
     public Set<String> dryFields() {
         return dryFields;
@@ -120,6 +132,8 @@ public final class FoundTable {
         part.secondHeaderRow = secondHeaderRow;
         part.lastHeaderRow = lastHeaderRow;
         part.heading = named;
+        part.title = title;
+        part.headings.putAll(headings);
         part.dryFields = dryFields;
         part.rows = Arrays.copyOfRange(rows, from, to);
         part.count = to - from;

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
@@ -107,7 +108,8 @@ public final class NearestHeader {
 
     private void keepUnnamed(HeaderRow.Match match, String[] texts, int at) {
         ListSpec spec = match.vocabulary().spec();
-        ColumnSpec measured = MEASURED.get(spec);
+        boolean bales = spec == Stocks.LIST && isOfBales(match, texts);
+        ColumnSpec measured = bales ? Stocks.COUNT : MEASURED.get(spec);
         if (measured == null
                 || match.matched() < 2
                 || !match.missing().contains(spec.identity().get(0).name())) {
@@ -117,6 +119,15 @@ public final class NearestHeader {
         if ((before == null || match.score() > before.match().score()) && hasFiguresBelow(match, measured, at)) {
             unnamed.put(spec, new Near(match, at, texts));
         }
+    }
+
+    /** "Hay | Bales | Bale weight": bales are counted and weighed beside what names them on a sheet of stocks. */
+    private static boolean isOfBales(HeaderRow.Match match, String[] texts) {
+        return match.places(Stocks.COUNT) == 1
+                && match.places(Stocks.WEIGHT_EACH) == 1
+                && IntStream.range(0, match.headings().length)
+                        .filter(i -> match.headings()[i] == null && texts[match.firstColumn() + i] != null)
+                        .anyMatch(i -> match.vocabulary().mayNameRows(texts[match.firstColumn() + i]));
     }
 
     private boolean hasFiguresBelow(HeaderRow.Match match, ColumnSpec measured, int at) {

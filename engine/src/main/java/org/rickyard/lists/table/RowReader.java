@@ -123,6 +123,10 @@ public final class RowReader {
             goOn();
             return;
         }
+        if (filled == 1 && !ended && TypesBetween.isLine(table, row)) {
+            goOn();
+            return;
+        }
         if (filled > 1) {
             tellTitles();
         }

@@ -1,11 +1,14 @@
 package org.rickyard.lists.table;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.CopiedResults;
@@ -21,11 +24,13 @@ import org.rickyard.lists.header.HeaderHints;
 import org.rickyard.lists.header.HeaderRow;
 import org.rickyard.lists.header.HeadersNotRead;
 import org.rickyard.lists.header.ListsInRow;
+import org.rickyard.lists.header.MarkedOperations;
 import org.rickyard.lists.header.NoLists;
 import org.rickyard.lists.header.NumberedHeaders;
 import org.rickyard.lists.header.OrchardBlocks;
 import org.rickyard.lists.header.ProductsInARow;
 import org.rickyard.lists.header.TwoDeepHeader;
+import org.rickyard.lists.header.TypeInTitle;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
@@ -37,6 +42,9 @@ import org.rickyard.lists.text.Words;
 public final class TableFinder {
     /** So far right of the values of assumptions headers of the list below may stand, and no note. */
     private static final int BESIDE_VALUES = 3;
+
+    private static final int NONE = -1;
+    private static final int SEVERAL = -2;
 
     private final Grid grid;
     private final List<Vocabulary> vocabularies;
@@ -50,6 +58,8 @@ public final class TableFinder {
     private final List<FoundTable> tables = new ArrayList<>();
     private final List<RowReader> open = new ArrayList<>();
     private final NearestHeader nearest;
+    /** The title over the row at hand that names a type of machine; null if none does. */
+    private TypeInTitle title;
 
     public TableFinder(Grid grid, List<Vocabulary> vocabularies, Set<String> firstWords, List<Finding> findings) {
         this.grid = grid;
@@ -122,6 +132,8 @@ public final class TableFinder {
         String[] headers = headers(range.firstRow(), range.firstColumn(), range.lastColumn());
         List<Vocabulary> named = new ArrayList<>(named(range.name()));
         named.addAll(namedBySheet);
+        headerRow.under(title = title(range));
+        MarkedOperations.takeOut(headers, headerRow, grid, range.firstRow(), findings);
         orchards.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn());
         choices.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn());
         HeaderRow.Match best = headerRow.best(headers, range.firstColumn(), range.lastColumn(), named);
@@ -142,7 +154,7 @@ public final class TableFinder {
     }
 
     private static void mark(boolean[] taken, List<Grid.TableRange> ranges, int row) {
-        java.util.Arrays.fill(taken, false);
+        Arrays.fill(taken, false);
         for (Grid.TableRange range : ranges) {
             if (row >= range.firstRow() && row <= range.lastRow()) {
                 for (int column = range.firstColumn();
@@ -201,6 +213,8 @@ public final class TableFinder {
                 }
             }
         }
+        headerRow.under(title = title(row, headers));
+        boolean marks = MarkedOperations.takeOut(headers, headerRow, grid, row, findings);
         if (isFreeAbove(row, 0, taken.length - 1)) {
             new TwoDeepHeader(grid, vocabularies).mergedDown(headers, row);
         }
@@ -218,7 +232,9 @@ public final class TableFinder {
             String[] both = secondRow(vocabularies, headers, row, 0, taken.length - 1);
             matches = both == null ? matches : lists(both, named).split();
             if (matches.isEmpty()) {
-                nearest.consider(headers, row, 0, taken.length - 1, named);
+                if (!marks) {
+                    nearest.consider(headers, row, 0, taken.length - 1, named);
+                }
                 return;
             }
             headers = both;
@@ -246,7 +262,7 @@ public final class TableFinder {
                 continue;
             }
             RowReader same = repeated(match, headers);
-            if (same != null && !HoldingAbove.isOther(same.table(), row)) {
+            if (same != null && !HoldingAbove.isOther(same.table(), row) && Objects.equals(title, same.table().title)) {
                 same.headerAgain(row);
                 continue;
             }
@@ -254,6 +270,87 @@ public final class TableFinder {
             open.add(new RowReader(
                     twoDeep ? below(table(row, match, null, headers)) : table(row, match, headers), findings));
         }
+    }
+
+    /** The title above a row, that of the same headers where they stood before, or the sheet's name; null if there is none. */
+    private TypeInTitle title(int row, String[] headers) {
+        TypeInTitle above = titleAbove(row);
+        for (RowReader reader : open) {
+            FoundTable table = reader.table();
+            if (above == null && table.title != null && isSame(table, headers)) {
+                return table.title;
+            }
+        }
+        TypeInTitle near = above == null ? titleBelow(row) : above;
+        return near == null ? TypeInTitle.of(grid.sheet(), null).orElse(null) : near;
+    }
+
+    /** The nearest line above a row that stands alone and names a type of machine; null if there is none. */
+    private TypeInTitle titleAbove(int row) {
+        for (int above = row - 1; above >= Math.max(0, row - 3); above--) {
+            int column = alone(above);
+            if (column == NONE) {
+                continue;
+            }
+            if (column == SEVERAL) {
+                break;
+            }
+            Optional<TypeInTitle> told =
+                    TypeInTitle.of(grid.text(above, column), new CellAddress(grid.sheet(), above, column));
+            if (told.isPresent()) {
+                return told.get();
+            }
+        }
+        return null;
+    }
+
+    /** A line that names a type of several machines, below a row and above the first figures; null if there is none. */
+    private TypeInTitle titleBelow(int row) {
+        for (int below = row + 1; below <= Math.min(grid.rows() - 1, row + 3); below++) {
+            int column = alone(below);
+            if (column >= 0) {
+                return TypeInTitle.of(grid.text(below, column), new CellAddress(grid.sheet(), below, column))
+                        .filter(TypeInTitle::several)
+                        .orElse(null);
+            }
+            if (column == SEVERAL && holdsNumber(below)) {
+                return null;
+            }
+        }
+        return null;
+    }
+
+    private boolean holdsNumber(int row) {
+        return IntStream.range(0, rows.columns()).anyMatch(column -> grid.kind(row, column) == Grid.Kind.NUMBER);
+    }
+
+    private TypeInTitle title(Grid.TableRange range) {
+        return TypeInTitle.of(range.name(), null).orElseGet(() -> title(range.firstRow(), new String[0]));
+    }
+
+    private static boolean isSame(FoundTable table, String[] headers) {
+        return table.lastColumn < headers.length
+                && Arrays.equals(
+                        headers,
+                        table.firstColumn,
+                        table.lastColumn + 1,
+                        table.headers,
+                        table.firstColumn,
+                        table.lastColumn + 1);
+    }
+
+    /** The column of the one cell of a row that holds anything, if that is a text; else NONE or SEVERAL. */
+    private int alone(int row) {
+        int column = NONE;
+        for (int i = 0; i < rows.columns(); i++) {
+            if (grid.kind(row, i) != Grid.Kind.BLANK) {
+                if (column != NONE || grid.kind(row, i) != Grid.Kind.TEXT) {
+                    return SEVERAL;
+                }
+                column = i;
+            }
+        }
+        return column;
     }
 
     /** The headers of a row outside of the columns that other lists have. */
@@ -333,13 +430,7 @@ public final class TableFinder {
             FoundTable table = reader.table();
             if (table.roles.get(0).vocabulary() == match.vocabulary()
                     && table.firstColumn == match.firstColumn()
-                    && java.util.Arrays.equals(
-                            headers,
-                            table.firstColumn,
-                            table.lastColumn + 1,
-                            table.headers,
-                            table.firstColumn,
-                            table.lastColumn + 1)) {
+                    && isSame(table, headers)) {
                 return reader;
             }
         }
@@ -374,6 +465,7 @@ public final class TableFinder {
         }
         FoundTable table = new FoundTable(grid, row, read, range, headers);
         table.unitColumns = hints.unitColumns();
+        table.title = title;
         tables.add(table);
         return table;
     }

@@ -51,8 +51,12 @@ final class DoneOnce {
         }
         boolean chooses = false;
         List<Integer> idle = new ArrayList<>();
+        List<Integer> untyped = new ArrayList<>();
         for (int machine = 0; machine < machines.size(); machine++) {
             String type = machines.text(Machines.TYPE, machine);
+            if (machines.state(Machines.TYPE, machine) == ListRows.State.BLANK) {
+                untyped.add(machine);
+            }
             chooses |= Suitability.choosesCrops(type);
             String holding = NameKey.key(machines.text(Machines.HOLDING, machine));
             boolean knowsAll = true;
@@ -72,20 +76,39 @@ final class DoneOnce {
             tellUnknownCrops();
         }
         tellIdle(idle);
+        tellUntyped(untyped);
         return lines;
+    }
+
+    /** A type that stands once over several machines, in the row of the first, left the others out without a word. */
+    private void tellUntyped(List<Integer> untyped) {
+        if (!untyped.isEmpty() && fields.size() > 0) {
+            boolean one = untyped.size() == 1;
+            findings.add(Finding.caution(
+                    machines.address(Machines.TYPE, untyped.get(0)).orElse(null),
+                    names(untyped) + (one ? " has" : " have") + " no " + Machines.TYPE.name()
+                            + ", so without a job list " + (one ? "it is" : "they are")
+                            + " not reckoned. Write it in the row of each machine ("
+                            + Machines.TYPE.help().replace(", ...", "") + " or another): what is written once stands"
+                            + " for its own row only."));
+        }
+    }
+
+    private String names(List<Integer> some) {
+        return some.stream()
+                        .limit(MOST_NAMED)
+                        .map(machine -> "'" + machines.text(Machines.MACHINE, machine) + "'")
+                        .collect(Collectors.joining(", "))
+                + Counted.andMore(some.size() - MOST_NAMED);
     }
 
     /** A mower where nothing but wheat grows is worked out on nothing, and somebody may look for it. */
     private void tellIdle(List<Integer> idle) {
         if (!idle.isEmpty() && fields.size() > 0) {
-            String names = idle.stream()
-                    .limit(MOST_NAMED)
-                    .map(machine -> "'" + machines.text(Machines.MACHINE, machine) + "'")
-                    .collect(Collectors.joining(", "));
             boolean one = idle.size() == 1;
             findings.add(Finding.note(
                     machines.address(Machines.TYPE, idle.get(0)).orElse(null),
-                    names + Counted.andMore(idle.size() - MOST_NAMED)
+                    names(idle)
                             + (one
                                     ? " works none of the crops listed, so without a job list it is"
                                     : " work none of the crops listed, so without a job list they are")

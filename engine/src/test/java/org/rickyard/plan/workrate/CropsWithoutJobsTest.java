@@ -49,6 +49,23 @@ class CropsWithoutJobsTest {
         assertThat(both.findings()).noneMatch(finding -> finding.message().contains("none of the crops listed"));
     }
 
+    /** The type stands once over two mowers: the second was left out without a word. */
+    @Test
+    void aMachineWithoutATypeIsTold() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Ley", "Grass ley", 4))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)", "Speed (km/h)", "Field efficiency (%)"),
+                        row("Front", "mower", 3, 10, 80),
+                        row("Rear", null, 3, 10, 80))
+                .run();
+        assertThat(worked.findings())
+                .anyMatch(finding -> finding.severity() == Severity.CAUTION
+                        && finding.message().startsWith("'Rear' has no Type, so without a job list it is not reckoned")
+                        && finding.cell().orElseThrow().toString().equals("Machines!B3"));
+    }
+
     @Test
     void aCropWithoutAKnownWordIsTold() {
         SeasonBook.Worked worked = farm(row("Hill", "Lawn", 10), row("Back", "lawn", 3), row("Ley", "PG", 4));
