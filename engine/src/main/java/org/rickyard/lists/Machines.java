@@ -442,6 +442,15 @@ public final class Machines {
                     + "wheel turns without load, turns unloaded")
             .help("Over the same distance without the load, to the quarter turn.");
 
+    /** Pull at work. */
+    public static final ColumnSpec DRAUGHT = number("Draught", Quantities.DRAUGHT)
+            .or(Quantities.DRAUGHT_FOR_WIDTH)
+            .also("draft, draught force, draft force, draught requirement, draft requirement, draught required, "
+                    + "draft required, implement draught, implement draft, draught of implement, draft of implement, "
+                    + "unit draught, unit draft, draught per metre, draft per metre, draft per meter, total draught, "
+                    + "total draft")
+            .help(
+                    "Force that pulls the machine at work (kN), or for each metre of its width (kN/m); where it is known.");
     /** How far a load goes. */
     public static final ColumnSpec LOAD_DISTANCE = number("Load distance", Quantities.LOAD_DISTANCE)
             .also("distance spread, spread distance, spreading distance, length spread, spread length, "
@@ -548,7 +557,8 @@ public final class Machines {
                             TURNS_UNLOADED,
                             INTEREST,
                             INSURANCE,
-                            LOAD_DISTANCE))
+                            LOAD_DISTANCE,
+                            DRAUGHT))
             .identifiedBy(MACHINE)
             .otherwise(HOLDING, Shared.WHOSE)
             .qualifier(MACHINE, TYPE)

@@ -68,6 +68,10 @@ final class UnitWords {
         add(Units.KPA, "kpa");
         add(Units.MPA, "mpa");
         add(Units.PSI, "psi, lb in2");
+        // N alone is nitrogen as often.
+        add(Units.NEWTON, "newton, newtons");
+        add(Units.KN, "kn, kilonewton, kilonewtons");
+        add(Units.LBF, "lbf, pound force, pounds force");
         add(Units.KW, "kw, kilowatt, kilowatts, pto kw, kw pto, engine kw, kw engine");
         add(Units.HP, "hp, bhp, horsepower, horse power, pto hp, hp pto, engine hp, hp engine, mechanical hp");
         add(Units.PS, "ps, cv, pk, metric hp");

@@ -157,6 +157,14 @@ public final class Units {
             PA.dimension(),
             LB.factor().times(Ratio.of("9.80665")).over(IN.factor().pow(2)));
 
+    /** Newton. */
+    public static final Unit NEWTON = KG.times(M).over(S.pow(2)).named("N");
+    /** Kilonewton. */
+    public static final Unit KN = scaled("kN", NEWTON, "1000");
+    /** Pound-force: lb × standard gravity 9.80665 m/s2. */
+    public static final Unit LBF =
+            Unit.of("lbf", NEWTON.dimension(), LB.factor().times(Ratio.of("9.80665")));
+
     /** Kilowatt. */
     public static final Unit KW =
             Unit.of("kW", KG.times(M.pow(2)).over(S.pow(3)).dimension(), Ratio.of(1000));

@@ -183,6 +183,11 @@ public final class Quantities {
     /** Turns of the same wheel over the same distance, without the load. */
     public static final Symbol TURNS_UNLOADED =
             number("wheel turns unloaded", Units.ONE, Range.above(0, 1000), Range.of(4, 50), 2);
+    /** Force with which a machine is pulled at work. */
+    public static final Symbol DRAUGHT = number("draught", Units.KN, Range.above(0, 500), Range.of(0.5, 150), 1);
+    /** The same for each metre of its width. */
+    public static final Symbol DRAUGHT_FOR_WIDTH = number(
+            "draught for each metre of width", Units.KN.over(Units.M), Range.above(0, 200), Range.of(0.2, 40), 1);
     /** How far one load is spread, one bout after another. */
     public static final Symbol LOAD_DISTANCE =
             number("distance that a load is spread", Units.M, Range.above(0, 20000), Range.of(20, 5000), 0);

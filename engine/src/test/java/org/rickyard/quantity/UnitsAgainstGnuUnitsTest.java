@@ -154,6 +154,9 @@ class UnitsAgainstGnuUnitsTest {
         units.put("KPA", "kilopascal");
         units.put("MPA", "megapascal");
         units.put("PSI", "psi");
+        units.put("NEWTON", "N");
+        units.put("KN", "kN");
+        units.put("LBF", "lbf");
         units.put("KW", "kilowatt");
         units.put("HP", "horsepower");
         units.put("PS", "metrichorsepower");

@@ -56,6 +56,7 @@ class UnitsAgainstIndriyaTest {
         javax.measure.Unit<?> hour = times(minute, 60, 1);
         javax.measure.Unit<?> day = times(hour, 24, 1);
         javax.measure.Unit<?> standardGravity = times(M.divide(S.pow(2)), 980665, 100000);
+        javax.measure.Unit<?> newton = KG.multiply(M).divide(S.pow(2));
         javax.measure.Unit<?> pascal = KG.multiply(M).divide(S.pow(2)).divide(M.pow(2));
         javax.measure.Unit<?> watt = KG.multiply(M).divide(S.pow(2)).multiply(M).divide(S);
         javax.measure.Unit<?> poundForce = pound.multiply(standardGravity);
@@ -124,6 +125,9 @@ class UnitsAgainstIndriyaTest {
         units.put("KPA", times(pascal, 1000, 1));
         units.put("MPA", times(pascal, 1000000, 1));
         units.put("PSI", poundForce.divide(inch.pow(2)));
+        units.put("NEWTON", newton);
+        units.put("KN", times(newton, 1000, 1));
+        units.put("LBF", poundForce);
         units.put("KW", times(watt, 1000, 1));
         units.put("HP", times(poundForce.multiply(foot).divide(S), 550, 1));
         units.put("PS", times(KG.multiply(standardGravity).multiply(M).divide(S), 75, 1));

@@ -142,7 +142,8 @@ final class ListGuide {
                     Wheel turns unloaded: 9
                     Interest rate: 6
                     Insurance and housing: 1
-                    Load distance: 250"""),
+                    Load distance: 250
+                    Draught: 12"""),
             new ListGuide(
                     Products.LIST,
                     "one row for each product, its limits copied from the label you hold",

@@ -117,6 +117,8 @@ final class CostTables {
                         Candidate.typed(Role.MACHINE, Machines.SPEED)),
                 Names.dispensable(Quantities.WORKING_WIDTH, Candidate.typed(Role.MACHINE, Machines.WORKING_WIDTH)),
                 Names.optional(Quantities.MASS, Candidate.typed(Role.MACHINE, Machines.MASS)),
+                Names.optional(Quantities.DRAUGHT, Candidate.typed(Role.MACHINE, Machines.DRAUGHT)),
+                Names.optional(Quantities.DRAUGHT_FOR_WIDTH, Candidate.typed(Role.MACHINE, Machines.DRAUGHT)),
                 Names.optional(Quantities.OUTPUT, Candidate.typed(Role.MACHINE, Machines.OUTPUT)),
                 WorkRateTables.YIELD_BASIS,
                 Names.dispensable(WorkRateTables.YIELD),

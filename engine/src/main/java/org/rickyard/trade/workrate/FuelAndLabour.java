@@ -118,6 +118,8 @@ public final class FuelAndLabour {
     /** The yearly average may stand for a load that is not known, not for one that was typed wrongly. */
     private static final Condition LOAD_NOT_TYPED_WRONG = Condition.usableOrBlank(
             Quantities.MASS,
+            Quantities.DRAUGHT,
+            Quantities.DRAUGHT_FOR_WIDTH,
             Quantities.OUTPUT,
             Quantities.SPEED,
             Quantities.WORKING_WIDTH,

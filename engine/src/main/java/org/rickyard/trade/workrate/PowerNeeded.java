@@ -3,6 +3,8 @@ package org.rickyard.trade.workrate;
 import static org.rickyard.formula.Expr.choice;
 import static org.rickyard.formula.Expr.constant;
 import static org.rickyard.formula.Expr.value;
+import static org.rickyard.trade.Quantities.DRAUGHT;
+import static org.rickyard.trade.Quantities.DRAUGHT_FOR_WIDTH;
 import static org.rickyard.trade.Quantities.KIND_OF_MACHINE;
 import static org.rickyard.trade.Quantities.MASS;
 import static org.rickyard.trade.Quantities.OUTPUT;
@@ -212,7 +214,7 @@ public final class PowerNeeded {
                         "ASAE D497, rotary power: disc mower, without conditioner unless it is called one, rotary rake, tedder, round baler"
                                 + " with fixed chamber, forager in wilted grass or maize, forage wagon, muck spreader; "
                                 + "soil tools are"
-                                + " drawn and take none. Of power harrow, rotary tiller and subsoiler nothing is held: type their fuel"));
+                                + " drawn and take none. Of power harrow, rotary tiller and subsoiler nothing is held: type their fuel, or a subsoiler's draught"));
     }
 
     /** Engine to shaft. */
@@ -291,23 +293,39 @@ public final class PowerNeeded {
     private static final Condition SOIL_TOOL =
             new Condition.InTable(IN_SOIL, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT);
 
+    /** Nothing is said of how hard it is to pull. */
+    private static final Condition NO_DRAUGHT =
+            Condition.all(List.of(new Condition.Blank(DRAUGHT), new Condition.Blank(DRAUGHT_FOR_WIDTH)));
+
+    /** Drawn by themselves too, but nothing is held of their draught: what is typed of it is all the power they take. */
+    private static final Condition DRAWN_BY_DRAUGHT = Condition.all(List.of(
+            new Condition.Not(NO_DRAUGHT),
+            Condition.any(List.of(
+                    Condition.is(KIND_OF_MACHINE, "subsoiler"), Condition.is(KIND_OF_MACHINE, "field rolls")))));
+
     /** {@code drawbar-power}: draught of soil and machine × speed, or weight × motion resistance × speed. */
     public static final Formula DRAWBAR_POWER = new Formula(
             "drawbar-power",
             DRAWBAR,
             choice(
-                    SOIL_TOOL,
-                    at(IN_SOIL)
-                            .times(WORKING_WIDTH)
-                            .times(value(SPEED).over(at(IN_SOIL_AT)))
-                            .times(constant(DRAWBAR_OF_PTO))
-                            .in(Units.KW),
-                    value(MASS)
-                            .times(constant(GRAVITY))
-                            .times(constant(MOTION_RESISTANCE))
-                            .times(SPEED)),
+                    NO_DRAUGHT,
+                    choice(
+                            SOIL_TOOL,
+                            at(IN_SOIL)
+                                    .times(WORKING_WIDTH)
+                                    .times(value(SPEED).over(at(IN_SOIL_AT)))
+                                    .times(constant(DRAWBAR_OF_PTO))
+                                    .in(Units.KW),
+                            value(MASS)
+                                    .times(constant(GRAVITY))
+                                    .times(constant(MOTION_RESISTANCE))
+                                    .times(SPEED)),
+                    choice(
+                            new Condition.Blank(DRAUGHT),
+                            value(DRAUGHT_FOR_WIDTH).times(WORKING_WIDTH).times(SPEED),
+                            value(DRAUGHT).times(SPEED))),
             G1208,
-            "soil tools by the guide, their draught taken as the same at every speed, though it grows with speed, depth"
+            "by the draught where it is typed, at this speed; soil tools by the guide, their draught taken as the same at every speed, though it grows with speed, depth"
                     + " and heavy land; others as they roll on level ground. Slopes and the tractor itself come on top",
             List.of(
                     WorkedExample.from(Source.derived("10 kN at 7.2 km/h is 20 kW"))
@@ -315,6 +333,24 @@ public final class PowerNeeded {
                             .with(MASS, 10 / 9.80665 / 0.08)
                             .with(SPEED, 7.2)
                             .gives(20, Units.KW, 6),
+                    WorkedExample.from(Source.derived("10 kN typed, at 7.2 km/h, is 20 kW, whatever its kind or mass"))
+                            .with(KIND_OF_MACHINE, "plough")
+                            .with(DRAUGHT, 10)
+                            .with(SPEED, 7.2)
+                            .gives(20, Units.KW, 6),
+                    // Draught by the published form, of memory's coefficients: (652 + 5.1 × 36) N/cm·m × 20 cm × 1.524
+                    // m.
+                    WorkedExample.from(Source.derived("25,469 N over 1.524 m at 6 km/h are 42.45 kW"))
+                            .with(KIND_OF_MACHINE, "plough")
+                            .with(DRAUGHT_FOR_WIDTH, 25.469 / 1.524)
+                            .with(WORKING_WIDTH, 1.524)
+                            .with(SPEED, 6)
+                            .gives(42.45, Units.KW, 2),
+                    WorkedExample.from(Source.derived("hp = lbf × mph ÷ 375: 3,750 lbf at 5 mph are 50 hp"))
+                            .with(KIND_OF_MACHINE, "subsoiler")
+                            .with(DRAUGHT, 3750, Units.LBF)
+                            .with(SPEED, 5, Units.MPH)
+                            .gives(50, Units.HP, 6),
                     guide("plough", 8, 4.5, 13.5),
                     guide("cultivator", 20, 5.5, 5.2),
                     guide("drill", 10, 4.5, 3.5),
@@ -334,11 +370,14 @@ public final class PowerNeeded {
             "power-needed",
             NEEDED,
             choice(
-                    Condition.all(List.of(new Condition.Blank(MASS), new Condition.Not(SOIL_TOOL))),
+                    Condition.all(List.of(new Condition.Blank(MASS), NO_DRAUGHT, new Condition.Not(SOIL_TOOL))),
                     value(PTO),
-                    value(PTO).plus(value(DRAWBAR).over(constant(DRAWBAR_OF_PTO)))),
+                    choice(
+                            DRAWN_BY_DRAUGHT,
+                            value(DRAWBAR).over(constant(DRAWBAR_OF_PTO)),
+                            value(PTO).plus(value(DRAWBAR).over(constant(DRAWBAR_OF_PTO))))),
             MFWD,
-            "without the mass of the machine, the power to roll it is left out",
+            "without the draught or the mass of the machine, the power to roll it is left out",
             List.of(
                     WorkedExample.from(Source.derived("24 kW at the shaft and 7.3 kW at the drawbar"))
                             .with(KIND_OF_MACHINE, "mower")
@@ -346,6 +385,11 @@ public final class PowerNeeded {
                             .with(MASS, 4)
                             .with(DRAWBAR, 7.3)
                             .gives(34, Units.KW, 6),
+                    WorkedExample.from(Source.derived("a subsoiler of 20 kN at 6.57 km/h: 36.5 kW at the drawbar"))
+                            .with(KIND_OF_MACHINE, "subsoiler")
+                            .with(DRAUGHT, 20)
+                            .with(DRAWBAR, 36.5)
+                            .gives(50, Units.KW, 6),
                     WorkedExample.from(
                                     Source.derived("a plough that takes 73 kW at the drawbar and nothing of the shaft"))
                             .with(KIND_OF_MACHINE, "plough")
