@@ -67,7 +67,8 @@ class CopiedListsTest {
         assertThat(messages(found, Severity.STOP))
                 .containsExactly(
                         "Field \"Top\" stands already in 'Hill farm'!A3. Give each its own name, or its holding, so"
-                                + " that it is clear which is meant.");
+                                + " that it is clear which is meant; if both are the same one, put all that is told of it in"
+                                + " one row.");
     }
 
     /** Plots are fields where nothing else is; beside a list of fields they are pieces of a trial that lies within one. */

@@ -528,4 +528,18 @@ class HeadersOfOtherThingsTest {
         assertThat(found.rows(Machines.LIST).number(Machines.TANK, 0)).isEqualTo(3000);
         assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
     }
+
+    /** What a machine is sold for as a share of its price: asked for as money, and no litres left in its tank. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Trade-in value (%)", "Salvage (% of list price)", "% residual", "Resale (% of new)"})
+    void aShareOfAPriceIsAskedForAsMoney(String header) {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Machine", "Type", "Purchase price (£)", header)
+                .row("Mine", "mower", 20000, 35));
+        assertThat(found.rows(Machines.LIST).has(Machines.RESIDUAL)).isFalse();
+        assertThat(FoundIn.messages(found, Severity.STOP))
+                .singleElement()
+                .asString()
+                .contains(header, "write that price times the share");
+    }
 }

@@ -73,6 +73,10 @@ final class BesideName {
             // "Working days" counts days; only "working day" is hours.
             return null;
         }
+        if (column == Machines.RESIDUAL && header.saysShare()) {
+            // "Residual (%)" is left of a price, and no volume.
+            return null;
+        }
         if (rest.isEmpty()) {
             return rest;
         }

@@ -8,6 +8,7 @@ import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Jobs;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.text.LastWords;
 import org.rickyard.lists.text.Words;
 
@@ -43,7 +44,7 @@ public final class ChoiceByContents {
                         && (match.missing().get(0) + " or ")
                                 .startsWith(wanted.get().name() + " or ");
                 if (alone && match.matched() >= LEAST_MATCHED) {
-                    settle(match, wanted.get(), headers, row);
+                    settle(match, wanted.get(), headers, row, vocabularies);
                 }
             }
         }
@@ -56,14 +57,18 @@ public final class ChoiceByContents {
                 .findFirst();
     }
 
-    private void settle(HeaderRow.Match match, ColumnSpec wanted, String[] headers, int row) {
+    private void settle(
+            HeaderRow.Match match, ColumnSpec wanted, String[] headers, int row, List<Vocabulary> vocabularies) {
         Map<String, String> words = Vocabulary.wordsOf(wanted);
         int found = -1;
         for (int i = 0; i < match.headings().length; i++) {
             int column = match.firstColumn() + i;
             if (isOpen(match.headings()[i])
                     && headers[column] != null
-                    && holds(words, wanted, column, row + 1, match.headings()[i] != null)) {
+                    && holds(words, wanted, column, row + 1, match.headings()[i] != null)
+                    && (wanted != Machines.TYPE
+                            || !saysWork(headers[column], vocabularies)
+                            || holdsNothingElse(words, column, row + 1))) {
                 if (found >= 0) {
                     return;
                 }
@@ -111,6 +116,22 @@ public final class ChoiceByContents {
             }
         }
         return known >= LEAST_WORDS && known * 3 >= texts * 2;
+    }
+
+    /** Whether a header of machines says what is done, where their types are wanted: "Op" over "Mow" and "Rake". */
+    private static boolean saysWork(String header, List<Vocabulary> vocabularies) {
+        return vocabularies.stream()
+                .filter(vocabulary -> vocabulary.spec() == Jobs.LIST)
+                .anyMatch(vocabulary -> vocabulary.columnsOf(header).contains(Jobs.OPERATION));
+    }
+
+    private boolean holdsNothingElse(Map<String, String> words, int column, int firstRow) {
+        for (int row = firstRow; row < Math.min(grid.rows(), firstRow + MOST_ROWS); row++) {
+            if (grid.kind(row, column) == Grid.Kind.TEXT && !words.containsKey(Words.normal(grid.text(row, column)))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** "Chop & haul" and "Mow 1st cut" say what is done, though in no word of the choice. */

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.Choices;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
@@ -80,6 +81,7 @@ public final class HeaderHints {
         new CellsAgainstHeader(grid, headerRow, headers, findings).apply(match, headings);
         fieldsOrBlocks(match, headings);
         tasksThatAreNames(match, headings);
+        tanksOfOneType(match, headings);
         refsThatNothingFollows(match, headings);
         ratesOfSpreading(match, headings);
         rateBesideWater(match, headings);
@@ -114,6 +116,24 @@ public final class HeaderHints {
     /** The columns of the sheet that were found to say the unit of another. */
     public Set<Integer> unitColumns() {
         return units.columns();
+    }
+
+    /** "Capacity (L)" of machines of one type, as their title says: of sprayers it is the tank, of others the body. */
+    private void tanksOfOneType(HeaderRow.Match match, Heading[] headings) {
+        int named = match.place(Machines.MACHINE);
+        String type = match.vocabulary().spec() != Machines.LIST || named < 0 || match.holds(Machines.TYPE)
+                ? null
+                : headings[named].word();
+        for (int i = 0; type != null && i < headings.length; i++) {
+            Heading heading = headings[i];
+            if (heading != null
+                    && !heading.isCertain()
+                    && Set.copyOf(heading.candidates()).equals(Set.of(Machines.BODY_VOLUME, Machines.TANK))) {
+                ColumnSpec column = Choices.sprays(type) ? Machines.TANK : Machines.BODY_VOLUME;
+                headings[i] = heading.as(column, heading.rest());
+                note(match.firstColumn() + i, " is read as the " + column.name() + " of each " + type + ".");
+            }
+        }
     }
 
     /** "Field / block" over the jobs is where they are done, and no group of fields beside it. */

@@ -71,6 +71,10 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
      * @param rest what its header or the units row says beside the name; "" if nothing
      */
     static ColumnUnit of(ColumnSpec column, String header, String rest, CustomaryUnits customary) {
+        if (column == Machines.TRADE_IN_VALUE && (HeaderText.saysShare(header) || HeaderText.saysShare(rest))) {
+            return asked("A share is no money, and which price it is of no formula can tell: under " + column.name()
+                    + " write that price times the share, in the workbook by a formula such as =E2*35%.");
+        }
         boolean moisture = Words.holds(Words.normal(header), "moisture");
         if (rest.isEmpty()) {
             if (moisture && isDryMatterShare(column.symbol())) {

@@ -131,15 +131,30 @@ final class FieldLists {
                                 + " are fields, call their column Field."));
             } else if (table != proper && table.roles().size() == 1 && again.isRepeatedBy(unnoted(table))) {
                 kept.remove(table);
-                findings.add(Finding.note(
-                        table.address(table.headerRow(), table.firstColumn()),
-                        "Every row here names a field of the list that begins at "
-                                + proper.address(proper.headerRow(), proper.firstColumn())
-                                + ", with its area, and says nothing else of it, so this is not read as a second list of"
-                                + " fields."));
+                findings.add(again.otherCrop(unnoted(table))
+                        .map(row -> otherCrop(table, row, proper))
+                        .orElseGet(() -> Finding.note(
+                                table.address(table.headerRow(), table.firstColumn()),
+                                "Every row here names a field of the list that begins at "
+                                        + proper.address(proper.headerRow(), proper.firstColumn())
+                                        + ", with its area, and says nothing else of it, so this is not read as a second list of"
+                                        + " fields.")));
             }
         }
         return kept;
+    }
+
+    /** The fields of another year, as a rule; with the crops of the wrong one everything is reckoned wrong. */
+    private Finding otherCrop(FoundTable table, int row, FoundTable proper) {
+        ListRows rows = unnoted(table);
+        return Finding.caution(
+                rows.address(Fields.CROP, row).orElse(null),
+                "The fields here are those of the list that begins at "
+                        + proper.address(proper.headerRow(), proper.firstColumn()) + ", but "
+                        + Words.quoted(rows.text(Fields.FIELD, row))
+                        + " has another crop there: crops are taken from that"
+                        + " list, and this one is not read. If this is the one to reckon with, call its sheet Fields, or"
+                        + " move the other to another workbook.");
     }
 
     private ListRows unnoted(FoundTable table) {

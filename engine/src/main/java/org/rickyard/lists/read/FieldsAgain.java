@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
@@ -50,6 +51,18 @@ final class FieldsAgain {
             }
         }
         return other.size() > 0;
+    }
+
+    /** The first row of a table that repeats the list, beside which another crop stands than there, or one where none does. */
+    Optional<Integer> otherCrop(ListRows other) {
+        for (int row = 0; row < other.size(); row++) {
+            Integer same = other.isFilled(Fields.CROP, row) ? same(other, row) : null;
+            if (same != null
+                    && !Words.normal(other.text(Fields.CROP, row)).equals(Words.normal(list.text(Fields.CROP, same)))) {
+                return Optional.of(row);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Whether the list says of a field what another table does, or that says nothing. */

@@ -119,6 +119,7 @@ final class NamesTwice {
                 rows.address(name, row).orElse(null),
                 name.name() + " " + Words.quoted(rows.text(name, row)) + " stands already in "
                         + rows.address(name, first).map(CellAddress::toString).orElse("another row")
-                        + ". Give each its own name, or its holding, so that it is clear which is meant.");
+                        + ". Give each its own name, or its holding, so that it is clear which is meant; if both are the"
+                        + " same one, put all that is told of it in one row.");
     }
 }

@@ -3,6 +3,7 @@ package org.rickyard.lists.table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Jobs;
@@ -20,6 +21,12 @@ final class RowContents {
 
     /** Lists with several rows of one name, as a job and a mix have for their products; one field has one row. */
     private static final List<ListSpec> SEVERAL_ROWS = List.of(Jobs.LIST, Mixes.LIST, Cuts.LIST);
+
+    /** What stands around the number of a column. */
+    private static final Pattern COLUMN_MARKS = Pattern.compile("[()\\[\\].]");
+
+    /** Two figures that count up from 1 may be typed. */
+    private static final int LEAST_NUMBERED = 3;
 
     private final FoundTable table;
     private final Grid grid;
@@ -129,6 +136,24 @@ final class RowContents {
                 || normal.equals("n a")
                 || normal.equals("yes no")
                 || normal.equals("y n");
+    }
+
+    /** Whether it counts the columns from the first on, as forms do under their headers: 1, 2, 3 or (a), (b), (c). */
+    boolean numbersColumns(int row) {
+        int count = 0;
+        for (int column = table.firstColumn; column <= table.lastColumn; column++) {
+            if (table.headers[column] == null && isBlank(row, column)) {
+                continue;
+            }
+            String text = COLUMN_MARKS.matcher(Words.trim(text(row, column))).replaceAll("");
+            count++;
+            boolean counts = text.equals(Integer.toString(count))
+                    || text.length() == 1 && Character.toLowerCase(text.charAt(0)) == 'a' + count - 1;
+            if (!counts) {
+                return false;
+            }
+        }
+        return count >= LEAST_NUMBERED;
     }
 
     /** Words where this list has figures, and no figures: the header of a table this engine does not know. */

@@ -139,6 +139,10 @@ public final class RowReader {
             table.unitsRow = row;
             return;
         }
+        if (table.count() == 0 && rows.numbersColumns(row)) {
+            note(row, "This row numbers the columns and is not read as a row of " + name() + ".");
+            return;
+        }
         if (totals.holds(row, rows.isNamed(row))) {
             totalsSeen = true;
             totalsRow = row;

@@ -5,6 +5,7 @@ import static org.rickyard.lists.FoundIn.find;
 import static org.rickyard.lists.FoundIn.said;
 
 import org.junit.jupiter.api.Test;
+import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundIn;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.ListRows;
@@ -74,5 +75,19 @@ class ChoiceByContentsTest {
                 .row("Big one", "disc mower", "rake", 3.1, 12, 80)
                 .row("Second", "rake", "mower", 6.5, 11, 80);
         assertThat(find(kit).rows(Machines.LIST).size()).isZero();
+    }
+
+    /** A list of charges for work stopped at "Mow", which is no machine. */
+    @Test
+    void whatIsDoneIsNoType() {
+        FoundLists rates = FoundIn.find(new SheetOf("Rates")
+                .row("Op", "Machine", "Rate", "Per")
+                .row("Mow", "Big one", 75, "ha")
+                .row("Rake", "Second", 45, "ha")
+                .row("Chop & cart", "Third", 480, "hr"));
+        assertThat(rates.rows(Machines.LIST).size()).isZero();
+        assertThat(FoundIn.messages(rates, Finding.Severity.STOP)).isEmpty();
+        FoundLists types = FoundIn.find(kit("Operation", "plough", "rake", "sprayer"));
+        assertThat(types.rows(Machines.LIST).text(Machines.TYPE, 0)).isEqualTo("plough");
     }
 }

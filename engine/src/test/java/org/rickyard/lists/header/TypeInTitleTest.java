@@ -122,4 +122,21 @@ class TypeInTitleTest {
                 .row("D", 2, 8));
         assertThat(names(found.rows(Machines.LIST), Machines.TYPE)).containsExactly("mower", "mower", "mower", "mower");
     }
+
+    /** Of machines of any type it is asked which it is. */
+    @Test
+    void whatTheyHoldIsTheTankOfSprayersAndTheBodyOfOthers() {
+        ListRows machines = find(
+                        new SheetOf("Sprayers")
+                                .row("Name", "Capacity (L)", "Width (m)")
+                                .row("A", 800, 12),
+                        new SheetOf("Slurry tankers")
+                                .row("Name", "Capacity (m3)", "Width (m)")
+                                .row("B", 9, 8))
+                .rows(Machines.LIST);
+        assertThat(machines.number(Machines.TANK, 0)).isEqualTo(800);
+        assertThat(machines.number(Machines.BODY_VOLUME, 1)).isEqualTo(9);
+        assertThat(machines.gives(Machines.BODY_VOLUME, 0)).isFalse();
+        assertThat(machines.gives(Machines.TANK, 1)).isFalse();
+    }
 }

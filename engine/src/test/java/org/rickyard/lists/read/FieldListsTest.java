@@ -40,4 +40,25 @@ class FieldListsTest {
         assertThat(messages(found("Area (ha)", 10, 8), Severity.NOTE))
                 .anyMatch(note -> note.endsWith("areas are taken from the field list."));
     }
+
+    /** Two years beside each other: the crops of the first were reckoned with, and the second said to say nothing else. */
+    @Test
+    void theSameFieldsWithAnotherCropAreCautioned() {
+        FoundLists found = find(
+                new SheetOf("2030")
+                        .row("Field", "Area (ha)", "Crop")
+                        .row("A", 10, "Grass")
+                        .row("B", 8, "Grass"),
+                new SheetOf("2031")
+                        .row("Field", "Area (ha)", "Crop")
+                        .row("A", 10, "grass")
+                        .row("B", 8, "Barley"));
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(2);
+        assertThat(found.rows(Fields.LIST).text(Fields.CROP, 1)).isEqualTo("Grass");
+        assertThat(messages(found, Severity.CAUTION))
+                .singleElement()
+                .asString()
+                .contains("begins at '2030'!A1", "\"B\" has another crop there");
+        assertThat(messages(found, Severity.NOTE)).noneMatch(note -> note.contains("says nothing else"));
+    }
 }
