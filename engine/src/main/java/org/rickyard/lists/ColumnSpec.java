@@ -104,8 +104,8 @@ public record ColumnSpec(
     }
 
     /** An optional column of product doses. */
-    static ColumnSpec dose(String name, Symbol perArea, Symbol perSpray) {
-        return of(name, Type.DOSE, perArea, Map.of()).or(perSpray);
+    static ColumnSpec dose(String name, Symbol perArea, Symbol... others) {
+        return of(name, Type.DOSE, perArea, Map.of()).or(others);
     }
 
     /** An optional column read by a rule of its own. */

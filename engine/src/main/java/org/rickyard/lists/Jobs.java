@@ -62,7 +62,8 @@ public final class Jobs {
     /** Or one product. */
     public static final ColumnSpec PRODUCT = Shared.PRODUCT.help("In place of a mix; several rows make a mix.");
     /** Its dose. */
-    public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
+    public static final ColumnSpec DOSE = dose(
+                    "Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION, Quantities.SUBSTANCE_DOSE)
             .also("dosage, dosage rate, dose rate, product rate, rate of product, product dose, "
                     + "chem rate, chemical rate, herbicide rate, "
                     + "fungicide rate, insecticide rate, chem dose, chemical dose, "

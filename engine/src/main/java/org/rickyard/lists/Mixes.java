@@ -19,7 +19,8 @@ public final class Mixes {
     /** A product in it. */
     public static final ColumnSpec PRODUCT = Shared.PRODUCT.needed();
     /** Its dose. */
-    public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
+    public static final ColumnSpec DOSE = dose(
+                    "Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION, Quantities.SUBSTANCE_DOSE)
             .needed()
             .also("dosage, dosage rate, product dose, dose per ha, dose rate, product rate, amount, rate of product")
             .help("With its unit: L/ha, g/ac, %, ml/100 L.");

@@ -6,6 +6,7 @@ import static org.rickyard.lists.ColumnSpec.text;
 import static org.rickyard.lists.ColumnSpec.words;
 
 import java.util.List;
+import org.rickyard.quantity.Substance;
 import org.rickyard.trade.Quantities;
 
 /**
@@ -26,7 +27,8 @@ public final class Products {
             .also("product unit, units, measured in, dose unit, formulation unit, UOM")
             .help("L, kg or tablet; or a dose unit such as g/ha or ml/100 L.");
     /** Dose where no job or mix gives one. */
-    public static final ColumnSpec DOSE = dose("Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION)
+    public static final ColumnSpec DOSE = dose(
+                    "Dose", Quantities.SPREAD_DOSE, Quantities.CONCENTRATION, Quantities.SUBSTANCE_DOSE)
             .also("usual rate, standard dose, standard rate, typical dose, recommended rate, normal rate, "
                     + "dosage, dosage rate, dose rate, product rate, usual dose, label rate, label dose, normal dose, "
                     + "recommended dose, rate of product")
@@ -118,6 +120,33 @@ public final class Products {
                     + "nitrogen content, N content, nitrogen in product, share of nitrogen, total nitrogen")
             .help("Of a fertiliser, % by weight; one in litres needs its Density too.");
 
+    /** Active ingredient in it. */
+    public static final ColumnSpec ACTIVE_CONTENT = number("Active content", Quantities.ACTIVE_CONTENT)
+            .or(Quantities.ACTIVE_SHARE)
+            .also("active ingredient content, content of active ingredient, ai content, active substance content, "
+                    + "active concentration, ai concentration, active ingredient concentration, "
+                    + "concentration of active ingredient, active ingredient per litre, active per litre, "
+                    + "active ingredient per gallon, ai per gallon")
+            .help("Of active ingredient: g/L or g/kg (or %, lb/gal); asked where doses count it.");
+    /** Phosphate in it. */
+    public static final ColumnSpec PHOSPHATE = number("Phosphate", Quantities.PHOSPHATE_SHARE)
+            .also("P2O5, percent P2O5, P2O5 content, phosphate content, phosphate in product")
+            .help("P2O5 in a fertiliser, % by weight; asked where doses count it.");
+    /** Potash in it. */
+    public static final ColumnSpec POTASH = number("Potash", Quantities.POTASH_SHARE)
+            .also("K2O, percent K2O, K2O content, potash content, potash in product")
+            .help("K2O in a fertiliser, % by weight; asked where doses count it.");
+
+    /** Where it is told what a product holds of what a dose may count. */
+    public static ColumnSpec contentOf(Substance substance) {
+        return switch (substance) {
+            case ACTIVE -> ACTIVE_CONTENT;
+            case NITROGEN -> NITROGEN;
+            case PHOSPHATE -> PHOSPHATE;
+            case POTASH -> POTASH;
+        };
+    }
+
     /** The list. */
     public static final ListSpec LIST = new ListSpec(
                     "Products",
@@ -150,13 +179,18 @@ public final class Products {
                             PACK_SIZE,
                             STOCK,
                             PRICE,
-                            NITROGEN))
+                            NITROGEN,
+                            ACTIVE_CONTENT,
+                            PHOSPHATE,
+                            POTASH))
             .identifiedBy(PRODUCT)
             .needsHeaders(3)
             .unitColumn(UNIT, DOSE, HIGHEST_DOSE, HIGHEST_TOTAL_DOSE, PACK_SIZE, STOCK, PRICE)
             .unclear(List.of("rate"), DOSE, LOWEST_WATER_VOLUME)
             .otherwise(PRODUCT, "name")
             .otherwiseMeasured(NITROGEN, "n")
+            .otherwiseMeasured(
+                    ACTIVE_CONTENT, "active ingredient, active substance, active, ai, concentration, strength")
             .otherwiseMeasured(DENSITY, "weight of solution, solution weight, product weight, liquid weight, weight")
             .otherwise(DENSITY, "kg/l, kg per litre")
             // As likely what a gallon holds of the active ingredient.

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * A dimension: exponents over the base dimensions of the trade. Dry matter is a base dimension of its own, so that a
- * density of dry matter cannot stand where a fresh one is meant; product is the amount of a crop protection product in
+ * density of dry matter cannot stand where a fresh one is meant, and so has what acts or feeds in a product; product is the amount of a crop protection product in
  * that product's own unit (litre, kilogram, tablet), which differs from row to row.
  */
 public final class Dimension {
@@ -23,7 +23,9 @@ public final class Dimension {
         /** Kilograms of dry matter. */
         DRY_MATTER,
         /** A product's own unit. */
-        PRODUCT
+        PRODUCT,
+        /** Kilograms of what acts or feeds in a product: active ingredient or nutrient. */
+        SUBSTANCE
     }
 
     /** No dimension: a plain number. */

@@ -5,6 +5,7 @@ import static org.rickyard.quantity.Dimension.Base.LENGTH;
 import static org.rickyard.quantity.Dimension.Base.MASS;
 import static org.rickyard.quantity.Dimension.Base.MONEY;
 import static org.rickyard.quantity.Dimension.Base.PRODUCT;
+import static org.rickyard.quantity.Dimension.Base.SUBSTANCE;
 import static org.rickyard.quantity.Dimension.Base.TEMPERATURE;
 import static org.rickyard.quantity.Dimension.Base.TIME;
 
@@ -193,6 +194,11 @@ public final class Units {
     public static final Unit DOSE = PRODUCT_UNIT.over(HA);
     /** Concentration: product unit per litre of spray. */
     public static final Unit CONCENTRATION = PRODUCT_UNIT.over(L);
+
+    /** Kilogram of what acts or feeds in a product, and not of the product. */
+    public static final Unit KG_SUBSTANCE = Unit.of("kg", Dimension.of(SUBSTANCE), Ratio.ONE);
+    /** Dose by what acts or feeds in a product: kilograms of active ingredient or nutrient per hectare. */
+    public static final Unit SUBSTANCE_DOSE = KG_SUBSTANCE.over(HA);
 
     private static Unit scaled(String symbol, Unit base, String factor) {
         return Unit.of(symbol, base.dimension(), base.factor().times(Ratio.of(factor)));

@@ -329,6 +329,13 @@ public final class Quantities {
     /** Product in a litre of spray. What is usual differs: a wiper's mix may be a third product. */
     public static final Symbol CONCENTRATION =
             number("dose in the spray", Units.CONCENTRATION, Range.above(0, 1), Range.ANY, 4);
+    /** What acts or feeds in a product, on a hectare, where the dose counts that and not the product. */
+    public static final Symbol SUBSTANCE_DOSE = number(
+            "dose of active ingredient or nutrient",
+            Units.SUBSTANCE_DOSE,
+            Range.above(0, 1000),
+            Range.above(0, 400),
+            3);
     /** Highest dose at one application on the label. */
     public static final Symbol HIGHEST_DOSE = number("highest dose", Units.DOSE, Range.above(0, 200000), Range.ANY, 3);
     /** Highest concentration on the label. */
@@ -363,6 +370,18 @@ public final class Quantities {
     /** Nitrogen by weight in a product; none in many, half in the strongest solid ones. */
     public static final Symbol NITROGEN_SHARE =
             number("nitrogen in the product", Units.PERCENT, Range.of(0, 100), Range.of(0, 50), 1);
+    /** Active ingredient in a litre of a product. */
+    public static final Symbol ACTIVE_CONTENT =
+            number("active ingredient in a litre", Units.G.over(Units.L), Range.above(0, 2000), Range.of(1, 1000), 1);
+    /** Active ingredient by weight in a product. */
+    public static final Symbol ACTIVE_SHARE =
+            number("active ingredient in the product", Units.PERCENT, Range.above(0, 100), Range.of(0.1, 100), 1);
+    /** Phosphate, P2O5, by weight in a product. */
+    public static final Symbol PHOSPHATE_SHARE =
+            number("phosphate in the product", Units.PERCENT, Range.of(0, 100), Range.of(0, 62), 1);
+    /** Potash, K2O, by weight in a product. */
+    public static final Symbol POTASH_SHARE =
+            number("potash in the product", Units.PERCENT, Range.of(0, 100), Range.of(0, 63), 1);
     /** Product in one pack. */
     public static final Symbol PACK_SIZE =
             number("pack size", Units.PRODUCT_UNIT, Range.above(0, 2000), Range.above(0, 1000), 2);

@@ -40,7 +40,7 @@ class ListDeclarationsTest {
                         Products.LIST,
                         "Product*|Unit|Dose|Highest dose|Highest total dose|Most applications|Least interval|Harvest"
                                 + " interval|Latest stage|Lowest water volume|Highest water volume|Spray quality|Buffer"
-                                + " category|Authorisation no.|Density|Pack size|Stock|Price|Nitrogen"),
+                                + " category|Authorisation no.|Density|Pack size|Stock|Price|Nitrogen|Active content|Phosphate|Potash"),
                 Arguments.of(Mixes.LIST, "Mix*|Product*|Dose*|Dose unit|Order in tank"),
                 Arguments.of(
                         Jobs.LIST,

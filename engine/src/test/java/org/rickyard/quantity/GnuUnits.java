@@ -18,6 +18,7 @@ public final class GnuUnits {
             kgdrymatter !
             farmmoney !
             productunit !
+            kgsubstance !
             """;
 
     private GnuUnits() {}

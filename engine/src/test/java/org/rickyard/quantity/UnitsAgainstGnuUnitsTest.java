@@ -78,6 +78,7 @@ class UnitsAgainstGnuUnitsTest {
                                     case MONEY -> "farmmoney";
                                     case DRY_MATTER -> "kgdrymatter";
                                     case PRODUCT -> "productunit";
+                                    case SUBSTANCE -> "kgsubstance";
                                 })
                         .append(")^(")
                         .append(dimension.exponent(base))
@@ -165,6 +166,8 @@ class UnitsAgainstGnuUnitsTest {
         units.put("FAHRENHEIT", "tempF");
         units.put("MONEY_UNIT", "farmmoney");
         units.put("PRODUCT_UNIT", "productunit");
+        units.put("KG_SUBSTANCE", "kgsubstance");
+        units.put("SUBSTANCE_DOSE", "kgsubstance/hectare");
         units.put("DOSE", "productunit/hectare");
         units.put("CONCENTRATION", "productunit/liter");
         return units;

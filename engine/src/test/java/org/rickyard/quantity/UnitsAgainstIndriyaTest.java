@@ -36,6 +36,7 @@ class UnitsAgainstIndriyaTest {
     private static final javax.measure.Unit<?> KG_DM = base("kg DM", 'D');
     private static final javax.measure.Unit<?> MONEY = base("money", 'C');
     private static final javax.measure.Unit<?> PRODUCT = base("product unit", 'P');
+    private static final javax.measure.Unit<?> SUBSTANCE = base("kg of substance", 'U');
 
     private static final Map<String, javax.measure.Unit<?>> ORACLE = oracle();
 
@@ -136,6 +137,8 @@ class UnitsAgainstIndriyaTest {
         units.put("FAHRENHEIT", times(K, 5, 9).transform(new AddConverter(RationalNumber.of(45967, 100))));
         units.put("MONEY_UNIT", MONEY);
         units.put("PRODUCT_UNIT", PRODUCT);
+        units.put("KG_SUBSTANCE", SUBSTANCE);
+        units.put("SUBSTANCE_DOSE", SUBSTANCE.divide(hectare));
         units.put("DOSE", PRODUCT.divide(hectare));
         units.put("CONCENTRATION", PRODUCT.divide(litre));
         return units;
@@ -261,7 +264,8 @@ class UnitsAgainstIndriyaTest {
                 "[\u0398]", Dimension.Base.TEMPERATURE,
                 "[C]", Dimension.Base.MONEY,
                 "[D]", Dimension.Base.DRY_MATTER,
-                "[P]", Dimension.Base.PRODUCT);
+                "[P]", Dimension.Base.PRODUCT,
+                "[U]", Dimension.Base.SUBSTANCE);
         javax.measure.Dimension dimension = unit.getDimension();
         Map<String, Integer> exponents = new TreeMap<>();
         if (dimension.equals(UnitDimension.NONE)) {

@@ -48,6 +48,8 @@ final class FullFarm {
             book.sheet("Spreading", rows(SPREADING, input));
             // Last, so that what a seed spoils of the lists above stays as it was.
             book.sheet("On trial", rows(ON_TRIAL, input));
+            book.sheet("What is in it", rows(CONTENTS, input));
+            book.sheet("Fed by content", rows(FED, input));
             return book.save(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -208,6 +210,33 @@ final class FullFarm {
             """
             Machine = Plot boom | Type = sprayer | Working width (m) = 6 | Speed (km/h) = 6 | Tank (L) = 500 |
                 Usable tank (L) = 480 | Total flow (L/min) = 12
+            """;
+
+    private static final String CONTENTS =
+            """
+            Product = Granular N | Unit = kg | Nitrogen (%) = 34.5 | Pack size = 600 | Highest dose (kg/ha) = 500
+            Product = Liquid N | Unit = L | Nitrogen (%) = 28 | Density (kg/L) = 1.28
+            Product = Compound | Unit = kg | Phosphate (%) = 20 | Potash (%) = 30
+            Product = Weedout | Unit = L | Active content (g/L) = 360 | Pack size = 5
+            Product = Dust | Unit = kg | Active content (g/L) = 5 %
+            """;
+
+    private static final String FED =
+            """
+            Holding = Thorn Garth | Job = By nitrogen | Field = Beacon | Operation = spread | Machine = Spinner |
+                Product = Granular N | Dose = 150 | Dose unit = kg N/ha
+            Holding = Thorn Garth | Job = By phosphate | Field = Beacon | Operation = spread | Machine = Spinner |
+                Product = Compound | Dose = 60 | Dose unit = kg P2O5/ha
+            Holding = Thorn Garth | Job = By potash | Field = Low Stang | Operation = spread | Machine = Spinner |
+                Product = Compound | Dose = 100 | Dose unit = lb K2O/ac
+            Holding = Thorn Garth | Job = By dust | Field = Low Stang | Operation = spread | Machine = Spinner |
+                Product = Dust | Dose = 11 | Dose unit = kg a.i./ha
+            Holding = Thorn Garth | Job = Poured | Field = Beacon | Operation = spread | Machine = Spinner |
+                Product = Weedout | Dose = 540 | Dose unit = g a.i./ha
+            Holding = Thorn Garth | Job = Liquid feed | Field = Beacon | Operation = spray | Machine = Boom |
+                Product = Liquid N | Dose = 60 | Dose unit = kg N/ha | Water volume (L/ha) = 200
+            Holding = Thorn Garth | Job = Weeds by active | Field = Beacon | Operation = spray | Machine = Boom |
+                Product = Weedout | Dose = 720 | Dose unit = g a.i./ha | Water volume (L/ha) = 150
             """;
 
     private static final String PRODUCTS =

@@ -166,7 +166,10 @@ final class ListGuide {
                     Pack size: 5
                     Stock: 20
                     Price: 14.5
-                    Nitrogen: 0"""),
+                    Nitrogen: 0
+                    Active content: 360
+                    Phosphate: 0
+                    Potash: 0"""),
             new ListGuide(
                     Mixes.LIST,
                     "one row for each product in a tank mix",

@@ -7,14 +7,16 @@ import java.util.regex.Pattern;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Jobs;
+import org.rickyard.lists.Mixes;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.SubstanceDose;
 import org.rickyard.quantity.UnitText;
 
 /**
- * A header that is nothing but a unit in which only products are dosed: "g/100L" or "ml per 100 litres", and "t/ac" or
- * "m3/ha" where all work is spreading.
+ * A header that is nothing but a unit in which only products are dosed: "g/100L" or "ml per 100 litres", "kg N/ha" or
+ * "N (kg/ha)" beside a product, and "t/ac" or "m3/ha" where all work is spreading.
  */
 final class DoseUnitAlone {
     /** Beside a product, "g/l" is what it holds of its active substance; nothing but a dose is for so many litres. */
@@ -37,6 +39,15 @@ final class DoseUnitAlone {
             return;
         }
         int place = only(match, headings, DoseUnitAlone::isForSoMany);
+        if (place < 0 && match.places(dose == Jobs.DOSE ? Jobs.PRODUCT : Mixes.PRODUCT) > 0) {
+            int counted = only(
+                    match, headings, header -> !SubstanceDose.inHeader(header).isEmpty());
+            if (counted >= 0) {
+                String unit = SubstanceDose.inHeader(headers[match.firstColumn() + counted]);
+                headings[counted] = new Heading(List.of(dose), unit, 2, false, null);
+                return;
+            }
+        }
         if (place < 0 && dose == Jobs.DOSE) {
             place = only(match, headings, DoseUnitAlone::isPerArea);
             // In a list that is of fields too, "t/ha" is what they yield.

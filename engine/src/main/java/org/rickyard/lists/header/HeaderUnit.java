@@ -7,7 +7,9 @@ import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.Dimension;
 import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.SubstanceDose;
 import org.rickyard.quantity.UnitText;
+import org.rickyard.quantity.Units;
 
 /** What stands beside the name in a header, taken as a unit. */
 public final class HeaderUnit {
@@ -16,9 +18,11 @@ public final class HeaderUnit {
     /** Whether a unit text can be read as a unit of this column; gallons per acre are water, never a dose. */
     public static boolean fits(ColumnSpec column, String rest) {
         if (column.type() == ColumnSpec.Type.DOSE) {
-            return !(DoseText.read(rest, CustomaryUnits.UNSET) instanceof DoseText.Unknown)
-                    && !Words.normal(rest).startsWith("gal")
-                    && !Words.normal(rest).equals("gpa");
+            return column.measuredBy(Units.SUBSTANCE_DOSE)
+                            && SubstanceDose.read(rest, CustomaryUnits.UNSET).isPresent()
+                    || !(DoseText.read(rest, CustomaryUnits.UNSET) instanceof DoseText.Unknown)
+                            && !Words.normal(rest).startsWith("gal")
+                            && !Words.normal(rest).equals("gpa");
         }
         UnitText text = UnitText.read(rest, CustomaryUnits.UNSET);
         if (text instanceof UnitText.Known known) {

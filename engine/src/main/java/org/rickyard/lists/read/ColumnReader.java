@@ -64,7 +64,7 @@ final class ColumnReader {
                 column.pick = new byte[rows.size()];
             }
         }
-        if (decider != null || spec.type() == ColumnSpec.Type.DOSE) {
+        if (decider != null || RowUnits.isByRow(list, spec)) {
             column.unit = new short[rows.size()];
         }
         if (hasChoices) {

@@ -1,12 +1,15 @@
 package org.rickyard.lists.read;
 
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Products;
 import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.SubstanceDose;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 
@@ -33,6 +36,10 @@ final class DoseUnits {
     private UnitInRow full(String rest, String word) {
         if (rest.isEmpty() && word.isEmpty()) {
             return new UnitInRow(Units.DOSE, null, null, "doses without a unit are in product unit per ha");
+        }
+        UnitInRow ofSubstance = bySubstance(rest, word);
+        if (ofSubstance != null) {
+            return ofSubstance;
         }
         DoseText header = rest.isEmpty() ? null : DoseText.read(rest, customary);
         DoseText row = word.isEmpty() ? null : DoseText.read(word, customary);
@@ -84,6 +91,35 @@ final class DoseUnits {
         // What the row says alone was read; with it, it is what the header says that is no unit.
         return UnitInRow.asked(Words.quoted(rest.isEmpty() ? word : rest)
                 + " is not a dose unit known here: write L/ha, g/ha, % or ml/100 L.");
+    }
+
+    /**
+     * The unit of a dose that counts what is in the product, in a column that may hold one; null if it counts the product.
+     * Beside a header that says so "kg" in the row is its amount; in the product list the row says what the product
+     * itself is measured in.
+     */
+    private UnitInRow bySubstance(String rest, String word) {
+        if (!column.measuredBy(Units.SUBSTANCE_DOSE)) {
+            return null;
+        }
+        Optional<Unit> header = SubstanceDose.read(rest, customary);
+        Optional<Unit> row = SubstanceDose.read(SaidUnit.isBasis(rest) ? word + Basis.of(rest) : word, customary)
+                .or(() -> SubstanceDose.read(word, customary));
+        if (header.isEmpty()) {
+            return row.filter(unit -> rest.isEmpty() || SaidUnit.isBasis(rest))
+                    .map(UnitInRow::of)
+                    .orElse(null);
+        }
+        Unit unit = header.get();
+        boolean agrees = word.isEmpty()
+                || row.isPresent() && row.get().symbol().equals(unit.symbol())
+                || unit.symbol().startsWith(word.strip() + ' ')
+                || column.equals(Products.DOSE)
+                        && DoseText.read(word, customary) instanceof DoseText.Known known
+                        && !known.isFull();
+        return agrees
+                ? UnitInRow.of(unit)
+                : UnitInRow.asked("The header says " + rest + " and the row says " + word + ": make them agree.");
     }
 
     /** Whether an amount is in ounces, pints, pounds or the like, which are hardly dosed by the hectare. */

@@ -71,6 +71,8 @@ final class DosesOfOneProduct {
             UnitInRow at = doses.at(row);
             if (rows.gives(place.dose(), row)
                     && at.assumed() == null
+                    // What counts the active ingredient or nutrient says nothing of figures that count the product.
+                    && !at.unit().isCompatible(Units.SUBSTANCE_DOSE)
                     && !at.unit().isSameScale(Units.DOSE)) {
                 add(
                         rows.text(place.product(), row),

@@ -2,6 +2,7 @@ package org.rickyard.lists.read;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -19,6 +20,7 @@ import org.rickyard.lists.text.WatchText;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.SubstanceDose;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
@@ -138,6 +140,15 @@ final class NumberCells implements CellReader {
                 return amountOfProduct(cell, text, amount, known);
             }
         }
+        if (spec.equals(Products.ACTIVE_CONTENT)) {
+            AmountText amount = AmountText.of(text);
+            if (amount.isWithUnit()
+                    && UnitText.read(amount.unit(), customary) instanceof UnitText.Known known
+                    && spec.measuredBy(known.unit())) {
+                cell.inUnit(written.computeIfAbsent(amount.unit(), key -> UnitInRow.of(known.unit())));
+                return cell.readFromText(amount.value(), known.unit());
+            }
+        }
         Unit unit = cell.binding().unit().unit();
         if (unit != null && unit.isSameScale(Units.FT)) {
             OptionalDouble feet = FeetText.read(text);
@@ -225,6 +236,12 @@ final class NumberCells implements CellReader {
         AmountText amount = AmountText.of(text);
         if (!amount.isWithUnit()) {
             return notANumber(cell, text);
+        }
+        Optional<Unit> substance =
+                spec.measuredBy(Units.SUBSTANCE_DOSE) ? SubstanceDose.read(amount.unit(), customary) : Optional.empty();
+        if (substance.isPresent()) {
+            cell.inUnit(written.computeIfAbsent(amount.unit(), key -> UnitInRow.of(substance.get())));
+            return cell.readFromText(amount.value(), substance.get());
         }
         DoseText unit = DoseText.read(amount.unit(), customary);
         String basis = cell.binding().rest();

@@ -21,6 +21,10 @@ import org.rickyard.quantity.Units;
 
 /** The units of columns whose unit differs from row to row: doses, amounts of product, charges, yields, values. */
 final class RowUnits {
+    /** 480 is hardly a percentage, but 41 may be one, and grams in a litre too. */
+    private static final String CONTENT = "What a product holds of its active ingredient is told in g/L, g/kg, % or"
+            + " lb/gal: write which in the header, Active content (g/L), or in the cell.";
+
     private final ListSpec spec;
     private final ColumnSpec column;
     private final Binding binding;
@@ -36,7 +40,9 @@ final class RowUnits {
 
     /** Whether the header alone cannot give the unit of this column. */
     static boolean isByRow(ListSpec spec, ColumnSpec column) {
-        return column.type() == ColumnSpec.Type.DOSE || spec.unitColumns().containsKey(column);
+        return column.type() == ColumnSpec.Type.DOSE
+                || spec.unitColumns().containsKey(column)
+                || column.equals(Products.ACTIVE_CONTENT);
     }
 
     /** The column whose words decide the unit of a row of this one; null if none does. */
@@ -73,6 +79,9 @@ final class RowUnits {
         if (column.equals(Products.PRICE)) {
             return new ProductUnits(column, binding, customary).ofPrice(word);
         }
+        if (column.equals(Products.ACTIVE_CONTENT)) {
+            return content();
+        }
         if (column.equals(Machines.CHARGE)) {
             return charge(binding.rest(), word);
         }
@@ -91,6 +100,11 @@ final class RowUnits {
                     "The header says dry matter (" + unit + ") and the basis says " + basis + ": make them agree.");
         }
         return UnitInRow.of(dryBasis ? UnitText.ofDryMatter(unit) : unit);
+    }
+
+    private UnitInRow content() {
+        ColumnUnit unit = ColumnUnit.of(column, binding.header(), binding.rest(), customary);
+        return unit.assumed() ? UnitInRow.asked(CONTENT) : new UnitInRow(unit.unit(), null, unit.question(), null);
     }
 
     private UnitInRow charge(String rest, String word) {

@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 /**
  * A header without what is no part of its name or unit: marks that lead to footnotes ("Area² (ha)", "Speed † (km/h)"),
  * and that it may stay empty ("Crew (optional)"). Words run together, as databases export them, are set apart:
- * "FloorWidth_m", "DMAtCutting".
+ * "FloorWidth_m", "DMAtCutting"; and "a.i.", which would be two words, is "ai".
  */
 final class PlainHeader {
     /** Beside a unit of length a small 2 or 3 makes it an area or a volume; a small 1 makes it nothing but "ha⁻¹". */
@@ -22,6 +22,9 @@ final class PlainHeader {
     private static final Pattern RUN_TOGETHER =
             Pattern.compile("(?<=\\p{Ll}\\p{Ll}|\\p{Lu}\\p{Ll}|\\p{Lu}\\p{Lu})(?=\\p{Lu}\\p{Ll})");
 
+    /** Active ingredient, cut short. */
+    private static final Pattern ACTIVE = Pattern.compile("(?i)\\ba\\. ?i(?:\\.|\\b)(?!\\p{L})");
+
     private PlainHeader() {}
 
     /** Texts that are none of this come back as they are; rows of words are asked about often. */
@@ -32,6 +35,9 @@ final class PlainHeader {
         }
         if (plain.indexOf('(') >= 0 || plain.indexOf('[') >= 0 || plain.indexOf(',') >= 0 || plain.indexOf(';') >= 0) {
             plain = MAY_BE_EMPTY.matcher(plain).replaceAll("");
+        }
+        if (plain.indexOf('.') > 0) {
+            plain = ACTIVE.matcher(plain).replaceAll("ai");
         }
         return hasCapitalWithin(plain) ? RUN_TOGETHER.matcher(plain).replaceAll(" ") : plain;
     }

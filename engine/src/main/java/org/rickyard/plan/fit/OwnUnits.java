@@ -36,6 +36,7 @@ import org.rickyard.quantity.UnitText;
 import org.rickyard.quantity.Units;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.silage.ClampShape;
+import org.rickyard.trade.spraying.ContentDose;
 
 /**
  * In which units each holding has asked, so that it can be answered in them. A kind of unit is read off the first column
@@ -310,7 +311,9 @@ public final class OwnUnits {
      */
     private Optional<OwnUnit> ofProduct(ResultTable table, Symbol symbol, int row) {
         Optional<Unit> dose = typedIn(table, Quantities.DOSE, row)
+                .or(() -> typedIn(table, ContentDose.TYPED, row))
                 .or(() -> typedIn(table, Quantities.SPREAD_DOSE, row))
+                .or(() -> typedIn(table, ContentDose.TYPED_SPREAD, row))
                 .or(() -> typedIn(table, Quantities.CONCENTRATION, row));
         if (dose.isEmpty()) {
             return ofPacks(table, symbol, row);
@@ -347,7 +350,7 @@ public final class OwnUnits {
     }
 
     private static Optional<Unit> typedIn(ResultTable table, Symbol symbol, int row) {
-        return table.spec().column(symbol).isPresent() ? table.links(symbol).unit(row) : Optional.empty();
+        return Optional.ofNullable(table.links(symbol)).flatMap(links -> links.unit(row));
     }
 
     private static List<Asked> asked(List<Unit> bases) {

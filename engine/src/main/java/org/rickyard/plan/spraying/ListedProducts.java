@@ -24,6 +24,7 @@ import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.RowSources;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.Substance;
 import org.rickyard.quantity.Unit;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
@@ -51,6 +52,8 @@ final class ListedProducts {
     private final CustomaryUnits customary;
     private final List<Finding> findings;
     private final Set<Finding> told = new HashSet<>();
+    /** Products whose content is asked for, with what of it. */
+    private final Set<String> contents = new HashSet<>();
     /** Products dosed in ounces that were told. */
     private final Set<String> ounces = new HashSet<>();
 
@@ -123,6 +126,7 @@ final class ListedProducts {
         } else {
             tellOunces(mixes, Mixes.DOSE, mix, product, name);
         }
+        tellContent(job >= 0 ? jobs : mixes, job >= 0 ? Jobs.DOSE : Mixes.DOSE, Math.max(job, mix), product, name);
         // A product dosed in another unit than it is measured in has no pack or limit to be held against.
         String other = product < 0 ? "" : agree(all, unit) ? packedOtherwise(unit, product, name) : all;
         boolean held = product >= 0 && other.isEmpty();
@@ -189,6 +193,34 @@ final class ListedProducts {
                 .isPresent();
     }
 
+    /** Whether a dose counts what is in the product, and so says nothing of whether that goes by litres. */
+    private static boolean countsContent(ListRows list, ColumnSpec dose, int row) {
+        return list.unit(dose, row).flatMap(Substance::of).isPresent();
+    }
+
+    /** Once for each product whose dose counts what is in it, where no list says how much that is. */
+    private void tellContent(ListRows list, ColumnSpec dose, int row, int product, String name) {
+        boolean given = list.gives(dose, row);
+        Optional<Substance> counted = given
+                ? list.unit(dose, row).flatMap(Substance::of)
+                : product >= 0 && products.gives(Products.DOSE, product)
+                        ? products.unit(Products.DOSE, product).flatMap(Substance::of)
+                        : Optional.empty();
+        if (counted.isEmpty()) {
+            return;
+        }
+        ColumnSpec content = Products.contentOf(counted.get());
+        if ((product < 0 || !products.has(content)) && contents.add(NameKey.key(name) + counted.get())) {
+            findings.add(Finding.stop(
+                    (given ? list.address(dose, row) : products.address(Products.DOSE, product)).orElse(null),
+                    "the dose of '" + name + "' counts the " + counted.get().words()
+                            + " in it, and how much of that it holds is not told: write it in a column "
+                            + content.name()
+                            + " of the product list, and L or kg in its Unit. Until then no amount of the product is"
+                            + " worked out."));
+        }
+    }
+
     /** Once for each product that no list says to be weighed or measured. */
     private void tellOunces(ListRows list, ColumnSpec dose, int row, int product, String name) {
         if (list.gives(dose, row)
@@ -214,7 +246,7 @@ final class ListedProducts {
         Optional<String> dosed = doseUnit(list, dose, row);
         boolean listed = !listedUnit(product).isEmpty();
         if (dosed.isEmpty()) {
-            if (row >= 0 && list.gives(dose, row) && !listed && !all.isEmpty()) {
+            if (row >= 0 && list.gives(dose, row) && !listed && !all.isEmpty() && !countsContent(list, dose, row)) {
                 tell(Finding.caution(
                         list.address(dose, row).orElse(null),
                         "the dose of '" + name + "' has no unit here and is taken to be in " + all

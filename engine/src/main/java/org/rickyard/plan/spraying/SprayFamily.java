@@ -66,7 +66,8 @@ public final class SprayFamily {
     private void tanks() {
         plan.add(SprayFieldTables.FIELDS, lines.sources(), noJob);
         plan.add(fields.in(SprayTables.BLOCKS), of(blocks), noJob);
-        plan.add(fields.in(SprayTables.TANK_MIX), products.sources(plan.lists(), blocks, fields), NO_PRODUCT);
+        RowSources mixed = products.sources(plan.lists(), blocks, fields);
+        plan.add(DosesByContent.sprayed(fields.in(SprayTables.TANK_MIX), mixed), mixed, NO_PRODUCT);
         TankLoadRows loads = new TankLoadRows(plan, blocks, lines, products, fields);
         plan.add(SprayFieldTables.LOADS, loads.loads(), "no block has its tankfuls reckoned");
         plan.add(fields.in(SprayTankTables.FILLS), loads.fills(), "no block has its tankfuls and products reckoned");
@@ -85,9 +86,10 @@ public final class SprayFamily {
 
     private void records() {
         SprayRecordRows records = new SprayRecordRows(plan, read, lines, products);
+        RowSources spreads = spread.sources();
         plan.add(
-                SpreadTables.products(spread.inRounds()),
-                spread.sources(),
+                DosesByContent.spread(SpreadTables.products(spread.inRounds()), spreads),
+                spreads,
                 "no job of a spreader, tanker or drill names a product");
         plan.add(
                 SprayTankTables.order(!products.uses().isEmpty(), !spread.uses().isEmpty(), listed.dosesOtherwise()),

@@ -70,7 +70,7 @@ final class SpreadRows {
     /** Whether a dose is not a share of a spray, which nothing that spreads or drills mixes; that is told. */
     private boolean isOnAnArea(ListRows list, ColumnSpec product, ColumnSpec dose, int row) {
         Optional<Unit> unit = list.unit(dose, row);
-        if (unit.isEmpty() || unit.get().isCompatible(Units.DOSE)) {
+        if (unit.isEmpty() || unit.get().isCompatible(Units.DOSE) || unit.get().isCompatible(Units.SUBSTANCE_DOSE)) {
             return true;
         }
         Finding share = Finding.stop(

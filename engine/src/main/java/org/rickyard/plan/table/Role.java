@@ -31,6 +31,14 @@ public enum Role {
     CUT(Cuts.LIST),
     /** The product in the tank. */
     PRODUCT(Products.LIST),
+    /** The product, where its dose counts the active ingredient in it. */
+    OF_ACTIVE(Products.LIST),
+    /** The product, where its dose counts the nitrogen in it. */
+    OF_NITROGEN(Products.LIST),
+    /** The product, where its dose counts the phosphate in it. */
+    OF_PHOSPHATE(Products.LIST),
+    /** The product, where its dose counts the potash in it. */
+    OF_POTASH(Products.LIST),
     /** The line of a tank mix. */
     MIX(Mixes.LIST),
     /** The tractor that pulls or drives the machine. */

@@ -121,7 +121,8 @@ public final class RowSources {
         return only.get(link);
     }
 
-    ListRows list(Role role) {
+    /** The list whose rows play a part; null if the part is played in no row. */
+    public ListRows list(Role role) {
         return lists.get(role);
     }
 
