@@ -50,6 +50,10 @@ final class FullFarm {
             book.sheet("On trial", rows(ON_TRIAL, input));
             book.sheet("What is in it", rows(CONTENTS, input));
             book.sheet("Fed by content", rows(FED, input));
+            book.sheet("Rated apart", rows(APART, input));
+            book.sheet("Pulled apart", rows(PULLED, input));
+            book.sheet("Dug apart", rows(DUG, input));
+            book.sheet("Worked apart", rows(WORKED_APART, input));
             return book.save(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -237,6 +241,39 @@ final class FullFarm {
                 Product = Liquid N | Dose = 60 | Dose unit = kg N/ha | Water volume (L/ha) = 200
             Holding = Thorn Garth | Job = Weeds by active | Field = Beacon | Operation = spray | Machine = Boom |
                 Product = Weedout | Dose = 720 | Dose unit = g a.i./ha | Water volume (L/ha) = 150
+            """;
+
+    private static final String APART =
+            """
+            Machine = Own plough | Type = plough | Working width (m) = 1.6 | Speed (km/h) = 7 |
+                Field efficiency (%) = 80 | Draught (kN) = 12 | Purchase price = 9000 | Trade-in value = 2500 |
+                Life (yr) = 10 | Hours per year (h) = 200 | Interest rate (%) = 6 | Insurance and housing (%) = 1
+            Machine = Muck cart | Type = muck spreader | Working width (m) = 8 | Load distance (m) = 200 | Payload (t) = 8
+            Machine = Slurry cart | Type = slurry tanker | Working width (m) = 10 | Load distance (m) = 400 |
+                Tank (L) = 10000 | Usable tank (L) = 9500
+            Machine = Yard loader | Type = loader | Number = 2 | Payload (t) = 1.5 | Round time (min) = 3
+            Machine = Bale loader | Type = loader | Number = 2 | Output (t/h) = 30 | Payload (t) = 1 | Round time (min) = 4
+            Machine = Yard shovel | Type = loader | Number = 2 | Body volume (m3) = 1.2 | Round time (min) = 0.5
+            """;
+
+    private static final String PULLED =
+            """
+            Machine = Own ripper | Type = subsoiler | Working width (m) = 3 | Speed (km/h) = 6 |
+                Field efficiency (%) = 80 | Draught (kN/m) = 7
+            """;
+
+    private static final String DUG =
+            """
+            Holding = Skel Beck | Clamp = Trench | Kind = earth pit | Length (m) = 24 | Floor width (m) = 6 |
+                Top width (m) = 12 | Wall height (m) = 3 | DM target (%) = 25 | Swell (%) = 35 | Country = other
+            """;
+
+    private static final String WORKED_APART =
+            """
+            Holding = Skel Beck | Job = Own ploughing | Field = Kiln Close | Operation = plough | Machine = Own plough |
+                Tractor = Tractor A
+            Holding = Skel Beck | Job = Own ripping | Field = Kiln Close | Operation = subsoil | Machine = Own ripper |
+                Tractor = Tractor A
             """;
 
     private static final String PRODUCTS =

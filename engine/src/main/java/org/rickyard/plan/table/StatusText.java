@@ -22,13 +22,25 @@ final class StatusText {
     /** By the path itself: all that one formula needs is asked for on the same. */
     private final Map<List<Condition>, List<Set<Condition>>> waysOf = new IdentityHashMap<>();
 
-    private StatusText(List<TableColumn> columns) {
+    /** Whether a step that only one branch needs is asked for itself, and not what it lacks. */
+    private final boolean brief;
+
+    private StatusText(List<TableColumn> columns, boolean brief) {
         columns.forEach(column -> this.columns.put(column.symbol(), column));
+        this.brief = brief;
     }
 
-    /** The status of a row: "ok", or what is missing, impossible or undefined. */
+    /**
+     * The status of a row: "ok", or what is missing, impossible or undefined. Where a table has so many ways to its results
+     * that a cell could not hold the formula, what a step of one branch lacks is said by the name of that step.
+     */
     static Expr of(List<TableColumn> columns) {
-        StatusText status = new StatusText(columns);
+        Expr whole = of(columns, false);
+        return FormulaLength.of(whole) <= FormulaLength.MOST ? whole : of(columns, true);
+    }
+
+    private static Expr of(List<TableColumn> columns, boolean brief) {
+        StatusText status = new StatusText(columns, brief);
         List<Condition> given = new ArrayList<>();
         for (TableColumn column : columns) {
             if (column instanceof TableColumn.Calculated calculated && calculated.result()) {
@@ -105,6 +117,7 @@ final class StatusText {
                                             Expr.text(" unusable. "))))),
                     path);
         } else if (column instanceof TableColumn.Calculated calculated
+                && !(brief && !path.isEmpty())
                 && !joins(calculated.formula().expr())) {
             read(calculated.formula().expr(), path);
         } else if (column != null) {
