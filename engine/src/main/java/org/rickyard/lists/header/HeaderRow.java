@@ -98,9 +98,9 @@ public final class HeaderRow {
     private static final List<ColumnSpec> OF_JOBS_ALONE =
             List.of(Jobs.WATER_VOLUME, Jobs.OPERATION, Jobs.MIX, Jobs.EARLIEST);
 
-    /** Nitrogen among them: a plan of what is spread where tells it too, in kg/ha. */
-    private static final List<ColumnSpec> OF_ANY_DOSE =
-            List.of(Products.PRODUCT, Products.UNIT, Products.DOSE, Products.NITROGEN);
+    /** Nutrients among them: a plan of what is spread where tells them too, in kg/ha. */
+    private static final List<ColumnSpec> OF_ANY_DOSE = List.of(
+            Products.PRODUCT, Products.UNIT, Products.DOSE, Products.NITROGEN, Products.PHOSPHATE, Products.POTASH);
 
     /** One header row may serve these at once, so that another's headers say nothing against them. */
     private static final List<ListSpec> OF_FLAT_LISTS = List.of(Fields.LIST, Jobs.LIST, Cuts.LIST);
