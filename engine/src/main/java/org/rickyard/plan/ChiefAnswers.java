@@ -19,6 +19,7 @@ import org.rickyard.trade.spraying.SmallSprayers;
 import org.rickyard.trade.spraying.Spreading;
 import org.rickyard.trade.spraying.TankPlan;
 import org.rickyard.trade.spraying.TreeCounts;
+import org.rickyard.trade.workrate.BucketRate;
 import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.StageRates;
 import org.rickyard.trade.workrate.WorkTotals;
@@ -45,6 +46,7 @@ final class ChiefAnswers {
             Map.entry("tree-areas", List.of(TreeCounts.DENSITY, TreeCounts.TREE_AREA)),
             Map.entry(WorkTotals.MACHINE_RATES, List.of(FieldRates.RATE)),
             Map.entry(StageRates.HANDLING_RATES, List.of(StageRates.HANDLED)),
+            Map.entry(BucketRate.TABLE, List.of(BucketRate.LOOSE_RATE)),
             Map.entry("timed-runs", List.of(SmallSprayers.TIMED_SPEED)),
             Map.entry("flow-rates", List.of(FlowRates.FLOW_RATE, SmallSprayers.FILL_AREA)),
             Map.entry("area-tests", List.of(SmallSprayers.TESTED_RATE, SmallSprayers.FILL_AREA)),

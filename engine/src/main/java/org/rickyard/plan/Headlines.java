@@ -30,6 +30,7 @@ import org.rickyard.trade.spraying.ProductOrder;
 import org.rickyard.trade.spraying.SmallSprayers;
 import org.rickyard.trade.spraying.Spreading;
 import org.rickyard.trade.spraying.TankPlan;
+import org.rickyard.trade.workrate.BucketRate;
 import org.rickyard.trade.workrate.FieldRates;
 import org.rickyard.trade.workrate.StageRates;
 import org.rickyard.trade.workrate.WorkTotals;
@@ -78,6 +79,7 @@ public final class Headlines {
         }
         add(headlines, plan.table(WorkTotals.MACHINE_RATES), List.of(FieldRates.WORK_RATE));
         add(headlines, plan.table(StageRates.HANDLING_RATES), List.of(StageRates.HANDLING));
+        add(headlines, plan.table(BucketRate.TABLE), List.of(BucketRate.RATE));
         addTests(headlines, plan);
         add(
                 headlines,

@@ -79,6 +79,15 @@ final class MachinesAlone {
                         row("Tanker 14", "slurry tanker", null, null, 14000, null, null, 450, null, null),
                         row("Old tanker", "slurry tanker", null, 6, null, null, null, 200, null, null),
                         row("Small tanker", "slurry tanker", null, 6, 5000, null, null, "far", null, null))
+                .sheet(
+                        "Buckets",
+                        row("Machine", "Type", "Bucket size (m3)", "Cycle time (s)"),
+                        row("Digger 1 m3", "excavator", 1, 20),
+                        row("Digger 0.8 m3", "excavator", 0.8, 18),
+                        row("Scoop", "loader", 1.5, 40),
+                        row("Shovel 2 m3", "loader", 2, 30),
+                        row("Small digger", "excavator", 0.3, 0),
+                        row("Big digger", "excavator", 1.6, 23))
                 .sheet("Assumptions", row("Item", "Value", "Unit"), row("Customary units", "UK", null))) {
             return book.save(file);
         } catch (IOException e) {

@@ -149,7 +149,7 @@ public final class AsRead {
                     columns.merge(binding.sheetColumn(), how, (one, other) -> one == How.WORDS ? one : other);
                 }
             } else if (bindings.size() == 1 && deciding.containsKey(column)) {
-                only(table, bindings.get(0).sheetColumn(), rows, index, deciding.get(column));
+                only(table, bindings.get(0).sheetColumn(), rows.column(column), index, deciding.get(column));
             }
             if (bound.wordsAt().containsKey(column)) {
                 above.computeIfAbsent(
@@ -159,12 +159,12 @@ public final class AsRead {
         }
     }
 
-    private void only(FoundTable table, int sheetColumn, FoundRows rows, int index, BitSet listRows) {
+    private void only(FoundTable table, int sheetColumn, FoundRows.Column column, int index, BitSet listRows) {
         BitSet here =
                 onlyIn.computeIfAbsent(table, t -> new HashMap<>()).computeIfAbsent(sheetColumn, c -> new BitSet());
         for (int row = listRows.nextSetBit(0); row >= 0; row = listRows.nextSetBit(row + 1)) {
-            if (rows.tableOf[row] == index) {
-                here.set(rows.sheetRow[row]);
+            if (column.tableOf(row) == index) {
+                here.set(column.rowOf(row));
             }
         }
     }

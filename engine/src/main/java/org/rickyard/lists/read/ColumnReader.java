@@ -96,12 +96,29 @@ final class ColumnReader {
             if (rows.tableOf[row] != tableIndex) {
                 enter(rows.tableOf[row]);
             }
-            column.state[row] = (byte) state(row).ordinal();
+            State own = state(row);
+            column.state[row] = (byte) (rows.other.exists(row) ? orOther(row, own) : own).ordinal();
         }
         findings.finish();
         for (String what : numbers.assumed()) {
             findings.note(what);
         }
+    }
+
+    /** What the other table says of the same thing, where its own has no such column or leaves it blank. */
+    private State orOther(int row, State own) {
+        if (own != State.NO_COLUMN && own != State.BLANK) {
+            return own;
+        }
+        column.takeFromOther(row, true);
+        enter(rows.other.table(row));
+        State there = state(row);
+        if (there != State.NO_COLUMN && (own == State.NO_COLUMN || there != State.BLANK)) {
+            return there;
+        }
+        column.takeFromOther(row, false);
+        enter(rows.tableOf[row]);
+        return state(row);
     }
 
     private void enter(int index) {
@@ -125,7 +142,7 @@ final class ColumnReader {
         if (bindings == null) {
             return inHeader(row);
         }
-        int sheetRow = rows.sheetRow[row];
+        int sheetRow = column.rowOf(row);
         Binding binding = bindings.size() > 1 ? filled(row, sheetRow) : bindings.get(0);
         sheetRow = FoundRows.sheetRow(spec, grid, sheetRow, binding.sheetColumn());
         Grid.Kind kind = grid.kind(sheetRow, binding.sheetColumn());

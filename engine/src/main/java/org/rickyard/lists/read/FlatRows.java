@@ -106,15 +106,18 @@ final class FlatRows {
     }
 
     private boolean isSame(Binding here, int row, First first, Binding there) {
-        Grid grid = table.grid();
-        Grid firstGrid = first.of.table.grid();
+        return isSame(table.grid(), row, here, first.of.table.grid(), first.row, there);
+    }
+
+    /** Whether two cells say the same: the same words, or the same amount, rounded or in another unit. */
+    static boolean isSame(Grid grid, int row, Binding here, Grid firstGrid, int firstRow, Binding there) {
         boolean numbers = grid.kind(row, here.sheetColumn()) == Grid.Kind.NUMBER
-                && firstGrid.kind(first.row, there.sheetColumn()) == Grid.Kind.NUMBER;
+                && firstGrid.kind(firstRow, there.sheetColumn()) == Grid.Kind.NUMBER;
         if (!numbers) {
-            return grid.words(row, here.sheetColumn()).equals(firstGrid.words(first.row, there.sheetColumn()));
+            return grid.words(row, here.sheetColumn()).equals(firstGrid.words(firstRow, there.sheetColumn()));
         }
         double one = grid.number(row, here.sheetColumn());
-        double other = firstGrid.number(first.row, there.sheetColumn());
+        double other = firstGrid.number(firstRow, there.sheetColumn());
         Unit unit = here.unit().unit();
         Unit firstUnit = there.unit().unit();
         if (unit == null || firstUnit == null || unit.isSameScale(firstUnit) || !unit.isCompatible(firstUnit)) {

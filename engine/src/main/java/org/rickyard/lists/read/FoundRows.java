@@ -3,6 +3,7 @@ package org.rickyard.lists.read;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -46,6 +47,9 @@ final class FoundRows implements ListRows {
         /** Numbers that were read out of text. */
         final Map<Integer, Double> read = new HashMap<>();
 
+        /** Rows of which the cell stands in the other table. */
+        private final BitSet fromOther = new BitSet(0);
+
         private final FoundRows rows;
         /** Where it stands in each table, by header; null in a table without it. */
         private final Binding[][] places;
@@ -68,6 +72,21 @@ final class FoundRows implements ListRows {
                     && rows.spec != Cuts.LIST
                     && !rows.spec.identity().isEmpty()
                     && rows.spec.identity().get(0) == spec;
+        }
+
+        /** Takes the cell of a row from the other table that tells of the same thing, or from its own again. */
+        void takeFromOther(int row, boolean other) {
+            fromOther.set(row, other);
+        }
+
+        /** The table in which the cell of a row stands. */
+        int tableOf(int row) {
+            return fromOther.get(row) ? rows.other.table(row) : rows.tableOf[row];
+        }
+
+        /** The row of its table's sheet in which the cell of a row stands. */
+        int rowOf(int row) {
+            return fromOther.get(row) ? rows.other.sheetRow(row) : rows.sheetRow[row];
         }
 
         short unitIndex(UnitInRow at) {
@@ -98,17 +117,17 @@ final class FoundRows implements ListRows {
 
         /** The place a cell comes from, or null. */
         private Binding binding(int row) {
-            Binding[] here = places[rows.tableOf[row]];
+            Binding[] here = places[tableOf(row)];
             return here == null ? null : here[pick == null ? 0 : pick[row]];
         }
 
         /** The row of the sheet in which its cell stands: words in a merged cell are those of every row that it spans. */
         private int sheetRow(int row, Binding binding) {
-            return FoundRows.sheetRow(spec, grid(row), rows.sheetRow[row], binding.sheetColumn());
+            return FoundRows.sheetRow(spec, grid(row), rowOf(row), binding.sheetColumn());
         }
 
         private Grid grid(int row) {
-            return rows.tables[rows.tableOf[row]].grid();
+            return rows.tables[tableOf(row)].grid();
         }
 
         @Override
@@ -124,7 +143,7 @@ final class FoundRows implements ListRows {
                 return read.getOrDefault(row, 0.0);
             }
             Binding binding = binding(row);
-            return binding == null ? 0 : grid(row).number(rows.sheetRow[row], binding.sheetColumn()) * cellScale(row);
+            return binding == null ? 0 : grid(row).number(rowOf(row), binding.sheetColumn()) * cellScale(row);
         }
 
         @Override
@@ -142,7 +161,7 @@ final class FoundRows implements ListRows {
                 return "";
             }
             return binding == null
-                    ? rows.bound[rows.tableOf[row]].words().getOrDefault(spec, "")
+                    ? rows.bound[tableOf(row)].words().getOrDefault(spec, "")
                     : grid(row).words(sheetRow(row, binding), binding.sheetColumn());
         }
 
@@ -167,7 +186,7 @@ final class FoundRows implements ListRows {
                 return null;
             }
             if (spec.type() == ColumnSpec.Type.TEXT_OR_NUMBER
-                    && grid(row).kind(rows.sheetRow[row], binding.sheetColumn()) != Grid.Kind.NUMBER) {
+                    && grid(row).kind(rowOf(row), binding.sheetColumn()) != Grid.Kind.NUMBER) {
                 return null;
             }
             if (unit != null) {
@@ -189,20 +208,20 @@ final class FoundRows implements ListRows {
         @Override
         public int cellScale(int row) {
             Binding binding = isMeasured ? binding(row) : null;
-            boolean shownInHundredths = binding != null
-                    && grid(row).format(rows.sheetRow[row], binding.sheetColumn()) == Grid.Format.PERCENT;
+            boolean shownInHundredths =
+                    binding != null && grid(row).format(rowOf(row), binding.sheetColumn()) == Grid.Format.PERCENT;
             Unit unit = shownInHundredths ? unit(row) : null;
             return unit != null && unit.isPerCent() ? 100 : 1;
         }
 
         @Override
         public Optional<CellAddress> address(int row) {
-            FoundTable table = rows.tables[rows.tableOf[row]];
+            FoundTable table = rows.tables[tableOf(row)];
             Binding binding = binding(row);
             if (binding != null) {
                 return Optional.of(table.address(sheetRow(row, binding), binding.sheetColumn()));
             }
-            return Optional.ofNullable(rows.bound[rows.tableOf[row]].wordsAt().get(spec));
+            return Optional.ofNullable(rows.bound[tableOf(row)].wordsAt().get(spec));
         }
     }
 
@@ -211,12 +230,16 @@ final class FoundRows implements ListRows {
     final Binder.Bound[] bound;
     final int[] tableOf;
     final int[] sheetRow;
+    /** Where the rest of a row stands. */
+    final OtherParts other;
     /** By table, whether its rows name all products of a mix beside each other. */
     private final boolean[] wholeMixes;
 
     private final Map<ColumnSpec, Column> columns = new IdentityHashMap<>();
 
-    FoundRows(ListSpec spec, FoundTable[] tables, Binder.Bound[] bound, int[] tableOf, int[] sheetRow) {
+    FoundRows(
+            ListSpec spec, FoundTable[] tables, Binder.Bound[] bound, int[] tableOf, int[] sheetRow, OtherParts other) {
+        this.other = other;
         this.spec = spec;
         this.tables = tables;
         this.bound = bound;

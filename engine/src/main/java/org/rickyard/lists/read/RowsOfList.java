@@ -62,6 +62,8 @@ final class RowsOfList {
         int[] sheetRow = new int[size];
         int next = 0;
         Map<String, FlatRows.First> seen = new HashMap<>();
+        PartsOfMachines machines = PartsOfMachines.of(list, used, bound, into);
+        OtherParts others = new OtherParts();
         int parts = 1;
         for (int i = 0; i < used.size(); i += parts) {
             FoundTable table = used.get(i);
@@ -71,7 +73,10 @@ final class RowsOfList {
             for (int index = 0; index < table.count(); index++) {
                 int row = table.row(index);
                 for (int part = 0; part < parts; part++) {
-                    if (ProductsInARow.takes(matches, part, table.grid(), row) && (flat == null || flat.isFirst(row))) {
+                    if (ProductsInARow.takes(matches, part, table.grid(), row)
+                            && (flat == null || flat.isFirst(row))
+                            && machines.isFirst(i, row)) {
+                        machines.tellOther(i, row, next, others);
                         tableOf[next] = i + part;
                         sheetRow[next++] = row;
                     }
@@ -83,7 +88,8 @@ final class RowsOfList {
                 used.toArray(new FoundTable[0]),
                 bound.toArray(new Binder.Bound[0]),
                 Arrays.copyOf(tableOf, next),
-                Arrays.copyOf(sheetRow, next));
+                Arrays.copyOf(sheetRow, next),
+                others);
         readColumns(rows, into);
         return rows;
     }

@@ -14,6 +14,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Layout;
 import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.header.Heading;
 import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.AmountText;
@@ -34,6 +35,9 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
     private static final int COLUMNS = 6;
     private static final int LEAST_HEADERS = 3;
     private static final int LEAST_FIGURES = 2;
+    /** Columns that are called as items of Assumptions are, which stand below one another. */
+    private static final List<ColumnSpec> ITEMS = List.of(Machines.INTEREST, Machines.INSURANCE);
+
     private static final int NAMED = 3;
     private static final int ROW_LOOKED_AT = 20;
 
@@ -91,7 +95,8 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
                 figures++;
             }
         }
-        if (rows.size() < LEAST_HEADERS || figures < LEAST_FIGURES && !isWhole(grid, column, vocabulary.spec(), rows)) {
+        if (rows.keySet().stream().filter(each -> !ITEMS.contains(each)).count() < LEAST_HEADERS
+                || figures < LEAST_FIGURES && !isWhole(grid, column, vocabulary.spec(), rows)) {
             return null;
         }
         Map<Integer, String> headers = new LinkedHashMap<>();

@@ -16,11 +16,12 @@ import org.rickyard.plan.table.TableColumn;
 import org.rickyard.plan.table.TableSpec;
 import org.rickyard.trade.Cautions;
 import org.rickyard.trade.Quantities;
+import org.rickyard.trade.workrate.BucketRate;
 import org.rickyard.trade.workrate.StageRates;
 
 /**
  * What loaders and buckrakes move in an hour by their load and the time of a round, where no gang has them among its
- * stages: nothing else would answer what is typed of them.
+ * stages, and what loaders and excavators move of soil by their bucket: nothing else would answer what is typed of them.
  */
 final class HandlingTable {
     private HandlingTable() {}
@@ -47,8 +48,45 @@ final class HandlingTable {
             Cautions.MACHINES,
             List.of());
 
-    /** Makes it, where both have a header, so that the one that is blank is asked for. */
+    private static final TableSpec BUCKETS = new TableSpec(
+            BucketRate.TABLE,
+            "Bucket rates",
+            "Bucket rates: loose soil that loaders and excavators move in an hour",
+            "one row per loader or excavator with a bucket and a cycle",
+            Sentences.appended(
+                    List.of(
+                            Names.MACHINE_HOLDING,
+                            Names.MACHINE,
+                            Names.MACHINE_TYPE,
+                            Names.link(Quantities.BODY_VOLUME, Candidate.typed(Role.MACHINE, Machines.BODY_VOLUME)),
+                            Names.link(Quantities.ROUND_TIME, Candidate.typed(Role.MACHINE, Machines.ROUND_TIME)),
+                            new TableColumn.Calculated(BucketRate.RATE, true)),
+                    List.of()),
+            List.of(),
+            Cautions.MACHINES,
+            List.of());
+
+    /** Makes both, each where its two figures have a header, so that the one that is blank is asked for. */
     static void build(PlanContext plan, GangRows gangs) {
+        loads(plan, gangs);
+        ListRows machines = plan.rows(Machines.LIST);
+        int[] rows = IntStream.range(0, machines.size())
+                .filter(machine -> digs(machines, machine))
+                .toArray();
+        if (rows.length > 0) {
+            plan.add(
+                    BUCKETS, new RowSources(rows.length).with(Role.MACHINE, machines, rows), "no machine has a bucket");
+        }
+    }
+
+    private static boolean digs(ListRows machines, int machine) {
+        String type = machines.text(Machines.TYPE, machine);
+        return (type.equals("loader") || type.equals("excavator"))
+                && machines.isFilled(Machines.ROUND_TIME, machine)
+                && machines.isFilled(Machines.BODY_VOLUME, machine);
+    }
+
+    private static void loads(PlanContext plan, GangRows gangs) {
         ListRows machines = plan.rows(Machines.LIST);
         if (!machines.has(Machines.PAYLOAD) || !machines.has(Machines.ROUND_TIME)) {
             return;

@@ -45,6 +45,7 @@ public final class WorkRateCatalogue {
         all.addAll(Carting.formulas());
         all.addAll(TrailerNumbers.formulas());
         all.addAll(StageRates.formulas());
+        all.add(BucketRate.RATE);
         all.addAll(GangRates.formulas());
         all.addAll(GangDays.formulas());
         all.addAll(GangChance.formulas());

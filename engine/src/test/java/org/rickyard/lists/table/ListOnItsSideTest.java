@@ -1,6 +1,7 @@
 package org.rickyard.lists.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.rickyard.lists.FoundIn.said;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -160,5 +161,17 @@ class ListOnItsSideTest {
                                 .row("Tank", "2 of them")))
                         .findings())
                 .isEmpty();
+    }
+
+    /** Their names are those of columns of machines too. */
+    @Test
+    void itemsOfAssumptionsUnderAnotherNameAreNoMachineOnItsSide() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Assumptions")
+                .row("name", "assumed", "Unit")
+                .row("wage", 16, "money/h")
+                .row("interest rate", 5.76, "%")
+                .row("insurance and housing", 1.45, "%")));
+        assertThat(found.rows(Assumptions.LIST).size()).isEqualTo(3);
+        assertThat(said(found)).noneMatch(line -> line.contains("below one another"));
     }
 }

@@ -62,4 +62,27 @@ class HandlingRatesTest {
         assertThat(worked.result("handling-rate", "Shovel").number().orElseThrow())
                 .isCloseTo(60, within(1e-9));
     }
+
+    /**
+     * Inputs of a published exercise: a bucket of 1.5 cubic yards heaped, filled to 0.9, a cycle of 25 s, 50 minutes an
+     * hour: 144 × 1.35 × 0.8333 = 162 loose cubic yards an hour.
+     */
+    @Test
+    void aBucketAndItsCycleAreLooseSoilAnHour() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Bucket size (yd3)", "Cycle time (s)"),
+                        row("Digger", "excavator", 1.5, 25),
+                        row("Shovel", "loader", 1.5, 25),
+                        row("Tanker", "slurry tanker", 10, 900),
+                        row("No cycle", "excavator", 1.5, null))
+                .run();
+        assertThat(worked.result("bucket-rate", "Digger").number().orElseThrow())
+                .isCloseTo(162 * 0.764554857984, within(1e-9));
+        assertThat(worked.result("bucket-rate", "Shovel").number().orElseThrow())
+                .isCloseTo(162 * 0.764554857984, within(1e-9));
+        assertThat(worked.plan().table("bucket-rates").rows()).isEqualTo(2);
+        assertThat(worked.differences()).isEmpty();
+    }
 }
