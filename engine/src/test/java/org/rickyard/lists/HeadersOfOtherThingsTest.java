@@ -575,4 +575,15 @@ class HeadersOfOtherThingsTest {
         assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
         assertThat(found.places().get(0).unrecognised()).containsExactly("P2O5 (kg/m3)", "Potash (kg/m3)");
     }
+
+    /** How much of the product is mixed, which was taken for a content of two in a thousand. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Concentration (ml/100 L)", "Strength (L per 100 litres)", "Concentration, fl oz/gal"})
+    void whatIsMixedIsNoContent(String header) {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", "Dose (L/ha)", header)
+                .row("Alpha", "L", 1, 200));
+        assertThat(found.rows(Products.LIST).has(Products.ACTIVE_CONTENT)).isFalse();
+        assertThat(found.places().get(0).unrecognised()).containsExactly(header);
+    }
 }

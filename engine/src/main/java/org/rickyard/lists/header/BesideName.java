@@ -15,6 +15,10 @@ import org.rickyard.lists.text.Words;
 
 /** What a header says beside the name of a column: nothing, its unit or basis, or what makes it another thing. */
 final class BesideName {
+    /** So many litres or the like in something. */
+    private static final Pattern OF_VOLUME = Pattern.compile(
+            "(?i)\\W*(?:ml|cc|l|lit(?:re|er)s?|fl\\.? ?oz|oz|pints?|pt|qts?|gal(?:lon)?s?) ?(?:/|per |in ).*");
+
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
     /** Whether a header, of which its first {@code count} words name a column, is another thing by its rest. */
@@ -32,6 +36,10 @@ final class BesideName {
             Map.entry(Products.NITROGEN, (header, count, rest) -> SaidUnit.isPerArea(rest)),
             Map.entry(Products.PHOSPHATE, isInAnotherUnitThan(Products.PHOSPHATE)),
             Map.entry(Products.POTASH, isInAnotherUnitThan(Products.POTASH)),
+            // "Concentration (ml/100 L)" is how much of the product is mixed.
+            Map.entry(
+                    Products.ACTIVE_CONTENT,
+                    (header, count, rest) -> OF_VOLUME.matcher(rest).matches()),
             // "Trees/ha" and "Trees per row" are not those of the field; "Trees (ha)" and "Trees %" are no count.
             Map.entry(Fields.TREES, (header, count, rest) -> SaidUnit.isBasis(rest) || isFigure(header, count, rest)),
             // "Pump size (hp)" is no flow, "Round trip (km)" no time and "DM clamped (t)" no share.

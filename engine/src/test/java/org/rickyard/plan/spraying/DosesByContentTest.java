@@ -248,4 +248,16 @@ class DosesByContentTest {
                 row("Product", "Unit", "N", "P2O5", "K2O"), row("Stuff", "kg", 20, 10, 10), "Dose (kg N/ha)", 100);
         assertThat(given(worked, "product-spread")).isCloseTo(500 * Units.AC.convert(10, Units.HA), within(1e-9));
     }
+
+    /** A content that its cell shows as per cent says its unit, though its header does not. */
+    @Test
+    void aContentShownAsPerCentIsAShare() {
+        SeasonBook.Worked worked = spread(
+                row("Product", "Unit", "Active content"),
+                row("Stuff", "kg", new SeasonBook.Shown(0.05, "0%")),
+                "Dose (lb ai/ac)",
+                10);
+        assertThat(Units.KG.convert(given(worked, "product-spread"), Units.LB)).isCloseTo(2000, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
 }
