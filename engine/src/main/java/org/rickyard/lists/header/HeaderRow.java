@@ -166,6 +166,11 @@ public final class HeaderRow {
         return title != null && match.vocabulary().spec() == Machines.LIST && title.isOf(match);
     }
 
+    /** Whether the title alone makes a list of machines of so few headers. */
+    public boolean isByTitleAlone(Match match) {
+        return isToldBy(title, match) && match.matched() < HARDLY_BY_CHANCE && !match.holds(Machines.TYPE);
+    }
+
     /** The same for a list by its declaration; null if it is not looked for. */
     public Match match(ListSpec list, String[] headers, int first, int last, boolean named) {
         for (Vocabulary vocabulary : vocabularies) {
