@@ -189,6 +189,7 @@ public final class Products {
             .unclear(List.of("rate"), DOSE, LOWEST_WATER_VOLUME)
             .otherwise(PRODUCT, "name")
             .otherwiseMeasured(NITROGEN, "n")
+            .otherwiseBeside(NITROGEN, "n", PHOSPHATE, POTASH)
             .otherwiseMeasured(
                     ACTIVE_CONTENT, "active ingredient, active substance, active, ai, concentration, strength")
             .otherwiseMeasured(DENSITY, "weight of solution, solution weight, product weight, liquid weight, weight")

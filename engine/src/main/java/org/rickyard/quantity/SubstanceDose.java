@@ -27,9 +27,8 @@ public final class SubstanceDose {
     private static final Pattern BEFORE_SLASH = Pattern.compile("(?<amount>[a-z]+) ?" + OF + " ?/ ?(?<per>.+)");
     private static final Pattern AT_END = Pattern.compile("(?<amount>[a-z]+) ?/ ?(?<per>.+?) " + OF);
 
-    /** What a header says beside the substance and its unit. */
-    private static final Pattern BESIDE =
-            Pattern.compile("(?i)[()\\[\\],;:]|\\b(?:rate|dose|applied|required|wanted|needed|to apply)\\b");
+    /** What a header says beside the substance and its unit; "required" and "needed" are said of what crops need. */
+    private static final Pattern BESIDE = Pattern.compile("(?i)[()\\[\\],;:]|\\b(?:rate|dose|applied|to apply)\\b");
 
     private static final Pattern NAMED = Pattern.compile("(?i)(?<name>n|nitrogen|p2o5|phosphate|k2o|potash|a\\.?i\\.?"
             + "|active(?: ingredient| substance)?)\\s+(?<unit>[a-z]+ ?(?:/| per ) ?[a-z]+)");

@@ -53,6 +53,9 @@ public sealed interface UnitText {
     /** Weighed or caught: what they are in a time is told by the time. */
     Set<String> OUNCES = Set.of("oz", "ozs", "ounce", "ounces");
 
+    /** How labels write a share by weight, set apart from "% w/v". */
+    Set<String> BY_WEIGHT = Set.of("% w/w", "%w/w", "w/w %", "% by weight", "% m/m");
+
     /** What is asked where a feed is a share of what eats it. */
     String LIVEWEIGHT = "A share of liveweight needs the liveweight: write kg DM/day.";
 
@@ -106,6 +109,9 @@ public sealed interface UnitText {
         }
         if (plain.equals("lb/in2") || plain.equals("lb/sq in") || plain.equals("lbs/sq in")) {
             return new Known(Units.PSI);
+        }
+        if (BY_WEIGHT.contains(plain)) {
+            return new Known(Units.PERCENT);
         }
         List<Unit> meanings = inATime(plain, customary);
         if (meanings.isEmpty()) {

@@ -542,4 +542,48 @@ class HeadersOfOtherThingsTest {
                 .asString()
                 .contains(header, "write that price times the share");
     }
+
+    /** What a plan says that it brings to each field was read as a second list of products, whose names stood there twice. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "N (kg/ha)|P2O5 (kg/ha)|K2O (kg/ha)",
+                "Nitrogen (kg/ha)|Phosphate (kg/ha)|Potash (kg/ha)",
+                "N|P2O5|K2O",
+                "Nitrogen|Phosphate|Potash"
+            })
+    void nutrientsOnAFieldAreNoProducts(String nutrients) {
+        String[] three = nutrients.split("\\|");
+        FoundLists found = find(
+                new SheetOf("Plan")
+                        .row("Field", "Area (ha)", "Product", "Rate (kg/ha)", three[0], three[1], three[2])
+                        .row("Hill", 10, "Granules", 300, 60, 30, 30)
+                        .row("Moor", 4, "Granules", 300, 60, 30, 30),
+                new SheetOf("Products").row("Product", "Unit", "N %").row("Granules", "kg", 20));
+        assertThat(FoundIn.names(found.rows(Products.LIST), Products.PRODUCT)).containsExactly("Granules");
+        assertThat(found.rows(Products.LIST).has(Products.PHOSPHATE)).isFalse();
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(2);
+        assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+    }
+
+    /** Of slurry the analysis is by the cubic metre: no share by weight, and nothing to stop a dose in m3/ha. */
+    @Test
+    void phosphateInACubicMetreIsNoShare() {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", "Dose (m3/ha)", "P2O5 (kg/m3)", "Potash (kg/m3)")
+                .row("Slurry", "m3", 30, 1.2, 2.5));
+        assertThat(FoundIn.messages(found, Severity.STOP)).isEmpty();
+        assertThat(found.places().get(0).unrecognised()).containsExactly("P2O5 (kg/m3)", "Potash (kg/m3)");
+    }
+
+    /** How much of the product is mixed, which was taken for a content of two in a thousand. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Concentration (ml/100 L)", "Strength (L per 100 litres)", "Concentration, fl oz/gal"})
+    void whatIsMixedIsNoContent(String header) {
+        FoundLists found = find(new SheetOf("Products")
+                .row("Product", "Unit", "Dose (L/ha)", header)
+                .row("Alpha", "L", 1, 200));
+        assertThat(found.rows(Products.LIST).has(Products.ACTIVE_CONTENT)).isFalse();
+        assertThat(found.places().get(0).unrecognised()).containsExactly(header);
+    }
 }

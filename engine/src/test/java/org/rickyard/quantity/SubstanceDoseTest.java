@@ -75,7 +75,20 @@ class SubstanceDoseTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"N", "N (%)", "Rate (kg/ha)", "No. (kg/ha)", "Net (kg/ha)", "Yield (t/ha)", "Nozzles"})
+    @ValueSource(
+            strings = {
+                "N",
+                "N (%)",
+                "N required (kg/ha)",
+                "N needed (kg/ha)",
+                "N max (kg/ha)",
+                "Soil N (kg/ha)",
+                "Rate (kg/ha)",
+                "No. (kg/ha)",
+                "Net (kg/ha)",
+                "Yield (t/ha)",
+                "Nozzles"
+            })
     void otherHeadersNameNone(String header) {
         assertThat(SubstanceDose.inHeader(header)).isEmpty();
     }

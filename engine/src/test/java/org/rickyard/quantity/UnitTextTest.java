@@ -53,7 +53,7 @@ class UnitTextTest {
                 Arguments.of("t/ha, tonnes per hectare, t fresh/ha", Units.T_PER_HA),
                 Arguments.of("t DM/ha, tonnes DM per hectare, t dry matter/ha", Units.T_DM_PER_HA),
                 Arguments.of("kg DM/ha", Units.KG_DM.over(Units.HA)),
-                Arguments.of("%, per cent, percent, pct", Units.PERCENT),
+                Arguments.of("%, per cent, percent, pct, % w/w, %w/w, % by weight", Units.PERCENT),
                 Arguments.of("% DM", Units.PERCENT_DM),
                 Arguments.of("g/kg", Units.PER_MILLE),
                 Arguments.of("s, sec, seconds", Units.S),

@@ -15,6 +15,10 @@ import org.rickyard.lists.text.Words;
 
 /** What a header says beside the name of a column: nothing, its unit or basis, or what makes it another thing. */
 final class BesideName {
+    /** So many litres or the like in something. */
+    private static final Pattern OF_VOLUME = Pattern.compile(
+            "(?i)\\W*(?:ml|cc|l|lit(?:re|er)s?|fl\\.? ?oz|oz|pints?|pt|qts?|gal(?:lon)?s?) ?(?:/|per |in ).*");
+
     private static final Pattern DAYS = Pattern.compile("(?i)\\bdays\\b");
 
     /** Whether a header, of which its first {@code count} words name a column, is another thing by its rest. */
@@ -23,26 +27,26 @@ final class BesideName {
     }
 
     /** What makes another thing of a header that only some columns have to fear. */
-    private static final Map<ColumnSpec, OtherThing> OTHER_THINGS = Map.of(
-            Machines.ROAD_SPEED_LADEN,
-            BesideName::isTimeOnTheRoad,
-            Machines.ROAD_SPEED_EMPTY,
-            BesideName::isTimeOnTheRoad,
+    private static final Map<ColumnSpec, OtherThing> OTHER_THINGS = Map.ofEntries(
+            Map.entry(Machines.ROAD_SPEED_LADEN, BesideName::isTimeOnTheRoad),
+            Map.entry(Machines.ROAD_SPEED_EMPTY, BesideName::isTimeOnTheRoad),
             // "Cost/ha" is what a spraying costs, and no price of the product.
-            Products.PRICE,
-            (header, count, rest) -> SaidUnit.isPerArea(rest),
+            Map.entry(Products.PRICE, (header, count, rest) -> SaidUnit.isPerArea(rest)),
+            // "Phosphate (kg/ha)" is what is spread, and "(kg/m3)" of a slurry no share by weight.
+            Map.entry(Products.NITROGEN, (header, count, rest) -> SaidUnit.isPerArea(rest)),
+            Map.entry(Products.PHOSPHATE, isInAnotherUnitThan(Products.PHOSPHATE)),
+            Map.entry(Products.POTASH, isInAnotherUnitThan(Products.POTASH)),
+            // "Concentration (ml/100 L)" is how much of the product is mixed.
+            Map.entry(
+                    Products.ACTIVE_CONTENT,
+                    (header, count, rest) -> OF_VOLUME.matcher(rest).matches()),
             // "Trees/ha" and "Trees per row" are not those of the field; "Trees (ha)" and "Trees %" are no count.
-            Fields.TREES,
-            (header, count, rest) -> SaidUnit.isBasis(rest) || isFigure(header, count, rest),
+            Map.entry(Fields.TREES, (header, count, rest) -> SaidUnit.isBasis(rest) || isFigure(header, count, rest)),
             // "Pump size (hp)" is no flow, "Round trip (km)" no time and "DM clamped (t)" no share.
-            Machines.PUMP_FLOW,
-            isInAnotherUnitThan(Machines.PUMP_FLOW),
-            Machines.ROUND_TIME,
-            isInAnotherUnitThan(Machines.ROUND_TIME),
-            Fields.DM_AT_CUTTING,
-            isInAnotherUnitThan(Fields.DM_AT_CUTTING),
-            Fields.DM_AT_ENSILING,
-            isInAnotherUnitThan(Fields.DM_AT_ENSILING));
+            Map.entry(Machines.PUMP_FLOW, isInAnotherUnitThan(Machines.PUMP_FLOW)),
+            Map.entry(Machines.ROUND_TIME, isInAnotherUnitThan(Machines.ROUND_TIME)),
+            Map.entry(Fields.DM_AT_CUTTING, isInAnotherUnitThan(Fields.DM_AT_CUTTING)),
+            Map.entry(Fields.DM_AT_ENSILING, isInAnotherUnitThan(Fields.DM_AT_ENSILING)));
 
     private final ListSpec spec;
     private final KnownHeaders known;

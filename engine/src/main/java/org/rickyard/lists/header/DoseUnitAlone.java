@@ -2,6 +2,7 @@ package org.rickyard.lists.header;
 
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.rickyard.lists.ColumnSpec;
@@ -32,19 +33,21 @@ final class DoseUnitAlone {
      * Reads such a header as the dose, where no header is certain to be it and only one is such a unit.
      *
      * @param allSpreading whether all work of the list is spreading
+     * @param counted told the column of the sheet whose header names what the dose counts
      */
-    void apply(HeaderRow.Match match, Heading[] headings, BooleanSupplier allSpreading) {
+    void apply(HeaderRow.Match match, Heading[] headings, BooleanSupplier allSpreading, IntConsumer counted) {
         ColumnSpec dose = RatesOfProduct.doseWanting(match.with(headings));
         if (dose == null) {
             return;
         }
         int place = only(match, headings, DoseUnitAlone::isForSoMany);
         if (place < 0 && match.places(dose == Jobs.DOSE ? Jobs.PRODUCT : Mixes.PRODUCT) > 0) {
-            int counted = only(
+            int named = only(
                     match, headings, header -> !SubstanceDose.inHeader(header).isEmpty());
-            if (counted >= 0) {
-                String unit = SubstanceDose.inHeader(headers[match.firstColumn() + counted]);
-                headings[counted] = new Heading(List.of(dose), unit, 2, false, null);
+            if (named >= 0) {
+                String unit = SubstanceDose.inHeader(headers[match.firstColumn() + named]);
+                headings[named] = new Heading(List.of(dose), unit, 2, false, null);
+                counted.accept(match.firstColumn() + named);
                 return;
             }
         }

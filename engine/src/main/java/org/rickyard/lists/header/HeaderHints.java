@@ -85,7 +85,8 @@ public final class HeaderHints {
         refsThatNothingFollows(match, headings);
         ratesOfSpreading(match, headings);
         rateBesideWater(match, headings);
-        new DoseUnitAlone(headers).apply(match, headings, () -> isAllSpreading(match));
+        new DoseUnitAlone(headers)
+                .apply(match, headings, () -> isAllSpreading(match), column -> noteCounted(column, match));
         KindsOfProduct kinds = new KindsOfProduct(grid, headerRow, headers, findings);
         kinds.apply(match, headings);
         kinds.partDoses(match, headings);
@@ -389,6 +390,15 @@ public final class HeaderHints {
             numbers += kind == Grid.Kind.NUMBER ? 1 : 0;
         }
         return numbers > 0;
+    }
+
+    /** "N (kg/ha)" beside a product may be what the crop is to have, of which this product gives but a part. */
+    private void noteCounted(int sheetColumn, HeaderRow.Match match) {
+        note(
+                sheetColumn,
+                " is read as the Dose of " + match.vocabulary().spec().name()
+                        + ": what of it the product of the row brings. If it is what the crop needs or has in all, rename"
+                        + " it.");
     }
 
     private void note(int sheetColumn, String what) {

@@ -98,9 +98,9 @@ public final class HeaderRow {
     private static final List<ColumnSpec> OF_JOBS_ALONE =
             List.of(Jobs.WATER_VOLUME, Jobs.OPERATION, Jobs.MIX, Jobs.EARLIEST);
 
-    /** Nitrogen among them: a plan of what is spread where tells it too, in kg/ha. */
-    private static final List<ColumnSpec> OF_ANY_DOSE =
-            List.of(Products.PRODUCT, Products.UNIT, Products.DOSE, Products.NITROGEN);
+    /** Nutrients among them: a plan of what is spread where tells them too, in kg/ha. */
+    private static final List<ColumnSpec> OF_ANY_DOSE = List.of(
+            Products.PRODUCT, Products.UNIT, Products.DOSE, Products.NITROGEN, Products.PHOSPHATE, Products.POTASH);
 
     /** One header row may serve these at once, so that another's headers say nothing against them. */
     private static final List<ListSpec> OF_FLAT_LISTS = List.of(Fields.LIST, Jobs.LIST, Cuts.LIST);
@@ -164,6 +164,11 @@ public final class HeaderRow {
     /** Whether a title makes a list of machines of fewer headers than are hardly there by chance. */
     private static boolean isToldBy(TypeInTitle title, Match match) {
         return title != null && match.vocabulary().spec() == Machines.LIST && title.isOf(match);
+    }
+
+    /** Whether the title alone makes a list of machines of so few headers. */
+    public boolean isByTitleAlone(Match match) {
+        return isToldBy(title, match) && match.matched() < HARDLY_BY_CHANCE && !match.holds(Machines.TYPE);
     }
 
     /** The same for a list by its declaration; null if it is not looked for. */

@@ -77,11 +77,19 @@ public final class NoLists {
     /** Whether a header is "Date", and what stands under the kind of the machines names one twice. */
     private boolean isDatedAgain(HeaderRow.Match match, int headerRow) {
         boolean dated = false;
-        boolean again = false;
         for (int i = 0; i < match.headings().length; i++) {
             int column = match.firstColumn() + i;
             dated |= grid.kind(headerRow, column) == Grid.Kind.TEXT
                     && Words.holds(Words.normal(grid.text(headerRow, column)), "date");
+        }
+        return dated && comesAgain(match, headerRow);
+    }
+
+    /** Whether what stands under the kind of the machines names one twice. */
+    public boolean comesAgain(HeaderRow.Match match, int headerRow) {
+        boolean again = false;
+        for (int i = 0; i < match.headings().length; i++) {
+            int column = match.firstColumn() + i;
             Heading heading = match.headings()[i];
             if (heading != null
                     && heading.isCertain()
@@ -93,7 +101,7 @@ public final class NoLists {
                 again |= new HashSet<>(names).size() < names.size();
             }
         }
-        return dated && again;
+        return again;
     }
 
     private static boolean hasNoFigures(HeaderRow.Match match) {

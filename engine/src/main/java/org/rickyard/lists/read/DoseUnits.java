@@ -46,7 +46,7 @@ final class DoseUnits {
         if (header instanceof DoseText.Known known && known.isFull()) {
             return agrees(known, row)
                     ? new UnitInRow(known.unit(), known.productUnit(), null, null)
-                    : UnitInRow.asked("The header says " + rest + " and the row says " + word + ": make them agree.");
+                    : disagree(rest, word);
         }
         if (header instanceof DoseText.Ambiguous ambiguous) {
             return UnitInRow.asked(ambiguous.question());
@@ -55,7 +55,7 @@ final class DoseUnits {
             return UnitInRow.asked(ambiguous.question());
         }
         if (header instanceof DoseText.Known && row instanceof DoseText.Known && !isSameAmount(rest, word)) {
-            return UnitInRow.asked("The header says " + rest + " and the row says " + word + ": make them agree.");
+            return disagree(rest, word);
         }
         if (row instanceof DoseText.Known known && known.isFull()) {
             return new UnitInRow(known.unit(), known.productUnit(), null, null);
@@ -106,6 +106,9 @@ final class DoseUnits {
         Optional<Unit> row = SubstanceDose.read(SaidUnit.isBasis(rest) ? word + Basis.of(rest) : word, customary)
                 .or(() -> SubstanceDose.read(word, customary));
         if (header.isEmpty()) {
+            if (row.isPresent() && DoseText.read(rest, customary) instanceof DoseText.Known known && known.isFull()) {
+                return disagree(rest, word);
+            }
             return row.filter(unit -> rest.isEmpty() || SaidUnit.isBasis(rest))
                     .map(UnitInRow::of)
                     .orElse(null);
@@ -117,9 +120,11 @@ final class DoseUnits {
                 || column.equals(Products.DOSE)
                         && DoseText.read(word, customary) instanceof DoseText.Known known
                         && !known.isFull();
-        return agrees
-                ? UnitInRow.of(unit)
-                : UnitInRow.asked("The header says " + rest + " and the row says " + word + ": make them agree.");
+        return agrees ? UnitInRow.of(unit) : disagree(rest, word);
+    }
+
+    private static UnitInRow disagree(String header, String row) {
+        return UnitInRow.asked("The header says " + header + " and the row says " + row + ": make them agree.");
     }
 
     /** Whether an amount is in ounces, pints, pounds or the like, which are hardly dosed by the hectare. */

@@ -17,6 +17,7 @@ import org.rickyard.lists.Products;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 import org.rickyard.quantity.DoseText;
+import org.rickyard.quantity.SubstanceDose;
 import org.rickyard.quantity.Unit;
 import org.rickyard.quantity.Units;
 
@@ -71,8 +72,6 @@ final class DosesOfOneProduct {
             UnitInRow at = doses.at(row);
             if (rows.gives(place.dose(), row)
                     && at.assumed() == null
-                    // What counts the active ingredient or nutrient says nothing of figures that count the product.
-                    && !at.unit().isCompatible(Units.SUBSTANCE_DOSE)
                     && !at.unit().isSameScale(Units.DOSE)) {
                 add(
                         rows.text(place.product(), row),
@@ -85,12 +84,17 @@ final class DosesOfOneProduct {
     private void takeUnits() {
         ListRows products = lists.get(Products.LIST.name());
         for (int row = 0; products.has(Products.UNIT) && row < products.size(); row++) {
-            if (products.gives(Products.UNIT, row)
-                    && DoseText.read(products.text(Products.UNIT, row), customary) instanceof DoseText.Known known
+            if (!products.gives(Products.UNIT, row)) {
+                continue;
+            }
+            String product = products.text(Products.PRODUCT, row);
+            String text = products.text(Products.UNIT, row);
+            CellAddress cell = products.address(Products.UNIT, row).orElseThrow();
+            SubstanceDose.read(text, customary).ifPresent(unit -> add(product, new Said(cell, unit, null)));
+            if (DoseText.read(text, customary) instanceof DoseText.Known known
                     && !known.unit().isSameScale(Units.PRODUCT_UNIT)
                     && !known.unit().isSameScale(Units.DOSE)) {
-                CellAddress cell = products.address(Products.UNIT, row).orElseThrow();
-                add(products.text(Products.PRODUCT, row), new Said(cell, known.unit(), known.productUnit()));
+                add(product, new Said(cell, known.unit(), known.productUnit()));
             }
         }
     }

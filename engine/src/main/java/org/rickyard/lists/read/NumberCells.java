@@ -66,7 +66,7 @@ final class NumberCells implements CellReader {
 
     /** The number of a cell that holds one. */
     State number(CellRead cell) {
-        UnitInRow at = cell.unit();
+        UnitInRow at = contentInPercent(cell).orElse(cell.unit());
         Unit unit = at == null ? cell.binding().unit().unit() : at.unit();
         if (at != null && at.question() != null) {
             cell.asked(at.question());
@@ -108,6 +108,19 @@ final class NumberCells implements CellReader {
             return State.ASKED;
         }
         return unit == null || cell.isPossible(value, unit) ? State.GIVEN : State.IMPOSSIBLE;
+    }
+
+    /** What a product holds, where the cell alone says that it is a share: its header says no unit. */
+    private Optional<UnitInRow> contentInPercent(CellRead cell) {
+        boolean share = spec.equals(Products.ACTIVE_CONTENT)
+                && cell.binding().rest().isEmpty()
+                && cell.format() == Grid.Format.PERCENT;
+        if (!share) {
+            return Optional.empty();
+        }
+        UnitInRow percent = written.computeIfAbsent("%", key -> UnitInRow.of(Units.PERCENT));
+        cell.inUnit(percent);
+        return Optional.of(percent);
     }
 
     /** Whether a header in feet says inches as well: what stands behind the point is then as likely those. */

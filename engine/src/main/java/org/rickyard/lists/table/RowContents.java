@@ -2,7 +2,10 @@ package org.rickyard.lists.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Grid;
@@ -140,20 +143,38 @@ final class RowContents {
 
     /** Whether it counts the columns from the first on, as forms do under their headers: 1, 2, 3 or (a), (b), (c). */
     boolean numbersColumns(int row) {
+        return numbersColumns(row, UnaryOperator.identity(), Integer::toString)
+                || numbersColumns(
+                        row, text -> text.toLowerCase(Locale.ROOT), count -> Character.toString('a' + count - 1));
+    }
+
+    private boolean numbersColumns(int row, UnaryOperator<String> written, IntFunction<String> mark) {
         int count = 0;
+        int first = table.firstColumn;
         for (int column = table.firstColumn; column <= table.lastColumn; column++) {
             if (table.headers[column] == null && isBlank(row, column)) {
                 continue;
             }
-            String text = COLUMN_MARKS.matcher(Words.trim(text(row, column))).replaceAll("");
+            first = count == 0 ? column : first;
             count++;
-            boolean counts = text.equals(Integer.toString(count))
-                    || text.length() == 1 && Character.toLowerCase(text.charAt(0)) == 'a' + count - 1;
-            if (!counts) {
+            if (!written.apply(bare(row, column)).equals(mark.apply(count))) {
                 return false;
             }
         }
-        return count >= LEAST_NUMBERED;
+        return count >= LEAST_NUMBERED && !written.apply(below(row, first)).equals(mark.apply(2));
+    }
+
+    /** What the next filled cell below says: under a field called 1 there is one called 2. */
+    private String below(int row, int column) {
+        int below = row + 1;
+        while (below < grid.rows() && isBlank(below, column)) {
+            below++;
+        }
+        return below < grid.rows() ? bare(below, column) : "";
+    }
+
+    private String bare(int row, int column) {
+        return COLUMN_MARKS.matcher(Words.trim(text(row, column))).replaceAll("");
     }
 
     /** Words where this list has figures, and no figures: the header of a table this engine does not know. */

@@ -365,7 +365,17 @@ public final class TableFinder {
     }
 
     private boolean isNoList(HeaderRow.Match match, int row, List<Vocabulary> named) {
-        Optional<String> why = noLists.why(match, row, named.contains(match.vocabulary()));
+        boolean byName = named.contains(match.vocabulary());
+        if (!byName && headerRow.isByTitleAlone(match) && noLists.comesAgain(match, row)) {
+            findings.add(Finding.caution(
+                    new CellAddress(grid.sheet(), row, match.firstColumn()),
+                    "This could be a list of Machines, by " + Words.quoted(title.title())
+                            + ", but its names come again, so"
+                            + " it is taken for a record of what they did and not read. If it is one, give each machine its"
+                            + " own name."));
+            return true;
+        }
+        Optional<String> why = noLists.why(match, row, byName);
         why.ifPresent(
                 text -> findings.add(Finding.note(new CellAddress(grid.sheet(), row, match.firstColumn()), text)));
         return why.isPresent();

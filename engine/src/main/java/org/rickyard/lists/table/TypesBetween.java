@@ -20,7 +20,7 @@ public final class TypesBetween {
 
     /**
      * Reads a row that holds nothing but one text as such a line. Where the first line stands below the header, all are
-     * taken for one, whether the type is known or not; otherwise those that name one.
+     * taken for one, whether the type is known or not; otherwise those that name one, and all that come after one.
      *
      * @return whether it is one
      */
@@ -41,7 +41,7 @@ public final class TypesBetween {
         Optional<TypeInTitle> type =
                 TypeInTitle.of(table.grid.text(row, column), new CellAddress(table.grid.sheet(), row, column));
         boolean below = table.title.cell() != null && table.title.cell().row() > table.headerRow;
-        if (!below && type.filter(TypeInTitle::several).isEmpty()) {
+        if (!below && table.types.isEmpty() && type.filter(TypeInTitle::several).isEmpty()) {
             return false;
         }
         table.types.put(row, type);

@@ -29,7 +29,9 @@ public record NumberedText(Style style, List<Integer> count, String rest) {
             Pattern.compile("[(\\[]?(?:(?i)q(?:uestion)?\\.? ?|# ?)?(\\d{1,3}(?:\\.\\d{1,2})*)"
                     + "(?:[.)\\]:]+\\s*|\\s*[–—-]\\s*|\\s+)(?=[\\p{L}%(])");
 
-    private static final String MARK = "(?:[.)\\]:]+\\s*|\\s+[–—-]\\s*)(?=[\\p{L}%(])";
+    /** Behind a letter; "a.i." is none with a text behind it. */
+    private static final String MARK = "(?:[.)\\]:]+\\s*|\\s+[–—-]\\s*)(?=[\\p{L}%(])(?!\\p{L}\\.)";
+
     private static final Pattern LETTER = Pattern.compile("[(\\[]?(?:(?i)q\\.? ?)?([A-Za-z])" + MARK);
     private static final Pattern ROMAN = Pattern.compile("[(\\[]?([ivxIVX]{1,4})" + MARK);
 

@@ -65,7 +65,8 @@ class NumberedHeadersTest {
                 "2. Field|1. Area",
                 "1. Field|Area",
                 "3 m boom|3 m bar",
-                "Field 1|Field 2"
+                "Field 1|Field 2",
+                "a.i. (g/L)|b. Dose"
             })
     void numbersThatMeanSomethingStay(String row) {
         String[] headers = row.split("\\|");

@@ -139,4 +139,23 @@ class TypeInTitleTest {
         assertThat(machines.gives(Machines.BODY_VOLUME, 0)).isFalse();
         assertThat(machines.gives(Machines.TANK, 1)).isFalse();
     }
+
+    /** Who drove which, and at what settings: the machines stood there twice, and in their own list once more. */
+    @Test
+    void aSheetWhoseNamesComeAgainIsARecord() {
+        FoundLists found = find(
+                new SheetOf("Sprayers")
+                        .row("Sprayer", "Pressure (bar)", "Speed (km/h)")
+                        .row("Long boom", 2, 12)
+                        .row("Long boom", 3, 10),
+                new SheetOf("Machines")
+                        .row("Machine", "Type", "Working width (m)", "Speed (km/h)")
+                        .row("Long boom", "sprayer", 24, 12));
+        assertThat(found.rows(Machines.LIST).size()).isEqualTo(1);
+        assertThat(messages(found, Severity.STOP)).isEmpty();
+        assertThat(messages(found, Severity.CAUTION))
+                .singleElement()
+                .asString()
+                .contains("by \"Sprayers\", but its names come again", "a record");
+    }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.FoundLists;
@@ -49,5 +50,25 @@ class ColumnNumbersTest {
                 .row(1, 2, "grass")
                 .row(2, 2.4, "grass"));
         assertThat(names(found.rows(Fields.LIST), Fields.FIELD)).containsExactly("1", "2");
+    }
+
+    /** Fields that are numbered, the first of two hectares on a slope of three per cent. */
+    @ParameterizedTest
+    @MethodSource("firstRows")
+    void aRowBelowWhichTheNamesGoOnIsARow(List<Object> first, Object second) {
+        FoundLists found = find(new SheetOf("Land")
+                .row("Field", "Area (ha)", "Slope (%)")
+                .row(first.toArray())
+                .row(second, 4, 6));
+        assertThat(found.rows(Fields.LIST).size()).isEqualTo(2);
+        assertThat(found.rows(Fields.LIST).number(Fields.AREA, 0)).isEqualTo(2);
+    }
+
+    static Stream<Arguments> firstRows() {
+        return Stream.of(
+                Arguments.of(List.of(1, 2, 3), 2),
+                Arguments.of(List.of("1", 2, 3), "2"),
+                Arguments.of(List.of("A", 2, 3), "Top"),
+                Arguments.of(List.of("A", 2, 3), "B"));
     }
 }

@@ -80,4 +80,23 @@ class TypesBetweenTest {
                 .row("B", "muck spreader", 6, 12));
         assertThat(names(found.rows(Machines.LIST), Machines.TYPE)).containsExactly("mower", "muck spreader");
     }
+
+    /** Below a title over the headers a line that says no type was a machine, and what stood under it of the type above. */
+    @Test
+    void afterALineOfATypeOneThatSaysNoneIsALineToo() {
+        FoundLists found = find(new SheetOf("Machines")
+                .row("Mowers")
+                .row(HEADERS)
+                .row("A", 3, 10)
+                .row("Rakes")
+                .row("B", 6, 12)
+                .row("Odds and ends")
+                .row("C", 2, 5));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(names(machines, Machines.MACHINE)).containsExactly("A", "B");
+        assertThat(messages(found, Severity.CAUTION))
+                .singleElement()
+                .asString()
+                .startsWith("\"Odds and ends\" stands over 1 machine and names no one type");
+    }
 }

@@ -194,4 +194,70 @@ class DosesByContentTest {
                 spread(row("Product", "Unit", "Active ingredient"), row("Stuff", "kg", "some acid"), "Dose (kg/ha)", 3);
         assertThat(worked.messages()).noneMatch(message -> message.contains("some acid"));
     }
+
+    /** Under "Dose (kg/ha)" the 100 of a row whose unit is kg N/ha was taken for kilograms of product. */
+    @Test
+    void aHeaderAndARowThatCountDifferentThingsAreAsked() {
+        SeasonBook.Worked worked = book().sheet("Products", row("Product", "Unit", "N %"), row("Stuff", "kg", 20))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Product", "Dose (kg/ha)", "Dose unit"),
+                        row("Hill", "spread", "Spinner", "Stuff", 100, "kg N/ha"))
+                .run();
+        assertThat(worked.messages())
+                .anyMatch(message -> message.contains("The header says kg/ha and the row says kg N/ha"));
+        assertNoProduct(worked);
+    }
+
+    /** A bare dose of what is dosed by its content elsewhere may count the one or the other. */
+    @Test
+    void aBareDoseBesideOneByContentIsAsked() {
+        SeasonBook.Worked byDose =
+                spread(row("Product", "Unit", "N %", "Dose (kg N/ha)"), row("Stuff", "kg", 20, 100), "Dose", 120);
+        assertThat(byDose.messages()).anyMatch(message -> message.contains("is this in kg N/ha too?"));
+        assertNoProduct(byDose);
+        SeasonBook.Worked byUnit =
+                spread(row("Product", "Unit", "Active content (%)"), row("Stuff", "g ai/ha", 20), "Dose", 120);
+        assertThat(byUnit.messages()).anyMatch(message -> message.contains("is this in g a.i./ha too?"));
+        assertNoProduct(byUnit);
+    }
+
+    private static void assertNoProduct(SeasonBook.Worked worked) {
+        assertThat(worked.results())
+                .filteredOn(one -> one.id().equals("product-spread"))
+                .isNotEmpty()
+                .allSatisfy(one -> assertThat(one.number()).isEmpty());
+    }
+
+    /** What a header alone is taken for is told, and what crops need is not taken for what a product brings. */
+    @Test
+    void aHeaderThatNamesTheNutrientIsToldAndOneOfNeedIsNoDose() {
+        Object[] headers = row("Product", "Unit", "N %", "Dose (kg/ha)");
+        Object[] product = row("Stuff", "kg", 20, 150);
+        assertThat(spread(headers, product, "N (kg/ha)", 100).messages())
+                .anyMatch(message -> message.contains("\"N (kg/ha)\" is read as the Dose of Jobs"));
+        SeasonBook.Worked needed = spread(headers, product, "N required (kg/ha)", 180);
+        assertThat(given(needed, "product-spread")).isCloseTo(150 * Units.AC.convert(10, Units.HA), within(1e-9));
+        assertThat(needed.messages()).anyMatch(message -> message.contains("N required (kg/ha)"));
+    }
+
+    /** Beside P2O5 and K2O a lone N is nitrogen. */
+    @Test
+    void nBesideTheOtherNutrientsIsNitrogen() {
+        SeasonBook.Worked worked = spread(
+                row("Product", "Unit", "N", "P2O5", "K2O"), row("Stuff", "kg", 20, 10, 10), "Dose (kg N/ha)", 100);
+        assertThat(given(worked, "product-spread")).isCloseTo(500 * Units.AC.convert(10, Units.HA), within(1e-9));
+    }
+
+    /** A content that its cell shows as per cent says its unit, though its header does not. */
+    @Test
+    void aContentShownAsPerCentIsAShare() {
+        SeasonBook.Worked worked = spread(
+                row("Product", "Unit", "Active content"),
+                row("Stuff", "kg", new SeasonBook.Shown(0.05, "0%")),
+                "Dose (lb ai/ac)",
+                10);
+        assertThat(Units.KG.convert(given(worked, "product-spread"), Units.LB)).isCloseTo(2000, within(1e-9));
+        assertThat(worked.differences()).isEmpty();
+    }
 }
