@@ -14,7 +14,6 @@ import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.plan.join.RowNumbers;
 import org.rickyard.plan.table.Candidate;
-import org.rickyard.plan.table.CautionRule;
 import org.rickyard.plan.table.Names;
 import org.rickyard.plan.table.Role;
 import org.rickyard.plan.table.RowSources;
@@ -201,25 +200,9 @@ final class MeasuredInputs {
                         new Expr.Total(measured.table(), measured.found(), measured.key(), measured.key(), true)));
                 columns.add(new TableColumn.Calculated(measured.reckoned(), false));
             } else {
-                columns.add(rewritten(column, blank));
+                columns.add(column);
             }
         }
-        return new TableSpec(
-                spec.id(),
-                spec.sheet(),
-                spec.title(),
-                spec.grain(),
-                List.copyOf(columns),
-                spec.totals(),
-                spec.cautions(),
-                spec.rules().stream()
-                        .map(rule -> new CautionRule(rule.severity(), blank.in(rule.when()), rule.text()))
-                        .toList());
-    }
-
-    private static TableColumn rewritten(TableColumn column, BlankMeaning blank) {
-        return column instanceof TableColumn.Calculated calculated
-                ? calculated.by(blank.in(calculated.formula().expr()))
-                : column;
+        return spec.with(columns, blank);
     }
 }

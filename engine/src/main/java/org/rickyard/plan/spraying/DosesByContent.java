@@ -12,7 +12,6 @@ import org.rickyard.formula.Symbol;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Products;
 import org.rickyard.plan.table.Candidate;
-import org.rickyard.plan.table.CautionRule;
 import org.rickyard.plan.table.LinkCells;
 import org.rickyard.plan.table.Names;
 import org.rickyard.plan.table.Role;
@@ -78,26 +77,11 @@ final class DosesByContent {
                 columns.add(new TableColumn.Link(Quantities.SUBSTANCE_DOSE, places, true));
                 columns.addAll(CONTENT);
                 columns.add(SprayColumns.step(reckoned));
-            } else if (column.symbol().equals(Quantities.PRODUCT_DENSITY)) {
-                continue;
-            } else {
-                columns.add(
-                        column instanceof TableColumn.Calculated calculated
-                                ? calculated.by(blank.in(calculated.formula().expr()))
-                                : column);
+            } else if (!column.symbol().equals(Quantities.PRODUCT_DENSITY)) {
+                columns.add(column);
             }
         }
-        return new TableSpec(
-                spec.id(),
-                spec.sheet(),
-                spec.title(),
-                spec.grain(),
-                List.copyOf(columns),
-                spec.totals(),
-                spec.cautions(),
-                spec.rules().stream()
-                        .map(rule -> new CautionRule(rule.severity(), blank.in(rule.when()), rule.text()))
-                        .toList());
+        return spec.with(columns, blank);
     }
 
     /** Tells the sources, row by row, of what the dose counts the kilograms; whether of any row it does. */

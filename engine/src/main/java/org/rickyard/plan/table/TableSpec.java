@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.rickyard.formula.BlankMeaning;
 import org.rickyard.formula.Inputs;
 import org.rickyard.formula.Symbol;
 
@@ -50,6 +51,22 @@ public record TableSpec(
     /** The same with other columns. */
     public TableSpec with(List<TableColumn> others) {
         return new TableSpec(id, sheet, title, grain, List.copyOf(others), totals, cautions, rules);
+    }
+
+    /**
+     * The same with other columns, some of which find what used to be typed from several cells: formulas and rules that ask
+     * whether it is blank ask for those.
+     */
+    public TableSpec with(List<TableColumn> others, BlankMeaning blank) {
+        List<TableColumn> rewritten = others.stream()
+                .map(column -> column instanceof TableColumn.Calculated calculated
+                        ? calculated.by(blank.in(calculated.formula().expr()))
+                        : column)
+                .toList();
+        List<CautionRule> asked = rules.stream()
+                .map(rule -> new CautionRule(rule.severity(), blank.in(rule.when()), rule.text()))
+                .toList();
+        return new TableSpec(id, sheet, title, grain, rewritten, totals, cautions, asked);
     }
 
     /** The column of a symbol. */

@@ -46,13 +46,6 @@ public final class ContentDose {
             .possible(Quantities.SPREAD_DOSE.possible())
             .decimals(3);
 
-    private static final Source CROPWATCH = Source.published(
-            "University of Nebraska-Lincoln CropWatch 2016, Setting the Sprayer Flow Rate for Non-Water Solutions:"
-                    + " 75 lb of nitrogen from 28 % at 10.65 lb/gal are 25.151 gal");
-    private static final Source DUST =
-            Source.published("US Army MD0173: 10 lb an acre of what is in a dust of 5 % are 200 lb of dust");
-    private static final Source EMULSION = Source.published(
-            "US Army MD0173: 0.3 lb an acre of what is in an emulsion of 6 % at 8.34 lb/gal are 0.6 gal");
     private static final Source EXERCISE = Source.published(
             "Extension calibration exercise 7a: 3 lb of active ingredient an acre from 8 lb/gal are 3 pt");
 
@@ -95,22 +88,22 @@ public final class ContentDose {
                                     List.of(new Condition.Blank(SHARE), Condition.is(OF, Substance.ACTIVE.words()))),
                             byVolume(WANTED.over(PER_LITRE)),
                             byVolume(WANTED.over(value(PRODUCT_DENSITY).times(SHARE))))),
-            CROPWATCH,
+            SpraySources.CROPWATCH,
             "the content from the label, of the very substance that the dose counts (acid and salt differ, P and P2O5"
                     + " too); a share is by weight. The label's own dose of product stands before any reckoning",
             List.of(
-                    WorkedExample.from(CROPWATCH)
+                    WorkedExample.from(SpraySources.CROPWATCH)
                             .with(PRODUCT_UNIT, "L")
                             .with(Quantities.SUBSTANCE_DOSE, 75, POUNDS)
                             .with(SHARE, 28)
                             .with(PRODUCT_DENSITY, 10.65, PER_GALLON)
                             .gives(25.151, GALLONS, 3),
-                    WorkedExample.from(DUST)
+                    WorkedExample.from(SpraySources.DUST)
                             .with(PRODUCT_UNIT, "kg")
                             .with(Quantities.SUBSTANCE_DOSE, 10, POUNDS)
                             .with(SHARE, 5)
                             .gives(200, POUNDS_OF_PRODUCT, 0),
-                    WorkedExample.from(EMULSION)
+                    WorkedExample.from(SpraySources.EMULSION)
                             .with(PRODUCT_UNIT, "L")
                             .with(Quantities.SUBSTANCE_DOSE, 0.3, POUNDS)
                             .with(SHARE, 6)
@@ -149,7 +142,7 @@ public final class ContentDose {
                         WorkedExample.from(Source.commonPractice("a dose of product"))
                                 .with(typed, 2)
                                 .gives(2, Units.DOSE, 6),
-                        WorkedExample.from(DUST)
+                        WorkedExample.from(SpraySources.DUST)
                                 .with(OF, Substance.ACTIVE.words())
                                 .with(PRODUCT_DOSE, 200, POUNDS_OF_PRODUCT)
                                 .gives(200, POUNDS_OF_PRODUCT, 0)));

@@ -31,17 +31,14 @@ public final class LoadTest {
             .possible(Range.POSITIVE)
             .decimals(0);
 
-    private static final Source FLORIDA =
-            Source.published("University of Florida, UF00067504, table 1: 20 lb on 10 × 435 ft are 200 lb an acre");
-
     /** {@code load-area}: distance × width. */
     public static final Formula AREA_OF_LOAD = new Formula(
             "load-area",
             LOAD_AREA,
             value(LOAD_DISTANCE).times(WORKING_WIDTH),
-            FLORIDA,
+            SpraySources.FLORIDA,
             "width between bouts, not the throw; the load spread evenly from full to empty, once over the ground",
-            List.of(WorkedExample.from(FLORIDA)
+            List.of(WorkedExample.from(SpraySources.FLORIDA)
                     .with(LOAD_DISTANCE, 435, Units.FT)
                     .with(WORKING_WIDTH, 10, Units.FT)
                     .gives(4350, Units.FT.pow(2), 0)));
@@ -51,10 +48,10 @@ public final class LoadTest {
             "load-spread-rate",
             BY_WEIGHT,
             value(PAYLOAD).over(LOAD_AREA),
-            FLORIDA,
+            SpraySources.FLORIDA,
             "a load weighed, not guessed by the size of the body",
             List.of(
-                    WorkedExample.from(FLORIDA)
+                    WorkedExample.from(SpraySources.FLORIDA)
                             .with(PAYLOAD, 20, Units.LB)
                             .with(LOAD_AREA, 4350, Units.FT.pow(2))
                             .gives(200, Units.LB.over(Units.AC), 0),

@@ -34,15 +34,8 @@ public final class Nitrogen {
             .possible(Range.NOT_NEGATIVE)
             .decimals(1);
 
-    private static final Source CROPWATCH = Source.published(
-            "University of Nebraska-Lincoln CropWatch 2016, Setting the"
-                    + " Sprayer Flow Rate for Non-Water Solutions: 28 % at 10.65 lb/gal is 2.982 lb a gallon, 75 lb in 25.151 gal");
     private static final Source GRANULES = Source.published(
             "University of Florida, UF00067504, table 1: 200 lb an acre of granules at 20 % are 40 lb of what is in them");
-    private static final Source DUST =
-            Source.published("US Army MD0173: 10 lb an acre of what is in a dust of 5 % are 200 lb of dust");
-    private static final Source EMULSION = Source.published(
-            "US Army MD0173: 0.3 lb an acre of what is in an emulsion of 6 % at 8.34 lb/gal are 0.6 gal");
 
     private static final String VALIDITY =
             "share by weight; where a label gives it by volume (kg in 100 L), divide that by"
@@ -79,28 +72,28 @@ public final class Nitrogen {
             "nitrogen-sprayed",
             SPRAYED,
             of(TankPlan.DOSE_USED),
-            CROPWATCH,
+            SpraySources.CROPWATCH,
             VALIDITY,
             List.of(
-                    WorkedExample.from(CROPWATCH)
+                    WorkedExample.from(SpraySources.CROPWATCH)
                             .with(PRODUCT_UNIT, "L")
                             .with(TankPlan.DOSE_USED, litres(25.151))
                             .with(PRODUCT_DENSITY, 10.65, PER_GALLON)
                             .with(NITROGEN_SHARE, 28)
                             .gives(75, PER_ACRE, 0),
-                    WorkedExample.from(CROPWATCH)
+                    WorkedExample.from(SpraySources.CROPWATCH)
                             .with(PRODUCT_UNIT, "L")
                             .with(TankPlan.DOSE_USED, litres(1))
                             .with(PRODUCT_DENSITY, 10.65, PER_GALLON)
                             .with(NITROGEN_SHARE, 28)
                             .gives(2.982, PER_ACRE, 3),
-                    WorkedExample.from(EMULSION)
+                    WorkedExample.from(SpraySources.EMULSION)
                             .with(PRODUCT_UNIT, "L")
                             .with(TankPlan.DOSE_USED, litres(0.6))
                             .with(PRODUCT_DENSITY, 8.34, PER_GALLON)
                             .with(NITROGEN_SHARE, 6)
                             .gives(0.3, PER_ACRE, 1),
-                    WorkedExample.from(DUST)
+                    WorkedExample.from(SpraySources.DUST)
                             .with(PRODUCT_UNIT, "kg")
                             .with(TankPlan.DOSE_USED, kilograms(200))
                             .with(NITROGEN_SHARE, 5)
@@ -111,7 +104,7 @@ public final class Nitrogen {
             "nitrogen-spread",
             SPREAD,
             of(SPREAD_DOSE),
-            CROPWATCH,
+            SpraySources.CROPWATCH,
             VALIDITY,
             List.of(
                     WorkedExample.from(GRANULES)
@@ -119,7 +112,7 @@ public final class Nitrogen {
                             .with(SPREAD_DOSE, kilograms(200))
                             .with(NITROGEN_SHARE, 20)
                             .gives(40, PER_ACRE, 0),
-                    WorkedExample.from(CROPWATCH)
+                    WorkedExample.from(SpraySources.CROPWATCH)
                             .with(PRODUCT_UNIT, "L")
                             .with(SPREAD_DOSE, litres(25.151))
                             .with(PRODUCT_DENSITY, 10.65, PER_GALLON)

@@ -13,6 +13,15 @@ final class SpraySources {
                     + " nozzle selection, forward speed, application rate (farm press)");
     static final Source FACTSHEET = Source.published(
             "Calculating Spray Application Information, Canadian provincial fact sheet (issuing body not shown)");
+    static final Source CROPWATCH = Source.published(
+            "University of Nebraska-Lincoln CropWatch 2016, Setting the"
+                    + " Sprayer Flow Rate for Non-Water Solutions: 28 % at 10.65 lb/gal is 2.982 lb a gallon, 75 lb in 25.151 gal");
+    static final Source DUST =
+            Source.published("US Army MD0173: 10 lb an acre of what is in a dust of 5 % are 200 lb of dust");
+    static final Source EMULSION = Source.published(
+            "US Army MD0173: 0.3 lb an acre of what is in an emulsion of 6 % at 8.34 lb/gal are 0.6 gal");
+    static final Source FLORIDA =
+            Source.published("University of Florida, UF00067504, table 1: 20 lb on 10 × 435 ft are 200 lb an acre");
     static final Source EXERCISE_3B =
             Source.published("Extension calibration exercise 3b: 30 GPA, 7 mph, 30 in; tips of 1.5 gpm want 9.9 mph");
     static final Source EXERCISE_7B =

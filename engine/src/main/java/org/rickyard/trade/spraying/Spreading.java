@@ -56,9 +56,6 @@ public final class Spreading {
             .possible(Range.POSITIVE)
             .decimals(1);
 
-    private static final Source FLORIDA =
-            Source.published("University of Florida, UF00067504, table 1: 20 lb on 10 × 435 ft are 200 lb an acre");
-
     /** More than this is unusual of what spreaders and drills are filled with from bags. */
     public static final Constant HIGH = new Constant(
             "spreading dose unusually high, above",
@@ -205,9 +202,9 @@ public final class Spreading {
             "spreader-test-rate",
             TESTED,
             value(TEST_WEIGHT).over(TEST_AREA),
-            FLORIDA,
+            SpraySources.FLORIDA,
             "the product that is to be spread, at the speed and setting of the work; width between bouts, not the throw",
-            List.of(WorkedExample.from(FLORIDA)
+            List.of(WorkedExample.from(SpraySources.FLORIDA)
                     .with(TEST_AREA, 4350, Units.FT.pow(2))
                     .with(TEST_WEIGHT, 20, Units.LB)
                     .gives(200, Units.LB.over(Units.AC), 0)));
