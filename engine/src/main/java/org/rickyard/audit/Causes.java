@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Inputs;
@@ -30,7 +31,12 @@ import org.rickyard.trade.cost.Prices;
  * these asks after row upon row of a run, and remembers what each expression needs. Not for several threads.
  */
 public final class Causes {
+    /** How a cause ends of which nothing more is to be said. */
+    private static final String MISSING = " missing";
+
     private final Set<Cause> found = new LinkedHashSet<>();
+    /** Where to type what a measure that is followed should have given. */
+    private Optional<CellAddress> typedInstead = Optional.empty();
     /** By the expression itself: the same one stands in every row. */
     private final Map<Expr, Plain> plain = new IdentityHashMap<>();
 
@@ -152,10 +158,8 @@ public final class Causes {
             } else {
                 if (e.otherwise() instanceof Expr.Ref other
                         && table.spec().column(other.symbol()).orElse(null) instanceof TableColumn.Joined) {
-                    // What another table has measured may as well be typed here.
-                    symbol(table, e.given(), row);
-                }
-                if (e.otherwise() instanceof Expr.Only) {
+                    eitherOf(table, e.given(), other, row);
+                } else if (e.otherwise() instanceof Expr.Only) {
                     plain(table, e.otherwise(), row, cell(table, e.given(), row));
                 } else {
                     expr(table, e.otherwise(), row);
@@ -180,17 +184,53 @@ public final class Causes {
         }
     }
 
+    /**
+     * What another table would have measured may as well be typed here: one cause that names both ways, so that nobody
+     * thinks that all of it is asked for. What is there and cannot be used comes before either.
+     */
+    private void eitherOf(ResultTable table, Symbol typed, Expr measured, int row) {
+        Set<Cause> before = new LinkedHashSet<>(found);
+        Optional<CellAddress> outer = typedInstead;
+        typedInstead = cell(table, typed, row);
+        found.clear();
+        expr(table, measured, row);
+        typedInstead = outer;
+        Set<Cause> lacking = new LinkedHashSet<>(found);
+        found.clear();
+        found.addAll(before);
+        Cause blank = typed(table, typed, row);
+        if (!lacking.stream().allMatch(Cause::isMissing)) {
+            lacking.removeIf(Cause::isMissing);
+            found.addAll(lacking);
+        } else if (!lacking.stream().allMatch(cause -> cause.what().endsWith(MISSING))) {
+            found.add(blank);
+        } else if (blank.what().endsWith(MISSING)) {
+            String parts = lacking.stream()
+                    .map(cause -> cause.what().substring(0, cause.what().length() - MISSING.length()))
+                    .collect(Collectors.joining(" and "));
+            found.add(new Cause(blank.what() + ": type it, or " + parts, blank.cell(), true));
+        } else {
+            found.addAll(lacking);
+        }
+    }
+
     /** @param typedHere where to type what the expression cannot find, if it says itself what to do */
     private void plain(ResultTable table, Expr expr, int row, Optional<CellAddress> typedHere) {
         Plain asked = plain.computeIfAbsent(expr, Plain::of);
         for (Requirement requirement : asked.requirements) {
             // A word that decides whether there is a meaning at all comes before any number.
             if (requirement.ofWords && !requirement.holds(table, row)) {
+                if (lacksMeasure(table, requirement, row)) {
+                    return;
+                }
                 boolean blank = true;
                 for (Symbol symbol : requirement.reads) {
                     blank &= !table.of(symbol).has(row);
                 }
-                found.add(new Cause(requirement.otherwise, typedHere.or(() -> cellOf(table, requirement, row)), blank));
+                found.add(new Cause(
+                        requirement.otherwise,
+                        typedHere.or(() -> typedInstead).or(() -> cellOf(table, requirement, row)),
+                        blank));
                 if (requirement.asksForAny()) {
                     typedBehind(table, requirement.reads, row);
                 }
@@ -210,6 +250,23 @@ public final class Causes {
                 found.add(new Cause(requirement.otherwise, cellOf(table, requirement, row)));
             }
         }
+    }
+
+    /** Whether what a condition reads is half measured: nothing is wrong there, but the other half is to be typed. */
+    private boolean lacksMeasure(ResultTable table, Requirement requirement, int row) {
+        Set<Cause> before = new LinkedHashSet<>(found);
+        found.clear();
+        for (Symbol symbol : requirement.reads) {
+            if (table.of(symbol).state(row) == Values.State.UNUSABLE
+                    && table.spec().column(symbol).orElse(null) instanceof TableColumn.Calculated) {
+                symbol(table, symbol, row);
+            }
+        }
+        boolean lacks = !found.isEmpty() && found.stream().allMatch(Cause::isMissing);
+        before.addAll(lacks ? found : Set.of());
+        found.clear();
+        found.addAll(before);
+        return lacks;
     }
 
     /** The client's cells for want of which quantities have no value; what rests on no cell is not said again. */
@@ -294,6 +351,14 @@ public final class Causes {
                 : "no row of the list " + list.name() + " belongs to this one";
     }
 
+    /** Which column to add to which list. */
+    private static String toAdd(LinkCells links) {
+        return links.columnToAdd()
+                .map(place -> "no list has a column for it (add "
+                        + place.column().name() + " to " + place.role().list().name() + ")")
+                .orElse("no list has a column for it here");
+    }
+
     private static Cause typed(ResultTable table, Symbol symbol, int row) {
         LinkCells links = table.links(symbol);
         String name = symbol.name();
@@ -308,8 +373,8 @@ public final class Causes {
                                                 .map(sheet -> "the list on '" + sheet + "' has no column for it")
                                                 .or(() -> links.listWithoutRow(row)
                                                         .map(Causes::withoutRow))
-                                                .orElse("no list has a column for it here");
-                    case BLANK -> name + " missing";
+                                                .orElseGet(() -> toAdd(links));
+                    case BLANK -> name + MISSING;
                     case NOT_READABLE -> name + " is not readable: '" + links.text(row) + "'";
                     case ERROR -> name + " is an error: " + links.text(row);
                     case UNCOMPUTED ->

@@ -1,6 +1,7 @@
 package org.rickyard.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.rickyard.testing.SeasonBook.row;
 
 import java.util.List;
@@ -45,6 +46,67 @@ class CausesTest {
                 .anyMatch(message ->
                         message.startsWith("distance to clamp missing: the list on 'Rented' has no column for it, so"))
                 .noneMatch(message -> message.startsWith("distance to clamp missing: no list has a column"));
+    }
+
+    /** A speed is typed or timed: whoever has neither is told both ways at once, in the cell that is surest. */
+    @Test
+    void waysThatStandInForEachOtherAreOneCause() {
+        SeasonBook.Worked worked = timed(null, null);
+        assertThat(worked.messages())
+                .filteredOn(message -> message.contains("missing") && message.contains("speed"))
+                .singleElement()
+                .asString()
+                .startsWith("forward speed missing: type it, or timed distance and timed seconds, so ");
+        assertThat(worked.messages()).noneMatch(message -> message.startsWith("timed "));
+        assertThat(worked.result("spot-work-rate", "Other").reason())
+                .isEqualTo("forward speed missing: type it, or timed distance and timed seconds (Machines!D3)");
+    }
+
+    /** Half a timed run is nothing unusable: what is asked for is its other half. */
+    @Test
+    void ofHalfAMeasureTheOtherHalfIsAskedFor() {
+        SeasonBook.Worked worked = timed(50, null);
+        assertThat(worked.result("spot-work-rate", "Other").reason())
+                .isEqualTo("forward speed missing: type it, or timed seconds (Machines!D3)");
+        assertThat(worked.messages()).noneMatch(message -> message.contains("unusable"));
+        assertThat(timed(50, 20).number("spot-work-rate", "Other")).isCloseTo(9 * 3 / 10.0, within(1e-9));
+        assertThat(timed("fast", null).result("spot-work-rate", "Other").reason())
+                .isEqualTo("timed distance is not readable: 'fast' (Machines!E3)");
+    }
+
+    private static SeasonBook.Worked timed(Object distance, Integer seconds) {
+        return new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)", "Crop"), row("A", 4, "grass"))
+                .sheet(
+                        "Machines",
+                        row(
+                                "Machine",
+                                "Type",
+                                "Working width (m)",
+                                "Speed (km/h)",
+                                "Timed distance (m)",
+                                "Timed seconds (s)",
+                                "Power (kW)",
+                                "Power basis"),
+                        row("Mower", "mower", 3, null, 50, 20, null, null),
+                        row("Other", "mower", 3, null, distance, seconds, 90, "engine"))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("A", "mow", "Mower"), row("A", "mow", "Other"))
+                .run();
+    }
+
+    /** "No list has a column for it" does not say where to type it. */
+    @Test
+    void aColumnThatIsNowhereIsNamedWithItsList() {
+        SeasonBook.Worked worked = new SeasonBook()
+                .sheet("Fields", row("Field", "Area (ha)"), row("A", 4))
+                .sheet("Machines", row("Machine", "Type"), row("Boom", "sprayer"))
+                .sheet("Jobs", row("Field", "Operation", "Machine"), row("A", "spray", "Boom"))
+                .run();
+        assertThat(worked.messages())
+                .anyMatch(message ->
+                        message.startsWith("speed missing: no list has a column for it (add Speed to Machines), so "))
+                .anyMatch(message -> message.startsWith(
+                        "water volume missing: no list has a column for it (add Water volume to Jobs), so "));
     }
 
     /** Of several totals that the simulation reads only the one that lacks something is a cause, and that by its cell. */

@@ -139,6 +139,17 @@ public final class LinkCells {
         return true;
     }
 
+    /** The place where a column is to be added to a list, if no list has one: of several the thing's own, which stands last. */
+    public Optional<Candidate> columnToAdd() {
+        Optional<Candidate> last = Optional.empty();
+        for (Candidate place : places) {
+            if (place.standing() == Candidate.Standing.TYPED) {
+                last = Optional.of(place);
+            }
+        }
+        return hasNoColumn() ? last : Optional.empty();
+    }
+
     /**
      * Marks, by column and row of the client's list, the cells that would send a link elsewhere if they were filled or
      * emptied: a blank before the cell that is linked to, and that cell itself where a later one has something too.

@@ -180,9 +180,11 @@ class MeasuredInputsTest {
                 .run();
         assertThat(worked.result("spot-work-rate", "1").given()).isFalse();
         assertThat(worked.result("spot-work-rate", "1").reason())
-                .contains("width of the machine missing (Machines!C2)");
+                .contains("type its Working width")
+                .endsWith("(Machines!C2)");
         assertThat(worked.result("spot-work-rate", "2").reason())
-                .contains("width of the machine missing (Machines!C3)");
+                .contains("type its Working width")
+                .endsWith("(Machines!C3)");
         // 24 m at 6 km/h.
         assertThat(worked.number("spot-work-rate", "3")).isCloseTo(14.4, within(1e-9));
         assertThat(worked.differences()).isEmpty();
