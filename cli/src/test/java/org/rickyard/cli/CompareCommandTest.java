@@ -110,7 +110,8 @@ class CompareCommandTest {
                 .contains("total spray mix: none -> 1000 L")
                 .doesNotContain("total spray mix: 1500 L")
                 // Of more rows more is withheld, for want of the same.
-                .doesNotContain("number of nozzles missing: no list has a column for it here, so ");
+                .doesNotContain(
+                        "number of nozzles missing: no list has a column for it; add Number of nozzles to Machines. As it is, ");
         assertThat(Ran.rickyard("compare", two, one, "--all").out())
                 .contains("total spray mix: 1000 L -> none")
                 .doesNotContain("1500 L");

@@ -354,8 +354,8 @@ public final class Causes {
     /** Which column to add to which list. */
     private static String toAdd(LinkCells links) {
         return links.columnToAdd()
-                .map(place -> "no list has a column for it (add "
-                        + place.column().name() + " to " + place.role().list().name() + ")")
+                .map(place -> "no list has a column for it; add "
+                        + place.column().name() + " to " + place.role().list().name())
                 .orElse("no list has a column for it here");
     }
 

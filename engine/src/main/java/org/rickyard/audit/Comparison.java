@@ -31,7 +31,7 @@ public final class Comparison {
     private static final MathContext ALIKE = new MathContext(9);
 
     /** How much a want withholds follows from how many rows there are, and is no news of its own. */
-    private static final Pattern HOW_MANY = Pattern.compile(", so [0-9]+ results? .*");
+    private static final Pattern HOW_MANY = Pattern.compile("(, so|[.] As it is,) [0-9]+ results? .*");
 
     private final Results before;
     private final Results after;

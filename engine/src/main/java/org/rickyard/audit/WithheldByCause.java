@@ -92,11 +92,13 @@ final class WithheldByCause {
                 .collect(Collectors.joining(", "));
         int further = harm.bySheet.size() - MOST_SHEETS_NAMED;
         int results = harm.results();
+        // "Type its field efficiency, so 61 results cannot be given" would say the opposite.
+        String withheld = cause.what() + (cause.what().contains(": ") ? ". As it is, " : ", so ");
         if (harm.bySheet.size() == 1) {
-            return cause.what() + ", so " + (results == 1 ? "1 result" : results + " results") + " on '"
+            return withheld + (results == 1 ? "1 result" : results + " results") + " on '"
                     + harm.bySheet.keySet().iterator().next() + "' cannot be given.";
         }
-        return cause.what() + ", so " + (results == 1 ? "1 result" : results + " results") + " cannot be given: "
+        return withheld + (results == 1 ? "1 result" : results + " results") + " cannot be given: "
                 + sheets
                 + (further > 0 ? " and more on " + further + (further == 1 ? " other sheet" : " other sheets") : "")
                 + ".";

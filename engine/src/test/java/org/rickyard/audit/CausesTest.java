@@ -44,7 +44,7 @@ class CausesTest {
                 .run();
         assertThat(worked.messages())
                 .anyMatch(message ->
-                        message.startsWith("distance to clamp missing: the list on 'Rented' has no column for it, so"))
+                        message.startsWith("distance to clamp missing: the list on 'Rented' has no column for it."))
                 .noneMatch(message -> message.startsWith("distance to clamp missing: no list has a column"));
     }
 
@@ -56,7 +56,7 @@ class CausesTest {
                 .filteredOn(message -> message.contains("missing") && message.contains("speed"))
                 .singleElement()
                 .asString()
-                .startsWith("forward speed missing: type it, or timed distance and timed seconds, so ");
+                .startsWith("forward speed missing: type it, or timed distance and timed seconds. As it is, ");
         assertThat(worked.messages()).noneMatch(message -> message.startsWith("timed "));
         assertThat(worked.result("spot-work-rate", "Other").reason())
                 .isEqualTo("forward speed missing: type it, or timed distance and timed seconds (Machines!D3)");
@@ -103,10 +103,10 @@ class CausesTest {
                 .sheet("Jobs", row("Field", "Operation", "Machine"), row("A", "spray", "Boom"))
                 .run();
         assertThat(worked.messages())
-                .anyMatch(message ->
-                        message.startsWith("speed missing: no list has a column for it (add Speed to Machines), so "))
                 .anyMatch(message -> message.startsWith(
-                        "water volume missing: no list has a column for it (add Water volume to Jobs), so "));
+                        "speed missing: no list has a column for it; add Speed to Machines. As it is, "))
+                .anyMatch(message -> message.startsWith(
+                        "water volume missing: no list has a column for it; add Water volume to Jobs. As it is, "));
     }
 
     /** Of several totals that the simulation reads only the one that lacks something is a cause, and that by its cell. */

@@ -244,13 +244,13 @@ class SprayingAdviceTest {
                 .row("Fields", "Moor End", "Over the border", "wheat", 9, null, "Scotland")
                 .run(folder);
         assertThat(run.result("record-items", "Rushes").reason())
-                .contains("no country is typed, or none that items are held for");
+                .contains("no country is typed, or one whose rules for records are not held here");
         assertThat(run.at(Severity.CAUTION))
                 .filteredOn(message -> message.contains("in which country"))
                 .singleElement()
                 .asString()
                 .startsWith(
-                        "Fields!F3: in which country does the field 'Rushes' lie, of 'Moor End'? Ireland and Scotland");
+                        "Fields!F3: in which country does the field 'Rushes' of 'Moor End' lie? Ireland and Scotland");
         assertThat(run.word("record-items", "Top")).contains("2023/564");
     }
 
@@ -263,7 +263,7 @@ class SprayingAdviceTest {
         book.with("Fields", 1, 5, null);
         FarmBook.Run none = book.run(folder);
         assertThat(none.result("record-items", "Rushes").reason())
-                .contains("no country is typed, or none that items are held for")
+                .contains("no country is typed, or one whose rules for records are not held here")
                 .contains("Country of Fields");
         book.sheet("Assumptions", "Item", "Value", "Unit").row("Assumptions", "Country", "Scotland");
         assertThat(book.run(folder).word("record-items", "Rushes"))

@@ -213,7 +213,7 @@ class SprayingBadInputTest {
                 .run(folder);
         assertThat(run.at(Severity.CAUTION)).anySatisfy(message -> assertThat(message)
                 .startsWith("Jobs!F2: the dose of 'Unknown B' is in ounces, which by themselves are a weight")
-                .contains("write fl oz if fluid ounces are meant"));
+                .contains("write UK fl oz or US fl oz if fluid ounces are meant"));
         run = book(GOOD, of("T1", "Top", "spraying", "Sprayer", "Unknown B", 32, "lb/ac", 200))
                 .run(folder);
         assertThat(run.at(Severity.CAUTION)).noneMatch(message -> message.contains("is in ounces"));

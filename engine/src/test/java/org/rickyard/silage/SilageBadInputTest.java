@@ -74,6 +74,16 @@ class SilageBadInputTest {
         }
     }
 
+    /** Who does as he is asked in a cell that is formatted as text, as "1:5" may have been, is not told the same again. */
+    @Test
+    void aNumberStoredAsTextIsToBeTypedAgain() throws IOException {
+        try (SilageBook book = book().list("Clamps", CLAMPS, clamp("Big", 30, 10, 3, 3, null, 1, "0.5", 25))
+                .run()) {
+            assertThat(book.findings())
+                    .anyMatch(said -> said.endsWith("Clamps!I2 \"0.5\" is stored as text: type it again as a number."));
+        }
+    }
+
     @Test
     void aRampRunThatCouldRunEitherWayIsAsked() throws IOException {
         try (SilageBook book = book().list("Clamps", CLAMPS, clamp("Big", 30, 10, 3, 3, null, 1, "1:5", 25))

@@ -43,8 +43,11 @@ final class BatterCells implements CellReader {
                             ? "Which way does " + Words.quoted(text)
                                     + " run? Write " + out + " for each metre up, or 1 in 3 for 3 m"
                                     + out.substring("metres".length()) + " and 1 m up."
-                            : Words.quoted(text) + " is not a " + spec.name().toLowerCase(Locale.ROOT) + ": write "
-                                    + out + " for each metre up, 1 in 3, or 45°.");
+                            : text.strip().matches("[0-9]*[.,]?[0-9]+")
+                                    ? Words.quoted(text) + " is stored as text: type it again as a number."
+                                    : Words.quoted(text) + " is not a "
+                                            + spec.name().toLowerCase(Locale.ROOT) + ": write " + out
+                                            + " for each metre up, 1 in 3, or 45°.");
             return ratio ? State.ASKED : State.NOT_READABLE;
         }
         return cell.readFromText(value.getAsDouble(), Units.ONE);

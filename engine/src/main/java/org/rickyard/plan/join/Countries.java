@@ -118,11 +118,11 @@ public final class Countries {
                         fields.address(Fields.COUNTRY, field)
                                 .or(() -> fields.address(Fields.FIELD, row))
                                 .orElse(null),
-                        "in which country does the field '" + fields.text(Fields.FIELD, field) + "' lie"
-                                + (holding.isEmpty() ? "" : ", of '" + holding + "'") + "? "
+                        "in which country does the field '" + fields.text(Fields.FIELD, field) + "'"
+                                + (holding.isEmpty() ? "" : " of '" + holding + "'") + " lie? "
                                 + String.join(" and ", said)
-                                + " are typed beside others, and none is taken for it: write the country of each field"
-                                + " in the column Country of Fields."));
+                                + " are typed elsewhere, so none is taken for it: write the country of each field in"
+                                + " the column Country of Fields."));
             }
         }
     }

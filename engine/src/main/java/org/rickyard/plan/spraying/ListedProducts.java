@@ -231,7 +231,7 @@ final class ListedProducts {
                     list.address(dose, row).orElse(null),
                     "the dose of '" + name
                             + "' is in ounces, which by themselves are a weight, so it is reckoned in kg:"
-                            + " write fl oz if fluid ounces are meant; if it is weighed, say so by its Unit in the product"
+                            + " write UK fl oz or US fl oz if fluid ounces are meant; if it is weighed, say so by its Unit in the product"
                             + " list (kg or oz)."));
         }
     }
@@ -269,7 +269,7 @@ final class ListedProducts {
                                             + all + "."
                                     : "")
                             + (isInOunces(list, dose, row)
-                                    ? " An ounce by itself is a weight: write fl oz if fluid ounces are meant."
+                                    ? " An ounce by itself is a weight: write UK fl oz or US fl oz if fluid ounces are meant."
                                     : "")));
         }
         return dosed.get();

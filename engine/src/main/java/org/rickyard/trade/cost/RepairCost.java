@@ -78,7 +78,10 @@ public final class RepairCost {
         Expr thousands = new Expr.NumberOf(value(hours), Units.H).over(number(1000));
         return lookup(RF1)
                 .times(LIST_PRICE)
-                .times(Expr.call(Function.EXP, lookup(RF2).times(Expr.call(Function.LN, thousands))));
+                .times(Expr.call(Function.EXP, lookup(RF2).times(Expr.call(Function.LN, thousands))))
+                .onlyWhen(
+                        new Condition.InTable(RF1, value(KIND_OF_MACHINE), Expr.Lookup.Mode.EXACT),
+                        "no repair factors are held for this kind of machine (table on Basis)");
     }
 
     /** Hours at the start. */

@@ -304,8 +304,8 @@ public final class EffluentTank {
         return expr.onlyWhen(
                 Condition.any(List.of(
                         Condition.is(COUNTRY, ENGLAND), Condition.is(COUNTRY, WALES), Condition.is(COUNTRY, SCOTLAND))),
-                "no tank rule is held for this country, or no country is typed: ask the Department (Ireland) or the"
-                        + " regulator");
+                "no country is typed, or none that a tank rule is held for: type it in Country; if it is typed, ask the"
+                        + " Department (Ireland) or the regulator");
     }
 
     private static List<WorkedExample> examples(Symbol silo) {

@@ -203,8 +203,8 @@ public final class SeasonDose {
             new Expr.Lookup(LAWS, value(COUNTRY), Expr.Lookup.Mode.EXACT)
                     .onlyWhen(
                             new Condition.InTable(LAWS, value(COUNTRY), Expr.Lookup.Mode.EXACT),
-                            "no country is typed, or none that items are held for: write it in Country of Fields, or"
-                                    + " 'other'"),
+                            "no country is typed, or one whose rules for records are not held here: write it in"
+                                    + " Country of Fields, or 'other'"),
             Source.published("Regulation (EC) 1107/2009 Art. 67(1)"),
             "a help to memory, not legal advice; the law in force decides",
             LAWS.rows().stream()

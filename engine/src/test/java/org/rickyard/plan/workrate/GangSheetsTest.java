@@ -148,7 +148,7 @@ class GangSheetsTest {
                 + " hour; rolling, area per hour";
         String blank = "working width missing";
         assertThat(worked.result("gang-rate", "Second cut").reason()).isEqualTo(said + "; " + blank + " (Machines!C2)");
-        assertThat(worked.messages()).anyMatch(message -> message.startsWith(said + ", so "));
+        assertThat(worked.messages()).anyMatch(message -> message.startsWith(said + ". As it is, "));
         // The grid says the same of the row.
         assertThat(worked.plan().table("gangs").of(TableSpec.STATUS).word(0)).startsWith(said + ". ");
         assertThat(worked.differences()).isEmpty();
