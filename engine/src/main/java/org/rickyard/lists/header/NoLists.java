@@ -3,6 +3,7 @@ package org.rickyard.lists.header;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Machines;
@@ -114,7 +115,6 @@ public final class NoLists {
     }
 
     private boolean namesNoType(HeaderRow.Match match, int headerRow) {
-        var words = Vocabulary.wordsOf(Machines.TYPE);
         int texts = 0;
         for (int i = 0; i < match.headings().length; i++) {
             Heading heading = match.headings()[i];
@@ -124,7 +124,7 @@ public final class NoLists {
             for (String cell : TextsBelow.of(grid, headerRow, match.firstColumn() + i)) {
                 String text = Words.normal(cell);
                 texts += text.isEmpty() ? 0 : 1;
-                if (words.keySet().stream().anyMatch(word -> Words.holds(text, word))
+                if (ChoiceWords.MACHINE_TYPES.keySet().stream().anyMatch(word -> Words.holds(text, word))
                         || Machines.TYPE.unclear().keySet().stream()
                                 .anyMatch(word -> Words.holds(text, Words.normal(word)))) {
                     return false;
