@@ -51,7 +51,7 @@ class HandbookWordsTest {
         "pack tractor, clamp roller"
     })
     void aTypeOfMachineIsKnown(String word, String type) {
-        assertThat(Vocabulary.wordsOf(Machines.TYPE)).containsEntry(Words.normal(word), type);
+        assertThat(ChoiceWords.MACHINE_TYPES).containsEntry(Words.normal(word), type);
     }
 
     @ParameterizedTest

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Machines;
@@ -148,7 +149,6 @@ public final class NoLists {
     }
 
     private boolean namesNoType(HeaderRow.Match match, int headerRow) {
-        var words = Vocabulary.wordsOf(Machines.TYPE);
         int texts = 0;
         for (int i = 0; i < match.headings().length; i++) {
             Heading heading = match.headings()[i];
@@ -161,7 +161,7 @@ public final class NoLists {
                 if (isOfFigure(cell)) {
                     continue;
                 }
-                if (words.keySet().stream().anyMatch(word -> Words.holds(text, word))
+                if (ChoiceWords.MACHINE_TYPES.keySet().stream().anyMatch(word -> Words.holds(text, word))
                         || Machines.TYPE.unclear().keySet().stream()
                                 .anyMatch(word -> Words.holds(text, Words.normal(word)))) {
                     return false;

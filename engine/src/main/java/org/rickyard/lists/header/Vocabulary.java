@@ -1,6 +1,5 @@
 package org.rickyard.lists.header;
 
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -65,16 +64,6 @@ public final class Vocabulary {
     /** The list whose headers these are. */
     public ListSpec spec() {
         return spec;
-    }
-
-    /** Normal form of each word a choice is known by, to its canonical word. */
-    public static Map<String, String> wordsOf(ColumnSpec column) {
-        Map<String, String> map = new HashMap<>();
-        column.choices().forEach((canonical, others) -> {
-            map.put(Words.normal(canonical), canonical);
-            others.forEach(other -> map.putIfAbsent(Words.normal(other), canonical));
-        });
-        return map;
     }
 
     /**
