@@ -102,7 +102,8 @@ class SilageEdgesTest {
                 assertThat(book.has("clamps", ClampShape.VOLUME, row)).isFalse();
                 assertThat(book.has("clamps", ClampContents.CAPACITY, row)).isFalse();
                 assertThat(book.has("clamp-effluent", Effluent.VOLUME, row)).isFalse();
-                assertThat(book.status("clamps", row)).contains("type how high the silage stands");
+                assertThat(book.status("clamps", row))
+                        .contains("type the height of the wall or pit, or how high a heap stands");
             }
             assertThat(book.has("clamp-heights", ClampHeights.HIGHEST, 0)).isFalse();
             assertThat(book.has("clamps", ClampShape.VOLUME, 2)).isTrue();

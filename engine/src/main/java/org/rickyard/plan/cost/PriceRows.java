@@ -161,7 +161,10 @@ public final class PriceRows {
             return true;
         }
         if (!ConstantsInForce.isNumber(assumptions, row)) {
-            findings.add(Finding.stop(cell, "'" + symbol.name() + "' wants a number in " + symbol.unit() + "."));
+            if (state != ListRows.State.NOT_READABLE) {
+                // What no number can be made of is told where the list is read, and what to write instead.
+                findings.add(Finding.stop(cell, "'" + symbol.name() + "' wants a number in " + symbol.unit() + "."));
+            }
             // What is withheld for it then names the cell; as if nobody had typed it, it would be told missing.
             return NO_NUMBER.contains(state) && fits(symbol, row);
         }
@@ -175,8 +178,11 @@ public final class PriceRows {
             return false;
         }
         if (!fits(symbol, row)) {
+            boolean beside = !assumptions.text(Assumptions.UNIT, row).isEmpty();
             findings.add(Finding.stop(
-                    cell,
+                    assumptions
+                            .address(beside ? Assumptions.UNIT : Assumptions.VALUE, row)
+                            .orElse(cell),
                     "'" + symbol.name() + "' is in " + unit.get() + " where " + symbol.unit() + " is expected; mend its"
                             + " unit. What needs it is withheld."));
             return false;

@@ -84,7 +84,8 @@ public final class HireBill {
     }
 
     private static final String SAY =
-            "say in Charge includes whether the charge is for everything, all but fuel, or the" + " machine only";
+            "nothing says what the charge includes: write everything, all but fuel or machine only in"
+                    + " Charge includes";
 
     private static Condition said() {
         return Condition.any(List.of(

@@ -121,8 +121,8 @@ public final class ClampShape {
                     value(WALL_HEIGHT)
                             .onlyWhen(
                                     HAS_HEIGHT,
-                                    "the wall height is 0 and no settled height is typed: type how high the silage"
-                                            + " stands")),
+                                    "the wall height is 0 and no settled height is typed: type the height of the wall or"
+                                            + " pit, or how high a heap stands")),
             Source.commonPractice("settled height if typed, otherwise level with the wall or the edge of the pit"),
             "settled, four weeks or more after closing; on the day of filling it stands 1-2 m higher",
             List.of(WorkedExample.from(Source.derived("the typed settled height stands before the wall"))

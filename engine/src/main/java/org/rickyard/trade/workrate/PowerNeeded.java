@@ -408,7 +408,8 @@ public final class PowerNeeded {
                             .times(constant(PTO_OF_ENGINE))
                             .onlyWhen(
                                     Condition.is(POWER_BASIS, "engine"),
-                                    "no power with its basis: type Power (kW), and engine or PTO in Power basis")),
+                                    "no power with its basis: type Power (kW), and engine or PTO in Power basis, for the"
+                                            + " tractor named on the job or for a machine that drives itself")),
             ARIZONA,
             "rated power",
             List.of(WorkedExample.from(ARIZONA)

@@ -115,6 +115,7 @@ class ContractorsBillTest {
     void whatAChargeIncludesMustBeSaid() {
         SeasonBook.Worked worked = baler("bale", 8, null).run();
         assertThat(worked.result("hire-bill", "Baler").given()).isFalse();
-        assertThat(worked.result("hire-bill", "Baler").reason()).contains("say in Charge includes");
+        assertThat(worked.result("hire-bill", "Baler").reason())
+                .contains("write everything, all but fuel or machine only in Charge includes");
     }
 }
