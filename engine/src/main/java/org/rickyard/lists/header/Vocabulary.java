@@ -113,7 +113,7 @@ public final class Vocabulary {
     }
 
     /** Whether a header may mean something where no other header does. */
-    boolean mayMeanOtherwise(HeaderText header) {
+    public boolean mayMeanOtherwise(HeaderText header) {
         return otherwise.mayMean(header);
     }
 

@@ -55,6 +55,8 @@ public final class TableFinder {
     private final List<FoundTable> tables = new ArrayList<>();
     private final List<RowReader> open = new ArrayList<>();
     private final NearestHeader nearest;
+    /** A form on the sheet, of which no row is a header; null if there is none. */
+    private ListOnItsSide onItsSide;
     /** The title over the row at hand that names a type of machine; null if none does. */
     private TypeInTitle title;
 
@@ -91,8 +93,7 @@ public final class TableFinder {
                 excelTable(range);
             }
         }
-        ListOnItsSide onItsSide =
-                ListOnItsSide.find(grid, vocabularies, rows::beginsHeader).orElse(null);
+        onItsSide = ListOnItsSide.find(grid, vocabularies, rows::beginsHeader).orElse(null);
         int before = findings.size();
         int end = Math.min(grid.rows(), mostRows);
         int columns = rows.columns();
@@ -227,10 +228,11 @@ public final class TableFinder {
             headers = matches.isEmpty() ? headers : both;
         }
         if (matches.isEmpty()) {
-            String[] both = secondRow(vocabularies, headers, row, 0, taken.length - 1);
+            boolean aboveForm = onItsSide != null && onItsSide.holds(row + 1);
+            String[] both = aboveForm ? null : secondRow(vocabularies, headers, row, 0, taken.length - 1);
             matches = both == null ? matches : lists(both, named).split();
             if (matches.isEmpty()) {
-                if (!marks) {
+                if (!marks && !GroupsAbove.areOver(headers, listsOf(row + 1, taken, named))) {
                     nearest.consider(headers, row, 0, taken.length - 1, named);
                 }
                 return;
@@ -239,10 +241,7 @@ public final class TableFinder {
             twoDeep = true;
         }
         if (row + 1 < grid.rows() && !matches.isEmpty()) {
-            String[] below = free(row + 1, taken);
-            List<HeaderRow.Match> lower =
-                    new FlatList(headerRow, below).joined(lists(below, named).split());
-            if (GroupsAbove.are(matches, lower)) {
+            if (GroupsAbove.are(matches, listsOf(row + 1, taken, named))) {
                 return;
             }
         }
@@ -268,6 +267,15 @@ public final class TableFinder {
             open.add(new RowReader(
                     twoDeep ? below(table(row, match, null, headers)) : table(row, match, headers), findings));
         }
+    }
+
+    /** The lists of a row by itself; none below the last. */
+    private List<HeaderRow.Match> listsOf(int row, boolean[] taken, List<Vocabulary> named) {
+        if (row >= grid.rows()) {
+            return List.of();
+        }
+        String[] headers = free(row, taken);
+        return new FlatList(headerRow, headers).joined(lists(headers, named).split());
     }
 
     /** The title over a row, or that of the same headers where they stood before; null if there is none. */
