@@ -1,6 +1,7 @@
 package org.rickyard.cli;
 
 import java.nio.file.Path;
+import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 import org.rickyard.workbook.graft.OutputException;
 import org.rickyard.workbook.open.RefusedException;
@@ -14,6 +15,27 @@ record Failures(Console console, BooleanSupplier debug) implements IExecutionExc
     @Override
     public int handleExecutionException(Exception failed, CommandLine command, ParseResult parsed) {
         return told(failed);
+    }
+
+    /**
+     * Does a piece of work after which others follow, whatever becomes of it. What keeps it from its end is told.
+     *
+     * @param first what is to be said before that
+     * @return the exit code of the work, or the one that its failure would have by itself
+     */
+    int withstand(Callable<Integer> work, Runnable first) {
+        try {
+            return work.call();
+        } catch (OutOfMemoryError full) {
+            first.run();
+            return tooLittleMemory();
+        } catch (StackOverflowError fault) {
+            first.run();
+            return fault(fault);
+        } catch (Exception failed) {
+            first.run();
+            return told(failed);
+        }
     }
 
     /** Says what keeps a workbook from being used or written; the exit code it has. */

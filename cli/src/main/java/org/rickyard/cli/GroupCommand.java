@@ -114,24 +114,13 @@ final class GroupCommand implements Callable<Integer> {
 
     /** Recalculates one workbook; the exit code that it would have by itself. */
     private int reckoned(GroupFolder group, Path book, GroupReport report) {
-        try {
-            Opening.refuseIfUnreadable(book);
-            return dryRun ? looked(group, book, report) : written(group, book, report);
-        } catch (OutOfMemoryError full) {
-            sayWhich(group, book);
-            return failures.tooLittleMemory();
-        } catch (StackOverflowError fault) {
-            sayWhich(group, book);
-            return failures.fault(fault);
-        } catch (Exception failed) {
-            sayWhich(group, book);
-            return failures.told(failed);
-        }
-    }
-
-    /** What keeps a workbook back may name its file alone, and many folders may hold one of that name. */
-    private void sayWhich(GroupFolder group, Path book) {
-        console.insist(group.name(book) + ":");
+        return failures.withstand(
+                () -> {
+                    Opening.refuseIfUnreadable(book);
+                    return dryRun ? looked(group, book, report) : written(group, book, report);
+                },
+                // What keeps a workbook back may name its file alone, and many folders may hold one of that name.
+                () -> console.insist(group.name(book) + ":"));
     }
 
     private int looked(GroupFolder group, Path book, GroupReport report) throws RefusedException, IOException {

@@ -36,8 +36,20 @@ final class Report {
         return withheld.count();
     }
 
+    /**
+     * The answers, what stands in the way of others, and what became of the file.
+     *
+     * @param done a whole sentence
+     */
+    void whole(String done) {
+        answers();
+        messages();
+        console.say(done);
+        Opening.nothingYet(run, console);
+    }
+
     /** The answers, holding by holding. */
-    void answers() {
+    private void answers() {
         PrintWriter out = console.answers();
         AnswerLines.of(run.plan()).forEach(out::println);
         int more = Headlines.leftOut(run.plan());
@@ -48,7 +60,7 @@ final class Report {
     }
 
     /** Stops, then what is withheld and why, then how many cautions there are. */
-    void messages() {
+    private void messages() {
         List<Finding> findings = run.sheets().findings();
         List<Finding> stops = findings.stream()
                 .filter(finding -> finding.severity() == Severity.STOP)

@@ -38,6 +38,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "  rickyard new farm.xlsx --kind demo       a workbook to try everything on",
             "  rickyard run farm.xlsx                   recalculate it and write the result sheets",
             "  rickyard group clients                   recalculate every workbook of a folder",
+            "  rickyard watch farm.xlsx                 recalculate it each time it is saved",
             "  rickyard check farm.xlsx                 look it over and write nothing",
             "  rickyard explain farm.xlsx 'Summary!C9'  how one number came about",
             "  rickyard compare farm.xlsx plan.xlsx     what is not the same in two workbooks",
@@ -74,10 +75,15 @@ final class Rickyard implements Callable<Integer> {
 
     /** Runs one command; the exit code is one of {@link Exit}. */
     static int run(Console console, String... words) {
+        return run(console, Pace.EVERY_SECOND, words);
+    }
+
+    /** The same, where what is watched is looked at when it is told to. */
+    static int run(Console console, Pace pace, String... words) {
         String[] args = asked(words);
         Rickyard rickyard = new Rickyard(console);
         Failures failures = new Failures(console, () -> rickyard.debug);
-        CommandLine line = rickyard.line(failures, args.length == 0 ? "" : args[0]);
+        CommandLine line = rickyard.line(failures, pace, args.length == 0 ? "" : args[0]);
         try {
             return failures.unlessLost(line.execute(args));
         } catch (OutOfMemoryError full) {
@@ -106,7 +112,7 @@ final class Rickyard implements Callable<Integer> {
      * The command line: with all its commands, or where the first word is one that every day has, with that one alone, for
      * making ready the others takes as long as reading a small workbook.
      */
-    private CommandLine line(Failures failures, String first) {
+    private CommandLine line(Failures failures, Pace pace, String first) {
         CommandLine line = new CommandLine(this);
         switch (first) {
             case "run" -> line.addSubcommand(new RunCommand(console));
@@ -115,6 +121,7 @@ final class Rickyard implements Callable<Integer> {
             default ->
                 line.addSubcommand(new RunCommand(console))
                         .addSubcommand(new GroupCommand(console, failures))
+                        .addSubcommand(new WatchCommand(console, failures, pace))
                         .addSubcommand(new CheckCommand(console))
                         .addSubcommand(new ExplainCommand(console))
                         .addSubcommand(new CompareCommand(console))
@@ -237,7 +244,7 @@ final class Rickyard implements Callable<Integer> {
     private static String tooMany(String word, CommandSpec command) {
         String what = "'" + word + "' is one argument too many";
         return switch (command.name()) {
-            case "run", "check" ->
+            case "run", "watch", "check" ->
                 what + ": one workbook at a time, and a name with blanks in it needs quotation marks around it";
             case "explain" -> what + ": a sheet and cell with blanks in them need quotation marks around them";
             default -> what;

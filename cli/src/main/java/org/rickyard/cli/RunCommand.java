@@ -44,11 +44,8 @@ final class RunCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "BOOK", description = "The workbook (.xlsx) with your lists.")
     private Path book;
 
-    @Option(
-            names = "--to",
-            paramLabel = "FILE",
-            description = "Write the workbook with its results to this file instead.")
-    private Path to;
+    @Mixin
+    private GoalOption goalOption;
 
     @Option(
             names = {"-n", "--dry-run"},
@@ -96,7 +93,8 @@ final class RunCommand implements Callable<Integer> {
         checkUsage();
         RunOptions options =
                 new RunOptions(trailRows, allSheets, RunOptions.usual().threads());
-        return dryRun ? sayOnly(options) : write(options);
+        Path goal = goalOption.of(book);
+        return dryRun ? sayOnly(goal, options) : write(goal, options);
     }
 
     private void checkUsage() {
@@ -109,23 +107,10 @@ final class RunCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "--dry-run writes no file; take --json - for standard output, or 'rickyard check' with --json");
         }
-        if (to != null && OutputFile.same(book, to)) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--to names the workbook itself; leave --to out to write in place, or name another file");
-        }
-        if (to != null && !OutputFile.ending(to).equals(OutputFile.ending(book))) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "The name after --to should end in " + OutputFile.ending(book)
-                            + " as the workbook's does; with another ending"
-                            + " spreadsheet programs will not open it");
-        }
     }
 
-    private int write(RunOptions options) throws RefusedException, IOException {
+    private int write(Path goal, RunOptions options) throws RefusedException, IOException {
         Opening.refuseIfUnreadable(book);
-        Path goal = to == null ? book : to;
         try (JsonOption.Output document = json.begin(console, book, goal)) {
             Rewrite rewrite = Rewrite.of(book, goal, options, console, document::write);
             Recalculation run = rewrite.run();
@@ -135,17 +120,13 @@ final class RunCommand implements Callable<Integer> {
             }
             document.commit();
             Report report = new Report(console, run, goal);
-            report.answers();
-            report.messages();
-            console.say(rewrite.done().get().words());
-            Opening.nothingYet(run, console);
+            report.whole(rewrite.done().get().words());
             report.whereToLook();
             return strict && report.withheld() > 0 ? Exit.WITHHELD : Exit.DONE;
         }
     }
 
-    private int sayOnly(RunOptions options) throws RefusedException, IOException {
-        Path goal = to == null ? book : to;
+    private int sayOnly(Path goal, RunOptions options) throws RefusedException, IOException {
         try (BookPackage open = Opening.open(book);
                 JsonOption.Output document = json.begin(console, book, goal)) {
             Recalculation run = Opening.reckon(book, open, options, console);
@@ -154,10 +135,7 @@ final class RunCommand implements Callable<Integer> {
             }
             document.write(run);
             Report report = new Report(console, run, goal);
-            report.answers();
-            report.messages();
-            console.say(Written.planned(open, run, goal, report));
-            Opening.nothingYet(run, console);
+            report.whole(Written.planned(open, run, goal, report));
             return strict && report.withheld() > 0 ? Exit.WITHHELD : Exit.DONE;
         }
     }

@@ -29,8 +29,14 @@ final class SecondCompiler {
 
     private SecondCompiler() {}
 
-    /** Whether the files among the words of a command line, at least one of them, are small together. */
+    /**
+     * Whether the files among the words of a command line, at least one of them, are small together, and the command is
+     * over once they are done.
+     */
     static boolean outlives(String... words) {
+        if (words.length > 0 && words[0].equals("watch")) {
+            return false;
+        }
         long bytes = 0;
         boolean any = false;
         String before = "";

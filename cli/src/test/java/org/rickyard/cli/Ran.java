@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.function.Executable;
@@ -33,7 +34,28 @@ public record Ran(int code, String out, String err) {
         return in(Map.of("NO_COLOR", "1"), new Interrupted(action), args);
     }
 
+    /**
+     * Runs a command that watches a workbook.
+     *
+     * @param meanwhile what is done before it looks again, each time another; after the last it is ended
+     */
+    public static Ran watching(List<Executable> meanwhile, Object... args) {
+        Iterator<Executable> next = meanwhile.iterator();
+        Pace pace = () -> {
+            if (!next.hasNext()) {
+                return false;
+            }
+            execute(next.next());
+            return true;
+        };
+        return in(Map.of("NO_COLOR", "1"), new ByteArrayOutputStream(), pace, args);
+    }
+
     private static Ran in(Map<String, String> environment, ByteArrayOutputStream out, Object... args) {
+        return in(environment, out, Pace.EVERY_SECOND, args);
+    }
+
+    private static Ran in(Map<String, String> environment, ByteArrayOutputStream out, Pace pace, Object... args) {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Console console = new Console(out, err, environment);
         String[] words = new String[args.length];
@@ -42,7 +64,7 @@ public record Ran(int code, String out, String err) {
         }
         Map<Path, byte[]> before = new HashMap<>();
         books(words).forEach(book -> before.put(book, content(book)));
-        int code = Rickyard.run(console, words);
+        int code = Rickyard.run(console, pace, words);
         console.flush();
         // Whatever a command leaves behind, it must be no worse than what it found.
         if (code == 0 || code == 4) {
@@ -73,6 +95,14 @@ public record Ran(int code, String out, String err) {
         }
     }
 
+    private static void execute(Executable action) {
+        try {
+            action.execute();
+        } catch (Throwable failed) {
+            throw new AssertionError("what was to happen meanwhile", failed);
+        }
+    }
+
     /** Does something once, at the first byte. */
     private static final class Interrupted extends ByteArrayOutputStream {
         private Executable action;
@@ -87,11 +117,7 @@ public record Ran(int code, String out, String err) {
             if (action != null) {
                 Executable now = action;
                 action = null;
-                try {
-                    now.execute();
-                } catch (Throwable failed) {
-                    throw new AssertionError("what was to happen meanwhile", failed);
-                }
+                execute(now);
             }
         }
     }

@@ -36,6 +36,7 @@ class SecondCompilerTest {
                 .as("together")
                 .isFalse();
         assertThat(SecondCompiler.outlives("group", folder.toString())).isFalse();
+        assertThat(SecondCompiler.outlives("watch", file("watched.xlsx", 100))).isFalse();
         assertThat(SecondCompiler.outlives("formulas", "no\0file")).isFalse();
         assertThat(SecondCompiler.outlives()).isFalse();
     }

@@ -26,7 +26,7 @@ public final class Choices {
             "standing fresh: as cut, fresh standing, standing fresh weight, fresh weight standing, standing, as "
                     + "standing, standing crop, before wilting, at cutting, at mowing",
             "as carted fresh: fresh as carted, fresh carted, carted fresh, as hauled, hauled, as carted, "
-                    + "carted, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, harvested, at "
+                    + "carted, as baled, baled, at baling, wilted, as ensiled, ensiled, at ensiling, as lifted, as harvested, harvested, at "
                     + "harvest, as delivered, delivered, as fed, over the"
                     + " weighbridge, at the weighbridge, weighbridge, at clamp, at the clamp, "
                     + "in the clamp, into the clamp, in clamp, in pit, in the pit, into the pit, "
@@ -66,7 +66,7 @@ public final class Choices {
             "wiper: weed wiper, wick, rope wick, weed wick",
             "fertiliser spreader: fertilizer spreader, fert spreader, lime spreader, fertiliser applicator, fertilizer "
                     + "applicator, anhydrous applicator, anhydrous ammonia applicator, ammonia applicator, "
-                    + "nh3 applicator, spinner, fertiliser broadcaster, spinning disc"
+                    + "nh3 applicator, granule applicator, granular applicator, spinner, fertiliser broadcaster, spinning disc"
                     + " spreader, top dresser, disc spreader, disk spreader, twin disc spreader, "
                     + "twin disk spreader, twin"
                     + " spinner spreader, centrifugal spreader, pneumatic spreader",

@@ -246,7 +246,7 @@ public final class Clamps {
                     "silage moisture content, moisture content, percent moisture, percent DM, percent dry matter")
             .otherwise(ROLLER_MASS, "total tractor weight")
             .otherwise(DELIVERY, "harvesting rate")
-            .otherwiseMeasured(DELIVERY, "arrival rate")
+            .otherwiseMeasured(DELIVERY, "arrival rate, arriving, arriving at clamp, arriving at the clamp")
             .otherwise(FEED_OUT_RATE, "face progress")
             .substitute(WALL_HEIGHT, SETTLED_HEIGHT)
             .unclear(

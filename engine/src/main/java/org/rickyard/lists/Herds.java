@@ -95,6 +95,7 @@ public final class Herds {
             // Beside days, "Finish" is a weight.
             .otherwiseWithout(DAYS, END, "finish")
             .otherwise(GROUP, "animals, type")
+            .otherwise(GROUP, "cattle, kind of animal, kind of stock")
             .otherwise(HEAD, "animals")
             .otherwiseMeasured(
                     INTAKE,
@@ -103,7 +104,7 @@ public final class Herds {
                             + " requirement, forage needed, forage required, feed needed, feed required, requirement")
             .otherwiseMeasured(
                     INTAKE,
-                    "silage fed, forage fed, fresh silage, feed requirement, daily requirement, "
+                    "silage eaten, forage eaten, eaten, silage fed, forage fed, fresh silage, feed requirement, daily requirement, "
                             + "monthly requirement, pit silage, pit silage"
                             + " required, pit silage needed, pit silage requirement, fodder required, "
                             + "fodder needed, fodder requirement")

@@ -165,7 +165,7 @@ public final class Machines {
                     + "main tank capacity, nominal tank volume, spray tank capacity, "
                     + "sprayer capacity, nominal capacity, "
                     + "tank size, tank volume, tank capacity, nominal tank, sprayer tank, main tank, "
-                    + "tanker volume, spray tank")
+                    + "tanker volume, spray tank, wiper tank, wiper tank capacity")
             .help("Nominal volume.");
     /** Usable tank. */
     public static final ColumnSpec USABLE_TANK = number("Usable tank", Quantities.USABLE_TANK)
@@ -456,7 +456,8 @@ public final class Machines {
             .also("distance spread, spread distance, spreading distance, length spread, spread length, "
                     + "distance spread per load, distance spread by a load, distance one load spreads, "
                     + "distance to spread a load, distance to spread one load, distance to empty load, "
-                    + "distance to empty spreader, distance to empty tanker")
+                    + "distance to empty spreader, distance to empty tanker, run per load, length of run per load, "
+                    + "length spread per load, run of a load")
             .help("Muck spreaders and tankers: how far one load is spread, at the working width.");
     /** Interest on what is in it. */
     public static final ColumnSpec INTEREST = number("Interest rate", Prices.INTEREST)
@@ -576,7 +577,9 @@ public final class Machines {
             .otherwise(
                     WORKING_WIDTH,
                     "effective working width, pick up width, pickup width, eff width, eff working width, "
-                            + "boom length, boom size, bout size, tramline"
+                            + "boom length, boom size, bout size, drill width, planter width, seeder width, "
+                            + "spreader width, plough width, plow width, "
+                            + "cultivator width, tramline"
                             + " width, sprayer width, implement width, spreading width, spread width, "
                             + "header width, head width,"
                             + " cutterbar width, nominal width, front width, comb width, platform width, "

@@ -137,4 +137,41 @@ class FlatMachinesTest {
                         "The machine \"Disc\" has another working width here than in Here!F2; the first is used.",
                         "The machine \"Disc\" has a crew here and none in Here!A2; the first is used.");
     }
+
+    /** A list of tractors beside it took the mower's place: "there is no machine 'Mower 3 m'", though its row says all of it. */
+    @Test
+    void machinesOfTheRowStandBesideAListThatHasNoneOfThem() {
+        SheetOf tractors =
+                new SheetOf("Tractors").row("Tractor", "Type", "PTO power (kW)").row("T", "tractor", 70);
+        FoundLists found = FoundIn.find(
+                new SheetOf("Mowing")
+                        .row("Field", "ha", "Operation", "Machine", "Type", "Width (m)", "Speed (km/h)", "Tractor")
+                        .row("Ley", 8, "mowing", "Mower 3 m", "disc mower", 3, 10, "T"),
+                tractors);
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(names(machines, Machines.MACHINE)).containsExactly("Mower 3 m", "T");
+        assertThat(machines.number(Machines.WORKING_WIDTH, 0)).isEqualTo(3);
+        assertThat(messages(found, Severity.STOP)).isEmpty();
+
+        // Where the list has one of them, it is the machine list.
+        FoundLists listed = FoundIn.find(
+                new SheetOf("Mowing")
+                        .row("Field", "ha", "Operation", "Machine", "Type", "Width (m)")
+                        .row("Ley", 8, "mowing", "Mower 3 m", "disc mower", 3),
+                new SheetOf("Machines").row("Machine", "Type", "Width (m)").row("Mower 3 m", "disc mower", 2.9));
+        assertThat(listed.rows(Machines.LIST).size()).isEqualTo(1);
+        assertThat(listed.rows(Machines.LIST).number(Machines.WORKING_WIDTH, 0)).isEqualTo(2.9);
+    }
+
+    /** The spacing was the field's alone, and a planter of sixteen rows had no width. */
+    @Test
+    void rowsThatAreCountedTakeTheirSpacingFromTheSameHeaderAsTheField() {
+        FoundLists found = find(new SheetOf("Planting")
+                .row("Field", "Acres", "Operation", "Planter", "Type", "Rows", "Row spacing (in)", "Speed (mph)")
+                .row("All corn", 80, "planting", "16-row", "planter", 16, 30, 5.5));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.number(Machines.ROWS, 0)).isEqualTo(16);
+        assertThat(machines.number(Machines.ROW_WIDTH, 0)).isEqualTo(30);
+        assertThat(found.rows(Fields.LIST).number(Fields.ROW_SPACING, 0)).isEqualTo(30);
+    }
 }

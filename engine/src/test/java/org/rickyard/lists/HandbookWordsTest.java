@@ -51,7 +51,7 @@ class HandbookWordsTest {
         "pack tractor, clamp roller"
     })
     void aTypeOfMachineIsKnown(String word, String type) {
-        assertThat(Vocabulary.wordsOf(Machines.TYPE)).containsEntry(Words.normal(word), type);
+        assertThat(ChoiceWords.MACHINE_TYPES).containsEntry(Words.normal(word), type);
     }
 
     @ParameterizedTest
@@ -205,5 +205,34 @@ class HandbookWordsTest {
                                 flows.number(NozzleTest.FLOW, 0),
                                 NozzleTest.FLOW.symbol().unit()))
                 .isCloseTo(3.785411784 / 2, within(1e-9));
+    }
+
+    /** Headers of worked examples: each was told as unknown, and the list had no such column. */
+    @Test
+    void wordsOfWorkedExamples() {
+        FoundLists herds = FoundIn.find(new SheetOf("Cattle")
+                .row("Cattle", "Number", "Silage eaten (kg DM/day)", "Winter days")
+                .row("Sucklers", 45, 10, 150));
+        assertThat(herds.rows(Herds.LIST).text(Herds.GROUP, 0)).isEqualTo("Sucklers");
+        assertThat(herds.rows(Herds.LIST).number(Herds.INTAKE, 0)).isEqualTo(10);
+
+        FoundLists machines = FoundIn.find(new SheetOf("Kit")
+                .row("Machine", "Type", "Drill width (m)", "Run per load (m)", "Wiper tank (L)")
+                .row("Box", "granule applicator", 4, 330, 80));
+        ListRows kit = machines.rows(Machines.LIST);
+        assertThat(kit.text(Machines.TYPE, 0)).isEqualTo("fertiliser spreader");
+        assertThat(kit.number(Machines.WORKING_WIDTH, 0)).isEqualTo(4);
+        assertThat(kit.number(Machines.LOAD_DISTANCE, 0)).isEqualTo(330);
+        assertThat(kit.number(Machines.TANK, 0)).isEqualTo(80);
+
+        FoundLists clamps = FoundIn.find(new SheetOf("Clamp")
+                .row("Clamp", "Kind", "Length (m)", "Width (m)", "Wall height (m)", "Arriving (t/h)")
+                .row("Main", "walled", 45, 12, 3, 55));
+        assertThat(clamps.rows(Clamps.LIST).number(Clamps.DELIVERY, 0)).isEqualTo(55);
+
+        FoundLists hay = FoundIn.find(new SheetOf("Hay")
+                .row("Field", "Acres", "Yield (t/ac)", "Yield basis")
+                .row("Creek", 24, 1.8, "as baled"));
+        assertThat(hay.rows(Fields.LIST).text(Fields.YIELD_BASIS, 0)).isEqualTo("as carted fresh");
     }
 }

@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.read.ListFinder;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Units;
@@ -155,7 +154,7 @@ class WordsForRateAndDoseTest {
 
     @Test
     void aTedderShakesOutAndASpreaderIsAsked() {
-        assertThat(Vocabulary.wordsOf(Machines.TYPE)).containsEntry(Words.normal("shake out"), "tedder");
+        assertThat(ChoiceWords.MACHINE_TYPES).containsEntry(Words.normal("shake out"), "tedder");
         assertThat(Machines.TYPE.unclear()).containsKey("spread");
     }
 }

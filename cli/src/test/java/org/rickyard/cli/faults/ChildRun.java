@@ -56,6 +56,16 @@ final class ChildRun implements AutoCloseable {
         }
     }
 
+    /** Waits until it has said something on standard error so many times. */
+    void awaitMessage(String words, int times) throws Exception {
+        for (long tries = PATIENCE_MINUTES * 600; messages().split(words, -1).length <= times; tries--) {
+            if (!process.isAlive() || tries == 0) {
+                throw new AssertionError("it did not say \"" + words + "\": " + messages());
+            }
+            Thread.sleep(100);
+        }
+    }
+
     /** Ends it at once, as a power cut would; returns when nothing of it is left. */
     void kill() throws InterruptedException {
         process.destroyForcibly();

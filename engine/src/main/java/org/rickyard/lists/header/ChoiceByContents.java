@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
@@ -59,7 +60,7 @@ public final class ChoiceByContents {
 
     private void settle(
             HeaderRow.Match match, ColumnSpec wanted, String[] headers, int row, List<Vocabulary> vocabularies) {
-        Map<String, String> words = Vocabulary.wordsOf(wanted);
+        Map<String, String> words = ChoiceWords.of(wanted);
         int found = -1;
         for (int i = 0; i < match.headings().length; i++) {
             int column = match.firstColumn() + i;

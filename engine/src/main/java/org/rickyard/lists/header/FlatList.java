@@ -138,7 +138,9 @@ public final class FlatList {
             } else if (!certain || own[i].column() == Machines.MACHINE) {
                 own[i] = null;
             } else if (!NAMES.contains(own[i].column())) {
-                own[i] = ofOthers ? null : own[i];
+                // Counted rows make a planter's width of the same spacing that the field's rows have.
+                boolean spacing = own[i].column() == Machines.ROW_WIDTH && machines.places(Machines.ROWS) > 0;
+                own[i] = ofOthers && !spacing ? null : own[i];
             }
             typed |= own[i] != null && own[i].column() == Machines.TYPE;
         }

@@ -1,11 +1,11 @@
 package org.rickyard.lists.header;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.Choices;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
@@ -26,9 +26,6 @@ public final class HeaderHints {
     private static final String TASK = "task";
     private static final String REF = "ref";
     private static final String RATE = "rate";
-
-    /** Operations by all their words. */
-    private static final Map<String, String> OPERATIONS = Vocabulary.wordsOf(Jobs.OPERATION);
 
     private static final Set<String> SPREADING = Set.of("spreading", "muck spreading", "slurry spreading");
 
@@ -239,7 +236,8 @@ public final class HeaderHints {
                         .filter(text -> !text.isEmpty())
                         .toList();
                 return !texts.isEmpty()
-                        && texts.stream().allMatch(text -> SPREADING.contains(OPERATIONS.getOrDefault(text, "")));
+                        && texts.stream()
+                                .allMatch(text -> SPREADING.contains(ChoiceWords.OPERATIONS.getOrDefault(text, "")));
             }
         }
         return false;
@@ -250,7 +248,7 @@ public final class HeaderHints {
         int others = 0;
         for (String cell : TextsBelow.of(grid, headerRow, sheetColumn)) {
             String text = Words.normal(cell);
-            boolean operation = OPERATIONS.containsKey(text);
+            boolean operation = ChoiceWords.OPERATIONS.containsKey(text);
             known += operation ? 1 : 0;
             others += operation || text.isEmpty() ? 0 : 1;
         }

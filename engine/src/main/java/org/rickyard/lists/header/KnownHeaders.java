@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Lists;
@@ -63,7 +64,7 @@ final class KnownHeaders {
             unclear.put(normal, columns);
             longest = Math.max(longest, normal.split(" ").length);
         });
-        spec.qualifiers().forEach((column, of) -> words.put(column, Vocabulary.wordsOf(of)));
+        spec.qualifiers().forEach((column, of) -> words.put(column, ChoiceWords.of(of)));
         certain.forEach((name, known) -> turned.learn(name, known.column()));
         unclear.keySet().forEach(turned::leave);
         learnOtherwise(spec.hints().otherwise());

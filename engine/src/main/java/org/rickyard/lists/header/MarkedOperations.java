@@ -2,11 +2,11 @@ package org.rickyard.lists.header;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
@@ -25,9 +25,6 @@ public final class MarkedOperations {
 
     private static final int LEAST = 2;
     private static final int MOST_NAMED = 4;
-
-    private static final Map<String, String> OPERATIONS = Vocabulary.wordsOf(Jobs.OPERATION);
-    private static final Map<String, String> TYPES = Vocabulary.wordsOf(Machines.TYPE);
 
     private MarkedOperations() {}
 
@@ -82,7 +79,7 @@ public final class MarkedOperations {
 
     private static boolean names(String header) {
         String normal = Words.normal(header);
-        return OPERATIONS.containsKey(normal) || TYPES.containsKey(normal);
+        return ChoiceWords.OPERATIONS.containsKey(normal) || ChoiceWords.MACHINE_TYPES.containsKey(normal);
     }
 
     private static boolean isBlank(Grid grid, int row) {

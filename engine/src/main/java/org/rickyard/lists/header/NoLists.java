@@ -3,9 +3,12 @@ package org.rickyard.lists.header;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Machines;
+import org.rickyard.lists.text.SaidUnit;
 import org.rickyard.lists.text.Words;
 
 /**
@@ -53,6 +56,16 @@ public final class NoLists {
      * @param named whether the sheet, the table or a title calls the list by its name
      */
     public Optional<String> why(HeaderRow.Match match, int headerRow, boolean named) {
+        if (match.vocabulary().spec() == Machines.LIST
+                && hasNoFigures(match)
+                && hasFiguresForNames(match, headerRow)
+                && namesNoType(match, headerRow)) {
+            return Optional.of(
+                    "This could be a list of Machines, but figures stand where the names of machines would and"
+                            + " none of its types is a type of machine, so it is not read. If it is a form for one machine, write"
+                            + " its headers beside one another in one row, with a row for each machine below: copy the cells and"
+                            + " paste them transposed.");
+        }
         if (named) {
             return Optional.empty();
         }
@@ -113,8 +126,29 @@ public final class NoLists {
         return true;
     }
 
+    /** Whether figures alone stand under the header of the machines' names, where a form has them beside what they are. */
+    private boolean hasFiguresForNames(HeaderRow.Match match, int headerRow) {
+        for (int i = 0; i < match.headings().length; i++) {
+            Heading heading = match.headings()[i];
+            if (heading != null && heading.isCertain() && heading.column() == Machines.MACHINE) {
+                int column = match.firstColumn() + i;
+                return TextsBelow.of(grid, headerRow, column).size() <= 1
+                        && IntStream.range(headerRow + 1, TextsBelow.end(grid, headerRow))
+                                .anyMatch(row -> grid.kind(row, column) == Grid.Kind.NUMBER);
+            }
+        }
+        return false;
+    }
+
+    /** "Drill width (m)" names no drill: it is what is measured, in a form that has it below. */
+    private static boolean isOfFigure(String cell) {
+        int bracket = cell.lastIndexOf('(');
+        return bracket > 0
+                && cell.endsWith(")")
+                && SaidUnit.isUnit(Words.trim(cell.substring(bracket + 1, cell.length() - 1)));
+    }
+
     private boolean namesNoType(HeaderRow.Match match, int headerRow) {
-        var words = Vocabulary.wordsOf(Machines.TYPE);
         int texts = 0;
         for (int i = 0; i < match.headings().length; i++) {
             Heading heading = match.headings()[i];
@@ -124,7 +158,10 @@ public final class NoLists {
             for (String cell : TextsBelow.of(grid, headerRow, match.firstColumn() + i)) {
                 String text = Words.normal(cell);
                 texts += text.isEmpty() ? 0 : 1;
-                if (words.keySet().stream().anyMatch(word -> Words.holds(text, word))
+                if (isOfFigure(cell)) {
+                    continue;
+                }
+                if (ChoiceWords.MACHINE_TYPES.keySet().stream().anyMatch(word -> Words.holds(text, word))
                         || Machines.TYPE.unclear().keySet().stream()
                                 .anyMatch(word -> Words.holds(text, Words.normal(word)))) {
                     return false;

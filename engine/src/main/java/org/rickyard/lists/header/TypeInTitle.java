@@ -1,11 +1,11 @@
 package org.rickyard.lists.header;
 
 import java.util.Arrays;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
@@ -20,8 +20,6 @@ import org.rickyard.lists.text.Words;
  * @param cell where it stands; null if it is the name of the sheet or table
  */
 public record TypeInTitle(String type, String title, boolean several, CellAddress cell) {
-    private static final Map<String, String> TYPES = Vocabulary.wordsOf(Machines.TYPE);
-
     /** What may stand beside the type in a title without making another thing of it. */
     private static final Set<String> BESIDE = Set.of(
             "our", "my", "the", "all", "own", "owned", "farm", "list", "of", "detail", "data", "fleet", "register");
@@ -31,7 +29,7 @@ public record TypeInTitle(String type, String title, boolean several, CellAddres
         String words = Arrays.stream(Words.normal(HeaderText.withoutYear(title)).split(" "))
                 .filter(word -> !BESIDE.contains(word))
                 .collect(Collectors.joining(" "));
-        String type = TYPES.get(words);
+        String type = ChoiceWords.MACHINE_TYPES.get(words);
         if (type == null) {
             return Optional.empty();
         }

@@ -1,6 +1,5 @@
 package org.rickyard.lists.header;
 
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -67,16 +66,6 @@ public final class Vocabulary {
         return spec;
     }
 
-    /** Normal form of each word a choice is known by, to its canonical word. */
-    public static Map<String, String> wordsOf(ColumnSpec column) {
-        Map<String, String> map = new HashMap<>();
-        column.choices().forEach((canonical, others) -> {
-            map.put(Words.normal(canonical), canonical);
-            others.forEach(other -> map.putIfAbsent(Words.normal(other), canonical));
-        });
-        return map;
-    }
-
     /**
      * Takes what a row of the Layout sheet says of a header. Where another row says otherwise, neither is believed: the
      * header is asked about.
@@ -124,7 +113,7 @@ public final class Vocabulary {
     }
 
     /** Whether a header may mean something where no other header does. */
-    boolean mayMeanOtherwise(HeaderText header) {
+    public boolean mayMeanOtherwise(HeaderText header) {
         return otherwise.mayMean(header);
     }
 

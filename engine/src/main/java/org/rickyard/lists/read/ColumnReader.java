@@ -1,15 +1,14 @@
 package org.rickyard.lists.read;
 
 import java.util.List;
-import java.util.Map;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.ListRows.State;
 import org.rickyard.lists.ListSpec;
-import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.text.ItemText;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
@@ -74,7 +73,7 @@ final class ColumnReader {
 
     private CellReader cells() {
         return switch (spec.type()) {
-            case TEXT, CHOICE -> new WordCells(spec, hasChoices ? Vocabulary.wordsOf(spec) : Map.of());
+            case TEXT, CHOICE -> new WordCells(spec, ChoiceWords.of(spec));
             case DATE -> new DayCells();
             case BATTER -> new BatterCells(spec, numbers);
             case NOZZLE -> new NozzleCells();

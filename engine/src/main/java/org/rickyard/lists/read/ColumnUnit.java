@@ -31,6 +31,9 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
     private static final List<Unit> DAYS = List.of(Units.D, Units.WEEK, UnitText.MONTH, Units.YR);
 
     /** Between the units of rows that differ. */
+    private static final Pattern OF_PURCHASE =
+            Pattern.compile("(?i)\\(?(?:%|per ?cent) ?of (?:the )?(?:purchase )?(?:price|cost)(?: paid)?\\)?");
+
     private static final Pattern OR = Pattern.compile(" or ");
 
     private static final Pattern OUNCES = Pattern.compile("(?i)\\b(?<!fl )(oz|ozs|ounces?)\\b");
@@ -112,6 +115,10 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
         if (column.measuredBy(Units.T) && AS_IT_LIES.matcher(rest).matches()) {
             // "Tons (as fed)".
             return of(column, header, "", customary);
+        }
+        if (column == Machines.INSURANCE && OF_PURCHASE.matcher(rest).matches()) {
+            // It is of the purchase price: to say so is no other unit.
+            return known(Units.PERCENT);
         }
         UnitText text = UnitText.read(rest, customary);
         if (column == Machines.FIELD_EFFICIENCY

@@ -2,11 +2,11 @@ package org.rickyard.lists.read;
 
 import java.util.List;
 import java.util.Map;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Stocks;
-import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.Words;
 
@@ -15,7 +15,7 @@ final class CountedBales {
     private static final String UNTIL_THEN = " Until then its cells are not used.";
 
     private static final String BALES = "bales";
-    private static final Map<String, String> KINDS = Vocabulary.wordsOf(Stocks.KIND);
+    private static final Map<String, String> KINDS = ChoiceWords.of(Stocks.KIND);
 
     private final FoundTable table;
     private final Map<ColumnSpec, List<Binding>> bindings;

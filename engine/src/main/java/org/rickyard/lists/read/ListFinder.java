@@ -7,6 +7,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Fields;
@@ -94,14 +97,24 @@ public final class ListFinder {
         return new FoundLists(rows, List.copyOf(new LinkedHashSet<>(findings)), customary, places, dayZero);
     }
 
-    /** Where the workbook has a machine list proper, what stands of machines beside the jobs of a flat list is no second one. */
+    /**
+     * Where the workbook has a machine list proper, what stands of machines beside the jobs of a flat list is no second one.
+     * It is more of the same where the list has none of them, as one of tractors alone has no mower.
+     */
     private void withoutSecondMachines(List<FoundTable> tables) {
+        Set<String> listed = tables.stream()
+                .filter(table -> table.chief() == Machines.LIST)
+                .flatMap(ListFinder::machines)
+                .collect(Collectors.toSet());
         if (tables.stream().noneMatch(table -> table.chief() == Machines.LIST)) {
             return;
         }
         for (FoundTable table : tables) {
             HeaderRow.Match machines = table.role(Machines.LIST);
-            if (machines != null && table.chief() != Machines.LIST) {
+            if (machines != null
+                    && table.chief() != Machines.LIST
+                    && (machines(table).anyMatch(listed::contains)
+                            || machines(table).findAny().isEmpty())) {
                 table.dropRole(Machines.LIST);
                 String said = FlatList.ofMachines(machines, table.headers());
                 if (said.isEmpty()) {
@@ -113,6 +126,13 @@ public final class ListFinder {
                                 + "), but the workbook has a machine list too: it is taken from the machine list."));
             }
         }
+    }
+
+    /** What the machines of a table's rows are called. */
+    private static Stream<String> machines(FoundTable table) {
+        return IntStream.range(0, table.count())
+                .mapToObj(row -> Words.key(table.word(table.row(row), List.of(Machines.MACHINE))))
+                .filter(name -> !name.isEmpty());
     }
 
     /** Where something is called "-" or "?", another list that says so means it, and not that there is none. */

@@ -5,12 +5,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Shared;
-import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.Words;
 
@@ -22,8 +22,6 @@ import org.rickyard.lists.text.Words;
 final class PartsOfMachines {
     /** A row of one table. */
     private record Part(int table, int row) {}
-
-    private static final Map<String, String> TYPES = Vocabulary.wordsOf(Machines.TYPE);
 
     private final List<FoundTable> tables;
     private final List<Binder.Bound> bound;
@@ -147,7 +145,7 @@ final class PartsOfMachines {
 
     private static String type(String text) {
         String words = Words.normal(text);
-        return TYPES.getOrDefault(words, words);
+        return ChoiceWords.MACHINE_TYPES.getOrDefault(words, words);
     }
 
     /** The only header of a column; null if there are several or none. */

@@ -1,15 +1,14 @@
 package org.rickyard.lists.read;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.Choices;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Cuts;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Machines;
-import org.rickyard.lists.header.Vocabulary;
 import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.Range;
@@ -92,24 +91,19 @@ final class RangeCheck {
     }
 
     private static boolean isAirBlast(String typed) {
-        return AIR_BLAST.equals(Types.WORDS.get(Words.normal(typed)));
+        return AIR_BLAST.equals(ChoiceWords.MACHINE_TYPES.get(Words.normal(typed)));
     }
 
     /** Whether its payload is a hopper's or a bucket's, and no trailer's. */
     private static boolean isNoTrailer(String typed) {
-        String type = Types.WORDS.get(Words.normal(typed));
+        String type = ChoiceWords.MACHINE_TYPES.get(Words.normal(typed));
         return type != null && WITH_A_HOPPER.contains(type);
     }
 
     /** Whether it is known for a machine that sprays nothing. */
     private static boolean carts(String typed) {
-        String type = Types.WORDS.get(Words.normal(typed));
+        String type = ChoiceWords.MACHINE_TYPES.get(Words.normal(typed));
         return type != null && !Choices.sprays(type) && !type.equals(WIPER);
-    }
-
-    /** Made ready only where a pressure or a tank is not as usual. */
-    private static final class Types {
-        static final Map<String, String> WORDS = Vocabulary.wordsOf(Machines.TYPE);
     }
 
     private void enter(Unit in) {

@@ -1,17 +1,22 @@
 package org.rickyard.lists.table;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
+import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
+import org.rickyard.lists.Jobs;
 import org.rickyard.lists.Layout;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
@@ -38,6 +43,9 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
     /** Columns that are called as items of Assumptions are, which stand below one another. */
     private static final List<ColumnSpec> ITEMS = List.of(Machines.INTEREST, Machines.INSURANCE);
 
+    /** What a card of one job tells of. */
+    private static final List<ListSpec> OF_A_JOB = List.of(Fields.LIST, Jobs.LIST, Machines.LIST);
+
     private static final int NAMED = 3;
     private static final int ROW_LOOKED_AT = 20;
 
@@ -58,7 +66,48 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
                 }
             }
         }
-        return Optional.ofNullable(best);
+        if (best != null) {
+            return Optional.of(best);
+        }
+        for (int column = 0; column < Math.min(COLUMNS, grid.columns() - 1); column++) {
+            ListOnItsSide card = card(grid, column, vocabularies, texts(grid, column, mayBeHeader));
+            if (card != null) {
+                return Optional.of(card);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * A card of one job, as it is handed to who does it: the field, its area, the sprayer and its tank below one another, a
+     * few headers of each list and enough of none. Null if it is none.
+     */
+    private static ListOnItsSide card(
+            Grid grid, int column, List<Vocabulary> vocabularies, Map<String, Integer> texts) {
+        Map<Integer, String> headers = new LinkedHashMap<>();
+        boolean field = false;
+        int figures = 0;
+        for (Map.Entry<String, Integer> entry : texts.entrySet()) {
+            HeaderText text = HeaderText.of(entry.getKey());
+            int row = entry.getValue();
+            boolean measured = isFigure(grid, row, column + 1);
+            for (Vocabulary vocabulary : vocabularies) {
+                Heading heading = OF_A_JOB.contains(vocabulary.spec()) ? vocabulary.read(text) : null;
+                if (heading != null
+                        && heading.isCertain()
+                        && heading.column().isNumeric() == measured
+                        && !isHeader(grid, row, column + 1, vocabularies)
+                        && !isHeaderRow(grid, row, column + 1, vocabulary)) {
+                    headers.put(row, Words.trim(entry.getKey()));
+                    field |= heading.column() == Jobs.FIELD || heading.column() == Fields.FIELD;
+                    figures += measured ? 1 : 0;
+                    break;
+                }
+            }
+        }
+        return field && figures >= LEAST_FIGURES && headers.size() > LEAST_HEADERS
+                ? new ListOnItsSide(Jobs.LIST, column, headers)
+                : null;
     }
 
     /** The texts of a column that may be headers, each with its first row; none if they are too few. */
@@ -78,29 +127,50 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
         return texts.size() < LEAST_HEADERS || figures == 0 ? Map.of() : texts;
     }
 
+    /** Whether "Rate" stands beside "Product": they are headers of a list below the card. A kind of machine is none. */
+    private static boolean isHeader(Grid grid, int row, int column, List<Vocabulary> vocabularies) {
+        if (grid.kind(row, column) != Grid.Kind.TEXT) {
+            return false;
+        }
+        HeaderText text = HeaderText.of(grid.text(row, column));
+        return vocabularies.stream()
+                .map(vocabulary -> vocabulary.read(text))
+                .anyMatch(heading -> heading != null && heading.word() == null);
+    }
+
     private static ListOnItsSide of(Grid grid, int column, Vocabulary vocabulary, Map<String, Integer> texts) {
         if (vocabulary.spec() == Layout.LIST || vocabulary.spec() == Assumptions.LIST) {
             return null;
         }
         Map<ColumnSpec, Integer> rows = new LinkedHashMap<>();
         int figures = 0;
+        Set<Integer> others = new LinkedHashSet<>();
         for (Map.Entry<String, Integer> entry : texts.entrySet()) {
-            Heading heading = vocabulary.read(HeaderText.of(entry.getKey()));
-            if (heading != null
-                    && heading.isCertain()
-                    && !isHeaderRow(grid, entry.getValue(), column + 1, vocabulary)
-                    && rows.putIfAbsent(heading.column(), entry.getValue()) == null
-                    && heading.column().isNumeric()
-                    && isFigure(grid, entry.getValue(), column + 1)) {
-                figures++;
+            HeaderText text = HeaderText.of(entry.getKey());
+            Heading heading = vocabulary.read(text);
+            boolean measured = isFigure(grid, entry.getValue(), column + 1);
+            if (isHeaderRow(grid, entry.getValue(), column + 1, vocabulary)) {
+                continue;
+            }
+            if (heading != null && heading.isCertain()) {
+                boolean first = rows.putIfAbsent(heading.column(), entry.getValue()) == null;
+                figures += first && heading.column().isNumeric() && measured ? 1 : 0;
+            } else if (heading == null && measured && vocabulary.mayMeanOtherwise(text)) {
+                others.add(entry.getValue());
             }
         }
-        if (rows.keySet().stream().filter(each -> !ITEMS.contains(each)).count() < LEAST_HEADERS
-                || figures < LEAST_FIGURES && !isWhole(grid, column, vocabulary.spec(), rows)) {
+        long own = rows.keySet().stream().filter(each -> !ITEMS.contains(each)).count();
+        boolean called = rows.containsKey(Machines.TYPE) && figures > 0;
+        // "Distance travelled" under a type and a width is the run of a calibration.
+        if (own + (called ? others.size() : 0) < LEAST_HEADERS
+                || figures + (called ? others.size() : 0) < LEAST_FIGURES
+                        && !isWhole(grid, column, vocabulary.spec(), rows)) {
             return null;
         }
         Map<Integer, String> headers = new LinkedHashMap<>();
-        rows.values().stream().sorted().forEach(row -> headers.put(row, Words.trim(grid.text(row, column))));
+        Stream.concat(rows.values().stream(), (called ? others : Set.<Integer>of()).stream())
+                .sorted()
+                .forEach(row -> headers.put(row, Words.trim(grid.text(row, column))));
         return new ListOnItsSide(vocabulary.spec(), column, headers);
     }
 

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.CopiedResults;
@@ -43,9 +42,6 @@ public final class TableFinder {
     /** So far right of the values of assumptions headers of the list below may stand, and no note. */
     private static final int BESIDE_VALUES = 3;
 
-    private static final int NONE = -1;
-    private static final int SEVERAL = -2;
-
     private final Grid grid;
     private final List<Vocabulary> vocabularies;
     private final HeaderRow headerRow;
@@ -55,9 +51,12 @@ public final class TableFinder {
     private final NoLists noLists;
     private final ChoiceByContents choices;
     private final OrchardBlocks orchards;
+    private final TitlesOfMachines titles;
     private final List<FoundTable> tables = new ArrayList<>();
     private final List<RowReader> open = new ArrayList<>();
     private final NearestHeader nearest;
+    /** A form on the sheet, of which no row is a header; null if there is none. */
+    private ListOnItsSide onItsSide;
     /** The title over the row at hand that names a type of machine; null if none does. */
     private TypeInTitle title;
 
@@ -72,6 +71,7 @@ public final class TableFinder {
         this.nearest = new NearestHeader(grid, headerRow, vocabularies, namedBySheet);
         this.choices = new ChoiceByContents(grid, headerRow, findings);
         this.orchards = new OrchardBlocks(grid, headerRow, findings);
+        this.titles = new TitlesOfMachines(grid, rows.columns());
     }
 
     private List<Vocabulary> named(String title) {
@@ -93,8 +93,7 @@ public final class TableFinder {
                 excelTable(range);
             }
         }
-        ListOnItsSide onItsSide =
-                ListOnItsSide.find(grid, vocabularies, rows::beginsHeader).orElse(null);
+        onItsSide = ListOnItsSide.find(grid, vocabularies, rows::beginsHeader).orElse(null);
         int before = findings.size();
         int end = Math.min(grid.rows(), mostRows);
         int columns = rows.columns();
@@ -229,10 +228,11 @@ public final class TableFinder {
             headers = matches.isEmpty() ? headers : both;
         }
         if (matches.isEmpty()) {
-            String[] both = secondRow(vocabularies, headers, row, 0, taken.length - 1);
+            boolean aboveForm = onItsSide != null && onItsSide.holds(row + 1);
+            String[] both = aboveForm ? null : secondRow(vocabularies, headers, row, 0, taken.length - 1);
             matches = both == null ? matches : lists(both, named).split();
             if (matches.isEmpty()) {
-                if (!marks) {
+                if (!marks && !GroupsAbove.areOver(headers, listsOf(row + 1, taken, named))) {
                     nearest.consider(headers, row, 0, taken.length - 1, named);
                 }
                 return;
@@ -241,10 +241,7 @@ public final class TableFinder {
             twoDeep = true;
         }
         if (row + 1 < grid.rows() && !matches.isEmpty()) {
-            String[] below = free(row + 1, taken);
-            List<HeaderRow.Match> lower =
-                    new FlatList(headerRow, below).joined(lists(below, named).split());
-            if (GroupsAbove.are(matches, lower)) {
+            if (GroupsAbove.are(matches, listsOf(row + 1, taken, named))) {
                 return;
             }
         }
@@ -272,56 +269,25 @@ public final class TableFinder {
         }
     }
 
-    /** The title above a row, that of the same headers where they stood before, or the sheet's name; null if there is none. */
+    /** The lists of a row by itself; none below the last. */
+    private List<HeaderRow.Match> listsOf(int row, boolean[] taken, List<Vocabulary> named) {
+        if (row >= grid.rows()) {
+            return List.of();
+        }
+        String[] headers = free(row, taken);
+        return new FlatList(headerRow, headers).joined(lists(headers, named).split());
+    }
+
+    /** The title over a row, or that of the same headers where they stood before; null if there is none. */
     private TypeInTitle title(int row, String[] headers) {
-        TypeInTitle above = titleAbove(row);
-        for (RowReader reader : open) {
-            FoundTable table = reader.table();
-            if (above == null && table.title != null && isSame(table, headers)) {
-                return table.title;
-            }
-        }
-        TypeInTitle near = above == null ? titleBelow(row) : above;
-        return near == null ? TypeInTitle.of(grid.sheet(), null).orElse(null) : near;
-    }
-
-    /** The nearest line above a row that stands alone and names a type of machine; null if there is none. */
-    private TypeInTitle titleAbove(int row) {
-        for (int above = row - 1; above >= Math.max(0, row - 3); above--) {
-            int column = alone(above);
-            if (column == NONE) {
-                continue;
-            }
-            if (column == SEVERAL) {
-                break;
-            }
-            Optional<TypeInTitle> told =
-                    TypeInTitle.of(grid.text(above, column), new CellAddress(grid.sheet(), above, column));
-            if (told.isPresent()) {
-                return told.get();
-            }
-        }
-        return null;
-    }
-
-    /** A line that names a type of several machines, below a row and above the first figures; null if there is none. */
-    private TypeInTitle titleBelow(int row) {
-        for (int below = row + 1; below <= Math.min(grid.rows() - 1, row + 3); below++) {
-            int column = alone(below);
-            if (column >= 0) {
-                return TypeInTitle.of(grid.text(below, column), new CellAddress(grid.sheet(), below, column))
-                        .filter(TypeInTitle::several)
-                        .orElse(null);
-            }
-            if (column == SEVERAL && holdsNumber(below)) {
-                return null;
-            }
-        }
-        return null;
-    }
-
-    private boolean holdsNumber(int row) {
-        return IntStream.range(0, rows.columns()).anyMatch(column -> grid.kind(row, column) == Grid.Kind.NUMBER);
+        return titles.above(row)
+                .or(() -> open.stream()
+                        .map(RowReader::table)
+                        .filter(table -> table.title != null && isSame(table, headers))
+                        .map(table -> table.title)
+                        .findFirst())
+                .or(() -> titles.belowOrOfSheet(row))
+                .orElse(null);
     }
 
     private TypeInTitle title(Grid.TableRange range) {
@@ -337,20 +303,6 @@ public final class TableFinder {
                         table.headers,
                         table.firstColumn,
                         table.lastColumn + 1);
-    }
-
-    /** The column of the one cell of a row that holds anything, if that is a text; else NONE or SEVERAL. */
-    private int alone(int row) {
-        int column = NONE;
-        for (int i = 0; i < rows.columns(); i++) {
-            if (grid.kind(row, i) != Grid.Kind.BLANK) {
-                if (column != NONE || grid.kind(row, i) != Grid.Kind.TEXT) {
-                    return SEVERAL;
-                }
-                column = i;
-            }
-        }
-        return column;
     }
 
     /** The headers of a row outside of the columns that other lists have. */

@@ -1,10 +1,14 @@
 package org.rickyard.lists.text;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
 /** How words of clients are compared: names by all but case and outer spaces, headers and choices more loosely. */
 public final class Words {
+    /** From here on spreadsheets make a text of a number with its power of ten. */
+    private static final double NOT_WRITTEN_OUT = 1e20;
+
     private Words() {}
 
     /** Without outer spaces of any kind: no-break, narrow, figure and zero-width ones too. */
@@ -118,14 +122,17 @@ public final class Words {
         return !text.isEmpty() && Character.getType(text.charAt(0)) == Character.CURRENCY_SYMBOL;
     }
 
-    /** A number in digits as a person writes it: 7, 7.5. */
+    /** A number in digits as a person writes it: 7, 7.5; one that no person writes out as spreadsheets do, 1E+30. */
     public static String digits(double value) {
         if (value == Math.rint(value) && Math.abs(value) < 1e15) {
             return Long.toString((long) value);
         }
-        return new java.math.BigDecimal(Double.toString(value))
-                .stripTrailingZeros()
-                .toPlainString();
+        BigDecimal number = new BigDecimal(Double.toString(value)).stripTrailingZeros();
+        if (Math.abs(value) < NOT_WRITTEN_OUT) {
+            return number.toPlainString();
+        }
+        int exponent = number.precision() - number.scale() - 1;
+        return number.movePointLeft(exponent).toPlainString() + "E+" + exponent;
     }
 
     /** A text in quotation marks, cut short if it is long. */

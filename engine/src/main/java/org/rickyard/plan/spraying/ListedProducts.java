@@ -65,6 +65,9 @@ final class ListedProducts {
     private final Map<Integer, String> listedIn = new HashMap<>();
 
     private final Map<String, Integer> others = new HashMap<>();
+    /** Per row of the product list, what it measures the product in; null where it was not asked yet, as it is for each use. */
+    private final String[] listedUnits;
+
     private Map<String, List<String>> unitsUsed;
 
     ListedProducts(FoundLists lists, MixesOfJobs mixOf, List<Finding> findings) {
@@ -72,6 +75,7 @@ final class ListedProducts {
         this.jobs = lists.rows(Jobs.LIST);
         this.mixes = lists.rows(Mixes.LIST);
         this.products = lists.rows(Products.LIST);
+        this.listedUnits = new String[products.size()];
         this.nearMixes = NearNames.of(mixes, Mixes.MIX);
         this.customary = lists.customary();
         this.findings = findings;
@@ -190,7 +194,17 @@ final class ListedProducts {
 
     /** What the product list measures a product in: L of a product listed in L, ml/100 L or L/ha. "" if not said. */
     private String listedUnit(int product) {
-        if (product < 0 || products.state(Products.UNIT, product) != ListRows.State.GIVEN) {
+        if (product < 0) {
+            return "";
+        }
+        if (listedUnits[product] == null) {
+            listedUnits[product] = readUnit(product);
+        }
+        return listedUnits[product];
+    }
+
+    private String readUnit(int product) {
+        if (products.state(Products.UNIT, product) != ListRows.State.GIVEN) {
             return "";
         }
         String text = products.text(Products.UNIT, product);

@@ -11,11 +11,11 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.rickyard.workbook.graft.OutputException.Reason;
 
 /**
@@ -122,17 +122,36 @@ public final class SafeReplacement implements Closeable {
         return at.getParent().toRealPath().resolve(at.getFileName());
     }
 
+    /**
+     * The mark of the office program that has a file open: the name of a file that it puts beside it, or has left there
+     * when it crashed.
+     *
+     * @param file present or not; symbolic links are followed
+     */
+    public static Optional<String> heldBy(Path file) throws OutputException {
+        try {
+            return markBeside(resolved(file));
+        } catch (IOException failed) {
+            throw OutputException.of(file, failed);
+        }
+    }
+
     /** Office programs mark an open file: ~$book.xlsx beside it, or .~lock.book.xlsx#. */
-    private static void refuseIfHeld(Path target) throws OutputException {
+    private static Optional<String> markBeside(Path target) {
         String name = target.getFileName().toString();
-        for (String mark : List.of("~$" + name, ".~lock." + name + "#")) {
-            if (Files.exists(target.resolveSibling(mark), LinkOption.NOFOLLOW_LINKS)) {
-                throw OutputException.withDetail(
-                        Reason.HELD,
-                        name,
-                        "if none has it open any more, delete \"" + mark
-                                + "\" beside it, the mark that a program leaves behind when it crashes");
-            }
+        return Stream.of("~$" + name, ".~lock." + name + "#")
+                .filter(mark -> Files.exists(target.resolveSibling(mark), LinkOption.NOFOLLOW_LINKS))
+                .findFirst();
+    }
+
+    private static void refuseIfHeld(Path target) throws OutputException {
+        Optional<String> mark = markBeside(target);
+        if (mark.isPresent()) {
+            throw OutputException.withDetail(
+                    Reason.HELD,
+                    target.getFileName().toString(),
+                    "if none has it open any more, delete \"" + mark.get()
+                            + "\" beside it, the mark that a program leaves behind when it crashes");
         }
     }
 

@@ -7,8 +7,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Fields;
+import org.rickyard.lists.FoundIn;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.Herds;
+import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.SheetOf;
@@ -66,5 +68,18 @@ class GroupsAboveTest {
                         .row("Heifers", 40, 6, 150, "Main"))
                 .rows(Herds.LIST);
         assertThat(herds.number(Herds.DAYS, 0)).isEqualTo(180);
+    }
+
+    /** On a sheet called Tank mixes "Tank mix" over product and dose was a stop: a list of mixes without either. */
+    @Test
+    void groupsThatBeginNoListAreNoListThatLacksAColumn() {
+        FoundLists found = FoundIn.find(
+                new SheetOf("Tank mixes")
+                        .row("Job", null, "Spray", null, "Tank mix", null)
+                        .row("Field", "Area (ha)", "Sprayer", "Water (L/ha)", "Product", "Dose (L/ha)")
+                        .row("Hill", 20, "S21", 100, "Fung P", 0.8),
+                new SheetOf("Sprayer").row("Sprayer", "Type", "Tank (L)").row("S21", "sprayer", 1500));
+        assertThat(found.rows(Jobs.LIST).number(Jobs.DOSE, 0)).isEqualTo(0.8);
+        assertThat(FoundIn.said(found)).noneMatch(line -> line.contains("looks like the header"));
     }
 }

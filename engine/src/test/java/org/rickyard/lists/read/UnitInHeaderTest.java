@@ -15,10 +15,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
+import org.rickyard.lists.Finding.Severity;
 import org.rickyard.lists.FoundIn;
 import org.rickyard.lists.FoundLists;
 import org.rickyard.lists.Herds;
 import org.rickyard.lists.ListRows;
+import org.rickyard.lists.ListRows.State;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Lists;
 import org.rickyard.lists.Machines;
@@ -301,5 +303,21 @@ class UnitInHeaderTest {
                 .rows(Herds.LIST);
         assertThat(herds.size()).isEqualTo(1);
         assertThat(herds.number(Herds.INTAKE, 0)).isEqualTo(8);
+    }
+
+    /** It is a share of the purchase price, as it always is; of another price it would be another sum. */
+    @ParameterizedTest
+    @CsvSource({
+        "Insurance & housing (% of price), true",
+        "TIH (% of purchase price), true",
+        "Insurance and housing (% of list price), false"
+    })
+    void aShareOfThePurchasePriceIsPerCent(String header, boolean read) {
+        FoundLists found = FoundIn.find(new SheetOf("Costs")
+                .row("Machine", "Type", "Purchase price", header)
+                .row("Round baler", "baler", 28000, 1.5));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.state(Machines.INSURANCE, 0)).isEqualTo(read ? State.GIVEN : State.ASKED);
+        assertThat(FoundIn.messages(found, Severity.STOP)).hasSize(read ? 0 : 1);
     }
 }

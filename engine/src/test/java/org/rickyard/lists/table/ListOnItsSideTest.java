@@ -174,4 +174,53 @@ class ListOnItsSideTest {
         assertThat(found.rows(Assumptions.LIST).size()).isEqualTo(3);
         assertThat(said(found)).noneMatch(line -> line.contains("below one another"));
     }
+
+    /** A field, a tank and a rate below one another were passed over without a word. */
+    @Test
+    void aCardOfOneJobIsTold() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Job card")
+                .row("Job card")
+                .row("Field", "River bottom")
+                .row("Acres", 137)
+                .row("Sprayer", "Self-propelled 90")
+                .row("Tank (L)", 750)
+                .row("Spray volume (L/ha)", 150)
+                .row()
+                .row("Product", "Rate")
+                .row("Grass herbicide", "1.5 L/ha")));
+        assertThat(said(found))
+                .anyMatch(
+                        line -> line.contains("The headers of Jobs stand below one another here (\"Field\", \"Acres\","
+                                + " \"Sprayer\" and more), so they are not read."))
+                .anyMatch(line -> line.contains("The header \"Rate\" could mean Dose"));
+    }
+
+    /** "Distance travelled" is known where nothing else is the run; in a form nothing else stands beside it. */
+    @Test
+    void aCalibrationOfOneMachineIsTold() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Refill test")
+                .row("Refill method")
+                .row("Sprayer", "Trailer 45")
+                .row("Type", "sprayer")
+                .row("Boom width", "45 ft")
+                .row("Distance travelled", "1000 ft")
+                .row("Water to refill", "13 l")));
+        assertThat(said(found)).anyMatch(line -> line.contains("The headers of Machines stand below one another here"));
+    }
+
+    /** "Drill width (m)" and the lines below it were each a stop, "not a word known here for Type". */
+    @Test
+    void aFormIsNoListOfMachinesNamedByFigures() {
+        FoundLists found = ListFinder.find(List.of(new SheetOf("Card")
+                .row("Machine", "Combination")
+                .row("Type", "drill")
+                .row("Drill width (m)", 4)
+                .row("Wheel circumference (m)", 2.1)
+                .row("Turns of the wheel", 12)));
+        assertThat(found.rows(Machines.LIST).size()).isZero();
+        assertThat(found.findings()).singleElement().satisfies(told -> {
+            assertThat(told.severity()).isEqualTo(Severity.NOTE);
+            assertThat(told.message()).contains("figures stand where the names of machines would");
+        });
+    }
 }
