@@ -29,7 +29,7 @@ public final class Clamps {
             .also("clamp construction, construction type, structure, type of structure, "
                     + "type, clamp kind, clamp type, construction, kind of clamp, silo type, pit type, type of "
                     + "pit, type of clamp, bunker type, type of silo, "
-                    + "type of bunker")
+                    + "type of bunker, kind of store, type of store, kind of storage, type of storage, storage type")
             .help("walled, earth pit, heap, field heap or measured.");
     /** Length. */
     public static final ColumnSpec LENGTH = number("Length", Quantities.CLAMP_LENGTH)
@@ -64,7 +64,8 @@ public final class Clamps {
             .help("Mean height of the silage four weeks or more after closing.");
     /** Batter. */
     public static final ColumnSpec BATTER = special("Batter", ColumnSpec.Type.BATTER, Quantities.BATTER)
-            .also("side slope, wall batter, wall slope, slope of sides, batter of sides, side batter")
+            .also(
+                    "side slope, side slope h:v, side slope horizontal:vertical, wall batter, wall slope, slope of sides, batter of sides, side batter")
             .help("Metres out for each metre up; or 1 in 3 (1 up, 3 out), 45°. A bare ratio such as 1:3 is asked.");
     /** Ramped ends. */
     public static final ColumnSpec RAMPS = number("Ramps", Quantities.RAMPS)

@@ -44,6 +44,7 @@ public final class Herds {
                     + "silage per day, silage per month, feed per month, forage per month, fodder per month, "
                     + "silage per head per month, "
                     + "feed per day, daily ration, daily feed, daily DM, kg/head/day, kg/hd/day, kg/day, kg/cow/day, "
+                    + "kg DM a day each, kg DM each a day, kg DM a day, kg DM a head a day, kg DM each per day, "
                     + "kg fresh/day, kg fresh/head/day, lb/head/day, lb/hd/day, lb/day, t/month, t/head/month, "
                     + "tonnes/month, tonnes/head/month, % of liveweight, % liveweight, % of live weight, % LW")
             .help("Of this feed, one animal.");

@@ -567,7 +567,7 @@ public final class Machines {
             .qualifier(POWER, POWER_BASIS)
             .qualifier(CHARGE, CHARGE_UNIT)
             .unitColumn(CHARGE_UNIT, CHARGE)
-            .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE)
+            .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE, RATE_OF_WORK)
             .unclear(List.of("cv"), POWER)
             .unclear(List.of("basis"), OUTPUT_BASIS, POWER_BASIS)
             .toldWithout(POWER, "basis", OUTPUT_BASIS, OUTPUT)

@@ -58,11 +58,12 @@ public final class Shared {
                     + "travel speed, spraying speed, operating speed, walking speed, walking pace, pace")
             .help("At work in the field.");
     public static final ColumnSpec HOURS_PER_DAY = number("Hours per day", Quantities.HOURS_PER_DAY)
-            .also("field hours per day, field hours a day, field hours/day, hours available per day, "
-                    + "working hours per day, hours worked per day, field time per day, "
-                    + "operating hours per day, daily field hours, hours of field work per day, "
-                    + "hours of fieldwork per day, "
-                    + "hours/day, h/day, working day, hours a day, hrs per day, hrs/day, daily hours")
+            .also(
+                    "field hours per day, field hours a day, field hours/day, hours available per day, "
+                            + "working hours per day, hours worked per day, field time per day, "
+                            + "operating hours per day, daily field hours, hours of field work per day, "
+                            + "hours of fieldwork per day, "
+                            + "hours/day, h/day, working day, hours a day, hours in a day, hours in the day, hrs per day, hrs/day, daily hours")
             .help("Hours worked in a day.");
     static final ColumnSpec START =
             date("Start", Quantities.CUT_START).also("start date, from, date from, from date, first day, begin");

@@ -58,7 +58,16 @@ public final class OwnMeasures {
         }
     }
 
-    private static final List<Unit> DENOMINATORS = List.of(Units.AC, Units.HA, Units.H, Units.MIN, Units.D);
+    private static final List<Unit> DENOMINATORS = List.of(
+            Units.AC,
+            Units.HA,
+            Units.H,
+            Units.MIN,
+            Units.D,
+            Unit.of(
+                    "1000 ft2",
+                    Units.FT.pow(2).dimension(),
+                    Units.FT.pow(2).factor().times(Ratio.of(1000))));
 
     private static final List<Unit> OURS = List.of(
             Units.HA_PER_H,

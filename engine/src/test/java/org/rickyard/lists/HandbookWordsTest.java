@@ -235,4 +235,42 @@ class HandbookWordsTest {
                 .row("Creek", 24, 1.8, "as baled"));
         assertThat(hay.rows(Fields.LIST).text(Fields.YIELD_BASIS, 0)).isEqualTo("as carted fresh");
     }
+
+    /** Nothing but a rate of work is in hectares an hour: it was asked for a speed, an output or a charge. */
+    @Test
+    void aRateInHectaresAnHourIsTheRateOfWork() {
+        FoundLists found = FoundIn.find(
+                new SheetOf("Machines").row("Machine", "Type", "Rate (ha/h)").row("Mower", "mower", 3));
+        assertThat(found.rows(Machines.LIST).number(Machines.RATE_OF_WORK, 0)).isEqualTo(3);
+        assertThat(found.findings()).isEmpty();
+        // Without its unit it is still asked.
+        assertThat(FoundIn.find(new SheetOf("Machines")
+                                .row("Machine", "Type", "Rate")
+                                .row("Mower", "mower", 3))
+                        .findings())
+                .anyMatch(finding -> finding.message().contains("could mean"));
+    }
+
+    @Test
+    void furtherWordsOfWorkedExamples() {
+        ListRows jobs = FoundIn.find(new SheetOf("June")
+                        .row("Task", "Field", "Machine", "Chance of a dry day (%)", "Hours in a day")
+                        .row("mowing", "Leys", "Mower", 50, 8))
+                .rows(Jobs.LIST);
+        assertThat(jobs.number(Jobs.WORKABLE_DAYS, 0)).isEqualTo(50);
+        assertThat(jobs.number(Jobs.HOURS_PER_DAY, 0)).isEqualTo(8);
+
+        ListRows clamps = FoundIn.find(new SheetOf("Heaps")
+                        .row("Heap", "Kind of store", "Length (m)", "Width (m)", "Settled height (m)", "Side slope h:v")
+                        .row("Maize", "heap", 30, 18, 2, "2:1"))
+                .rows(Clamps.LIST);
+        assertThat(clamps.text(Clamps.KIND, 0)).isEqualTo("heap");
+        assertThat(clamps.number(Clamps.BATTER, 0)).isEqualTo(2);
+
+        ListRows herds = FoundIn.find(new SheetOf("Feed")
+                        .row("Class of stock", "No. head", "kg DM a day each", "Weeks")
+                        .row("Cows", 90, 12, 26))
+                .rows(Herds.LIST);
+        assertThat(herds.number(Herds.INTAKE, 0)).isEqualTo(12);
+    }
 }

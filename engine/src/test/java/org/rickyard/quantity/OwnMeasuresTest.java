@@ -128,4 +128,13 @@ class OwnMeasuresTest {
         assertThat(Kind.LENGTH.in(Units.CM)).isEmpty();
         assertThat(Kind.MASS.in(Units.T.over(Units.AC))).isEmpty();
     }
+
+    /** A lawn is sprayed by the gallon on a thousand square feet; it was answered in litres. */
+    @Test
+    void gallonsOnAThousandSquareFeetAreGallons() {
+        Unit lawn = UnitText.read("gal/1000 sq ft", CustomaryUnits.US) instanceof UnitText.Known known
+                ? known.unit()
+                : null;
+        assertThat(Kind.LIQUID.in(lawn)).hasValue(Units.GAL_US);
+    }
 }
