@@ -8,6 +8,7 @@ import static org.rickyard.lists.ColumnSpec.words;
 
 import java.util.List;
 import org.rickyard.lists.text.MachineMention;
+import org.rickyard.quantity.Substance;
 import org.rickyard.trade.Quantities;
 
 /**
@@ -166,6 +167,31 @@ public final class Jobs {
                     + "suitable field days, available field days, field days")
             .help("Days fit for the work, where you count them; else Earliest, Latest and Workable days.");
 
+    /** Active ingredient in the product, beside its dose. */
+    public static final ColumnSpec ACTIVE_CONTENT = Shared.ACTIVE_CONTENT;
+    /** Nitrogen in the product, beside its dose. */
+    public static final ColumnSpec NITROGEN_CONTENT = number("Nitrogen content", Quantities.NITROGEN_SHARE)
+            .also("N content, percent nitrogen, percent N, % N, nitrogen in product, share of nitrogen")
+            .help("Of the fertiliser, % by weight; where no product list tells it and the dose counts nitrogen.");
+    /** Phosphate in the product, beside its dose. */
+    public static final ColumnSpec PHOSPHATE_CONTENT = number("Phosphate content", Quantities.PHOSPHATE_SHARE)
+            .also("P2O5 content, percent P2O5, % P2O5, phosphate in product")
+            .help("P2O5 in the fertiliser, % by weight; where the dose counts it.");
+    /** Potash in the product, beside its dose. */
+    public static final ColumnSpec POTASH_CONTENT = number("Potash content", Quantities.POTASH_SHARE)
+            .also("K2O content, percent K2O, % K2O, potash in product")
+            .help("K2O in the fertiliser, % by weight; where the dose counts it.");
+
+    /** Where it is told beside a dose what the product holds of what the dose may count. */
+    public static ColumnSpec contentOf(Substance substance) {
+        return switch (substance) {
+            case ACTIVE -> ACTIVE_CONTENT;
+            case NITROGEN -> NITROGEN_CONTENT;
+            case PHOSPHATE -> PHOSPHATE_CONTENT;
+            case POTASH -> POTASH_CONTENT;
+        };
+    }
+
     /** Litres on an area are of water or of product. */
     private static final String LITRES_ON_AREA =
             "l/ha, l/ac, l/acre, litres/ha, litres per ha, litres per hectare, litres/acre, litres per acre";
@@ -217,7 +243,11 @@ public final class Jobs {
                             WIND_HEIGHT,
                             AIR_TEMPERATURE,
                             HUMIDITY,
-                            DAYS_AVAILABLE))
+                            DAYS_AVAILABLE,
+                            ACTIVE_CONTENT,
+                            NITROGEN_CONTENT,
+                            PHOSPHATE_CONTENT,
+                            POTASH_CONTENT))
             .identifiedBy(FIELD, BLOCK, JOB)
             .otherwise(HOLDING, Shared.WHOSE)
             .unitColumn(DOSE_UNIT, DOSE)
@@ -244,6 +274,12 @@ public final class Jobs {
             .toldWithout(PRODUCT, "relative density", SPRAY_DENSITY)
             .otherwiseMeasured(SPRAY_DENSITY, "weight of solution, solution weight, weight of spray")
             .otherwiseMeasured(WIND_SPEED, "windspeed, wind speed at boom, wind speed at nozzle")
+            // Beside what is dosed; "N (kg/ha)" is the dose.
+            .otherwiseMeasuredBeside(
+                    ACTIVE_CONTENT, "active ingredient, active substance, active, ai, concentration, strength", DOSE)
+            .otherwiseMeasuredBeside(NITROGEN_CONTENT, "n, nitrogen, total nitrogen", PRODUCT, DOSE)
+            .otherwiseMeasuredBeside(PHOSPHATE_CONTENT, "p2o5, phosphate", PRODUCT, DOSE)
+            .otherwiseMeasuredBeside(POTASH_CONTENT, "k2o, potash", PRODUCT, DOSE)
             .otherwise(DOSE_UNIT, "per, rate per, dose per")
             .otherwise(FIELD, "location")
             .otherwise(FIELD, Shared.SURVEYED_LAND)

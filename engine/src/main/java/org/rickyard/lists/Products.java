@@ -121,13 +121,7 @@ public final class Products {
             .help("Of a fertiliser, % by weight; one in litres needs its Density too.");
 
     /** Active ingredient in it. */
-    public static final ColumnSpec ACTIVE_CONTENT = number("Active content", Quantities.ACTIVE_CONTENT)
-            .or(Quantities.ACTIVE_SHARE)
-            .also("active ingredient content, content of active ingredient, ai content, active substance content, "
-                    + "active concentration, ai concentration, active ingredient concentration, "
-                    + "concentration of active ingredient, active ingredient per litre, active per litre, "
-                    + "active ingredient per gallon, ai per gallon")
-            .help("Of active ingredient: g/L or g/kg (or %, lb/gal); asked where doses count it.");
+    public static final ColumnSpec ACTIVE_CONTENT = Shared.ACTIVE_CONTENT;
     /** Phosphate in it. */
     public static final ColumnSpec PHOSPHATE = number("Phosphate", Quantities.PHOSPHATE_SHARE)
             .also("P2O5, percent P2O5, P2O5 content, phosphate content, phosphate in product")

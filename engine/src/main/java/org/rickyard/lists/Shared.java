@@ -40,6 +40,13 @@ public final class Shared {
             .also("product name, chemical, chem, pesticide, material, spray product, trade name, "
                     + "plant protection product, fertiliser product, agrochemical")
             .help("The name on its label.");
+    static final ColumnSpec ACTIVE_CONTENT = number("Active content", Quantities.ACTIVE_CONTENT)
+            .or(Quantities.ACTIVE_SHARE)
+            .also("active ingredient content, content of active ingredient, ai content, active substance content, "
+                    + "active concentration, ai concentration, active ingredient concentration, "
+                    + "concentration of active ingredient, active ingredient per litre, active per litre, "
+                    + "active ingredient per gallon, ai per gallon")
+            .help("Of active ingredient: g/L or g/kg (or %, lb/gal); asked where doses count it.");
     static final ColumnSpec WATER_VOLUME = number("Water volume", Quantities.WATER_VOLUME)
             .also("litres per hectare of spray, volume application rate, "
                     + "water rate, application rate, spray rate, carrier, carrier volume, carrier rate, "

@@ -56,6 +56,18 @@ public sealed interface UnitText {
     /** How labels write a share by weight, set apart from "% w/v". */
     Set<String> BY_WEIGHT = Set.of("% w/w", "%w/w", "w/w %", "% by weight", "% m/m");
 
+    /** How labels write grams in 100 mL of a liquid. */
+    Set<String> BY_VOLUME = Set.of("% w/v", "%w/v", "w/v %", "% m/v");
+
+    /** A gram in 100 mL, by its definition 10 g/L. */
+    Unit PERCENT_BY_VOLUME = Unit.of(
+            "% w/v",
+            Units.G.over(Units.L).dimension(), Units.G.over(Units.L).factor().times(Ratio.of(10)));
+
+    /** "g ai/L": what is counted in a litre or a kilogram is the active ingredient. */
+    Pattern OF_ACTIVE = Pattern.compile(
+            "(?<amount>[a-z]+) ?(?:a\\.?i\\.?|a\\.?s\\.?|active|active (?:ingredient|substance)) ?/ ?(?<of>[a-z0-9 ().]+)");
+
     /** What is asked where a feed is a share of what eats it. */
     String LIVEWEIGHT = "A share of liveweight needs the liveweight: write kg DM/day.";
 
@@ -113,9 +125,15 @@ public sealed interface UnitText {
         if (BY_WEIGHT.contains(plain)) {
             return new Known(Units.PERCENT);
         }
+        if (BY_VOLUME.contains(plain)) {
+            return new Known(PERCENT_BY_VOLUME);
+        }
         List<Unit> meanings = inATime(plain, customary);
         if (meanings.isEmpty()) {
             meanings = compound(plain, customary);
+        }
+        if (meanings.isEmpty()) {
+            meanings = ofActive(plain, customary);
         }
         return switch (meanings.size()) {
             case 0 -> text.indexOf('_') > 0 ? read(text.replace('_', '/'), customary) : ofCountry(text);
@@ -146,6 +164,16 @@ public sealed interface UnitText {
                 .filter(amount -> amount.dimension().equals(Units.L.dimension()))
                 .map(amount -> amount.over(time))
                 .toList();
+    }
+
+    /** What is in a litre or a kilogram, the active ingredient being named; on an area it is a dose, and none of these. */
+    private static List<Unit> ofActive(String plain, CustomaryUnits customary) {
+        Matcher matcher = OF_ACTIVE.matcher(plain);
+        return matcher.matches()
+                ? compound(matcher.group("amount") + "/" + matcher.group("of").strip(), customary).stream()
+                        .filter(unit -> unit.isCompatible(PERCENT_BY_VOLUME) || unit.isCompatible(Units.PERCENT))
+                        .toList()
+                : List.of();
     }
 
     /** "gal/ac (US)": a unit with the country whose it is behind it. */

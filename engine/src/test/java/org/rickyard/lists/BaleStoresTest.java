@@ -17,7 +17,8 @@ class BaleStoresTest {
         "Hay store, Hay, No. of bales, Bale weight (kg)",
         "Straw stock, Straw, Bales, Weight each (kg)",
         "Hay and straw in store, Hay / straw, Bales, kg per bale",
-        "Bale store, Bale type, Number, kg each"
+        "Bale store, Bale type, Number, kg each",
+        "Bale store, Location, Bales, Weight each (kg)"
     })
     void whatIsStoredIsTheStore(String sheet, String store, String count, String weight) {
         FoundLists found = find(new SheetOf(sheet).row(store, count, weight).row("First cut", 120, 250));
@@ -39,5 +40,15 @@ class BaleStoresTest {
                 .singleElement()
                 .asString()
                 .contains("the list Stocks, but it has no column Store", "\"Hay\"");
+    }
+
+    /** On another sheet the bales may have been made there. */
+    @Test
+    void aLocationIsNoStoreOnASheetOfNoName() {
+        FoundLists found = find(new SheetOf("Sheet1")
+                .row("Location", "No. of bales", "Bale weight (kg)", "DM %")
+                .row("Top barn", 120, 250, 85));
+        assertThat(found.rows(Stocks.LIST).size()).isZero();
+        assertThat(messages(found, Severity.CAUTION)).singleElement().asString().contains("\"Location\"");
     }
 }

@@ -47,7 +47,8 @@ class ListDeclarationsTest {
                         "Holding|Job|Field*|Operation*|Machine*|Tractor|Mix|Product|Dose|Dose unit|Water"
                                 + " volume|Speed|Cut|Block|After|Lag|Earliest|Latest|Growth stage|Last harvest"
                                 + " date|Workable days|Hours per day|Spray density|Band width|Wind speed|Wind height|Air"
-                                + " temperature|Humidity|Days available"),
+                                + " temperature|Humidity|Days available"
+                                + "|Active content|Nitrogen content|Phosphate content|Potash content"),
                 Arguments.of(
                         Clamps.LIST,
                         "Holding|Clamp*|Kind*|Length*|Floor width*|Wall height*|Settled height|Batter|Ramps|Ramp run|"

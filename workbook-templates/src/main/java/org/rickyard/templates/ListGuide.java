@@ -211,7 +211,11 @@ final class ListGuide {
                     Wind height: 2
                     Air temperature: 16
                     Humidity: 65
-                    Days available: 6"""),
+                    Days available: 6
+                    Active content: 360
+                    Nitrogen content: 34.5
+                    Phosphate content: 46
+                    Potash content: 60"""),
             new ListGuide(
                     Clamps.LIST,
                     "one row for each clamp, pit or heap",

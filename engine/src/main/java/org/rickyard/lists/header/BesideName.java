@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
+import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Machines;
 import org.rickyard.lists.Products;
@@ -36,6 +37,9 @@ final class BesideName {
             Map.entry(Products.NITROGEN, (header, count, rest) -> SaidUnit.isPerArea(rest)),
             Map.entry(Products.PHOSPHATE, isInAnotherUnitThan(Products.PHOSPHATE)),
             Map.entry(Products.POTASH, isInAnotherUnitThan(Products.POTASH)),
+            Map.entry(Jobs.NITROGEN_CONTENT, (header, count, rest) -> isNoShare(Jobs.NITROGEN_CONTENT, rest)),
+            Map.entry(Jobs.PHOSPHATE_CONTENT, (header, count, rest) -> isNoShare(Jobs.PHOSPHATE_CONTENT, rest)),
+            Map.entry(Jobs.POTASH_CONTENT, (header, count, rest) -> isNoShare(Jobs.POTASH_CONTENT, rest)),
             // "Concentration (ml/100 L)" is how much of the product is mixed.
             Map.entry(
                     Products.ACTIVE_CONTENT,
@@ -59,6 +63,11 @@ final class BesideName {
     /** "Road laden (min)" is a time, and no speed. */
     private static boolean isTimeOnTheRoad(HeaderText header, int count, String rest) {
         return header.name(count).startsWith("road ") && HeaderUnit.measuresOther(Machines.ROAD_SPEED_LADEN, rest);
+    }
+
+    /** "N units/ac" and "N (kg/ha)" are what is spread. */
+    private static boolean isNoShare(ColumnSpec column, String rest) {
+        return SaidUnit.isPerArea(rest) || SaidUnit.isUnit(rest) && !HeaderUnit.fits(column, rest);
     }
 
     private static OtherThing isInAnotherUnitThan(ColumnSpec column) {

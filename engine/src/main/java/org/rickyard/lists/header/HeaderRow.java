@@ -100,7 +100,13 @@ public final class HeaderRow {
 
     /** Nutrients among them: a plan of what is spread where tells them too, in kg/ha. */
     private static final List<ColumnSpec> OF_ANY_DOSE = List.of(
-            Products.PRODUCT, Products.UNIT, Products.DOSE, Products.NITROGEN, Products.PHOSPHATE, Products.POTASH);
+            Products.PRODUCT,
+            Products.UNIT,
+            Products.DOSE,
+            Products.ACTIVE_CONTENT,
+            Products.NITROGEN,
+            Products.PHOSPHATE,
+            Products.POTASH);
 
     /** One header row may serve these at once, so that another's headers say nothing against them. */
     private static final List<ListSpec> OF_FLAT_LISTS = List.of(Fields.LIST, Jobs.LIST, Cuts.LIST);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
@@ -13,6 +14,7 @@ import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Mixes;
 import org.rickyard.lists.text.HeaderText;
 import org.rickyard.lists.text.Words;
+import org.rickyard.quantity.Substance;
 
 /**
  * Several products in one row, each with its dose: "Product 1", "Dose 1", "Product 2", "Dose 2", or the same headers
@@ -20,9 +22,9 @@ import org.rickyard.lists.text.Words;
  * others: as rows of one job they are one tank mix.
  */
 public final class ProductsInARow {
-    /** A single digit that counts products and is no part of a unit or of a longer number. */
+    /** A single digit that counts products and is no part of a unit, of P2O5 or of a longer number. */
     private static final Pattern NUMBER =
-            Pattern.compile("(?i)^[^(\\[{,:]*?(?<=[\\p{L}\\s.#])(?<!\\b(?:m|cm|mm|ft|in|yd|dm))"
+            Pattern.compile("(?i)^[^(\\[{,:]*?(?<=[\\p{L}\\s.#])(?<!\\b(?:m|cm|mm|ft|in|yd|dm|p2o))"
                     + "(\\s*(?:\\bno\\.?\\s*|#\\s*)?(?<![\\d.,])([1-9]))(?![\\p{L}\\d.,/%²³])");
 
     private static final String UNIT = "unit";
@@ -39,6 +41,8 @@ public final class ProductsInARow {
     private final List<ColumnSpec> columns;
     private final List<Part> products = new ArrayList<>();
     private final List<Part> others = new ArrayList<>();
+    /** What the products hold, as far as headers tell it. */
+    private final List<Part> contents = new ArrayList<>();
 
     private ProductsInARow(HeaderRow.Match match, String[] headers) {
         this.match = match;
@@ -53,6 +57,13 @@ public final class ProductsInARow {
                 : spec == Mixes.LIST ? List.of(Mixes.PRODUCT, Mixes.DOSE, Mixes.DOSE_UNIT) : List.of();
     }
 
+    /** What is told beside the dose of a product in it. */
+    private static List<ColumnSpec> contents(ListSpec spec) {
+        return spec == Jobs.LIST
+                ? Stream.of(Substance.values()).map(Jobs::contentOf).toList()
+                : List.of();
+    }
+
     /** What a header means without the number of the product it is of: "Dose 2 (L/ha)"; null if it is not one. */
     static Heading read(Vocabulary vocabulary, HeaderText header) {
         List<ColumnSpec> columns = columns(vocabulary.spec());
@@ -65,7 +76,12 @@ public final class ProductsInARow {
             return new Heading(List.of(columns.get(2)), "", 2, false, null);
         }
         Heading heading = vocabulary.read(bare);
-        return heading != null && heading.candidates().stream().anyMatch(columns::contains) ? heading : null;
+        List<ColumnSpec> contents = contents(vocabulary.spec());
+        return heading != null
+                        && heading.candidates().stream()
+                                .anyMatch(column -> columns.contains(column) || contents.contains(column))
+                ? heading
+                : null;
     }
 
     private static String without(String header, Matcher number) {
@@ -98,7 +114,7 @@ public final class ProductsInARow {
                         numbered ? Integer.parseInt(number.group(2)) : 0,
                         HeaderText.normal(numbered ? without(header, number) : header),
                         heading.as(column, heading.rest()));
-                (part.is(columns.get(0)) ? products : others).add(part);
+                (part.is(columns.get(0)) ? products : columns.contains(column) ? others : contents).add(part);
             }
         }
     }
@@ -106,13 +122,18 @@ public final class ProductsInARow {
     /** Without a product to go by, "Rate 2" is a rate of anything. */
     private HeaderRow.Match withoutNumbered() {
         Heading[] headings = match.headings().clone();
-        others.stream().filter(part -> part.number() > 0).forEach(part -> headings[part.place()] = null);
+        Stream.concat(others.stream(), contents.stream())
+                .filter(part -> part.number() > 0)
+                .forEach(part -> headings[part.place()] = null);
         return match.with(headings);
     }
 
     private ColumnSpec ofProduct(Heading heading) {
         return heading.isCertain()
-                ? columns.contains(heading.column()) ? heading.column() : null
+                ? columns.contains(heading.column())
+                                || contents(match.vocabulary().spec()).contains(heading.column())
+                        ? heading.column()
+                        : null
                 : columns.stream()
                         .filter(heading.candidates()::contains)
                         .findFirst()
@@ -138,7 +159,9 @@ public final class ProductsInARow {
 
     /** One dose for several products, or one on the left of its product, could be of any of them. */
     private boolean isSpreadEvenly(ColumnSpec column) {
-        List<Part> ofColumn = others.stream().filter(part -> part.is(column)).toList();
+        List<Part> ofColumn = Stream.concat(others.stream(), contents.stream())
+                .filter(part -> part.is(column))
+                .toList();
         return ofColumn.stream().allMatch(part -> part.number() > 0)
                 || products.stream()
                         .allMatch(product -> ofColumn.stream().anyMatch(part -> productOf(part) == product));
@@ -150,10 +173,18 @@ public final class ProductsInARow {
             Heading[] headings = match.headings().clone();
             products.forEach(part -> headings[part.place()] = null);
             others.forEach(part -> headings[part.place()] = null);
+            contents.forEach(part -> headings[part.place()] = null);
             headings[product.place()] = product.heading();
             for (Part other : others) {
                 if (productOf(other) == product) {
                     headings[other.place()] = other.heading();
+                }
+            }
+            // One content beside several products is of nobody knows which.
+            for (Part content : contents) {
+                if (productOf(content) == product
+                        && isSpreadEvenly(content.heading().column())) {
+                    headings[content.place()] = content.heading();
                 }
             }
             parted.add(match.with(headings));

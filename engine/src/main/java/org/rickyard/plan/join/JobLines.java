@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.Choices;
+import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Fields;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.FoundLists;
@@ -16,6 +18,7 @@ import org.rickyard.lists.Machines;
 import org.rickyard.lists.NameKey;
 import org.rickyard.lists.RepeatedKey;
 import org.rickyard.lists.text.MachineMention;
+import org.rickyard.quantity.Substance;
 import org.rickyard.trade.workrate.Suitability;
 
 /**
@@ -154,7 +157,8 @@ public final class JobLines {
                             + '\u0000'
                             + NameKey.key(mixOf.name(job))
                             + '\u0000'
-                            + doseOf(job));
+                            + doseOf(job)
+                            + contentOf(job));
             int spreader = spreader(job, gang);
             int known = works.count();
             boolean mayRepeat = spreader < 0 && gang.stream().allMatch(this::isReckonedByItself);
@@ -391,6 +395,20 @@ public final class JobLines {
         }
         String state = jobs.state(Jobs.DOSE, job).name();
         return jobs.isFilled(Jobs.DOSE, job) ? state + ' ' + jobs.typed(Jobs.DOSE, job) : state;
+    }
+
+    /** What is told beside a dose of what it counts: of another content it is another amount of the product. */
+    private String contentOf(int job) {
+        StringBuilder contents = new StringBuilder();
+        for (Substance substance : Substance.values()) {
+            ColumnSpec column = Jobs.contentOf(substance);
+            boolean counts = !jobs.gives(Jobs.DOSE, job)
+                    || jobs.unit(Jobs.DOSE, job).flatMap(Substance::of).equals(Optional.of(substance));
+            if (counts && jobs.gives(column, job)) {
+                contents.append('\u0000').append(jobs.number(column, job)).append(jobs.unit(column, job));
+            }
+        }
+        return contents.toString();
     }
 
     /** Whether a type of machine spreads or drills the product that its job names. */

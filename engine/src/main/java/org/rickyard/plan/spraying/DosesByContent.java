@@ -5,10 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.rickyard.formula.BlankMeaning;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Formula;
 import org.rickyard.formula.Symbol;
+import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListRows;
 import org.rickyard.lists.Products;
 import org.rickyard.plan.table.Candidate;
@@ -33,22 +35,30 @@ final class DosesByContent {
             Substance.NITROGEN, Role.OF_NITROGEN,
             Substance.PHOSPHATE, Role.OF_PHOSPHATE,
             Substance.POTASH, Role.OF_POTASH);
+    /** The job that names the product, where its dose counts the kilograms of this in it. */
+    private static final Map<Substance, Role> JOBS = Map.of(
+            Substance.ACTIVE, Role.JOB_OF_ACTIVE,
+            Substance.NITROGEN, Role.JOB_OF_NITROGEN,
+            Substance.PHOSPHATE, Role.JOB_OF_PHOSPHATE,
+            Substance.POTASH, Role.JOB_OF_POTASH);
 
     private static final List<TableColumn> CONTENT = List.of(
             new TableColumn.Word(ContentDose.OF, List.of()),
-            Names.dispensable(ContentDose.PER_LITRE, content(Substance.ACTIVE)),
+            Names.dispensable(
+                    ContentDose.PER_LITRE, contents(Stream.of(Substance.ACTIVE)).toArray(Candidate[]::new)),
             Names.dispensable(
                     ContentDose.SHARE,
-                    Arrays.stream(Substance.values())
-                            .map(DosesByContent::content)
-                            .toArray(Candidate[]::new)),
+                    contents(Arrays.stream(Substance.values())).toArray(Candidate[]::new)),
             Names.optional(Quantities.PRODUCT_DENSITY, Candidate.typed(Role.PRODUCT, Products.DENSITY)),
             SprayColumns.step(ContentDose.DOSE_FROM_CONTENT));
 
     private DosesByContent() {}
 
-    private static Candidate content(Substance substance) {
-        return Candidate.typed(ROLES.get(substance), Products.contentOf(substance));
+    /** Beside the dose, and else in the product list. */
+    private static Stream<Candidate> contents(Stream<Substance> substances) {
+        return substances.flatMap(substance -> Stream.of(
+                Candidate.typed(JOBS.get(substance), Jobs.contentOf(substance)),
+                Candidate.typed(ROLES.get(substance), Products.contentOf(substance))));
     }
 
     /** The table of what is sprayed, with doses by content in the place of {@link Quantities#DOSE}. */
@@ -88,6 +98,7 @@ final class DosesByContent {
     private static boolean tellContents(RowSources sources, List<Candidate> places) {
         LinkCells doses = new LinkCells(Quantities.SUBSTANCE_DOSE, places, sources, sources.rows());
         int[] products = sources.rows(Role.PRODUCT);
+        int[] jobs = sources.rows(Role.DOSED_JOB);
         Substance[] counted = new Substance[sources.rows()];
         boolean any = false;
         for (int row = 0; row < counted.length; row++) {
@@ -98,6 +109,8 @@ final class DosesByContent {
         if (any) {
             ListRows list = sources.list(Role.PRODUCT);
             ROLES.forEach((substance, role) -> sources.with(role, list, only(products, counted, substance)));
+            ListRows jobList = sources.list(Role.DOSED_JOB);
+            JOBS.forEach((substance, role) -> sources.with(role, jobList, only(jobs, counted, substance)));
             String[] words = new String[counted.length];
             for (int row = 0; row < counted.length; row++) {
                 words[row] = counted[row] == null ? null : counted[row].words();
@@ -107,8 +120,8 @@ final class DosesByContent {
         return any;
     }
 
-    private static int[] only(int[] products, Substance[] counted, Substance substance) {
-        int[] some = products.clone();
+    private static int[] only(int[] rows, Substance[] counted, Substance substance) {
+        int[] some = rows.clone();
         for (int row = 0; row < some.length; row++) {
             some[row] = counted[row] == substance ? some[row] : -1;
         }

@@ -44,6 +44,9 @@ final class ListedProducts {
     /** So many names of the product list are told where one is not found in it. */
     private static final int MOST_NAMED = 5;
 
+    private static final String LITRES = "L";
+    private static final String KILOGRAMS = "kg";
+
     private final ListRows jobs;
     private final ListRows mixes;
     private final MixesOfJobs mixOf;
@@ -52,8 +55,7 @@ final class ListedProducts {
     private final CustomaryUnits customary;
     private final List<Finding> findings;
     private final Set<Finding> told = new HashSet<>();
-    /** Products whose content is asked for, with what of it. */
-    private final Set<String> contents = new HashSet<>();
+    private final ContentsOfProducts contents;
     /** Products dosed in ounces that were told. */
     private final Set<String> ounces = new HashSet<>();
 
@@ -77,6 +79,7 @@ final class ListedProducts {
         this.nearMixes = NearNames.of(mixes, Mixes.MIX);
         this.customary = lists.customary();
         this.findings = findings;
+        this.contents = new ContentsOfProducts(jobs, products, findings);
         for (int mix = 0; mix < mixes.size(); mix++) {
             mixRows.computeIfAbsent(NameKey.key(mixes.text(Mixes.MIX, mix)), m -> new ArrayList<>())
                     .add(mix);
@@ -113,6 +116,11 @@ final class ListedProducts {
 
     /** A use of a product by a name; what the list says against it is told. */
     Use use(int job, int mix, String name, Optional<CellAddress> cell) {
+        return use(job, mix, name, cell, false);
+    }
+
+    /** The same of what a machine for solids spreads: by the weight of a nutrient in it, it is kilograms. */
+    Use use(int job, int mix, String name, Optional<CellAddress> cell, boolean solid) {
         int product = productRows.getOrDefault(NameKey.key(name), -1);
         if (product < 0 && products.size() > 0) {
             Finding unlisted = Finding.caution(
@@ -125,12 +133,16 @@ final class ListedProducts {
         String unit = job >= 0
                 ? unitOf(jobs, Jobs.DOSE, job, product, all, name, cell)
                 : unitOf(mixes, Mixes.DOSE, mix, product, all, name, cell);
+        if (unit.isEmpty() && solid && contents.isByWeight(job)) {
+            unit = KILOGRAMS;
+        }
         if (job >= 0) {
             tellOunces(jobs, Jobs.DOSE, job, product, name);
         } else {
             tellOunces(mixes, Mixes.DOSE, mix, product, name);
         }
-        tellContent(job >= 0 ? jobs : mixes, job >= 0 ? Jobs.DOSE : Mixes.DOSE, Math.max(job, mix), product, name);
+        contents.tell(
+                job >= 0 ? jobs : mixes, job >= 0 ? Jobs.DOSE : Mixes.DOSE, Math.max(job, mix), job, product, name);
         // A product dosed in another unit than it is measured in has no pack or limit to be held against.
         String other = product < 0 ? "" : agree(all, unit) ? packedOtherwise(unit, product, name) : all;
         boolean held = product >= 0 && other.isEmpty();
@@ -212,29 +224,6 @@ final class ListedProducts {
         return list.unit(dose, row).flatMap(Substance::of).isPresent();
     }
 
-    /** Once for each product whose dose counts what is in it, where no list says how much that is. */
-    private void tellContent(ListRows list, ColumnSpec dose, int row, int product, String name) {
-        boolean given = list.gives(dose, row);
-        Optional<Substance> counted = given
-                ? list.unit(dose, row).flatMap(Substance::of)
-                : product >= 0 && products.gives(Products.DOSE, product)
-                        ? products.unit(Products.DOSE, product).flatMap(Substance::of)
-                        : Optional.empty();
-        if (counted.isEmpty()) {
-            return;
-        }
-        ColumnSpec content = Products.contentOf(counted.get());
-        if ((product < 0 || !products.has(content)) && contents.add(NameKey.key(name) + counted.get())) {
-            findings.add(Finding.stop(
-                    (given ? list.address(dose, row) : products.address(Products.DOSE, product)).orElse(null),
-                    "the dose of '" + name + "' counts the " + counted.get().words()
-                            + " in it, and how much of that it holds is not told: write it in a column "
-                            + content.name()
-                            + " of the product list, and L or kg in its Unit. Until then no amount of the product is"
-                            + " worked out."));
-        }
-    }
-
     /** Once for each product that no list says to be weighed or measured. */
     private void tellOunces(ListRows list, ColumnSpec dose, int row, int product, String name) {
         if (list.gives(dose, row)
@@ -313,7 +302,7 @@ final class ListedProducts {
 
     /**
      * What a product is measured in: in the product list, by its unit, its dose, or "10 l" in its pack or stock; or
-     * else what its doses in jobs and mixes are in. A listed one is measured in what the first of them says, since its
+     * else what its doses in jobs and mixes are in, or litres where it is told what a litre holds. A listed one is measured in what the first of them says, since its
      * pack and stock are of one thing; "" for one that is not listed and dosed in several, or where nothing says it.
      */
     private String unitOfAll(int product, String name) {
@@ -322,7 +311,10 @@ final class ListedProducts {
             return listed;
         }
         List<String> used = unitsUsed().getOrDefault(NameKey.key(name), List.of());
-        return used.isEmpty() || product < 0 && used.size() > 1 ? "" : used.get(0);
+        if (used.isEmpty()) {
+            return contents.isByLitre(product, name) ? LITRES : "";
+        }
+        return product < 0 && used.size() > 1 ? "" : used.get(0);
     }
 
     /** What the product list measures a product in, by its unit, dose, pack or stock; "" if nothing there says it. */

@@ -24,6 +24,9 @@ import org.rickyard.trade.Quantities;
 
 /** The products that are spread or drilled, field by field: fertiliser, muck, slurry, seed; of a mix each of its lines. */
 final class SpreadRows {
+    /** Types of machines that nothing but solids is spread by. */
+    private static final Set<String> SOLIDS = Set.of("fertiliser spreader");
+
     private final FoundLists lists;
     private final ListedProducts products;
     private final List<Finding> findings;
@@ -40,7 +43,7 @@ final class SpreadRows {
         for (JobLines.Spread spread : all) {
             if (spread.job() != job) {
                 job = spread.job();
-                ofJob = uses(job);
+                ofJob = uses(job, SOLIDS.contains(lists.rows(Machines.LIST).text(Machines.TYPE, spread.machine())));
             }
             for (ListedProducts.Use use : ofJob) {
                 spreads.add(spread);
@@ -49,7 +52,7 @@ final class SpreadRows {
         }
     }
 
-    private List<ListedProducts.Use> uses(int job) {
+    private List<ListedProducts.Use> uses(int job, boolean solid) {
         ListRows jobs = lists.rows(Jobs.LIST);
         ListRows mixes = lists.rows(Mixes.LIST);
         List<ListedProducts.Use> some = new ArrayList<>();
@@ -62,7 +65,7 @@ final class SpreadRows {
             }
         }
         if (jobs.isFilled(Jobs.PRODUCT, job) && isOnAnArea(jobs, Jobs.PRODUCT, Jobs.DOSE, job)) {
-            some.add(products.use(job, -1, jobs.text(Jobs.PRODUCT, job), jobs.address(Jobs.PRODUCT, job)));
+            some.add(products.use(job, -1, jobs.text(Jobs.PRODUCT, job), jobs.address(Jobs.PRODUCT, job), solid));
         }
         return some;
     }

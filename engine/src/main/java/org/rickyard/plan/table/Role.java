@@ -39,6 +39,14 @@ public enum Role {
     OF_PHOSPHATE(Products.LIST),
     /** The product, where its dose counts the potash in it. */
     OF_POTASH(Products.LIST),
+    /** The job row that names the product, where its dose counts the active ingredient in it. */
+    JOB_OF_ACTIVE(Jobs.LIST),
+    /** The job row that names the product, where its dose counts the nitrogen in it. */
+    JOB_OF_NITROGEN(Jobs.LIST),
+    /** The job row that names the product, where its dose counts the phosphate in it. */
+    JOB_OF_PHOSPHATE(Jobs.LIST),
+    /** The job row that names the product, where its dose counts the potash in it. */
+    JOB_OF_POTASH(Jobs.LIST),
     /** The line of a tank mix. */
     MIX(Mixes.LIST),
     /** The tractor that pulls or drives the machine. */
