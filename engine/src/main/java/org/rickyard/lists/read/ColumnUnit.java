@@ -30,10 +30,11 @@ record ColumnUnit(Unit unit, boolean assumed, String question) {
     /** A day and what is made of days: how many hours of it are worked is another question. */
     private static final List<Unit> DAYS = List.of(Units.D, Units.WEEK, UnitText.MONTH, Units.YR);
 
-    /** Between the units of rows that differ. */
+    /** What insurance is a share of. */
     private static final Pattern OF_PURCHASE =
             Pattern.compile("(?i)\\(?(?:%|per ?cent) ?of (?:the )?(?:purchase )?(?:price|cost)(?: paid)?\\)?");
 
+    /** Between the units of rows that differ. */
     private static final Pattern OR = Pattern.compile(" or ");
 
     private static final Pattern OUNCES = Pattern.compile("(?i)\\b(?<!fl )(oz|ozs|ounces?)\\b");

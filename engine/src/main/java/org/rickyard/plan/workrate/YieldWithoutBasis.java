@@ -40,7 +40,6 @@ final class YieldWithoutBasis {
                     || fields.isFilled(Fields.CLAMP, line.field())
                     || fields.isFilled(Fields.YIELD_BASIS, line.field());
             if (!asked
-                    && line.job() >= 0
                     && cut[i] < 0
                     && met.perhaps()[i] == null
                     && BRING_IN_DRY.contains(machines.text(Machines.TYPE, line.machine()))

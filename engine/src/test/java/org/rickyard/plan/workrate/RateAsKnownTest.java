@@ -6,6 +6,8 @@ import static org.rickyard.testing.SeasonBook.row;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.rickyard.testing.SeasonBook;
 
 /** Machines of which the rate of work, the tonnes an hour or the fuel of a hectare is known, and not what makes them up. */
@@ -184,11 +186,12 @@ class RateAsKnownTest {
     }
 
     /** 7.5 m × 5 km/h × 75 % are 2.8125 ha/h, of 8.5 t/ha 23.9 t/h: told where the yield says what it was weighed as. */
-    @Test
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
     @Tag("derived")
-    void aYieldOfGrainThatDoesNotSayWhatItWasWeighedAsIsToldToBeUnused() {
+    void aYieldOfGrainThatDoesNotSayWhatItWasWeighedAsIsToldToBeUnused(boolean jobs) {
         for (String basis : new String[] {null, "as carted fresh"}) {
-            SeasonBook.Worked worked = new SeasonBook()
+            SeasonBook book = new SeasonBook()
                     .sheet(
                             "Fields",
                             row("Field", "Area (ha)", "Crop", "Yield (t/ha)", "Yield basis"),
@@ -197,9 +200,11 @@ class RateAsKnownTest {
                     .sheet(
                             "Machines",
                             row("Machine", "Type", "Width (m)", "Speed (km/h)", "Efficiency (%)"),
-                            row("Combine", "combine", 7.5, 5, 75))
-                    .sheet("Jobs", row("Field", "Operation", "Machine"), row("wheat", "combining", "Combine"))
-                    .run();
+                            row("Combine", "combine", 7.5, 5, 75));
+            if (jobs) {
+                book.sheet("Jobs", row("Field", "Operation", "Machine"), row("wheat", "combining", "Combine"));
+            }
+            SeasonBook.Worked worked = book.run();
             if (basis == null) {
                 assertThat(worked.messages())
                         .anyMatch(m -> m.contains("the yield of 'A' (and 1 more field) is used for"
