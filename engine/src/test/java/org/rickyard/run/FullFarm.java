@@ -54,6 +54,7 @@ final class FullFarm {
             book.sheet("Pulled apart", rows(PULLED, input));
             book.sheet("Dug apart", rows(DUG, input));
             book.sheet("Worked apart", rows(WORKED_APART, input));
+            book.sheet("Told beside", rows(TOLD_BESIDE, input));
             return book.save(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -241,6 +242,19 @@ final class FullFarm {
                 Product = Liquid N | Dose = 60 | Dose unit = kg N/ha | Water volume (L/ha) = 200
             Holding = Thorn Garth | Job = Weeds by active | Field = Beacon | Operation = spray | Machine = Boom |
                 Product = Weedout | Dose = 720 | Dose unit = g a.i./ha | Water volume (L/ha) = 150
+            """;
+
+    private static final String TOLD_BESIDE =
+            """
+            Holding = Thorn Garth | Job = Own nitrogen | Field = Beacon | Operation = spread | Machine = Spinner |
+                Product = Bagged N | Dose = 90 | Dose unit = kg N/ha | Nitrogen content (%) = 27
+            Holding = Thorn Garth | Job = Own phosphate | Field = Beacon | Operation = spread | Machine = Spinner |
+                Product = Bagged P | Dose = 40 | Dose unit = kg P2O5/ha | Phosphate content (%) = 46
+            Holding = Thorn Garth | Job = Own potash | Field = Beacon | Operation = spread | Machine = Spinner |
+                Product = Bagged K | Dose = 60 | Dose unit = kg K2O/ha | Potash content (%) = 60
+            Holding = Thorn Garth | Job = Own active | Field = Low Stang | Operation = spray | Machine = Boom |
+                Product = Strong mix | Dose = 500 | Dose unit = g a.i./ha | Active content (g/L) = 250 |
+                Water volume (L/ha) = 180
             """;
 
     private static final String APART =
