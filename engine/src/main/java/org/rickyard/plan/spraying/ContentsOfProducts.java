@@ -155,7 +155,8 @@ final class ContentsOfProducts {
                         .isPresent();
     }
 
-    private static boolean isOfALitre(ListRows list, int row) {
+    /** Whether a row tells what a litre holds, and not a kilogram. */
+    static boolean isOfALitre(ListRows list, int row) {
         return list.gives(Products.ACTIVE_CONTENT, row)
                 && list.unit(Products.ACTIVE_CONTENT, row)
                         .filter(unit -> unit.isCompatible(Quantities.ACTIVE_CONTENT.unit()))

@@ -108,9 +108,10 @@ final class DosesByContent {
         }
         if (any) {
             ListRows list = sources.list(Role.PRODUCT);
-            ROLES.forEach((substance, role) -> sources.with(role, list, only(products, counted, substance)));
             ListRows jobList = sources.list(Role.DOSED_JOB);
             JOBS.forEach((substance, role) -> sources.with(role, jobList, only(jobs, counted, substance)));
+            int[] asked = withoutToldByTheLitre(products, sources);
+            ROLES.forEach((substance, role) -> sources.with(role, list, only(asked, counted, substance)));
             String[] words = new String[counted.length];
             for (int row = 0; row < counted.length; row++) {
                 words[row] = counted[row] == null ? null : counted[row].words();
@@ -118,6 +119,25 @@ final class DosesByContent {
             sources.with(ContentDose.OF, words);
         }
         return any;
+    }
+
+    /**
+     * The products of which the list is asked what they hold: none where a job tells what a litre holds, for a share by
+     * weight from the list would go before that. Kilograms cannot go by the litre.
+     */
+    private static int[] withoutToldByTheLitre(int[] products, RowSources sources) {
+        ListRows jobs = sources.list(Role.DOSED_JOB);
+        int[] rows = sources.rows(Role.DOSED_JOB);
+        int[] asked = products.clone();
+        for (int row = 0; row < asked.length; row++) {
+            if (rows[row] >= 0
+                    && ContentsOfProducts.isOfALitre(jobs, rows[row])
+                    && !sources.word(Quantities.PRODUCT_UNIT, row)
+                            .equals(Optional.of(ListedProducts.KILOGRAMS))) {
+                asked[row] = -1;
+            }
+        }
+        return asked;
     }
 
     private static int[] only(int[] rows, Substance[] counted, Substance substance) {

@@ -45,7 +45,7 @@ final class ListedProducts {
     private static final int MOST_NAMED = 5;
 
     private static final String LITRES = "L";
-    private static final String KILOGRAMS = "kg";
+    static final String KILOGRAMS = "kg";
 
     private final ListRows jobs;
     private final ListRows mixes;

@@ -150,6 +150,11 @@ public final class RowSources {
         return found != null && Arrays.stream(found).anyMatch(one -> one != null && !one.isEmpty());
     }
 
+    /** The word that the plan itself found for a row. */
+    public Optional<String> word(Symbol word, int row) {
+        return Optional.ofNullable(words.get(word)).map(found -> found[row]);
+    }
+
     /** The list row that plays a part in each row, -1 where none does; null if the part is played in no row. */
     public int[] rows(Role role) {
         return listRows.get(role);

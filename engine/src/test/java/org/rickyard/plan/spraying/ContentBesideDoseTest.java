@@ -108,6 +108,54 @@ class ContentBesideDoseTest {
         assertThat(worked.messages()).anyMatch(message -> message.contains("'Stuff' holds 450 g/L"));
     }
 
+    /** A share by weight in the product list is no way round what stands beside the dose, whatever its density says. */
+    @Test
+    void whatALitreHoldsBesideTheDoseGoesBeforeAShareOfTheList() {
+        for (Object density : new Object[] {1.2, null}) {
+            SeasonBook.Worked worked = book().sheet(
+                            "Products",
+                            row("Product", "Unit", "Active content (%)", "Density (kg/L)"),
+                            row("Stuff", "L", 50, density))
+                    .sheet(
+                            "Jobs",
+                            row(
+                                    "Field",
+                                    "Operation",
+                                    "Machine",
+                                    "Product",
+                                    "Dose (g ai/ha)",
+                                    "Active content (g/L)",
+                                    "Water volume (L/ha)"),
+                            row("Hill", "spraying", "Sprayer", "Stuff", 720, 360, 200))
+                    .run();
+            assertThat(given(worked, "product-total")).singleElement().satisfies(litres -> assertThat(litres)
+                    .isCloseTo(20, within(1e-9)));
+            assertThat(worked.differences()).isEmpty();
+        }
+    }
+
+    /** Kilograms cannot go by the litre: there the share of the list is all that helps. */
+    @Test
+    void aProductInKilogramsGoesByTheShareOfTheList() {
+        SeasonBook.Worked worked = book().sheet(
+                        "Products", row("Product", "Unit", "Active content (%)"), row("Stuff", "kg", 50))
+                .sheet(
+                        "Jobs",
+                        row(
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Product",
+                                "Dose (g ai/ha)",
+                                "Active content (g/L)",
+                                "Water volume (L/ha)"),
+                        row("Hill", "spraying", "Sprayer", "Stuff", 720, 360, 200))
+                .run();
+        assertThat(given(worked, "product-total")).singleElement().satisfies(kilograms -> assertThat(kilograms)
+                .isCloseTo(14.4, within(1e-9)));
+        assertThat(worked.differences()).isEmpty();
+    }
+
     /** Common practice: 100 kg/ha of N is 290 kg/ha of 34.5 %, 217 of 46 %; a spreader of solids spreads kilograms. */
     @Tag("common-practice")
     @Test
