@@ -29,7 +29,7 @@ public final class Clamps {
             .also("clamp construction, construction type, structure, type of structure, "
                     + "type, clamp kind, clamp type, construction, kind of clamp, silo type, pit type, type of "
                     + "pit, type of clamp, bunker type, type of silo, "
-                    + "type of bunker, kind of store, type of store, kind of storage, type of storage, storage type")
+                    + "type of bunker")
             .help("walled, earth pit, heap, field heap or measured.");
     /** Length. */
     public static final ColumnSpec LENGTH = number("Length", Quantities.CLAMP_LENGTH)
@@ -273,8 +273,12 @@ public final class Clamps {
             .otherwise(FEED_OUT_RATE, "inches per day, in/day, in/d, cm/day, cm per day, m/week, m/wk, m per week")
             .unclear(List.of("effluent"), EFFLUENT_TANK)
             .unclear(List.of("slope"), BATTER, RAMP_RUN)
+            // The other way round a figure means another slope.
+            .unclear(List.of("side slope v:h", "side slope vertical:horizontal", "slope v:h", "batter v:h"), BATTER)
             .otherwise(CLAMP, "drive over pile, field clamp, field heap")
-            .otherwise(KIND, "style, built as")
+            .otherwise(
+                    KIND,
+                    "style, built as, kind of store, type of store, kind of storage, type of storage, storage type")
             .otherwiseMeasured(
                     ROLLER_MASS,
                     "roller, tractor rolling, rolling tractor, packing tractor, packer, loader, "

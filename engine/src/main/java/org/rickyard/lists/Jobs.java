@@ -115,14 +115,13 @@ public final class Jobs {
             .help("Day the crop is to be cut, grazed or picked.");
     /** Fit days. */
     public static final ColumnSpec WORKABLE_DAYS = number("Workable days", Quantities.WORKABLE_DAYS)
-            .also(
-                    "probability of a working day, probability of working day, "
-                            + "probability of a good working day, probability of a workable day, "
-                            + "probability of workable day, probability of good working days, "
-                            + "working day probability, workable day probability, pwd, fraction of days workable, "
-                            + "fraction of workable days, "
-                            + "workable, workable day share, suitable, suitable days share, "
-                            + "chance of a fit day, chance of fit day, chance of a dry day, chance of dry day, chance of a workable day")
+            .also("probability of a working day, probability of working day, "
+                    + "probability of a good working day, probability of a workable day, "
+                    + "probability of workable day, probability of good working days, "
+                    + "working day probability, workable day probability, pwd, fraction of days workable, "
+                    + "fraction of workable days, "
+                    + "workable, workable day share, suitable, suitable days share, "
+                    + "chance of a fit day, chance of fit day")
             .help("Share of calendar days fit for the work.");
     /** Hours per day. */
     public static final ColumnSpec HOURS_PER_DAY = Shared.HOURS_PER_DAY;
@@ -281,6 +280,7 @@ public final class Jobs {
             .otherwiseMeasuredBeside(PHOSPHATE_CONTENT, "p2o5, phosphate", PRODUCT, DOSE)
             .otherwiseMeasuredBeside(POTASH_CONTENT, "k2o, potash", PRODUCT, DOSE)
             .otherwise(DOSE_UNIT, "per, rate per, dose per")
+            .otherwise(WORKABLE_DAYS, "chance of a dry day, chance of dry day, chance of a workable day")
             .otherwise(FIELD, "location")
             .otherwise(FIELD, Shared.SURVEYED_LAND)
             .otherwise(FIELD, "land, land name")

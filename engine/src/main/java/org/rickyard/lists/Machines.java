@@ -165,7 +165,7 @@ public final class Machines {
                     + "main tank capacity, nominal tank volume, spray tank capacity, "
                     + "sprayer capacity, nominal capacity, "
                     + "tank size, tank volume, tank capacity, nominal tank, sprayer tank, main tank, "
-                    + "tanker volume, spray tank, wiper tank, wiper tank capacity")
+                    + "tanker volume, spray tank")
             .help("Nominal volume.");
     /** Usable tank. */
     public static final ColumnSpec USABLE_TANK = number("Usable tank", Quantities.USABLE_TANK)
@@ -570,6 +570,8 @@ public final class Machines {
             .unclear(List.of("rate"), SPEED, OUTPUT, CHARGE, RATE_OF_WORK)
             .unclear(List.of("cv"), POWER)
             .unclear(List.of("basis"), OUTPUT_BASIS, POWER_BASIS)
+            // Beside the tank of sprayers it is another.
+            .otherwise(TANK, "wiper tank, wiper tank capacity")
             .toldWithout(POWER, "basis", OUTPUT_BASIS, OUTPUT)
             .toldWithout(OUTPUT, "basis", POWER_BASIS, POWER)
             .told("rate", CHARGE, CHARGE_UNIT)

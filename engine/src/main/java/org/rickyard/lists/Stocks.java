@@ -118,9 +118,9 @@ public final class Stocks {
                     STORE,
                     "hay, straw, haylage, hay straw, hay or straw, straw or hay, hay and straw, straw and hay, "
                             + "type of hay, hay type, type of straw, straw type, bale type, type of bale")
-            // Elsewhere it may be where bales were made.
-            .ifNamed(STORE, "location, place")
             .ifNamed(STORE, "clamp, clamp name, pit, pit name, silo, bunker, bay, clamp no, pit no, clamp or stack")
+            // Elsewhere it may be where bales were made, and beside the clamp it is where that lies.
+            .ifNamed(STORE, "location, place")
             .needsOneOf(List.of(AMOUNT), List.of(COUNT, WEIGHT_EACH))
             .needsHeaders(3);
 }

@@ -163,6 +163,52 @@ class FlatMachinesTest {
         assertThat(listed.rows(Machines.LIST).number(Machines.WORKING_WIDTH, 0)).isEqualTo(2.9);
     }
 
+    /** The gang was one machine of that name, beside the forager and the trailer that are listed. */
+    @Test
+    void aGangOfListedMachinesIsNoMachine() {
+        FoundLists found = FoundIn.find(
+                new SheetOf("Lifting")
+                        .row("Field", "ha", "Operation", "Machine", "Type", "Width (m)")
+                        .row("Ley", 8, "chopping", "Forager; Trailer 14 t x 3", "forager", 6),
+                new SheetOf("Machines")
+                        .row("Machine", "Type", "Payload (t)")
+                        .row("Forager", "forager", null)
+                        .row("Trailer 14 t", "trailer", 14));
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Forager", "Trailer 14 t");
+    }
+
+    /** A slip made another machine without width and speed, and nobody was asked which is meant. */
+    @Test
+    void aSlipIsNoMachineOfItsOwn() {
+        FoundLists found = FoundIn.find(
+                new SheetOf("Spraying")
+                        .row("Field", "ha", "Sprayer", "Tank (L)", "Water volume (L/ha)")
+                        .row("Ley", 8, "Sprayer24m", 3000, 200),
+                new SheetOf("Machines")
+                        .row("Machine", "Type", "Width (m)", "Tank (L)")
+                        .row("Sprayer 24 m", "sprayer", 24, 3000));
+        assertThat(names(found.rows(Machines.LIST), Machines.MACHINE)).containsExactly("Sprayer 24 m");
+    }
+
+    /** Forty rows of trees made a sprayer of 140 m. */
+    @Test
+    void theRowsOfAnOrchardAreNoRowsOfItsSprayer() {
+        FoundLists found = find(new SheetOf("Orchards")
+                .row("Field", "ha", "Row width (m)", "Rows", "Machine", "Type", "Tank (L)", "Water volume (L/ha)")
+                .row("Top", 10, 3.5, 40, "Blast", "air-blast sprayer", 1500, 300));
+        assertThat(found.rows(Machines.LIST).has(Machines.ROW_WIDTH)).isFalse();
+        assertThat(found.rows(Fields.LIST).number(Fields.ROW_SPACING, 0)).isEqualTo(3.5);
+    }
+
+    /** Of two spacings neither was taken, and a stop said so. */
+    @Test
+    void ofTwoSpacingsNoneIsTakenFromTheField() {
+        FoundLists found = find(new SheetOf("Planting")
+                .row("Field", "ha", "Row spacing (cm)", "Operation", "Planter", "Type", "Rows", "Row width (cm)")
+                .row("All", 80, 75, "planting", "8-row", "planter", 8, 75));
+        assertThat(messages(found, Severity.STOP)).noneMatch(message -> message.contains("Row width of Machines"));
+    }
+
     /** The spacing was the field's alone, and a planter of sixteen rows had no width. */
     @Test
     void rowsThatAreCountedTakeTheirSpacingFromTheSameHeaderAsTheField() {

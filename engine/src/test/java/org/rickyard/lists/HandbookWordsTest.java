@@ -236,6 +236,39 @@ class HandbookWordsTest {
         assertThat(hay.rows(Fields.LIST).text(Fields.YIELD_BASIS, 0)).isEqualTo("as carted fresh");
     }
 
+    /** What is said in other words stands in where the column is missing, and takes it from none that is there. */
+    @Test
+    void wordsOfWorkedExamplesStandInAlone() {
+        FoundLists found = FoundIn.find(
+                new SheetOf("Machines")
+                        .row("Machine", "Type", "Tank (L)", "Wiper tank (L)")
+                        .row("Boom", "sprayer", 1000, 20),
+                new SheetOf("Clamps")
+                        .row("Clamp", "Kind", "Storage type", "Length (m)", "Floor width (m)", "Wall height (m)")
+                        .row("Main", "walled", "grass", 30, 10, 2),
+                new SheetOf("Jobs")
+                        .row("Field", "Operation", "Machine", "Workable days (%)", "Chance of a dry day (%)")
+                        .row("Ley", "spraying", "Boom", 60, 40),
+                new SheetOf("Stocks")
+                        .row("Place", "Clamp", "Amount (t)", "DM (%)")
+                        .row("Home", "Main", 500, 25));
+        assertThat(found.rows(Machines.LIST).number(Machines.TANK, 0)).isEqualTo(1000);
+        assertThat(found.rows(Clamps.LIST).text(Clamps.KIND, 0)).isEqualTo("walled");
+        assertThat(found.rows(Jobs.LIST).number(Jobs.WORKABLE_DAYS, 0)).isEqualTo(60);
+        assertThat(found.rows(Stocks.LIST).text(Stocks.STORE, 0)).isEqualTo("Main");
+        assertThat(FoundIn.messages(found, Finding.Severity.STOP)).isEmpty();
+    }
+
+    /** The words of "Side slope h:v" in another order made a pit of 0.5 upright for each metre out steep as 0.5 out for each up. */
+    @Test
+    void aSlopeTheOtherWayRoundIsAsked() {
+        FoundLists found = FoundIn.find(new SheetOf("Clamps")
+                .row("Clamp", "Kind", "Length (m)", "Floor width (m)", "Wall height (m)", "Side slope V:H")
+                .row("Pit", "earth pit", 30, 10, 2, 0.5));
+        assertThat(found.rows(Clamps.LIST).gives(Clamps.BATTER, 0)).isFalse();
+        assertThat(found.findings()).anyMatch(finding -> finding.message().contains("Side slope V:H"));
+    }
+
     /** Nothing but a rate of work is in hectares an hour: it was asked for a speed, an output or a charge. */
     @Test
     void aRateInHectaresAnHourIsTheRateOfWork() {

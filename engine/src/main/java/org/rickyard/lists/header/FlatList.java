@@ -138,14 +138,24 @@ public final class FlatList {
             } else if (!certain || own[i].column() == Machines.MACHINE) {
                 own[i] = null;
             } else if (!NAMES.contains(own[i].column())) {
-                // Counted rows make a planter's width of the same spacing that the field's rows have.
-                boolean spacing = own[i].column() == Machines.ROW_WIDTH && machines.places(Machines.ROWS) > 0;
+                boolean spacing = own[i].column() == Machines.ROW_WIDTH && isPlanted(machines, jobs);
                 own[i] = ofOthers && !spacing ? null : own[i];
             }
             typed |= own[i] != null && own[i].column() == Machines.TYPE;
         }
         boolean known = typed || own[named].word() != null;
         return known ? machines.with(own) : null;
+    }
+
+    /**
+     * Whether counted rows make a planter's width of the one spacing that the field's rows have. Where it is sprayed they
+     * may be the rows of an orchard.
+     */
+    private static boolean isPlanted(Match machines, Match jobs) {
+        return machines.places(Machines.ROWS) > 0
+                && machines.places(Machines.ROW_WIDTH) == 1
+                && machines.places(Machines.TANK) == 0
+                && jobs.places(Jobs.WATER_VOLUME) == 0;
     }
 
     /** The headers of a row that are of machines alone, parted by commas. */

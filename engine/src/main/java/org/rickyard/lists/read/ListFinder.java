@@ -33,6 +33,8 @@ import org.rickyard.lists.table.HoldingAbove;
 import org.rickyard.lists.table.RowsLikeHeaders;
 import org.rickyard.lists.table.TableFinder;
 import org.rickyard.lists.table.TypesBetween;
+import org.rickyard.lists.text.MachineMention;
+import org.rickyard.lists.text.Spelling;
 import org.rickyard.lists.text.Words;
 import org.rickyard.quantity.CustomaryUnits;
 
@@ -46,6 +48,9 @@ import org.rickyard.quantity.CustomaryUnits;
 public final class ListFinder {
     /** Layout and Assumptions are short and stand high up; so the first look need not go down long lists. */
     private static final int FIRST_LOOK = 500;
+
+    /** To hold more names against one another takes longer than their reader would wait. */
+    private static final int MOST_NAMES = 200;
 
     private final List<? extends Grid> sheets;
     private final List<Finding> findings = new ArrayList<>();
@@ -99,13 +104,15 @@ public final class ListFinder {
 
     /**
      * Where the workbook has a machine list proper, what stands of machines beside the jobs of a flat list is no second one.
-     * It is more of the same where the list has none of them, as one of tractors alone has no mower.
+     * It is more of the same where the list has none of them, as one of tractors alone has no mower, nor any that could be
+     * meant by them.
      */
     private void withoutSecondMachines(List<FoundTable> tables) {
-        Set<String> listed = tables.stream()
+        Map<String, String> listed = new LinkedHashMap<>();
+        tables.stream()
                 .filter(table -> table.chief() == Machines.LIST)
                 .flatMap(ListFinder::machines)
-                .collect(Collectors.toSet());
+                .forEach(name -> listed.putIfAbsent(Words.key(name), name));
         if (tables.stream().noneMatch(table -> table.chief() == Machines.LIST)) {
             return;
         }
@@ -113,8 +120,7 @@ public final class ListFinder {
             HeaderRow.Match machines = table.role(Machines.LIST);
             if (machines != null
                     && table.chief() != Machines.LIST
-                    && (machines(table).anyMatch(listed::contains)
-                            || machines(table).findAny().isEmpty())) {
+                    && (machines(table).findAny().isEmpty() || namesOneOf(table, listed))) {
                 table.dropRole(Machines.LIST);
                 String said = FlatList.ofMachines(machines, table.headers());
                 if (said.isEmpty()) {
@@ -128,10 +134,28 @@ public final class ListFinder {
         }
     }
 
-    /** What the machines of a table's rows are called. */
+    /**
+     * Whether a table names a machine that is listed, by itself or in a gang, or one that a slip makes another: its reader
+     * is asked then which is meant, and what stands beside it makes no machine of the slip.
+     *
+     * @param listed the names, by their plain form
+     */
+    private static boolean namesOneOf(FoundTable table, Map<String, String> listed) {
+        Set<String> named = machines(table)
+                .flatMap(gang -> MachineMention.parse(gang, name -> listed.containsKey(Words.key(name))).stream())
+                .map(MachineMention::name)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        return named.stream().anyMatch(name -> listed.containsKey(Words.key(name)))
+                || named.size() <= MOST_NAMES
+                        && listed.size() <= MOST_NAMES
+                        && named.stream().anyMatch(name -> !Spelling.near(name, listed.values())
+                                .isEmpty());
+    }
+
+    /** What stands for machines in a table's rows. */
     private static Stream<String> machines(FoundTable table) {
         return IntStream.range(0, table.count())
-                .mapToObj(row -> Words.key(table.word(table.row(row), List.of(Machines.MACHINE))))
+                .mapToObj(row -> Words.trim(table.word(table.row(row), List.of(Machines.MACHINE))))
                 .filter(name -> !name.isEmpty());
     }
 

@@ -132,8 +132,7 @@ final class DosesByContent {
         for (int row = 0; row < asked.length; row++) {
             if (rows[row] >= 0
                     && ContentsOfProducts.isOfALitre(jobs, rows[row])
-                    && !sources.word(Quantities.PRODUCT_UNIT, row)
-                            .equals(Optional.of(ListedProducts.KILOGRAMS))) {
+                    && !sources.word(Quantities.PRODUCT_UNIT, row).equals(Optional.of(ListedProducts.KILOGRAMS))) {
                 asked[row] = -1;
             }
         }
