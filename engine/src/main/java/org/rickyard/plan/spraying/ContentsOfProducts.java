@@ -39,11 +39,11 @@ final class ContentsOfProducts {
                     + list.address(column, row).map(cell -> " (" + cell + ")").orElse("");
         }
 
+        boolean isOfALitre() {
+            return unit().isCompatible(Quantities.ACTIVE_CONTENT.unit());
+        }
+
         boolean isSame(Told other) {
-            // A content by weight and one of a litre may well be of one product.
-            if (!unit().isCompatible(other.unit())) {
-                return true;
-            }
             double here = unit().convert(list.number(column, row), other.unit());
             double there = other.list.number(other.column, other.row);
             return Math.abs(here - there) <= ROUNDED * Math.abs(there);
@@ -53,6 +53,7 @@ final class ContentsOfProducts {
     private final ListRows jobs;
     private final ListRows products;
     private final List<Finding> findings;
+    /** Of each product by weight and of a litre: the two are no measure for each other. */
     private final Map<String, Told> first = new HashMap<>();
     private final Set<String> lacking = new HashSet<>();
     private final Set<String> different = new HashSet<>();
@@ -117,7 +118,7 @@ final class ContentsOfProducts {
     private void tellDifferent(List<Told> told, Substance substance, String name) {
         String key = NameKey.key(name) + substance;
         for (Told one : told) {
-            Told before = first.putIfAbsent(key, one);
+            Told before = first.putIfAbsent(key + one.isOfALitre(), one);
             if (before != null && !before.isSame(one) && different.add(key)) {
                 findings.add(Finding.caution(
                         one.list().address(one.column(), one.row()).orElse(null),

@@ -134,6 +134,31 @@ class ContentBesideDoseTest {
         }
     }
 
+    /** A content of a litre stood first, and the shares after it were held against it alone, which says nothing. */
+    @Test
+    void sharesAreHeldAgainstEachOtherBesideAContentOfALitre() {
+        SeasonBook.Worked worked = book().sheet(
+                        "Products",
+                        row("Product", "Unit", "Active content (%)", "Density (kg/L)"),
+                        row("Stuff", "L", 50, 1.2))
+                .sheet(
+                        "Jobs",
+                        row(
+                                "Field",
+                                "Operation",
+                                "Machine",
+                                "Product",
+                                "Dose (g ai/ha)",
+                                "Active content",
+                                "Water volume (L/ha)"),
+                        row("Hill", "spraying", "Sprayer", "Stuff", 720, "360 g/L", 200),
+                        row("Far", "spraying", "Sprayer", "Stuff", 720, "36 %", 200))
+                .run();
+        assertThat(worked.messages())
+                .filteredOn(message -> message.contains("'Stuff' holds ") && message.contains("50 %"))
+                .hasSize(1);
+    }
+
     /** Kilograms cannot go by the litre: there the share of the list is all that helps. */
     @Test
     void aProductInKilogramsGoesByTheShareOfTheList() {
