@@ -55,6 +55,7 @@ final class ContentsOfProducts {
     private final List<Finding> findings;
     /** Of each product by weight and of a litre: the two are no measure for each other. */
     private final Map<String, Told> first = new HashMap<>();
+
     private final Set<String> lacking = new HashSet<>();
     private final Set<String> different = new HashSet<>();
     /** The names of products of which a job tells what a litre of them holds; made when first asked. */
