@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Fields;
@@ -104,7 +102,7 @@ public final class ListFinder {
     private void withoutSecondMachines(List<FoundTable> tables) {
         Set<String> listed = tables.stream()
                 .filter(table -> table.chief() == Machines.LIST)
-                .flatMap(ListFinder::machines)
+                .flatMap(SheetTables::machines)
                 .collect(Collectors.toSet());
         if (tables.stream().noneMatch(table -> table.chief() == Machines.LIST)) {
             return;
@@ -113,8 +111,8 @@ public final class ListFinder {
             HeaderRow.Match machines = table.role(Machines.LIST);
             if (machines != null
                     && table.chief() != Machines.LIST
-                    && (machines(table).anyMatch(listed::contains)
-                            || machines(table).findAny().isEmpty())) {
+                    && (SheetTables.machines(table).anyMatch(listed::contains)
+                            || SheetTables.machines(table).findAny().isEmpty())) {
                 table.dropRole(Machines.LIST);
                 String said = FlatList.ofMachines(machines, table.headers());
                 if (said.isEmpty()) {
@@ -126,13 +124,6 @@ public final class ListFinder {
                                 + "), but the workbook has a machine list too: it is taken from the machine list."));
             }
         }
-    }
-
-    /** What the machines of a table's rows are called. */
-    private static Stream<String> machines(FoundTable table) {
-        return IntStream.range(0, table.count())
-                .mapToObj(row -> Words.key(table.word(table.row(row), List.of(Machines.MACHINE))))
-                .filter(name -> !name.isEmpty());
     }
 
     /** Where something is called "-" or "?", another list that says so means it, and not that there is none. */
@@ -151,15 +142,13 @@ public final class ListFinder {
 
     private static List<FoundTable> findTables(
             List<? extends Grid> sheets, List<Vocabulary> known, int mostRows, List<Finding> into) {
-        Set<String> firstWords = TableFinder.firstWords(known);
+        List<SheetTables> read = SheetTables.of(sheets, known, mostRows);
         List<FoundTable> tables = new ArrayList<>();
-        List<TableFinder> finders = new ArrayList<>();
-        for (Grid sheet : sheets) {
-            TableFinder finder = new TableFinder(sheet, known, firstWords, into);
-            tables.addAll(finder.find(mostRows));
-            finders.add(finder);
+        for (SheetTables sheet : read) {
+            tables.addAll(sheet.tables());
+            into.addAll(sheet.findings());
         }
-        finders.forEach(finder -> finder.unnamed().forEach((list, told) -> {
+        read.forEach(sheet -> sheet.finder().unnamed().forEach((list, told) -> {
             if (tables.stream().noneMatch(table -> table.role(list) != null)) {
                 into.add(told);
             }
