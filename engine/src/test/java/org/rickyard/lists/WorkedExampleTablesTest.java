@@ -263,6 +263,21 @@ class WorkedExampleTablesTest {
                 .contains("Seed rate (" + weight + "): " + count + " ×"));
     }
 
+    /** What a field is to have of a nutrient is no amount of a product, and once told for all of them. */
+    @Test
+    void nutrientsInNoProductAreToldWithTheWayToWriteThem() {
+        FoundLists found = find(new SheetOf("Spreading")
+                .row("Field", "Operation", "Machine", "N", "P (kg/ha)", "K kg/ha")
+                .row("Piece", "spreading", "Spinner", 100, 20, 30));
+        assertThat(messages(found, Severity.CAUTION)).singleElement().satisfies(told -> assertThat(told)
+                .startsWith("\"N\", \"P (kg/ha)\", \"K kg/ha\" are not read, for a nutrient is no product.")
+                .contains("kg P2O5/ha"));
+        FoundLists dosed = find(new SheetOf("Spreading")
+                .row("Field", "Operation", "Machine", "Product", "N %", "Dose (kg/ha)")
+                .row("Piece", "spreading", "Spinner", "Granules", 27, 200));
+        assertThat(messages(dosed, Severity.CAUTION)).noneMatch(told -> told.contains("is no product"));
+    }
+
     /** 34,000 seeds an acre of 300 g a thousand are 10.2 kg/ac; 300 plants/m2 of 46 g, 92 % of them up, are 150 kg/ha. */
     @Test
     void aSeedRateInSeedsIsAskedWithTheWayToItsWeight() {

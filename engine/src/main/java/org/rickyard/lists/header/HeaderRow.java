@@ -127,6 +127,9 @@ public final class HeaderRow {
     /** The type of machine that the title above the row at hand is of, or the name of its sheet; null if of none. */
     private TypeInTitle title;
 
+    /** Whether another table tells what types the machines under the row at hand are. */
+    private boolean typesAreKnown;
+
     public HeaderRow(List<Vocabulary> vocabularies) {
         this.vocabularies = vocabularies;
     }
@@ -139,6 +142,11 @@ public final class HeaderRow {
     /** Takes the title that the rows read from now on stand under; null if it names no type of machine. */
     public void under(TypeInTitle title) {
         this.title = title;
+    }
+
+    /** Takes whether another table tells the types of the machines under the rows read from now on. */
+    public void typesAreKnown(boolean known) {
+        this.typesAreKnown = known;
     }
 
     /** Reads the headers from one column to another for one list. */
@@ -217,6 +225,7 @@ public final class HeaderRow {
             if (column.required() && !match.holds(column)) {
                 boolean replaced = spec.substitutes().getOrDefault(column, List.of()).stream()
                                 .anyMatch(match::holds)
+                        || column == Machines.TYPE && typesAreKnown
                         || match.says(column) && (match.matched() >= HARDLY_BY_CHANCE || isToldBy(title, match));
                 if (!replaced) {
                     List<String> ways = new ArrayList<>(List.of(column.name()));

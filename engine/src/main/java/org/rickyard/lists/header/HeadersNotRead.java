@@ -1,6 +1,7 @@
 package org.rickyard.lists.header;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntPredicate;
@@ -8,6 +9,7 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ColumnSpec;
@@ -58,6 +60,10 @@ public final class HeadersNotRead {
     /** What they are counted on, where it is no square metre. */
     private static final Pattern HECTARE_OR_ACRE = Pattern.compile("(?i)\\b(ha|hectares?|ac|acres?)\\b");
 
+    /** "N", "P (kg/ha)", "K lb/ac": what a field is to have of a nutrient, in no product. */
+    private static final Pattern NUTRIENT = Pattern.compile(
+            "(?i)(n|p|k|nitrogen|phosphorus|potassium) ?\\(?((kg|lbs?|units?) ?(/|per) ?(ha|hectare|ac|acre))?\\)?");
+
     private static final Pattern NUMBERED_PRODUCT =
             Pattern.compile("(product|chemical|pesticide|herbicide|fungicide|spray)( name)? ?[1-9]");
 
@@ -89,6 +95,7 @@ public final class HeadersNotRead {
             cautionPasses(match);
             cautionPart(match);
             cautionSeeds(match);
+            cautionNutrients(match);
         } else if (spec == Fields.LIST) {
             cautionCuts(match);
             new ThereAndBack(grid, headerRow).caution(match, headers, findings);
@@ -239,6 +246,29 @@ public final class HeadersNotRead {
     private static String drilledByWeight(String header) {
         Matcher area = HECTARE_OR_ACRE.matcher(header);
         return DoseText.drilledByWeight(area.find() ? area.group().toLowerCase(Locale.ROOT) : "m2");
+    }
+
+    /** Kilograms of a nutrient are so many of a product only with what that holds, and of P and K only with what they are. */
+    private void cautionNutrients(HeaderRow.Match match) {
+        int[] columns = IntStream.rangeClosed(match.firstColumn(), match.lastColumn())
+                .filter(column -> headers[column] != null
+                        && match.headings()[column - match.firstColumn()] == null
+                        && NUTRIENT.matcher(headers[column].strip()).matches())
+                .toArray();
+        if (columns.length == 0) {
+            return;
+        }
+        String names = Arrays.stream(columns)
+                .mapToObj(column -> Words.quoted(headers[column]))
+                .collect(Collectors.joining(", "));
+        findings.add(Finding.caution(
+                new CellAddress(grid.sheet(), headerRow, columns[0]),
+                names + (columns.length == 1 ? " is" : " are")
+                        + " not read, for a nutrient is no product. Write a row for"
+                        + " each, with the fertiliser in Product, the figure in Dose, kg N/ha, kg P2O5/ha or kg K2O/ha in"
+                        + " Dose unit (of P and K by themselves nobody can tell whether the oxides are meant), and what the"
+                        + " fertiliser holds in Nitrogen, Phosphate or Potash of the product list or in Nitrogen content,"
+                        + " Phosphate content or Potash content beside the dose."));
     }
 
     /** The speed of a run by the watch asks for its length, which no formula could follow into a header. */

@@ -96,7 +96,7 @@ final class ColumnReader {
                 enter(rows.tableOf[row]);
             }
             State own = state(row);
-            column.state[row] = (byte) (rows.other.exists(row) ? orOther(row, own) : own).ordinal();
+            column.state[row] = (byte) (rows.other.of(row).isEmpty() ? own : orOther(row, own)).ordinal();
         }
         findings.finish();
         for (String what : numbers.assumed()) {
@@ -104,19 +104,30 @@ final class ColumnReader {
         }
     }
 
-    /** What the other table says of the same thing, where its own has no such column or leaves it blank. */
+    /** What another table says of the same thing, where its own has no such column or leaves it blank. */
     private State orOther(int row, State own) {
         if (own != State.NO_COLUMN && own != State.BLANK) {
             return own;
         }
-        column.takeFromOther(row, true);
-        enter(rows.other.table(row));
-        State there = state(row);
-        if (there != State.NO_COLUMN && (own == State.NO_COLUMN || there != State.BLANK)) {
-            return there;
+        OtherParts.Part blank = null;
+        for (OtherParts.Part other : rows.other.of(row)) {
+            State there = from(other, row);
+            if (there != State.NO_COLUMN && there != State.BLANK) {
+                return there;
+            }
+            blank = there == State.BLANK && blank == null ? other : blank;
         }
-        column.takeFromOther(row, false);
+        if (own == State.NO_COLUMN && blank != null) {
+            return from(blank, row);
+        }
+        column.takeFromOwn(row);
         enter(rows.tableOf[row]);
+        return state(row);
+    }
+
+    private State from(OtherParts.Part other, int row) {
+        column.takeFromOther(row, other);
+        enter(other.table());
         return state(row);
     }
 

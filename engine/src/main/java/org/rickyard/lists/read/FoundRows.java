@@ -47,8 +47,10 @@ final class FoundRows implements ListRows {
         /** Numbers that were read out of text. */
         final Map<Integer, Double> read = new HashMap<>();
 
-        /** Rows of which the cell stands in the other table. */
+        /** Rows of which the cell stands in another table; which one is asked of these alone. */
         private final BitSet fromOther = new BitSet(0);
+
+        private final Map<Integer, OtherParts.Part> others = new HashMap<>(0);
 
         private final FoundRows rows;
         /** Where it stands in each table, by header; null in a table without it. */
@@ -74,19 +76,26 @@ final class FoundRows implements ListRows {
                     && rows.spec.identity().get(0) == spec;
         }
 
-        /** Takes the cell of a row from the other table that tells of the same thing, or from its own again. */
-        void takeFromOther(int row, boolean other) {
-            fromOther.set(row, other);
+        /** Takes the cell of a row from another table that tells of the same thing. */
+        void takeFromOther(int row, OtherParts.Part other) {
+            fromOther.set(row);
+            others.put(row, other);
+        }
+
+        /** Takes the cell of a row from its own table again. */
+        void takeFromOwn(int row) {
+            fromOther.clear(row);
+            others.remove(row);
         }
 
         /** The table in which the cell of a row stands. */
         int tableOf(int row) {
-            return fromOther.get(row) ? rows.other.table(row) : rows.tableOf[row];
+            return fromOther.get(row) ? others.get(row).table() : rows.tableOf[row];
         }
 
         /** The row of its table's sheet in which the cell of a row stands. */
         int rowOf(int row) {
-            return fromOther.get(row) ? rows.other.sheetRow(row) : rows.sheetRow[row];
+            return fromOther.get(row) ? others.get(row).sheetRow() : rows.sheetRow[row];
         }
 
         short unitIndex(UnitInRow at) {

@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.Clamps;
 import org.rickyard.lists.Fields;
@@ -108,11 +106,10 @@ public final class ListFinder {
      * meant by them.
      */
     private void withoutSecondMachines(List<FoundTable> tables) {
-        Map<String, String> listed = new LinkedHashMap<>();
-        tables.stream()
+        Set<String> listed = tables.stream()
                 .filter(table -> table.chief() == Machines.LIST)
-                .flatMap(ListFinder::machines)
-                .forEach(name -> listed.putIfAbsent(Words.key(name), name));
+                .flatMap(SheetTables::machines)
+                .collect(Collectors.toSet());
         if (tables.stream().noneMatch(table -> table.chief() == Machines.LIST)) {
             return;
         }
@@ -120,7 +117,7 @@ public final class ListFinder {
             HeaderRow.Match machines = table.role(Machines.LIST);
             if (machines != null
                     && table.chief() != Machines.LIST
-                    && (machines(table).findAny().isEmpty() || namesOneOf(table, listed))) {
+                    && (SheetTables.machines(table).findAny().isEmpty() || namesOneOf(table, listed))) {
                 table.dropRole(Machines.LIST);
                 String said = FlatList.ofMachines(machines, table.headers());
                 if (said.isEmpty()) {
@@ -137,26 +134,17 @@ public final class ListFinder {
     /**
      * Whether a table names a machine that is listed, by itself or in a gang, or one that a slip makes another: its reader
      * is asked then which is meant, and what stands beside it makes no machine of the slip.
-     *
-     * @param listed the names, by their plain form
      */
-    private static boolean namesOneOf(FoundTable table, Map<String, String> listed) {
-        Set<String> named = machines(table)
-                .flatMap(gang -> MachineMention.parse(gang, name -> listed.containsKey(Words.key(name))).stream())
+    private static boolean namesOneOf(FoundTable table, Set<String> listed) {
+        Set<String> named = SheetTables.machines(table)
+                .flatMap(gang -> MachineMention.parse(gang, listed::contains).stream())
                 .map(MachineMention::name)
-                .collect(Collectors.toCollection(LinkedHashSet::new));
-        return named.stream().anyMatch(name -> listed.containsKey(Words.key(name)))
+                .collect(Collectors.toSet());
+        return named.stream().anyMatch(listed::contains)
                 || named.size() <= MOST_NAMES
                         && listed.size() <= MOST_NAMES
-                        && named.stream().anyMatch(name -> !Spelling.near(name, listed.values())
-                                .isEmpty());
-    }
-
-    /** What stands for machines in a table's rows. */
-    private static Stream<String> machines(FoundTable table) {
-        return IntStream.range(0, table.count())
-                .mapToObj(row -> Words.trim(table.word(table.row(row), List.of(Machines.MACHINE))))
-                .filter(name -> !name.isEmpty());
+                        && named.stream()
+                                .anyMatch(name -> !Spelling.near(name, listed).isEmpty());
     }
 
     /** Where something is called "-" or "?", another list that says so means it, and not that there is none. */
@@ -175,15 +163,13 @@ public final class ListFinder {
 
     private static List<FoundTable> findTables(
             List<? extends Grid> sheets, List<Vocabulary> known, int mostRows, List<Finding> into) {
-        Set<String> firstWords = TableFinder.firstWords(known);
+        List<SheetTables> read = SheetTables.of(sheets, known, mostRows);
         List<FoundTable> tables = new ArrayList<>();
-        List<TableFinder> finders = new ArrayList<>();
-        for (Grid sheet : sheets) {
-            TableFinder finder = new TableFinder(sheet, known, firstWords, into);
-            tables.addAll(finder.find(mostRows));
-            finders.add(finder);
+        for (SheetTables sheet : read) {
+            tables.addAll(sheet.tables());
+            into.addAll(sheet.findings());
         }
-        finders.forEach(finder -> finder.unnamed().forEach((list, told) -> {
+        read.forEach(sheet -> sheet.finder().unnamed().forEach((list, told) -> {
             if (tables.stream().noneMatch(table -> table.role(list) != null)) {
                 into.add(told);
             }

@@ -1,27 +1,23 @@
 package org.rickyard.lists.read;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
-/** Where the rest of a row stands that is told in two tables; of most rows there is none. */
+/** Where the rest of a row stands that is told in several tables; of most rows there is none. */
 final class OtherParts {
-    private record Part(int table, int sheetRow) {}
+    /** A row of another table. */
+    record Part(int table, int sheetRow) {}
 
-    private final Map<Integer, Part> parts = new HashMap<>();
+    private final Map<Integer, List<Part>> parts = new HashMap<>();
 
     void put(int row, int table, int sheetRow) {
-        parts.put(row, new Part(table, sheetRow));
+        parts.computeIfAbsent(row, r -> new ArrayList<>(1)).add(new Part(table, sheetRow));
     }
 
-    boolean exists(int row) {
-        return !parts.isEmpty() && parts.containsKey(row);
-    }
-
-    int table(int row) {
-        return parts.get(row).table();
-    }
-
-    int sheetRow(int row) {
-        return parts.get(row).sheetRow();
+    /** In the order of the tables. */
+    List<Part> of(int row) {
+        return parts.isEmpty() ? List.of() : parts.getOrDefault(row, List.of());
     }
 }

@@ -15,9 +15,9 @@ import org.rickyard.lists.table.FoundTable;
 import org.rickyard.lists.text.Words;
 
 /**
- * Machines that are told in two tables, as in a register of all machines and a sheet of the sprayers: one machine each,
- * whose columns stand in one table or the other. Only where what both tables say of it is the same, and each says something
- * that the other does not; otherwise they are two of one name, and that is told.
+ * Machines that are told in several tables, as in a register of all machines and a sheet of the sprayers: one machine each,
+ * whose columns stand in one table or another. Only where what any two of them say of it is the same, and each says
+ * something that the other does not; otherwise they are several of one name, and that is told.
  */
 final class PartsOfMachines {
     /** A row of one table. */
@@ -25,7 +25,7 @@ final class PartsOfMachines {
 
     private final List<FoundTable> tables;
     private final List<Binder.Bound> bound;
-    private final Map<Part, Part> others = new HashMap<>();
+    private final Map<Part, List<Part>> others = new HashMap<>();
     private final Map<Part, Part> firsts = new HashMap<>();
 
     private PartsOfMachines(List<FoundTable> tables, List<Binder.Bound> bound) {
@@ -49,9 +49,9 @@ final class PartsOfMachines {
 
     /** Tells where the rest of a row stands, if it has one. */
     void tellOther(int table, int row, int listRow, OtherParts into) {
-        Part other = others.isEmpty() ? null : others.get(new Part(table, row));
-        if (other != null) {
-            into.put(listRow, other.table(), other.row());
+        if (!others.isEmpty()) {
+            others.getOrDefault(new Part(table, row), List.of())
+                    .forEach(other -> into.put(listRow, other.table(), other.row()));
         }
     }
 
@@ -72,11 +72,15 @@ final class PartsOfMachines {
         }
         Map<List<Integer>, List<Part>> told = new LinkedHashMap<>();
         for (List<Part> parts : named.values()) {
-            if (parts.size() == 2 && isOne(parts.get(0), parts.get(1))) {
-                others.put(parts.get(0), parts.get(1));
-                firsts.put(parts.get(1), parts.get(0));
-                told.computeIfAbsent(List.of(parts.get(0).table(), parts.get(1).table()), t -> new ArrayList<>())
-                        .add(parts.get(1));
+            if (parts.size() > 1 && areOne(parts)) {
+                Part first = parts.get(0);
+                List<Part> rests = parts.subList(1, parts.size());
+                others.put(first, rests);
+                for (Part rest : rests) {
+                    firsts.put(rest, first);
+                    told.computeIfAbsent(List.of(first.table(), rest.table()), t -> new ArrayList<>())
+                            .add(rest);
+                }
             }
         }
         told.values().forEach(rests -> into.add(told(rests)));
@@ -99,6 +103,17 @@ final class PartsOfMachines {
         return bound.get(part.table()).bindings().get(Machines.MACHINE).get(0).sheetColumn();
     }
 
+    private boolean areOne(List<Part> parts) {
+        for (int one = 0; one < parts.size(); one++) {
+            for (int other = one + 1; other < parts.size(); other++) {
+                if (!isOne(parts.get(one), parts.get(other))) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
     private boolean isOne(Part one, Part other) {
         if (tables.get(one.table()) == tables.get(other.table())) {
             return false;
@@ -115,7 +130,7 @@ final class PartsOfMachines {
                 if (!isSame(column, one, here, other, there)) {
                     return false;
                 }
-            } else if (column.isNumeric()) {
+            } else if (column.isNumeric() || column == Machines.TYPE) {
                 newHere |= there.isEmpty();
                 newThere |= here.isEmpty();
             }

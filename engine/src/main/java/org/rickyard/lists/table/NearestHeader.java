@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -156,6 +157,14 @@ public final class NearestHeader {
             }
         });
         return told;
+    }
+
+    /** The row that comes nearest to a list and lacks this column and nothing else. */
+    OptionalInt rowWithout(ListSpec spec, ColumnSpec column) {
+        Near near = nearest.get(spec);
+        return near != null && near.match().missing().equals(List.of(column.name()))
+                ? OptionalInt.of(near.row())
+                : OptionalInt.empty();
     }
 
     /**

@@ -4,16 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.rickyard.lists.Assumptions;
+import org.rickyard.lists.ChoiceWords;
+import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Counted;
 import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Layout;
 import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.text.Words;
 
 /** Goes down the rows under a header and says which are data, and which are units, blanks, totals or something else. */
 public final class RowReader {
     private static final int MOST_FINDINGS = 20;
+
+    private static final List<ColumnSpec> NAME_AND_TYPE = List.of(Machines.MACHINE, Machines.TYPE);
 
     private final FoundTable table;
     private final Grid grid;
@@ -73,6 +78,20 @@ public final class RowReader {
             }
         }
         return false;
+    }
+
+    /**
+     * Whether the row says of a machine what it is and nothing else, right below the list so far: "Boom" and "sprayer" are
+     * headers elsewhere.
+     */
+    boolean holdsTypeAlone(int row) {
+        int above = table.count() == 0
+                ? Math.max(table.lastHeaderRow, table.secondHeaderRow)
+                : table.row(table.count() - 1);
+        return table.chief() == Machines.LIST
+                && row == above + 1
+                && ChoiceWords.MACHINE_TYPES.containsKey(Words.normal(table.word(row, List.of(Machines.TYPE))))
+                && rows.filled(row) == table.columnsOf(NAME_AND_TYPE).length;
     }
 
     /** Whether the list is made of words that could pass for headers, so that no header is looked for in it. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.rickyard.lists.Assumptions;
 import org.rickyard.lists.CellAddress;
@@ -16,6 +17,7 @@ import org.rickyard.lists.Finding;
 import org.rickyard.lists.Grid;
 import org.rickyard.lists.Jobs;
 import org.rickyard.lists.ListSpec;
+import org.rickyard.lists.Machines;
 import org.rickyard.lists.header.ChoiceByContents;
 import org.rickyard.lists.header.FlatList;
 import org.rickyard.lists.header.GroupsAbove;
@@ -59,6 +61,8 @@ public final class TableFinder {
     private ListOnItsSide onItsSide;
     /** The title over the row at hand that names a type of machine; null if none does. */
     private TypeInTitle title;
+    /** The row of headers over machines whose types another table tells; -1 if there is none. */
+    private int typesKnownUnder = -1;
 
     public TableFinder(Grid grid, List<Vocabulary> vocabularies, Set<String> firstWords, List<Finding> findings) {
         this.grid = grid;
@@ -122,6 +126,16 @@ public final class TableFinder {
         return tables;
     }
 
+    /** The row of headers that lack nothing but a Type to be those of machines. */
+    public OptionalInt machinesWithoutType() {
+        return nearest.rowWithout(Machines.LIST, Machines.TYPE);
+    }
+
+    /** Takes a row of headers over machines whose types another table tells, before the tables are looked for. */
+    public void typesAreKnownUnder(int row) {
+        typesKnownUnder = row;
+    }
+
     /** What to say, where no sheet has such a list, of what {@link NearestHeader#unnamed is nearly} one here. */
     public Map<ListSpec, Finding> unnamed() {
         return nearest.unnamed(noLists.isOtherSheet());
@@ -131,7 +145,7 @@ public final class TableFinder {
         String[] headers = headers(range.firstRow(), range.firstColumn(), range.lastColumn());
         List<Vocabulary> named = new ArrayList<>(named(range.name()));
         named.addAll(namedBySheet);
-        headerRow.under(title = title(range));
+        under(range.firstRow(), title(range));
         MarkedOperations.takeOut(headers, headerRow, grid, range.firstRow(), findings);
         orchards.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn());
         choices.settle(vocabularies, headers, range.firstRow(), range.firstColumn(), range.lastColumn());
@@ -170,6 +184,7 @@ public final class TableFinder {
         for (RowReader reader : open) {
             if (reader.isWords() && !isBelowAssumptions(reader, row)
                     || reader.holdsFigures(row)
+                    || reader.holdsTypeAlone(row)
                     || reader.table().secondHeaderRow == row) {
                 FoundTable table = reader.table();
                 for (int column = table.firstColumn; column <= table.lastColumn && column < taken.length; column++) {
@@ -212,7 +227,7 @@ public final class TableFinder {
                 }
             }
         }
-        headerRow.under(title = title(row, headers));
+        under(row, title(row, headers));
         boolean marks = MarkedOperations.takeOut(headers, headerRow, grid, row, findings);
         if (isFreeAbove(row, 0, taken.length - 1)) {
             new TwoDeepHeader(grid, vocabularies).mergedDown(headers, row);
@@ -276,6 +291,13 @@ public final class TableFinder {
         }
         String[] headers = free(row, taken);
         return new FlatList(headerRow, headers).joined(lists(headers, named).split());
+    }
+
+    /** Makes ready for a row of headers. */
+    private void under(int row, TypeInTitle above) {
+        title = above;
+        headerRow.under(above);
+        headerRow.typesAreKnown(row == typesKnownUnder);
     }
 
     /** The title over a row, or that of the same headers where they stood before; null if there is none. */

@@ -66,13 +66,69 @@ class PartsOfMachinesTest {
                 .isEqualTo(machines == 3);
     }
 
-    @Test
-    void aThirdRowOfTheNameLeavesAllOfThemToBeAsked() {
+    /** As many tables as there are kinds of figures; one that says otherwise leaves all of them to be asked. */
+    @ParameterizedTest
+    @CsvSource({"sprayer, 1", "mower, 3"})
+    void whatIsToldInThreeTablesIsOneMachineWhereAllAgree(String type, int rows) {
         FoundLists found = ListFinder.find(List.of(
                 register(),
                 new SheetOf("Sprayers").row("Sprayer", "Number of nozzles").row("Long boom", 48),
-                new SheetOf("Tanks").row("Machine", "Type", "Usable tank (L)").row("Long boom", "sprayer", 2900)));
-        assertThat(said(found)).anyMatch(line -> line.startsWith("STOP") && line.contains("stands already in"));
+                new SheetOf("Tanks").row("Machine", "Type", "Usable tank (L)").row("Long boom", type, 2900)));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.size()).isEqualTo(rows + 1);
+        assertThat(said(found).stream().anyMatch(line -> line.startsWith("STOP") && line.contains("stands already in")))
+                .isEqualTo(rows > 1);
+        if (rows == 1) {
+            assertThat(machines.address(Machines.NOZZLES, 0).orElseThrow()).hasToString("Sprayers!B2");
+            assertThat(machines.number(Machines.USABLE_TANK, 0)).isEqualTo(2900);
+            assertThat(machines.number(Machines.SPEED, 0)).isEqualTo(12);
+            assertThat(machines.state(Machines.USABLE_TANK, 1)).isEqualTo(ListRows.State.NO_COLUMN);
+        }
+    }
+
+    /** A register has the types, and sheets before and after it the figures of the same machines. */
+    @Test
+    void figuresOfMachinesWhoseTypesStandInARegisterNeedNoTypes() {
+        SheetOf work = new SheetOf("Work figures")
+                .row("Machine", "Width (m)", "Speed (km/h)", "Field efficiency (%)", "Tank (L)")
+                .row("Boom", 24, 12, 70, 3000)
+                .row("Mower", 3, 10, 80, null);
+        SheetOf types = new SheetOf("Register")
+                .row("Machine", "Type")
+                .row("Mower", "mower")
+                .row("Boom", "sprayer")
+                .row("Rake", "rake");
+        SheetOf costs = new SheetOf("Costs")
+                .row("Machine", "Purchase price", "Trade-in value", "Life (yr)", "Hours per year (h)")
+                .row("Mower", 9000, 2000, 10, 100);
+        FoundLists found = ListFinder.find(List.of(work, types, costs));
+        ListRows machines = found.rows(Machines.LIST);
+        assertThat(machines.size()).isEqualTo(3);
+        assertThat(machines.text(Machines.TYPE, 1)).isEqualTo("mower");
+        assertThat(machines.number(Machines.SPEED, 1)).isEqualTo(10);
+        assertThat(machines.number(Machines.PURCHASE_PRICE, 1)).isEqualTo(9000);
+        assertThat(machines.address(Machines.TYPE, 0).orElseThrow()).hasToString("Register!B3");
+        assertThat(machines.text(Machines.MACHINE, 2)).isEqualTo("Rake");
+        assertThat(said(found)).noneMatch(line -> line.startsWith("STOP") || line.contains("nothing of it is read"));
+    }
+
+    /** One that the register has not, or one whose name comes again: it is no more of the same, and is told. */
+    @ParameterizedTest
+    @CsvSource({"Plough", "Boom"})
+    void figuresOfOthersOrOfOneTwiceAreNotRead(String name) {
+        FoundLists found = ListFinder.find(List.of(
+                new SheetOf("Register")
+                        .row("Machine", "Type", "Power (kW)", "Power basis")
+                        .row("Boom", "sprayer", null, null)
+                        .row("Old puller", "tractor", 90, "engine"),
+                new SheetOf("Work figures")
+                        .row("Machine", "Width (m)", "Speed (km/h)", "Field efficiency (%)", "Tank (L)")
+                        .row("Boom", 24, 12, 70, 3000)
+                        .row(name, 3, 7, 80, null)));
+        assertThat(found.rows(Machines.LIST).size()).isEqualTo(2);
+        assertThat(said(found))
+                .anyMatch(line -> line.contains("it has no column Type, so nothing of it is read"))
+                .noneMatch(line -> line.startsWith("STOP"));
     }
 
     /** 600 × 2 / (12 × 0.5): the results are those of the same figures in one row, and the grid agrees. */

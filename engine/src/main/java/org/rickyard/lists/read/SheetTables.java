@@ -1,0 +1,86 @@
+package org.rickyard.lists.read;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.rickyard.lists.Finding;
+import org.rickyard.lists.Grid;
+import org.rickyard.lists.Machines;
+import org.rickyard.lists.header.Vocabulary;
+import org.rickyard.lists.table.FoundTable;
+import org.rickyard.lists.table.TableFinder;
+import org.rickyard.lists.text.Words;
+
+/**
+ * The tables of one sheet.
+ *
+ * @param finder who has found them
+ * @param findings what is to be said of them
+ */
+record SheetTables(TableFinder finder, List<FoundTable> tables, List<Finding> findings) {
+    /** How a sheet is gone through; the same again with what other sheets have told. */
+    private record Way(Grid sheet, List<Vocabulary> known, Set<String> firstWords, int mostRows) {
+        SheetTables go(OptionalInt typesKnownUnder) {
+            List<Finding> findings = new ArrayList<>();
+            TableFinder finder = new TableFinder(sheet, known, firstWords, findings);
+            typesKnownUnder.ifPresent(finder::typesAreKnownUnder);
+            return new SheetTables(finder, finder.find(mostRows), findings);
+        }
+    }
+
+    /** Goes through each sheet, looking for headers no lower than so many rows. */
+    static List<SheetTables> of(List<? extends Grid> sheets, List<Vocabulary> known, int mostRows) {
+        Set<String> firstWords = TableFinder.firstWords(known);
+        List<Way> ways = new ArrayList<>();
+        List<SheetTables> read = new ArrayList<>();
+        for (Grid sheet : sheets) {
+            Way way = new Way(sheet, known, firstWords, mostRows);
+            ways.add(way);
+            read.add(way.go(OptionalInt.empty()));
+        }
+        readUntyped(ways, read);
+        return read;
+    }
+
+    /**
+     * A table that tells machines but for their types is one of machines where another has the types of all of them, as a
+     * register has beside a sheet of working figures.
+     */
+    private static void readUntyped(List<Way> ways, List<SheetTables> read) {
+        Set<String> typed = read.stream()
+                .flatMap(sheet -> sheet.tables.stream())
+                .filter(table -> table.chief() == Machines.LIST)
+                .flatMap(SheetTables::machines)
+                .collect(Collectors.toSet());
+        for (int i = 0; !typed.isEmpty() && i < read.size(); i++) {
+            OptionalInt untyped = read.get(i).finder.machinesWithoutType();
+            if (untyped.isPresent()) {
+                SheetTables again = ways.get(i).go(untyped);
+                if (again.tellsAll(untyped.getAsInt(), typed)) {
+                    read.set(i, again);
+                }
+            }
+        }
+    }
+
+    /** Whether the machines under a row are some of these, each told once, as a record of their work does not. */
+    private boolean tellsAll(int headerRow, Set<String> typed) {
+        List<String> names = tables.stream()
+                .filter(table -> table.chief() == Machines.LIST && table.headerRow() == headerRow)
+                .flatMap(SheetTables::machines)
+                .toList();
+        return !names.isEmpty() && typed.containsAll(names) && new HashSet<>(names).size() == names.size();
+    }
+
+    /** What the machines of a table's rows are called. */
+    static Stream<String> machines(FoundTable table) {
+        return IntStream.range(0, table.count())
+                .mapToObj(row -> Words.key(table.word(table.row(row), List.of(Machines.MACHINE))))
+                .filter(name -> !name.isEmpty());
+    }
+}
