@@ -76,9 +76,9 @@ final class Watching {
     }
 
     private int round() throws RefusedException, IOException {
-        Opening.refuseIfUnreadable(book);
         Optional<String> mark = mark();
         owed = mark.isPresent();
+        Opening.refuseIfUnreadable(book);
         if (owed) {
             look(mark.get());
         } else {

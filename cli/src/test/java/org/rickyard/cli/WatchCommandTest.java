@@ -129,6 +129,33 @@ class WatchCommandTest {
         assertThat(Opening.holdsOurSheets(book)).isTrue();
     }
 
+    /** What was owed since it was open was tried, and its refusal told, at every look. */
+    @Test
+    void whatHasBecomeAFolderIsToldOnce() throws Exception {
+        Path mark = Files.createFile(folder.resolve(".~lock.farm.xlsx#"));
+
+        Ran ran = Ran.watching(
+                List.of(
+                        NOTHING,
+                        () -> {
+                            Files.delete(book);
+                            Files.createDirectory(book);
+                            Files.delete(mark);
+                        },
+                        NOTHING,
+                        NOTHING,
+                        NOTHING,
+                        () -> {
+                            Files.delete(book);
+                            FarmBook.usual().write(book);
+                        },
+                        NOTHING),
+                "watch",
+                book);
+
+        assertThat(ran.err()).containsOnlyOnce("is a folder").containsOnlyOnce("Wrote farm.xlsx");
+    }
+
     @Test
     void aWorkbookThatIsNotThereAndAGoalThatIsTheWorkbookAreRefused() {
         assertThat(Ran.rickyard("watch", folder.resolve("none.xlsx")).code()).isEqualTo(3);
