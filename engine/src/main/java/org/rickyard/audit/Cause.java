@@ -8,12 +8,46 @@ import org.rickyard.lists.CellAddress;
  *
  * @param what in words, with the value found where there is one
  * @param cell the cell to look at
- * @param isMissing whether nothing was given, as opposed to something that cannot be used
+ * @param kind whether something is missing or cannot be used
  */
-public record Cause(String what, Optional<CellAddress> cell, boolean isMissing) {
-    /** Something given that cannot be used, or that leaves the result without a meaning. */
-    public Cause(String what, Optional<CellAddress> cell) {
-        this(what, cell, false);
+public record Cause(String what, Optional<CellAddress> cell, Kind kind) {
+    private static final String MISSING = " missing";
+
+    /** What is the matter. */
+    public enum Kind {
+        /** A cell is blank, and that says all. */
+        BLANK,
+        /** Nothing was given; what to do is said. */
+        MISSING,
+        /** Something typed cannot be used: what was found is said. */
+        FOUND,
+        /** The result has no meaning with what was given. */
+        NO_MEANING
+    }
+
+    /** A blank cell. */
+    static Cause blank(String name, Optional<CellAddress> cell) {
+        return new Cause(name + MISSING, cell, Kind.BLANK);
+    }
+
+    /** What leaves the result without a meaning. */
+    static Cause noMeaning(String what, Optional<CellAddress> cell) {
+        return new Cause(what, cell, Kind.NO_MEANING);
+    }
+
+    /** Whether nothing was given, as opposed to something that cannot be used. */
+    public boolean isMissing() {
+        return kind == Kind.BLANK || kind == Kind.MISSING;
+    }
+
+    /** Whether it says what to do, and not only what is the matter. */
+    boolean asks() {
+        return kind != Kind.FOUND && what.contains(": ");
+    }
+
+    /** What a blank cell is to hold. */
+    String name() {
+        return what.substring(0, what.length() - MISSING.length());
     }
 
     @Override

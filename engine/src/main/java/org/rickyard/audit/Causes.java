@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.rickyard.audit.Cause.Kind;
 import org.rickyard.formula.Condition;
 import org.rickyard.formula.Expr;
 import org.rickyard.formula.Inputs;
@@ -16,7 +17,6 @@ import org.rickyard.formula.Numbers;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
-import org.rickyard.lists.ListRows;
 import org.rickyard.lists.ListSpec;
 import org.rickyard.lists.Products;
 import org.rickyard.plan.table.LinkCells;
@@ -31,9 +31,6 @@ import org.rickyard.trade.cost.Prices;
  * these asks after row upon row of a run, and remembers what each expression needs. Not for several threads.
  */
 public final class Causes {
-    /** How a cause ends of which nothing more is to be said. */
-    private static final String MISSING = " missing";
-
     private final Set<Cause> found = new LinkedHashSet<>();
     /** Where to type what a measure that is followed should have given. */
     private Optional<CellAddress> typedInstead = Optional.empty();
@@ -74,7 +71,7 @@ public final class Causes {
         boolean owed =
                 !table.of(symbol).has(row) && !(table.spec().column(symbol).orElse(null) instanceof TableColumn.Name);
         if (found.isEmpty() && owed) {
-            found.add(new Cause(
+            found.add(Cause.noMeaning(
                     symbol.name() + " is withheld: see Status in its row of '"
                             + table.spec().sheet() + "'",
                     Optional.empty()));
@@ -90,7 +87,9 @@ public final class Causes {
         if (column == null) {
             // The column is left out of its sheet, because no list has what it is worked out from.
             found.add(new Cause(
-                    symbol.name() + " missing: no list has what it is worked out from", Optional.empty(), true));
+                    symbol.name() + " missing: no list has what it is worked out from",
+                    Optional.empty(),
+                    Kind.MISSING));
         } else if (column instanceof TableColumn.Calculated calculated) {
             expr(table, calculated.formula().expr(), row);
         } else if (column instanceof TableColumn.Joined joined) {
@@ -108,13 +107,13 @@ public final class Causes {
         if (!said.isEmpty()) {
             withheldElsewhere(table, method, row);
             if (found.isEmpty()) {
-                found.add(new Cause(said, Optional.empty()));
+                found.add(Cause.noMeaning(said, Optional.empty()));
             }
             return;
         }
         Results.reads(table, method).forEach(read -> lacking(table, read, row));
         if (found.isEmpty()) {
-            found.add(new Cause(
+            found.add(Cause.noMeaning(
                     method.symbol().name() + " could not be found; see the findings on Checks", Optional.empty()));
         }
     }
@@ -178,7 +177,7 @@ public final class Causes {
             }
         } else if (expr instanceof Expr.Position e) {
             String sheet = table.other(e.table()).spec().sheet();
-            found.add(new Cause("no row of '" + sheet + "' belongs to this row", Optional.empty()));
+            found.add(Cause.noMeaning("no row of '" + sheet + "' belongs to this row", Optional.empty()));
         } else if (!(expr instanceof Expr.Count)) {
             plain(table, expr, row, Optional.empty());
         }
@@ -202,13 +201,11 @@ public final class Causes {
         if (!lacking.stream().allMatch(Cause::isMissing)) {
             lacking.removeIf(Cause::isMissing);
             found.addAll(lacking);
-        } else if (!lacking.stream().allMatch(cause -> cause.what().endsWith(MISSING))) {
+        } else if (lacking.stream().anyMatch(cause -> cause.kind() != Kind.BLANK)) {
             found.add(blank);
-        } else if (blank.what().endsWith(MISSING)) {
-            String parts = lacking.stream()
-                    .map(cause -> cause.what().substring(0, cause.what().length() - MISSING.length()))
-                    .collect(Collectors.joining(" and "));
-            found.add(new Cause(blank.what() + ": type it, or " + parts, blank.cell(), true));
+        } else if (blank.kind() == Kind.BLANK) {
+            String parts = lacking.stream().map(Cause::name).collect(Collectors.joining(" and "));
+            found.add(new Cause(blank.what() + ": type it, or " + parts, blank.cell(), Kind.MISSING));
         } else {
             found.addAll(lacking);
         }
@@ -230,7 +227,7 @@ public final class Causes {
                 found.add(new Cause(
                         requirement.otherwise,
                         typedHere.or(() -> typedInstead).or(() -> cellOf(table, requirement, row)),
-                        blank));
+                        blank ? Kind.MISSING : Kind.NO_MEANING));
                 if (requirement.asksForAny()) {
                     typedBehind(table, requirement.reads, row);
                 }
@@ -247,7 +244,7 @@ public final class Causes {
         }
         for (Requirement requirement : asked.requirements) {
             if (!requirement.holds(table, row)) {
-                found.add(new Cause(requirement.otherwise, cellOf(table, requirement, row)));
+                found.add(Cause.noMeaning(requirement.otherwise, cellOf(table, requirement, row)));
             }
         }
     }
@@ -296,7 +293,7 @@ public final class Causes {
 
     private void total(ResultTable table, Expr.Total e, int row) {
         if (!lackingRows(table, e, row)) {
-            found.add(new Cause(e.summed().name() + " is withheld", Optional.empty()));
+            found.add(Cause.noMeaning(e.summed().name() + " is withheld", Optional.empty()));
         }
     }
 
@@ -314,7 +311,7 @@ public final class Causes {
             }
         }
         if (rows == 0) {
-            found.add(new Cause(nothingOn(other), Optional.empty(), true));
+            found.add(new Cause(nothingOn(other), Optional.empty(), Kind.MISSING));
         }
         return explained || rows == 0;
     }
@@ -363,31 +360,37 @@ public final class Causes {
         LinkCells links = table.links(symbol);
         String name = symbol.name();
         Optional<CellAddress> cell = links.address(row);
-        String what =
-                switch (links.state(row)) {
-                    case NO_COLUMN ->
-                        Prices.ALL.contains(symbol)
-                                ? name + " missing: type it on a list called Assumptions (Item, Value, Unit)"
-                                : name + " missing: "
-                                        + links.sheetWithoutColumn(row)
-                                                .map(sheet -> "the list on '" + sheet + "' has no column for it")
-                                                .or(() -> links.listWithoutRow(row)
-                                                        .map(Causes::withoutRow))
-                                                .orElseGet(() -> toAdd(links));
-                    case BLANK -> name + MISSING;
-                    case NOT_READABLE -> name + " is not readable: '" + links.text(row) + "'";
-                    case ERROR -> name + " is an error: " + links.text(row);
-                    case UNCOMPUTED ->
-                        name + " is a formula without a stored value: open and save the workbook in a"
-                                + " spreadsheet program first";
-                    case ASKED -> links.obstacle(row).map(Obstacle::why).orElse(name + " is not certain: see Checks");
-                    case IMPOSSIBLE, GIVEN, READ_FROM_TEXT ->
+        return switch (links.state(row)) {
+            case NO_COLUMN -> new Cause(name + " missing: " + whereToType(links, symbol, row), cell, Kind.MISSING);
+            case BLANK -> Cause.blank(name, cell);
+            case NOT_READABLE -> new Cause(name + " is not readable: '" + links.text(row) + "'", cell, Kind.FOUND);
+            case ERROR -> new Cause(name + " is an error: " + links.text(row), cell, Kind.FOUND);
+            case UNCOMPUTED ->
+                Cause.noMeaning(
+                        name
+                                + " is a formula without a stored value: open and save the workbook in a spreadsheet program"
+                                + " first",
+                        cell);
+            case ASKED ->
+                Cause.noMeaning(
+                        links.obstacle(row).map(Obstacle::why).orElse(name + " is not certain: see Checks"), cell);
+            case IMPOSSIBLE, GIVEN, READ_FROM_TEXT ->
+                new Cause(
                         name + " impossible: "
                                 + Numbers.readable(links.typedNumber(row))
                                 + links.unit(row).map(Causes::after).orElse("") + ", possible is "
-                                + symbol.possible().words() + after(symbol.unit());
-                };
-        ListRows.State state = links.state(row);
-        return new Cause(what.strip(), cell, state == ListRows.State.NO_COLUMN || state == ListRows.State.BLANK);
+                                + symbol.possible().words() + after(symbol.unit()),
+                        cell,
+                        Kind.FOUND);
+        };
+    }
+
+    private static String whereToType(LinkCells links, Symbol symbol, int row) {
+        return Prices.ALL.contains(symbol)
+                ? "type it on a list called Assumptions (Item, Value, Unit)"
+                : links.sheetWithoutColumn(row)
+                        .map(sheet -> "the list on '" + sheet + "' has no column for it")
+                        .or(() -> links.listWithoutRow(row).map(Causes::withoutRow))
+                        .orElseGet(() -> toAdd(links));
     }
 }

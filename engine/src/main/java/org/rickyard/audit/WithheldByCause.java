@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Counted;
@@ -23,8 +22,6 @@ import org.rickyard.plan.table.TableColumn;
 final class WithheldByCause {
     private static final int MOST_CAUSES_OF_A_TABLE = 100;
     private static final int MOST_SHEETS_NAMED = 4;
-    /** Before what was found in a cell. */
-    private static final Pattern FOUND = Pattern.compile(" (is not readable|is an error|impossible): ");
 
     /** What a cause withholds. */
     private static final class Harm {
@@ -88,11 +85,6 @@ final class WithheldByCause {
         }
     }
 
-    /** Whether it says behind a colon what to do, and not what was found. */
-    private static boolean asks(Cause cause) {
-        return cause.what().contains(": ") && !FOUND.matcher(cause.what()).find();
-    }
-
     private static String sentence(Cause cause, Harm harm) {
         String sheets = harm.bySheet.entrySet().stream()
                 .limit(MOST_SHEETS_NAMED)
@@ -101,7 +93,7 @@ final class WithheldByCause {
         int further = harm.bySheet.size() - MOST_SHEETS_NAMED;
         int results = harm.results();
         // "Type its field efficiency, so 61 results cannot be given" would say the opposite.
-        String withheld = cause.what() + (asks(cause) ? ". As it is, " : ", so ");
+        String withheld = cause.what() + (cause.asks() ? ". As it is, " : ", so ");
         if (harm.bySheet.size() == 1) {
             return withheld + (results == 1 ? "1 result" : results + " results") + " on '"
                     + harm.bySheet.keySet().iterator().next() + "' cannot be given.";
