@@ -55,6 +55,7 @@ final class FullFarm {
             book.sheet("Dug apart", rows(DUG, input));
             book.sheet("Worked apart", rows(WORKED_APART, input));
             book.sheet("Told beside", rows(TOLD_BESIDE, input));
+            book.sheet("Prices apart", rows(PRICES_APART, input));
             return book.save(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -255,6 +256,15 @@ final class FullFarm {
             Holding = Thorn Garth | Job = Own active | Field = Low Stang | Operation = spray | Machine = Boom |
                 Product = Strong mix | Dose = 500 | Dose unit = g a.i./ha | Active content (g/L) = 250 |
                 Water volume (L/ha) = 180
+            """;
+
+    /** Of machines that stand in other lists with their types. */
+    private static final String PRICES_APART =
+            """
+            Machine = Muck cart | Purchase price = 21000 | Trade-in value = 6000 | Life (yr) = 10 |
+                Hours per year (h) = 150 | Working width (m) = 8
+            Machine = Own ripper | Purchase price = 7000 | Trade-in value = 1500 | Life (yr) = 12 |
+                Hours per year (h) = 80 | Draught (kN/m) = 7
             """;
 
     private static final String APART =
