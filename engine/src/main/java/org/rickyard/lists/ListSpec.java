@@ -290,11 +290,16 @@ public record ListSpec(
         return with(new Hints(hints.told(), hints.otherwise(), hints.forBoth(), hints.ifNamed(), List.copyOf(all)));
     }
 
-    /** The same, these headers meaning a column that no other header does, where the list is called by its name. */
-    ListSpec ifNamed(ColumnSpec column, String headers) {
+    /**
+     * The same, these headers meaning a column that no other header does, where the list is called by its name.
+     *
+     * @param besideAny columns of which one must stand beside it; none if it needs none
+     */
+    ListSpec ifNamed(ColumnSpec column, String headers, ColumnSpec... besideAny) {
         List<Otherwise> all = new ArrayList<>(hints.ifNamed());
-        List.of(headers.split(", "))
-                .forEach(header -> all.add(new Otherwise(HeaderText.normal(header), column, false, null)));
+        for (String header : headers.split(", ")) {
+            all.add(new Otherwise(HeaderText.normal(header), column, false, null, List.of(besideAny)));
+        }
         return with(new Hints(hints.told(), hints.otherwise(), hints.forBoth(), List.copyOf(all), hints.standIns()));
     }
 

@@ -42,6 +42,16 @@ class BaleStoresTest {
                 .contains("the list Stocks, but it has no column Store", "\"Hay\"");
     }
 
+    /** Twenty of a spray in its store were twenty tonnes of feed. */
+    @Test
+    void whereSpraysAreKeptIsNoStoreOfFeed() {
+        FoundLists found = FoundIn.find(new SheetOf("Stocks")
+                .row("Product", "Location", "Amount")
+                .row("Spray", "Lock-up", 20)
+                .row("Wetter", "Lock-up", 10));
+        assertThat(found.rows(Stocks.LIST).size()).isZero();
+    }
+
     /** On another sheet the bales may have been made there. */
     @Test
     void aLocationIsNoStoreOnASheetOfNoName() {

@@ -1,6 +1,7 @@
 package org.rickyard.plan.spraying;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -58,6 +59,8 @@ final class ContentsOfProducts {
 
     private final Set<String> lacking = new HashSet<>();
     private final Set<String> different = new HashSet<>();
+    /** What was told to stand beside a mix. */
+    private final Set<Substance> unused = EnumSet.noneOf(Substance.class);
     /** The names of products of which a job tells what a litre of them holds; made when first asked. */
     private Set<String> litresInJobs;
 
@@ -102,6 +105,20 @@ final class ContentsOfProducts {
                                     : ", or beside the dose in a column "
                                             + Jobs.contentOf(substance).name())
                             + ". Until then no amount of the product is worked out."));
+        }
+    }
+
+    /** Says once of each content that it stands beside a mix, whose products are told elsewhere. */
+    void tellUnused(int job) {
+        for (Substance substance : Substance.values()) {
+            ColumnSpec content = Jobs.contentOf(substance);
+            if (jobs.gives(content, job) && unused.add(substance)) {
+                findings.add(Finding.caution(
+                        jobs.address(content, job).orElse(null),
+                        "this stands beside a mix, and does not say which of its products holds so much of "
+                                + substance.words() + ", so it is used for nothing: write it in a column "
+                                + Products.contentOf(substance).name() + " of the product list."));
+            }
         }
     }
 

@@ -94,6 +94,9 @@ final class ListedProducts {
         String mix = mixOf.name(job);
         List<Integer> lines = mixRows.get(NameKey.key(mix));
         if (lines != null) {
+            if (jobs.text(Jobs.PRODUCT, job).isEmpty()) {
+                contents.tellUnused(job);
+            }
             return lines;
         }
         findings.add(Finding.stop(

@@ -159,6 +159,25 @@ class ContentBesideDoseTest {
                 .hasSize(1);
     }
 
+    /** It was read and not used, and nothing said so. */
+    @Test
+    void aContentBesideAMixIsOfNobodyKnowsWhichProduct() {
+        SeasonBook.Worked worked = book().sheet(
+                        "Mixes",
+                        row("Mix", "Product", "Dose (g ai/ha)"),
+                        row("T1", "Stuff", 720),
+                        row("T1", "Other", 500))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Mix", "Active content (g/L)", "Water volume (L/ha)"),
+                        row("Hill", "spraying", "Sprayer", "T1", 360, 200),
+                        row("Far", "spraying", "Sprayer", "T1", 360, 200))
+                .run();
+        assertThat(worked.messages())
+                .filteredOn(message -> message.contains("does not say which of its products holds so much of active"))
+                .hasSize(1);
+    }
+
     /** Kilograms cannot go by the litre: there the share of the list is all that helps. */
     @Test
     void aProductInKilogramsGoesByTheShareOfTheList() {
