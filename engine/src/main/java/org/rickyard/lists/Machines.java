@@ -36,7 +36,9 @@ public final class Machines {
             .needed()
             .readByLastWords()
             .also("equipment type, machine class, machine category, "
-                    + "machine type, kind, class, sort, type of machine, category, implement type")
+                    + "machine type, kind, class, sort, type of machine, category, implement type, kind of machine, "
+                    + "machine kind, sort of machine, type of implement, kind of implement, type of equipment, "
+                    + "kind of equipment")
             .asking(Map.of(
                     "swather", "a rake in Britain, a cutter in America: write rake or mower",
                     "windrower", "a rake in Britain, a cutter in America: write rake or mower",

@@ -119,9 +119,7 @@ public final class Stocks {
                     "hay, straw, haylage, hay straw, hay or straw, straw or hay, hay and straw, straw and hay, "
                             + "type of hay, hay type, type of straw, straw type, bale type, type of bale")
             .ifNamed(STORE, "clamp, clamp name, pit, pit name, silo, bunker, bay, clamp no, pit no, clamp or stack")
-            // Elsewhere it may be where bales were made, beside the clamp it is where that lies, and beside an amount
-            // alone
-            // where sprays or seed are kept.
+            // Elsewhere it may be where bales were made, where a clamp lies, or where sprays or seed are kept.
             .ifNamed(STORE, "location, place", KIND, COUNT, WEIGHT_EACH, DM, ALREADY_FED)
             .needsOneOf(List.of(AMOUNT), List.of(COUNT, WEIGHT_EACH))
             .needsHeaders(3);

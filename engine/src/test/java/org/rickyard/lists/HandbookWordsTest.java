@@ -26,6 +26,8 @@ class HandbookWordsTest {
         "Water used (L), Test volume",
         "Area sprayed (m2), Test area",
         "Workers, Crew",
+        "Kind of machine, Type",
+        "Type of implement, Type",
         "Initial cost, Purchase price",
         "Useful life (yr), Life",
         "Custom rate ($/ac), Charge",
