@@ -37,9 +37,9 @@ final class BesideName {
             Map.entry(Products.NITROGEN, (header, count, rest) -> SaidUnit.isPerArea(rest)),
             Map.entry(Products.PHOSPHATE, isInAnotherUnitThan(Products.PHOSPHATE)),
             Map.entry(Products.POTASH, isInAnotherUnitThan(Products.POTASH)),
-            Map.entry(Jobs.NITROGEN_CONTENT, (header, count, rest) -> isNoShare(Jobs.NITROGEN_CONTENT, rest)),
-            Map.entry(Jobs.PHOSPHATE_CONTENT, (header, count, rest) -> isNoShare(Jobs.PHOSPHATE_CONTENT, rest)),
-            Map.entry(Jobs.POTASH_CONTENT, (header, count, rest) -> isNoShare(Jobs.POTASH_CONTENT, rest)),
+            Map.entry(Jobs.NITROGEN_CONTENT, isNoShare(Jobs.NITROGEN_CONTENT)),
+            Map.entry(Jobs.PHOSPHATE_CONTENT, isNoShare(Jobs.PHOSPHATE_CONTENT)),
+            Map.entry(Jobs.POTASH_CONTENT, isNoShare(Jobs.POTASH_CONTENT)),
             // "Concentration (ml/100 L)" is how much of the product is mixed.
             Map.entry(
                     Products.ACTIVE_CONTENT,
@@ -66,8 +66,9 @@ final class BesideName {
     }
 
     /** "N units/ac" and "N (kg/ha)" are what is spread. */
-    private static boolean isNoShare(ColumnSpec column, String rest) {
-        return SaidUnit.isPerArea(rest) || SaidUnit.isUnit(rest) && !HeaderUnit.fits(column, rest);
+    private static OtherThing isNoShare(ColumnSpec column) {
+        OtherThing otherUnit = isInAnotherUnitThan(column);
+        return (header, count, rest) -> SaidUnit.isPerArea(rest) || otherUnit.is(header, count, rest);
     }
 
     private static OtherThing isInAnotherUnitThan(ColumnSpec column) {

@@ -128,16 +128,12 @@ public final class NoLists {
 
     /** Whether figures alone stand under the header of the machines' names, where a form has them beside what they are. */
     private boolean hasFiguresForNames(HeaderRow.Match match, int headerRow) {
-        for (int i = 0; i < match.headings().length; i++) {
-            Heading heading = match.headings()[i];
-            if (heading != null && heading.isCertain() && heading.column() == Machines.MACHINE) {
-                int column = match.firstColumn() + i;
-                return TextsBelow.of(grid, headerRow, column).size() <= 1
-                        && IntStream.range(headerRow + 1, TextsBelow.end(grid, headerRow))
-                                .anyMatch(row -> grid.kind(row, column) == Grid.Kind.NUMBER);
-            }
-        }
-        return false;
+        int place = match.place(Machines.MACHINE);
+        int column = match.firstColumn() + place;
+        return place >= 0
+                && TextsBelow.of(grid, headerRow, column).size() <= 1
+                && IntStream.range(headerRow + 1, TextsBelow.end(grid, headerRow))
+                        .anyMatch(row -> grid.kind(row, column) == Grid.Kind.NUMBER);
     }
 
     /** "Drill width (m)" names no drill: it is what is measured, in a form that has it below. */

@@ -106,13 +106,12 @@ public final class ListFinder {
      * meant by them.
      */
     private void withoutSecondMachines(List<FoundTable> tables) {
-        Set<String> listed = tables.stream()
-                .filter(table -> table.chief() == Machines.LIST)
-                .flatMap(SheetTables::machines)
-                .collect(Collectors.toSet());
-        if (tables.stream().noneMatch(table -> table.chief() == Machines.LIST)) {
+        List<FoundTable> proper =
+                tables.stream().filter(table -> table.chief() == Machines.LIST).toList();
+        if (proper.isEmpty()) {
             return;
         }
+        Set<String> listed = proper.stream().flatMap(SheetTables::machines).collect(Collectors.toSet());
         for (FoundTable table : tables) {
             HeaderRow.Match machines = table.role(Machines.LIST);
             if (machines != null

@@ -160,15 +160,16 @@ record ListOnItsSide(ListSpec spec, int column, Map<Integer, String> headers) {
             }
         }
         long own = rows.keySet().stream().filter(each -> !ITEMS.contains(each)).count();
-        boolean called = rows.containsKey(Machines.TYPE) && figures > 0;
-        // "Distance travelled" under a type and a width is the run of a calibration.
-        if (own + (called ? others.size() : 0) < LEAST_HEADERS
-                || figures + (called ? others.size() : 0) < LEAST_FIGURES
-                        && !isWhole(grid, column, vocabulary.spec(), rows)) {
+        // "Distance travelled" under a type and a width is the run of a calibration; elsewhere it may be anything.
+        if (!rows.containsKey(Machines.TYPE) || figures == 0) {
+            others.clear();
+        }
+        if (own + others.size() < LEAST_HEADERS
+                || figures + others.size() < LEAST_FIGURES && !isWhole(grid, column, vocabulary.spec(), rows)) {
             return null;
         }
         Map<Integer, String> headers = new LinkedHashMap<>();
-        Stream.concat(rows.values().stream(), (called ? others : Set.<Integer>of()).stream())
+        Stream.concat(rows.values().stream(), others.stream())
                 .sorted()
                 .forEach(row -> headers.put(row, Words.trim(grid.text(row, column))));
         return new ListOnItsSide(vocabulary.spec(), column, headers);

@@ -305,8 +305,9 @@ final class ListedProducts {
 
     /**
      * What a product is measured in: in the product list, by its unit, its dose, or "10 l" in its pack or stock; or
-     * else what its doses in jobs and mixes are in, or litres where it is told what a litre holds. A listed one is measured in what the first of them says, since its
-     * pack and stock are of one thing; "" for one that is not listed and dosed in several, or where nothing says it.
+     * else what its doses in jobs and mixes are in, or litres where it is told what a litre holds. A listed one is
+     * measured in what the first of them says, since its pack and stock are of one thing; "" for one that is not listed
+     * and dosed in several, or where nothing says it.
      */
     private String unitOfAll(int product, String name) {
         String listed = ofList(product);
