@@ -3,7 +3,6 @@ package org.rickyard.lists.header;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.rickyard.lists.CellAddress;
 import org.rickyard.lists.ChoiceWords;
 import org.rickyard.lists.ColumnSpec;
 import org.rickyard.lists.Finding;
@@ -81,7 +80,7 @@ public final class ChoiceByContents {
         }
         match.vocabulary().settle(headers[found], wanted, "");
         findings.add(Finding.note(
-                new CellAddress(grid.sheet(), row, found),
+                grid.address(row, found),
                 Words.quoted(headers[found]) + " is taken to be the column " + wanted.name() + " of the list "
                         + match.vocabulary().spec().name()
                         + ", by the words that stand under it. If it is another, name"
