@@ -2,9 +2,13 @@ package org.rickyard.plan;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.StringJoiner;
+import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.rickyard.formula.Formula;
@@ -13,6 +17,7 @@ import org.rickyard.lists.Counted;
 import org.rickyard.plan.season.SeasonTables;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.TableColumn;
+import org.rickyard.plan.table.TableSpec;
 import org.rickyard.trade.Keys;
 import org.rickyard.trade.Quantities;
 import org.rickyard.trade.cost.CostTotals;
@@ -141,23 +146,22 @@ public final class Headlines {
                 : List.of(ProductOrder.PACKS_TO_BUY);
     }
 
-    /** How many rows of those tables are not among the answers. */
-    public static int leftOut(WorkPlan plan) {
-        int more = 0;
-        for (String id : List.of(
-                "holding-totals",
-                "spray-blocks",
-                "tank-mix",
-                "product-order",
-                "clamps",
-                "feed-balance",
-                "pit-digging",
-                "season",
-                "own-or-hire",
-                "holding-costs")) {
-            more += Math.max(0, plan.table(id).rows() - MOST_ROWS_OF_A_TABLE);
+    /**
+     * What is not among the answers, for there would be too many: "and 2 more rows on 'Spray blocks', 5 on 'Tank mix'";
+     * empty where nothing is. The sheets are named, since the rows left out are of whichever holding comes last there.
+     */
+    public static String leftOut(WorkPlan plan, Function<TableSpec, String> sheet) {
+        StringJoiner words = new StringJoiner(", ", "and ", "").setEmptyValue("");
+        Set<String> counted = new HashSet<>(Set.of(SeasonTables.PLAN_ID));
+        for (Headline headline : of(plan)) {
+            ResultTable table = headline.table();
+            int more = table.rows() - MOST_ROWS_OF_A_TABLE;
+            if (more > 0 && counted.add(table.spec().id())) {
+                words.add((words.length() == 0 ? Counted.more(more, "row") : more) + " on '" + sheet.apply(table.spec())
+                        + "'");
+            }
         }
-        return more;
+        return words.toString();
     }
 
     private static void add(List<Headline> headlines, ResultTable table, List<Formula> formulas) {
