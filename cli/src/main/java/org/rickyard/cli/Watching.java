@@ -20,8 +20,10 @@ final class Watching {
     private final Path goal;
     private final Console console;
     private final Failures failures;
-    /** Whether the workbook has been saved and not been written since, because its goal is open. */
+    /** Whether the workbook has been saved and not been written since, because its goal is open or others work on it. */
     private boolean owed;
+    /** What was last said to keep it from being written, so that it is not said again at each look. */
+    private String told = "";
     /** Whether the workbook was written in place, so that its next change may be our own. */
     private boolean wrote;
 
@@ -51,7 +53,7 @@ final class Watching {
                     console.say("\n" + name(book) + " was saved.");
                 }
                 if (saved || owed && mark().isEmpty()) {
-                    failures.withstand(this::round, () -> {});
+                    failures.withstand(() -> round(saved), () -> {});
                 }
                 done = now;
             }
@@ -75,7 +77,8 @@ final class Watching {
         }
     }
 
-    private int round() throws RefusedException, IOException {
+    private int round(boolean saved) throws RefusedException, IOException {
+        told = saved ? "" : told;
         Optional<String> mark = mark();
         owed = mark.isPresent();
         Opening.refuseIfUnreadable(book);
@@ -103,10 +106,10 @@ final class Watching {
         try {
             rewrite = Rewrite.of(book, goal, RunOptions.usual(), console, run -> {});
         } catch (OutputException failed) {
-            // It was opened while it was worked out.
-            owed = failed.reason() == OutputException.Reason.HELD;
-            throw failed;
+            notWritten(failed);
+            return;
         }
+        told = "";
         if (rewrite.done().isEmpty()) {
             Opening.sayNothingToDo(rewrite.run(), console);
             return;
@@ -118,6 +121,29 @@ final class Watching {
         } else {
             console.say(done.words());
         }
+    }
+
+    /** Whoever watches has it run again of itself: nobody need do so, but know when that is. */
+    private void notWritten(OutputException failed) {
+        switch (failed.reason()) {
+            // It was opened while it was worked out.
+            case HELD -> waitFor(failed, "It will be written when it is closed there");
+            case ALREADY_RUNNING -> waitFor(failed, "It is tried again when that is done");
+            case CHANGED_MEANWHILE, SOURCE_CHANGED -> waitFor(failed, "It is worked out again");
+            default -> {
+                failures.told(failed);
+                console.insist("It is tried again when " + name(book) + " is saved next.");
+            }
+        }
+    }
+
+    private void waitFor(OutputException failed, String until) {
+        owed = true;
+        String now = failed.messageWith(until);
+        if (!now.equals(told)) {
+            console.insist(now);
+        }
+        told = now;
     }
 
     private static String name(Path file) {

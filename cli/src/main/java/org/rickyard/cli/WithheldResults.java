@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.rickyard.audit.Cause;
 import org.rickyard.audit.Causes;
 import org.rickyard.audit.Results;
@@ -22,10 +23,13 @@ final class WithheldResults {
     /** Beyond so many different reasons no new ones are kept. */
     private static final int MOST_REASONS = 1_000;
 
-    private static final int MOST_CELLS = 3;
+    private static final int MOST_NAMED = 3;
 
     private static final class Reason {
-        private final Set<CellAddress> cells = new LinkedHashSet<>();
+        private final Set<String> cells = new LinkedHashSet<>();
+        /** What it is about, where no cell tells. */
+        private final Set<String> things = new LinkedHashSet<>();
+
         private long results;
     }
 
@@ -61,7 +65,8 @@ final class WithheldResults {
         }
         if (reason != null) {
             reason.results++;
-            cause.cell().ifPresent(reason.cells::add);
+            cause.cell().map(CellAddress::toString).ifPresent(reason.cells::add);
+            cause.thing().ifPresent(reason.things::add);
         }
     }
 
@@ -85,14 +90,16 @@ final class WithheldResults {
     }
 
     private static String line(String what, Reason reason) {
-        List<String> cells = reason.cells.stream()
-                .limit(MOST_CELLS)
-                .map(CellAddress::toString)
-                .toList();
-        int more = reason.cells.size() - cells.size();
-        String where = cells.isEmpty()
-                ? ""
-                : ": " + String.join(", ", cells) + (more > 0 ? " and " + Counted.more(more, "cell") : "");
+        String where = reason.cells.isEmpty() ? first(reason.things, "; ", "") : first(reason.cells, ", ", "cell");
         return what + where + " (" + reason.results + (reason.results == 1 ? " result)" : " results)");
+    }
+
+    /** ": Jobs!C5, Jobs!C7, Jobs!C9 and 4 more cells". */
+    private static String first(Set<String> places, String between, String kind) {
+        int more = places.size() - MOST_NAMED;
+        return places.isEmpty()
+                ? ""
+                : ": " + places.stream().limit(MOST_NAMED).collect(Collectors.joining(between))
+                        + (kind.isEmpty() || more <= 0 ? Counted.andMore(more) : " and " + Counted.more(more, kind));
     }
 }

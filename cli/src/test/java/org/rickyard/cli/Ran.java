@@ -31,7 +31,7 @@ public record Ran(int code, String out, String err) {
      * been read then, and nothing has been put in its place yet.
      */
     public static Ran meanwhile(Executable action, Object... args) {
-        return in(Map.of("NO_COLOR", "1"), new Interrupted(action), args);
+        return in(Map.of("NO_COLOR", "1"), new Interrupted("", action), args);
     }
 
     /**
@@ -40,6 +40,15 @@ public record Ran(int code, String out, String err) {
      * @param meanwhile what is done before it looks again, each time another; after the last it is ended
      */
     public static Ran watching(List<Executable> meanwhile, Object... args) {
+        return watching(meanwhile, new ByteArrayOutputStream(), args);
+    }
+
+    /** The same with something done once, while it reads the workbook the first time: a large one, so that it says so. */
+    public static Ran watchingLarge(Executable whileReading, List<Executable> meanwhile, Object... args) {
+        return watching(meanwhile, new Interrupted("Reading ", whileReading), args);
+    }
+
+    private static Ran watching(List<Executable> meanwhile, ByteArrayOutputStream err, Object... args) {
         Iterator<Executable> next = meanwhile.iterator();
         Pace pace = () -> {
             if (!next.hasNext()) {
@@ -48,15 +57,19 @@ public record Ran(int code, String out, String err) {
             execute(next.next());
             return true;
         };
-        return in(Map.of("NO_COLOR", "1"), new ByteArrayOutputStream(), pace, args);
+        return in(Map.of("NO_COLOR", "1"), new ByteArrayOutputStream(), err, pace, args);
     }
 
     private static Ran in(Map<String, String> environment, ByteArrayOutputStream out, Object... args) {
-        return in(environment, out, Pace.EVERY_SECOND, args);
+        return in(environment, out, new ByteArrayOutputStream(), Pace.EVERY_SECOND, args);
     }
 
-    private static Ran in(Map<String, String> environment, ByteArrayOutputStream out, Pace pace, Object... args) {
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private static Ran in(
+            Map<String, String> environment,
+            ByteArrayOutputStream out,
+            ByteArrayOutputStream err,
+            Pace pace,
+            Object... args) {
         Console console = new Console(out, err, environment);
         String[] words = new String[args.length];
         for (int i = 0; i < args.length; i++) {
@@ -103,18 +116,20 @@ public record Ran(int code, String out, String err) {
         }
     }
 
-    /** Does something once, at the first byte. */
+    /** Does something once, as soon as a word has come. */
     private static final class Interrupted extends ByteArrayOutputStream {
+        private final String word;
         private Executable action;
 
-        Interrupted(Executable action) {
+        Interrupted(String word, Executable action) {
+            this.word = word;
             this.action = action;
         }
 
         @Override
         public synchronized void write(byte[] bytes, int offset, int length) {
             super.write(bytes, offset, length);
-            if (action != null) {
+            if (action != null && toString(StandardCharsets.UTF_8).contains(word)) {
                 Executable now = action;
                 action = null;
                 execute(now);

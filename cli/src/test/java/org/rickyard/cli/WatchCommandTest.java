@@ -9,12 +9,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.Random;
+import java.util.function.Consumer;
+import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 import org.rickyard.testing.FarmBook;
+import org.rickyard.testing.Skips;
+import org.rickyard.workbook.graft.SafeReplacement;
 
 /** A workbook that is recalculated each time it is saved; here each look follows what is done before it. */
 class WatchCommandTest {
@@ -156,6 +161,96 @@ class WatchCommandTest {
         assertThat(ran.err()).containsOnlyOnce("is a folder").containsOnlyOnce("Wrote farm.xlsx");
     }
 
+    /** It said "wait until it is done and run again", and did not try again itself before the next save. */
+    @Test
+    void whileAnotherRunWorksOnItItIsWaitedFor() throws Exception {
+        SafeReplacement other = SafeReplacement.begin(book);
+
+        Ran ran = Ran.watching(
+                List.of(
+                        NOTHING,
+                        NOTHING,
+                        () -> assertThat(Opening.holdsOurSheets(book)).isFalse(),
+                        other::close,
+                        NOTHING),
+                "watch",
+                book);
+
+        assertThat(ran.err())
+                .containsOnlyOnce("\"farm.xlsx\" was not written: another run is working on it. It is tried again when"
+                        + " that is done.")
+                .doesNotContain("run again")
+                .containsOnlyOnce("Wrote farm.xlsx");
+    }
+
+    /** What was saved while it was read is worked out by the next look, and nobody is told to do so. */
+    @Test
+    void whatWasSavedWhileItWasReadIsWorkedOutAgain() throws Exception {
+        byte[] noise = new byte[5 << 20];
+        new Random(1).nextBytes(noise);
+        change(book, workbook -> workbook.addPicture(noise, Workbook.PICTURE_TYPE_PNG));
+
+        Ran ran = Ran.watchingLarge(() -> type(book, 3.5), List.of(NOTHING, NOTHING, NOTHING), "watch", book);
+
+        assertThat(ran.err())
+                .containsOnlyOnce(
+                        "\"farm.xlsx\" was not written: it was changed while it was being read. It is worked out"
+                                + " again.")
+                .doesNotContain("Run again")
+                .containsOnlyOnce("Wrote farm.xlsx");
+    }
+
+    /** Another file that is to hold the answers may be changed too: no save of the workbook would bring them then. */
+    @Test
+    void aGoalThatAppearsWhileTheWorkbookIsReadIsWrittenAllTheSame() throws Exception {
+        byte[] noise = new byte[5 << 20];
+        new Random(1).nextBytes(noise);
+        change(book, workbook -> workbook.addPicture(noise, Workbook.PICTURE_TYPE_PNG));
+        Path answers = folder.resolve("answers.xlsx");
+
+        Ran ran = Ran.watchingLarge(
+                () -> FarmBook.usual().write(answers), List.of(NOTHING, NOTHING), "watch", book, "--to", answers);
+
+        assertThat(ran.err()).contains("It is worked out again.").containsOnlyOnce("Wrote answers.xlsx");
+        assertThat(Opening.holdsOurSheets(answers)).isTrue();
+    }
+
+    /** A spreadsheet program marks the file by the name it was opened by, which may be that of a link to it. */
+    @Test
+    void aMarkBesideALinkHoldsTheFileItLeadsTo() throws Exception {
+        Path desk = Files.createDirectory(folder.resolve("desk"));
+        Path link = desk.resolve("today.xlsx");
+        boolean made;
+        try {
+            Files.createSymbolicLink(link, book);
+            made = true;
+        } catch (UnsupportedOperationException | IOException notHere) {
+            made = false;
+        }
+        Skips.unless(made, "symbolic links cannot be made here");
+        Path mark = Files.createFile(desk.resolve("~$today.xlsx"));
+
+        Ran run = Ran.rickyard("run", link);
+        Ran ran = Ran.watching(
+                List.of(
+                        NOTHING,
+                        () -> assertThat(Opening.holdsOurSheets(book)).isFalse(),
+                        () -> Files.delete(mark),
+                        NOTHING,
+                        () -> type(book, 3.5),
+                        NOTHING,
+                        NOTHING),
+                "watch",
+                link);
+
+        assertThat(run.err()).contains("a spreadsheet program has it open").contains("beside the link to it");
+        assertThat(ran.err())
+                .containsOnlyOnce("is open in a spreadsheet program")
+                .containsOnlyOnce("was saved");
+        assertThat(ran.err().split("Wrote farm.xlsx", -1)).as("written twice").hasSize(3);
+        assertThat(link).isSymbolicLink();
+    }
+
     @Test
     void aWorkbookThatIsNotThereAndAGoalThatIsTheWorkbookAreRefused() {
         assertThat(Ran.rickyard("watch", folder.resolve("none.xlsx")).code()).isEqualTo(3);
@@ -164,13 +259,20 @@ class WatchCommandTest {
                 .isEqualTo(2);
     }
 
-    /** Types another area over that of the first field and saves as most programs do, by a new file in its place. */
+    /** Types another area over that of the first field. */
     private static void type(Path book, double area) throws IOException {
+        change(
+                book,
+                workbook -> workbook.getSheet("Fields").getRow(1).getCell(3).setCellValue(area));
+    }
+
+    /** Saves as most programs do, by a new file in its place. */
+    private static void change(Path book, Consumer<XSSFWorkbook> change) throws IOException {
         Path fresh = book.resolveSibling("fresh.tmp");
         try (InputStream in = Files.newInputStream(book);
                 XSSFWorkbook workbook = new XSSFWorkbook(in);
                 OutputStream out = Files.newOutputStream(fresh)) {
-            workbook.getSheet("Fields").getRow(1).getCell(3).setCellValue(area);
+            change.accept(workbook);
             workbook.write(out);
         }
         Files.move(fresh, book, StandardCopyOption.REPLACE_EXISTING);

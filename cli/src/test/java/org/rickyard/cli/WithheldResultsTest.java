@@ -40,6 +40,26 @@ class WithheldResultsTest {
         assertThat(lines).extracting(WithheldResultsTest::results).isSortedAccordingTo((a, b) -> b - a);
     }
 
+    /** A product that is in no list has no cell to look at. */
+    @Test
+    void whatHasNoCellIsNamed() {
+        WorkPlan plan = new SeasonBook()
+                .sheet("Fields", row("Field", "Crop", "Area (ha)"), row("Hill", "wheat", 8))
+                .sheet(
+                        "Machines",
+                        row("Machine", "Type", "Working width (m)"),
+                        row("Spinner", "fertilizer spreader", 18))
+                .sheet("Products", row("Product", "Unit", "Pack size"), row("Prills", "kg", 25))
+                .sheet(
+                        "Jobs",
+                        row("Field", "Operation", "Machine", "Product", "Dose (kg/ha)"),
+                        row("Hill", "spreading", "Spinner", "Ash", 100),
+                        row("Hill", "spreading", "Spinner", "Lime", 100))
+                .run()
+                .plan();
+        assertThat(WithheldResults.of(plan).lines(10)).anyMatch(line -> line.contains("in another unit: Ash; Lime ("));
+    }
+
     /** A day that could not be planned is a result withheld too: the JSON and Trail said three of them, Summary one. */
     @Test
     void daysThatCouldNotBePlannedAreCountedByAllAlike() throws IOException {

@@ -1,6 +1,7 @@
 package org.rickyard.audit;
 
 import java.util.Optional;
+import java.util.Set;
 import org.rickyard.lists.CellAddress;
 
 /**
@@ -9,9 +10,16 @@ import org.rickyard.lists.CellAddress;
  * @param what in words, with the value found where there is one
  * @param cell the cell to look at
  * @param kind whether something is missing or cannot be used
+ * @param thing where there is no cell: the product, or else the names of the row, that it is about; empty where it is about
+ *     a whole list
  */
-public record Cause(String what, Optional<CellAddress> cell, Kind kind) {
+public record Cause(String what, Optional<CellAddress> cell, Kind kind, Optional<String> thing) {
     private static final String MISSING = " missing";
+
+    /** Of what its cell tells, or of a whole list. */
+    Cause(String what, Optional<CellAddress> cell, Kind kind) {
+        this(what, cell, kind, Optional.empty());
+    }
 
     /** What is the matter. */
     public enum Kind {
@@ -35,6 +43,16 @@ public record Cause(String what, Optional<CellAddress> cell, Kind kind) {
         return new Cause(what, cell, Kind.NO_MEANING);
     }
 
+    /** The same of one thing: without it nobody knows where to look. */
+    Cause about(String name) {
+        return cell.isPresent() || name.isEmpty() ? this : new Cause(what, cell, kind, Optional.of(name));
+    }
+
+    /** The same of whatever thing it is, so that it can be told once of them all. */
+    Cause ofAll() {
+        return thing.isEmpty() ? this : new Cause(what, cell, kind);
+    }
+
     /** Whether nothing was given, as opposed to something that cannot be used. */
     public boolean isMissing() {
         return kind == Kind.BLANK || kind == Kind.MISSING;
@@ -52,6 +70,7 @@ public record Cause(String what, Optional<CellAddress> cell, Kind kind) {
 
     @Override
     public String toString() {
-        return cell.map(address -> what + " (" + address + ")").orElse(what);
+        return cell.map(address -> what + " (" + address + ")")
+                .orElseGet(() -> ThingNamed.with(what, thing.map(Set::of).orElse(Set.of())));
     }
 }

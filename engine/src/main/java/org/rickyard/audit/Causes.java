@@ -72,9 +72,10 @@ public final class Causes {
                 !table.of(symbol).has(row) && !(table.spec().column(symbol).orElse(null) instanceof TableColumn.Name);
         if (found.isEmpty() && owed) {
             found.add(Cause.noMeaning(
-                    symbol.name() + " is withheld: see Status in its row of '"
-                            + table.spec().sheet() + "'",
-                    Optional.empty()));
+                            symbol.name() + " is withheld: see Status in its row of '"
+                                    + table.spec().sheet() + "'",
+                            Optional.empty())
+                    .about(ThingNamed.of(table, row)));
         }
         return new ArrayList<>(found);
     }
@@ -107,14 +108,16 @@ public final class Causes {
         if (!said.isEmpty()) {
             withheldElsewhere(table, method, row);
             if (found.isEmpty()) {
-                found.add(Cause.noMeaning(said, Optional.empty()));
+                found.add(Cause.noMeaning(said, Optional.empty()).about(ThingNamed.of(table, row)));
             }
             return;
         }
         Results.reads(table, method).forEach(read -> lacking(table, read, row));
         if (found.isEmpty()) {
             found.add(Cause.noMeaning(
-                    method.symbol().name() + " could not be found; see the findings on Checks", Optional.empty()));
+                            method.symbol().name() + " could not be found; see the findings on Checks",
+                            Optional.empty())
+                    .about(ThingNamed.of(table, row)));
         }
     }
 
@@ -177,7 +180,8 @@ public final class Causes {
             }
         } else if (expr instanceof Expr.Position e) {
             String sheet = table.other(e.table()).spec().sheet();
-            found.add(Cause.noMeaning("no row of '" + sheet + "' belongs to this row", Optional.empty()));
+            found.add(Cause.noMeaning("no row of '" + sheet + "' belongs to this row", Optional.empty())
+                    .about(ThingNamed.of(table, row)));
         } else if (!(expr instanceof Expr.Count)) {
             plain(table, expr, row, Optional.empty());
         }
@@ -225,9 +229,10 @@ public final class Causes {
                     blank &= !table.of(symbol).has(row);
                 }
                 found.add(new Cause(
-                        requirement.otherwise,
-                        typedHere.or(() -> typedInstead).or(() -> cellOf(table, requirement, row)),
-                        blank ? Kind.MISSING : Kind.NO_MEANING));
+                                requirement.otherwise,
+                                typedHere.or(() -> typedInstead).or(() -> cellOf(table, requirement, row)),
+                                blank ? Kind.MISSING : Kind.NO_MEANING)
+                        .about(ThingNamed.of(table, requirement.reads, row)));
                 if (requirement.asksForAny()) {
                     typedBehind(table, requirement.reads, row);
                 }
@@ -244,7 +249,8 @@ public final class Causes {
         }
         for (Requirement requirement : asked.requirements) {
             if (!requirement.holds(table, row)) {
-                found.add(Cause.noMeaning(requirement.otherwise, cellOf(table, requirement, row)));
+                found.add(Cause.noMeaning(requirement.otherwise, cellOf(table, requirement, row))
+                        .about(ThingNamed.of(table, requirement.reads, row)));
             }
         }
     }
@@ -293,7 +299,8 @@ public final class Causes {
 
     private void total(ResultTable table, Expr.Total e, int row) {
         if (!lackingRows(table, e, row)) {
-            found.add(Cause.noMeaning(e.summed().name() + " is withheld", Optional.empty()));
+            found.add(Cause.noMeaning(e.summed().name() + " is withheld", Optional.empty())
+                    .about(ThingNamed.of(table, row)));
         }
     }
 
@@ -311,7 +318,8 @@ public final class Causes {
             }
         }
         if (rows == 0) {
-            found.add(new Cause(nothingOn(other), Optional.empty(), Kind.MISSING));
+            Cause none = new Cause(nothingOn(other), Optional.empty(), Kind.MISSING);
+            found.add(other.rows() == 0 ? none : none.about(ThingNamed.of(table, row)));
         }
         return explained || rows == 0;
     }
@@ -361,7 +369,9 @@ public final class Causes {
         String name = symbol.name();
         Optional<CellAddress> cell = links.address(row);
         return switch (links.state(row)) {
-            case NO_COLUMN -> new Cause(name + " missing: " + whereToType(links, symbol, row), cell, Kind.MISSING);
+            case NO_COLUMN ->
+                new Cause(name + " missing: " + whereToType(links, symbol, row), cell, Kind.MISSING)
+                        .about(ThingNamed.withoutRow(table, symbol, row));
             case BLANK -> Cause.blank(name, cell);
             case NOT_READABLE -> new Cause(name + " is not readable: '" + links.text(row) + "'", cell, Kind.FOUND);
             case ERROR -> new Cause(name + " is an error: " + links.text(row), cell, Kind.FOUND);

@@ -2,8 +2,10 @@ package org.rickyard.audit;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.rickyard.formula.Symbol;
 import org.rickyard.lists.Counted;
@@ -26,6 +28,9 @@ final class WithheldByCause {
     /** What a cause withholds. */
     private static final class Harm {
         private final Map<String, Integer> bySheet = new LinkedHashMap<>();
+        /** What it is about, where no cell tells. */
+        private final Set<String> things = new LinkedHashSet<>();
+
         private boolean grave;
 
         int results() {
@@ -70,7 +75,8 @@ final class WithheldByCause {
                     continue;
                 }
                 for (Cause cause : reasons.of(table, symbol, row)) {
-                    Harm harm = harms.computeIfAbsent(cause, any -> new Harm());
+                    Harm harm = harms.computeIfAbsent(cause.ofAll(), any -> new Harm());
+                    cause.thing().ifPresent(harm.things::add);
                     causes += harm.bySheet.containsKey(sheet) ? 0 : 1;
                     harm.bySheet.merge(sheet, 1, Integer::sum);
                     harm.grave |= chief || !cause.isMissing();
@@ -93,7 +99,7 @@ final class WithheldByCause {
         int further = harm.bySheet.size() - MOST_SHEETS_NAMED;
         int results = harm.results();
         // "Type its field efficiency, so 61 results cannot be given" would say the opposite.
-        String withheld = cause.what() + (cause.asks() ? ". As it is, " : ", so ");
+        String withheld = ThingNamed.with(cause.what(), harm.things) + (cause.asks() ? ". As it is, " : ", so ");
         if (harm.bySheet.size() == 1) {
             return withheld + (results == 1 ? "1 result" : results + " results") + " on '"
                     + harm.bySheet.keySet().iterator().next() + "' cannot be given.";

@@ -45,8 +45,15 @@ public final class OutputException extends IOException {
         Reason(String sentence) {
             this.sentence = sentence;
         }
+
+        /** What is the matter, without what to do about it. */
+        private String fact() {
+            int end = sentence.indexOf(". ");
+            return end < 0 ? sentence : sentence.substring(0, end);
+        }
     }
 
+    private final String what;
     private final Reason reason;
     private final String detail;
 
@@ -56,11 +63,18 @@ public final class OutputException extends IOException {
     }
 
     private OutputException(Reason reason, String what, String detail, IOException cause) {
-        super(
-                "\"" + what + "\" was not written: " + reason.sentence + (detail == null ? "." : " (" + detail + ")."),
-                cause);
+        super(notWritten(what) + reason.sentence + inBrackets(detail) + ".", cause);
+        this.what = what;
         this.reason = reason;
         this.detail = detail;
+    }
+
+    private static String notWritten(String what) {
+        return "\"" + what + "\" was not written: ";
+    }
+
+    private static String inBrackets(String detail) {
+        return detail == null ? "" : " (" + detail + ")";
     }
 
     /** With what was found, a clause without full stop. */
@@ -100,6 +114,11 @@ public final class OutputException extends IOException {
     /** The same of the file that was to be written in the end, where this names one half-way there. */
     public OutputException of(Path file) {
         return new OutputException(reason, String.valueOf(file.getFileName()), detail, this);
+    }
+
+    /** The message for whoever need not do what it says, because something else is done of itself. */
+    public String messageWith(String instead) {
+        return notWritten(what) + reason.fact() + ". " + instead + inBrackets(detail) + ".";
     }
 
     /** Why. */

@@ -30,13 +30,15 @@ public final class SafeReplacement implements Closeable {
     /** A longer chain is a ring; systems give up at about as many. */
     private static final int MOST_LINKS = 40;
 
+    private final Path named;
     private final Path target;
     private final Path temporary;
     private final RunLock lock;
     private final FileFingerprint before;
     private final Map<Path, FileFingerprint> sources = new LinkedHashMap<>();
 
-    private SafeReplacement(Path target, RunLock lock, FileFingerprint before) {
+    private SafeReplacement(Path named, Path target, RunLock lock, FileFingerprint before) {
+        this.named = named;
         this.target = target;
         this.lock = lock;
         this.before = before;
@@ -68,7 +70,7 @@ public final class SafeReplacement implements Closeable {
                 throw new OutputException(Reason.NO_FILE, String.valueOf(file.getFileName()));
             }
             Path target = resolved(file);
-            refuseIfHeld(target);
+            refuseIfHeld(file, target);
             boolean there = Files.exists(target);
             if (there && !Files.isWritable(target)) {
                 throw new OutputException(Reason.READ_ONLY, target.getFileName().toString());
@@ -76,7 +78,7 @@ public final class SafeReplacement implements Closeable {
             RunLock lock = RunLock.acquire(target);
             try {
                 FileFingerprint before = there ? FileFingerprint.of(target) : null;
-                SafeReplacement replacement = new SafeReplacement(target, lock, before);
+                SafeReplacement replacement = new SafeReplacement(file, target, lock, before);
                 Files.deleteIfExists(replacement.temporary);
                 Files.deleteIfExists(KeptFormer.step(target));
                 return replacement;
@@ -130,28 +132,34 @@ public final class SafeReplacement implements Closeable {
      */
     public static Optional<String> heldBy(Path file) throws OutputException {
         try {
-            return markBeside(resolved(file));
+            return mark(file, resolved(file));
         } catch (IOException failed) {
             throw OutputException.of(file, failed);
         }
     }
 
+    /** The mark stands beside the file or, where that was opened by a link, beside the link and called after it. */
+    private static Optional<String> mark(Path named, Path target) {
+        return markBeside(target).or(() -> markBeside(named));
+    }
+
     /** Office programs mark an open file: ~$book.xlsx beside it, or .~lock.book.xlsx#. */
-    private static Optional<String> markBeside(Path target) {
-        String name = target.getFileName().toString();
+    private static Optional<String> markBeside(Path file) {
+        String name = file.getFileName().toString();
         return Stream.of("~$" + name, ".~lock." + name + "#")
-                .filter(mark -> Files.exists(target.resolveSibling(mark), LinkOption.NOFOLLOW_LINKS))
+                .filter(mark -> Files.exists(file.resolveSibling(mark), LinkOption.NOFOLLOW_LINKS))
                 .findFirst();
     }
 
-    private static void refuseIfHeld(Path target) throws OutputException {
-        Optional<String> mark = markBeside(target);
+    private static void refuseIfHeld(Path named, Path target) throws OutputException {
+        Optional<String> mark = mark(named, target);
         if (mark.isPresent()) {
             throw OutputException.withDetail(
                     Reason.HELD,
                     target.getFileName().toString(),
                     "if none has it open any more, delete \"" + mark.get()
-                            + "\" beside it, the mark that a program leaves behind when it crashes");
+                            + "\" beside " + (markBeside(target).isPresent() ? "it" : "the link to it")
+                            + ", the mark that a program leaves behind when it crashes");
         }
     }
 
@@ -184,7 +192,7 @@ public final class SafeReplacement implements Closeable {
     private Outcome commit(Optional<Predicate<Path>> keep) throws OutputException {
         try {
             force(temporary, StandardOpenOption.WRITE);
-            refuseIfHeld(target);
+            refuseIfHeld(named, target);
             refuseIfChanged();
             if (before != null && Files.mismatch(temporary, target) == -1) {
                 Files.delete(temporary);

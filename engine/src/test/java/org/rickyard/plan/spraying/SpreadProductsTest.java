@@ -321,7 +321,7 @@ class SpreadProductsTest {
                         && m.endsWith(
                                 "What is counted, bags as well, is told as tablets: write what is in them, in kg."))
                 .anyMatch(m -> m.contains("pack size missing: the product is not in the product list, or is listed in"
-                        + " another unit"));
+                        + " another unit (Prills; Ash). As it is"));
         assertThat(worked.differences()).isEmpty();
     }
 
