@@ -17,14 +17,11 @@ import org.rickyard.formula.Numbers;
 import org.rickyard.formula.Symbol;
 import org.rickyard.formula.Values;
 import org.rickyard.lists.CellAddress;
-import org.rickyard.lists.ListSpec;
-import org.rickyard.lists.Products;
 import org.rickyard.plan.table.LinkCells;
 import org.rickyard.plan.table.Obstacle;
 import org.rickyard.plan.table.ResultTable;
 import org.rickyard.plan.table.TableColumn;
 import org.rickyard.quantity.Unit;
-import org.rickyard.trade.cost.Prices;
 
 /**
  * Finds why results are withheld: follows the branch that a row takes down to the cells that were typed, or not. One of
@@ -228,13 +225,12 @@ public final class Causes {
                 for (Symbol symbol : requirement.reads) {
                     blank &= !table.of(symbol).has(row);
                 }
-                found.add(new Cause(
-                                requirement.otherwise,
-                                typedHere.or(() -> typedInstead).or(() -> cellOf(table, requirement, row)),
-                                blank ? Kind.MISSING : Kind.NO_MEANING)
-                        .about(ThingNamed.of(table, requirement.reads, row)));
-                if (requirement.asksForAny()) {
-                    typedBehind(table, requirement.reads, row);
+                Cause cause = new Cause(
+                        requirement.otherwise,
+                        typedHere.or(() -> typedInstead).or(() -> cellOf(table, requirement, row)),
+                        blank ? Kind.MISSING : Kind.NO_MEANING);
+                if (!requirement.asksForAny() || !typedBehind(table, cause, requirement.reads, row)) {
+                    found.add(cause.about(ThingNamed.of(table, requirement.reads, row)));
                 }
                 return;
             }
@@ -272,11 +268,23 @@ public final class Causes {
         return lacks;
     }
 
-    /** The client's cells for want of which quantities have no value; what rests on no cell is not said again. */
-    private void typedBehind(ResultTable table, Set<Symbol> symbols, int row) {
+    /**
+     * A cause with the client's cells for want of which quantities have no value; what rests on no cell is not said again.
+     *
+     * @return whether there is any such cell; if not, nothing is found yet
+     */
+    private boolean typedBehind(ResultTable table, Cause cause, Set<Symbol> symbols, int row) {
+        Set<Cause> before = new LinkedHashSet<>(found);
+        found.add(cause);
         Set<Cause> said = new LinkedHashSet<>(found);
         symbols.forEach(symbol -> symbol(table, symbol, row));
-        found.removeIf(cause -> !said.contains(cause) && cause.cell().isEmpty());
+        found.removeIf(behind -> !said.contains(behind) && behind.cell().isEmpty());
+        boolean any = found.size() > said.size();
+        if (!any) {
+            found.clear();
+            found.addAll(before);
+        }
+        return any;
     }
 
     /** The cell to look at first: one that holds something unusable, or else the first of those that are asked about. */
@@ -350,27 +358,13 @@ public final class Causes {
         return unit.symbol().isEmpty() ? "" : " " + unit;
     }
 
-    private static String withoutRow(ListSpec list) {
-        return list == Products.LIST
-                ? "the product is not in the product list, or is listed in another unit"
-                : "no row of the list " + list.name() + " belongs to this one";
-    }
-
-    /** Which column to add to which list. */
-    private static String toAdd(LinkCells links) {
-        return links.columnToAdd()
-                .map(place -> "no list has a column for it; add "
-                        + place.column().name() + " to " + place.role().list().name())
-                .orElse("no list has a column for it here");
-    }
-
     private static Cause typed(ResultTable table, Symbol symbol, int row) {
         LinkCells links = table.links(symbol);
         String name = symbol.name();
         Optional<CellAddress> cell = links.address(row);
         return switch (links.state(row)) {
             case NO_COLUMN ->
-                new Cause(name + " missing: " + whereToType(links, symbol, row), cell, Kind.MISSING)
+                new Cause(name + " missing: " + WhereToType.of(links, symbol, row), cell, Kind.MISSING)
                         .about(ThingNamed.withoutRow(table, symbol, row));
             case BLANK -> Cause.blank(name, cell);
             case NOT_READABLE -> new Cause(name + " is not readable: '" + links.text(row) + "'", cell, Kind.FOUND);
@@ -393,14 +387,5 @@ public final class Causes {
                         cell,
                         Kind.FOUND);
         };
-    }
-
-    private static String whereToType(LinkCells links, Symbol symbol, int row) {
-        return Prices.ALL.contains(symbol)
-                ? "type it on a list called Assumptions (Item, Value, Unit)"
-                : links.sheetWithoutColumn(row)
-                        .map(sheet -> "the list on '" + sheet + "' has no column for it")
-                        .or(() -> links.listWithoutRow(row).map(Causes::withoutRow))
-                        .orElseGet(() -> toAdd(links));
     }
 }

@@ -55,6 +55,39 @@ class ResultsJsonTest {
                 .containsEntry("workbook", "farm.xlsx");
     }
 
+    /** What a reader looks for on a sheet is told to programs too, where a row has what it takes, and never asked for. */
+    @Test
+    void figuresOfSheetsThatNoRowOwesAreTold() throws Exception {
+        try (BookPackage book = BookPackage.open(FullFarm.write(folder.resolve("full.xlsx")))) {
+            List<Map<String, Object>> told =
+                    JsonText.objects(json(Recalculation.of(book, RunOptions.usual()), Which.ALL), "results").stream()
+                            .filter(result -> result.get("value") != null)
+                            .toList();
+            assertThat(told)
+                    .extracting(result -> result.get("id"))
+                    .contains(
+                            "product-cost",
+                            "tree-row-volume",
+                            "nozzle-mean",
+                            "nozzles-worn-share",
+                            "treated-area-of-block",
+                            "days-to-harvest",
+                            "product-in-load",
+                            "mix-with-priming",
+                            "left-after-rinsing",
+                            "window-days",
+                            "storage-loss-by-density",
+                            "critical-ph",
+                            "crop-to-feed",
+                            "stock-to-feed",
+                            "silo-volume",
+                            "effluent-volume-bastiman",
+                            "side-sheet",
+                            "top-sheet",
+                            "running-cost-per-hectare");
+        }
+    }
+
     /** Two rounds of one sprayer over one field, without a name of their own: by the rows of Jobs one knows which is which. */
     @Test
     void rowsOfTheSameNamesAreToldApartByWhereTheyWereTyped() throws Exception {

@@ -127,7 +127,7 @@ class ClampCardsTest {
             assertThat(two.status("clamps", 0)).isEqualTo("ok");
             assertThat(two.status("clamps", 1)).isEqualTo(reason + ". ");
             assertThat(two.status("clamp-rolling", 1)).isEqualTo(reason + ". ");
-            assertThat(two.findings()).anyMatch(finding -> finding.contains(reason + ", so "));
+            assertThat(two.findings()).anyMatch(finding -> finding.contains(reason + ": Unused, so "));
             assertThat(two.disagreements()).isEmpty();
             try (XSSFWorkbook file = new XSSFWorkbook(Files.newInputStream(two.write()))) {
                 List<List<String>> cards = cards(file.getSheet("Clamp cards"), List.of("Used (", "Unused ("));

@@ -365,7 +365,7 @@ final class CostTables {
                             ofJobs(OwnOrHire.CROP_WORKED, FuelAndLabour.WORK_INPUTS, GangRates.GANG_CROP),
                             ofJobs(OwnOrHire.BALES_WORKED, JobCost.JOB_COSTS, HireBill.BALES),
                             new TableColumn.Calculated(OwnOrHire.CHARGE, true),
-                            new TableColumn.Calculated(OwnOrHire.RUNNING, false),
+                            TableColumn.Calculated.aside(OwnOrHire.RUNNING),
                             new TableColumn.Calculated(OwnOrHire.OWN, true),
                             new TableColumn.Calculated(OwnOrHire.BREAK_EVEN_AREA, true),
                             new TableColumn.Calculated(OwnOrHire.SENTENCE, true)),

@@ -84,6 +84,7 @@ final class FeedFamily {
             firsts.putIfAbsent(holdingOfHerd[herd], herd);
             slips(herd);
         }
+        GroupsInTurn.tell(plan, holdingOfHerd);
         plan.add(
                 FeedTables.BALANCE,
                 new RowSources(firsts.size())

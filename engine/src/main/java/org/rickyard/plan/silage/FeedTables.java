@@ -245,8 +245,8 @@ final class FeedTables {
                 count(FeedBalance.FEED_STORES, STOCKS_ID, FeedStock.IN_HAND_DM, key, false),
                 count(FeedBalance.FEED_STORES_LACKING, STOCKS_ID, FeedStock.IN_HAND_DM, key, true),
                 total(FeedBalance.FEED_STORE_TOTAL, STOCKS_ID, FeedStock.IN_HAND_DM, key),
-                new TableColumn.Calculated(FeedBalance.CROP_TO_FEED, false),
-                new TableColumn.Calculated(FeedBalance.STOCK_TO_FEED, false));
+                TableColumn.Calculated.aside(FeedBalance.CROP_TO_FEED),
+                TableColumn.Calculated.aside(FeedBalance.STOCK_TO_FEED));
     }
 
     private static TableColumn total(Symbol symbol, String table, Symbol summed, Symbol key) {

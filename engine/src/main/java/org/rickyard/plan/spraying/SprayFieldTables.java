@@ -223,8 +223,8 @@ final class SprayFieldTables {
                                     SeasonDose.DAY_BEFORE,
                                     new Expr.From(
                                             SeasonDose.APPLICATION_TABLE, Quantities.EARLIEST, Keys.PREVIOUS_POSITION)),
-                            step(SeasonDose.DAYS_SINCE),
-                            step(SeasonDose.DAYS_TO_HARVEST),
+                            TableColumn.Calculated.aside(SeasonDose.DAYS_SINCE),
+                            TableColumn.Calculated.aside(SeasonDose.DAYS_TO_HARVEST),
                             Names.dispensable(
                                     Quantities.PRODUCT_DENSITY, Candidate.typed(Role.PRODUCT, Products.DENSITY)),
                             SprayColumns.NITROGEN_SHARE,

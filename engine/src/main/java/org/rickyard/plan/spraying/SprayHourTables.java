@@ -107,7 +107,7 @@ final class SprayHourTables {
                                     Candidate.typed(Role.JOB, Jobs.HOURS_PER_DAY),
                                     Candidate.typed(Role.MACHINE, Machines.HOURS_PER_DAY)),
                             result(SprayHours.HOURS_NEEDED),
-                            step(SprayHours.DAYS_IN_WINDOW),
+                            TableColumn.Calculated.aside(SprayHours.DAYS_IN_WINDOW),
                             result(SprayHours.HOURS_AVAILABLE),
                             result(SprayHours.SPRAY_DAYS),
                             result(SprayHours.WINDOW_FIT),

@@ -98,7 +98,7 @@ public final class SprayTables {
                             Names.MACHINE_TYPE,
                             new TableColumn.Key(Keys.BLOCK_KEY),
                             new TableColumn.Calculated(AREA_OF_BLOCK, false),
-                            new TableColumn.Calculated(TREATED, false),
+                            TableColumn.Calculated.aside(TREATED),
                             Names.link(Quantities.WATER_VOLUME, Candidate.typed(Role.JOB, Jobs.WATER_VOLUME)),
                             Names.link(
                                     Quantities.SPEED,

@@ -99,10 +99,10 @@ final class SprayTankTables {
                             typedOrNot(Quantities.PRIMING, Machines.PRIMING),
                             Names.link(Quantities.RESIDUAL, Candidate.typed(Role.MACHINE, Machines.RESIDUAL)),
                             typedOrNot(Quantities.RINSE_TANK, Machines.RINSE_TANK),
-                            step(TankLoads.MIX_WITH_PRIMING),
+                            TableColumn.Calculated.aside(TankLoads.MIX_WITH_PRIMING),
                             result(TankLoads.RESIDUE_RUN_OUT),
                             result(TankLoads.RINSE),
-                            step(TankLoads.AFTER_RINSING)),
+                            TableColumn.Calculated.aside(TankLoads.AFTER_RINSING)),
                     WASHING_RULES),
             List.of(),
             Cautions.SPRAYING,
@@ -177,7 +177,7 @@ final class SprayTankTables {
                 result(ProductOrder.PRODUCT_TO_BUY),
                 result(ProductOrder.PACKS_TO_BUY),
                 result(ProductOrder.PRODUCT_LEFT_OVER),
-                step(ProductOrder.PRODUCT_COST)));
+                TableColumn.Calculated.aside(ProductOrder.PRODUCT_COST)));
         rules.add(LOOSE);
         if (listedOtherwise) {
             columns.add(new TableColumn.Word(ProductOrder.LISTED_IN, List.of()));

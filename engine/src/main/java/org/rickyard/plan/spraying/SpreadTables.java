@@ -65,7 +65,7 @@ final class SpreadTables {
             SprayColumns.USABLE_TANK,
             SprayColumns.step(TankPlan.TANK),
             Names.optional(Quantities.PRODUCT_DENSITY, Candidate.typed(Role.PRODUCT, Products.DENSITY)),
-            SprayColumns.step(Spreading.PRODUCT_IN_LOAD),
+            TableColumn.Calculated.aside(Spreading.PRODUCT_IN_LOAD),
             TableColumn.Calculated.aside(Spreading.LOADS_SPREAD),
             SprayColumns.NITROGEN_SHARE,
             TableColumn.Calculated.aside(Nitrogen.NITROGEN_SPREAD));

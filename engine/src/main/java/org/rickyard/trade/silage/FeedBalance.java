@@ -153,7 +153,7 @@ public final class FeedBalance {
             DAYS_OF_FEED,
             value(AVAILABLE).over(DAILY_TOTAL),
             FeedDemand.TEAGASC,
-            "all groups eating at once from the first day",
+            "all groups eating at once from the first day; longer where a group goes before the feed does",
             List.of(WorkedExample.from(FeedDemand.TEAGASC)
                     .with(AVAILABLE, 168)
                     .with(DAILY_TOTAL, 1200)
